@@ -1,0 +1,44 @@
+package boltlore.catalogue;
+
+import boltlore.measure.LineName;
+import boltlore.measure.OptionName;
+import boltlore.measure.PositionName;
+import boltlore.measure.Wording;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** One vehicle family with its one universal kit. Lists keep the order of the files. */
+public record Family(
+        String name,
+        Wording says,
+        @Nullable Donor donor,
+        List<Option> options,
+        List<Limit> limits,
+        Map<String, FinishRule> finishes,
+        List<Pair> pairs,
+        List<Position> positions,
+        List<Companion> companions) {
+
+    public Optional<Option> option(OptionName wanted) {
+        return options.stream().filter(option -> option.name().equals(wanted)).findFirst();
+    }
+
+    public Optional<Option> inRole(Role role) {
+        return options.stream().filter(option -> option.role() == role).findFirst();
+    }
+
+    public Optional<Position> position(PositionName wanted) {
+        return positions.stream().filter(position -> position.name().equals(wanted)).findFirst();
+    }
+
+    public Stream<Line> lines() {
+        return positions.stream().flatMap(position -> position.lines().stream());
+    }
+
+    public Optional<Line> line(LineName wanted) {
+        return lines().filter(line -> line.name().equals(wanted)).findFirst();
+    }
+}

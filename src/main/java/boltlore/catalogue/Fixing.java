@@ -1,0 +1,16 @@
+package boltlore.catalogue;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What makes a fixing: thread, length, property class, and its torque, which is never given without the table and the
+ * friction it stands for.
+ */
+public record Fixing(
+        String thread,
+        @Nullable BigDecimal lengthMm,
+        @Nullable String propertyClass,
+        @Nullable BigDecimal torqueNm,
+        @Nullable String torqueTable,
+        @Nullable BigDecimal friction) {}

@@ -1,0 +1,51 @@
+package boltlore.catalogue;
+
+import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is true of a part in every family. Cost, mass and quantity are for one of its unit.
+ *
+ * @param cost bought: all of it; made: its own added cost, children roll up. In the workshop's currency
+ * @param scrapPercent share of the issue that is lost, 0 to under 100
+ * @param massKg mass of a leaf; null on an assembly, whose mass rolls up
+ * @param leadDays calendar days from order or release to stock, its own step only
+ * @param bin where it is picked; empty where it has none
+ */
+public record Part(
+        PartNumber number,
+        String revision,
+        Wording name,
+        String unit,
+        Source source,
+        BigDecimal cost,
+        BigDecimal scrapPercent,
+        @Nullable BigDecimal massKg,
+        int leadDays,
+        String bin,
+        @Nullable Tracked tracked,
+        @Nullable Buying buying,
+        Structure structure,
+        Making making,
+        List<Need> needs,
+        @Nullable Coat coat,
+        @Nullable Integer lengthMm,
+        @Nullable Fixing fixing,
+        List<Hole> holes,
+        @Nullable Handed handed,
+        List<Port> ports,
+        List<String> cautions,
+        @Nullable Customs customs,
+        @Nullable Transport transport) {
+
+    public List<Contained> contains() {
+        return structure.contains();
+    }
+
+    public boolean isAssembly() {
+        return !structure.contains().isEmpty();
+    }
+}

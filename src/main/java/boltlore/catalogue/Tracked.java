@@ -1,0 +1,7 @@
+package boltlore.catalogue;
+
+/** What stores write down when they pick it. */
+public enum Tracked {
+    SERIAL,
+    LOT
+}

@@ -1,0 +1,90 @@
+package boltlore.choices;
+
+import boltlore.catalogue.Condition;
+import boltlore.measure.PositionName;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** What a condition comes to once options are settled. */
+public final class Conditions {
+
+    private static final Condition NEVER = new Condition.AnyOf(List.of());
+
+    private Conditions() {}
+
+    /** Whether the condition holds for a complete choice, when a position is filled as told. */
+    public static boolean holds(Condition condition, Choices choices, Predicate<PositionName> filled) {
+        return switch (condition) {
+            case Condition.Is is -> is.values().contains(choices.value(is.option()).orElse(""));
+            case Condition.All all -> all.conditions().stream().allMatch(each -> holds(each, choices, filled));
+            case Condition.AnyOf any -> any.conditions().stream().anyMatch(each -> holds(each, choices, filled));
+            case Condition.Not not -> !holds(not.condition(), choices, filled);
+            case Condition.Filled atPosition -> filled.test(atPosition.position());
+        };
+    }
+
+    /** Whether a condition over options alone holds. */
+    public static boolean holds(Condition condition, Choices choices) {
+        return holds(condition, choices, position -> {
+            throw new IllegalArgumentException("'filled' stands in a condition over options: " + position);
+        });
+    }
+
+    /**
+     * What is left of a condition when the options of a complete choice are put in: always, never, or a condition over
+     * filled positions alone.
+     */
+    public static Condition afterChoices(Condition condition, Choices choices) {
+        return switch (condition) {
+            case Condition.Is is -> constant(is.values().contains(choices.value(is.option()).orElse("")));
+            case Condition.All all -> all(all.conditions(), choices);
+            case Condition.AnyOf any -> any(any.conditions(), choices);
+            case Condition.Not not -> not(afterChoices(not.condition(), choices));
+            case Condition.Filled filled -> filled;
+        };
+    }
+
+    public static boolean isNever(Condition condition) {
+        return condition instanceof Condition.AnyOf any && any.conditions().isEmpty();
+    }
+
+    private static Condition constant(boolean holds) {
+        return holds ? Condition.ALWAYS : NEVER;
+    }
+
+    private static Condition not(Condition rest) {
+        if (rest.isAlways()) {
+            return NEVER;
+        }
+        return isNever(rest) ? Condition.ALWAYS : new Condition.Not(rest);
+    }
+
+    private static Condition all(List<Condition> conditions, Choices choices) {
+        List<Condition> rest = new ArrayList<>();
+        for (Condition condition : conditions) {
+            Condition after = afterChoices(condition, choices);
+            if (isNever(after)) {
+                return NEVER;
+            }
+            if (!after.isAlways()) {
+                rest.add(after);
+            }
+        }
+        return rest.size() == 1 ? rest.get(0) : new Condition.All(rest);
+    }
+
+    private static Condition any(List<Condition> conditions, Choices choices) {
+        List<Condition> rest = new ArrayList<>();
+        for (Condition condition : conditions) {
+            Condition after = afterChoices(condition, choices);
+            if (after.isAlways()) {
+                return Condition.ALWAYS;
+            }
+            if (!isNever(after)) {
+                rest.add(after);
+            }
+        }
+        return rest.size() == 1 ? rest.get(0) : new Condition.AnyOf(rest);
+    }
+}

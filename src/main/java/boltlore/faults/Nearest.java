@@ -1,0 +1,48 @@
+package boltlore.faults;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The known name that a misspelt one most likely stands for. */
+public final class Nearest {
+
+    private Nearest() {}
+
+    /** The known name at the least edit distance, if it is near enough to be a likely slip. */
+    public static Optional<String> to(String written, Collection<String> known) {
+        String wanted = written.toLowerCase(Locale.ROOT);
+        return known.stream()
+                .filter(name -> distance(wanted, name.toLowerCase(Locale.ROOT)) <= reach(wanted))
+                .min(Comparator.<String>comparingInt(name -> distance(wanted, name.toLowerCase(Locale.ROOT)))
+                        .thenComparing(Comparator.naturalOrder()));
+    }
+
+    /** 'Did you mean …?' for the nearest known name, or the fallback. */
+    public static String advice(String written, Collection<String> known, String fallback) {
+        return to(written, known).map(name -> "Did you mean '" + name + "'?").orElse(fallback);
+    }
+
+    private static int reach(String written) {
+        return Math.max(2, written.length() / 3);
+    }
+
+    /** Levenshtein distance: insertions, deletions and substitutions of one character. */
+    static int distance(String left, String right) {
+        int[] above = new int[right.length() + 1];
+        for (int j = 0; j <= right.length(); j++) {
+            above[j] = j;
+        }
+        for (int i = 1; i <= left.length(); i++) {
+            int[] row = new int[right.length() + 1];
+            row[0] = i;
+            for (int j = 1; j <= right.length(); j++) {
+                int substitution = above[j - 1] + (left.charAt(i - 1) == right.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(substitution, 1 + Math.min(above[j], row[j - 1]));
+            }
+            above = row;
+        }
+        return above[right.length()];
+    }
+}

@@ -1,0 +1,42 @@
+package boltlore.faults;
+
+import java.util.List;
+import java.util.function.Function;
+
+/** Either a sound value or all the faults that stand in its way, in the order of their places. */
+public sealed interface Outcome<T> {
+
+    record Sound<T>(T value) implements Outcome<T> {}
+
+    record Faulty<T>(List<Fault> faults) implements Outcome<T> {
+        public Faulty {
+            if (faults.isEmpty()) {
+                throw new IllegalArgumentException("A faulty outcome names at least one fault");
+            }
+            faults = faults.stream().sorted().distinct().toList();
+        }
+    }
+
+    static <T> Outcome<T> sound(T value) {
+        return new Sound<>(value);
+    }
+
+    static <T> Outcome<T> faulty(List<Fault> faults) {
+        return new Faulty<>(faults);
+    }
+
+    static <T> Outcome<T> faulty(Fault fault) {
+        return new Faulty<>(List.of(fault));
+    }
+
+    default <R> Outcome<R> then(Function<? super T, Outcome<R>> next) {
+        return switch (this) {
+            case Sound<T> sound -> next.apply(sound.value());
+            case Faulty<T> faulty -> new Faulty<>(faulty.faults());
+        };
+    }
+
+    default List<Fault> faults() {
+        return List.of();
+    }
+}

@@ -1,0 +1,21 @@
+package boltlore.order;
+
+import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something on the order outside the universal kit: a part, or a one-off that is described.
+ *
+ * @param cost for one, or null: the part's own, or nothing where the customer supplies it
+ * @param price for one, or null: cost with mark-up
+ */
+public record Extra(
+        @Nullable PartNumber part,
+        String says,
+        BigDecimal quantity,
+        String unit,
+        @Nullable BigDecimal cost,
+        @Nullable BigDecimal price,
+        boolean suppliedByCustomer,
+        String reason) {}

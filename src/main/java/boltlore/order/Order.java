@@ -1,0 +1,37 @@
+package boltlore.order;
+
+import boltlore.choices.Choices;
+import boltlore.measure.OptionName;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.SortedSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One order as it was placed.
+ *
+ * @param name the order's number; also the name of its folder under exports
+ * @param partner name of the partner workshop, or empty
+ * @param language language of the papers that leave the workshop
+ * @param placed date of the order, printed on the sheets
+ * @param firm choices that no repair may touch
+ * @param rank the other options, most important to the customer first
+ * @param settledByDate options whose value was not chosen but follows from the donor's build date
+ */
+public record Order(
+        String name,
+        String family,
+        String customer,
+        String partner,
+        String language,
+        @Nullable LocalDate donorBuilt,
+        @Nullable LocalDate placed,
+        @Nullable LocalDate due,
+        Choices choices,
+        SortedSet<OptionName> settledByDate,
+        SortedSet<OptionName> firm,
+        List<OptionName> rank,
+        LeftOut leftOut,
+        List<Waiver> waived,
+        List<Extra> extra,
+        String notes) {}
