@@ -15,13 +15,19 @@ public final class Conditions {
 
     /** Whether the condition holds for a complete choice, when a position is filled as told. */
     public static boolean holds(Condition condition, Choices choices, Predicate<PositionName> filled) {
-        return switch (condition) {
-            case Condition.Is is -> is.values().contains(choices.value(is.option()).orElse(""));
-            case Condition.All all -> all.conditions().stream().allMatch(each -> holds(each, choices, filled));
-            case Condition.AnyOf any -> any.conditions().stream().anyMatch(each -> holds(each, choices, filled));
-            case Condition.Not not -> !holds(not.condition(), choices, filled);
-            case Condition.Filled atPosition -> filled.test(atPosition.position());
-        };
+        if (condition instanceof Condition.Is is) {
+            return is.values().contains(choices.value(is.option()).orElse(""));
+        }
+        if (condition instanceof Condition.All all) {
+            return all.conditions().stream().allMatch(each -> holds(each, choices, filled));
+        }
+        if (condition instanceof Condition.AnyOf any) {
+            return any.conditions().stream().anyMatch(each -> holds(each, choices, filled));
+        }
+        if (condition instanceof Condition.Not not) {
+            return !holds(not.condition(), choices, filled);
+        }
+        return filled.test(((Condition.Filled) condition).position());
     }
 
     /** Whether a condition over options alone holds. */
@@ -36,13 +42,16 @@ public final class Conditions {
      * filled positions alone.
      */
     public static Condition afterChoices(Condition condition, Choices choices) {
-        return switch (condition) {
-            case Condition.Is is -> constant(is.values().contains(choices.value(is.option()).orElse("")));
-            case Condition.All all -> all(all.conditions(), choices);
-            case Condition.AnyOf any -> any(any.conditions(), choices);
-            case Condition.Not not -> not(afterChoices(not.condition(), choices));
-            case Condition.Filled filled -> filled;
-        };
+        if (condition instanceof Condition.Is is) {
+            return constant(is.values().contains(choices.value(is.option()).orElse("")));
+        }
+        if (condition instanceof Condition.All all) {
+            return all(all.conditions(), choices);
+        }
+        if (condition instanceof Condition.AnyOf any) {
+            return any(any.conditions(), choices);
+        }
+        return condition instanceof Condition.Not not ? not(afterChoices(not.condition(), choices)) : condition;
     }
 
     public static boolean isNever(Condition condition) {

@@ -30,10 +30,7 @@ public sealed interface Outcome<T> {
     }
 
     default <R> Outcome<R> then(Function<? super T, Outcome<R>> next) {
-        return switch (this) {
-            case Sound<T> sound -> next.apply(sound.value());
-            case Faulty<T> faulty -> new Faulty<>(faulty.faults());
-        };
+        return this instanceof Sound<T> sound ? next.apply(sound.value()) : new Faulty<>(faults());
     }
 
     default List<Fault> faults() {
