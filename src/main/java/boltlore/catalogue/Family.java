@@ -31,7 +31,9 @@ public record Family(
     }
 
     public Optional<Position> position(PositionName wanted) {
-        return positions.stream().filter(position -> position.name().equals(wanted)).findFirst();
+        return positions.stream()
+                .filter(position -> position.name().equals(wanted))
+                .findFirst();
     }
 
     public Stream<Line> lines() {

@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param then what must hold in that case; null where the case itself is forbidden
  */
 public record Limit(
-        String name, String because, @Nullable String source, Condition when, @Nullable Condition then) {
+        String name,
+        String because,
+        @Nullable String source,
+        Condition when,
+        @Nullable Condition then) {
 
     /** What the limit forbids, as one condition over options. */
     public Condition forbids() {

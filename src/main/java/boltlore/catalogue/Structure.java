@@ -11,7 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param weighedKg mass read on a scale, for checking only
  */
 public record Structure(
-        List<Contained> contains, @Nullable Joined joined, boolean stocked, @Nullable BigDecimal weighedKg) {
+        List<Contained> contains,
+        @Nullable Joined joined,
+        boolean stocked,
+        @Nullable BigDecimal weighedKg) {
 
     public static final Structure LEAF = new Structure(List.of(), null, false, null);
 }

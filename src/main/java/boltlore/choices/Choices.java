@@ -73,7 +73,9 @@ public final class Choices {
 
     /** Options that have no value yet, in the family's order. */
     public List<Option> unsettled() {
-        return family.options().stream().filter(option -> !values.containsKey(option.name())).toList();
+        return family.options().stream()
+                .filter(option -> !values.containsKey(option.name()))
+                .toList();
     }
 
     public boolean settled() {

@@ -24,7 +24,8 @@ public record Money(BigDecimal amount, Currency currency) {
 
     /** Rounded half-up to the currency's minor unit (cents). */
     public Money toMinorUnit() {
-        return new Money(amount.setScale(Math.max(0, currency.getDefaultFractionDigits()), RoundingMode.HALF_UP), currency);
+        return new Money(
+                amount.setScale(Math.max(0, currency.getDefaultFractionDigits()), RoundingMode.HALF_UP), currency);
     }
 
     @Override
