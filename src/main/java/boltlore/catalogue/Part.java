@@ -48,4 +48,9 @@ public record Part(
     public boolean isAssembly() {
         return !structure.contains().isEmpty();
     }
+
+    /** Whether stores hand it out as it is: a leaf, or an assembly that is stocked, welded or coated whole. */
+    public boolean pickedWhole() {
+        return !isAssembly() || structure.stocked() || structure.joined() == Joined.WELDED || coat != null;
+    }
 }

@@ -1,4 +1,4 @@
-/** The facts and the rule base of one resolution, and nothing that reads a file or prints; the only user of Drools. */
+/** The rules engine behind one function: facts in, conclusions out. The only package that imports it. */
 @NullMarked
 package boltlore.resolution.rules;
 

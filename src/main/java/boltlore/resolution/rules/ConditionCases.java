@@ -1,0 +1,69 @@
+package boltlore.resolution.rules;
+
+import boltlore.catalogue.Condition;
+import boltlore.measure.PositionName;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A condition over filled positions as its cases: it holds when in one of them all of these positions are filled and
+ * all of those are empty.
+ */
+record ConditionCases(List<Case> cases) {
+
+    record Case(SortedSet<PositionName> filled, SortedSet<PositionName> empty) {
+
+        Case and(Case other) {
+            SortedSet<PositionName> bothFilled = new TreeSet<>(filled);
+            bothFilled.addAll(other.filled);
+            SortedSet<PositionName> bothEmpty = new TreeSet<>(empty);
+            bothEmpty.addAll(other.empty);
+            return new Case(bothFilled, bothEmpty);
+        }
+    }
+
+    private static final Case OPEN = new Case(new TreeSet<>(), new TreeSet<>());
+
+    /** @throws IllegalArgumentException where options have not been put in before */
+    static ConditionCases of(Condition condition) {
+        return new ConditionCases(cases(condition, true));
+    }
+
+    private static List<Case> cases(Condition condition, boolean wanted) {
+        return switch (condition) {
+            case Condition.Is is -> throw new IllegalArgumentException("Options are put in first: " + is);
+            case Condition.Not not -> cases(not.condition(), !wanted);
+            case Condition.All all -> wanted ? together(all.conditions(), true) : either(all.conditions(), false);
+            case Condition.AnyOf any -> wanted ? either(any.conditions(), true) : together(any.conditions(), false);
+            case Condition.Filled filled -> List.of(single(filled.position(), wanted));
+        };
+    }
+
+    private static Case single(PositionName position, boolean wanted) {
+        SortedSet<PositionName> one = new TreeSet<>(List.of(position));
+        return wanted ? new Case(one, new TreeSet<>()) : new Case(new TreeSet<>(), one);
+    }
+
+    private static List<Case> either(List<Condition> conditions, boolean wanted) {
+        return conditions.stream()
+                .flatMap(condition -> cases(condition, wanted).stream())
+                .distinct()
+                .toList();
+    }
+
+    private static List<Case> together(List<Condition> conditions, boolean wanted) {
+        List<Case> sofar = List.of(OPEN);
+        for (Condition condition : conditions) {
+            List<Case> next = new ArrayList<>();
+            for (Case left : sofar) {
+                for (Case right : cases(condition, wanted)) {
+                    next.add(left.and(right));
+                }
+            }
+            sofar = next;
+        }
+        return sofar.stream().distinct().toList();
+    }
+}

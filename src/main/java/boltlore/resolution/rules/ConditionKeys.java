@@ -1,0 +1,59 @@
+package boltlore.resolution.rules;
+
+import boltlore.catalogue.Condition;
+import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
+import boltlore.measure.PositionName;
+import boltlore.resolution.rules.facts.CaseAsksEmpty;
+import boltlore.resolution.rules.facts.CaseAsksFilled;
+import boltlore.resolution.rules.facts.ConditionCase;
+import boltlore.resolution.rules.facts.Holds;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Gives each condition a key for the rules, and states the facts by which the rules judge what choices leave open. */
+final class ConditionKeys {
+
+    private final Choices choices;
+    private final List<Object> facts;
+    private final Map<Condition, String> keys = new HashMap<>();
+
+    ConditionKeys(Choices choices, List<Object> facts) {
+        this.choices = choices;
+        this.facts = facts;
+    }
+
+    /** {@link Holds#ALWAYS}, {@link Holds#NEVER}, or the key of what is left of the condition. */
+    String of(Condition condition) {
+        if (condition.isAlways()) {
+            return Holds.ALWAYS;
+        }
+        Condition rest = Conditions.afterChoices(condition, choices);
+        if (rest.isAlways()) {
+            return Holds.ALWAYS;
+        }
+        return Conditions.isNever(rest) ? Holds.NEVER : keyOf(rest);
+    }
+
+    private String keyOf(Condition rest) {
+        String known = keys.get(rest);
+        if (known != null) {
+            return known;
+        }
+        String key = "c" + keys.size();
+        keys.put(rest, key);
+        int number = 0;
+        for (ConditionCases.Case each : ConditionCases.of(rest).cases()) {
+            facts.add(new ConditionCase(key, number));
+            for (PositionName position : each.filled()) {
+                facts.add(new CaseAsksFilled(key, number, position));
+            }
+            for (PositionName position : each.empty()) {
+                facts.add(new CaseAsksEmpty(key, number, position));
+            }
+            number++;
+        }
+        return key;
+    }
+}

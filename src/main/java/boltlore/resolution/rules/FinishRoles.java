@@ -1,0 +1,52 @@
+package boltlore.resolution.rules;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.FinishRule;
+import boltlore.choices.Choices;
+import boltlore.resolution.rules.facts.RoleFinish;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Which finish each finish role takes in one order; a part's fixed finish counts as a role of its own. */
+final class FinishRoles {
+
+    private static final String FIXED = "finish ";
+
+    private FinishRoles() {}
+
+    static String roleOf(Coat coat) {
+        return coat.role() != null ? coat.role() : FIXED + coat.finish();
+    }
+
+    static List<Object> of(Catalogue catalogue, Family family, Choices choices) {
+        List<Object> facts = new ArrayList<>();
+        family.finishes().forEach((role, rule) -> {
+            String finish = finishOf(rule, choices);
+            if (finish != null) {
+                facts.add(new RoleFinish(role, finish, ownOven(catalogue.finishes().get(finish))));
+            }
+        });
+        catalogue.finishes().forEach((name, finish) -> facts.add(new RoleFinish(FIXED + name, name, ownOven(finish))));
+        return facts;
+    }
+
+    private static @Nullable String finishOf(FinishRule rule, Choices choices) {
+        return switch (rule) {
+            case FinishRule.Fixed fixed -> fixed.finish();
+            case FinishRule.DecidedBy decided -> choices.family()
+                    .option(decided.option())
+                    .flatMap(option -> choices.value(option.name()).flatMap(option::value))
+                    .map(value -> value.facts().finish())
+                    .orElse(null);
+        };
+    }
+
+    private static boolean ownOven(@Nullable Finish finish) {
+        return finish != null && finish.where() instanceof CoatedWhere.OwnOven;
+    }
+}

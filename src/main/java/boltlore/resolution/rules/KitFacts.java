@@ -1,0 +1,122 @@
+package boltlore.resolution.rules;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Contained;
+import boltlore.catalogue.Fill;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Need;
+import boltlore.catalogue.Position;
+import boltlore.catalogue.Route;
+import boltlore.choices.Choices;
+import boltlore.measure.LineName;
+import boltlore.measure.PartNumber;
+import boltlore.resolution.Asker;
+import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.Way;
+import boltlore.resolution.rules.facts.Brings;
+import boltlore.resolution.rules.facts.Cable;
+import boltlore.resolution.rules.facts.Carries;
+import boltlore.resolution.rules.facts.Due;
+import boltlore.resolution.rules.facts.DueOnly;
+import boltlore.resolution.rules.facts.HeldByOneOf;
+import boltlore.resolution.rules.facts.Holder;
+import boltlore.resolution.rules.facts.Holds;
+import boltlore.resolution.rules.facts.LineOffered;
+import boltlore.resolution.rules.facts.OneLineOnly;
+import boltlore.resolution.rules.facts.RouteWindow;
+import boltlore.resolution.rules.facts.Under;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** States positions, lines and companions of a family as the facts of one order. */
+final class KitFacts {
+
+    private final FamilyPlan plan;
+    private final List<Object> facts = new ArrayList<>();
+    private final ConditionKeys keys;
+
+    KitFacts(FamilyPlan plan, Choices choices) {
+        this.plan = plan;
+        this.keys = new ConditionKeys(choices, facts);
+    }
+
+    ConditionKeys keys() {
+        return keys;
+    }
+
+    List<Object> facts() {
+        facts.add(new Holds(Holds.ALWAYS));
+        plan.family().positions().forEach(this::position);
+        plan.askersFirst().forEach(this::part);
+        return facts;
+    }
+
+    private void position(Position position) {
+        if (position.fill() == Fill.ONE) {
+            facts.add(new OneLineOnly(position.name()));
+        }
+        if (position.fill() != Fill.FREE) {
+            ifEver(position.dueOrAlways(), key -> new Due(position.name(), key));
+        }
+        if (position.due() != null) {
+            facts.add(new DueOnly(position.name(), keys.of(position.due())));
+        }
+        if (position.under() != null) {
+            facts.add(new Under(position.name(), position.under()));
+        }
+        for (Route route : position.routes()) {
+            int most = route.needsMm() + route.slackMm();
+            ifEver(route.when(), key -> new RouteWindow(position.name(), route.needsMm(), most, key));
+        }
+        holders(position);
+        position.lines().forEach(line -> line(position, line));
+    }
+
+    private void holders(Position position) {
+        int number = 0;
+        for (List<LineName> list : position.heldBy()) {
+            String names = list.stream().map(LineName::text).sorted().collect(Collectors.joining(", "));
+            facts.add(new HeldByOneOf(position.name(), number, names));
+            for (LineName bracket : list) {
+                facts.add(new Holder(position.name(), number, new Asker.OfLine(bracket)));
+            }
+            number++;
+        }
+    }
+
+    private void line(Position position, Line line) {
+        String key = keys.of(line.when());
+        if (key.equals(Holds.NEVER)) {
+            return;
+        }
+        Asker asker = new Asker.OfLine(line.name());
+        facts.add(new LineOffered(line.name(), position.name(), line.isBracket(), key));
+        facts.add(new Brings(asker, Way.LINE, line.part(), Holds.ALWAYS));
+        line.needs().forEach(need -> need(asker, need));
+        line.carries().forEach(carried -> facts.add(new Carries(line.name(), carried)));
+        Integer lengthMm = plan.part(line.part()).lengthMm();
+        if (lengthMm != null && !position.routes().isEmpty()) {
+            facts.add(new Cable(line.name(), asker, position.name(), lengthMm));
+        }
+    }
+
+    private void part(PartNumber number) {
+        Asker asker = new Asker.OfPart(number);
+        for (Contained child : plan.part(number).contains()) {
+            facts.add(new Brings(asker, Way.CONTAINS, child.part(), Holds.ALWAYS));
+        }
+        plan.needsOf(number).forEach(need -> need(asker, need));
+    }
+
+    private void need(Asker asker, Need need) {
+        ifEver(need.when(), key -> new Brings(asker, Way.NEEDS, need.part(), key));
+    }
+
+    private void ifEver(Condition condition, java.util.function.Function<String, Object> fact) {
+        String key = keys.of(condition);
+        if (!key.equals(Holds.NEVER)) {
+            facts.add(fact.apply(key));
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package boltlore.resolution.rules;
+
+import boltlore.catalogue.Facts;
+import boltlore.catalogue.Hand;
+import boltlore.catalogue.Pair;
+import boltlore.catalogue.Role;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.resolution.rules.facts.Electric;
+import boltlore.resolution.rules.facts.Holds;
+import boltlore.resolution.rules.facts.LabelLanguage;
+import boltlore.resolution.rules.facts.MarketLists;
+import boltlore.resolution.rules.facts.MarketUses;
+import boltlore.resolution.rules.facts.PairFollows;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the chosen values mean through their roles: electrical facts, the market's lists, the wanted hand. */
+final class RoleFacts {
+
+    private static final List<Role> ELECTRICAL = List.of(Role.INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT);
+
+    private RoleFacts() {}
+
+    static List<Object> of(Choices choices, ConditionKeys keys) {
+        List<Object> facts = new ArrayList<>();
+        for (Role role : ELECTRICAL) {
+            choices.inRole(role).ifPresent(value -> facts.add(electric(role, value.value(), value.facts())));
+        }
+        choices.inRole(Role.LANGUAGE).ifPresent(value -> facts.add(new LabelLanguage(value.value())));
+        choices.inRole(Role.MARKET).ifPresent(market -> {
+            lists(market.value(), MarketUses.Kind.INLET, market.facts().inlets(), facts);
+            lists(market.value(), MarketUses.Kind.SOCKET, market.facts().sockets(), facts);
+            lists(market.value(), MarketUses.Kind.LANGUAGE, market.facts().languages(), facts);
+        });
+        for (Pair pair : choices.family().pairs()) {
+            if (pair instanceof Pair.One one) {
+                follows(one, choices, keys, facts);
+            }
+        }
+        return facts;
+    }
+
+    private static Electric electric(Role role, String value, Facts facts) {
+        return new Electric(
+                role,
+                value,
+                facts.phases() == null ? 0 : facts.phases(),
+                facts.amps(),
+                facts.volts(),
+                facts.socket(),
+                facts.twoWay(),
+                facts.exportKw());
+    }
+
+    private static void lists(String market, MarketUses.Kind kind, List<String> names, List<Object> facts) {
+        if (names.isEmpty()) {
+            return;
+        }
+        facts.add(new MarketLists(market, kind));
+        names.forEach(name -> facts.add(new MarketUses(kind, name)));
+    }
+
+    private static void follows(Pair.One pair, Choices choices, ConditionKeys keys, List<Object> facts) {
+        String due = keys.of(pair.due());
+        Choice chosen = new Choice(pair.follows(), choices.value(pair.follows()).orElse(""));
+        if (chosen.value().equals(pair.leftValue())) {
+            facts.add(new PairFollows(pair.name(), Hand.LEFT, Hand.RIGHT, due));
+        } else if (chosen.value().equals(pair.rightValue())) {
+            facts.add(new PairFollows(pair.name(), Hand.RIGHT, Hand.LEFT, due));
+        }
+    }
+}

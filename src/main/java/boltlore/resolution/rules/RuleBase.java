@@ -1,0 +1,37 @@
+package boltlore.resolution.rules;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+
+/** The rules as compiled by the build, loaded once in a process. */
+final class RuleBase {
+
+    private static final String INDEX = "/META-INF/kie/boltlore/boltlore/drools-model";
+
+    private RuleBase() {}
+
+    static KieBase get() {
+        return Loaded.BASE;
+    }
+
+    private static final class Loaded {
+        private static final KieBase BASE = load();
+    }
+
+    private static KieBase load() {
+        try (InputStream index = RuleBase.class.getResourceAsStream(INDEX)) {
+            if (index == null) {
+                throw new IllegalStateException("The build has left no compiled rules at " + INDEX);
+            }
+            String name = new String(index.readAllBytes(), StandardCharsets.UTF_8).strip();
+            Model model = (Model) Class.forName(name).getDeclaredConstructor().newInstance();
+            return KieBaseBuilder.createKieBaseFromModel(model);
+        } catch (IOException | ReflectiveOperationException e) {
+            throw new IllegalStateException("The compiled rules cannot be loaded", e);
+        }
+    }
+}

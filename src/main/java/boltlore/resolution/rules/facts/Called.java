@@ -1,0 +1,7 @@
+package boltlore.resolution.rules.facts;
+
+import boltlore.measure.LineName;
+import boltlore.measure.PositionName;
+
+/** Concluded: the line's condition holds. */
+public record Called(LineName line, PositionName position, boolean bracket) {}

@@ -1,0 +1,7 @@
+package boltlore.resolution.rules.facts;
+
+import boltlore.measure.PositionName;
+import boltlore.resolution.Asker;
+
+/** The bracket line is in that list of the position. */
+public record Holder(PositionName position, int list, Asker bracket) {}

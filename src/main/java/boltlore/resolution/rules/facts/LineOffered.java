@@ -1,0 +1,13 @@
+package boltlore.resolution.rules.facts;
+
+import boltlore.measure.LineName;
+import boltlore.measure.PositionName;
+import boltlore.resolution.Asker;
+
+/** A line that the choices do not rule out; it is called for when its condition holds. */
+public record LineOffered(LineName line, PositionName position, boolean bracket, String condition) {
+
+    public Asker asker() {
+        return new Asker.OfLine(line);
+    }
+}
