@@ -30,6 +30,11 @@ public final class Conditions {
         return filled.test(((Condition.Filled) condition).position());
     }
 
+    /** Whether a condition over options alone holds already, whatever else is chosen; exact for each option by itself. */
+    public static boolean certain(Condition condition, Choices choices) {
+        return Verdict.of(condition, choices) == Verdict.HOLDS;
+    }
+
     /** Whether a condition over options alone holds. */
     public static boolean holds(Condition condition, Choices choices) {
         return holds(condition, choices, position -> {

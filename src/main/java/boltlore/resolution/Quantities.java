@@ -72,10 +72,10 @@ final class Quantities {
         if (!Conditions.holds(need.when(), choices, filled::contains)) {
             return;
         }
-        switch (need.ask()) {
-            case Need.Each each -> add(need.part(), askers.multiply(each.quantity()));
-            case Need.AtJoint at ->
-                joints.merge(new JointOfPart(at.joint(), need.part()), at.atLeast(), BigDecimal::max);
+        if (need.ask() instanceof Need.Each each) {
+            add(need.part(), askers.multiply(each.quantity()));
+        } else if (need.ask() instanceof Need.AtJoint at) {
+            joints.merge(new JointOfPart(at.joint(), need.part()), at.atLeast(), BigDecimal::max);
         }
     }
 

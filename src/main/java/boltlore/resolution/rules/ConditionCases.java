@@ -32,13 +32,19 @@ record ConditionCases(List<Case> cases) {
     }
 
     private static List<Case> cases(Condition condition, boolean wanted) {
-        return switch (condition) {
-            case Condition.Is is -> throw new IllegalArgumentException("Options are put in first: " + is);
-            case Condition.Not not -> cases(not.condition(), !wanted);
-            case Condition.All all -> wanted ? together(all.conditions(), true) : either(all.conditions(), false);
-            case Condition.AnyOf any -> wanted ? either(any.conditions(), true) : together(any.conditions(), false);
-            case Condition.Filled filled -> List.of(single(filled.position(), wanted));
-        };
+        if (condition instanceof Condition.Not not) {
+            return cases(not.condition(), !wanted);
+        }
+        if (condition instanceof Condition.All all) {
+            return wanted ? together(all.conditions(), true) : either(all.conditions(), false);
+        }
+        if (condition instanceof Condition.AnyOf any) {
+            return wanted ? either(any.conditions(), true) : together(any.conditions(), false);
+        }
+        if (condition instanceof Condition.Filled filled) {
+            return List.of(single(filled.position(), wanted));
+        }
+        throw new IllegalArgumentException("Options are put in first: " + condition);
     }
 
     private static Case single(PositionName position, boolean wanted) {

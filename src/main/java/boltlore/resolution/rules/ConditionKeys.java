@@ -8,6 +8,7 @@ import boltlore.resolution.rules.facts.CaseAsksEmpty;
 import boltlore.resolution.rules.facts.CaseAsksFilled;
 import boltlore.resolution.rules.facts.ConditionCase;
 import boltlore.resolution.rules.facts.Holds;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,12 +17,16 @@ import java.util.Map;
 final class ConditionKeys {
 
     private final Choices choices;
-    private final List<Object> facts;
+    private final List<Object> facts = new ArrayList<>();
     private final Map<Condition, String> keys = new HashMap<>();
 
-    ConditionKeys(Choices choices, List<Object> facts) {
+    ConditionKeys(Choices choices) {
         this.choices = choices;
-        this.facts = facts;
+    }
+
+    /** The facts about all conditions keyed so far, in the order of their keys. */
+    List<Object> facts() {
+        return facts;
     }
 
     /** {@link Holds#ALWAYS}, {@link Holds#NEVER}, or the key of what is left of the condition. */

@@ -68,11 +68,7 @@ final class CountFacts {
         if (key.equals(Holds.NEVER)) {
             return;
         }
-        String target = switch (expectation.target()) {
-            case Expectation.OfPart part -> part.part().text();
-            case Expectation.OfPosition position -> position.position().text();
-        };
-        facts.add(new Expects(asker, target, expectation.atLeast(), key));
+        facts.add(new Expects(asker, expectation.target().name(), expectation.atLeast(), key));
     }
 
     private void pairs() {

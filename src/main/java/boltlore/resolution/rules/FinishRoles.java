@@ -36,14 +36,14 @@ final class FinishRoles {
     }
 
     private static @Nullable String finishOf(FinishRule rule, Choices choices) {
-        return switch (rule) {
-            case FinishRule.Fixed fixed -> fixed.finish();
-            case FinishRule.DecidedBy decided -> choices.family()
+        if (rule instanceof FinishRule.DecidedBy decided) {
+            return choices.family()
                     .option(decided.option())
                     .flatMap(option -> choices.value(option.name()).flatMap(option::value))
                     .map(value -> value.facts().finish())
                     .orElse(null);
-        };
+        }
+        return ((FinishRule.Fixed) rule).finish();
     }
 
     private static boolean ownOven(@Nullable Finish finish) {

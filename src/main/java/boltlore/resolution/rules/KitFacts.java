@@ -38,7 +38,7 @@ final class KitFacts {
 
     KitFacts(FamilyPlan plan, Choices choices) {
         this.plan = plan;
-        this.keys = new ConditionKeys(choices, facts);
+        this.keys = new ConditionKeys(choices);
     }
 
     ConditionKeys keys() {

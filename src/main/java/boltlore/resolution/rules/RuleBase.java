@@ -27,7 +27,11 @@ final class RuleBase {
             if (index == null) {
                 throw new IllegalStateException("The build has left no compiled rules at " + INDEX);
             }
-            String name = new String(index.readAllBytes(), StandardCharsets.UTF_8).strip();
+            String name = new String(index.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> line.startsWith("boltlore."))
+                    .findFirst()
+                    .orElseThrow();
             Model model = (Model) Class.forName(name).getDeclaredConstructor().newInstance();
             return KieBaseBuilder.createKieBaseFromModel(model);
         } catch (IOException | ReflectiveOperationException e) {

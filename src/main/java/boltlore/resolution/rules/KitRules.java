@@ -1,0 +1,108 @@
+package boltlore.resolution.rules;
+
+import boltlore.choices.Choices;
+import boltlore.measure.LineName;
+import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
+import boltlore.resolution.Asker;
+import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.Finding;
+import boltlore.resolution.Reason;
+import boltlore.resolution.rules.facts.CautionOn;
+import boltlore.resolution.rules.facts.Filled;
+import boltlore.resolution.rules.facts.InKit;
+import boltlore.resolution.rules.facts.StaysOut;
+import boltlore.resolution.rules.facts.TakesFinish;
+import boltlore.resolution.rules.facts.Unused;
+import boltlore.resolution.rules.facts.UnusedBrackets;
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * One order's session with the rules, in its stages: the kit; what the order leaves out of it; what can be said once
+ * its quantities are known.
+ */
+public final class KitRules implements AutoCloseable {
+
+    private final FamilyPlan plan;
+    private final RuleSession session = new RuleSession();
+    private final ConditionKeys keys;
+    private final SortedSet<LineName> leftOut = new TreeSet<>();
+
+    public KitRules(FamilyPlan plan, List<Object> partFacts, Choices choices, boolean unusedDecided) {
+        this.plan = plan;
+        KitFacts kitFacts = new KitFacts(plan, choices);
+        this.keys = kitFacts.keys();
+        session.insert(partFacts);
+        session.insert(kitFacts.facts());
+        session.insert(RoleFacts.of(choices, keys));
+        session.insert(FinishRoles.of(plan.catalogue(), plan.family(), choices));
+        session.insert(List.of(new UnusedBrackets(unusedDecided)));
+        session.insert(keys.facts());
+        session.conclude();
+    }
+
+    public SortedSet<LineName> lines() {
+        SortedSet<LineName> lines = new TreeSet<>();
+        for (InKit inKit : session.all(InKit.class)) {
+            if (inKit.asker() instanceof Asker.OfLine of) {
+                lines.add(of.line());
+            }
+        }
+        return lines;
+    }
+
+    public SortedSet<LineName> unused() {
+        return sorted(session.all(Unused.class).stream().map(Unused::bracket).toList());
+    }
+
+    public SortedSet<PositionName> filled() {
+        return sorted(session.all(Filled.class).stream().map(Filled::position).toList());
+    }
+
+    /** Leaves these lines out; all that hung on them goes with them. */
+    public void leaveOut(Set<LineName> lines) {
+        leftOut.addAll(lines);
+        session.insert(lines.stream().map(StaysOut::new).toList());
+        session.conclude();
+    }
+
+    /** Tells the rules how many of each part there are, and draws everything together. */
+    public KitConclusions count(SortedMap<PartNumber, BigDecimal> quantities) {
+        SortedSet<LineName> lines = lines();
+        int stated = keys.facts().size();
+        List<Object> counts = new CountFacts(plan, keys, quantities).facts(lines);
+        session.insert(counts);
+        session.insert(List.copyOf(keys.facts().subList(stated, keys.facts().size())));
+        session.conclude();
+        SortedMap<PartNumber, String> finishes = new TreeMap<>();
+        session.all(TakesFinish.class).forEach(takes -> finishes.put(takes.part(), takes.finish()));
+        SortedMap<String, SortedSet<String>> cautions = new TreeMap<>();
+        session.all(CautionOn.class).forEach(
+                on -> cautions.computeIfAbsent(on.sheet(), sheet -> new TreeSet<>()).add(on.caution()));
+        return new KitConclusions(
+                lines,
+                new TreeSet<>(leftOut),
+                unused(),
+                filled(),
+                sorted(session.all(Reason.class)),
+                finishes,
+                cautions,
+                sorted(session.all(Finding.class)));
+    }
+
+    private static <T extends Comparable<T>> SortedSet<T> sorted(Collection<T> all) {
+        return new TreeSet<>(all);
+    }
+
+    @Override
+    public void close() {
+        session.close();
+    }
+}
