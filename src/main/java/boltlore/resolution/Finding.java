@@ -10,9 +10,8 @@ import java.util.Comparator;
  */
 public record Finding(FindingKind kind, String subject, String detail) implements Comparable<Finding> {
 
-    private static final Comparator<Finding> BY_WEIGHT = Comparator.comparing(Finding::kind)
-            .thenComparing(Finding::subject)
-            .thenComparing(Finding::detail);
+    private static final Comparator<Finding> BY_WEIGHT =
+            Comparator.comparing(Finding::kind).thenComparing(Finding::subject).thenComparing(Finding::detail);
 
     public Finding(FindingKind kind, String subject) {
         this(kind, subject, "");

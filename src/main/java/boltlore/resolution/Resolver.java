@@ -67,8 +67,7 @@ public final class Resolver {
     }
 
     private static Resolution resolved(Choices choices, FamilyPlan plan, KitRules rules) {
-        SortedMap<PartNumber, BigDecimal> quantities =
-                Quantities.of(plan, choices, rules.lines(), rules.filled());
+        SortedMap<PartNumber, BigDecimal> quantities = Quantities.of(plan, choices, rules.lines(), rules.filled());
         KitConclusions concluded = rules.count(quantities);
         Kit kit = new Kit(
                 concluded.lines(),
@@ -108,7 +107,9 @@ public final class Resolver {
                 .forEach(option -> findings.add(
                         new Finding(FindingKind.INCOMPLETE, option.name().text())));
         return new Resolution.Incomplete(
-                choices, choices.unsettled().stream().map(option -> option.name()).toList(), findings);
+                choices,
+                choices.unsettled().stream().map(option -> option.name()).toList(),
+                findings);
     }
 
     private Prepared prepared(String family) {

@@ -83,7 +83,9 @@ final class CountFacts {
         BigDecimal sum = BigDecimal.ZERO;
         for (Map.Entry<PartNumber, BigDecimal> entry : quantities.entrySet()) {
             Part part = plan.part(entry.getKey());
-            if (part.handed() != null && part.handed().pair().equals(pair) && part.handed().hand() == hand) {
+            if (part.handed() != null
+                    && part.handed().pair().equals(pair)
+                    && part.handed().hand() == hand) {
                 sum = sum.add(entry.getValue());
             }
         }
@@ -92,8 +94,9 @@ final class CountFacts {
 
     private void ports() {
         Map<PartNumber, BigDecimal> asked = new HashMap<>();
-        quantities.forEach((number, quantity) -> plan.part(number).ports().forEach(port -> port.mates()
-                .forEach(mate -> asked.merge(mate, quantity, BigDecimal::add))));
+        quantities.forEach((number, quantity) -> plan.part(number)
+                .ports()
+                .forEach(port -> port.mates().forEach(mate -> asked.merge(mate, quantity, BigDecimal::add))));
         quantities.forEach((number, quantity) -> {
             for (Port port : plan.part(number).ports()) {
                 String blank = port.blank() == null ? "" : port.blank().text();

@@ -28,7 +28,8 @@ final class FinishRoles {
         family.finishes().forEach((role, rule) -> {
             String finish = finishOf(rule, choices);
             if (finish != null) {
-                facts.add(new RoleFinish(role, finish, ownOven(catalogue.finishes().get(finish))));
+                facts.add(new RoleFinish(
+                        role, finish, ownOven(catalogue.finishes().get(finish))));
             }
         });
         catalogue.finishes().forEach((name, finish) -> facts.add(new RoleFinish(FIXED + name, name, ownOven(finish))));

@@ -84,8 +84,9 @@ public final class KitRules implements AutoCloseable {
         SortedMap<PartNumber, String> finishes = new TreeMap<>();
         session.all(TakesFinish.class).forEach(takes -> finishes.put(takes.part(), takes.finish()));
         SortedMap<String, SortedSet<String>> cautions = new TreeMap<>();
-        session.all(CautionOn.class).forEach(
-                on -> cautions.computeIfAbsent(on.sheet(), sheet -> new TreeSet<>()).add(on.caution()));
+        session.all(CautionOn.class)
+                .forEach(on -> cautions.computeIfAbsent(on.sheet(), sheet -> new TreeSet<>())
+                        .add(on.caution()));
         return new KitConclusions(
                 lines,
                 new TreeSet<>(leftOut),

@@ -24,10 +24,17 @@ public final class PartFacts {
     public static List<Object> of(FamilyPlan plan) {
         List<Object> facts = new ArrayList<>();
         plan.askersFirst().forEach(number -> part(plan.part(number), facts));
-        plan.catalogue().workshop().coating().masks().forEach(mask -> facts.add(new MaskHeld(
-                FeatureName.of(mask.kind(), mask.size()))));
-        plan.catalogue().workshop().cautions().values().forEach(caution -> caution.sheets()
-                .forEach(sheet -> facts.add(new CautionStands(caution.code(), sheet))));
+        plan.catalogue()
+                .workshop()
+                .coating()
+                .masks()
+                .forEach(mask -> facts.add(new MaskHeld(FeatureName.of(mask.kind(), mask.size()))));
+        plan.catalogue()
+                .workshop()
+                .cautions()
+                .values()
+                .forEach(caution ->
+                        caution.sheets().forEach(sheet -> facts.add(new CautionStands(caution.code(), sheet))));
         return List.copyOf(facts);
     }
 

@@ -7,7 +7,6 @@ import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.resolution.rules.facts.Electric;
-import boltlore.resolution.rules.facts.Holds;
 import boltlore.resolution.rules.facts.LabelLanguage;
 import boltlore.resolution.rules.facts.MarketLists;
 import boltlore.resolution.rules.facts.MarketUses;

@@ -44,7 +44,9 @@ public final class RuleSession implements AutoCloseable {
 
     /** All facts and conclusions of that type, in no particular order. */
     public <T> List<T> all(Class<T> type) {
-        return session.getObjects(new ClassObjectFilter(type)).stream().map(type::cast).toList();
+        return session.getObjects(new ClassObjectFilter(type)).stream()
+                .map(type::cast)
+                .toList();
     }
 
     /** Counts how often each rule fires from here on; for tests and for finding what runs away. */

@@ -1,0 +1,33 @@
+package boltlore.bill;
+
+import boltlore.catalogue.Part;
+import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
+import java.util.function.Function;
+
+/** Mass roll-up: leaves carry mass, assemblies weigh what they contain. Without the film of powder. */
+public final class Masses {
+
+    private Masses() {}
+
+    /** Mass of one of the part's unit in kg, its children included. */
+    public static BigDecimal eachKg(Part part, Function<PartNumber, Part> parts) {
+        if (!part.isAssembly()) {
+            return part.massKg() == null ? BigDecimal.ZERO : part.massKg();
+        }
+        return part.contains().stream()
+                .map(child -> eachKg(parts.apply(child.part()), parts).multiply(child.quantity()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Mass in kg that the item itself adds to the kit: a leaf's, and nothing for an assembly, whose parts add it. */
+    public static BigDecimal ownKg(Item item) {
+        BigDecimal massKg = item.part().massKg();
+        return item.part().isAssembly() || massKg == null ? BigDecimal.ZERO : massKg.multiply(item.quantity());
+    }
+
+    /** Mass of the whole kit in kg. */
+    public static BigDecimal kitKg(Bill bill) {
+        return bill.all().map(Masses::ownKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}
