@@ -1,0 +1,12 @@
+@echo off
+rem Starts Boltlore on the Java that JAVA_HOME names, or else on the one in the path.
+setlocal
+set "java=java"
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
+"%java%" -version >nul 2>&1
+if errorlevel 1 (
+    echo boltlore: Java is missing. Install Java 17 or newer, or set JAVA_HOME to it. 1>&2
+    exit /b 69
+)
+"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms32m -Xmx192m -Djava.awt.headless=true -Dfile.encoding=UTF-8 %BOLTLORE_JVM_FLAGS% -jar "%~dp0..\lib\boltlore.jar" %*
+exit /b %errorlevel%
