@@ -32,7 +32,10 @@ final class RuleBase {
                     .filter(line -> line.startsWith("boltlore."))
                     .findFirst()
                     .orElseThrow();
-            Model model = (Model) Class.forName(name).getDeclaredConstructor().newInstance();
+            Model model = Class.forName(name)
+                    .asSubclass(Model.class)
+                    .getDeclaredConstructor()
+                    .newInstance();
             return KieBaseBuilder.createKieBaseFromModel(model);
         } catch (IOException | ReflectiveOperationException e) {
             throw new IllegalStateException("The compiled rules cannot be loaded", e);
