@@ -1,0 +1,124 @@
+package boltlore.json;
+
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A JSON value to be written. Built from its pieces and turned into text by {@link #written()}: keys in the order in
+ * which they were put, decimals as texts in plain digits, two blanks of indent, {@code \n} at line ends, so that the
+ * same value always gives the same bytes.
+ *
+ * <pre>{@code
+ * JsonOut.object()
+ *     .put("order", order.name())
+ *     .put("cost", cost)                                    // BigDecimal: "12.50"
+ *     .put("lines", JsonOut.list(lines, line -> JsonOut.text(line.name().text())))
+ *     .written();
+ * }</pre>
+ */
+public sealed interface JsonOut {
+
+    /** A value without parts, as it stands in the text. */
+    record Plain(String literal) implements JsonOut {}
+
+    record Items(List<JsonOut> items) implements JsonOut {}
+
+    /** An object under construction. */
+    final class Members implements JsonOut {
+
+        private final Map<String, JsonOut> members = new LinkedHashMap<>();
+
+        private Members() {}
+
+        /** @throws IllegalArgumentException where the key has been put before */
+        public Members put(String key, JsonOut value) {
+            if (members.putIfAbsent(key, value) != null) {
+                throw new IllegalArgumentException("Key put twice: " + key);
+            }
+            return this;
+        }
+
+        public Members put(String key, String value) {
+            return put(key, text(value));
+        }
+
+        public Members put(String key, BigDecimal value) {
+            return put(key, decimal(value));
+        }
+
+        public Members put(String key, long value) {
+            return put(key, whole(value));
+        }
+
+        public Members put(String key, boolean value) {
+            return put(key, truth(value));
+        }
+
+        /** Puts the text unless it is null or empty. */
+        public Members putIfAny(String key, @Nullable String value) {
+            return value == null || value.isEmpty() ? this : put(key, value);
+        }
+
+        /** Puts the decimal unless it is null. */
+        public Members putIfAny(String key, @Nullable BigDecimal value) {
+            return value == null ? this : put(key, value);
+        }
+
+        /** Puts the texts unless there are none. */
+        public Members putIfAny(String key, Collection<?> texts) {
+            return texts.isEmpty() ? this : put(key, texts(texts));
+        }
+
+        Map<String, JsonOut> members() {
+            return members;
+        }
+    }
+
+    static Members object() {
+        return new Members();
+    }
+
+    static JsonOut text(String text) {
+        return new Plain(JsonLayout.quoted(text));
+    }
+
+    /** A decimal as a text in plain digits, with the digits it has. */
+    static JsonOut decimal(BigDecimal decimal) {
+        return text(decimal.toPlainString());
+    }
+
+    static JsonOut whole(long number) {
+        return new Plain(Long.toString(number));
+    }
+
+    static JsonOut truth(boolean truth) {
+        return new Plain(Boolean.toString(truth));
+    }
+
+    static JsonOut nothing() {
+        return new Plain("null");
+    }
+
+    static JsonOut list(List<? extends JsonOut> items) {
+        return new Items(List.copyOf(items));
+    }
+
+    static <T> JsonOut list(Collection<T> all, Function<? super T, ? extends JsonOut> each) {
+        return new Items(all.stream().<JsonOut>map(each).toList());
+    }
+
+    /** A list of texts, each by its toString. */
+    static JsonOut texts(Collection<?> all) {
+        return list(all, each -> text(String.valueOf(each)));
+    }
+
+    /** The JSON text with a line break at the end. */
+    default String written() {
+        return JsonLayout.lay(this);
+    }
+}

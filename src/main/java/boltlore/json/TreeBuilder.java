@@ -1,0 +1,148 @@
+package boltlore.json;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Builds the tree of one JSON text from Jackson's tokens. */
+final class TreeBuilder {
+
+    /** Deepest nesting that is followed; a condition of a catalogue is rarely ten deep. */
+    static final int DEEPEST = 64;
+
+    private static final int LONGEST_NUMBER = 40;
+
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNumberLength(1_000_000)
+                    .maxStringLength((int) JsonFile.MOST_BYTES)
+                    .maxNameLength((int) JsonFile.MOST_BYTES)
+                    .build())
+            .build();
+
+    private final String file;
+    private final Faults faults = new Faults();
+    private @Nullable Spot open;
+
+    TreeBuilder(String file) {
+        this.file = file;
+    }
+
+    Outcome<Json> build(char[] text) {
+        try (JsonParser parser = FACTORY.createParser(text)) {
+            parser.nextToken();
+            Json root = value(parser, Spot.document(file, line(parser)), 0);
+            if (parser.nextToken() != null) {
+                faults.add(trailing(line(parser), parser.getText()));
+            }
+            return faults.orElse(root);
+        } catch (TooDeep tooDeep) {
+            faults.add(tooDeep.spot.fault(
+                    "values nested more than " + DEEPEST + " deep", "at most " + DEEPEST + " levels", "Flatten it."));
+        } catch (JsonProcessingException broken) {
+            faults.add(Syntax.fault(file, text, broken, open));
+        } catch (IOException impossible) {
+            throw new AssertionError("Reading from memory", impossible);
+        }
+        return Outcome.faulty(faults.all());
+    }
+
+    private Json value(JsonParser parser, Spot spot, int depth) throws IOException {
+        JsonToken token = parser.currentToken();
+        return switch (token) {
+            case START_OBJECT -> object(parser, spot, depth + 1);
+            case START_ARRAY -> array(parser, spot, depth + 1);
+            case VALUE_STRING -> new Json.Text(spot, parser.getText());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getText(), spot);
+            case VALUE_TRUE -> new Json.Truth(spot, true);
+            case VALUE_FALSE -> new Json.Truth(spot, false);
+            default -> new Json.Nothing(spot);
+        };
+    }
+
+    private Json object(JsonParser parser, Spot spot, int depth) throws IOException {
+        Spot around = enter(spot, depth);
+        Map<String, Json> members = new LinkedHashMap<>();
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String key = parser.currentName();
+            int lineOfKey = line(parser);
+            parser.nextToken();
+            Json member = value(parser, spot.at(key, line(parser)), depth);
+            Json before = members.putIfAbsent(key, member);
+            if (before != null) {
+                faults.add(spot.at(key, lineOfKey)
+                        .fault(
+                                "'" + key + "' a second time; it already stands in line " + before.spot().line(),
+                                "each key once in an object",
+                                "Remove one of the two."));
+            }
+        }
+        open = around;
+        return new Json.Obj(spot, Collections.unmodifiableMap(members));
+    }
+
+    private Json array(JsonParser parser, Spot spot, int depth) throws IOException {
+        Spot around = enter(spot, depth);
+        List<Json> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            items.add(value(parser, spot.at(items.size(), line(parser)), depth));
+        }
+        open = around;
+        return new Json.Arr(spot, Collections.unmodifiableList(items));
+    }
+
+    private @Nullable Spot enter(Spot spot, int depth) throws TooDeep {
+        if (depth > DEEPEST) {
+            throw new TooDeep(spot);
+        }
+        Spot around = open;
+        open = spot;
+        return around;
+    }
+
+    private Json number(String written, Spot spot) {
+        int exponent = Math.max(written.indexOf('e'), written.indexOf('E'));
+        // 1e999999999 is short to write and fills the memory as soon as someone adds to it.
+        boolean huge = written.length() > LONGEST_NUMBER || exponent >= 0 && written.length() - exponent > 4;
+        if (huge) {
+            faults.add(spot.fault(
+                    "the number " + Shown.text(written),
+                    "a number of at most " + LONGEST_NUMBER + " characters and an exponent of at most two digits",
+                    "Write it in plain digits."));
+        }
+        return new Json.Num(spot, huge ? BigDecimal.ZERO : new BigDecimal(written));
+    }
+
+    private Fault trailing(int line, String found) {
+        return new Fault(
+                file, line, "", Shown.text(found) + " after the end of the JSON value", "one JSON value and nothing after it",
+                "Remove what follows, or a closing bracket too many before it.");
+    }
+
+    private static int line(JsonParser parser) {
+        return parser.currentTokenLocation().getLineNr();
+    }
+
+    /** Leaves the recursion at once; never gets out of this class. */
+    private static final class TooDeep extends IOException {
+        private static final long serialVersionUID = 1L;
+        private final transient Spot spot;
+
+        TooDeep(Spot spot) {
+            this.spot = spot;
+        }
+    }
+}

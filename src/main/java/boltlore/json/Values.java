@@ -1,0 +1,140 @@
+package boltlore.json;
+
+import boltlore.faults.Nearest;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Single JSON values as Java values; each returns nothing, and leaves a fault, where the value will not do. */
+public final class Values {
+
+    /** Longest text; a cell of a spreadsheet holds 32,767 characters, a message or a page far fewer. */
+    static final int LONGEST_TEXT = 4000;
+
+    private static final int LONGEST_NUMBER = 40;
+
+    private Values() {}
+
+    /** A text that is not blank and can be printed. */
+    public static Optional<String> text(Json json, Faults faults) {
+        if (!(json instanceof Json.Text text)) {
+            return refuse(json, "a text in double quotes", "", faults);
+        }
+        String value = text.text();
+        if (value.isBlank()) {
+            return refuse(json, "a text that is not empty", "Write it, or leave the key out where it is not needed.", faults);
+        }
+        if (value.length() > LONGEST_TEXT) {
+            return refuse(json, "at most " + LONGEST_TEXT + " characters", "Shorten it.", faults);
+        }
+        int unprintable = unprintable(value);
+        if (unprintable >= 0) {
+            String found = "a text with " + Shown.character(value.codePointAt(unprintable));
+            faults.add(json.spot().fault(found, "text that can be printed", "Remove that character."));
+            return Optional.empty();
+        }
+        return Optional.of(value);
+    }
+
+    /** A text of a given look. */
+    public static Optional<String> text(Json json, TextShape shape, Faults faults) {
+        return text(json, faults)
+                .flatMap(text -> shape.fits().test(text) ? Optional.of(text) : refuse(json, shape.says(), "", faults));
+    }
+
+    /** A decimal in plain digits within a text ("12.50"), or a JSON number. */
+    public static Optional<BigDecimal> decimal(Json json, Range range, Faults faults) {
+        String expected = "a number " + range.says() + ", such as \"12.5\"";
+        BigDecimal number = null;
+        if (json instanceof Json.Num written) {
+            number = written.number();
+        } else if (json instanceof Json.Text text && isPlainNumber(text.text())) {
+            number = new BigDecimal(text.text());
+        }
+        if (number == null) {
+            String advice = json instanceof Json.Text text && text.text().contains(",") ? "Write a point, not a comma." : "";
+            return refuse(json, expected, advice, faults);
+        }
+        if (!range.holds(number)) {
+            return refuse(json, expected + ", with at most " + Range.MOST_DECIMALS + " decimals", "", faults);
+        }
+        return Optional.of(number);
+    }
+
+    /** A whole number, written as a JSON number or within a text. */
+    public static Optional<Integer> whole(Json json, long least, long most, Faults faults) {
+        String expected = "a whole number from " + least + " to " + most;
+        Faults ownWords = new Faults();
+        Optional<BigDecimal> number = decimal(json, Range.between(least, most), ownWords);
+        boolean whole = number.isPresent() && number.get().stripTrailingZeros().scale() <= 0;
+        return whole ? Optional.of(number.get().intValueExact()) : refuse(json, expected, "", faults);
+    }
+
+    public static Optional<Boolean> truth(Json json, Faults faults) {
+        return json instanceof Json.Truth truth
+                ? Optional.of(truth.truth())
+                : refuse(json, "true or false, without quotes", "", faults);
+    }
+
+    /** A calendar date as 2024-03-31 (ISO 8601). */
+    public static Optional<LocalDate> date(Json json, Faults faults) {
+        String expected = "a date as \"2024-03-31\" (year, month, day)";
+        try {
+            if (json instanceof Json.Text text && text.text().length() == 10) {
+                return Optional.of(LocalDate.parse(text.text()));
+            }
+        } catch (DateTimeException notADate) {
+            return refuse(json, expected, "There is no such day in the calendar.", faults);
+        }
+        return refuse(json, expected, "", faults);
+    }
+
+    /** One of a closed set of names. */
+    public static <E> Optional<E> oneOf(Json json, Allowed<E> allowed, Faults faults) {
+        if (json instanceof Json.Text text) {
+            E value = allowed.byName().get(text.text());
+            return value != null
+                    ? Optional.of(value)
+                    : refuse(json, "one of " + allowed.says(), Nearest.advice(text.text(), allowed.byName().keySet(), ""), faults);
+        }
+        return refuse(json, "one of " + allowed.says(), "", faults);
+    }
+
+    static <T> Optional<T> refuse(Json json, String expected, String advice, Faults faults) {
+        faults.add(json.spot().fault(json.shown(), expected, advice));
+        return Optional.empty();
+    }
+
+    private static boolean isPlainNumber(String text) {
+        int digits = 0;
+        int points = 0;
+        for (int i = text.startsWith("-") ? 1 : 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (letter == '.') {
+                points++;
+            } else if (letter >= '0' && letter <= '9') {
+                digits++;
+            } else {
+                return false;
+            }
+        }
+        return digits > 0 && points <= 1 && text.length() <= LONGEST_NUMBER && !text.endsWith(".") && !text.startsWith(".");
+    }
+
+    /** Index of the first character that cannot be printed, or -1: control characters and halves of surrogate pairs. */
+    private static int unprintable(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (Character.isISOControl(letter) && letter != '\n' && letter != '\t') {
+                return i;
+            }
+            if (Character.isHighSurrogate(letter) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) {
+                i++;
+            } else if (Character.isSurrogate(letter)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}
