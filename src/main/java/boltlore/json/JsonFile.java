@@ -63,6 +63,9 @@ public final class JsonFile {
 
     private static Fault unreadable(String name) {
         return Fault.of(
-                name, "a file that cannot be read", "a readable JSON file", "Check the permissions of file and folder.");
+                name,
+                "a file that cannot be read",
+                "a readable JSON file",
+                "Check the permissions of file and folder.");
     }
 }

@@ -54,7 +54,11 @@ final class JsonLayout {
         if (value instanceof JsonOut.Members object) {
             block('{', '}', members(object), indent);
         } else if (value instanceof JsonOut.Items list) {
-            block('[', ']', list.items().stream().map(item -> new Entry("", item)).toList(), indent);
+            block(
+                    '[',
+                    ']',
+                    list.items().stream().map(item -> new Entry("", item)).toList(),
+                    indent);
         }
     }
 
@@ -94,7 +98,8 @@ final class JsonLayout {
         if (value instanceof JsonOut.Members object) {
             return members(object);
         }
-        return ((JsonOut.Items) value).items().stream().map(item -> new Entry("", item)).toList();
+        return ((JsonOut.Items) value)
+                .items().stream().map(item -> new Entry("", item)).toList();
     }
 
     private static List<Entry> members(JsonOut.Members object) {

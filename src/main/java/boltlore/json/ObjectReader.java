@@ -105,7 +105,9 @@ public final class ObjectReader {
     }
 
     public @Nullable Integer findWhole(String key, long least, long most) {
-        return find(key).flatMap(json -> Values.whole(json, least, most, faults)).orElse(null);
+        return find(key)
+                .flatMap(json -> Values.whole(json, least, most, faults))
+                .orElse(null);
     }
 
     public boolean truth(String key, boolean otherwise) {
@@ -121,8 +123,7 @@ public final class ObjectReader {
     }
 
     public <E> E oneOf(String key, Allowed<E> allowed) {
-        return get(key)
-                .flatMap(json -> Values.oneOf(json, allowed, faults))
+        return get(key).flatMap(json -> Values.oneOf(json, allowed, faults))
                 .orElseGet(() -> allowed.byName().values().iterator().next());
     }
 

@@ -71,7 +71,8 @@ final class StrictText {
                 line++;
             }
         }
-        return new Fault(file, line, "", "the byte 0x%02X, which is not UTF-8".formatted(bytes[position]), UTF_8, SAVE_AGAIN);
+        return new Fault(
+                file, line, "", "the byte 0x%02X, which is not UTF-8".formatted(bytes[position]), UTF_8, SAVE_AGAIN);
     }
 
     private static boolean isBlank(char[] text) {

@@ -18,7 +18,13 @@ final class Syntax {
         String pointer = open == null ? "" : open.pointer();
         int offset = location == null ? text.length : (int) location.getCharOffset();
         if (broken instanceof JsonEOFException || offset >= text.length) {
-            return new Fault(file, line, pointer, "the end of the file", unfinished(open), "The file is cut off: restore it whole.");
+            return new Fault(
+                    file,
+                    line,
+                    pointer,
+                    "the end of the file",
+                    unfinished(open),
+                    "The file is cut off: restore it whole.");
         }
         int at = firstOffence(text, offset);
         String found = Shown.character(Character.codePointAt(text, at));
@@ -35,9 +41,7 @@ final class Syntax {
     }
 
     private static String unfinished(@Nullable Spot open) {
-        return open == null
-                ? "the rest of the value"
-                : "the rest of what begins in line " + open.line();
+        return open == null ? "the rest of the value" : "the rest of what begins in line " + open.line();
     }
 
     private static String expected(JsonProcessingException broken) {

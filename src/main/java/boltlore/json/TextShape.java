@@ -18,7 +18,8 @@ public record TextShape(Predicate<String> fits, String says) {
 
     /** Numbers of parts. */
     public static final TextShape PART_NUMBER = new TextShape(
-            text -> runOf(text, 40, c -> isCapitalOrDigit(c), c -> isCapitalOrDigit(c) || c == '.' || c == '/' || c == '-'),
+            text -> runOf(
+                    text, 40, c -> isCapitalOrDigit(c), c -> isCapitalOrDigit(c) || c == '.' || c == '/' || c == '-'),
             "a part number of capital letters, digits, '.', '/' and '-', beginning with a letter or digit, at most 40 long");
 
     /** Names of sub-systems: words. */
@@ -30,7 +31,11 @@ public record TextShape(Predicate<String> fits, String says) {
 
     /** Names of orders, which also name folders. */
     public static final TextShape ORDER_NAME = new TextShape(
-            text -> runOf(text, 60, c -> isAlphanumeric(c) || c == '-' || c == '_', c -> isAlphanumeric(c) || "-_.".indexOf(c) >= 0)
+            text -> runOf(
+                            text,
+                            60,
+                            c -> isAlphanumeric(c) || c == '-' || c == '_',
+                            c -> isAlphanumeric(c) || "-_.".indexOf(c) >= 0)
                     && !text.endsWith("."),
             "letters, digits, '-', '_' and '.', neither beginning nor ending with '.', at most 60 long:"
                     + " it names a folder");

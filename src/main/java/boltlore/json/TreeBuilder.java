@@ -85,7 +85,8 @@ final class TreeBuilder {
             if (before != null) {
                 faults.add(spot.at(key, lineOfKey)
                         .fault(
-                                "'" + key + "' a second time; it already stands in line " + before.spot().line(),
+                                "'" + key + "' a second time; it already stands in line "
+                                        + before.spot().line(),
                                 "each key once in an object",
                                 "Remove one of the two."));
             }
@@ -128,7 +129,11 @@ final class TreeBuilder {
 
     private Fault trailing(int line, String found) {
         return new Fault(
-                file, line, "", Shown.text(found) + " after the end of the JSON value", "one JSON value and nothing after it",
+                file,
+                line,
+                "",
+                Shown.text(found) + " after the end of the JSON value",
+                "one JSON value and nothing after it",
                 "Remove what follows, or a closing bracket too many before it.");
     }
 

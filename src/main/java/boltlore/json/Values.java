@@ -23,7 +23,8 @@ public final class Values {
         }
         String value = text.text();
         if (value.isBlank()) {
-            return refuse(json, "a text that is not empty", "Write it, or leave the key out where it is not needed.", faults);
+            return refuse(
+                    json, "a text that is not empty", "Write it, or leave the key out where it is not needed.", faults);
         }
         if (value.length() > LONGEST_TEXT) {
             return refuse(json, "at most " + LONGEST_TEXT + " characters", "Shorten it.", faults);
@@ -53,7 +54,8 @@ public final class Values {
             number = new BigDecimal(text.text());
         }
         if (number == null) {
-            String advice = json instanceof Json.Text text && text.text().contains(",") ? "Write a point, not a comma." : "";
+            String advice =
+                    json instanceof Json.Text text && text.text().contains(",") ? "Write a point, not a comma." : "";
             return refuse(json, expected, advice, faults);
         }
         if (!range.holds(number)) {
@@ -96,7 +98,11 @@ public final class Values {
             E value = allowed.byName().get(text.text());
             return value != null
                     ? Optional.of(value)
-                    : refuse(json, "one of " + allowed.says(), Nearest.advice(text.text(), allowed.byName().keySet(), ""), faults);
+                    : refuse(
+                            json,
+                            "one of " + allowed.says(),
+                            Nearest.advice(text.text(), allowed.byName().keySet(), ""),
+                            faults);
         }
         return refuse(json, "one of " + allowed.says(), "", faults);
     }
@@ -119,7 +125,11 @@ public final class Values {
                 return false;
             }
         }
-        return digits > 0 && points <= 1 && text.length() <= LONGEST_NUMBER && !text.endsWith(".") && !text.startsWith(".");
+        return digits > 0
+                && points <= 1
+                && text.length() <= LONGEST_NUMBER
+                && !text.endsWith(".")
+                && !text.startsWith(".");
     }
 
     /** Index of the first character that cannot be printed, or -1: control characters and halves of surrogate pairs. */
@@ -129,7 +139,9 @@ public final class Values {
             if (Character.isISOControl(letter) && letter != '\n' && letter != '\t') {
                 return i;
             }
-            if (Character.isHighSurrogate(letter) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) {
+            if (Character.isHighSurrogate(letter)
+                    && i + 1 < text.length()
+                    && Character.isLowSurrogate(text.charAt(i + 1))) {
                 i++;
             } else if (Character.isSurrogate(letter)) {
                 return i;
