@@ -35,7 +35,11 @@ public sealed interface JsonOut {
 
         private Members() {}
 
-        /** @throws IllegalArgumentException where the key has been put before */
+        /**
+         * Puts a value behind those that are there.
+         *
+         * @throws IllegalArgumentException where the key has been put before
+         */
         public Members put(String key, JsonOut value) {
             if (members.putIfAbsent(key, value) != null) {
                 throw new IllegalArgumentException("Key put twice: " + key);
