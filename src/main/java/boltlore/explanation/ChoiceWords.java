@@ -1,0 +1,37 @@
+package boltlore.explanation;
+
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.measure.OptionName;
+import boltlore.order.Order;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Says the choices of an order as sentences, in a language. */
+public final class ChoiceWords {
+
+    private ChoiceWords() {}
+
+    /** One sentence for each choice, in the family's order of options. */
+    public static List<String> of(Order order, String language) {
+        List<String> sentences = new ArrayList<>();
+        for (Map.Entry<OptionName, String> choice : order.choices().values().entrySet()) {
+            String says = order.choices()
+                    .family()
+                    .option(choice.getKey())
+                    .flatMap(option -> option.value(choice.getValue()))
+                    .map(OptionValue::says)
+                    .map(wording -> wording.in(language))
+                    .orElse(choice.getValue());
+            boolean byDate = order.settledByDate().contains(choice.getKey());
+            sentences.add(byDate ? says + ", by the build date " + order.donorBuilt() : says);
+        }
+        return sentences;
+    }
+
+    /** The questions that have no answer yet. */
+    public static List<String> open(Order order) {
+        return order.choices().unsettled().stream().map(Option::asks).toList();
+    }
+}

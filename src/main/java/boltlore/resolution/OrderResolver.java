@@ -1,0 +1,87 @@
+package boltlore.resolution;
+
+import boltlore.catalogue.Option;
+import boltlore.choices.Choices;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.measure.OptionName;
+import boltlore.order.Extra;
+import boltlore.order.Order;
+import boltlore.order.Waiver;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** Resolves a whole order: its choices, then what the order itself adds: build date, waivers, extras. */
+public final class OrderResolver {
+
+    private final Resolver resolver;
+
+    public OrderResolver(Resolver resolver) {
+        this.resolver = resolver;
+    }
+
+    public Resolver resolver() {
+        return resolver;
+    }
+
+    /**
+     * Resolves the order.
+     *
+     * @param usualTaken options whose usual value was put in on request; told for information
+     * @return faulty where it leaves out what cannot be left out, or waives what cannot be waived
+     */
+    public Outcome<Resolution> resolve(Order order, List<OptionName> usualTaken) {
+        List<Fault> wrongWaivers = Waivers.faults(order);
+        Outcome<Resolution> outcome = resolver.resolve(order.choices(), order.leftOut());
+        if (!wrongWaivers.isEmpty()) {
+            List<Fault> all = new ArrayList<>(wrongWaivers);
+            all.addAll(outcome.faults());
+            return Outcome.faulty(all);
+        }
+        return outcome.then(resolution -> Outcome.sound(withOrder(resolution, order, usualTaken)));
+    }
+
+    private static Resolution withOrder(Resolution resolution, Order order, List<OptionName> usualTaken) {
+        SortedSet<Finding> findings = new TreeSet<>(resolution.findings());
+        findings.addAll(againstBuildDate(order));
+        if (resolution instanceof Resolution.Resolved) {
+            order.extra().forEach(extra -> findings.add(extra(extra)));
+        }
+        usualTaken.forEach(option -> findings.add(new Finding(
+                FindingKind.USUAL_TAKEN,
+                option.text(),
+                order.choices().value(option).orElse(""))));
+        for (Waiver waiver : order.waived()) {
+            Waivers.apply(waiver, findings);
+        }
+        return resolution.withFindings(findings);
+    }
+
+    private static List<Finding> againstBuildDate(Order order) {
+        if (order.donorBuilt() == null) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>();
+        Choices choices = order.choices();
+        for (Option option : choices.family().options()) {
+            String value = choices.value(option.name()).orElse("");
+            boolean against = option.builtFrom().stream()
+                    .anyMatch(dates ->
+                            dates.holds(order.donorBuilt()) && !dates.value().equals(value));
+            if (against && !value.isEmpty()) {
+                findings.add(new Finding(
+                        FindingKind.ERA_AGAINST_BUILD_DATE,
+                        value,
+                        order.donorBuilt().toString()));
+            }
+        }
+        return findings;
+    }
+
+    private static Finding extra(Extra extra) {
+        String subject = extra.part() != null ? extra.part().text() : extra.says();
+        return new Finding(FindingKind.EXTRA, subject, extra.reason());
+    }
+}

@@ -1,0 +1,70 @@
+package boltlore.resolution;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Nearest;
+import boltlore.order.Order;
+import boltlore.order.Waiver;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+
+/** Findings that someone has looked at and answers for; only what does not stop the sheets can be waived. */
+final class Waivers {
+
+    private Waivers() {}
+
+    static List<Fault> faults(Order order) {
+        List<Fault> faults = new ArrayList<>();
+        int number = 0;
+        for (Waiver waiver : order.waived()) {
+            String place = "/waived/" + number++ + "/finding";
+            Optional<FindingKind> kind = FindingKind.written(waiver.finding());
+            if (kind.isEmpty()) {
+                faults.add(new Fault(
+                        "",
+                        0,
+                        place,
+                        "'" + waiver.finding() + "'",
+                        "a kind of finding that does not stop: " + String.join(", ", waivable()),
+                        Nearest.advice(waiver.finding(), waivable(), "Write the finding as the kit names it")));
+            } else if (kind.get().severity() == Severity.STOPS) {
+                faults.add(new Fault(
+                        "",
+                        0,
+                        place,
+                        "'" + waiver.finding() + "', which stops the sheets",
+                        "a kind of finding that does not stop: " + String.join(", ", waivable()),
+                        "Mend the order or the catalogue; this finding cannot be waived"));
+            }
+        }
+        return faults;
+    }
+
+    /** Puts the waiver in the place of the findings that it speaks of. */
+    static void apply(Waiver waiver, SortedSet<Finding> findings) {
+        List<Finding> spokenOf =
+                findings.stream().filter(finding -> speaksOf(waiver, finding)).toList();
+        for (Finding finding : spokenOf) {
+            findings.remove(finding);
+            findings.add(new Finding(
+                    FindingKind.WAIVED,
+                    finding.kind().written() + ": " + finding.subject(),
+                    waiver.who() + ", " + waiver.when() + ": " + waiver.why()));
+        }
+    }
+
+    private static boolean speaksOf(Waiver waiver, Finding finding) {
+        return finding.severity() == Severity.LOOK
+                && finding.kind().written().equals(waiver.finding())
+                && (waiver.subject().isEmpty() || waiver.subject().equals(finding.subject()));
+    }
+
+    private static List<String> waivable() {
+        return Arrays.stream(FindingKind.values())
+                .filter(kind -> kind.severity() == Severity.LOOK)
+                .map(FindingKind::written)
+                .toList();
+    }
+}
