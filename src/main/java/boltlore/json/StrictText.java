@@ -45,7 +45,7 @@ final class StrictText {
             return "text in UTF-32";
         }
         // A JSON text begins with an ASCII character, so a zero among the first two bytes is UTF-16 (RFC 4627, 3).
-        boolean zeros = bytes.length >= 2 && (bytes[0] == 0 ^ bytes[1] == 0);
+        boolean zeros = bytes.length >= 2 && ((bytes[0] == 0) != (bytes[1] == 0));
         if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF) || zeros) {
             return "text in UTF-16";
         }

@@ -66,11 +66,11 @@ public record TextShape(Predicate<String> fits, String says) {
     }
 
     private static boolean isSmallOrDigit(int c) {
-        return isSmall(c) || c >= '0' && c <= '9';
+        return isSmall(c) || (c >= '0' && c <= '9');
     }
 
     private static boolean isCapitalOrDigit(int c) {
-        return isCapital(c) || c >= '0' && c <= '9';
+        return isCapital(c) || (c >= '0' && c <= '9');
     }
 
     private static boolean isAlphanumeric(int c) {

@@ -117,7 +117,7 @@ final class TreeBuilder {
     private Json number(String written, Spot spot) {
         int exponent = Math.max(written.indexOf('e'), written.indexOf('E'));
         // 1e999999999 is short to write and fills the memory as soon as someone adds to it.
-        boolean huge = written.length() > LONGEST_NUMBER || exponent >= 0 && written.length() - exponent > 4;
+        boolean huge = written.length() > LONGEST_NUMBER || (exponent >= 0 && written.length() - exponent > 4);
         if (huge) {
             faults.add(spot.fault(
                     "the number " + Shown.text(written),
