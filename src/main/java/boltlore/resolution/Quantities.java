@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * How many of each part a kit holds: the sum over its lines, over what assemblies contain and over what parts and lines
  * need; of the asks that share a joint, the largest, once.
  */
-final class Quantities {
+public final class Quantities {
 
     private record JointOfPart(String joint, PartNumber part) {}
 
@@ -35,7 +35,7 @@ final class Quantities {
         this.filled = filled;
     }
 
-    static SortedMap<PartNumber, BigDecimal> of(
+    public static SortedMap<PartNumber, BigDecimal> of(
             FamilyPlan plan, Choices choices, Set<LineName> linesIn, Set<PositionName> filled) {
         Quantities quantities = new Quantities(plan, choices, filled);
         for (LineName name : linesIn) {

@@ -1,0 +1,97 @@
+package boltlore.answers;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Need;
+import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
+import boltlore.explanation.ConditionWords;
+import boltlore.measure.PartNumber;
+import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.Kit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What would bring a part into a kit that it is not in: each line, assembly and companion, with what it waits for. */
+public final class WhyNotIn {
+
+    private final FamilyPlan plan;
+    private final Kit kit;
+    private final Choices choices;
+    private final ConditionWords conditions;
+    private final Set<PartNumber> told = new HashSet<>();
+
+    private WhyNotIn(FamilyPlan plan, Kit kit, Choices choices) {
+        this.plan = plan;
+        this.kit = kit;
+        this.choices = choices;
+        this.conditions = new ConditionWords(plan.family());
+    }
+
+    /** Empty where nothing in the family could ever bring the part. */
+    public static List<Because> of(FamilyPlan plan, Kit kit, Choices choices, PartNumber part) {
+        return new WhyNotIn(plan, kit, choices).ways(part);
+    }
+
+    private List<Because> ways(PartNumber part) {
+        if (!told.add(part)) {
+            return List.of(Because.of("told above"));
+        }
+        List<Because> ways = new ArrayList<>();
+        plan.family().lines().forEach(line -> line(line, part, ways));
+        for (PartNumber asker : plan.askersFirst()) {
+            asker(asker, part, ways);
+        }
+        return ways;
+    }
+
+    private void line(Line line, PartNumber part, List<Because> ways) {
+        String named = "Line " + line.name() + " at "
+                + plan.positionOf(line.name()).says().english();
+        if (line.part().equals(part)) {
+            ways.add(Because.of(named + " would bring it; " + waitsFor(line)));
+        }
+        for (Need need : line.needs()) {
+            if (need.part().equals(part)) {
+                String also = need.when().isAlways() ? "" : ", when " + conditions.of(need.when());
+                ways.add(Because.of(named + " " + NeedWords.of(need) + also + "; " + waitsFor(line)));
+            }
+        }
+    }
+
+    private String waitsFor(Line line) {
+        if (kit.leftOut().contains(line.name())) {
+            return "this order leaves the line out";
+        }
+        return kit.lines().contains(line.name())
+                ? "the line is in this kit"
+                : "it waits for: " + conditions.of(line.when());
+    }
+
+    private void asker(PartNumber asker, PartNumber part, List<Because> ways) {
+        String named = asker + " " + plan.part(asker).name().english();
+        boolean contains = plan.part(asker).contains().stream()
+                .anyMatch(child -> child.part().equals(part));
+        if (contains) {
+            ways.add(new Because(named + " contains it and is not in this kit", ways(asker)));
+        }
+        for (Need need : plan.needsOf(asker)) {
+            if (need.part().equals(part)) {
+                ways.add(needOf(asker, named, need));
+            }
+        }
+    }
+
+    private Because needOf(PartNumber asker, String named, Need need) {
+        if (kit.contains(asker)) {
+            return Because.of(named + " is in this kit and " + NeedWords.of(need) + "; it waits for: "
+                    + conditions.of(need.when()));
+        }
+        boolean open = Conditions.holds(need.when(), choices, kit.filled()::contains);
+        Condition when = need.when();
+        String also = open ? "" : ", when " + conditions.of(when);
+        return new Because(named + " " + NeedWords.of(need) + also + " and is not in this kit", ways(asker));
+    }
+}

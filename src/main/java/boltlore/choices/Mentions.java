@@ -1,0 +1,80 @@
+package boltlore.choices;
+
+import boltlore.catalogue.Companion;
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Expectation;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Limit;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Need;
+import boltlore.catalogue.Pair;
+import boltlore.catalogue.Position;
+import boltlore.catalogue.Route;
+import boltlore.measure.OptionName;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** The options that stand in some condition of a family; all others are free. */
+public final class Mentions {
+
+    private final SortedSet<OptionName> mentioned = new TreeSet<>();
+
+    private Mentions() {}
+
+    public static SortedSet<OptionName> of(Family family) {
+        Mentions mentions = new Mentions();
+        for (Limit limit : family.limits()) {
+            mentions.add(limit.forbids());
+        }
+        for (Pair pair : family.pairs()) {
+            if (pair instanceof Pair.One one) {
+                mentions.mentioned.add(one.follows());
+                mentions.add(one.due());
+            }
+        }
+        family.positions().forEach(mentions::position);
+        for (Companion companion : family.companions()) {
+            mentions.needs(companion.needs());
+            mentions.expects(companion.expects());
+        }
+        return mentions.mentioned;
+    }
+
+    /** The options that stand in the condition. */
+    public static SortedSet<OptionName> of(Condition condition) {
+        Mentions mentions = new Mentions();
+        mentions.add(condition);
+        return mentions.mentioned;
+    }
+
+    private void position(Position position) {
+        add(position.dueOrAlways());
+        position.routes().stream().map(Route::when).forEach(this::add);
+        for (Line line : position.lines()) {
+            add(line.when());
+            needs(line.needs());
+            expects(line.expects());
+        }
+    }
+
+    private void needs(List<Need> needs) {
+        needs.stream().map(Need::when).forEach(this::add);
+    }
+
+    private void expects(List<Expectation> expects) {
+        expects.stream().map(Expectation::when).forEach(this::add);
+    }
+
+    private void add(Condition condition) {
+        if (condition instanceof Condition.Is is) {
+            mentioned.add(is.option());
+        } else if (condition instanceof Condition.All all) {
+            all.conditions().forEach(this::add);
+        } else if (condition instanceof Condition.AnyOf any) {
+            any.conditions().forEach(this::add);
+        } else if (condition instanceof Condition.Not not) {
+            add(not.condition());
+        }
+    }
+}
