@@ -2,7 +2,6 @@ package boltlore.choices;
 
 import boltlore.catalogue.Condition;
 import boltlore.measure.PositionName;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -75,29 +74,23 @@ public final class Conditions {
     }
 
     private static Condition all(List<Condition> conditions, Choices choices) {
-        List<Condition> rest = new ArrayList<>();
-        for (Condition condition : conditions) {
-            Condition after = afterChoices(condition, choices);
-            if (isNever(after)) {
-                return NEVER;
-            }
-            if (!after.isAlways()) {
-                rest.add(after);
-            }
+        List<Condition> rest = conditions.stream()
+                .map(each -> afterChoices(each, choices))
+                .filter(after -> !after.isAlways())
+                .toList();
+        if (rest.stream().anyMatch(Conditions::isNever)) {
+            return NEVER;
         }
         return rest.size() == 1 ? rest.get(0) : new Condition.All(rest);
     }
 
     private static Condition any(List<Condition> conditions, Choices choices) {
-        List<Condition> rest = new ArrayList<>();
-        for (Condition condition : conditions) {
-            Condition after = afterChoices(condition, choices);
-            if (after.isAlways()) {
-                return Condition.ALWAYS;
-            }
-            if (!isNever(after)) {
-                rest.add(after);
-            }
+        List<Condition> rest = conditions.stream()
+                .map(each -> afterChoices(each, choices))
+                .filter(after -> !isNever(after))
+                .toList();
+        if (rest.stream().anyMatch(Condition::isAlways)) {
+            return Condition.ALWAYS;
         }
         return rest.size() == 1 ? rest.get(0) : new Condition.AnyOf(rest);
     }

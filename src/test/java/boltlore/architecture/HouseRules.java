@@ -1,0 +1,106 @@
+package boltlore.architecture;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** The rules of the house as checks on the classes below one root package. Each fails when it matches no class. */
+final class HouseRules {
+
+    private static final String[] STANDARD = {
+        "java..", "javax..", "org.jspecify.annotations..", "org.w3c..", "org.xml.."
+    };
+    private static final Set<String> CLOCKS = Set.of("now", "currentTimeMillis");
+
+    private final String root;
+
+    HouseRules(String root) {
+        this.root = root;
+    }
+
+    ArchRule usesOnlyWhatStandsBelow(String room) {
+        String[] allowed = House.mayUse(room).stream().map(this::roomAndBelow).toArray(String[]::new);
+        return classes()
+                .that()
+                .resideInAPackage(roomAndBelow(room))
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(allowed).or(resideOutsideOfPackages(root + "..")))
+                .as(room + " uses only " + House.mayUse(room));
+    }
+
+    ArchRule livesInOneRoom(String library, String home) {
+        return noClasses()
+                .that()
+                .resideOutsideOfPackage(roomAndBelow(home))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(library + "..")
+                .as("only " + home + " knows " + library);
+    }
+
+    ArchRule usesNoOtherLibrary() {
+        String[] known = Stream.of(
+                        Stream.of(STANDARD),
+                        House.LIBRARIES.keySet().stream().map(name -> name + ".."),
+                        Stream.of(root + ".."))
+                .flatMap(names -> names)
+                .toArray(String[]::new);
+        return classes()
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(known).or(primitive()));
+    }
+
+    ArchRule hasNoCircle() {
+        return slices().matching(root + ".(*)..").should().beFreeOfCycles();
+    }
+
+    ArchRule saysWhatItIs() {
+        return noClasses()
+                .should()
+                .resideInAnyPackage("..util..", "..utils..", "..helper..", "..helpers..", "..manager..")
+                .orShould()
+                .haveSimpleNameEndingWith("Util")
+                .orShould()
+                .haveSimpleNameEndingWith("Utils")
+                .orShould()
+                .haveSimpleNameEndingWith("Helper")
+                .orShould()
+                .haveSimpleNameEndingWith("Manager");
+    }
+
+    ArchRule isToldTheDate() {
+        String[] withClock = House.WITH_A_CLOCK.stream().map(this::roomAndBelow).toArray(String[]::new);
+        return noClasses()
+                .that()
+                .resideOutsideOfPackages(withClock)
+                .should()
+                .callMethodWhere(readsAClock())
+                .as("only " + House.WITH_A_CLOCK + " read a clock");
+    }
+
+    private static DescribedPredicate<JavaCall<?>> readsAClock() {
+        return DescribedPredicate.describe(
+                "a clock is read",
+                call -> CLOCKS.contains(call.getName())
+                        && (call.getTargetOwner().getPackageName().equals("java.time")
+                                || call.getTargetOwner().isEquivalentTo(System.class)));
+    }
+
+    private static DescribedPredicate<JavaClass> primitive() {
+        return DescribedPredicate.describe(
+                "primitive", type -> type.getBaseComponentType().isPrimitive());
+    }
+
+    private String roomAndBelow(String room) {
+        return root + "." + room + "..";
+    }
+}

@@ -1,0 +1,3 @@
+package boltlore.architecture.samples.sideways.pricing;
+
+public record Price(long cents) {}

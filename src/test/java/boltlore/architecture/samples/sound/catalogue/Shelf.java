@@ -1,0 +1,3 @@
+package boltlore.architecture.samples.sound.catalogue;
+
+public record Shelf(int length) {}

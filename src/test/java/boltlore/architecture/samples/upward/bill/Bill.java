@@ -1,0 +1,3 @@
+package boltlore.architecture.samples.upward.bill;
+
+public record Bill(int rows) {}

@@ -1,0 +1,3 @@
+package boltlore.architecture.samples.vague.bill.util;
+
+public record Rounding(int digits) {}

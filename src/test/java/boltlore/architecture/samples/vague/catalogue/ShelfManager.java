@@ -1,0 +1,3 @@
+package boltlore.architecture.samples.vague.catalogue;
+
+public record ShelfManager(int shelves) {}
