@@ -1,0 +1,128 @@
+package boltlore.coating;
+
+import boltlore.catalogue.Booth;
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.Coater;
+import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.Coats;
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Feature;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Making;
+import boltlore.catalogue.Mask;
+import boltlore.catalogue.Oven;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Powder;
+import boltlore.catalogue.Source;
+import boltlore.catalogue.Structure;
+import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** A small coating shop, finishes and parts made by hand. */
+final class SampleShop {
+
+    static final Coats BLACK = coats("PB-BLACK", "1.5", 80);
+    static final Coats PRIMER = coats("PB-PRIMER", "1.6", 50);
+
+    static final Oven OVEN = new Oven(
+            "own",
+            "Box oven",
+            new EnvelopeMm(2000, 1000, 1000),
+            10,
+            new BigDecimal("100"),
+            new BigDecimal("10"),
+            new BigDecimal("50"));
+
+    static final CoatingShop SHOP = shop("PB-BLACK");
+
+    static final Finish OWN_BLACK = own("black", BLACK);
+    static final Finish OWN_TWO_COAT = own("two-coat", PRIMER, BLACK);
+    static final Finish ZINC_BY_AREA =
+            outside("zinc", new CoatedWhere.OutsideByArea("Coater A", new BigDecimal("24.50")));
+    static final Finish ZINC_BY_PIECE =
+            outside("zinc-small", new CoatedWhere.OutsideByPiece("Coater B", new BigDecimal("1.90")));
+
+    private SampleShop() {}
+
+    static CoatingShop shop(String powderInBooth) {
+        return new CoatingShop(
+                Map.of("own", OVEN),
+                List.of(new Booth("booth", "Booth", powderInBooth)),
+                Map.of(
+                        "Coater A", new Coater("Coater A", "Zinc", 8, true),
+                        "Coater B", new Coater("Coater B", "Small parts", 6, false)),
+                List.of(new Mask("plug-m8", "Plug M8", Feature.Kind.THREAD, "M8")),
+                Map.of(
+                        "PB-BLACK", new Powder("PB-BLACK", "Black", new BigDecimal("8.00")),
+                        "PB-PRIMER", new Powder("PB-PRIMER", "Primer", new BigDecimal("6.00")),
+                        "PB-GREY", new Powder("PB-GREY", "Grey", new BigDecimal("9.00"))),
+                new BigDecimal("10.00"));
+    }
+
+    static Coats coats(String powder, String specificGravity, int filmUm) {
+        return new Coats(
+                powder,
+                new BigDecimal(specificGravity),
+                filmUm - 20,
+                filmUm,
+                filmUm + 40,
+                180,
+                15,
+                new BigDecimal("60"));
+    }
+
+    static Finish own(String name, Coats... coats) {
+        return new Finish(
+                name, Wording.english("Finish " + name), "blast", List.of(coats), new CoatedWhere.OwnOven("own"));
+    }
+
+    private static Finish outside(String name, CoatedWhere where) {
+        return new Finish(name, Wording.english("Finish " + name), "by the coater", List.of(), where);
+    }
+
+    static Part part(String number, @Nullable Coat coat) {
+        return new Part(
+                new PartNumber(number),
+                "A",
+                Wording.english("Part " + number),
+                "each",
+                Source.MAKE,
+                BigDecimal.ONE,
+                BigDecimal.ZERO,
+                new BigDecimal("2.5"),
+                0,
+                "",
+                null,
+                null,
+                Structure.LEAF,
+                Making.NONE,
+                List.of(),
+                coat,
+                null,
+                null,
+                List.of(),
+                null,
+                List.of(),
+                List.of(),
+                null,
+                null);
+    }
+
+    /** A flat bracket of that area with one hang point and small envelope. */
+    static Coat coat(String areaM2, Feature... features) {
+        return new Coat(
+                "brackets",
+                null,
+                new BigDecimal(areaM2),
+                new BigDecimal("3"),
+                new BigDecimal("4"),
+                List.of(features),
+                1,
+                new EnvelopeMm(300, 200, 50));
+    }
+}
