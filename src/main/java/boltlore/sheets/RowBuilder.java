@@ -1,0 +1,76 @@
+package boltlore.sheets;
+
+import boltlore.sheets.Row.RowKind;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Fills a row cell by cell, by the columns' keys. */
+public final class RowBuilder {
+
+    private final String table;
+    private final List<Column> columns;
+    private final RowKind kind;
+    private final String key;
+    private final String group;
+    private final String words;
+    private final List<Cell> cells;
+
+    RowBuilder(String table, List<Column> columns, RowKind kind, String key, String group, String words) {
+        this.table = table;
+        this.columns = columns;
+        this.kind = kind;
+        this.key = key;
+        this.group = group;
+        this.words = words;
+        this.cells = new ArrayList<>(Collections.nCopies(columns.size(), Cell.EMPTY));
+    }
+
+    public RowBuilder put(String column, String text) {
+        return put(column, Cell.of(text));
+    }
+
+    public RowBuilder put(String column, long number) {
+        return put(column, Cell.of(BigDecimal.valueOf(number)));
+    }
+
+    public RowBuilder put(String column, BigDecimal number) {
+        return put(column, Cell.of(number));
+    }
+
+    public RowBuilder put(String column, LocalDate day) {
+        return put(column, Cell.of(day));
+    }
+
+    /** A live formula, and what it comes to as the core has computed it. */
+    public RowBuilder put(String column, Formula formula, BigDecimal result) {
+        return put(column, Cell.of(formula, result));
+    }
+
+    /** The sum of the column over the plain rows of this row's group; of all plain rows where it belongs to none. */
+    public RowBuilder sum(String column, BigDecimal result) {
+        return put(column, group.isEmpty() ? Formula.sumOf(column) : Formula.sumOf(column, group), result);
+    }
+
+    /** The sum of the column over the sub-totals of all groups. */
+    public RowBuilder sumOfSubtotals(String column, BigDecimal result) {
+        return put(column, Formula.sumOfSubtotals(column), result);
+    }
+
+    public RowBuilder put(String column, Cell cell) {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).key().equals(column)) {
+                cells.set(i, cell);
+                return this;
+            }
+        }
+        throw new IllegalArgumentException("Table '" + table + "' has no column '" + column + "', only "
+                + columns.stream().map(Column::key).toList());
+    }
+
+    Row build() {
+        return new Row(kind, key, group, words, cells);
+    }
+}
