@@ -1,0 +1,146 @@
+package boltlore.logic;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Position;
+import boltlore.measure.LineName;
+import boltlore.measure.PositionName;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * When a position is filled, a line called for, a bracket useful, a line in the kit: as conditions over options alone,
+ * unfolded once. Says by formulas what the rules conclude of one order; neither uses the other.
+ */
+public final class KitConditions {
+
+    private final Catalogue catalogue;
+    private final Family family;
+    private final boolean unusedLeftOut;
+    private final Map<PositionName, Position> positions = new LinkedHashMap<>();
+    private final Map<LineName, Line> lines = new LinkedHashMap<>();
+    private final Map<PositionName, Condition> filled = new HashMap<>();
+    private final Map<LineName, Condition> called = new HashMap<>();
+    private final Map<LineName, Condition> useful = new HashMap<>();
+    private final Map<LineName, Condition> in = new HashMap<>();
+    private final IdentityHashMap<Condition, Condition> unfolded = new IdentityHashMap<>();
+
+    /** @param unusedLeftOut whether orders leave out every bracket that carries nothing, or none */
+    public KitConditions(Catalogue catalogue, Family family, boolean unusedLeftOut) {
+        this.catalogue = catalogue;
+        this.family = family;
+        this.unusedLeftOut = unusedLeftOut;
+        for (Position position : family.positions()) {
+            positions.put(position.name(), position);
+            position.lines().forEach(line -> lines.put(line.name(), line));
+        }
+    }
+
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    public Family family() {
+        return family;
+    }
+
+    /** The condition with each 'filled' replaced by what it stands for. */
+    public Condition unfolded(Condition condition) {
+        Condition known = unfolded.get(condition);
+        if (known == null) {
+            known = unfold(condition);
+            unfolded.put(condition, known);
+        }
+        return known;
+    }
+
+    private Condition unfold(Condition condition) {
+        if (condition instanceof Condition.Filled at) {
+            return filled(at.position());
+        }
+        if (condition instanceof Condition.Not not) {
+            return new Condition.Not(unfolded(not.condition()));
+        }
+        if (condition instanceof Condition.All all) {
+            return All.of(all.conditions().stream().map(this::unfolded).toList());
+        }
+        if (condition instanceof Condition.AnyOf any) {
+            return Any.of(any.conditions().stream().map(this::unfolded).toList());
+        }
+        return condition;
+    }
+
+    /** When some line of the position is called for. */
+    public Condition filled(PositionName name) {
+        Condition known = filled.get(name);
+        if (known == null) {
+            known = Any.of(position(name).lines().stream()
+                    .map(line -> called(line.name()))
+                    .toList());
+            filled.put(name, known);
+        }
+        return known;
+    }
+
+    public Condition called(LineName name) {
+        Condition known = called.get(name);
+        if (known == null) {
+            known = unfolded(line(name).when());
+            called.put(name, known);
+        }
+        return known;
+    }
+
+    /** When the bracket line carries something that is itself of use. */
+    public Condition useful(LineName bracket) {
+        Condition known = useful.get(bracket);
+        if (known == null) {
+            List<Condition> carried = new ArrayList<>();
+            for (PositionName position : line(bracket).carries()) {
+                for (Line upper : position(position).lines()) {
+                    carried.add(
+                            upper.isBracket()
+                                    ? All.of(List.of(called(upper.name()), useful(upper.name())))
+                                    : called(upper.name()));
+                }
+            }
+            known = Any.of(carried);
+            useful.put(bracket, known);
+        }
+        return known;
+    }
+
+    /** When the line is in the kit: called for, and not left out. */
+    public Condition in(LineName name) {
+        Condition known = in.get(name);
+        if (known == null) {
+            known = unusedLeftOut && line(name).isBracket()
+                    ? All.of(List.of(called(name), useful(name)))
+                    : called(name);
+            in.put(name, known);
+        }
+        return known;
+    }
+
+    public Position position(PositionName name) {
+        Position position = positions.get(name);
+        if (position == null) {
+            throw new IllegalArgumentException("No position " + name + " in family " + family.name());
+        }
+        return position;
+    }
+
+    public Line line(LineName name) {
+        Line line = lines.get(name);
+        if (line == null) {
+            throw new IllegalArgumentException("No line " + name + " in family " + family.name());
+        }
+        return line;
+    }
+}

@@ -1,0 +1,134 @@
+package boltlore.logic;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Limit;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.measure.OptionName;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.logicng.formulas.Formula;
+import org.logicng.formulas.FormulaFactory;
+import org.logicng.formulas.Variable;
+import org.logicng.handlers.NumberOfNodesBDDHandler;
+import org.logicng.knowledgecompilation.bdds.BDD;
+import org.logicng.knowledgecompilation.bdds.BDDFactory;
+import org.logicng.knowledgecompilation.bdds.jbuddy.BDDKernel;
+
+/**
+ * Counts the valid orders of a family exactly, by a binary decision diagram over its option values; gives up, and says
+ * so, when the diagram grows beyond its limit. Not safe to share between threads.
+ */
+public final class OrderCounter {
+
+    /** Nodes that one step may add before counting is given up: about 200 MB. */
+    static final int MOST_NODES = 4_000_000;
+
+    private final FormulaFactory formulas = new FormulaFactory();
+    private final OptionVariables variables;
+    private final ConditionFormulas conditions;
+    private final BDDKernel kernel;
+    private final Deadline deadline;
+    private final Count.GivenUp givenUp =
+            new Count.GivenUp("the count was given up: its diagram outgrew the memory set aside");
+    private final @Nullable BDD valid;
+
+    public OrderCounter(Family family) {
+        this(family, family.limits(), Deadline.NONE, false);
+    }
+
+    /** @param backwards whether the diagram orders the options the other way round, for a second, independent count */
+    public OrderCounter(Family family, List<Limit> limits, Deadline deadline, boolean backwards) {
+        this.deadline = deadline;
+        variables = new OptionVariables(family, formulas);
+        conditions = new ConditionFormulas(formulas, variables);
+        List<Condition> forbidden = limits.stream().map(Limit::forbids).toList();
+        List<OptionName> order = new ArrayList<>(OptionOrder.of(family, forbidden));
+        if (backwards) {
+            Collections.reverse(order);
+        }
+        List<Variable> ordered = new ArrayList<>();
+        for (OptionName name : order) {
+            ordered.addAll(variablesOf(family.option(name).orElseThrow()));
+        }
+        int nodes = Math.max(10_000, ordered.size() * 50);
+        kernel = new BDDKernel(formulas, ordered, nodes, nodes);
+        valid = DeepStack.call(() -> valid(family, forbidden, ordered));
+    }
+
+    private List<Variable> variablesOf(Option option) {
+        List<Variable> all = new ArrayList<>();
+        for (OptionValue value : option.values()) {
+            Variable variable = variables.of(option.name(), value.value()).variable();
+            if (!all.contains(variable)) {
+                all.add(variable);
+            }
+        }
+        return all;
+    }
+
+    private @Nullable BDD valid(Family family, List<Condition> forbidden, List<Variable> ordered) {
+        BDD all = BDDFactory.build(formulas.verum(), kernel);
+        for (Option option : family.options()) {
+            all = all.and(exactlyOne(option));
+        }
+        Comparator<Formula> lowestFirst = Comparator.comparingInt(formula ->
+                formula.variables().stream().mapToInt(kernel::getLevel).max().orElse(0));
+        List<Formula> limits = forbidden.stream()
+                .map(condition -> conditions.of(condition).negate())
+                .sorted(lowestFirst.reversed())
+                .toList();
+        for (Formula limit : limits) {
+            deadline.check();
+            BDD bdd = BDDFactory.build(limit, kernel, new NumberOfNodesBDDHandler(MOST_NODES));
+            all = all.and(bdd);
+            if (all.nodeCount() > MOST_NODES) {
+                return null;
+            }
+        }
+        return all;
+    }
+
+    private BDD exactlyOne(Option option) {
+        BDD none = BDDFactory.build(formulas.verum(), kernel);
+        if (option.values().size() == 2) {
+            return none;
+        }
+        BDD one = BDDFactory.build(formulas.falsum(), kernel);
+        List<Variable> values = variablesOf(option);
+        for (int i = values.size() - 1; i >= 0; i--) {
+            BDD is = BDDFactory.build(values.get(i), kernel);
+            BDD isNot = is.negate();
+            one = is.and(none).or(isNot.and(one));
+            none = isNot.and(none);
+        }
+        return one;
+    }
+
+    /** How many valid orders there are. */
+    public Count all() {
+        return count(() -> valid);
+    }
+
+    /** How many valid orders fulfil the condition, which ranges over options alone. */
+    public Count with(Condition condition) {
+        BDD every = valid;
+        if (every == null) {
+            return givenUp;
+        }
+        deadline.check();
+        return count(() -> every.and(BDDFactory.build(conditions.of(condition), kernel)));
+    }
+
+    private Count count(Supplier<@Nullable BDD> diagram) {
+        return DeepStack.call(() -> {
+            BDD bdd = diagram.get();
+            return bdd == null ? givenUp : new Count.Exactly(bdd.modelCount());
+        });
+    }
+}
