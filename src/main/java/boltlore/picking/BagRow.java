@@ -1,0 +1,12 @@
+package boltlore.picking;
+
+import boltlore.catalogue.Part;
+import java.math.BigDecimal;
+
+/**
+ * One part in one finish in one bag or crate.
+ *
+ * @param bag bag or crate, or empty where it is packed loose
+ * @param quantity of this stage and bag, without spares
+ */
+public record BagRow(String bag, Part part, String finish, BigDecimal quantity, BigDecimal spares) {}
