@@ -1,0 +1,165 @@
+package boltlore.sketch;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Caution;
+import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.Coater;
+import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.Coats;
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Facts;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.FinishRule;
+import boltlore.catalogue.Material;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Oven;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Powder;
+import boltlore.catalogue.Stage;
+import boltlore.catalogue.Workshop;
+import boltlore.measure.OptionName;
+import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** A catalogue in the making: one family 'van' in one workshop that walks its aisles F, H, C. */
+public final class CatalogueSketch {
+
+    public static final String FAMILY = "van";
+
+    public static final Coats BLACK =
+            new Coats("PB-BLACK", new BigDecimal("1.5"), 60, 80, 100, 180, 15, new BigDecimal("60"));
+
+    private final Map<PartNumber, Part> parts = new TreeMap<>();
+    private final List<PositionSketch> positions = new ArrayList<>();
+    private final List<Option> options = new ArrayList<>();
+    private final Map<String, Finish> finishes = new TreeMap<>();
+    private final Map<String, Material> materials = new TreeMap<>();
+    private List<String> languages = List.of("en");
+
+    public CatalogueSketch() {
+        finish("black", new CoatedWhere.OwnOven("own"), BLACK);
+        finish("zinc", new CoatedWhere.OutsideByPiece("Coater B", new BigDecimal("2.00")));
+        material("steel-3", "7850", "3");
+    }
+
+    public CatalogueSketch part(PartSketch part) {
+        Part drawn = part.draw();
+        parts.put(drawn.number(), drawn);
+        return this;
+    }
+
+    public CatalogueSketch position(PositionSketch position) {
+        positions.add(position);
+        return this;
+    }
+
+    public CatalogueSketch option(String name, String... values) {
+        List<OptionValue> all = Arrays.stream(values)
+                .map(value -> new OptionValue(value, Wording.english("With " + value), Facts.NONE))
+                .toList();
+        options.add(new Option(new OptionName(name), "Which " + name + "?", null, all, null, List.of()));
+        return this;
+    }
+
+    public CatalogueSketch finish(String name, CoatedWhere where, Coats... coats) {
+        finishes.put(name, new Finish(name, Wording.english("Finish " + name), "blast", List.of(coats), where));
+        return this;
+    }
+
+    public CatalogueSketch material(String name, String densityKgM3, String thicknessMm) {
+        materials.put(
+                name,
+                new Material(
+                        name,
+                        "Sheet " + name,
+                        "sheet",
+                        new BigDecimal(densityKgM3),
+                        new BigDecimal(thicknessMm),
+                        null,
+                        new BigDecimal("1.40")));
+        return this;
+    }
+
+    public CatalogueSketch languages(String... codes) {
+        languages = List.of(codes);
+        return this;
+    }
+
+    public Catalogue draw() {
+        Map<String, FinishRule> roles = new LinkedHashMap<>();
+        roles.put("chassis", new FinishRule.Fixed("black"));
+        roles.put("small", new FinishRule.Fixed("zinc"));
+        Family family = new Family(
+                FAMILY,
+                Wording.english("Van"),
+                null,
+                options,
+                List.of(),
+                roles,
+                List.of(),
+                positions.stream().map(PositionSketch::draw).toList(),
+                List.of());
+        return new Catalogue(workshop(), finishes, materials, parts, Map.of(FAMILY, family), "revision");
+    }
+
+    private Workshop workshop() {
+        return new Workshop(
+                "Workshop",
+                "Place",
+                Currency.getInstance("EUR"),
+                new BigDecimal("50.00"),
+                new BigDecimal("40"),
+                5,
+                languages,
+                List.of(new Stage("front", "Front bay"), new Stage("cabin", "Cabin"), new Stage("rear", "Rear bay")),
+                List.of("drive"),
+                List.of("F", "H", "C"),
+                Map.of(),
+                Map.of("Supplier A", "Supplier A"),
+                Map.of(),
+                Map.of(),
+                cautions(),
+                coating());
+    }
+
+    private static Map<String, Caution> cautions() {
+        Map<String, Caution> cautions = new TreeMap<>();
+        cautions.put("high-voltage", caution("high-voltage", "bill", "picking"));
+        cautions.put("lift-two", caution("lift-two", "bill", "picking"));
+        cautions.put("lithium", caution("lithium", "picking"));
+        cautions.put("oven", caution("oven", "coating"));
+        return cautions;
+    }
+
+    private static Caution caution(String code, String... sheets) {
+        return new Caution(code, Wording.english("Mind " + code + "."), List.of(sheets));
+    }
+
+    private static CoatingShop coating() {
+        Oven oven = new Oven(
+                "own",
+                "Box oven",
+                new EnvelopeMm(2000, 1000, 1000),
+                10,
+                new BigDecimal("100"),
+                new BigDecimal("10"),
+                new BigDecimal("50"));
+        return new CoatingShop(
+                Map.of("own", oven),
+                List.of(),
+                Map.of("Coater B", new Coater("Coater B", "Small parts", 6, false)),
+                List.of(),
+                Map.of("PB-BLACK", new Powder("PB-BLACK", "Black", new BigDecimal("8.00"))),
+                new BigDecimal("10.00"));
+    }
+}
