@@ -1,0 +1,60 @@
+package boltlore.coating;
+
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Pieces of one part, from one or several orders, that take one finish.
+ *
+ * @param coat the part's own
+ * @param massKg of one piece, its children included, without film
+ * @param marks earliest need first
+ */
+public record BatchRow(
+        Part part, Coat coat, Finish finish, BigDecimal massKg, Standing standing, List<PieceMarks> marks) {
+
+    /** Days in their order, with those that nobody has set at the end. */
+    static final Comparator<@Nullable LocalDate> EARLIEST = Comparator.nullsLast(Comparator.naturalOrder());
+
+    static final Comparator<BatchRow> EARLIEST_NEED = Comparator.comparing(BatchRow::needBy, EARLIEST)
+            .thenComparing(row -> row.part().number())
+            .thenComparing(BatchRow::standing);
+
+    public int pieces() {
+        return marks.stream().mapToInt(PieceMarks::pieces).sum();
+    }
+
+    /** Coated area of one piece in m². */
+    public BigDecimal areaEachM2() {
+        return coat.areaM2();
+    }
+
+    public BigDecimal areaM2() {
+        return times(coat.areaM2());
+    }
+
+    /** Bare mass of all pieces in kg. */
+    public BigDecimal totalKg() {
+        return times(massKg);
+    }
+
+    /** The earliest day on which one of the pieces must be in store, or null where no order has a date. */
+    public @Nullable LocalDate needBy() {
+        return marks.stream()
+                .map(PieceMarks::needBy)
+                .filter(Objects::nonNull)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
+    }
+
+    private BigDecimal times(BigDecimal each) {
+        return each.multiply(BigDecimal.valueOf(pieces()));
+    }
+}

@@ -1,0 +1,108 @@
+package boltlore.coating;
+
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Oven;
+import boltlore.measure.Percent;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What hung pieces take up of an oven, or what it holds.
+ *
+ * @param kg of pieces with what they hang on
+ * @param litres of the pieces' envelopes
+ */
+public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal litres) {
+
+    /** Hooks, wires and bars weigh about this much for each hang point; common practice, no source. */
+    public static final BigDecimal HANGING_KG = new BigDecimal("0.25");
+
+    static final LoadSize NONE = new LoadSize(BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO);
+
+    private static final BigDecimal MM3_PER_LITRE = BigDecimal.valueOf(1_000_000);
+
+    /** Of one piece. A piece without an envelope takes up no volume that is known. */
+    public static LoadSize of(BatchRow row) {
+        int hooks = row.coat().hangPoints();
+        EnvelopeMm envelope = row.coat().envelope();
+        return new LoadSize(
+                row.areaEachM2(),
+                row.massKg().add(HANGING_KG.multiply(BigDecimal.valueOf(hooks))),
+                hooks,
+                envelope == null ? BigDecimal.ZERO : litres(envelope));
+    }
+
+    /** All that the oven takes at once; of its volume the share that hung parts may fill. */
+    public static LoadSize limits(Oven oven) {
+        return new LoadSize(
+                oven.loadAreaM2(),
+                oven.loadKg(),
+                oven.hooks(),
+                litres(oven.inside()).multiply(Percent.fraction(oven.fillPercent())));
+    }
+
+    public LoadSize plus(LoadSize other) {
+        return new LoadSize(areaM2.add(other.areaM2), kg.add(other.kg), hooks + other.hooks, litres.add(other.litres));
+    }
+
+    public LoadSize times(int count) {
+        BigDecimal factor = BigDecimal.valueOf(count);
+        return new LoadSize(areaM2.multiply(factor), kg.multiply(factor), hooks * count, litres.multiply(factor));
+    }
+
+    public boolean within(LoadSize limits) {
+        return areaM2.compareTo(limits.areaM2) <= 0
+                && kg.compareTo(limits.kg) <= 0
+                && hooks <= limits.hooks
+                && litres.compareTo(limits.litres) <= 0;
+    }
+
+    /** The largest share of one of the limits, 1 where it is reached. */
+    public BigDecimal fullness(LoadSize limits) {
+        return shares(limits).stream().reduce(BigDecimal.ZERO, BigDecimal::max);
+    }
+
+    /** Shares of area, mass, hooks and volume. */
+    List<BigDecimal> shares(LoadSize limits) {
+        return List.of(
+                share(areaM2, limits.areaM2),
+                share(kg, limits.kg),
+                share(BigDecimal.valueOf(hooks), BigDecimal.valueOf(limits.hooks)),
+                share(litres, limits.litres));
+    }
+
+    /** What goes beyond a limit, in words with figures; empty where nothing does. */
+    List<String> beyond(LoadSize limits) {
+        List<String> beyond = new ArrayList<>();
+        beyond(beyond, "area", areaM2, limits.areaM2, "m²");
+        beyond(beyond, "mass with hanging", kg, limits.kg, "kg");
+        beyond(beyond, "hang points", BigDecimal.valueOf(hooks), BigDecimal.valueOf(limits.hooks), "");
+        beyond(beyond, "volume", litres, limits.litres, "l");
+        return beyond;
+    }
+
+    private static void beyond(List<String> beyond, String what, BigDecimal has, BigDecimal limit, String unit) {
+        if (has.compareTo(limit) > 0) {
+            beyond.add((what + " " + plain(has) + " is over the load limit of " + plain(limit) + " " + unit).strip());
+        }
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+    }
+
+    private static BigDecimal share(BigDecimal has, BigDecimal limit) {
+        if (limit.signum() == 0) {
+            return has.signum() == 0 ? BigDecimal.ZERO : BigDecimal.TEN;
+        }
+        return has.divide(limit, MathContext.DECIMAL128);
+    }
+
+    private static BigDecimal litres(EnvelopeMm size) {
+        return BigDecimal.valueOf((long) size.length() * size.width() * size.height())
+                .divide(MM3_PER_LITRE, MathContext.DECIMAL128);
+    }
+}

@@ -1,0 +1,117 @@
+package boltlore.coating;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Hangs pieces into as few loads as best-fit decreasing finds: the piece that needs most of any limit first, each into
+ * the load that it leaves fullest. Same pieces, same loads.
+ */
+public final class OvenLoads {
+
+    private record Piece(int row, PieceMarks mark, LoadSize size, BigDecimal fullness) {}
+
+    private static final class Hanging {
+        private final List<Piece> pieces = new ArrayList<>();
+        private LoadSize size = LoadSize.NONE;
+
+        private void add(Piece piece) {
+            pieces.add(piece);
+            size = size.plus(piece.size());
+        }
+    }
+
+    private final List<BatchRow> rows;
+    private final LoadSize limits;
+    private final List<Hanging> hangings = new ArrayList<>();
+
+    private OvenLoads(List<BatchRow> rows, LoadSize limits) {
+        this.rows = rows;
+        this.limits = limits;
+    }
+
+    /** Loads with the earliest need first. Every piece must fit into the limits alone. */
+    static List<OvenLoad> of(List<BatchRow> rows, LoadSize limits) {
+        OvenLoads loads = new OvenLoads(rows, limits);
+        loads.pieces().forEach(loads::hang);
+        return loads.hangings.stream()
+                .map(loads::load)
+                .sorted(Comparator.comparing(OvenLoad::needBy, BatchRow.EARLIEST))
+                .toList();
+    }
+
+    /**
+     * Fewer loads than this cannot do: no limit may be passed on the whole, and no two pieces share a load that each
+     * need more than half of the same limit.
+     */
+    static int atLeast(List<BatchRow> rows, LoadSize limits) {
+        LoadSize all = LoadSize.NONE;
+        int[] overHalf = new int[4];
+        for (BatchRow row : rows) {
+            LoadSize one = LoadSize.of(row);
+            all = all.plus(one.times(row.pieces()));
+            List<BigDecimal> twice = one.times(2).shares(limits);
+            for (int i = 0; i < twice.size(); i++) {
+                overHalf[i] += twice.get(i).compareTo(BigDecimal.ONE) > 0 ? row.pieces() : 0;
+            }
+        }
+        int least = all.fullness(limits).setScale(0, RoundingMode.CEILING).intValueExact();
+        for (int big : overHalf) {
+            least = Math.max(least, big);
+        }
+        return least;
+    }
+
+    private List<Piece> pieces() {
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            LoadSize size = LoadSize.of(rows.get(i));
+            BigDecimal fullness = size.fullness(limits);
+            for (PieceMarks marks : rows.get(i).marks()) {
+                for (int number = marks.from(); number <= marks.to(); number++) {
+                    PieceMarks mark = new PieceMarks(marks.order(), marks.needBy(), number, number);
+                    pieces.add(new Piece(i, mark, size, fullness));
+                }
+            }
+        }
+        pieces.sort(Comparator.comparing(Piece::fullness).reversed());
+        return pieces;
+    }
+
+    private void hang(Piece piece) {
+        Hanging best = null;
+        BigDecimal fullest = BigDecimal.valueOf(-1);
+        for (Hanging hanging : hangings) {
+            LoadSize with = hanging.size.plus(piece.size());
+            if (with.within(limits) && with.fullness(limits).compareTo(fullest) > 0) {
+                best = hanging;
+                fullest = with.fullness(limits);
+            }
+        }
+        if (best == null) {
+            best = new Hanging();
+            hangings.add(best);
+        }
+        best.add(piece);
+    }
+
+    private OvenLoad load(Hanging hanging) {
+        Map<Integer, List<PieceMarks>> byRow = new TreeMap<>();
+        hanging.pieces.forEach(piece ->
+                byRow.computeIfAbsent(piece.row(), row -> new ArrayList<>()).add(piece.mark()));
+        List<BatchRow> loaded = byRow.entrySet().stream()
+                .map(entry -> part(rows.get(entry.getKey()), entry.getValue()))
+                .toList();
+        return new OvenLoad(loaded, hanging.size);
+    }
+
+    private static BatchRow part(BatchRow row, List<PieceMarks> marks) {
+        return new BatchRow(
+                row.part(), row.coat(), row.finish(), row.massKg(), row.standing(), PieceMarks.joined(marks));
+    }
+}

@@ -1,0 +1,100 @@
+package boltlore.coating;
+
+import boltlore.bill.Bill;
+import boltlore.bill.Item;
+import boltlore.bill.Masses;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
+import boltlore.measure.PartNumber;
+import boltlore.resolution.Finding;
+import boltlore.resolution.FindingKind;
+import boltlore.resolution.Kit;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** Gathers the coated pieces of bills into rows by part, finish and standing, and numbers the pieces of each order. */
+final class RowCollector {
+
+    private record Same(PartNumber part, String finish, Standing standing) {}
+
+    private static final Comparator<Same> SAME =
+            Comparator.comparing(Same::part).thenComparing(Same::finish).thenComparing(Same::standing);
+
+    private final Catalogue catalogue;
+    private final Map<Same, BatchRow> rows = new HashMap<>();
+
+    RowCollector(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** Rows with the earliest need first; marks in the order of the bills. */
+    List<BatchRow> rows(List<Bill> bills) {
+        bills.forEach(this::collect);
+        return rows.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey(SAME))
+                .map(Map.Entry::getValue)
+                .sorted(BatchRow.EARLIEST_NEED)
+                .toList();
+    }
+
+    private void collect(Bill bill) {
+        Map<PartNumber, Integer> numbered = new HashMap<>();
+        for (Standing standing : Standing.values()) {
+            bill.coated().filter(item -> standing(item, bill) == standing).forEach(item -> {
+                int from = numbered.getOrDefault(item.part().number(), 0) + 1;
+                int to = from - 1 + pieces(item);
+                numbered.put(item.part().number(), to);
+                LocalDate needBy =
+                        CoatPlanner.needBy(bill.order(), catalogue.workshop().assemblyDays());
+                add(item, standing, new PieceMarks(bill.order().name(), needBy, from, to));
+            });
+        }
+    }
+
+    private static Standing standing(Item item, Bill bill) {
+        Kit kit = bill.resolved().kit();
+        if (!kit.unused().contains(item.line())) {
+            return Standing.NEEDED;
+        }
+        Finding undecided = new Finding(FindingKind.UNUSED, item.line().text());
+        return bill.resolved().findings().contains(undecided) ? Standing.HELD_BACK : Standing.KEPT;
+    }
+
+    private static int pieces(Item item) {
+        return item.quantity().setScale(0, RoundingMode.CEILING).intValueExact();
+    }
+
+    private void add(Item item, Standing standing, PieceMarks marks) {
+        Part part = item.part();
+        Coat coat = Objects.requireNonNull(part.coat());
+        Finish finish = finish(item, coat);
+        rows.merge(
+                new Same(part.number(), finish.name(), standing),
+                new BatchRow(part, coat, finish, Masses.eachKg(part, catalogue::part), standing, List.of(marks)),
+                RowCollector::together);
+    }
+
+    private static BatchRow together(BatchRow first, BatchRow second) {
+        List<PieceMarks> marks = new ArrayList<>(first.marks());
+        marks.addAll(second.marks());
+        return new BatchRow(
+                first.part(), first.coat(), first.finish(), first.massKg(), first.standing(), PieceMarks.joined(marks));
+    }
+
+    private Finish finish(Item item, Coat coat) {
+        String name = item.finish().isEmpty() && coat.finish() != null ? coat.finish() : item.finish();
+        Finish finish = catalogue.finishes().get(name);
+        if (finish == null) {
+            throw new IllegalArgumentException(item.part().number() + " takes no finish that is known: '" + name + "'");
+        }
+        return finish;
+    }
+}

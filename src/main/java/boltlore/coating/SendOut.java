@@ -1,0 +1,34 @@
+package boltlore.coating;
+
+import boltlore.catalogue.Coater;
+import boltlore.catalogue.Finish;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Pieces of one finish for an outside coater.
+ *
+ * @param number by which sheets speak of it, going on from the own batches
+ * @param backBy day on which the first of the pieces must be back in store, or null where no order has a date
+ * @param outBy the coater's turn-round in calendar days before that
+ * @param price of all pieces, unrounded, in the workshop's currency
+ */
+public record SendOut(
+        int number,
+        Finish finish,
+        Coater coater,
+        @Nullable LocalDate outBy,
+        @Nullable LocalDate backBy,
+        List<BatchRow> rows,
+        BigDecimal price) {
+
+    public int pieces() {
+        return rows.stream().mapToInt(BatchRow::pieces).sum();
+    }
+
+    public BigDecimal areaM2() {
+        return rows.stream().map(BatchRow::areaM2).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}

@@ -1,0 +1,11 @@
+package boltlore.coating;
+
+/** Why a piece is coated, or is not yet. */
+public enum Standing {
+    /** The kit uses it. */
+    NEEDED,
+    /** It carries nothing in its kit and ships all the same, on purpose. */
+    KEPT,
+    /** It carries nothing in its kit and nobody has decided yet: not coated until someone does. */
+    HELD_BACK
+}
