@@ -125,4 +125,32 @@ final class SampleShop {
                 1,
                 new EnvelopeMm(300, 200, 50));
     }
+
+    /** A bracket of that area and outer size with one hang point. */
+    static Coat coat(String areaM2, EnvelopeMm envelope) {
+        Coat flat = coat(areaM2);
+        return new Coat(
+                flat.role(),
+                flat.finish(),
+                flat.areaM2(),
+                flat.thinnestMm(),
+                flat.thickestMm(),
+                flat.features(),
+                flat.hangPoints(),
+                envelope);
+    }
+
+    /** A small bracket with those sections. */
+    static Coat sections(String thinnestMm, String thickestMm) {
+        Coat flat = coat("0.1");
+        return new Coat(
+                flat.role(),
+                flat.finish(),
+                flat.areaM2(),
+                new BigDecimal(thinnestMm),
+                new BigDecimal(thickestMm),
+                flat.features(),
+                flat.hangPoints(),
+                flat.envelope());
+    }
 }
