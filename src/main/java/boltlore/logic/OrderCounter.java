@@ -58,7 +58,7 @@ public final class OrderCounter {
         }
         int nodes = Math.max(10_000, ordered.size() * 50);
         kernel = new BDDKernel(formulas, ordered, nodes, nodes);
-        valid = DeepStack.call(() -> valid(family, forbidden, ordered));
+        valid = DeepStack.call(() -> valid(family, forbidden));
     }
 
     private List<Variable> variablesOf(Option option) {
@@ -72,7 +72,7 @@ public final class OrderCounter {
         return all;
     }
 
-    private @Nullable BDD valid(Family family, List<Condition> forbidden, List<Variable> ordered) {
+    private @Nullable BDD valid(Family family, List<Condition> forbidden) {
         BDD all = BDDFactory.build(formulas.verum(), kernel);
         for (Option option : family.options()) {
             all = all.and(exactlyOne(option));
