@@ -18,6 +18,10 @@ public final class Faults {
         found.addAll(faults);
     }
 
+    public int count() {
+        return found.size();
+    }
+
     public boolean none() {
         return found.isEmpty();
     }

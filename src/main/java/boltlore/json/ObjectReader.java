@@ -4,12 +4,11 @@ import boltlore.faults.Nearest;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -26,11 +25,13 @@ public final class ObjectReader {
     private final Faults faults;
     private final Set<String> asked = new LinkedHashSet<>();
     private final boolean readable;
+    private final int faultsBefore;
 
     private ObjectReader(Json.Obj object, Faults faults, boolean readable) {
         this.object = object;
         this.faults = faults;
         this.readable = readable;
+        this.faultsBefore = faults.count();
     }
 
     /** A reader of that object; anything but an object leaves a fault and reads as an empty one. */
@@ -39,7 +40,12 @@ public final class ObjectReader {
             return new ObjectReader(object, faults, true);
         }
         Values.refuse(json, "an object in { }", "", faults);
-        return new ObjectReader(new Json.Obj(json.spot(), java.util.Map.of()), faults, false);
+        return new ObjectReader(new Json.Obj(json.spot(), Map.of()), faults, false);
+    }
+
+    /** A reader of nothing, for a file that is missing: every required key comes back as a stand-in without a fault. */
+    public static ObjectReader ofNothing(Faults faults) {
+        return new ObjectReader(new Json.Obj(Spot.document("", 0), Map.of()), faults, false);
     }
 
     public Spot spot() {
@@ -54,6 +60,26 @@ public final class ObjectReader {
 
     public Faults faults() {
         return faults;
+    }
+
+    /** A fault of the whole object. */
+    public void fault(String found, String expected, String advice) {
+        faults.add(spot().fault(found, expected, advice));
+    }
+
+    /** A fault of the value under that key. */
+    public void faultAt(String key, String found, String expected, String advice) {
+        faults.add(spot(key).fault(found, expected, advice));
+    }
+
+    /** Whether nothing has gone wrong since this reader began, so that its values may be compared with one another. */
+    public boolean sound() {
+        return readable && faults.count() == faultsBefore;
+    }
+
+    /** The keys of the object in the order of the file. */
+    public Set<String> keys() {
+        return object.members().keySet();
     }
 
     public boolean has(String key) {
@@ -133,25 +159,7 @@ public final class ObjectReader {
 
     /** A text in English, or an object of texts by language code with English among them. */
     public Wording wording(String key) {
-        return get(key).map(this::wording).orElse(Wording.english(""));
-    }
-
-    private Wording wording(Json json) {
-        if (!(json instanceof Json.Obj byLanguage)) {
-            return Wording.english(Values.text(json, faults).orElse(""));
-        }
-        TreeMap<String, String> texts = new TreeMap<>();
-        byLanguage.members().forEach((language, text) -> {
-            if (!TextShape.LANGUAGE.fits().test(language)) {
-                faults.add(text.spot().fault("'" + language + "'", TextShape.LANGUAGE.says(), ""));
-            }
-            texts.put(language, Values.text(text, faults).orElse(""));
-        });
-        if (!texts.containsKey(Wording.ENGLISH)) {
-            Values.refuse(json, "an English text under 'en' among the languages", "Add \"en\".", faults);
-            texts.put(Wording.ENGLISH, "");
-        }
-        return new Wording(texts);
+        return get(key).map(json -> Values.wording(json, faults)).orElse(Wording.english(""));
     }
 
     /** The object under a required key, read whole; a stand-in comes from reading an empty object. */
@@ -164,9 +172,8 @@ public final class ObjectReader {
     }
 
     private <T> T reading(@Nullable Json json, Function<ObjectReader, T> reading) {
-        ObjectReader reader = json == null
-                ? new ObjectReader(new Json.Obj(spot(), java.util.Map.of()), faults, false)
-                : of(json, faults);
+        ObjectReader reader =
+                json == null ? new ObjectReader(new Json.Obj(spot(), Map.of()), faults, false) : of(json, faults);
         T value = reading.apply(reader);
         reader.done();
         return value;
@@ -174,25 +181,12 @@ public final class ObjectReader {
 
     /** The items of an optional list; none where it is missing. */
     public List<Json> findItems(String key) {
-        return find(key).map(this::items).orElse(List.of());
+        return find(key).map(json -> Values.items(json, faults)).orElse(List.of());
     }
 
     /** The items of a required list with at least one item. */
     public List<Json> items(String key) {
-        Optional<Json> json = get(key);
-        List<Json> items = json.map(this::items).orElse(List.of());
-        if (items.isEmpty() && json.isPresent() && json.get() instanceof Json.Arr) {
-            Values.refuse(json.get(), "at least one item", "", faults);
-        }
-        return items;
-    }
-
-    private List<Json> items(Json json) {
-        if (json instanceof Json.Arr array) {
-            return array.items();
-        }
-        Values.refuse(json, "a list in [ ]", "", faults);
-        return List.of();
+        return get(key).map(json -> Values.someItems(json, faults)).orElse(List.of());
     }
 
     /** The objects of a required list with at least one item. */
@@ -207,26 +201,12 @@ public final class ObjectReader {
 
     /** The texts of an optional list, each of that look and at most once; each is handed over with its place. */
     public <T> List<T> findTexts(String key, TextShape shape, BiFunction<String, Spot, T> each) {
-        return texts(findItems(key), shape, each);
+        return Values.texts(findItems(key), shape, faults, each);
     }
 
     /** The texts of a required list with at least one item. */
     public <T> List<T> texts(String key, TextShape shape, BiFunction<String, Spot, T> each) {
-        return texts(items(key), shape, each);
-    }
-
-    private <T> List<T> texts(List<Json> items, TextShape shape, BiFunction<String, Spot, T> each) {
-        List<T> read = new ArrayList<>();
-        Set<String> seen = new LinkedHashSet<>();
-        for (Json item : items) {
-            Optional<String> text = Values.text(item, shape, faults);
-            if (text.isPresent() && !seen.add(text.get())) {
-                Values.refuse(item, "each item once", "Remove one of the two.", faults);
-            } else {
-                text.ifPresent(value -> read.add(each.apply(value, item.spot())));
-            }
-        }
-        return List.copyOf(read);
+        return Values.texts(items(key), shape, faults, each);
     }
 
     /** Leaves a fault for each key that was never asked for. */

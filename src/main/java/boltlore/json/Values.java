@@ -1,10 +1,18 @@
 package boltlore.json;
 
 import boltlore.faults.Nearest;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
 
 /** Single JSON values as Java values; each returns nothing, and leaves a fault, where the value will not do. */
 public final class Values {
@@ -105,6 +113,59 @@ public final class Values {
                             faults);
         }
         return refuse(json, "one of " + allowed.says(), "", faults);
+    }
+
+    /** A text in English, or an object of texts by language code with English among them. */
+    static Wording wording(Json json, Faults faults) {
+        if (!(json instanceof Json.Obj byLanguage)) {
+            return Wording.english(text(json, faults).orElse(""));
+        }
+        Map<String, String> texts = new TreeMap<>();
+        byLanguage.members().forEach((language, member) -> {
+            if (!TextShape.LANGUAGE.fits().test(language)) {
+                faults.add(member.spot().fault("'" + language + "'", TextShape.LANGUAGE.says(), ""));
+            }
+            texts.put(language, text(member, faults).orElse(""));
+        });
+        if (!texts.containsKey(Wording.ENGLISH)) {
+            refuse(json, "an English text under 'en' among the languages", "Add \"en\".", faults);
+            texts.put(Wording.ENGLISH, "");
+        }
+        return new Wording(texts);
+    }
+
+    /** The items of a list. */
+    public static List<Json> items(Json json, Faults faults) {
+        if (json instanceof Json.Arr array) {
+            return array.items();
+        }
+        refuse(json, "a list in [ ]", "", faults);
+        return List.of();
+    }
+
+    /** The items of a list that has some. */
+    public static List<Json> someItems(Json json, Faults faults) {
+        List<Json> items = items(json, faults);
+        if (items.isEmpty() && json instanceof Json.Arr) {
+            refuse(json, "at least one item", "", faults);
+        }
+        return items;
+    }
+
+    /** Texts of one look, each at most once; each is handed over with its place. */
+    public static <T> List<T> texts(
+            List<Json> items, TextShape shape, Faults faults, BiFunction<String, Spot, T> each) {
+        List<T> read = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (Json item : items) {
+            Optional<String> text = text(item, shape, faults);
+            if (text.isPresent() && !seen.add(text.get())) {
+                refuse(item, "each item once", "Remove one of the two.", faults);
+            } else {
+                text.ifPresent(value -> read.add(each.apply(value, item.spot())));
+            }
+        }
+        return List.copyOf(read);
     }
 
     static <T> Optional<T> refuse(Json json, String expected, String advice, Faults faults) {

@@ -1,0 +1,96 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Caution;
+import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.Companion;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Market;
+import boltlore.catalogue.Material;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Position;
+import boltlore.catalogue.Supply;
+import boltlore.catalogue.Workshop;
+import boltlore.json.ObjectReader;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Puts the catalogue together from its files, each read by itself. */
+final class Assembly {
+
+    private final Reading reading;
+    private final Trees trees;
+
+    Assembly(Reading reading, Trees trees) {
+        this.reading = reading;
+        this.trees = trees;
+    }
+
+    Catalogue catalogue() {
+        ObjectReader workshopFile = trees.open(CatalogueFolder.WORKSHOP, "workshop.schema.json", reading.faults());
+        BigDecimal utilisation = WorkshopFile.utilisation(workshopFile);
+        Workshop workshop = workshop(workshopFile);
+        workshopFile.done();
+        Map<String, Finish> finishes =
+                file(CatalogueFolder.FINISHES, "finishes", new FinishesFile(reading, utilisation)::read);
+        Map<String, Material> materials =
+                file(CatalogueFolder.MATERIALS, "materials", new MaterialsFile(reading)::read);
+        List<Part> parts = trees.under("parts/").stream()
+                .flatMap(path -> file(path, "parts", new PartsFile(reading)::read).stream())
+                .toList();
+        List<Family> families = trees.under("families/").stream()
+                .map(path -> path.split("/", -1)[1])
+                .distinct()
+                .map(name -> family(name, workshop))
+                .toList();
+        return new Catalogue(
+                workshop,
+                finishes,
+                materials,
+                Keyed.by(parts, Part::number),
+                Keyed.by(families, Family::name),
+                trees.revision());
+    }
+
+    private Workshop workshop(ObjectReader workshopFile) {
+        MarketsFile marketsFile = new MarketsFile(reading);
+        ObjectReader markets = trees.open(CatalogueFolder.MARKETS, "markets.schema.json", reading.faults());
+        Map<String, Market> allMarkets = marketsFile.markets(markets);
+        Map<String, Supply> allSupplies = marketsFile.supplies(markets);
+        markets.done();
+        Map<String, Caution> cautions = file(CatalogueFolder.CAUTIONS, "cautions", new CautionsFile(reading)::read);
+        CoatingShop coating = file(CatalogueFolder.COATING, "coating", new CoatingFile(reading)::read);
+        return new WorkshopFile(reading).read(workshopFile, allMarkets, allSupplies, cautions, coating);
+    }
+
+    private Family family(String name, Workshop workshop) {
+        Reading inFamily = reading.in(name);
+        String folder = "families/" + name + "/";
+        FamilyFile.Head head =
+                file(folder + "family.json", "family", reader -> new FamilyFile(inFamily, workshop).read(reader, name));
+        List<Position> positions = trees.under(folder + "kit/").stream()
+                .flatMap(path -> file(path, "kit", new KitFile(inFamily)::read).stream())
+                .toList();
+        List<Companion> companions = file(folder + "companions.json", "companions", new CompanionsFile(inFamily)::read);
+        return new Family(
+                head.name(),
+                head.says(),
+                head.donor(),
+                head.options(),
+                head.limits(),
+                head.finishes(),
+                head.pairs(),
+                new Holding(inFamily).complete(positions),
+                companions);
+    }
+
+    private <T> T file(String path, String schema, Function<ObjectReader, T> read) {
+        ObjectReader reader = trees.open(path, schema + ".schema.json", reading.faults());
+        T value = read.apply(reader);
+        reader.done();
+        return value;
+    }
+}

@@ -1,0 +1,32 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Caution;
+import boltlore.json.ObjectReader;
+import boltlore.json.TextShape;
+import java.util.List;
+import java.util.Map;
+
+/** cautions.json: cautions in full sentences, and the sheets that they stand on. */
+final class CautionsFile {
+
+    private static final List<String> SHEETS = List.of("bill", "picking", "coating", "contents");
+
+    private static final TextShape SHEET = new TextShape(SHEETS::contains, "one of " + String.join(", ", SHEETS));
+
+    private final Reading reading;
+
+    CautionsFile(Reading reading) {
+        this.reading = reading;
+    }
+
+    Map<String, Caution> read(ObjectReader reader) {
+        return Keyed.by(reader.findObjects("cautions", this::caution), Caution::code);
+    }
+
+    private Caution caution(ObjectReader reader) {
+        return new Caution(
+                reading.named(reader, "caution", Kind.CAUTION),
+                reading.wording(reader, "says"),
+                reader.texts("sheets", SHEET, (sheet, spot) -> sheet));
+    }
+}

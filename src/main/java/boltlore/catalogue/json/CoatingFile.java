@@ -1,0 +1,82 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Booth;
+import boltlore.catalogue.Coater;
+import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Feature;
+import boltlore.catalogue.Mask;
+import boltlore.catalogue.Oven;
+import boltlore.catalogue.Powder;
+import boltlore.json.Allowed;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+
+/** coating.json: ovens, booths, outside coaters, masks and powders. */
+final class CoatingFile {
+
+    static final Allowed<Feature.Kind> FEATURE_KINDS = Allowed.of(Feature.Kind.values());
+
+    private static final Allowed<Boolean> WHO_FITS_MASKS =
+            Allowed.of(new Boolean[] {false, true}, byCoater -> byCoater ? "coater" : "us");
+
+    private final Reading reading;
+
+    CoatingFile(Reading reading) {
+        this.reading = reading;
+    }
+
+    CoatingShop read(ObjectReader reader) {
+        return new CoatingShop(
+                Keyed.by(reader.findObjects("ovens", this::oven), Oven::name),
+                reader.findObjects("booths", this::booth),
+                Keyed.by(reader.findObjects("coaters", this::coater), Coater::name),
+                reader.findObjects("masks", this::mask),
+                Keyed.by(reader.findObjects("powders", this::powder), Powder::code),
+                reader.decimal("ownCostPerM2", Range.NOT_NEGATIVE));
+    }
+
+    private Oven oven(ObjectReader reader) {
+        return new Oven(
+                reading.named(reader, "oven", Kind.OVEN),
+                reader.text("says"),
+                reader.object("insideMm", CoatingFile::sizeMm),
+                reader.whole("hooks", 1, 10_000),
+                reader.decimal("loadKg", Range.POSITIVE),
+                reader.decimal("loadAreaM2", Range.POSITIVE),
+                reader.decimal("fillPercent", Range.above(0, 100)));
+    }
+
+    static EnvelopeMm sizeMm(ObjectReader reader) {
+        return new EnvelopeMm(
+                reader.whole("length", 1, 20_000), reader.whole("width", 1, 20_000), reader.whole("height", 1, 20_000));
+    }
+
+    private Booth booth(ObjectReader reader) {
+        String powder = reading.findMentioned(reader, "holdsPowder", Kind.POWDER);
+        return new Booth(reading.named(reader, "booth", Kind.BOOTH), reader.text("says"), powder == null ? "" : powder);
+    }
+
+    private Coater coater(ObjectReader reader) {
+        return new Coater(
+                reading.named(reader, "coater", Kind.COATER),
+                reader.text("says"),
+                reader.whole("turnRoundDays", 0, 1000),
+                reader.oneOf("fitsMasks", WHO_FITS_MASKS));
+    }
+
+    private Mask mask(ObjectReader reader) {
+        return new Mask(
+                reading.named(reader, "mask", Kind.MASK),
+                reader.text("says"),
+                reader.oneOf("kind", FEATURE_KINDS),
+                reader.text("size", Shapes.LABEL));
+    }
+
+    private Powder powder(ObjectReader reader) {
+        return new Powder(
+                reading.named(reader, "powder", Kind.POWDER),
+                reader.text("says"),
+                reader.decimal("pricePerKg", Range.NOT_NEGATIVE));
+    }
+}

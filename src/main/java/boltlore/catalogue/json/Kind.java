@@ -1,0 +1,63 @@
+package boltlore.catalogue.json;
+
+import boltlore.json.TextShape;
+
+/** What a name in a catalogue can be the name of. */
+enum Kind {
+    LANGUAGE("a language of the workshop", TextShape.LANGUAGE),
+    STAGE("a fit stage of the workshop", TextShape.NAME),
+    SUB_SYSTEM("a sub-system of the workshop", TextShape.WORDS),
+    AISLE("an aisle of the workshop", Shapes.AISLE),
+    PARTNER("a partner of the workshop", Shapes.LABEL),
+    SUPPLIER("a supplier of the workshop", Shapes.LABEL),
+    MARKET("a market of the workshop", TextShape.NAME),
+    SUPPLY("a supply of the workshop", TextShape.NAME),
+    CAUTION("a caution of the workshop", TextShape.NAME),
+    OVEN("an oven of the coating shop", TextShape.NAME),
+    BOOTH("a booth of the coating shop", TextShape.NAME),
+    COATER("a coater of the coating shop", Shapes.LABEL),
+    MASK("a mask of the coating shop", TextShape.NAME),
+    POWDER("a powder of the coating shop", TextShape.PART_NUMBER),
+    FINISH("a finish", TextShape.NAME),
+    MATERIAL("a material", TextShape.NAME),
+    PART("a part", TextShape.PART_NUMBER),
+    OPTION("an option", TextShape.NAME, true),
+    VALUE("a value of that option", TextShape.NAME, true),
+    LIMIT("a limit", TextShape.NAME, true),
+    FINISH_ROLE("a finish role", TextShape.NAME, true),
+    PAIR("a pair", TextShape.NAME, true),
+    POSITION("a position", TextShape.NAME, true),
+    LINE("a line", TextShape.NAME, true),
+    COMPANION("a part with companions", TextShape.PART_NUMBER, true);
+
+    private final String says;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a shape holds a function, but none that changes
+    private final TextShape shape;
+
+    private final boolean inFamily;
+
+    Kind(String says, TextShape shape) {
+        this(says, shape, false);
+    }
+
+    Kind(String says, TextShape shape, boolean inFamily) {
+        this.says = says;
+        this.shape = shape;
+        this.inFamily = inFamily;
+    }
+
+    /** What it is, with its article. */
+    String says() {
+        return says;
+    }
+
+    TextShape shape() {
+        return shape;
+    }
+
+    /** Whether each family has its own names of this kind. */
+    boolean inFamily() {
+        return inFamily;
+    }
+}

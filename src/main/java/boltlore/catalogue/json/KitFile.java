@@ -1,0 +1,105 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Fill;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Position;
+import boltlore.catalogue.Route;
+import boltlore.json.Allowed;
+import boltlore.json.Json;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.json.TextShape;
+import boltlore.json.Values;
+import boltlore.measure.LineName;
+import boltlore.measure.PositionName;
+import java.util.ArrayList;
+import java.util.List;
+
+/** families/…/kit/*.json: the positions of the kit with their lines. */
+final class KitFile {
+
+    private static final Allowed<Fill> FILLS = Allowed.of(Fill.values());
+    private static final int LONGEST_MM = 100_000;
+
+    private final Reading reading;
+    private final ConditionReading conditions;
+    private final ConditionReading overOptions;
+    private final NeedReading needs;
+
+    KitFile(Reading reading) {
+        this.reading = reading;
+        this.conditions = new ConditionReading(reading, ConditionReading.Over.OPTIONS_AND_POSITIONS);
+        this.overOptions = new ConditionReading(reading, ConditionReading.Over.OPTIONS);
+        this.needs = new NeedReading(reading, conditions);
+    }
+
+    List<Position> read(ObjectReader reader) {
+        return reader.objects("positions", this::position);
+    }
+
+    private Position position(ObjectReader reader) {
+        String name = reading.named(reader, "position", Kind.POSITION);
+        String under = reading.findMentioned(reader, "under", Kind.POSITION);
+        Position position = new Position(
+                new PositionName(name),
+                reading.wording(reader, "says"),
+                reading.mentioned(reader, "subSystem", Kind.SUB_SYSTEM),
+                reading.mentioned(reader, "stage", Kind.STAGE),
+                bag(reader),
+                under == null ? null : new PositionName(under),
+                reader.oneOf("fill", FILLS),
+                conditions.orNull(reader, "due"),
+                heldBy(reader),
+                reader.findObjects("route", this::route),
+                reader.objects("lines", this::line));
+        if (position.fill() == Fill.FREE && reader.has("due") && reader.has("fill")) {
+            reader.faultAt(
+                    "due", "'due' on a free position", "'due' on positions of fill 'one' or 'some'", "Remove it.");
+        }
+        return reading.places().put(position, reader.spot());
+    }
+
+    private static String bag(ObjectReader reader) {
+        String bag = reader.findText("bag", Shapes.LABEL).orElse("");
+        String crate = reader.findText("crate", Shapes.LABEL).orElse("");
+        if (reader.has("bag") && reader.has("crate")) {
+            reader.faultAt("crate", "'bag' and 'crate'", "one of the two", "Remove one.");
+        }
+        return bag.isEmpty() ? crate : bag;
+    }
+
+    private List<List<LineName>> heldBy(ObjectReader reader) {
+        List<List<LineName>> lists = new ArrayList<>();
+        for (Json item : reader.has("heldBy") ? reader.items("heldBy") : reader.findItems("heldBy")) {
+            List<Json> names = Values.someItems(item, reader.faults());
+            lists.add(Values.texts(names, TextShape.NAME, reader.faults(), (line, spot) -> {
+                reading.mention(Kind.LINE, line, spot);
+                return reading.places().put(new LineName(line), spot);
+            }));
+        }
+        return List.copyOf(lists);
+    }
+
+    private Route route(ObjectReader reader) {
+        Route route = new Route(
+                overOptions.orAlways(reader, "when"),
+                reader.whole("needsMm", 1, LONGEST_MM),
+                reader.whole("slackMm", 0, LONGEST_MM));
+        return reading.places().put(route, reader.spot());
+    }
+
+    private Line line(ObjectReader reader) {
+        Line line = new Line(
+                new LineName(reading.named(reader, "line", Kind.LINE)),
+                reading.part(reader, "part"),
+                reader.decimal("quantity", Range.POSITIVE),
+                conditions.orAlways(reader, "when"),
+                reading.findAllMentioned(reader, "carries", Kind.POSITION).stream()
+                        .map(PositionName::new)
+                        .toList(),
+                needs.needs(reader),
+                needs.expects(reader),
+                Reading.textOrNone(reader, "note"));
+        return reading.places().put(line, reader.spot());
+    }
+}

@@ -1,0 +1,108 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Contained;
+import boltlore.catalogue.Cut;
+import boltlore.catalogue.Drawing;
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.Hole;
+import boltlore.catalogue.Joined;
+import boltlore.catalogue.Making;
+import boltlore.catalogue.Operation;
+import boltlore.catalogue.Structure;
+import boltlore.json.Allowed;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.json.Values;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** What a part is made of and how it is made. */
+final class MakingReading {
+
+    private static final Allowed<Joined> JOINED = Allowed.of(Joined.values());
+    private static final Range END_ANGLE = Range.between(-89, 89);
+
+    private final Reading reading;
+
+    MakingReading(Reading reading) {
+        this.reading = reading;
+    }
+
+    Structure structure(ObjectReader reader) {
+        return new Structure(
+                contains(reader),
+                reader.findOneOf("joined", JOINED),
+                reader.truth("stocked", false),
+                reader.findDecimal("weighedKg", Range.POSITIVE));
+    }
+
+    private List<Contained> contains(ObjectReader reader) {
+        boolean assembly = reader.find("contains").isPresent();
+        return assembly ? reader.objects("contains", this::contained) : List.of();
+    }
+
+    private Contained contained(ObjectReader reader) {
+        Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.POSITIVE));
+        return reading.places().put(contained, reader.spot());
+    }
+
+    Making making(ObjectReader reader) {
+        Making making = new Making(
+                reader.findObject("drawing", MakingReading::drawing).orElse(null),
+                reading.findMentioned(reader, "material", Kind.MATERIAL),
+                reader.findObjects("cut", this::cut),
+                reader.findObjects("operations", MakingReading::operation));
+        return making.equals(Making.NONE) ? Making.NONE : making;
+    }
+
+    private static Drawing drawing(ObjectReader reader) {
+        return new Drawing(reader.text("number", Shapes.LABEL), reader.text("issue", Shapes.LABEL));
+    }
+
+    private Cut cut(ObjectReader reader) {
+        return new Cut(
+                reading.mentioned(reader, "material", Kind.MATERIAL),
+                reader.decimal("lengthMm", Range.above(0, 100_000)),
+                reader.whole("count", 1, 100_000),
+                endAngles(reader));
+    }
+
+    private static List<BigDecimal> endAngles(ObjectReader reader) {
+        List<BigDecimal> angles = reader.findItems("endAngles").stream()
+                .flatMap(json -> Values.decimal(json, END_ANGLE, reader.faults()).stream())
+                .toList();
+        if (reader.sound() && reader.has("endAngles") && angles.size() != 2) {
+            reader.faultAt("endAngles", angles.size() + " angles", "one angle in degrees for each end", "");
+        }
+        return angles.size() == 2 ? angles : List.of(BigDecimal.ZERO, BigDecimal.ZERO);
+    }
+
+    private static Operation operation(ObjectReader reader) {
+        return new Operation(
+                reader.text("operation", Shapes.LABEL),
+                reader.decimal("setUpMin", Range.NOT_NEGATIVE),
+                reader.decimal("runMin", Range.NOT_NEGATIVE));
+    }
+
+    static Fixing fixing(ObjectReader reader) {
+        Fixing fixing = new Fixing(
+                reader.text("thread", Shapes.LABEL),
+                reader.findDecimal("lengthMm", Range.above(0, 10_000)),
+                reader.findText("propertyClass", Shapes.LABEL).orElse(null),
+                reader.findDecimal("torqueNm", Range.above(0, 10_000)),
+                reader.findText("torqueTable", Shapes.LABEL).orElse(null),
+                reader.findDecimal("friction", Range.above(0, 1)));
+        if (reader.has("torqueNm") && !(reader.has("torqueTable") && reader.has("friction"))) {
+            reader.faultAt(
+                    "torqueNm",
+                    "a torque alone",
+                    "a torque with its 'torqueTable' and the 'friction' it stands for",
+                    "A torque means nothing without them.");
+        }
+        return fixing;
+    }
+
+    static Hole hole(ObjectReader reader) {
+        return new Hole(reader.decimal("diameterMm", Range.above(0, 1000)), reader.whole("count", 1, 10_000));
+    }
+}

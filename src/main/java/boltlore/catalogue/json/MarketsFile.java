@@ -1,0 +1,50 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Facts;
+import boltlore.catalogue.Market;
+import boltlore.catalogue.Supply;
+import boltlore.json.ObjectReader;
+import boltlore.json.TextShape;
+import java.util.List;
+import java.util.Map;
+
+/** markets.json: markets with their mains, inlets and sockets, and the supplies that customers have at home. */
+final class MarketsFile {
+
+    private final Reading reading;
+    private final FactsReading facts;
+
+    MarketsFile(Reading reading) {
+        this.reading = reading;
+        this.facts = new FactsReading(reading);
+    }
+
+    Map<String, Market> markets(ObjectReader reader) {
+        return Keyed.by(reader.findObjects("markets", this::market), Market::name);
+    }
+
+    Map<String, Supply> supplies(ObjectReader reader) {
+        return Keyed.by(reader.findObjects("supplies", this::supply), Supply::name);
+    }
+
+    private Market market(ObjectReader reader) {
+        String name = reading.named(reader, "market", Kind.MARKET);
+        String says = reader.text("says");
+        List<String> languages = reader.findTexts("languages", TextShape.LANGUAGE, (language, spot) -> language);
+        Facts own = reader.findObject("facts", facts::read).orElse(Facts.NONE);
+        if (reader.sound()) {
+            RoleFacts.demand(reader, "market", own, "phases", "volts");
+        }
+        return new Market(name, says, languages, own.or(FactsReading.languages(languages)));
+    }
+
+    private Supply supply(ObjectReader reader) {
+        String name = reading.named(reader, "supply", Kind.SUPPLY);
+        String says = reader.text("says");
+        Facts own = reader.findObject("facts", facts::read).orElse(Facts.NONE);
+        if (reader.sound()) {
+            RoleFacts.demand(reader, "supply", own, "phases", "volts", "amps");
+        }
+        return new Supply(name, says, own);
+    }
+}

@@ -1,0 +1,71 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Source;
+import boltlore.json.ObjectReader;
+import boltlore.measure.PartNumber;
+import java.util.HashSet;
+import java.util.Set;
+
+/** What the keys of one part demand of one another. */
+final class PartRules {
+
+    private PartRules() {}
+
+    static void check(Part part, ObjectReader reader) {
+        if (reader.has("contains")) {
+            assembly(part, reader);
+        } else {
+            leaf(reader);
+        }
+        once(part, reader);
+    }
+
+    private static void once(Part part, ObjectReader reader) {
+        Set<PartNumber> children = new HashSet<>();
+        part.contains().stream()
+                .filter(child -> !child.part().text().isEmpty() && !children.add(child.part()))
+                .forEach(child -> reader.faultAt(
+                        "contains",
+                        "'" + child.part() + "' a second time",
+                        "each child once",
+                        "Add the quantities up."));
+        Set<String> ports = new HashSet<>();
+        part.ports().stream()
+                .filter(port -> !port.name().isEmpty() && !ports.add(port.name()))
+                .forEach(port -> reader.faultAt(
+                        "ports", "'" + port.name() + "' a second time", "each port once", "Rename one of the two."));
+    }
+
+    private static void assembly(Part part, ObjectReader reader) {
+        if (reader.has("massKg")) {
+            reader.faultAt(
+                    "massKg",
+                    "a mass on an assembly",
+                    "masses on its leaves, which add up",
+                    "Move a mass read on a scale to 'weighedKg'.");
+        }
+        if (part.structure().stocked() && !reader.has("bin")) {
+            reader.fault("a stocked assembly without 'bin'", "the bin where it is picked", "Add 'bin'.");
+        }
+        if (part.source() == Source.BUY && !part.structure().stocked() && reader.has("source")) {
+            reader.fault(
+                    "a bought assembly that is not stocked",
+                    "\"stocked\": true, because it arrives and is picked in one piece",
+                    "Add it, or make the assembly in the workshop.");
+        }
+    }
+
+    private static void leaf(ObjectReader reader) {
+        if (!reader.has("massKg")) {
+            reader.fault(
+                    "no 'massKg'", "the mass in kg of one of its unit", "Add it: masses of assemblies add up from it.");
+        }
+        for (String key : new String[] {"weighedKg", "joined", "stocked"}) {
+            if (reader.has(key)) {
+                reader.faultAt(
+                        key, "'" + key + "' on a part without 'contains'", "'" + key + "' on assemblies only", "");
+            }
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Buying;
+import boltlore.catalogue.Customs;
+import boltlore.catalogue.Hand;
+import boltlore.catalogue.Handed;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Port;
+import boltlore.catalogue.Source;
+import boltlore.catalogue.Tracked;
+import boltlore.catalogue.Transport;
+import boltlore.json.Allowed;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.json.TextShape;
+import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** parts/*.json: the part master. */
+final class PartsFile {
+
+    /** Units in which fractions make no sense. */
+    static final List<String> WHOLE_UNITS = List.of("each", "set");
+
+    private static final Allowed<String> UNITS = Allowed.of("each", "set", "m", "l", "kg");
+    private static final Allowed<Source> SOURCES = Allowed.of(Source.values());
+    private static final Allowed<Tracked> TRACKED = Allowed.of(Tracked.values());
+    private static final Allowed<Hand> HANDS = Allowed.of(Hand.values());
+
+    private final Reading reading;
+    private final NeedReading needs;
+    private final CoatReading coats;
+    private final MakingReading making;
+
+    PartsFile(Reading reading) {
+        this.reading = reading;
+        this.needs = new NeedReading(reading, null);
+        this.coats = new CoatReading(reading);
+        this.making = new MakingReading(reading);
+    }
+
+    List<Part> read(ObjectReader reader) {
+        return reader.objects("parts", this::part);
+    }
+
+    private Part part(ObjectReader reader) {
+        Part part = new Part(
+                new PartNumber(reading.named(reader, "part", Kind.PART)),
+                reader.text("revision", Shapes.LABEL),
+                reading.wording(reader, "name"),
+                reader.oneOf("unit", UNITS),
+                reader.oneOf("source", SOURCES),
+                reader.decimal("cost", Range.NOT_NEGATIVE),
+                scrap(reader),
+                reader.findDecimal("massKg", Range.NOT_NEGATIVE),
+                leadDays(reader),
+                bin(reader),
+                reader.findOneOf("tracked", TRACKED),
+                buying(reader),
+                making.structure(reader),
+                making.making(reader),
+                needs.needs(reader),
+                reader.findObject("coat", coats::coat).orElse(null),
+                reader.findWhole("lengthMm", 1, 1_000_000),
+                reader.findObject("fixing", MakingReading::fixing).orElse(null),
+                reader.findObjects("holes", MakingReading::hole),
+                handed(reader),
+                reader.findObjects("ports", this::port),
+                reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
+                reader.findObject("customs", PartsFile::customs).orElse(null),
+                reader.findObject("transport", PartsFile::transport).orElse(null));
+        PartRules.check(part, reader);
+        return reading.places().put(part, reader.spot());
+    }
+
+    private static BigDecimal scrap(ObjectReader reader) {
+        BigDecimal scrap = reader.findDecimal("scrapPercent", Range.between(0, 99));
+        return scrap == null ? BigDecimal.ZERO : scrap;
+    }
+
+    private static int leadDays(ObjectReader reader) {
+        Integer days = reader.findWhole("leadDays", 0, 3650);
+        return days == null ? 0 : days;
+    }
+
+    private String bin(ObjectReader reader) {
+        String bin = reader.findText("bin", Shapes.BIN).orElse("");
+        if (!bin.isEmpty()) {
+            reading.mention(Kind.AISLE, bin.substring(0, bin.indexOf('-')), reader.spot("bin"));
+        }
+        return bin;
+    }
+
+    private @Nullable Buying buying(ObjectReader reader) {
+        String supplier = reading.findMentioned(reader, "supplier", Kind.SUPPLIER);
+        String orderCode = reader.findText("orderCode", Shapes.LABEL).orElse("");
+        BigDecimal packOf = reader.findDecimal("packOf", Range.POSITIVE);
+        BigDecimal minimum = reader.findDecimal("minimumOrder", Range.POSITIVE);
+        boolean nothing = supplier == null && orderCode.isEmpty() && packOf == null && minimum == null;
+        return nothing ? null : new Buying(supplier == null ? "" : supplier, orderCode, packOf, minimum);
+    }
+
+    private static @Nullable Handed handed(ObjectReader reader) {
+        String pair = reader.findText("pair", TextShape.NAME).orElse("");
+        Hand hand = reader.findOneOf("hand", HANDS);
+        if (reader.has("pair") != reader.has("hand")) {
+            String there = reader.has("pair") ? "pair" : "hand";
+            reader.faultAt(there, "'" + there + "' alone", "'pair' and 'hand' together", "Add the other one.");
+        }
+        return hand == null || pair.isEmpty() ? null : new Handed(pair, hand);
+    }
+
+    private Port port(ObjectReader reader) {
+        String name = reader.text("port", TextShape.NAME);
+        String kind = reader.findText("kind", TextShape.NAME).orElse("");
+        List<PartNumber> mates = reader.texts("mates", TextShape.PART_NUMBER, (part, spot) -> {
+            reading.mention(Kind.PART, part, spot);
+            return new PartNumber(part);
+        });
+        String blank = reading.findMentioned(reader, "blank", Kind.PART);
+        return new Port(name, kind, mates, blank == null ? null : new PartNumber(blank));
+    }
+
+    private static Customs customs(ObjectReader reader) {
+        return new Customs(reader.text("hs", Shapes.HS_CODE), reader.text("origin", Shapes.COUNTRY));
+    }
+
+    private static Transport transport(ObjectReader reader) {
+        return new Transport(
+                reader.text("un", Shapes.UN_NUMBER),
+                reader.findText("class", Shapes.LABEL).orElse(null),
+                reader.findDecimal("wattHours", Range.POSITIVE));
+    }
+}

@@ -1,0 +1,25 @@
+package boltlore.catalogue.json;
+
+import boltlore.json.Spot;
+import java.util.IdentityHashMap;
+
+/** Where each record was written, so that checks across files can say so. */
+final class Places {
+
+    private final IdentityHashMap<Object, Spot> spots = new IdentityHashMap<>();
+
+    /** The record itself, remembered with its place. */
+    <T> T put(T record, Spot spot) {
+        spots.put(record, spot);
+        return record;
+    }
+
+    /** @throws IllegalArgumentException for a record that was never put */
+    Spot of(Object record) {
+        Spot spot = spots.get(record);
+        if (spot == null) {
+            throw new IllegalArgumentException("No place of " + record);
+        }
+        return spot;
+    }
+}

@@ -1,0 +1,102 @@
+package boltlore.catalogue.json;
+
+import boltlore.json.Faults;
+import boltlore.json.Json;
+import boltlore.json.ObjectReader;
+import boltlore.json.Spot;
+import boltlore.json.Values;
+import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is gathered while the files of one catalogue are read.
+ *
+ * @param family the family whose files are being read, or empty
+ */
+record Reading(Faults faults, Names names, Places places, String family) {
+
+    static Reading begin() {
+        return new Reading(new Faults(), new Names(), new Places(), "");
+    }
+
+    Reading in(String wantedFamily) {
+        return new Reading(faults, names, places, wantedFamily);
+    }
+
+    /** The text of a required key, which gives something its name. */
+    String named(ObjectReader reader, String key, Kind kind) {
+        String name = reader.text(key, kind.shape());
+        if (!name.isEmpty()) {
+            names.give(kind, within(kind), name, reader.spot(key), faults);
+        }
+        return name;
+    }
+
+    /** The text of a required key, which mentions something by its name. */
+    String mentioned(ObjectReader reader, String key, Kind kind) {
+        String name = reader.text(key, kind.shape());
+        if (!name.isEmpty()) {
+            mention(kind, name, reader.spot(key));
+        }
+        return name;
+    }
+
+    @Nullable
+    String findMentioned(ObjectReader reader, String key, Kind kind) {
+        Optional<String> name = reader.findText(key, kind.shape());
+        name.ifPresent(text -> mention(kind, text, reader.spot(key)));
+        return name.orElse(null);
+    }
+
+    List<String> findAllMentioned(ObjectReader reader, String key, Kind kind) {
+        return reader.findTexts(key, kind.shape(), (name, spot) -> {
+            mention(kind, name, spot);
+            return name;
+        });
+    }
+
+    PartNumber part(ObjectReader reader, String key) {
+        return new PartNumber(mentioned(reader, key, Kind.PART));
+    }
+
+    void mention(Kind kind, String name, Spot spot) {
+        names.mention(kind, within(kind), name, spot);
+    }
+
+    void mentionValue(String option, String value, Spot spot) {
+        names.mention(Kind.VALUE, within(option), value, spot);
+    }
+
+    void giveValue(String option, String value, Spot spot) {
+        names.give(Kind.VALUE, within(option), value, spot, faults);
+    }
+
+    /** A text for customers, in languages of the workshop. */
+    Wording wording(ObjectReader reader, String key) {
+        Wording wording = reader.wording(key);
+        reader.find(key).ifPresent(json -> {
+            if (json instanceof Json.Obj byLanguage) {
+                byLanguage.members().forEach((language, text) -> mention(Kind.LANGUAGE, language, text.spot()));
+            }
+        });
+        return wording;
+    }
+
+    /** A text of any length under an optional key; empty where it is missing. */
+    static String textOrNone(ObjectReader reader, String key) {
+        return reader.find(key)
+                .flatMap(json -> Values.text(json, reader.faults()))
+                .orElse("");
+    }
+
+    private String within(Kind kind) {
+        return kind.inFamily() ? family : "";
+    }
+
+    private String within(String option) {
+        return family + "/" + option;
+    }
+}

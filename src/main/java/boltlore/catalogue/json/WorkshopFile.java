@@ -1,0 +1,109 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Caution;
+import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.Market;
+import boltlore.catalogue.Partner;
+import boltlore.catalogue.Stage;
+import boltlore.catalogue.Supply;
+import boltlore.catalogue.Workshop;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.json.TextShape;
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** workshop.json: who the workshop is, its rates, and the orders in which it fits, prints and walks. */
+final class WorkshopFile {
+
+    static final BigDecimal USUAL_UTILISATION = BigDecimal.valueOf(60);
+
+    private final Reading reading;
+
+    WorkshopFile(Reading reading) {
+        this.reading = reading;
+    }
+
+    /** The workshop but for what stands in its other files. */
+    Workshop read(
+            ObjectReader reader,
+            Map<String, Market> markets,
+            Map<String, Supply> supplies,
+            Map<String, Caution> cautions,
+            CoatingShop coating) {
+        return new Workshop(
+                reader.text("workshop", Shapes.LABEL),
+                reader.text("place", Shapes.LABEL),
+                currency(reader),
+                reader.decimal("labourPerHour", Range.NOT_NEGATIVE),
+                reader.decimal("markUpPercent", Range.between(0, 1000)),
+                reader.whole("assemblyDays", 0, 1000),
+                reader.texts("languages", TextShape.LANGUAGE, (language, spot) -> {
+                    reading.names().give(Kind.LANGUAGE, "", language, spot, reading.faults());
+                    return language;
+                }),
+                reader.objects("stages", this::stage),
+                names(reader, "subSystems", Kind.SUB_SYSTEM),
+                names(reader, "aisles", Kind.AISLE),
+                partners(reader),
+                suppliers(reader),
+                markets,
+                supplies,
+                cautions,
+                coating);
+    }
+
+    /** Share of sprayed powder that stays on the part where a coat does not say its own. */
+    static BigDecimal utilisation(ObjectReader reader) {
+        BigDecimal percent = reader.findDecimal("utilisationPercent", Range.above(0, 100));
+        return percent == null ? USUAL_UTILISATION : percent;
+    }
+
+    private static Currency currency(ObjectReader reader) {
+        @Nullable Currency currency = null;
+        String code = reader.text("currency", TextShape.CURRENCY);
+        try {
+            currency = code.isEmpty() ? null : Currency.getInstance(code);
+        } catch (IllegalArgumentException unknown) {
+            reader.faultAt("currency", "'" + code + "'", "a currency in use (ISO 4217)", "EUR, GBP and USD are such.");
+        }
+        return currency == null ? Currency.getInstance("XXX") : currency;
+    }
+
+    private Stage stage(ObjectReader reader) {
+        return new Stage(reading.named(reader, "stage", Kind.STAGE), reader.text("says", Shapes.LABEL));
+    }
+
+    private List<String> names(ObjectReader reader, String key, Kind kind) {
+        return reader.texts(key, kind.shape(), (name, spot) -> {
+            reading.names().give(kind, "", name, spot, reading.faults());
+            return name;
+        });
+    }
+
+    private Map<String, Partner> partners(ObjectReader reader) {
+        return Keyed.by(reader.findObjects("partners", this::partner), Partner::name);
+    }
+
+    private Partner partner(ObjectReader reader) {
+        return new Partner(
+                reading.named(reader, "partner", Kind.PARTNER),
+                reader.text("says"),
+                reading.mentioned(reader, "language", Kind.LANGUAGE),
+                reader.findDecimal("markUpPercent", Range.between(0, 1000)));
+    }
+
+    private Map<String, String> suppliers(ObjectReader reader) {
+        Map<String, String> suppliers = new LinkedHashMap<>();
+        reader.findObjects("suppliers", supplier -> {
+            suppliers.put(reading.named(supplier, "supplier", Kind.SUPPLIER), supplier.text("says"));
+            return supplier;
+        });
+        return Collections.unmodifiableMap(suppliers);
+    }
+}
