@@ -1,0 +1,2 @@
+/** Tests of charging power. */
+package boltlore.charging;
