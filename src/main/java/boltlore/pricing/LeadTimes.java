@@ -1,0 +1,50 @@
+package boltlore.pricing;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.Coater;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
+
+/**
+ * Times parts backwards from the day the kit ships. A part takes its own lead days and, where it is coated outside, the
+ * coater's turn-round; an assembly starts when its last child is ready; the kit ships the workshop's assembly days after
+ * its last part. The longest chain is the lead time of the kit.
+ */
+final class LeadTimes {
+
+    private final Catalogue catalogue;
+
+    LeadTimes(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** Of a part that goes straight into the kit. */
+    Timing ofKitPart(Part part, String finish) {
+        return of(part, finish, catalogue.workshop().assemblyDays());
+    }
+
+    /** Of a part that goes into an assembly timed like that. */
+    Timing ofChild(Part part, String finish, Timing assembly) {
+        return of(part, finish, assembly.startDays());
+    }
+
+    private Timing of(Part part, String finish, int readyDays) {
+        return new Timing(readyDays, readyDays + part.leadDays() + turnRoundDays(part, finish));
+    }
+
+    private int turnRoundDays(Part part, String finish) {
+        Finish known = part.coat() == null ? null : catalogue.finishes().get(finish);
+        if (known == null) {
+            return 0;
+        }
+        String name = "";
+        if (known.where() instanceof CoatedWhere.OutsideByArea outside) {
+            name = outside.coater();
+        } else if (known.where() instanceof CoatedWhere.OutsideByPiece outside) {
+            name = outside.coater();
+        }
+        Coater coater = catalogue.workshop().coating().coaters().get(name);
+        return coater == null ? 0 : coater.turnRoundDays();
+    }
+}
