@@ -1,5 +1,6 @@
 package boltlore.bill;
 
+import boltlore.catalogue.Source;
 import boltlore.measure.Percent;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -22,6 +23,13 @@ public final class Costs {
 
     /** Material and making cost of the whole kit, unrounded. */
     public static BigDecimal kit(Bill bill) {
-        return bill.all().map(Costs::own).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return bill.items().stream().map(Costs::whole).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** The item with all inside it; what is bought has its parts in its own cost. */
+    private static BigDecimal whole(Item item) {
+        return item.part().source() == Source.BUY
+                ? own(item)
+                : item.inside().stream().map(Costs::whole).reduce(own(item), BigDecimal::add);
     }
 }

@@ -1,2 +1,5 @@
-/** Tests of charging power. */
+/** Tests of charging and export power. */
+@NullMarked
 package boltlore.charging;
+
+import org.jspecify.annotations.NullMarked;
