@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The plan of the house: every room (a package below the root), what stands below it, and where each library lives. */
 final class House {
@@ -21,7 +22,6 @@ final class House {
             "weighing",
             "shipping",
             "testing",
-            "sheets",
             "book",
             "desk");
 
@@ -61,7 +61,9 @@ final class House {
         List<String> trades =
                 List.of("pricing", "coating", "cutting", "picking", "weighing", "charging", "shipping", "testing");
         trades.forEach(trade -> plan.put(trade, List.of("bill")));
-        plan.put("sheets", trades);
+        plan.put(
+                "sheets",
+                Stream.concat(trades.stream(), Stream.of("explanation")).toList());
         plan.put("checking", List.of("bill"));
         plan.put("book", List.of("bill"));
         plan.put("desk", List.of("sheets", "answers", "checking", "book", "choosing", "proof"));
