@@ -144,6 +144,10 @@ public final class ObjectReader {
         return find(key).flatMap(json -> Values.truth(json, faults)).orElse(null);
     }
 
+    public LocalDate date(String key) {
+        return get(key).flatMap(json -> Values.date(json, faults)).orElse(LocalDate.EPOCH);
+    }
+
     public @Nullable LocalDate findDate(String key) {
         return find(key).flatMap(json -> Values.date(json, faults)).orElse(null);
     }

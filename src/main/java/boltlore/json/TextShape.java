@@ -40,6 +40,14 @@ public record TextShape(Predicate<String> fits, String says) {
             "letters, digits, '-', '_' and '.', neither beginning nor ending with '.', at most 60 long:"
                     + " it names a folder");
 
+    /** Names in ordinary writing, such as a customer's. */
+    public static final TextShape LINE = new TextShape(
+            text -> text.length() <= 100
+                    && text.strip().equals(text)
+                    && text.indexOf('\n') < 0
+                    && text.indexOf('\t') < 0,
+            "one line of at most 100 characters, without blanks at its ends");
+
     /** Language codes (ISO 639). */
     public static final TextShape LANGUAGE = new TextShape(
             text -> text.length() >= 2 && runOf(text, 3, TextShape::isSmall, TextShape::isSmall),

@@ -55,7 +55,7 @@ final class CoatReading {
     private static Feature feature(ObjectReader reader) {
         Feature feature = new Feature(
                 reader.oneOf("kind", CoatingFile.FEATURE_KINDS),
-                reader.text("size", Shapes.LABEL),
+                reader.text("size", TextShape.LINE),
                 reader.whole("count", 1, 10_000),
                 reader.oneOf("treat", TREATS));
         if (reader.sound() && feature.treat() == Feature.Treat.CHASED && feature.kind() != Feature.Kind.THREAD) {

@@ -11,6 +11,7 @@ import boltlore.catalogue.Powder;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.json.TextShape;
 
 /** coating.json: ovens, booths, outside coaters, masks and powders. */
 final class CoatingFile {
@@ -70,7 +71,7 @@ final class CoatingFile {
                 reading.named(reader, "mask", Kind.MASK),
                 reader.text("says"),
                 reader.oneOf("kind", FEATURE_KINDS),
-                reader.text("size", Shapes.LABEL));
+                reader.text("size", TextShape.LINE));
     }
 
     private Powder powder(ObjectReader reader) {

@@ -60,8 +60,8 @@ final class KitFile {
     }
 
     private static String bag(ObjectReader reader) {
-        String bag = reader.findText("bag", Shapes.LABEL).orElse("");
-        String crate = reader.findText("crate", Shapes.LABEL).orElse("");
+        String bag = reader.findText("bag", TextShape.LINE).orElse("");
+        String crate = reader.findText("crate", TextShape.LINE).orElse("");
         if (reader.has("bag") && reader.has("crate")) {
             reader.faultAt("crate", "'bag' and 'crate'", "one of the two", "Remove one.");
         }

@@ -12,6 +12,7 @@ import boltlore.catalogue.Structure;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.json.TextShape;
 import boltlore.json.Values;
 import java.math.BigDecimal;
 import java.util.List;
@@ -56,7 +57,7 @@ final class MakingReading {
     }
 
     private static Drawing drawing(ObjectReader reader) {
-        return new Drawing(reader.text("number", Shapes.LABEL), reader.text("issue", Shapes.LABEL));
+        return new Drawing(reader.text("number", TextShape.LINE), reader.text("issue", TextShape.LINE));
     }
 
     private Cut cut(ObjectReader reader) {
@@ -79,18 +80,18 @@ final class MakingReading {
 
     private static Operation operation(ObjectReader reader) {
         return new Operation(
-                reader.text("operation", Shapes.LABEL),
+                reader.text("operation", TextShape.LINE),
                 reader.decimal("setUpMin", Range.NOT_NEGATIVE),
                 reader.decimal("runMin", Range.NOT_NEGATIVE));
     }
 
     static Fixing fixing(ObjectReader reader) {
         Fixing fixing = new Fixing(
-                reader.text("thread", Shapes.LABEL),
+                reader.text("thread", TextShape.LINE),
                 reader.findDecimal("lengthMm", Range.above(0, 10_000)),
-                reader.findText("propertyClass", Shapes.LABEL).orElse(null),
+                reader.findText("propertyClass", TextShape.LINE).orElse(null),
                 reader.findDecimal("torqueNm", Range.above(0, 10_000)),
-                reader.findText("torqueTable", Shapes.LABEL).orElse(null),
+                reader.findText("torqueTable", TextShape.LINE).orElse(null),
                 reader.findDecimal("friction", Range.above(0, 1)));
         if (reader.has("torqueNm") && !(reader.has("torqueTable") && reader.has("friction"))) {
             reader.faultAt(

@@ -48,7 +48,7 @@ final class PartsFile {
     private Part part(ObjectReader reader) {
         Part part = new Part(
                 new PartNumber(reading.named(reader, "part", Kind.PART)),
-                reader.text("revision", Shapes.LABEL),
+                reader.text("revision", TextShape.LINE),
                 reading.wording(reader, "name"),
                 reader.oneOf("unit", UNITS),
                 reader.oneOf("source", SOURCES),
@@ -95,7 +95,7 @@ final class PartsFile {
 
     private @Nullable Buying buying(ObjectReader reader) {
         String supplier = reading.findMentioned(reader, "supplier", Kind.SUPPLIER);
-        String orderCode = reader.findText("orderCode", Shapes.LABEL).orElse("");
+        String orderCode = reader.findText("orderCode", TextShape.LINE).orElse("");
         BigDecimal packOf = reader.findDecimal("packOf", Range.POSITIVE);
         BigDecimal minimum = reader.findDecimal("minimumOrder", Range.POSITIVE);
         boolean nothing = supplier == null && orderCode.isEmpty() && packOf == null && minimum == null;
@@ -130,7 +130,7 @@ final class PartsFile {
     private static Transport transport(ObjectReader reader) {
         return new Transport(
                 reader.text("un", Shapes.UN_NUMBER),
-                reader.findText("class", Shapes.LABEL).orElse(null),
+                reader.findText("class", TextShape.LINE).orElse(null),
                 reader.findDecimal("wattHours", Range.POSITIVE));
     }
 }

@@ -5,14 +5,6 @@ import boltlore.json.TextShape;
 /** How the texts of a catalogue must look beyond the common names. */
 final class Shapes {
 
-    /** A name in ordinary writing, such as a supplier's: one line without blanks at its ends. */
-    static final TextShape LABEL = new TextShape(
-            text -> text.length() <= 100
-                    && text.strip().equals(text)
-                    && text.indexOf('\n') < 0
-                    && text.indexOf('\t') < 0,
-            "one line of at most 100 characters, without blanks at its ends");
-
     /** An aisle of the stores. */
     static final TextShape AISLE = new TextShape(
             text -> text.length() <= 4 && allCapitalsOrDigits(text),

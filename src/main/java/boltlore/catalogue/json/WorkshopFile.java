@@ -37,8 +37,8 @@ final class WorkshopFile {
             Map<String, Caution> cautions,
             CoatingShop coating) {
         return new Workshop(
-                reader.text("workshop", Shapes.LABEL),
-                reader.text("place", Shapes.LABEL),
+                reader.text("workshop", TextShape.LINE),
+                reader.text("place", TextShape.LINE),
                 currency(reader),
                 reader.decimal("labourPerHour", Range.NOT_NEGATIVE),
                 reader.decimal("markUpPercent", Range.between(0, 1000)),
@@ -76,7 +76,7 @@ final class WorkshopFile {
     }
 
     private Stage stage(ObjectReader reader) {
-        return new Stage(reading.named(reader, "stage", Kind.STAGE), reader.text("says", Shapes.LABEL));
+        return new Stage(reading.named(reader, "stage", Kind.STAGE), reader.text("says", TextShape.LINE));
     }
 
     private List<String> names(ObjectReader reader, String key, Kind kind) {

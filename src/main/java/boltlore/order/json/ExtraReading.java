@@ -1,0 +1,89 @@
+package boltlore.order.json;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Part;
+import boltlore.json.Allowed;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.json.TextShape;
+import boltlore.measure.PartNumber;
+import boltlore.order.Extra;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what an order asks for outside the universal kit. */
+final class ExtraReading {
+
+    private static final Allowed<String> UNITS = Allowed.of("each", "set", "m", "l", "kg");
+    private static final List<String> WHOLE_UNITS = List.of("each", "set");
+    private static final Allowed<Boolean> BY_CUSTOMER =
+            Allowed.of(new Boolean[] {false, true}, customer -> customer ? "customer" : "us");
+
+    private final Catalogue catalogue;
+
+    ExtraReading(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    Extra extra(ObjectReader reader) {
+        if (reader.has("part") == reader.has("says")) {
+            String found = reader.has("part") ? "'part' and 'says'" : "neither 'part' nor 'says'";
+            reader.fault(found, "either a 'part' or a one-off that 'says' what it is", "");
+        }
+        Part part = part(reader);
+        Extra extra = new Extra(
+                part == null ? null : part.number(),
+                reader.findText("says", TextShape.LINE).orElse(""),
+                reader.decimal("quantity", Range.POSITIVE),
+                unit(reader, part),
+                reader.findDecimal("cost", Range.NOT_NEGATIVE),
+                reader.findDecimal("price", Range.NOT_NEGATIVE),
+                reader.oneOf("suppliedBy", BY_CUSTOMER),
+                reader.text("reason"));
+        if (reader.sound()) {
+            check(extra, reader);
+        }
+        return extra;
+    }
+
+    private @Nullable Part part(ObjectReader reader) {
+        String number = reader.findText("part", TextShape.PART_NUMBER).orElse("");
+        if (number.isEmpty()) {
+            return null;
+        }
+        List<String> known =
+                catalogue.parts().keySet().stream().map(PartNumber::text).toList();
+        boolean isKnown = Known.check(number, reader.spot("part"), known, "a part of the catalogue", reader.faults());
+        return isKnown ? catalogue.part(new PartNumber(number)) : null;
+    }
+
+    private static String unit(ObjectReader reader, @Nullable Part part) {
+        String written = reader.findOneOf("unit", UNITS);
+        if (part == null) {
+            return written == null ? "each" : written;
+        }
+        if (written != null && !written.equals(part.unit())) {
+            reader.faultAt(
+                    "unit",
+                    "'" + written + "'",
+                    "'" + part.unit() + "', the part's own unit",
+                    "Leave it out for a part.");
+        }
+        return part.unit();
+    }
+
+    private static void check(Extra extra, ObjectReader reader) {
+        BigDecimal quantity = extra.quantity();
+        if (WHOLE_UNITS.contains(extra.unit()) && quantity.stripTrailingZeros().scale() > 0) {
+            reader.faultAt(
+                    "quantity", quantity.toPlainString(), "a whole number, counted in '" + extra.unit() + "'", "");
+        }
+        if (extra.part() == null && !extra.suppliedByCustomer() && extra.cost() == null) {
+            reader.fault(
+                    "a one-off of ours without 'cost'",
+                    "what one of it costs us",
+                    "Add 'cost', \"0\" where it is free.");
+        }
+    }
+}

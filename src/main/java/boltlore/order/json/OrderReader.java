@@ -1,0 +1,125 @@
+package boltlore.order.json;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.choices.Choices;
+import boltlore.faults.Outcome;
+import boltlore.json.Faults;
+import boltlore.json.Json;
+import boltlore.json.JsonFile;
+import boltlore.json.ObjectReader;
+import boltlore.json.SchemaName;
+import boltlore.json.TextShape;
+import boltlore.measure.OptionName;
+import boltlore.order.Order;
+import boltlore.order.Waiver;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.SortedSet;
+
+/** Reads an order file against the catalogue that it chooses from. */
+public final class OrderReader {
+
+    /** The schema of order files. */
+    static final String SCHEMA = "order.schema.json";
+
+    private final Catalogue catalogue;
+    private final Faults faults = new Faults();
+
+    private OrderReader(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** The order, or everything that is wrong with it. */
+    public static Outcome<Order> read(Path file, Catalogue catalogue) {
+        return JsonFile.read(file).then(json -> new OrderReader(catalogue).order(json));
+    }
+
+    /** The order in a JSON text that has already been read; {@code file} is what messages call it. */
+    public static Outcome<Order> parse(String file, byte[] bytes, Catalogue catalogue) {
+        return JsonFile.parse(file, bytes).then(json -> new OrderReader(catalogue).order(json));
+    }
+
+    private Outcome<Order> order(Json json) {
+        ObjectReader reader = ObjectReader.of(json, faults);
+        SchemaName.check(reader, SCHEMA);
+        String name = reader.text("order", TextShape.ORDER_NAME);
+        String familyName = reader.text("family", TextShape.NAME);
+        boolean known = !familyName.isEmpty()
+                && Known.check(
+                        familyName, reader.spot("family"), catalogue.families().keySet(), "a family", faults);
+        // Nothing below means anything without the family that it speaks of.
+        return known ? order(reader, name, catalogue.family(familyName)) : Outcome.faulty(faults.all());
+    }
+
+    private Outcome<Order> order(ObjectReader reader, String name, Family family) {
+        ChoicesReading choosing = new ChoicesReading(family, faults);
+        LocalDate donorBuilt = reader.findDate("donorBuilt");
+        ChoicesReading.Chosen chosen = choosing.chosen(reader, donorBuilt);
+        SortedSet<OptionName> firm = choosing.firm(reader, chosen.values().keySet());
+        LeftOutReading leftOut = new LeftOutReading(family, faults);
+        Order order = new Order(
+                name,
+                family.name(),
+                reader.text("customer", TextShape.LINE),
+                partner(reader),
+                language(reader),
+                donorBuilt,
+                reader.findDate("placed"),
+                reader.findDate("due"),
+                Choices.of(family, chosen.values()),
+                chosen.byDate(),
+                firm,
+                choosing.rank(reader, firm),
+                leftOut.read(reader),
+                reader.findObjects("waived", OrderReader::waiver),
+                reader.findObjects("extra", new ExtraReading(catalogue)::extra),
+                reader.findText("notes").orElse(""));
+        dates(order, reader);
+        reader.done();
+        return faults.orElse(order);
+    }
+
+    private String partner(ObjectReader reader) {
+        Optional<String> partner = reader.findText("partner", TextShape.LINE);
+        partner.ifPresent(name -> Known.check(
+                name,
+                reader.spot("partner"),
+                catalogue.workshop().partners().keySet(),
+                "a partner of the workshop",
+                faults));
+        return partner.orElse("");
+    }
+
+    private String language(ObjectReader reader) {
+        String language = reader.text("language", TextShape.LANGUAGE);
+        if (!language.isEmpty()) {
+            Known.check(
+                    language,
+                    reader.spot("language"),
+                    catalogue.workshop().languages(),
+                    "a language of the workshop",
+                    faults);
+        }
+        return language;
+    }
+
+    private static Waiver waiver(ObjectReader reader) {
+        return new Waiver(
+                reader.text("finding", TextShape.LINE),
+                reader.findText("subject", TextShape.LINE).orElse(""),
+                reader.text("who", TextShape.LINE),
+                reader.date("when"),
+                reader.text("why"));
+    }
+
+    private static void dates(Order order, ObjectReader reader) {
+        LocalDate placed = order.placed();
+        LocalDate due = order.due();
+        if (placed != null && due != null && due.isBefore(placed)) {
+            reader.faultAt(
+                    "due", "due " + due, "a day not before " + placed + ", when it was placed", "Swap the two dates.");
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package boltlore.order.json;
+
+import boltlore.json.JsonOut;
+import boltlore.measure.OptionName;
+import boltlore.order.Extra;
+import boltlore.order.LeftOut;
+import boltlore.order.Order;
+import boltlore.order.Waiver;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Writes an order as the JSON that {@link OrderReader} reads back as an equal one. */
+public final class OrderWriter {
+
+    private OrderWriter() {}
+
+    /** The order file's text; its {@code $schema} fits a file in the orders folder of a catalogue. */
+    public static String write(Order order) {
+        JsonOut.Members out = JsonOut.object()
+                .put("$schema", "../schema/" + OrderReader.SCHEMA)
+                .put("order", order.name())
+                .put("family", order.family())
+                .put("customer", order.customer())
+                .putIfAny("partner", order.partner())
+                .put("language", order.language())
+                .putIfAny("donorBuilt", text(order.donorBuilt()))
+                .putIfAny("placed", text(order.placed()))
+                .putIfAny("due", text(order.due()))
+                .put("choices", choices(order))
+                .putIfAny("firm", order.firm())
+                .putIfAny("rank", order.rank())
+                .put("leftOut", leftOut(order.leftOut()));
+        return lists(out, order).putIfAny("notes", order.notes()).written();
+    }
+
+    private static JsonOut.Members lists(JsonOut.Members out, Order order) {
+        if (!order.waived().isEmpty()) {
+            out.put("waived", JsonOut.list(order.waived(), OrderWriter::waiver));
+        }
+        if (!order.extra().isEmpty()) {
+            out.put("extra", JsonOut.list(order.extra(), OrderWriter::extra));
+        }
+        return out;
+    }
+
+    /** What the build date settles is left out, or it would come back as a choice of the customer's. */
+    private static JsonOut choices(Order order) {
+        JsonOut.Members choices = JsonOut.object();
+        for (Map.Entry<OptionName, String> choice : order.choices().values().entrySet()) {
+            if (!order.settledByDate().contains(choice.getKey())) {
+                choices.put(choice.getKey().text(), choice.getValue());
+            }
+        }
+        return choices;
+    }
+
+    private static JsonOut leftOut(LeftOut leftOut) {
+        if (leftOut instanceof LeftOut.These these) {
+            return JsonOut.texts(List.copyOf(these.lines()));
+        }
+        if (leftOut instanceof LeftOut.Keep) {
+            return JsonOut.text("keep");
+        }
+        return JsonOut.text(leftOut instanceof LeftOut.AllUnused ? "all" : "undecided");
+    }
+
+    private static JsonOut waiver(Waiver waiver) {
+        return JsonOut.object()
+                .put("finding", waiver.finding())
+                .putIfAny("subject", waiver.subject())
+                .put("who", waiver.who())
+                .put("when", waiver.when().toString())
+                .put("why", waiver.why());
+    }
+
+    private static JsonOut extra(Extra extra) {
+        return JsonOut.object()
+                .putIfAny("part", extra.part() == null ? null : extra.part().text())
+                .putIfAny("says", extra.says())
+                .put("quantity", extra.quantity())
+                .put("unit", extra.unit())
+                .putIfAny("cost", extra.cost())
+                .putIfAny("price", extra.price())
+                .put("suppliedBy", extra.suppliedByCustomer() ? "customer" : "us")
+                .put("reason", extra.reason());
+    }
+
+    private static @Nullable String text(@Nullable LocalDate date) {
+        return date == null ? null : date.toString();
+    }
+}
