@@ -121,7 +121,10 @@ public final class CatalogueSketch {
                 new BigDecimal("40"),
                 5,
                 languages,
-                List.of(new Stage("front", "Front bay"), new Stage("cabin", "Cabin"), new Stage("rear", "Rear bay")),
+                List.of(
+                        new Stage("front", Wording.english("Front bay")),
+                        new Stage("cabin", Wording.english("Cabin")),
+                        new Stage("rear", Wording.english("Rear bay"))),
                 List.of("drive"),
                 List.of("F", "H", "C"),
                 Map.of(),

@@ -76,7 +76,7 @@ final class WorkshopFile {
     }
 
     private Stage stage(ObjectReader reader) {
-        return new Stage(reading.named(reader, "stage", Kind.STAGE), reader.text("says", TextShape.LINE));
+        return new Stage(reading.named(reader, "stage", Kind.STAGE), reading.wording(reader, "says"));
     }
 
     private List<String> names(ObjectReader reader, String key, Kind kind) {
