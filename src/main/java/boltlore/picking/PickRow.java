@@ -19,10 +19,4 @@ public record PickRow(
         BigDecimal quantity,
         List<StageQuantity> byStage,
         BigDecimal spares,
-        List<String> cautions) {
-
-    /** Whether it is measured out rather than counted. */
-    public boolean measuredOut() {
-        return Units.measured(part.unit());
-    }
-}
+        List<String> cautions) {}

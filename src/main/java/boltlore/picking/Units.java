@@ -3,13 +3,14 @@ package boltlore.picking;
 import java.util.Set;
 
 /** Units of what is drawn from a drum, a can or a scale. */
-final class Units {
+public final class Units {
 
     private static final Set<String> MEASURED = Set.of("m", "l", "kg");
 
     private Units() {}
 
-    static boolean measured(String unit) {
+    /** Whether so much of it is measured out rather than counted. */
+    public static boolean measured(String unit) {
         return MEASURED.contains(unit);
     }
 }

@@ -82,12 +82,6 @@ class PickingListTest {
         }
 
         @Test
-        void measures_out_what_comes_by_the_metre_and_counts_the_rest() {
-            assertThat(row(list(withAir()), "HO-16").measuredOut()).isTrue();
-            assertThat(row(list(withAir()), "HE-1").measuredOut()).isFalse();
-        }
-
-        @Test
         @DisplayName("adds the spares of all bags: one for 4, one for 8, one for 3")
         void adds_spares() {
             assertThat(row(list(withAir()), "FX-M8").spares()).isEqualByComparingTo("3");

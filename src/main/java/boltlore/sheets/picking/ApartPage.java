@@ -1,0 +1,37 @@
+package boltlore.sheets.picking;
+
+import boltlore.picking.PickingList;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+
+/** What does not lie on the walk: from coating, outside the kit, held back. */
+final class ApartPage {
+
+    private ApartPage() {}
+
+    static boolean isNeeded(PickingList list) {
+        return !list.fromCoating().isEmpty()
+                || !list.extras().isEmpty()
+                || !list.heldBack().isEmpty();
+    }
+
+    static PageBuilder of(PickingList list, Head head, FinishNames finishes, Amounts amounts) {
+        PageBuilder page = Page.named("Not from bins").landscape().footer(head.footer());
+        page.title("Not from bins, " + head.order().name());
+        if (!list.fromCoating().isEmpty()) {
+            page.heading("From coating").add(CoatingTable.of(list.fromCoating(), finishes, amounts));
+        }
+        if (!list.extras().isEmpty()) {
+            page.heading("Outside the universal kit")
+                    .note("The order asks for these beside the kit. That they fit, and fit together, is not proved.")
+                    .add(ExtrasTable.of(list.extras(), amounts));
+        }
+        if (!list.heldBack().isEmpty()) {
+            page.heading("Do not pick until decided")
+                    .note("These brackets carry nothing in this kit, and nobody has said yet whether they ship. The"
+                            + " quantities come on top of those in the lists above.")
+                    .add(HeldBackTable.of(list.heldBack(), finishes, amounts));
+        }
+        return page.signatures("Picked by", "Second count by");
+    }
+}

@@ -1,0 +1,78 @@
+package boltlore.sheets.picking;
+
+import boltlore.catalogue.Stage;
+import boltlore.catalogue.Workshop;
+import boltlore.picking.BagPage;
+import boltlore.picking.BagRow;
+import boltlore.sheets.Column;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** The second count of one fit stage, bag by bag. */
+final class BagsPage {
+
+    private static final String LOOSE = "Loose, in no bag";
+
+    private static final List<Column> WHAT = List.of(
+            Column.text("part", "Part"), Column.text("finish", "Finish").atMost(16), Column.text("name", "Name"));
+
+    private static final List<Column> REST = List.of(Column.whole("spares", "Spares"));
+
+    private static final List<Column> BOXES = List.of(Column.blank("counted", "Counted"), Column.blank("short", "Short"));
+
+    private final Workshop workshop;
+    private final Head head;
+    private final FinishNames finishes;
+    private final Amounts amounts;
+
+    BagsPage(Workshop workshop, Head head, FinishNames finishes, Amounts amounts) {
+        this.workshop = workshop;
+        this.head = head;
+        this.finishes = finishes;
+        this.amounts = amounts;
+    }
+
+    PageBuilder of(BagPage bags) {
+        return Page.named("Bags " + bags.stage())
+                .footer(head.footer())
+                .title(stageSays(bags.stage()) + ": second count, "
+                        + head.order().name())
+                .add(table(bags))
+                .signatures("Second count by", "Bags closed by");
+    }
+
+    private TableBuilder table(BagPage bags) {
+        TableBuilder table = Table.named("bags").columns(amounts.between(WHAT, REST, BOXES));
+        String bag = null;
+        for (BagRow packed : bags.rows()) {
+            if (!packed.bag().equals(bag)) {
+                bag = packed.bag();
+                table.group(bag.isEmpty() ? "loose" : bag, bag.isEmpty() ? LOOSE : bag);
+            }
+            fill(table.row(), packed);
+        }
+        return table;
+    }
+
+    private void fill(RowBuilder row, BagRow packed) {
+        row.put("part", packed.part().number().text())
+                .put("finish", finishes.says(packed.finish()))
+                .put("name", packed.part().name().english());
+        Amounts.put(row, packed.quantity(), packed.part().unit());
+        if (packed.spares().signum() > 0) {
+            row.put("spares", packed.spares());
+        }
+    }
+
+    private String stageSays(String name) {
+        return workshop.stages().stream()
+                .filter(stage -> stage.name().equals(name))
+                .map(Stage::says)
+                .findFirst()
+                .orElse(name);
+    }
+}

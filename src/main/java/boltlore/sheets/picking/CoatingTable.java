@@ -1,0 +1,46 @@
+package boltlore.sheets.picking;
+
+import boltlore.catalogue.Part;
+import boltlore.picking.CoatedRow;
+import boltlore.sheets.Column;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** What is fetched from coating, finish by finish. */
+final class CoatingTable {
+
+    private static final List<Column> REST = List.of(
+            Column.text("stages", "For").atMost(22),
+            Column.text("mind", "Mind").atMost(18),
+            Column.blank("batch", "Batch"));
+
+    private CoatingTable() {}
+
+    static TableBuilder of(List<CoatedRow> fromCoating, FinishNames finishes, Amounts amounts) {
+        TableBuilder table = Table.named("from-coating")
+                .columns(amounts.between(Identity.columns("Bin, once coated"), REST, Boxes.columns()));
+        String finish = "";
+        for (CoatedRow coated : fromCoating) {
+            if (!coated.row().finish().equals(finish)) {
+                finish = coated.row().finish();
+                table.group(finish, finishes.says(finish) + ", from " + from(coated));
+            }
+            fill(table.row(), coated);
+        }
+        return table;
+    }
+
+    private static void fill(RowBuilder row, CoatedRow coated) {
+        Part part = coated.row().part();
+        Identity.put(row, part, part.bin())
+                .put("stages", Amounts.byStage(coated.row()))
+                .put("mind", CautionWords.beside(coated.row().cautions()));
+        Amounts.put(row, coated.row().quantity(), part.unit());
+    }
+
+    private static String from(CoatedRow coated) {
+        return coated.coatedAt().isEmpty() ? "our own oven" : coated.coatedAt();
+    }
+}

@@ -1,0 +1,33 @@
+package boltlore.sheets.picking;
+
+import boltlore.measure.LineName;
+import boltlore.picking.HeldBack;
+import boltlore.sheets.Column;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What waits for a decision; it has no box to tick, so that nobody picks it. */
+final class HeldBackTable {
+
+    private static final List<Column> REST = List.of(
+            Column.text("finish", "Finish"),
+            Column.text("brackets", "Belongs to bracket line").atMost(44));
+
+    private HeldBackTable() {}
+
+    static TableBuilder of(List<HeldBack> heldBack, FinishNames finishes, Amounts amounts) {
+        TableBuilder table = Table.named("held-back").columns(amounts.between(Identity.columns("Bin"), REST, List.of()));
+        heldBack.forEach(held -> fill(table.row(), held, finishes));
+        return table;
+    }
+
+    private static void fill(RowBuilder row, HeldBack held, FinishNames finishes) {
+        Identity.put(row, held.part(), held.part().bin())
+                .put("finish", finishes.says(held.finish()))
+                .put("brackets", held.brackets().stream().map(LineName::text).collect(Collectors.joining(", ")));
+        Amounts.put(row, held.quantity(), held.part().unit());
+    }
+}

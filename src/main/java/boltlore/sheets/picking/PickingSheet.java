@@ -1,0 +1,41 @@
+package boltlore.sheets.picking;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.order.Order;
+import boltlore.picking.PickingList;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookBuilder;
+
+/** The picking list of one order: the walk, what does not lie on it, serial numbers, a page of bags for each fit stage. */
+public final class PickingSheet {
+
+    private PickingSheet() {}
+
+    public static Workbook of(Catalogue catalogue, Bill bill, PickingList list) {
+        Order order = bill.order();
+        WorkbookBuilder workbook = Workbook.of("picking-list", "Picking list " + order.name())
+                .about("Order " + order.name() + ", " + order.customer())
+                .by(catalogue.workshop().name());
+        if (order.placed() != null) {
+            workbook.dated(order.placed());
+        }
+        pages(workbook, catalogue, new Head(catalogue, order), list);
+        return workbook.build();
+    }
+
+    private static void pages(WorkbookBuilder workbook, Catalogue catalogue, Head head, PickingList list) {
+        Amounts amounts = Amounts.of(list);
+        FinishNames finishes = new FinishNames(catalogue);
+        workbook.page(WalkPage.of(list, head, amounts));
+        if (ApartPage.isNeeded(list)) {
+            workbook.page(ApartPage.of(list, head, finishes, amounts));
+        }
+        SerialsPage serials = new SerialsPage(list, head);
+        if (!serials.isEmpty()) {
+            workbook.page(serials.page());
+        }
+        BagsPage bags = new BagsPage(catalogue.workshop(), head, finishes, amounts);
+        list.bags().forEach(stage -> workbook.page(bags.of(stage)));
+    }
+}

@@ -1,0 +1,60 @@
+package boltlore.sheets.picking;
+
+import boltlore.catalogue.Part;
+import boltlore.picking.PickRow;
+import boltlore.picking.PickingList;
+import boltlore.sheets.Column;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** The walk through the stores. */
+final class WalkPage {
+
+    private static final List<Column> REST = List.of(
+            Column.whole("spares", "Spares"),
+            Column.text("stages", "For").atMost(22),
+            Column.text("mind", "Mind").atMost(18),
+            Column.text("tracked", "Track"),
+            Column.blank("number", "Serial or lot"));
+
+    private WalkPage() {}
+
+    static PageBuilder of(PickingList list, Head head, Amounts amounts) {
+        PageBuilder page = Page.named("Walk")
+                .landscape()
+                .frozen(2)
+                .footer(head.footer())
+                .title("Picking list " + head.order().name())
+                .add(head.particulars(list));
+        head.cautions(page, list.cautions());
+        return page.add(table(list, amounts))
+                .note(
+                        "Pick the count and the spares. Spares go in the bags: one for each 20 or part of 20 small fixings"
+                                + " of a bag. Write down what is short and go on; do not put another part in its place.")
+                .signatures("Picked by", "Second count by");
+    }
+
+    private static TableBuilder table(PickingList list, Amounts amounts) {
+        TableBuilder table =
+                Table.named("walk").columns(amounts.between(Identity.columns("Bin"), REST, Boxes.columns()));
+        list.walk().forEach(row -> fill(table.row(), row));
+        return table;
+    }
+
+    private static void fill(RowBuilder row, PickRow pick) {
+        Part part = pick.part();
+        Identity.put(row, part, part.bin())
+                .put("stages", Amounts.byStage(pick))
+                .put("mind", CautionWords.beside(pick.cautions()))
+                .put("tracked", Boxes.tracked(part))
+                .put("number", Boxes.needsSerialsPage(pick) ? "on page Serials" : "");
+        Amounts.put(row, pick.quantity(), part.unit());
+        if (pick.spares().signum() > 0) {
+            row.put("spares", pick.spares());
+        }
+    }
+}
