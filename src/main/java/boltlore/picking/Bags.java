@@ -21,14 +21,21 @@ final class Bags {
             .thenComparing(Place::bag)
             .thenComparing(Place::piece);
 
-    private Bags() {}
+    private final Spares spares;
+    private final ShownCautions shown;
 
-    static List<BagPage> of(Bill bill, List<Stage> stages) {
+    private Bags(Spares spares, ShownCautions shown) {
+        this.spares = spares;
+        this.shown = shown;
+    }
+
+    static List<BagPage> of(Bill bill, List<Stage> stages, ShownCautions shown) {
+        Bags bags = new Bags(new Spares(bill.picked().map(Item::part)), shown);
         SortedMap<String, List<Item>> byStage = bill.picked()
                 .collect(Collectors.groupingBy(
                         Item::stage, () -> new TreeMap<>(fittingOrder(stages)), Collectors.toList()));
         return byStage.entrySet().stream()
-                .map(stage -> new BagPage(stage.getKey(), rows(stage.getValue())))
+                .map(stage -> new BagPage(stage.getKey(), bags.rows(stage.getValue())))
                 .toList();
     }
 
@@ -39,7 +46,7 @@ final class Bags {
                 .thenComparing(Comparator.naturalOrder());
     }
 
-    private static List<BagRow> rows(List<Item> items) {
+    private List<BagRow> rows(List<Item> items) {
         SortedMap<Place, List<Item>> places = items.stream()
                 .collect(Collectors.groupingBy(
                         item -> new Place(item.position().bag(), Piece.of(item)),
@@ -50,9 +57,15 @@ final class Bags {
                 .toList();
     }
 
-    private static BagRow row(Place place, List<Item> items) {
+    private BagRow row(Place place, List<Item> items) {
         Part part = items.get(0).part();
         BigDecimal quantity = items.stream().map(Item::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new BagRow(place.bag(), part, place.piece().finish(), quantity, Spares.inBag(part, quantity));
+        return new BagRow(
+                place.bag(),
+                part,
+                place.piece().finish(),
+                quantity,
+                spares.inBag(part, quantity),
+                shown.of(items.stream().flatMap(Item::all).map(Item::part)));
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
  * @param finish or empty where it is not coated
  * @param quantity for the whole kit, without spares
  * @param byStage the same quantity by fit stage, in fitting order
- * @param spares to add for the bags, see {@link Spares}
+ * @param spares to add for the bags: of small fixings and their washers, 5 % of each bag, at least one
  * @param cautions codes of its own and its contents' cautions that stand on a picking list
  */
 public record PickRow(

@@ -36,7 +36,7 @@ final class PickingMaker {
         this.sure = Undecided.sure(plan, bill);
         this.walk = new Walk(workshop.aisles());
         this.shown = new ShownCautions(workshop.cautions());
-        this.bags = Bags.of(sure, workshop.stages());
+        this.bags = Bags.of(sure, workshop.stages(), shown);
         this.spares = spares(bags);
     }
 

@@ -121,10 +121,7 @@ public final class CatalogueSketch {
                 new BigDecimal("40"),
                 5,
                 languages,
-                List.of(
-                        new Stage("front", Wording.english("Front bay")),
-                        new Stage("cabin", Wording.english("Cabin")),
-                        new Stage("rear", Wording.english("Rear bay"))),
+                List.of(stage("front", "Front bay"), stage("cabin", "Cabin"), stage("rear", "Rear bay")),
                 List.of("drive"),
                 List.of("F", "H", "C"),
                 Map.of(),
@@ -133,6 +130,10 @@ public final class CatalogueSketch {
                 Map.of(),
                 cautions(),
                 coating());
+    }
+
+    private static Stage stage(String name, String says) {
+        return new Stage(name, Wording.english(says));
     }
 
     private static Map<String, Caution> cautions() {

@@ -1,6 +1,5 @@
 package boltlore.sheets.picking;
 
-import boltlore.catalogue.Stage;
 import boltlore.catalogue.Workshop;
 import boltlore.picking.BagPage;
 import boltlore.picking.BagRow;
@@ -20,9 +19,11 @@ final class BagsPage {
     private static final List<Column> WHAT = List.of(
             Column.text("part", "Part"), Column.text("finish", "Finish").atMost(16), Column.text("name", "Name"));
 
-    private static final List<Column> REST = List.of(Column.whole("spares", "Spares"));
+    private static final List<Column> REST = List.of(
+            Column.whole("spares", "Spares"), Column.text("mind", "Mind").atMost(12));
 
-    private static final List<Column> BOXES = List.of(Column.blank("counted", "Counted"), Column.blank("short", "Short"));
+    private static final List<Column> BOXES =
+            List.of(Column.blank("counted", "Counted"), Column.blank("short", "Short"));
 
     private final Workshop workshop;
     private final Head head;
@@ -61,7 +62,8 @@ final class BagsPage {
     private void fill(RowBuilder row, BagRow packed) {
         row.put("part", packed.part().number().text())
                 .put("finish", finishes.says(packed.finish()))
-                .put("name", packed.part().name().english());
+                .put("name", packed.part().name().english())
+                .put("mind", CautionWords.beside(packed.cautions()));
         Amounts.put(row, packed.quantity(), packed.part().unit());
         if (packed.spares().signum() > 0) {
             row.put("spares", packed.spares());
@@ -71,7 +73,7 @@ final class BagsPage {
     private String stageSays(String name) {
         return workshop.stages().stream()
                 .filter(stage -> stage.name().equals(name))
-                .map(Stage::says)
+                .map(stage -> stage.says().english())
                 .findFirst()
                 .orElse(name);
     }

@@ -1,6 +1,5 @@
 package boltlore.sheets.picking;
 
-import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
 import boltlore.picking.PickRow;
 import boltlore.sheets.Column;
@@ -9,6 +8,8 @@ import java.util.List;
 
 /** The boxes that stores fill in by hand, row by row. */
 final class Boxes {
+
+    private static final String NOTHING_TO_WRITE = "–";
 
     private Boxes() {}
 
@@ -24,8 +25,12 @@ final class Boxes {
         return row.part().tracked() == Tracked.SERIAL && row.quantity().compareTo(BigDecimal.ONE) > 0;
     }
 
-    /** What to write into the row's number box: nothing, its serial number, its lot. */
-    static String tracked(Part part) {
-        return part.tracked() == null ? "" : part.tracked() == Tracked.SERIAL ? "serial" : "lot";
+    /** What stands in the number box before anybody writes into it. */
+    static String number(PickRow row) {
+        Tracked tracked = row.part().tracked();
+        if (tracked == null) {
+            return NOTHING_TO_WRITE;
+        }
+        return tracked == Tracked.LOT ? "lot" : needsSerialsPage(row) ? "see Serials" : "no.";
     }
 }

@@ -19,7 +19,8 @@ final class HeldBackTable {
     private HeldBackTable() {}
 
     static TableBuilder of(List<HeldBack> heldBack, FinishNames finishes, Amounts amounts) {
-        TableBuilder table = Table.named("held-back").columns(amounts.between(Identity.columns("Bin"), REST, List.of()));
+        TableBuilder table =
+                Table.named("held-back").columns(amounts.between(Identity.columns("Bin"), REST, List.of()));
         heldBack.forEach(held -> fill(table.row(), held, finishes));
         return table;
     }

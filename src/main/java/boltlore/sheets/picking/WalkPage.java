@@ -18,7 +18,6 @@ final class WalkPage {
             Column.whole("spares", "Spares"),
             Column.text("stages", "For").atMost(22),
             Column.text("mind", "Mind").atMost(18),
-            Column.text("tracked", "Track"),
             Column.blank("number", "Serial or lot"));
 
     private WalkPage() {}
@@ -50,8 +49,7 @@ final class WalkPage {
         Identity.put(row, part, part.bin())
                 .put("stages", Amounts.byStage(pick))
                 .put("mind", CautionWords.beside(pick.cautions()))
-                .put("tracked", Boxes.tracked(part))
-                .put("number", Boxes.needsSerialsPage(pick) ? "on page Serials" : "");
+                .put("number", Boxes.number(pick));
         Amounts.put(row, pick.quantity(), part.unit());
         if (pick.spares().signum() > 0) {
             row.put("spares", pick.spares());
