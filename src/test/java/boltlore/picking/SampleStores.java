@@ -16,21 +16,21 @@ import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PositionSketch;
 
 /** A van kit with a heater, a battery box, a dash panel and, on request, a compressor on its bracket. */
-final class SampleStores {
+public final class SampleStores {
 
-    static final Catalogue CATALOGUE = catalogue();
+    public static final Catalogue CATALOGUE = catalogue();
 
     private SampleStores() {}
 
-    static OrderSketch withAir() {
+    public static OrderSketch withAir() {
         return new OrderSketch(CATALOGUE).choose("air", "fitted");
     }
 
-    static OrderSketch withoutAir() {
+    public static OrderSketch withoutAir() {
         return new OrderSketch(CATALOGUE).choose("air", "none");
     }
 
-    static PickingList list(OrderSketch order) {
+    public static PickingList list(OrderSketch order) {
         return PickingList.of(order.plan(), order.bill());
     }
 

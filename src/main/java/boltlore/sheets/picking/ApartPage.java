@@ -7,6 +7,12 @@ import boltlore.sheets.PageBuilder;
 /** What does not lie on the walk: from coating, outside the kit, held back. */
 final class ApartPage {
 
+    private static final String OUTSIDE =
+            "The order asks for these beside the kit. That they fit, and fit together, is not proved.";
+
+    private static final String HELD_BACK = "These brackets carry nothing in this kit, and nobody has said yet whether"
+            + " they ship. The quantities come on top of those in the lists above.";
+
     private ApartPage() {}
 
     static boolean isNeeded(PickingList list) {
@@ -22,14 +28,11 @@ final class ApartPage {
             page.heading("From coating").add(CoatingTable.of(list.fromCoating(), finishes, amounts));
         }
         if (!list.extras().isEmpty()) {
-            page.heading("Outside the universal kit")
-                    .note("The order asks for these beside the kit. That they fit, and fit together, is not proved.")
-                    .add(ExtrasTable.of(list.extras(), amounts));
+            page.heading("Outside the universal kit").note(OUTSIDE).add(ExtrasTable.of(list.extras(), amounts));
         }
         if (!list.heldBack().isEmpty()) {
-            page.heading("Do not pick until decided")
-                    .note("These brackets carry nothing in this kit, and nobody has said yet whether they ship. The"
-                            + " quantities come on top of those in the lists above.")
+            page.heading("Held back")
+                    .caution("Do not pick until decided", HELD_BACK)
                     .add(HeldBackTable.of(list.heldBack(), finishes, amounts));
         }
         return page.signatures("Picked by", "Second count by");

@@ -30,7 +30,7 @@ final class ExtrasTable {
         if (part == null) {
             row.put("name", extra.extra().says());
         } else {
-            Identity.put(row, part, extra.bin());
+            Identity.put(row, part, extra.extra().suppliedByCustomer() ? "customer" : extra.bin());
         }
         row.put("supplier", extra.extra().suppliedByCustomer() ? "customer" : "us")
                 .put("reason", extra.extra().reason())

@@ -20,6 +20,9 @@ final class WalkPage {
             Column.text("mind", "Mind").atMost(18),
             Column.blank("number", "Serial or lot"));
 
+    private static final String HOW_TO = "Pick the count and the spares: one spare for each 20, or part of 20, small"
+            + " fixings of a bag. Write down what is short and go on; do not put another part in its place.";
+
     private WalkPage() {}
 
     static PageBuilder of(PickingList list, Head head, Amounts amounts) {
@@ -30,11 +33,7 @@ final class WalkPage {
                 .title("Picking list " + head.order().name())
                 .add(head.particulars(list));
         head.cautions(page, list.cautions());
-        return page.add(table(list, amounts))
-                .note(
-                        "Pick the count and the spares. Spares go in the bags: one for each 20 or part of 20 small fixings"
-                                + " of a bag. Write down what is short and go on; do not put another part in its place.")
-                .signatures("Picked by", "Second count by");
+        return page.add(table(list, amounts)).note(HOW_TO).signatures("Picked by", "Second count by");
     }
 
     private static TableBuilder table(PickingList list, Amounts amounts) {

@@ -1,0 +1,124 @@
+package boltlore.sheets.picking;
+
+import static boltlore.picking.SampleStores.CATALOGUE;
+import static boltlore.picking.SampleStores.list;
+import static boltlore.picking.SampleStores.withAir;
+import static boltlore.picking.SampleStores.withoutAir;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.measure.PartNumber;
+import boltlore.order.Extra;
+import boltlore.sheets.Approved;
+import boltlore.sheets.Column;
+import boltlore.sheets.Kind;
+import boltlore.sheets.Page;
+import boltlore.sheets.Printed;
+import boltlore.sheets.Row;
+import boltlore.sheets.Table;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.text.TextWriter;
+import boltlore.sketch.OrderSketch;
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+class PickingSheetTest {
+
+    private static final int WIDE = 170;
+
+    private static final Extra SPARE_KEY = new Extra(
+            new PartNumber("TL-KEY"), "", new BigDecimal("2"), "each", null, null, true, "Their own key fits the box.");
+
+    private static final Extra TOUCH_UP = new Extra(
+            null, "Touch-up paint", new BigDecimal("0.25"), "l", new BigDecimal("4"), null, false, "Asked for.");
+
+    @Test
+    void reads_as_stores_approved_it() {
+        Approved.check(
+                "sheets/picking/picking-list",
+                new TextWriter(WIDE).text(sheet(withoutAir().extra(SPARE_KEY, TOUCH_UP))));
+    }
+
+    @Test
+    void a_plain_kit_has_no_block_for_what_it_has_not() {
+        Table coated =
+                sheet(withAir()).page("Not from bins").tables().findFirst().orElseThrow();
+        assertThat(sheet(withAir()).page("Not from bins").tables()).containsExactly(coated);
+        assertThat(coated.name()).isEqualTo("from-coating");
+    }
+
+    @Test
+    @DisplayName("What is held back has no box to tick; what is picked has three")
+    void boxes() {
+        Page apart = sheet(withoutAir()).page("Not from bins");
+        assertThat(byHand(table(apart, "held-back"))).isEmpty();
+        assertThat(byHand(table(apart, "from-coating"))).containsExactly("batch", "picked", "secondCount", "short");
+    }
+
+    @Test
+    void a_count_never_stands_under_measure_out_nor_a_measure_under_count() {
+        Table walk = table(sheet(withAir()).page("Walk"), "walk");
+        assertThat(cell(walk, "HO-16", "measure")).isEqualTo("1.5");
+        assertThat(cell(walk, "HO-16", "count")).isEmpty();
+        assertThat(cell(walk, "FX-M12", "measure")).isEmpty();
+        assertThat(cell(walk, "FX-M12", "count")).isEqualTo("6");
+    }
+
+    @Test
+    void the_number_box_says_what_to_write_into_it() {
+        Table walk = table(sheet(withAir()).page("Walk"), "walk");
+        assertThat(cell(walk, "HO-16", "number")).isEqualTo("lot");
+        assertThat(cell(walk, "CO-1", "number")).isEqualTo("no.");
+        assertThat(cell(walk, "FX-M12", "number")).isEqualTo("–");
+    }
+
+    @Test
+    void each_fit_stage_has_a_page_of_bags() {
+        assertThat(sheet(withAir()).pages())
+                .extracting(Page::name)
+                .containsExactly("Walk", "Not from bins", "Bags front", "Bags cabin", "Bags rear");
+    }
+
+    @Test
+    void no_cost_stands_anywhere() {
+        assertThat(sheet(withAir().extra(TOUCH_UP)).pages())
+                .flatExtracting(page -> page.tables().toList())
+                .flatExtracting(Table::columns)
+                .extracting(Column::kind)
+                .extracting(Kind::form)
+                .doesNotContain(Kind.Form.MONEY);
+    }
+
+    private static Workbook sheet(OrderSketch order) {
+        return PickingSheet.of(CATALOGUE, order.bill(), list(order));
+    }
+
+    private static Table table(Page page, String name) {
+        return page.tables()
+                .filter(table -> table.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> byHand(Table table) {
+        return table.columns().stream()
+                .filter(column -> column.kind().form().isByHand())
+                .map(Column::key)
+                .filter(key -> !key.equals("number"))
+                .toList();
+    }
+
+    private static String cell(Table table, String part, String column) {
+        Row row = table.rows().stream()
+                .filter(each -> text(table, each, "part").equals(part))
+                .findFirst()
+                .orElseThrow();
+        return text(table, row, column);
+    }
+
+    private static String text(Table table, Row row, String column) {
+        int place = table.column(column);
+        return Printed.inColumn(table.columns().get(place).kind(), row.cells().get(place));
+    }
+}
