@@ -21,13 +21,11 @@ import java.util.TreeMap;
  */
 public final class Quantities {
 
-    private record JointOfPart(String joint, PartNumber part) {}
-
     private final FamilyPlan plan;
     private final Choices choices;
     private final Set<PositionName> filled;
     private final Map<PartNumber, BigDecimal> sums = new HashMap<>();
-    private final Map<JointOfPart, BigDecimal> joints = new HashMap<>();
+    private final Map<PartNumber, Map<String, BigDecimal>> joints = new HashMap<>();
 
     private Quantities(FamilyPlan plan, Choices choices, Set<PositionName> filled) {
         this.plan = plan;
@@ -50,11 +48,7 @@ public final class Quantities {
     private SortedMap<PartNumber, BigDecimal> closed() {
         SortedMap<PartNumber, BigDecimal> result = new TreeMap<>();
         for (PartNumber number : plan.askersFirst()) {
-            joints.forEach((joint, atLeast) -> {
-                if (joint.part().equals(number)) {
-                    add(number, atLeast);
-                }
-            });
+            joints.getOrDefault(number, Map.of()).values().forEach(atLeast -> add(number, atLeast));
             BigDecimal quantity = sums.get(number);
             if (quantity == null) {
                 continue;
@@ -75,7 +69,8 @@ public final class Quantities {
         if (need.ask() instanceof Need.Each each) {
             add(need.part(), askers.multiply(each.quantity()));
         } else if (need.ask() instanceof Need.AtJoint at) {
-            joints.merge(new JointOfPart(at.joint(), need.part()), at.atLeast(), BigDecimal::max);
+            joints.computeIfAbsent(need.part(), part -> new HashMap<>())
+                    .merge(at.joint(), at.atLeast(), BigDecimal::max);
         }
     }
 

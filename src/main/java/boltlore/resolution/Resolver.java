@@ -25,7 +25,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** Resolves settled choices of one catalogue into kits. Safe to share between threads. */
 public final class Resolver {
 
-    private record Prepared(FamilyPlan plan, List<Object> partFacts) {}
+    private record Prepared(FamilyPlan plan, PartFacts partFacts) {}
 
     private final Catalogue catalogue;
     private final Map<String, Prepared> prepared = new ConcurrentHashMap<>();
@@ -115,7 +115,7 @@ public final class Resolver {
     private Prepared prepared(String family) {
         return prepared.computeIfAbsent(family, name -> {
             FamilyPlan plan = new FamilyPlan(catalogue, catalogue.family(name));
-            return new Prepared(plan, PartFacts.of(plan));
+            return new Prepared(plan, new PartFacts(plan));
         });
     }
 

@@ -26,7 +26,9 @@ import boltlore.resolution.rules.facts.OneLineOnly;
 import boltlore.resolution.rules.facts.RouteWindow;
 import boltlore.resolution.rules.facts.Under;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** States positions, lines and companions of a family as the facts of one order. */
@@ -35,6 +37,7 @@ final class KitFacts {
     private final FamilyPlan plan;
     private final List<Object> facts = new ArrayList<>();
     private final ConditionKeys keys;
+    private final Set<PartNumber> reached = new LinkedHashSet<>();
 
     KitFacts(FamilyPlan plan, Choices choices) {
         this.plan = plan;
@@ -45,17 +48,19 @@ final class KitFacts {
         return keys;
     }
 
+    /** Parts that the lines on offer can bring, directly or through others. */
+    Set<PartNumber> reached() {
+        return reached;
+    }
+
     List<Object> facts() {
         facts.add(new Holds(Holds.ALWAYS));
         plan.family().positions().forEach(this::position);
-        plan.askersFirst().forEach(this::part);
+        List.copyOf(reached).forEach(this::part);
         return facts;
     }
 
     private void position(Position position) {
-        if (position.fill() == Fill.ONE) {
-            facts.add(new OneLineOnly(position.name()));
-        }
         if (position.fill() != Fill.FREE) {
             ifEver(position.dueOrAlways(), key -> new Due(position.name(), key));
         }
@@ -70,7 +75,17 @@ final class KitFacts {
             ifEver(route.when(), key -> new RouteWindow(position.name(), route.needsMm(), most, key));
         }
         holders(position);
-        position.lines().forEach(line -> line(position, line));
+        int offered = 0;
+        for (Line line : position.lines()) {
+            String key = keys.of(line.when());
+            if (!key.equals(Holds.NEVER)) {
+                offered++;
+                line(position, line, key);
+            }
+        }
+        if (position.fill() == Fill.ONE && offered > 1) {
+            facts.add(new OneLineOnly(position.name()));
+        }
     }
 
     private void holders(Position position) {
@@ -85,14 +100,11 @@ final class KitFacts {
         }
     }
 
-    private void line(Position position, Line line) {
-        String key = keys.of(line.when());
-        if (key.equals(Holds.NEVER)) {
-            return;
-        }
+    private void line(Position position, Line line, String key) {
         Asker asker = new Asker.OfLine(line.name());
         facts.add(new LineOffered(line.name(), position.name(), line.isBracket(), key));
         facts.add(new Brings(asker, Way.LINE, line.part(), Holds.ALWAYS));
+        reach(line.part());
         line.needs().forEach(need -> need(asker, need));
         line.carries().forEach(carried -> facts.add(new Carries(line.name(), carried)));
         Integer lengthMm = plan.part(line.part()).lengthMm();
@@ -110,7 +122,17 @@ final class KitFacts {
     }
 
     private void need(Asker asker, Need need) {
-        ifEver(need.when(), key -> new Brings(asker, Way.NEEDS, need.part(), key));
+        ifEver(need.when(), key -> {
+            reach(need.part());
+            return new Brings(asker, Way.NEEDS, need.part(), key);
+        });
+    }
+
+    private void reach(PartNumber part) {
+        if (reached.add(part)) {
+            plan.part(part).contains().forEach(child -> reach(child.part()));
+            plan.needsOf(part).forEach(need -> reach(need.part()));
+        }
     }
 
     private void ifEver(Condition condition, java.util.function.Function<String, Object> fact) {

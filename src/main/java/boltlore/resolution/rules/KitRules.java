@@ -35,12 +35,12 @@ public final class KitRules implements AutoCloseable {
     private final ConditionKeys keys;
     private final SortedSet<LineName> leftOut = new TreeSet<>();
 
-    public KitRules(FamilyPlan plan, List<Object> partFacts, Choices choices, boolean unusedDecided) {
+    public KitRules(FamilyPlan plan, PartFacts partFacts, Choices choices, boolean unusedDecided) {
         this.plan = plan;
         KitFacts kitFacts = new KitFacts(plan, choices);
         this.keys = kitFacts.keys();
-        session.insert(partFacts);
         session.insert(kitFacts.facts());
+        session.insert(partFacts.of(kitFacts.reached()));
         session.insert(RoleFacts.of(choices, keys));
         session.insert(FinishRoles.of(plan.catalogue(), plan.family(), choices));
         session.insert(List.of(new UnusedBrackets(unusedDecided)));

@@ -4,6 +4,7 @@ import boltlore.catalogue.Coat;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Hand;
 import boltlore.catalogue.Part;
+import boltlore.measure.PartNumber;
 import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.rules.facts.BareFeature;
@@ -12,44 +13,64 @@ import boltlore.resolution.rules.facts.Coated;
 import boltlore.resolution.rules.facts.HandedPart;
 import boltlore.resolution.rules.facts.MaskHeld;
 import boltlore.resolution.rules.facts.PartCaution;
+import boltlore.resolution.rules.facts.PickWatched;
 import boltlore.resolution.rules.facts.PickedWhole;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** What is true of a family's parts in every order: hands, coats, masks, cautions, bins. Stated once for a family. */
+/** What is true of a family's parts in every order: hands, coats, masks, cautions, bins. Worked out once for a family. */
 public final class PartFacts {
 
-    private PartFacts() {}
+    private final Map<PartNumber, List<Object>> byPart = new HashMap<>();
+    private final List<Object> ofWorkshop = new ArrayList<>();
 
-    public static List<Object> of(FamilyPlan plan) {
-        List<Object> facts = new ArrayList<>();
-        plan.askersFirst().forEach(number -> part(plan.part(number), facts));
+    public PartFacts(FamilyPlan plan) {
+        plan.askersFirst().forEach(number -> byPart.put(number, factsOf(plan.part(number))));
         plan.catalogue()
                 .workshop()
                 .coating()
                 .masks()
-                .forEach(mask -> facts.add(new MaskHeld(FeatureName.of(mask.kind(), mask.size()))));
+                .forEach(mask -> ofWorkshop.add(new MaskHeld(FeatureName.of(mask.kind(), mask.size()))));
         plan.catalogue()
                 .workshop()
                 .cautions()
                 .values()
                 .forEach(caution ->
-                        caution.sheets().forEach(sheet -> facts.add(new CautionStands(caution.code(), sheet))));
-        return List.copyOf(facts);
+                        caution.sheets().forEach(sheet -> ofWorkshop.add(new CautionStands(caution.code(), sheet))));
     }
 
-    private static void part(Part part, List<Object> facts) {
+    /** The facts of these parts and of the workshop. */
+    List<Object> of(Collection<PartNumber> parts) {
+        List<Object> facts = new ArrayList<>(ofWorkshop);
+        parts.forEach(part -> facts.addAll(byPart.getOrDefault(part, List.of())));
+        return facts;
+    }
+
+    private static List<Object> factsOf(Part part) {
+        List<Object> facts = new ArrayList<>();
         Asker asker = new Asker.OfPart(part.number());
         if (part.handed() != null) {
             Hand hand = part.handed().hand();
             facts.add(new HandedPart(asker, part.handed().pair(), hand));
         }
-        if (part.pickedWhole()) {
-            facts.add(new PickedWhole(asker, !part.bin().isEmpty()));
-        }
+        picking(part, asker, facts);
         part.cautions().forEach(caution -> facts.add(new PartCaution(asker, caution)));
         if (part.coat() != null) {
             coat(part, part.coat(), asker, facts);
+        }
+        return facts;
+    }
+
+    private static void picking(Part part, Asker asker, List<Object> facts) {
+        boolean binless = part.pickedWhole() && part.bin().isEmpty();
+        if (binless) {
+            facts.add(new PickedWhole(asker, false));
+        }
+        if (binless || !part.pickedWhole()) {
+            facts.add(new PickWatched(asker, part.number()));
         }
     }
 
