@@ -1,13 +1,49 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.Role;
+import boltlore.measure.PartNumber;
+import java.util.EnumSet;
+import java.util.Set;
 
-/** All that must hold between files. */
+/** All that must hold between the records of a catalogue. */
 final class CrossChecks {
 
     private CrossChecks() {}
 
     static void all(Catalogue catalogue, Reading reading) {
         reading.names().compare(reading.faults());
+        new PartLoops(catalogue, reading).check();
+        new WholeQuantities(catalogue, reading).check();
+        new WeldedCoats(catalogue, reading).check();
+        for (Family family : catalogue.families().values()) {
+            roles(family, reading);
+            new PositionLoops(family, reading).check();
+            HoldingCheck.check(family, reading);
+            Set<PartNumber> reach = PartGraph.of(catalogue, family).reach(family);
+            new PairsCheck(catalogue, reading).check(family, reach);
+            new FinishRoles(catalogue, reading).check(family, reach);
+        }
+        // What could not be read may be just what would have used a part.
+        if (reading.faults().none()) {
+            UnusedParts.check(catalogue, reading);
+        }
+    }
+
+    private static void roles(Family family, Reading reading) {
+        Set<Role> taken = EnumSet.noneOf(Role.class);
+        for (Option option : family.options()) {
+            if (option.role() != null && !taken.add(option.role())) {
+                reading.faults()
+                        .add(reading.places()
+                                .of(option)
+                                .fault(
+                                        "role '" + option.role().written() + "' a second time",
+                                        "one option in each role",
+                                        "Remove the role from one of them."));
+            }
+        }
     }
 }

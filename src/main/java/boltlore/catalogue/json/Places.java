@@ -2,6 +2,7 @@ package boltlore.catalogue.json;
 
 import boltlore.json.Spot;
 import java.util.IdentityHashMap;
+import org.jspecify.annotations.Nullable;
 
 /** Where each record was written, so that checks across files can say so. */
 final class Places {
@@ -15,7 +16,7 @@ final class Places {
     }
 
     /** @throws IllegalArgumentException for a record that was never put */
-    Spot of(Object record) {
+    Spot of(@Nullable Object record) {
         Spot spot = spots.get(record);
         if (spot == null) {
             throw new IllegalArgumentException("No place of " + record);

@@ -1,0 +1,69 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.FinishRule;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Part;
+import boltlore.faults.Nearest;
+import boltlore.measure.OptionName;
+import boltlore.measure.PartNumber;
+import java.util.Map;
+import java.util.Set;
+
+/** Each family decides every finish role that its parts have, for every choice. */
+final class FinishRoles {
+
+    private final Catalogue catalogue;
+    private final Reading reading;
+
+    FinishRoles(Catalogue catalogue, Reading reading) {
+        this.catalogue = catalogue;
+        this.reading = reading;
+    }
+
+    void check(Family family, Set<PartNumber> reach) {
+        for (Map.Entry<String, FinishRule> rule : family.finishes().entrySet()) {
+            if (rule.getValue() instanceof FinishRule.DecidedBy by) {
+                family.option(by.option()).ifPresent(option -> decided(rule.getKey(), option));
+            }
+        }
+        for (PartNumber number : reach) {
+            Part part = catalogue.parts().get(number);
+            if (part != null && part.coat() != null) {
+                known(part.coat(), family);
+            }
+        }
+    }
+
+    private void decided(String role, Option option) {
+        OptionName name = option.name();
+        for (OptionValue value : option.values()) {
+            if (value.facts().finish() == null) {
+                reading.faults()
+                        .add(reading.places()
+                                .of(value)
+                                .fault(
+                                        "value '" + value.value() + "' without the fact 'finish'",
+                                        "a finish, because option '" + name + "' decides role '" + role + "'",
+                                        "Add \"facts\": {\"finish\": …}."));
+            }
+        }
+    }
+
+    private void known(Coat coat, Family family) {
+        String role = coat.role();
+        Set<String> known = family.finishes().keySet();
+        if (role != null && !known.contains(role)) {
+            reading.faults()
+                    .add(reading.places()
+                            .of(coat)
+                            .fault(
+                                    "finish role '" + role + "', which family '" + family.name() + "' does not decide",
+                                    known.isEmpty() ? "a role under 'finishes' in family.json" : "one of " + known,
+                                    Nearest.advice(role, known, "Add it to the family's 'finishes'.")));
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Companion;
+import boltlore.catalogue.Family;
+import boltlore.json.Spot;
+import boltlore.measure.PartNumber;
+import java.util.List;
+
+/** No part may bring itself, by whatever way round. */
+final class PartLoops {
+
+    private final Catalogue catalogue;
+    private final Reading reading;
+
+    PartLoops(Catalogue catalogue, Reading reading) {
+        this.catalogue = catalogue;
+        this.reading = reading;
+    }
+
+    void check() {
+        List<List<PartNumber>> everywhere = PartGraph.of(catalogue).loops();
+        everywhere.forEach(loop -> fault(loop, reading.places().of(catalogue.part(loop.get(0)))));
+        if (everywhere.isEmpty()) {
+            catalogue.families().values().forEach(this::check);
+        }
+    }
+
+    private void check(Family family) {
+        for (List<PartNumber> loop : PartGraph.of(catalogue, family).loops()) {
+            Companion companion = family.companions().stream()
+                    .filter(each -> loop.contains(each.part()))
+                    .findFirst()
+                    .orElseThrow();
+            fault(loop, reading.places().of(companion));
+        }
+    }
+
+    private void fault(List<PartNumber> loop, Spot spot) {
+        reading.faults()
+                .add(spot.fault(
+                        "the loop " + Loops.says(loop),
+                        "no part that contains or needs itself",
+                        "Remove one of these steps from 'contains' or 'needs'."));
+    }
+}

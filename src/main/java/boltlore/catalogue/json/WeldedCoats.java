@@ -1,0 +1,53 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Contained;
+import boltlore.catalogue.Joined;
+import boltlore.catalogue.Part;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.Set;
+
+/** A welded assembly is coated whole, so nothing that is welded into it has a coat of its own. */
+final class WeldedCoats {
+
+    private final Catalogue catalogue;
+    private final Reading reading;
+
+    WeldedCoats(Catalogue catalogue, Reading reading) {
+        this.catalogue = catalogue;
+        this.reading = reading;
+    }
+
+    void check() {
+        catalogue.parts().values().stream()
+                .filter(part -> part.structure().joined() == Joined.WELDED)
+                .forEach(welded -> welded.contains().forEach(child -> below(welded, child)));
+    }
+
+    private void below(Part welded, Contained child) {
+        Set<Part> seen = new HashSet<>();
+        Deque<Contained> open = new ArrayDeque<>();
+        open.add(child);
+        while (!open.isEmpty()) {
+            Part part = catalogue.parts().get(open.remove().part());
+            if (part != null && seen.add(part)) {
+                if (part.coat() != null) {
+                    fault(welded, child, part);
+                }
+                open.addAll(part.contains());
+            }
+        }
+    }
+
+    private void fault(Part welded, Contained child, Part coated) {
+        reading.faults()
+                .add(reading.places()
+                        .of(child)
+                        .fault(
+                                coated.number() + ", which has a coat, inside the welded " + welded.number(),
+                                "no coat below a welded assembly, which is coated whole",
+                                "Move the coat to the assembly."));
+    }
+}
