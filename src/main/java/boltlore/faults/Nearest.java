@@ -25,7 +25,8 @@ public final class Nearest {
     }
 
     private static int reach(String written) {
-        return Math.max(2, written.length() / 3);
+        // A name of which every letter is changed is no slip.
+        return Math.min(Math.max(2, written.length() / 3), written.length() - 1);
     }
 
     /** Levenshtein distance: insertions, deletions and substitutions of one character. */

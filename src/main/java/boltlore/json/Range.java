@@ -38,6 +38,9 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
     }
 
     String says() {
-        return (leastItself ? "from " : "above ") + least.toPlainString() + " to " + most.toPlainString();
+        return (leastItself ? "from " : "above ")
+                + least.toPlainString()
+                + (leastItself ? " to " : ", at most ")
+                + most.toPlainString();
     }
 }

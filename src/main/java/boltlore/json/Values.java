@@ -147,7 +147,7 @@ public final class Values {
     public static List<Json> someItems(Json json, Faults faults) {
         List<Json> items = items(json, faults);
         if (items.isEmpty() && json instanceof Json.Arr) {
-            refuse(json, "at least one item", "", faults);
+            refuse(json, "at least one item", "Add one, or remove the key where it may be missing.", faults);
         }
         return items;
     }

@@ -16,10 +16,22 @@ final class BuildDatesCheck {
     private BuildDatesCheck() {}
 
     static void check(List<BuildDates> all, Reading reading) {
-        List<BuildDates> dates = all.stream().sorted(BY_BEGIN).toList();
+        List<BuildDates> backwards =
+                all.stream().filter(BuildDatesCheck::isBackwards).toList();
+        backwards.forEach(dates -> fault(
+                dates,
+                reading,
+                "from " + dates.from() + " to " + dates.to(),
+                "an end after the beginning",
+                "Swap the two."));
+        if (backwards.isEmpty()) {
+            sequence(all.stream().sorted(BY_BEGIN).toList(), reading);
+        }
+    }
+
+    private static void sequence(List<BuildDates> dates, Reading reading) {
         for (int i = 0; i < dates.size(); i++) {
             BuildDates each = dates.get(i);
-            ends(each, reading);
             if (i == 0) {
                 open(each, each.from() != null, "from", "earliest", reading);
             } else {
@@ -31,10 +43,8 @@ final class BuildDatesCheck {
         }
     }
 
-    private static void ends(BuildDates dates, Reading reading) {
-        if (dates.from() != null && dates.to() != null && dates.to().isBefore(dates.from())) {
-            fault(dates, reading, "from " + dates.from() + " to " + dates.to(), "an end after the beginning", "");
-        }
+    private static boolean isBackwards(BuildDates dates) {
+        return dates.from() != null && dates.to() != null && dates.to().isBefore(dates.from());
     }
 
     private static void open(BuildDates dates, boolean closed, String key, String which, Reading reading) {

@@ -62,7 +62,9 @@ final class FinishRoles {
                             .of(coat)
                             .fault(
                                     "finish role '" + role + "', which family '" + family.name() + "' does not decide",
-                                    known.isEmpty() ? "a role under 'finishes' in family.json" : "one of " + known,
+                                    known.isEmpty()
+                                            ? "a role under 'finishes' in family.json"
+                                            : "one of " + String.join(", ", known),
                                     Nearest.advice(role, known, "Add it to the family's 'finishes'.")));
         }
     }

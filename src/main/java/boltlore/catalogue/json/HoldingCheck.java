@@ -6,6 +6,7 @@ import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** A position can only be held by lines that carry it. */
 final class HoldingCheck {
@@ -27,8 +28,12 @@ final class HoldingCheck {
                                             "'" + line + "', which does not carry '" + position.name() + "'",
                                             carrying.isEmpty()
                                                     ? "a line that carries it; none does"
-                                                    : "one of " + carrying,
+                                                    : "one of " + joined(carrying),
                                             "Add the position to that line's 'carries'.")));
         }
+    }
+
+    private static String joined(List<LineName> lines) {
+        return lines.stream().map(LineName::text).collect(Collectors.joining(", "));
     }
 }

@@ -73,7 +73,7 @@ final class MakingReading {
                 .flatMap(json -> Values.decimal(json, END_ANGLE, reader.faults()).stream())
                 .toList();
         if (reader.sound() && reader.has("endAngles") && angles.size() != 2) {
-            reader.faultAt("endAngles", angles.size() + " angles", "one angle in degrees for each end", "");
+            reader.faultAt("endAngles", "a list of " + angles.size(), "one angle in degrees for each end", "");
         }
         return angles.size() == 2 ? angles : List.of(BigDecimal.ZERO, BigDecimal.ZERO);
     }

@@ -16,7 +16,14 @@ final class Names {
     private static final int FEW = 12;
 
     /** A set of names: the kind, and the family (with the option for its values) or nothing. */
-    private record Shelf(Kind kind, String within) {}
+    private record Shelf(Kind kind, String within) {
+
+        String says() {
+            return kind == Kind.VALUE
+                    ? "a value of option '" + within.substring(within.indexOf('/') + 1) + "'"
+                    : kind.says();
+        }
+    }
 
     private record Mention(Shelf shelf, String name, Spot spot) {}
 
@@ -31,7 +38,7 @@ final class Names {
             String where = before.file().equals(spot.file()) ? "" : " of " + before.file();
             faults.add(spot.fault(
                     "'" + name + "' a second time; it already stands in line " + before.line() + where,
-                    "the name of " + kind.says() + " once",
+                    "the name of " + new Shelf(kind, within).says() + " once",
                     "Rename one of the two, or remove it."));
         }
     }
@@ -58,7 +65,7 @@ final class Names {
                 faults.add(mention.spot()
                         .fault(
                                 "'" + mention.name() + "'",
-                                mention.shelf().kind().says(),
+                                mention.shelf().says(),
                                 advice(mention.name(), known.keySet())));
             }
         }

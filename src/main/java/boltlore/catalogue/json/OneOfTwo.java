@@ -15,7 +15,8 @@ final class OneOfTwo {
     }
 
     static void refuse(ObjectReader reader, String expected) {
-        String keys = String.join(", ", reader.keys());
-        reader.fault(keys.isEmpty() ? "no key" : "the keys " + keys, expected, "");
+        String keys = String.join("', '", reader.keys());
+        reader.fault(
+                keys.isEmpty() ? "an empty object" : "the keys '" + keys + "'", expected, "Write exactly one of them.");
     }
 }

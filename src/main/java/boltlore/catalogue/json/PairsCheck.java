@@ -64,7 +64,8 @@ final class PairsCheck {
                             .fault(
                                     "pair '" + pair + "' of " + part.number() + ", which family '" + family.name()
                                             + "' does not list",
-                                    "one of the family's pairs" + (known.isEmpty() ? "; it has none" : ": " + known),
+                                    "one of the family's pairs"
+                                            + (known.isEmpty() ? "; it has none" : ": " + String.join(", ", known)),
                                     "Say under 'pairs' in family.json whether one or both hands ship."));
         }
     }

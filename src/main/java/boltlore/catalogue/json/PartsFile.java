@@ -13,6 +13,7 @@ import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.json.Values;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.List;
@@ -50,7 +51,7 @@ final class PartsFile {
                 new PartNumber(reading.named(reader, "part", Kind.PART)),
                 reader.text("revision", TextShape.LINE),
                 reading.wording(reader, "name"),
-                reader.oneOf("unit", UNITS),
+                unit(reader),
                 reader.oneOf("source", SOURCES),
                 reader.decimal("cost", Range.NOT_NEGATIVE),
                 scrap(reader),
@@ -73,6 +74,13 @@ final class PartsFile {
                 reader.findObject("transport", PartsFile::transport).orElse(null));
         PartRules.check(part, reader);
         return reading.places().put(part, reader.spot());
+    }
+
+    /** Empty where it is missing or unknown, so that quantities are not measured by a guess. */
+    private static String unit(ObjectReader reader) {
+        return reader.get("unit")
+                .flatMap(json -> Values.oneOf(json, UNITS, reader.faults()))
+                .orElse("");
     }
 
     private static BigDecimal scrap(ObjectReader reader) {
