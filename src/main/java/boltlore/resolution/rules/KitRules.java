@@ -16,6 +16,7 @@ import boltlore.resolution.rules.facts.TakesFinish;
 import boltlore.resolution.rules.facts.Unused;
 import boltlore.resolution.rules.facts.UnusedBrackets;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -31,20 +32,26 @@ import java.util.TreeSet;
 public final class KitRules implements AutoCloseable {
 
     private final FamilyPlan plan;
-    private final RuleSession session = new RuleSession();
+    private final RuleSession session;
     private final ConditionKeys keys;
     private final SortedSet<LineName> leftOut = new TreeSet<>();
 
     public KitRules(FamilyPlan plan, PartFacts partFacts, Choices choices, boolean unusedDecided) {
+        this(plan, partFacts, choices, unusedDecided, new RuleSession());
+    }
+
+    KitRules(FamilyPlan plan, PartFacts partFacts, Choices choices, boolean unusedDecided, RuleSession session) {
         this.plan = plan;
+        this.session = session;
         KitFacts kitFacts = new KitFacts(plan, choices);
         this.keys = kitFacts.keys();
-        session.insert(kitFacts.facts());
-        session.insert(partFacts.of(kitFacts.reached()));
-        session.insert(RoleFacts.of(choices, keys));
-        session.insert(FinishRoles.of(plan.catalogue(), plan.family(), choices));
-        session.insert(List.of(new UnusedBrackets(unusedDecided)));
-        session.insert(keys.facts());
+        List<Object> facts = new ArrayList<>(kitFacts.facts());
+        facts.addAll(partFacts.of(kitFacts.reached()));
+        facts.addAll(RoleFacts.of(choices, keys));
+        facts.addAll(FinishRoles.of(plan.catalogue(), plan.family(), choices));
+        facts.add(new UnusedBrackets(unusedDecided));
+        facts.addAll(keys.facts());
+        session.insert(facts);
         session.conclude();
     }
 

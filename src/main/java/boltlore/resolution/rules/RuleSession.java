@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
 import org.kie.api.runtime.ClassObjectFilter;
@@ -16,17 +17,35 @@ public final class RuleSession implements AutoCloseable {
     /** Firings allowed for each fact; the demo families need fewer than three. */
     private static final int FIRINGS_PER_FACT = 50;
 
+    /** Firings allowed in any case, so that few facts are not stopped too early. */
+    private static final int FIRINGS_AT_LEAST = 1_000;
+
     private static final int LISTENED_FIRINGS = 200;
 
-    private final KieSession session;
+    private final KieSession session = RuleBase.newSession();
+    private final int firingsAtLeast;
+    private final int firingsPerFact;
+    private final UnaryOperator<List<Object>> order;
     private long facts;
 
     public RuleSession() {
-        this.session = RuleBase.get().newKieSession();
+        this(FIRINGS_AT_LEAST, FIRINGS_PER_FACT, UnaryOperator.identity());
+    }
+
+    /** For tests: another bound, and facts inserted in another order. */
+    RuleSession(int firingsAtLeast, int firingsPerFact, UnaryOperator<List<Object>> order) {
+        this.firingsAtLeast = firingsAtLeast;
+        this.firingsPerFact = firingsPerFact;
+        this.order = order;
+    }
+
+    /** With facts inserted in another order, which must change nothing. */
+    static RuleSession inOrder(UnaryOperator<List<Object>> order) {
+        return new RuleSession(FIRINGS_AT_LEAST, FIRINGS_PER_FACT, order);
     }
 
     public void insert(Collection<?> newFacts) {
-        newFacts.forEach(session::insert);
+        order.apply(List.copyOf(newFacts)).forEach(session::insert);
         facts += newFacts.size();
     }
 
@@ -36,9 +55,13 @@ public final class RuleSession implements AutoCloseable {
      * @throws RunawayRules where the rules fire more often than any catalogue of this size can ask for
      */
     public void conclude() {
-        int bound = (int) Math.min(Integer.MAX_VALUE, 1_000 + facts * FIRINGS_PER_FACT);
-        if (session.fireAllRules(bound) >= bound) {
-            throw new RunawayRules(bound, firingNow());
+        int bound = (int) Math.min(Integer.MAX_VALUE, firingsAtLeast + facts * firingsPerFact);
+        if (session.fireAllRules(bound) < bound) {
+            return;
+        }
+        SortedMap<String, Integer> stillFiring = firingNow();
+        if (!stillFiring.isEmpty()) {
+            throw new RunawayRules(bound, stillFiring);
         }
     }
 

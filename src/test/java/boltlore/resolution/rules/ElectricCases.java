@@ -1,0 +1,84 @@
+package boltlore.resolution.rules;
+
+import static boltlore.resolution.rules.RuleCase.rule;
+
+import boltlore.catalogue.Role;
+import boltlore.resolution.Finding;
+import boltlore.resolution.FindingKind;
+import boltlore.resolution.rules.facts.Electric;
+import boltlore.resolution.rules.facts.LabelLanguage;
+import boltlore.resolution.rules.facts.MarketLists;
+import boltlore.resolution.rules.facts.MarketUses;
+import java.util.List;
+
+/** Rules by which inlet, charger, supply, outlet and market agree. */
+final class ElectricCases {
+
+    private static final Electric ELEVEN = Wired.phases(Role.CHARGER, "eleven", 3);
+    private static final Electric ONE_PHASE_INLET = Wired.phases(Role.INLET, "type-1", 1);
+    private static final Electric ONE_PHASE_SUPPLY = Wired.phases(Role.SUPPLY, "one-phase-32", 1);
+    private static final Electric INLET_32 = Wired.amps(Role.INLET, "type-2", "32");
+    private static final Electric CHARGER_48 = Wired.amps(Role.CHARGER, "big", "48");
+    private static final Electric OUTLET = Wired.outlet("outlet", "cee-7-3", "230", "16");
+    private static final Electric ONE_WAY = Wired.charger("seven", false, "4");
+    private static final Electric THREE_KW_OUT = Wired.charger("seven", true, "3");
+    private static final LabelLanguage GERMAN = new LabelLanguage("de");
+
+    private ElectricCases() {}
+
+    static List<RuleCase> all() {
+        return List.of(
+                rule("A charger with more phases than the inlet charges on the inlet's phases only")
+                        .given(ONE_PHASE_INLET, ELEVEN)
+                        .concludes(new Finding(FindingKind.CHARGER_PHASES_ABOVE_INLET, "eleven", "type-1"))
+                        .butNotWhen(ONE_PHASE_INLET, Wired.phases(Role.INLET, "type-2", 3)),
+                rule("A charger with more phases than the inlet charges on the inlet's phases only")
+                        .given(ONE_PHASE_INLET, ELEVEN)
+                        .concludes(new Finding(FindingKind.CHARGER_PHASES_ABOVE_INLET, "eleven", "type-1"))
+                        .butNotWhen(ONE_PHASE_INLET, Wired.plain(Role.INLET, "not-known")),
+                rule("A charger with more phases than the supply charges on the supply's phases only")
+                        .given(ONE_PHASE_SUPPLY, ELEVEN)
+                        .concludes(new Finding(FindingKind.CHARGER_PHASES_ABOVE_SUPPLY, "eleven", "one-phase-32"))
+                        .butNotWhen(ONE_PHASE_SUPPLY, Wired.phases(Role.SUPPLY, "three-phase-16", 3)),
+                rule("A charger draws no more current than its inlet carries")
+                        .given(INLET_32, CHARGER_48)
+                        .concludes(new Finding(FindingKind.CHARGER_ABOVE_INLET, "big", "type-2"))
+                        .butNotWhen(CHARGER_48, Wired.amps(Role.CHARGER, "big", "32.0")),
+                rule("An inlet is one that the market uses")
+                        .given(Wired.plain(Role.INLET, "type-2"), lists(MarketUses.Kind.INLET))
+                        .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
+                        .butNotWith(new MarketUses(MarketUses.Kind.INLET, "type-2")),
+                rule("An inlet is one that the market uses")
+                        .given(Wired.plain(Role.INLET, "type-2"), lists(MarketUses.Kind.INLET))
+                        .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
+                        .butNotWithout(lists(MarketUses.Kind.INLET)),
+                rule("An export socket is one that the market uses")
+                        .given(OUTLET, lists(MarketUses.Kind.SOCKET))
+                        .concludes(new Finding(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, "outlet", "north"))
+                        .butNotWith(new MarketUses(MarketUses.Kind.SOCKET, "cee-7-3")),
+                rule("An export socket is one that the market uses")
+                        .given(OUTLET, lists(MarketUses.Kind.SOCKET))
+                        .concludes(new Finding(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, "outlet", "north"))
+                        .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
+                rule("Export to a load needs a charger that feeds out")
+                        .given(OUTLET, ONE_WAY)
+                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "seven"))
+                        .butNotWhen(ONE_WAY, Wired.charger("seven", true, "4")),
+                rule("Export to a load needs a charger that feeds out")
+                        .given(OUTLET, ONE_WAY)
+                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "seven"))
+                        .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
+                rule("An export outlet gives no more than the charger may feed out")
+                        .given(OUTLET, THREE_KW_OUT)
+                        .concludes(new Finding(FindingKind.EXPORT_ABOVE_RATING, "outlet", "seven"))
+                        .butNotWhen(THREE_KW_OUT, Wired.charger("seven", true, "3.68")),
+                rule("Labels and manual are in a language of the market")
+                        .given(GERMAN, lists(MarketUses.Kind.LANGUAGE))
+                        .concludes(new Finding(FindingKind.LABELS_OF_ANOTHER_MARKET, "de", "north"))
+                        .butNotWith(new MarketUses(MarketUses.Kind.LANGUAGE, "de")));
+    }
+
+    private static MarketLists lists(MarketUses.Kind kind) {
+        return new MarketLists("north", kind);
+    }
+}
