@@ -33,18 +33,21 @@ public record BareSpots(Feature.Kind kind, String size, boolean masked, int coun
     public static List<BareSpots> of(List<BatchRow> rows) {
         Map<Sort, Integer> counts = new TreeMap<>(ORDER);
         for (BatchRow row : rows) {
-            for (Feature feature : row.coat().features()) {
-                Sort sort = new Sort(feature.kind(), feature.size(), feature.treat() == Feature.Treat.MASKED);
-                counts.merge(sort, feature.count() * row.pieces(), Integer::sum);
-            }
+            row.coat()
+                    .features()
+                    .forEach(feature -> counts.merge(sort(feature), feature.count() * row.pieces(), Integer::sum));
         }
         return counts.entrySet().stream()
-                .map(entry -> new BareSpots(
-                        entry.getKey().kind(),
-                        entry.getKey().size(),
-                        entry.getKey().masked(),
-                        entry.getValue()))
+                .map(entry -> spots(entry.getKey(), entry.getValue()))
                 .toList();
+    }
+
+    private static Sort sort(Feature feature) {
+        return new Sort(feature.kind(), feature.size(), feature.treat() == Feature.Treat.MASKED);
+    }
+
+    private static BareSpots spots(Sort sort, int count) {
+        return new BareSpots(sort.kind(), sort.size(), sort.masked(), count);
     }
 
     /** The shop's mask for them, or empty where it holds none of that kind and size. */

@@ -54,6 +54,15 @@ public record BatchRow(
                 .orElse(null);
     }
 
+    /** The earliest day of all the rows, or null where no order has a date. */
+    static @Nullable LocalDate earliestNeed(List<BatchRow> rows) {
+        return rows.stream()
+                .map(BatchRow::needBy)
+                .filter(Objects::nonNull)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
+    }
+
     private BigDecimal times(BigDecimal each) {
         return each.multiply(BigDecimal.valueOf(pieces()));
     }

@@ -14,8 +14,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -45,18 +43,17 @@ public final class CoatPlanner {
 
     private CoatPlan plan(Collection<Bill> bills) {
         List<Bill> earliestFirst = bills.stream().sorted(byNeed()).toList();
+        List<Order> orders = earliestFirst.stream().map(Bill::order).toList();
         List<BatchRow> rows = new RowCollector(catalogue).rows(earliestFirst);
         List<List<BatchRow>> groups = groups(rows);
         List<OvenBatch> batches = batches(groups);
-        return new CoatPlan(
-                earliestFirst.stream().map(Bill::order).toList(),
-                batches,
-                sendOuts(groups, batches.size()),
-                rows.stream()
-                        .filter(row -> row.standing() == Standing.HELD_BACK)
-                        .toList(),
-                PowderRuns.of(batches, shop.booths()),
-                cautions(earliestFirst));
+        List<SendOut> sendOuts = sendOuts(groups, batches.size());
+        List<PowderRun> runs = PowderRuns.of(batches, shop.booths());
+        return new CoatPlan(orders, batches, sendOuts, heldBack(rows), runs, cautions(earliestFirst));
+    }
+
+    private static List<BatchRow> heldBack(List<BatchRow> rows) {
+        return rows.stream().filter(row -> row.standing() == Standing.HELD_BACK).toList();
     }
 
     private Comparator<Bill> byNeed() {
@@ -74,7 +71,7 @@ public final class CoatPlanner {
                         .filter(row -> row.finish().name().equals(finish) && row.standing() != Standing.HELD_BACK)
                         .toList())
                 .filter(group -> !group.isEmpty())
-                .sorted(Comparator.comparing(CoatPlanner::needBy, BatchRow.EARLIEST))
+                .sorted(Comparator.comparing(BatchRow::earliestNeed, BatchRow.EARLIEST))
                 .toList();
     }
 
@@ -83,29 +80,11 @@ public final class CoatPlanner {
         for (List<BatchRow> group : groups) {
             Finish finish = group.get(0).finish();
             if (finish.where() instanceof CoatedWhere.OwnOven own) {
-                batches.add(batch(batches.size() + 1, finish, known(shop.ovens().get(own.oven()), own.oven()), group));
+                Oven oven = known(shop.ovens().get(own.oven()), own.oven());
+                batches.add(OvenBatch.of(batches.size() + 1, oven, group));
             }
         }
         return List.copyOf(batches);
-    }
-
-    private static OvenBatch batch(int number, Finish finish, Oven oven, List<BatchRow> group) {
-        List<TooBig> tooBig = group.stream()
-                .map(row -> TooBig.of(row, oven))
-                .flatMap(Optional::stream)
-                .toList();
-        List<BatchRow> rows =
-                group.stream().filter(row -> TooBig.of(row, oven).isEmpty()).toList();
-        LoadSize limits = LoadSize.limits(oven);
-        return new OvenBatch(
-                number,
-                finish,
-                oven,
-                needBy(group),
-                rows,
-                tooBig,
-                OvenLoads.of(rows, limits),
-                OvenLoads.atLeast(rows, limits));
     }
 
     private List<SendOut> sendOuts(List<List<BatchRow>> groups, int numbersUsed) {
@@ -123,28 +102,12 @@ public final class CoatPlanner {
 
     private SendOut sendOut(int number, String coaterName, List<BatchRow> group) {
         Coater coater = known(shop.coaters().get(coaterName), coaterName);
-        LocalDate backBy = needBy(group);
         BigDecimal price = group.stream().map(this::price).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new SendOut(
-                number,
-                group.get(0).finish(),
-                coater,
-                backBy == null ? null : backBy.minusDays(coater.turnRoundDays()),
-                backBy,
-                group,
-                price);
+        return new SendOut(number, group.get(0).finish(), coater, BatchRow.earliestNeed(group), group, price);
     }
 
     private BigDecimal price(BatchRow row) {
         return CoatingCost.ofArea(row.areaEachM2(), row.finish(), shop).multiply(BigDecimal.valueOf(row.pieces()));
-    }
-
-    private static @Nullable LocalDate needBy(List<BatchRow> rows) {
-        return rows.stream()
-                .map(BatchRow::needBy)
-                .filter(Objects::nonNull)
-                .min(Comparator.naturalOrder())
-                .orElse(null);
     }
 
     private static SortedSet<String> cautions(List<Bill> bills) {

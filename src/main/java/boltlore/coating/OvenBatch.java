@@ -6,6 +6,7 @@ import boltlore.catalogue.Oven;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,21 @@ public record OvenBatch(
         List<TooBig> tooBig,
         List<OvenLoad> loads,
         int leastLoads) {
+
+    /** Rows of one finish, at least one, sorted into what fits the oven and what does not. */
+    static OvenBatch of(int number, Oven oven, List<BatchRow> group) {
+        List<TooBig> tooBig = group.stream()
+                .map(row -> TooBig.of(row, oven))
+                .flatMap(Optional::stream)
+                .toList();
+        List<BatchRow> rows =
+                group.stream().filter(row -> TooBig.of(row, oven).isEmpty()).toList();
+        LoadSize limits = LoadSize.limits(oven);
+        List<OvenLoad> loads = OvenLoads.of(rows, limits);
+        int least = OvenLoads.atLeast(rows, limits);
+        Finish finish = group.get(0).finish();
+        return new OvenBatch(number, finish, oven, BatchRow.earliestNeed(group), rows, tooBig, loads, least);
+    }
 
     public int pieces() {
         return rows.stream().mapToInt(BatchRow::pieces).sum();

@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,10 +51,6 @@ public record OvenLoad(List<BatchRow> rows, LoadSize size) {
 
     @Nullable
     LocalDate needBy() {
-        return rows.stream()
-                .map(BatchRow::needBy)
-                .filter(Objects::nonNull)
-                .min(Comparator.naturalOrder())
-                .orElse(null);
+        return BatchRow.earliestNeed(rows);
     }
 }

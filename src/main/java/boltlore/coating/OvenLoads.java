@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Hangs pieces into as few loads as best-fit decreasing finds: the piece that needs most of any limit first, each into
@@ -55,35 +58,40 @@ public final class OvenLoads {
         for (BatchRow row : rows) {
             LoadSize one = LoadSize.of(row);
             all = all.plus(one.times(row.pieces()));
-            List<BigDecimal> twice = one.times(2).shares(limits);
-            for (int i = 0; i < twice.size(); i++) {
-                overHalf[i] += twice.get(i).compareTo(BigDecimal.ONE) > 0 ? row.pieces() : 0;
-            }
+            countOverHalf(one, row.pieces(), limits, overHalf);
         }
-        int least = all.fullness(limits).setScale(0, RoundingMode.CEILING).intValueExact();
-        for (int big : overHalf) {
-            least = Math.max(least, big);
+        int bySum = all.fullness(limits).setScale(0, RoundingMode.CEILING).intValueExact();
+        return Math.max(bySum, IntStream.of(overHalf).max().orElse(0));
+    }
+
+    private static void countOverHalf(LoadSize one, int pieces, LoadSize limits, int[] counts) {
+        List<BigDecimal> twice = one.times(2).shares(limits);
+        for (int i = 0; i < counts.length; i++) {
+            counts[i] += twice.get(i).compareTo(BigDecimal.ONE) > 0 ? pieces : 0;
         }
-        return least;
     }
 
     private List<Piece> pieces() {
-        List<Piece> pieces = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            LoadSize size = LoadSize.of(rows.get(i));
-            BigDecimal fullness = size.fullness(limits);
-            for (PieceMarks marks : rows.get(i).marks()) {
-                for (int number = marks.from(); number <= marks.to(); number++) {
-                    PieceMarks mark = new PieceMarks(marks.order(), marks.needBy(), number, number);
-                    pieces.add(new Piece(i, mark, size, fullness));
-                }
-            }
-        }
-        pieces.sort(Comparator.comparing(Piece::fullness).reversed());
-        return pieces;
+        return IntStream.range(0, rows.size())
+                .boxed()
+                .flatMap(this::pieces)
+                .sorted(Comparator.comparing(Piece::fullness).reversed())
+                .toList();
+    }
+
+    private Stream<Piece> pieces(int row) {
+        LoadSize size = LoadSize.of(rows.get(row));
+        BigDecimal fullness = size.fullness(limits);
+        return rows.get(row).marks().stream()
+                .flatMap(PieceMarks::each)
+                .map(mark -> new Piece(row, mark, size, fullness));
     }
 
     private void hang(Piece piece) {
+        best(piece).orElseGet(this::another).add(piece);
+    }
+
+    private Optional<Hanging> best(Piece piece) {
         Hanging best = null;
         BigDecimal fullest = BigDecimal.valueOf(-1);
         for (Hanging hanging : hangings) {
@@ -93,11 +101,13 @@ public final class OvenLoads {
                 fullest = with.fullness(limits);
             }
         }
-        if (best == null) {
-            best = new Hanging();
-            hangings.add(best);
-        }
-        best.add(piece);
+        return Optional.ofNullable(best);
+    }
+
+    private Hanging another() {
+        Hanging hanging = new Hanging();
+        hangings.add(hanging);
+        return hanging;
     }
 
     private OvenLoad load(Hanging hanging) {

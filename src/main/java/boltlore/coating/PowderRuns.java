@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * The order in which powders go through the booths: what hangs in a booth is used up first, then the batches in their
- * order, but a powder that a later coat still waits for comes after the coat below it.
+ * The order in which powders go through the booths: what is in a booth is used up first, then the batches in their order,
+ * but a powder that a later coat still waits for comes after the coat below it, so that it is sprayed once.
  */
 public final class PowderRuns {
 
@@ -42,30 +42,33 @@ public final class PowderRuns {
     }
 
     private void run(String powder) {
-        String booth = inBooth.entrySet().stream()
-                .filter(entry -> entry.getValue().equals(powder))
-                .map(Map.Entry::getKey)
-                .findFirst()
-                .orElseGet(() -> inBooth.keySet().stream().findFirst().orElse(""));
+        String booth = boothFor(powder);
         boolean changeOver = !powder.equals(inBooth.put(booth, powder));
         List<PowderRun.Pass> passes = new ArrayList<>();
         for (int batch : ready()) {
             while (!finished(batch) && next(batch).equals(powder)) {
                 done[batch]++;
-                OvenBatch sprayed = batches.get(batch);
-                passes.add(new PowderRun.Pass(
-                        sprayed.number(), done[batch], sprayed.finish().coats().size()));
+                int coats = batches.get(batch).finish().coats().size();
+                passes.add(new PowderRun.Pass(batches.get(batch).number(), done[batch], coats));
             }
         }
         runs.add(new PowderRun(powder, booth, changeOver, List.copyOf(passes)));
+    }
+
+    /** The booth that holds the powder, else the first. */
+    private String boothFor(String powder) {
+        return inBooth.entrySet().stream()
+                .filter(entry -> entry.getValue().equals(powder))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseGet(() -> inBooth.keySet().stream().findFirst().orElse(""));
     }
 
     private String nextPowder() {
         List<Integer> ready = ready();
         return ready.stream()
                 .map(this::next)
-                .min(Comparator.comparing((String powder) -> !inBooth.containsValue(powder))
-                        .thenComparing(this::awaited))
+                .min(Comparator.comparing(this::awaited).thenComparing(powder -> !inBooth.containsValue(powder)))
                 .orElseThrow();
     }
 

@@ -8,6 +8,7 @@ import boltlore.catalogue.Coat;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.measure.PartNumber;
+import boltlore.order.Order;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Kit;
@@ -48,15 +49,16 @@ final class RowCollector {
     private void collect(Bill bill) {
         Map<PartNumber, Integer> numbered = new HashMap<>();
         for (Standing standing : Standing.values()) {
-            bill.coated().filter(item -> standing(item, bill) == standing).forEach(item -> {
-                int from = numbered.getOrDefault(item.part().number(), 0) + 1;
-                int to = from - 1 + pieces(item);
-                numbered.put(item.part().number(), to);
-                LocalDate needBy =
-                        CoatPlanner.needBy(bill.order(), catalogue.workshop().assemblyDays());
-                add(item, standing, new PieceMarks(bill.order().name(), needBy, from, to));
-            });
+            bill.coated()
+                    .filter(item -> standing(item, bill) == standing)
+                    .forEach(item -> add(item, standing, marks(item, bill.order(), numbered)));
         }
+    }
+
+    private PieceMarks marks(Item item, Order order, Map<PartNumber, Integer> numbered) {
+        int to = numbered.merge(item.part().number(), pieces(item), Integer::sum);
+        LocalDate needBy = CoatPlanner.needBy(order, catalogue.workshop().assemblyDays());
+        return new PieceMarks(order.name(), needBy, to - pieces(item) + 1, to);
     }
 
     private static Standing standing(Item item, Bill bill) {

@@ -12,17 +12,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param number by which sheets speak of it, going on from the own batches
  * @param backBy day on which the first of the pieces must be back in store, or null where no order has a date
- * @param outBy the coater's turn-round in calendar days before that
  * @param price of all pieces, unrounded, in the workshop's currency
  */
 public record SendOut(
-        int number,
-        Finish finish,
-        Coater coater,
-        @Nullable LocalDate outBy,
-        @Nullable LocalDate backBy,
-        List<BatchRow> rows,
-        BigDecimal price) {
+        int number, Finish finish, Coater coater, @Nullable LocalDate backBy, List<BatchRow> rows, BigDecimal price) {
+
+    /** The coater's turn-round in calendar days before the pieces must be back, or null where no order has a date. */
+    public @Nullable LocalDate outBy() {
+        return backBy == null ? null : backBy.minusDays(coater.turnRoundDays());
+    }
 
     public int pieces() {
         return rows.stream().mapToInt(BatchRow::pieces).sum();

@@ -34,9 +34,9 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Bills of one order each, put together piece by piece, and the catalogue around them. */
-final class SampleOrders {
+public final class SampleOrders {
 
-    static final int ASSEMBLY_DAYS = 6;
+    public static final int ASSEMBLY_DAYS = 6;
 
     private static final Family FAMILY = new Family(
             "van", Wording.english("Van"), null, List.of(), List.of(), Map.of(), List.of(), List.of(), List.of());
@@ -65,33 +65,33 @@ final class SampleOrders {
         this.due = due;
     }
 
-    static SampleOrders order(String name) {
+    public static SampleOrders order(String name) {
         return new SampleOrders(name, null);
     }
 
-    static SampleOrders order(String name, String due) {
+    public static SampleOrders order(String name, String due) {
         return new SampleOrders(name, LocalDate.parse(due));
     }
 
-    SampleOrders with(int quantity, Part part, Finish finish) {
+    public SampleOrders with(int quantity, Part part, Finish finish) {
         return with(quantity, part, finish, new LineName("line-" + part.number()));
     }
 
-    SampleOrders kept(int quantity, Part part, Finish finish) {
+    public SampleOrders kept(int quantity, Part part, Finish finish) {
         LineName line = new LineName("kept-" + part.number());
         unused.add(line);
         findings.add(new Finding(FindingKind.KEPT, line.text()));
         return with(quantity, part, finish, line);
     }
 
-    SampleOrders undecided(int quantity, Part part, Finish finish) {
+    public SampleOrders undecided(int quantity, Part part, Finish finish) {
         LineName line = new LineName("undecided-" + part.number());
         unused.add(line);
         findings.add(new Finding(FindingKind.UNUSED, line.text()));
         return with(quantity, part, finish, line);
     }
 
-    SampleOrders notCoated(Part part) {
+    public SampleOrders notCoated(Part part) {
         items.add(item(new LineName("plain"), part, "", 1));
         return this;
     }
@@ -101,7 +101,7 @@ final class SampleOrders {
         return this;
     }
 
-    Bill bill() {
+    public Bill bill() {
         Choices choices = Choices.of(FAMILY, Map.of());
         Kit kit = new Kit(
                 new TreeSet<>(),
@@ -133,7 +133,7 @@ final class SampleOrders {
     }
 
     /** A catalogue with the sample shop, its booth holding that powder, and these finishes. */
-    static Catalogue catalogue(String powderInBooth, Finish... finishes) {
+    public static Catalogue catalogue(String powderInBooth, Finish... finishes) {
         Map<String, Finish> byName = new TreeMap<>();
         for (Finish finish : finishes) {
             byName.put(finish.name(), finish);
@@ -162,7 +162,7 @@ final class SampleOrders {
     }
 
     /** A row for loading, coated in black, with that many pieces. */
-    static BatchRow row(Part part, Coat coat, int pieces) {
+    public static BatchRow row(Part part, Coat coat, int pieces) {
         return new BatchRow(
                 part,
                 coat,

@@ -24,12 +24,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A small coating shop, finishes and parts made by hand. */
-final class SampleShop {
+public final class SampleShop {
 
-    static final Coats BLACK = coats("PB-BLACK", "1.5", 80);
-    static final Coats PRIMER = coats("PB-PRIMER", "1.6", 50);
+    public static final Coats BLACK = coats("PB-BLACK", "1.5", 80);
+    public static final Coats PRIMER = coats("PB-PRIMER", "1.6", 50);
 
-    static final Oven OVEN = new Oven(
+    public static final Oven OVEN = new Oven(
             "own",
             "Box oven",
             new EnvelopeMm(2000, 1000, 1000),
@@ -38,18 +38,18 @@ final class SampleShop {
             new BigDecimal("10"),
             new BigDecimal("50"));
 
-    static final CoatingShop SHOP = shop("PB-BLACK");
+    public static final CoatingShop SHOP = shop("PB-BLACK");
 
-    static final Finish OWN_BLACK = own("black", BLACK);
-    static final Finish OWN_TWO_COAT = own("two-coat", PRIMER, BLACK);
-    static final Finish ZINC_BY_AREA =
+    public static final Finish OWN_BLACK = own("black", BLACK);
+    public static final Finish OWN_TWO_COAT = own("two-coat", PRIMER, BLACK);
+    public static final Finish ZINC_BY_AREA =
             outside("zinc", new CoatedWhere.OutsideByArea("Coater A", new BigDecimal("24.50")));
-    static final Finish ZINC_BY_PIECE =
+    public static final Finish ZINC_BY_PIECE =
             outside("zinc-small", new CoatedWhere.OutsideByPiece("Coater B", new BigDecimal("1.90")));
 
     private SampleShop() {}
 
-    static CoatingShop shop(String powderInBooth) {
+    public static CoatingShop shop(String powderInBooth) {
         return new CoatingShop(
                 Map.of("own", OVEN),
                 List.of(new Booth("booth", "Booth", powderInBooth)),
@@ -64,7 +64,7 @@ final class SampleShop {
                 new BigDecimal("10.00"));
     }
 
-    static Coats coats(String powder, String specificGravity, int filmUm) {
+    public static Coats coats(String powder, String specificGravity, int filmUm) {
         return new Coats(
                 powder,
                 new BigDecimal(specificGravity),
@@ -76,7 +76,7 @@ final class SampleShop {
                 new BigDecimal("60"));
     }
 
-    static Finish own(String name, Coats... coats) {
+    public static Finish own(String name, Coats... coats) {
         return new Finish(
                 name, Wording.english("Finish " + name), "blast", List.of(coats), new CoatedWhere.OwnOven("own"));
     }
@@ -85,7 +85,7 @@ final class SampleShop {
         return new Finish(name, Wording.english("Finish " + name), "by the coater", List.of(), where);
     }
 
-    static Part part(String number, @Nullable Coat coat) {
+    public static Part part(String number, @Nullable Coat coat) {
         return new Part(
                 new PartNumber(number),
                 "A",
@@ -114,7 +114,7 @@ final class SampleShop {
     }
 
     /** A flat bracket of that area with one hang point and small envelope. */
-    static Coat coat(String areaM2, Feature... features) {
+    public static Coat coat(String areaM2, Feature... features) {
         return new Coat(
                 "brackets",
                 null,
@@ -127,7 +127,7 @@ final class SampleShop {
     }
 
     /** A bracket of that area and outer size with one hang point. */
-    static Coat coat(String areaM2, EnvelopeMm envelope) {
+    public static Coat coat(String areaM2, EnvelopeMm envelope) {
         Coat flat = coat(areaM2);
         return new Coat(
                 flat.role(),
@@ -141,7 +141,7 @@ final class SampleShop {
     }
 
     /** A small bracket with those sections. */
-    static Coat sections(String thinnestMm, String thickestMm) {
+    public static Coat sections(String thinnestMm, String thickestMm) {
         Coat flat = coat("0.1");
         return new Coat(
                 flat.role(),

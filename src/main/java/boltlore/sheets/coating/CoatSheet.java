@@ -1,0 +1,61 @@
+package boltlore.sheets.coating;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Workshop;
+import boltlore.coating.CoatPlan;
+import boltlore.coating.CoatPlanner;
+import boltlore.order.Order;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookBuilder;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The powder-coat batch sheet of one order, or of several that are coated together. */
+public final class CoatSheet {
+
+    public static final String FILE = "powder-coat-batch";
+
+    private static final int NAMED_IN_FOOTER = 4;
+
+    private CoatSheet() {}
+
+    /** At least one bill; none of them may stop its sheets. */
+    public static Workbook of(List<Bill> bills, Catalogue catalogue) {
+        return of(CoatPlanner.of(bills, catalogue), catalogue);
+    }
+
+    public static Workbook of(CoatPlan plan, Catalogue catalogue) {
+        Workshop workshop = catalogue.workshop();
+        String footer = "Powder-coat batch sheet, " + orders(plan);
+        WorkbookBuilder workbook =
+                Workbook.of(FILE, "Powder-coat batch sheet").about(orders(plan)).by(workshop.name());
+        placed(plan).ifPresent(workbook::dated);
+        workbook.page(FrontPage.of(plan, workshop, footer));
+        plan.batches().forEach(batch -> workbook.page(BatchPage.of(batch, workshop.coating(), footer)));
+        plan.sendOuts().forEach(sendOut -> workbook.page(SendOutPage.of(sendOut, workshop, footer)));
+        return workbook.build();
+    }
+
+    /** 'Order BL-1001', 'Orders BL-1001, BL-1002', or how many where there are more than fit a footer. */
+    private static String orders(CoatPlan plan) {
+        List<Order> orders = plan.orders();
+        if (orders.size() > NAMED_IN_FOOTER) {
+            return orders.size() + " orders, " + orders.get(0).name() + " first";
+        }
+        String names = orders.stream().map(Order::name).collect(Collectors.joining(", "));
+        return (orders.size() == 1 ? "Order " : "Orders ") + names;
+    }
+
+    /** The day of the latest order: the sheet cannot be older. */
+    private static Optional<LocalDate> placed(CoatPlan plan) {
+        return plan.orders().stream()
+                .map(Order::placed)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder());
+    }
+}

@@ -1,0 +1,111 @@
+package boltlore.sheets.coating;
+
+import boltlore.catalogue.Coats;
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Feature;
+import boltlore.catalogue.Finish;
+import boltlore.coating.BatchRow;
+import boltlore.coating.Standing;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** How the coating shop says what the plan holds. */
+final class CoatWords {
+
+    static final String NO_DATE = "no date given";
+
+    private static final char NO_BREAK = '\u00A0';
+
+    private CoatWords() {}
+
+    /** 'thread M8', 'earth point 20 mm', 'face 30 mm'. */
+    static String spot(Feature.Kind kind, String size) {
+        return switch (kind) {
+            case THREAD -> "thread " + size;
+            case EARTH -> "earth point " + size + " mm";
+            case FACE -> "face " + size + " mm";
+        };
+    }
+
+    static String kind(Feature.Kind kind) {
+        return switch (kind) {
+            case THREAD -> "Thread";
+            case EARTH -> "Earth point";
+            case FACE -> "Face";
+        };
+    }
+
+    /** Of one piece: '4 × thread M8, 1 × earth point 20 mm'. */
+    static String spots(BatchRow row, Predicate<Feature> which) {
+        return row.coat().features().stream()
+                .filter(which)
+                .map(feature -> feature.count() + " × " + spot(feature.kind(), feature.size()))
+                .collect(Collectors.joining(", "));
+    }
+
+    static boolean masked(Feature feature) {
+        return feature.treat() == Feature.Treat.MASKED;
+    }
+
+    static boolean chased(Feature feature) {
+        return feature.treat() == Feature.Treat.CHASED;
+    }
+
+    /** '1020 × 730 × 180', or a request to measure. */
+    static String envelope(@Nullable EnvelopeMm size) {
+        return size == null ? "measure" : size.length() + " × " + size.width() + " × " + size.height();
+    }
+
+    /** 'BL-1001 1–4, BL-1002 1', broken only between orders. */
+    static String marks(BatchRow row) {
+        return row.marks().stream()
+                .map(marks -> marks.written().replace(' ', NO_BREAK))
+                .collect(Collectors.joining(", "));
+    }
+
+    static String remark(BatchRow row) {
+        String chase = spots(row, CoatWords::chased);
+        String kept = row.standing() == Standing.KEPT ? "kept on purpose" : "";
+        return List.of(kept, chase.isEmpty() ? "" : "chase after coating: " + chase).stream()
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** '180 °C metal, 15 min'. */
+    static String cure(Coats coat) {
+        return coat.cureMetalC() + " °C metal, " + coat.cureMinutes() + " min";
+    }
+
+    /** Of all coats, from the metal outwards. */
+    static String cures(Finish finish) {
+        return finish.coats().stream().map(CoatWords::cure).distinct().collect(Collectors.joining("; then "));
+    }
+
+    static String powders(Finish finish) {
+        return finish.coats().stream().map(Coats::powder).collect(Collectors.joining(", then "));
+    }
+
+    static String day(@Nullable LocalDate day) {
+        return day == null ? NO_DATE : day.toString();
+    }
+
+    /** '1 piece', '4 pieces'. */
+    static String count(long number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
+    }
+
+    /** '2–6', or '5' where thinnest and thickest are the same. */
+    static String section(BatchRow row) {
+        String thin = plain(row.coat().thinnestMm());
+        String thick = plain(row.coat().thickestMm());
+        return thin.equals(thick) ? thin : thin + "–" + thick;
+    }
+
+    static String plain(BigDecimal number) {
+        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,59 @@
+package boltlore.sheets.coating;
+
+import boltlore.catalogue.Feature;
+import boltlore.coating.BatchRow;
+import boltlore.sheets.Column;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** The earth points of a batch, to be found bare and measured before anything leaves the shop. */
+final class EarthTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("part", "Part"),
+        Column.text("name", "Name").atMost(24),
+        Column.text("size", "Earth points on each piece").atMost(28),
+        Column.whole("points", "Earth points"),
+        Column.text("marks", "Order and piece marks").atMost(24),
+        Column.blank("bare", "Found bare"),
+        Column.blank("continuity", "Highest resistance").in("Ω"),
+        Column.signature("by", "Measured by")
+    };
+
+    private static final String BARE =
+            "A coated earth point can leave metal live in a fault. Each is bare and clean; measure from it to a second bare"
+                    + " place of the same piece, against the limit on the drawing.";
+
+    private EarthTable() {}
+
+    /** Nothing where no piece has an earth point. */
+    static void on(PageBuilder page, List<BatchRow> rows) {
+        List<BatchRow> earthed = rows.stream().filter(row -> points(row) > 0).toList();
+        if (earthed.isEmpty()) {
+            return;
+        }
+        page.heading("Earth points").note(BARE).add(table(earthed));
+    }
+
+    private static TableBuilder table(List<BatchRow> earthed) {
+        TableBuilder table = Table.named("earth").columns(COLUMNS);
+        earthed.forEach(row -> PieceCells.named(table.row(), row)
+                .put("size", CoatWords.spots(row, EarthTable::earth))
+                .put("points", points(row) * (long) row.pieces())
+                .put("marks", CoatWords.marks(row)));
+        return table;
+    }
+
+    private static boolean earth(Feature feature) {
+        return feature.kind() == Feature.Kind.EARTH;
+    }
+
+    private static int points(BatchRow row) {
+        return row.coat().features().stream()
+                .filter(EarthTable::earth)
+                .mapToInt(Feature::count)
+                .sum();
+    }
+}

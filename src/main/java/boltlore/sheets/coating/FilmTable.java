@@ -1,0 +1,68 @@
+package boltlore.sheets.coating;
+
+import boltlore.catalogue.Coats;
+import boltlore.coating.BatchRow;
+import boltlore.coating.FilmAcceptance;
+import boltlore.coating.OvenBatch;
+import boltlore.coating.ReadingSample;
+import boltlore.sheets.Column;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** Boxes for five film readings on enough pieces of a batch, at least one of each part. */
+final class FilmTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("part", "Part"),
+        Column.text("name", "Name").atMost(24),
+        Column.blank("piece", "Order and piece"),
+        Column.blank("r1", "Reading 1").in("µm"),
+        Column.blank("r2", "Reading 2").in("µm"),
+        Column.blank("r3", "Reading 3").in("µm"),
+        Column.blank("r4", "Reading 4").in("µm"),
+        Column.blank("r5", "Reading 5").in("µm"),
+        Column.blank("mean", "Mean").in("µm"),
+        Column.blank("least", "Lowest").in("µm"),
+        Column.tick("good", "Good"),
+        Column.tick("look", "Looks right")
+    };
+
+    private static final String GAUGE =
+            " Magnetic gauge on steel, eddy current on aluminium, zeroed on the bare metal.";
+
+    private FilmTable() {}
+
+    static TableBuilder of(OvenBatch batch) {
+        TableBuilder table = Table.named("film").columns(COLUMNS);
+        List<Integer> counts = SampledPieces.of(
+                batch.rows().stream().map(BatchRow::pieces).toList(),
+                ReadingSample.of(batch.pieces()).pieces());
+        for (int i = 0; i < counts.size(); i++) {
+            BatchRow row = batch.rows().get(i);
+            for (int piece = 0; piece < counts.get(i); piece++) {
+                PieceCells.named(table.row(), row);
+            }
+        }
+        return table;
+    }
+
+    /** When the film is good, in words with its figures. */
+    static String acceptance(OvenBatch batch) {
+        List<Coats> coats = batch.finish().coats();
+        int least = coats.stream().mapToInt(Coats::filmMinUm).sum();
+        int most = coats.stream().mapToInt(Coats::filmMaxUm).sum();
+        String floor = CoatWords.plain(new FilmAcceptance(least).floorUm());
+        return (coats.size() > 1 ? "All coats together. " : "")
+                + "Read each piece below at five places after cooling. A piece is good where the mean of the five is at"
+                + " least " + least + " µm and none is under " + floor + " µm; over " + most + " µm tell engineering. "
+                + sample(batch) + GAUGE;
+    }
+
+    private static String sample(OvenBatch batch) {
+        ReadingSample sample = ReadingSample.of(batch.pieces());
+        String shortfall = sample.acceptUpTo() == 0 ? "none" : "at most " + sample.acceptUpTo();
+        return "At least " + sample.pieces() + " of " + batch.pieces() + " are read, and " + shortfall
+                + " of them may fall short, or the batch is held.";
+    }
+}

@@ -1,0 +1,48 @@
+package boltlore.sheets.coating;
+
+import boltlore.coating.BatchRow;
+import boltlore.sheets.Column;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** Brackets that carry nothing in their kit while nobody has decided what becomes of them. */
+final class HeldBackTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("part", "Part"),
+        Column.text("revision", "Rev"),
+        Column.text("name", "Name").atMost(30),
+        Column.text("finish", "Finish").atMost(30),
+        Column.whole("pieces", "Pieces"),
+        Column.text("marks", "Order and piece marks").atMost(30),
+        Column.blank("decision", "Left out or kept"),
+        Column.signature("by", "Decided by")
+    };
+
+    private static final String WHY =
+            "These brackets carry nothing in their kit, and nobody has decided yet whether they are left out or kept. They"
+                    + " are in no batch, load or send-out above until the sheet is issued again.";
+
+    private HeldBackTable() {}
+
+    /** Nothing where nothing is held back. */
+    static void on(PageBuilder page, List<BatchRow> heldBack) {
+        if (heldBack.isEmpty()) {
+            return;
+        }
+        page.heading("Held back: do not coat").note(WHY).add(table(heldBack));
+    }
+
+    private static TableBuilder table(List<BatchRow> heldBack) {
+        TableBuilder table = Table.named("held-back").columns(COLUMNS);
+        heldBack.forEach(row -> PieceCells.counted(table.row(), row)
+                .put("revision", row.part().revision())
+                .put("finish", row.finish().says().english()));
+        int pieces = heldBack.stream().mapToInt(BatchRow::pieces).sum();
+        table.total("total", "Held back").sum("pieces", BigDecimal.valueOf(pieces));
+        return table;
+    }
+}

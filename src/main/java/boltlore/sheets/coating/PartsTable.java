@@ -1,0 +1,99 @@
+package boltlore.sheets.coating;
+
+import boltlore.coating.BareSpots;
+import boltlore.coating.BatchRow;
+import boltlore.sheets.Column;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The pieces of a batch, one row for each part, with boxes for what is counted by hand. */
+final class PartsTable {
+
+    private static final List<Column> WHAT = List.of(
+            Column.text("part", "Part"),
+            Column.text("revision", "Rev"),
+            Column.text("name", "Name").atMost(28),
+            Column.whole("pieces", "Pieces"),
+            Column.text("section", "Section thin–thick").in("mm").atMost(10),
+            Column.decimal("area-each", "Area each", 3).in("m²"),
+            Column.decimal("area", "Area total", 3).in("m²"));
+    private static final List<Column> MASKS =
+            List.of(Column.text("mask", "Mask on each piece").atMost(24), Column.whole("masks", "Masks"));
+    private static final List<Column> HOW = List.of(
+            Column.whole("hang", "Hang points each"),
+            Column.text("envelope", "Envelope").in("mm").atMost(17),
+            Column.text("marks", "Order and piece marks").atMost(24));
+    private static final Column REMARK = Column.text("remark", "Remark").atMost(24);
+
+    private final List<BatchRow> rows;
+    private final boolean masked;
+    private final boolean remarked;
+
+    private PartsTable(List<BatchRow> rows) {
+        this.rows = rows;
+        this.masked = masks(rows) > 0;
+        this.remarked = rows.stream().anyMatch(row -> !CoatWords.remark(row).isEmpty());
+    }
+
+    /**
+     * Rows and their totals; no column for masks or remarks where there are none.
+     *
+     * @param byHand columns at the right end that stay empty for the pen
+     */
+    static TableBuilder of(List<BatchRow> rows, Column... byHand) {
+        PartsTable parts = new PartsTable(rows);
+        TableBuilder table = Table.named("pieces").columns(parts.columns(byHand));
+        rows.forEach(row -> parts.fill(table.row(), row));
+        parts.totals(table.total("total", "Total"));
+        return table;
+    }
+
+    private Column[] columns(Column... byHand) {
+        List<Column> columns = new ArrayList<>(WHAT);
+        if (masked) {
+            columns.addAll(MASKS);
+        }
+        columns.addAll(HOW);
+        if (remarked) {
+            columns.add(REMARK);
+        }
+        columns.addAll(List.of(byHand));
+        return columns.toArray(Column[]::new);
+    }
+
+    private void fill(RowBuilder cells, BatchRow row) {
+        PieceCells.counted(cells, row)
+                .put("revision", row.part().revision())
+                .put("section", CoatWords.section(row))
+                .put("area-each", row.areaEachM2())
+                .put("area", row.areaM2())
+                .put("hang", row.coat().hangPoints())
+                .put("envelope", CoatWords.envelope(row.coat().envelope()));
+        if (masks(List.of(row)) > 0) {
+            cells.put("mask", CoatWords.spots(row, CoatWords::masked)).put("masks", masks(List.of(row)));
+        }
+        if (remarked) {
+            cells.put("remark", CoatWords.remark(row));
+        }
+    }
+
+    private void totals(RowBuilder total) {
+        int pieces = rows.stream().mapToInt(BatchRow::pieces).sum();
+        BigDecimal areaM2 = rows.stream().map(BatchRow::areaM2).reduce(BigDecimal.ZERO, BigDecimal::add);
+        total.sum("pieces", BigDecimal.valueOf(pieces)).sum("area", areaM2);
+        if (masked) {
+            total.sum("masks", BigDecimal.valueOf(masks(rows)));
+        }
+    }
+
+    static int masks(List<BatchRow> rows) {
+        return BareSpots.of(rows).stream()
+                .filter(BareSpots::masked)
+                .mapToInt(BareSpots::count)
+                .sum();
+    }
+}

@@ -1,0 +1,33 @@
+package boltlore.sheets.coating;
+
+import boltlore.coating.TooBig;
+import boltlore.sheets.Column;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** Pieces of a batch's finish that the oven does not take, with the reason. */
+final class TooBigTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("part", "Part"),
+        Column.text("name", "Name").atMost(28),
+        Column.whole("pieces", "Pieces"),
+        Column.text("marks", "Order and piece marks").atMost(24),
+        Column.text("why", "Why").atMost(70),
+        Column.blank("where", "Coated where")
+    };
+
+    private TooBigTable() {}
+
+    /** Nothing where everything fits. */
+    static void on(PageBuilder page, List<TooBig> tooBig) {
+        if (tooBig.isEmpty()) {
+            return;
+        }
+        TableBuilder table = Table.named("too-big").columns(COLUMNS);
+        tooBig.forEach(big -> PieceCells.counted(table.row(), big.row()).put("why", big.why()));
+        page.heading("Does not fit the oven, in no load and no figure above").add(table);
+    }
+}

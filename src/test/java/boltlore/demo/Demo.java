@@ -1,0 +1,51 @@
+package boltlore.demo;
+
+import boltlore.bill.Bill;
+import boltlore.bill.BillMaker;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.order.json.OrderReader;
+import boltlore.resolution.OrderResolver;
+import boltlore.resolution.Resolution;
+import boltlore.resolution.Resolver;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The demo catalogue, and the bills of its orders. */
+public final class Demo {
+
+    private static final Path FOLDER = Path.of("catalog");
+
+    private static final Catalogue CATALOGUE = sound(CatalogueReader.read(FOLDER));
+    private static final OrderResolver RESOLVER = new OrderResolver(new Resolver(CATALOGUE));
+
+    private Demo() {}
+
+    public static Catalogue catalogue() {
+        return CATALOGUE;
+    }
+
+    /** The order in the file of that name, given without its ending: 'bl-1001'. */
+    public static Order order(String name) {
+        return sound(OrderReader.read(FOLDER.resolve("orders").resolve(name + ".json"), CATALOGUE));
+    }
+
+    /** The bill of an order whose choices make a kit. */
+    public static Bill bill(String name) {
+        Order order = order(name);
+        Resolution resolution = sound(RESOLVER.resolve(order, List.of()));
+        if (resolution instanceof Resolution.Resolved resolved) {
+            return BillMaker.of(RESOLVER.resolver().plan(order.family()), order, resolved);
+        }
+        throw new AssertionError(name + " makes no kit: " + resolution.findings());
+    }
+
+    private static <T> T sound(Outcome<T> outcome) {
+        if (outcome instanceof Outcome.Sound<T> sound) {
+            return sound.value();
+        }
+        throw new AssertionError(outcome.faults().toString());
+    }
+}
