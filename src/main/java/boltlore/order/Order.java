@@ -34,4 +34,26 @@ public record Order(
         LeftOut leftOut,
         List<Waiver> waived,
         List<Extra> extra,
-        String notes) {}
+        String notes) {
+
+    /** The same order with other choices. */
+    public Order withChoices(Choices other) {
+        return new Order(
+                name,
+                family,
+                customer,
+                partner,
+                language,
+                donorBuilt,
+                placed,
+                due,
+                other,
+                settledByDate,
+                firm,
+                rank,
+                leftOut,
+                waived,
+                extra,
+                notes);
+    }
+}

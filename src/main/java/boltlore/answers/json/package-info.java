@@ -1,0 +1,5 @@
+/** Answers as JSON for programs. */
+@NullMarked
+package boltlore.answers.json;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,54 @@
+package boltlore.cli;
+
+import boltlore.answers.OrderKit;
+import boltlore.catalogue.Catalogue;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.order.json.OrderReader;
+import boltlore.resolution.OrderResolver;
+import boltlore.resolution.Resolver;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A catalogue laid out ready for work on orders. */
+record Bench(Catalogue catalogue, OrderResolver resolver) {
+
+    static Outcome<Bench> of(CatalogueOption option) {
+        return option.read().then(catalogue -> Outcome.sound(of(catalogue)));
+    }
+
+    static Bench of(Catalogue catalogue) {
+        return new Bench(catalogue, new OrderResolver(new Resolver(catalogue)));
+    }
+
+    Outcome<Order> order(Path file) {
+        return OrderReader.read(file, catalogue);
+    }
+
+    /** Reads and resolves one order; faults name its file. */
+    Outcome<OrderKit> kit(Path file, boolean takeUsual) {
+        Outcome<OrderKit> outcome = order(file).then(order -> OrderKit.of(resolver, order, takeUsual));
+        return outcome instanceof Outcome.Faulty<OrderKit> faulty
+                ? Outcome.faulty(inFile(file, faulty.faults()))
+                : outcome;
+    }
+
+    private static List<Fault> inFile(Path file, List<Fault> faults) {
+        List<Fault> named = new ArrayList<>();
+        for (Fault fault : faults) {
+            named.add(
+                    fault.file().isEmpty()
+                            ? new Fault(
+                                    file.toString(),
+                                    fault.line(),
+                                    fault.place(),
+                                    fault.found(),
+                                    fault.expected(),
+                                    fault.advice())
+                            : fault);
+        }
+        return named;
+    }
+}

@@ -1,0 +1,25 @@
+package boltlore.cli;
+
+/** The exit codes, as the README documents them. */
+final class Exit {
+
+    /** Done; nothing stops. */
+    static final int OK = 0;
+
+    /** An order's choices or findings stop its sheets. */
+    static final int STOPPED = 1;
+
+    /** The command was called wrongly. */
+    static final int USAGE = 2;
+
+    /** A catalogue or order has faults. */
+    static final int FAULTS = 3;
+
+    /** A result could not be written. */
+    static final int NOT_WRITTEN = 4;
+
+    /** A defect of the program itself. */
+    static final int DEFECT = 70;
+
+    private Exit() {}
+}

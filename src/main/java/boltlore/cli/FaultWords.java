@@ -1,0 +1,27 @@
+package boltlore.cli;
+
+import boltlore.faults.Fault;
+
+/** Says a fault in one line: where, what stands there, what is expected, what to do. */
+final class FaultWords {
+
+    private FaultWords() {}
+
+    static String of(Fault fault) {
+        StringBuilder words = new StringBuilder(fault.file());
+        if (fault.line() > 0) {
+            words.append(':').append(fault.line());
+        }
+        if (!fault.place().isEmpty()) {
+            words.append(words.isEmpty() ? "" : " ").append(fault.place());
+        }
+        words.append(words.isEmpty() ? "" : ": ").append("found ").append(fault.found());
+        if (!fault.expected().isEmpty()) {
+            words.append("; expected ").append(fault.expected());
+        }
+        if (!fault.advice().isEmpty()) {
+            words.append(". ").append(fault.advice());
+        }
+        return words.append(fault.advice().endsWith("?") || fault.advice().endsWith(".") ? "" : ".").toString();
+    }
+}
