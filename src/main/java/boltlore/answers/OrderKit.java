@@ -14,7 +14,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** An order with what became of it, and its bill where it has a kit. */
-public record OrderKit(Order order, Resolution resolution, @Nullable Bill bill) {
+public record OrderKit(
+        Order order, Resolution resolution, @Nullable Bill bill) {
 
     /**
      * Resolves an order and explodes its kit.
@@ -24,8 +25,9 @@ public record OrderKit(Order order, Resolution resolution, @Nullable Bill bill) 
     public static Outcome<OrderKit> of(OrderResolver resolver, Order order, boolean takeUsual) {
         List<OptionName> taken = takeUsual ? usualOf(order.choices()) : List.of();
         Order settled = order.withChoices(withUsual(order.choices(), taken));
-        return resolver.resolve(settled, taken).then(resolution -> Outcome.sound(new OrderKit(
-                settled, resolution, bill(resolver, settled, resolution))));
+        return resolver.resolve(settled, taken)
+                .then(resolution ->
+                        Outcome.sound(new OrderKit(settled, resolution, bill(resolver, settled, resolution))));
     }
 
     public boolean issuesSheets() {

@@ -1,22 +1,65 @@
 package boltlore.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** The command that every room's commands hang under; alone it prints how it is used. */
 @Command(
         name = "boltlore",
         mixinStandardHelpOptions = true,
         versionProvider = Release.class,
-        description = "From an order for a bolt-in conversion kit to exactly the right parts and each room's sheets.")
+        subcommands = {WhyCommand.class, CompareCommand.class, PartsCommand.class},
+        description = "From an order for a bolt-in conversion kit to exactly the right parts and each room's sheets.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done, and nothing stops",
+            "1:an order's choices or findings stop its sheets, or a proof found a defect",
+            "2:the command was called wrongly",
+            "3:a catalogue or order has faults",
+            "4:a result could not be written",
+            "5:a proof was left undecided",
+            "69:no Java that is new enough",
+            "70:a defect of the program itself"
+        })
 public final class Boltlore implements Runnable {
 
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     public static void main(String... arguments) {
-        System.exit(new CommandLine(new Boltlore()).execute(arguments));
+        System.exit(run(utf8(FileDescriptor.out), utf8(FileDescriptor.err), arguments));
+    }
+
+    /** Runs one command as the shell would and returns its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine line = new CommandLine(new Boltlore());
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler((defect, command, parsed) -> Defect.told(command.getErr(), defect));
+        try {
+            return line.execute(arguments);
+        } catch (StackOverflowError | OutOfMemoryError tooLarge) {
+            return Defect.told(err, tooLarge);
+        } finally {
+            out.flush();
+            err.flush();
+        }
+    }
+
+    private static PrintWriter utf8(FileDescriptor stream) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
     }
 
     @Override
     public void run() {
-        CommandLine.usage(this, System.out);
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 }

@@ -14,7 +14,8 @@ final class CatalogueOption {
     @Option(
             names = "--catalog",
             paramLabel = "FOLDER",
-            description = "The catalogue's folder; without it the folder 'catalog' here, or the one beside the program.")
+            description =
+                    "The catalogue's folder; without it the folder 'catalog' here, or the one beside the program.")
     private @Nullable Path folder;
 
     Outcome<Catalogue> read() {

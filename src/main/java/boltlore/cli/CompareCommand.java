@@ -37,8 +37,8 @@ final class CompareCommand extends RoomCommand {
         return done(
                 screen,
                 bench.then(at -> at.kit(before, false)
-                        .then(first -> at.kit(after, false)
-                                .then(second -> answer(screen, at.catalogue(), first, second)))));
+                        .then(first ->
+                                at.kit(after, false).then(second -> answer(screen, at.catalogue(), first, second)))));
     }
 
     private Outcome<Integer> answer(Screen screen, Catalogue known, OrderKit first, OrderKit second) {
@@ -62,8 +62,7 @@ final class CompareCommand extends RoomCommand {
         return Outcome.sound(Exit.OK);
     }
 
-    private static void print(
-            Screen screen, Catalogue known, OrderKit first, OrderKit second, Comparison comparison) {
+    private static void print(Screen screen, Catalogue known, OrderKit first, OrderKit second, Comparison comparison) {
         screen.heading("From " + first.order().name() + " to " + second.order().name());
         comparison.changes().forEach((part, change) -> screen.wrapped(2, change(known, part, change)));
         if (comparison.changes().isEmpty()) {
@@ -72,8 +71,10 @@ final class CompareCommand extends RoomCommand {
         findings(screen, "no longer: ", first, comparison.findingsGone());
         findings(screen, "now: ", second, comparison.findingsNew());
         String currency = known.workshop().currency().getCurrencyCode();
-        screen.wrapped(2, "cost of parts " + signed(comparison.costDifference().setScale(2, java.math.RoundingMode.HALF_UP))
-                + " " + currency + ", mass " + signed(comparison.massKgDifference()) + " kg");
+        screen.wrapped(
+                2,
+                "cost of parts " + signed(comparison.costDifference().setScale(2, java.math.RoundingMode.HALF_UP)) + " "
+                        + currency + ", mass " + signed(comparison.massKgDifference()) + " kg");
     }
 
     private static String change(Catalogue known, PartNumber part, Comparison.Change change) {

@@ -18,6 +18,9 @@ final class Exit {
     /** A result could not be written. */
     static final int NOT_WRITTEN = 4;
 
+    /** A proof was left undecided. */
+    static final int UNDECIDED = 5;
+
     /** A defect of the program itself. */
     static final int DEFECT = 70;
 

@@ -22,6 +22,7 @@ final class FaultWords {
         if (!fault.advice().isEmpty()) {
             words.append(". ").append(fault.advice());
         }
-        return words.append(fault.advice().endsWith("?") || fault.advice().endsWith(".") ? "" : ".").toString();
+        return words.append(fault.advice().endsWith("?") || fault.advice().endsWith(".") ? "" : ".")
+                .toString();
     }
 }

@@ -11,12 +11,17 @@ final class KitText {
     private KitText() {}
 
     static void print(Screen screen, OrderKit kit) {
-        FindingWords words = new FindingWords(kit.order().choices().family());
         screen.heading(kit.order().name() + ", " + kit.order().customer());
+        findings(screen, kit);
+    }
+
+    static void findings(Screen screen, OrderKit kit) {
+        FindingWords words = new FindingWords(kit.order().choices().family());
         for (Severity severity : Severity.values()) {
             for (Finding finding : kit.resolution().findings()) {
                 if (finding.severity() == severity) {
-                    screen.wrapped(2, severity.says() + ": " + finding.kind().written() + ": " + words.of(finding));
+                    String head = severity.says() + ": " + finding.kind().written();
+                    screen.wrapped(2, head + ": " + words.of(finding));
                 }
             }
         }

@@ -36,7 +36,11 @@ final class PartsCommand extends RoomCommand {
         }
         List<Part> asked = numbers.isEmpty()
                 ? List.copyOf(known.parts().values())
-                : numbers.stream().distinct().map(PartNumber::new).map(known::part).toList();
+                : numbers.stream()
+                        .distinct()
+                        .map(PartNumber::new)
+                        .map(known::part)
+                        .toList();
         if (json()) {
             screen.line(JsonOut.list(asked, part -> json(known, part)).written().stripTrailing());
         } else {
@@ -46,7 +50,8 @@ final class PartsCommand extends RoomCommand {
     }
 
     private List<Fault> unknown(Catalogue known) {
-        List<String> names = known.parts().keySet().stream().map(PartNumber::text).toList();
+        List<String> names =
+                known.parts().keySet().stream().map(PartNumber::text).toList();
         return numbers.stream()
                 .filter(number -> !known.parts().containsKey(new PartNumber(number)))
                 .map(number -> Fault.of(
@@ -58,7 +63,8 @@ final class PartsCommand extends RoomCommand {
     }
 
     private void print(Screen screen, Catalogue known, Part part) {
-        String named = part.number() + "  " + part.revision() + "  " + part.name().english();
+        String named =
+                part.number() + "  " + part.revision() + "  " + part.name().english();
         if (numbers.isEmpty()) {
             screen.line(named);
             return;

@@ -16,6 +16,7 @@ abstract class RoomCommand implements Callable<Integer> {
             names = {"-h", "--help"},
             usageHelp = true,
             description = "Show this help and end.")
+    @SuppressWarnings("UnusedVariable") // read by the parser itself
     private boolean help;
 
     @Option(names = "--json", description = "Print the answer as JSON, for programs.")

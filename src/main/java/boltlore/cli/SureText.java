@@ -11,8 +11,7 @@ final class SureText {
     record Answer(Order order, SureParts sure) {
 
         static Answer of(Bench bench, Order order) {
-            return new Answer(
-                    order, SureParts.of(bench.resolver().resolver().plan(order.family()), order.choices()));
+            return new Answer(order, SureParts.of(bench.resolver().resolver().plan(order.family()), order.choices()));
         }
     }
 

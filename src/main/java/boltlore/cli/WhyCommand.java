@@ -9,7 +9,6 @@ import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
-import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Resolution;

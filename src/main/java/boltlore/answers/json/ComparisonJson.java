@@ -12,10 +12,12 @@ public final class ComparisonJson {
         return JsonOut.object()
                 .put(
                         "changes",
-                        JsonOut.list(comparison.changes().entrySet(), change -> JsonOut.object()
-                                .put("part", change.getKey().text())
-                                .put("before", change.getValue().before())
-                                .put("after", change.getValue().after())))
+                        JsonOut.list(
+                                comparison.changes().entrySet(),
+                                change -> JsonOut.object()
+                                        .put("part", change.getKey().text())
+                                        .put("before", change.getValue().before())
+                                        .put("after", change.getValue().after())))
                 .put("findingsGone", JsonOut.list(comparison.findingsGone(), FindingJson::of))
                 .put("findingsNew", JsonOut.list(comparison.findingsNew(), FindingJson::of))
                 .put("costDifference", comparison.costDifference())

@@ -38,10 +38,12 @@ public final class KitJson {
                 .put("leftOut", JsonOut.texts(kit.leftOut()))
                 .put(
                         "parts",
-                        JsonOut.list(kit.quantities().entrySet(), part -> JsonOut.object()
-                                .put("part", part.getKey().text())
-                                .put("quantity", part.getValue())
-                                .putIfAny("finish", kit.finishes().get(part.getKey()))))
+                        JsonOut.list(
+                                kit.quantities().entrySet(),
+                                part -> JsonOut.object()
+                                        .put("part", part.getKey().text())
+                                        .put("quantity", part.getValue())
+                                        .putIfAny("finish", kit.finishes().get(part.getKey()))))
                 .put("reasons", JsonOut.list(kit.reasons(), KitJson::reason));
     }
 
@@ -49,6 +51,8 @@ public final class KitJson {
         return JsonOut.object()
                 .put("part", reason.part().text())
                 .put("way", reason.way().name().toLowerCase(Locale.ROOT))
-                .put(reason.asker() instanceof Asker.OfLine ? "line" : "asker", reason.asker().name());
+                .put(
+                        reason.asker() instanceof Asker.OfLine ? "line" : "asker",
+                        reason.asker().name());
     }
 }

@@ -15,8 +15,10 @@ public final class SureJson {
                 .put("completions", sure.completions())
                 .put(
                         "parts",
-                        JsonOut.list(sure.least().entrySet(), part -> JsonOut.object()
-                                .put("part", part.getKey().text())
-                                .put("atLeast", part.getValue())));
+                        JsonOut.list(
+                                sure.least().entrySet(),
+                                part -> JsonOut.object()
+                                        .put("part", part.getKey().text())
+                                        .put("atLeast", part.getValue())));
     }
 }
