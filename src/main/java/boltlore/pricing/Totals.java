@@ -18,8 +18,13 @@ public record Totals(BigDecimal made, BigDecimal bought, BigDecimal coating, Big
         return rows.stream().reduce(NONE, Totals::plus, Totals::plus);
     }
 
+    /** Without coating. */
+    public BigDecimal own() {
+        return made.add(bought);
+    }
+
     public BigDecimal cost() {
-        return made.add(bought).add(coating);
+        return own().add(coating);
     }
 
     private Totals plus(PricedItem row) {

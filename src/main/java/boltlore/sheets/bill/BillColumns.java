@@ -1,0 +1,52 @@
+package boltlore.sheets.bill;
+
+import boltlore.catalogue.Part;
+import boltlore.pricing.PricedBill;
+import boltlore.sheets.Column;
+import boltlore.sheets.Kind;
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The columns of the costed bill. */
+final class BillColumns {
+
+    private BillColumns() {}
+
+    static Column[] of(PricedBill priced) {
+        Currency currency = priced.currency();
+        int coins = Math.max(0, currency.getDefaultFractionDigits());
+        int unitCost = Scales.of(ofParts(priced, Part::cost), coins, 4);
+        int quantity = Scales.of(priced.rows().stream().map(row -> row.item().quantity()), 0, 3);
+        return new Column[] {
+            Column.whole("level", "Level").atMost(5),
+            Column.text("position", "Position").atMost(20),
+            Column.text("part", "Part number").atMost(11),
+            Column.text("revision", "Rev.").atMost(4),
+            Column.text("finish", "Finish").atMost(12),
+            Column.text("name", "Name").atMost(30),
+            Column.decimal("quantity", "Quantity", quantity).atMost(8),
+            Column.text("unit", "Unit").atMost(5),
+            Column.text("source", "Make or buy").atMost(5),
+            Column.decimal("massEach", "Mass each", 3).in("kg").atMost(8),
+            Column.decimal("massExtended", "Mass", 2).in("kg").atMost(8),
+            new Column("unitCost", "Unit cost", Kind.money(currency, unitCost)).atMost(10),
+            Column.percent("scrap", "Scrap", 1).atMost(6),
+            Column.money("extended", "Cost", currency).atMost(10),
+            Column.money("coating", "Coating", currency).atMost(8),
+            Column.whole("leadDays", "Lead").in("days").atMost(6),
+            Column.text("hs", "HS code").atMost(8),
+            Column.text("origin", "Origin").atMost(6),
+            Column.text("tracked", "Tracked").atMost(7),
+            Column.text("calledBy", "Called for by").atMost(36)
+        };
+    }
+
+    private static Stream<BigDecimal> ofParts(PricedBill priced, Function<Part, BigDecimal> number) {
+        return priced.rows().stream()
+                .map(row -> number.apply(row.item().part()))
+                .filter(Objects::nonNull);
+    }
+}

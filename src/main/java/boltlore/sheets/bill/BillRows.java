@@ -1,0 +1,98 @@
+package boltlore.sheets.bill;
+
+import static boltlore.sheets.Formula.cell;
+import static boltlore.sheets.Formula.fixed;
+import static boltlore.sheets.Formula.product;
+
+import boltlore.bill.Item;
+import boltlore.bill.Masses;
+import boltlore.catalogue.Customs;
+import boltlore.catalogue.Part;
+import boltlore.explanation.ItemWords;
+import boltlore.pricing.MinorUnit;
+import boltlore.pricing.PricedBill;
+import boltlore.pricing.PricedItem;
+import boltlore.sheets.Formula;
+import boltlore.sheets.RowBuilder;
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/** Rows of the costed bill. */
+final class BillRows {
+
+    private static final Formula ONE = fixed(BigDecimal.ONE);
+    private static final Formula HUNDRED = fixed(BigDecimal.valueOf(100));
+
+    private final PricedBill priced;
+    private final ItemWords words;
+    private final int coins;
+
+    BillRows(PricedBill priced) {
+        this.priced = priced;
+        this.words = new ItemWords(priced.bill().order().choices().family());
+        this.coins = new MinorUnit(priced.currency()).digits();
+    }
+
+    void fill(RowBuilder row, PricedItem of) {
+        what(row, of.item());
+        mass(row, of);
+        cost(row, of);
+        trade(row, of.item().part());
+        row.put("calledBy", words.calledBy(of.item()));
+    }
+
+    private static void what(RowBuilder row, Item item) {
+        row.put("level", item.level())
+                .put("position", item.position().name().text())
+                .put("part", item.part().number().text())
+                .put("revision", item.part().revision())
+                .put("finish", item.finish())
+                .put("name", indent(item.level()) + item.part().name().english())
+                .put("quantity", item.quantity())
+                .put("unit", item.part().unit())
+                .put("source", word(item.part().source()));
+    }
+
+    private void mass(RowBuilder row, PricedItem of) {
+        Part part = of.item().part();
+        BigDecimal each = Masses.eachKg(part, priced.catalogue()::part);
+        row.put("massEach", each);
+        if (!part.isAssembly()) {
+            row.put("massExtended", product(cell("quantity"), cell("massEach")), of.massKg());
+        }
+    }
+
+    private void cost(RowBuilder row, PricedItem of) {
+        BigDecimal scrap = of.item().part().scrapPercent();
+        Formula amount = product(cell("quantity"), cell("unitCost"));
+        row.put("unitCost", of.unitCost());
+        if (scrap.signum() > 0) {
+            row.put("scrap", scrap);
+            amount = amount.over(ONE.minus(cell("scrap").over(HUNDRED)));
+        }
+        row.put("extended", amount.rounded(coins), of.extended());
+        if (of.item().coated()) {
+            row.put("coating", of.coating());
+        }
+    }
+
+    private static void trade(RowBuilder row, Part part) {
+        row.put("leadDays", part.leadDays());
+        Customs customs = part.customs();
+        if (customs != null) {
+            row.put("hs", customs.hs()).put("origin", customs.origin());
+        }
+        if (part.tracked() != null) {
+            row.put("tracked", word(part.tracked()));
+        }
+    }
+
+    /** Parts stand to the right of what they are in. */
+    private static String indent(int level) {
+        return "· ".repeat(level - 1);
+    }
+
+    static String word(Enum<?> name) {
+        return name.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,45 @@
+package boltlore.sheets.bill;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Finish;
+import boltlore.coating.CoatingCost;
+import boltlore.order.Order;
+import boltlore.pricing.PricedBill;
+import boltlore.pricing.Pricing;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookBuilder;
+import java.math.BigDecimal;
+
+/** The workshop's own workbook of one order: at a glance, costed bill, to buy, to make, job cards. */
+public final class BillWorkbook {
+
+    private BillWorkbook() {}
+
+    /** Prices the bill with what coating costs in this workshop. */
+    public static PricedBill price(Bill bill, Catalogue catalogue) {
+        return Pricing.of(bill, catalogue, item -> {
+            Finish finish = catalogue.finishes().get(item.finish());
+            return finish == null
+                    ? BigDecimal.ZERO
+                    : CoatingCost.of(item, finish, catalogue.workshop().coating());
+        });
+    }
+
+    public static Workbook of(PricedBill priced) {
+        Order order = priced.bill().order();
+        OrderHead head = new OrderHead(order, priced.catalogue());
+        WorkbookBuilder book = Workbook.of("bill", "Costed bill of materials")
+                .about("Order " + order.name() + ", " + head.vehicle())
+                .by(priced.catalogue().workshop().name());
+        if (order.placed() != null) {
+            book.dated(order.placed());
+        }
+        return book.page(new GlancePage(priced, head).page())
+                .page(new BillPage(priced, head).page())
+                .page(new BuyPage(priced, head).page())
+                .page(new MakePage(priced, head).page())
+                .page(new JobCardsPage(priced, head).page())
+                .build();
+    }
+}

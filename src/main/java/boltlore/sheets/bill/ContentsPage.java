@@ -1,0 +1,106 @@
+package boltlore.sheets.bill;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Workshop;
+import boltlore.explanation.ChoiceWords;
+import boltlore.order.Order;
+import boltlore.picking.PickingList;
+import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.Column;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
+import boltlore.sheets.PrintSetup;
+import boltlore.sheets.Signatures;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** The one page of the contents list. */
+final class ContentsPage {
+
+    private final Workshop workshop;
+    private final Bill bill;
+    private final Order order;
+    private final Phrases phrases;
+    private final PickingList packed;
+    private final ContentsTables tables;
+
+    ContentsPage(FamilyPlan plan, Bill bill, Phrases phrases) {
+        this.workshop = plan.catalogue().workshop();
+        this.bill = bill;
+        this.order = bill.order();
+        this.phrases = phrases;
+        this.packed = PickingList.of(plan, bill);
+        this.tables = new ContentsTables(plan.catalogue(), order.language(), phrases);
+    }
+
+    PageBuilder page() {
+        PageBuilder page = Page.named(phrases.say("page"))
+                .print(PrintSetup.PORTRAIT.withCount(
+                        new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf"))))
+                .title(phrases.say("title"))
+                .add(particulars())
+                .note(phrases.say("intro"));
+        CautionNotes.add(page, cautions(), workshop, phrases.say("caution"), order.language());
+        page.heading(phrases.say("chosen"))
+                .add(choices())
+                .heading(phrases.say("parts"))
+                .add(tables.parts(packed.bags()))
+                .frozen(1);
+        if (!packed.extras().isEmpty()) {
+            page.heading(phrases.say("extras")).add(tables.extras(packed.extras()));
+        }
+        if (!packed.heldBack().isEmpty()) {
+            page.heading(phrases.say("undecided")).note(undecided());
+        }
+        return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")))
+                .footer(workshop.name() + " · " + phrases.say("order") + " " + order.name());
+    }
+
+    private ParticularsBuilder particulars() {
+        ParticularsBuilder says = Particulars.named("order")
+                .say("order", phrases.say("order"), order.name())
+                .say(
+                        "vehicle",
+                        phrases.say("vehicle"),
+                        order.choices().family().says().in(order.language()))
+                .say("customer", phrases.say("customer"), order.customer());
+        if (!order.partner().isEmpty()) {
+            says.say("partner", phrases.say("partner"), order.partner());
+        }
+        day(says, "placed", order.placed());
+        day(says, "due", order.due());
+        return says;
+    }
+
+    private void day(ParticularsBuilder says, String name, @Nullable LocalDate day) {
+        if (day != null) {
+            says.say(name, phrases.say(name), day);
+        }
+    }
+
+    private TableBuilder choices() {
+        TableBuilder table = Table.named("choices")
+                .columns(Column.text("sentence", phrases.say("sentence")).atMost(80));
+        ChoiceWords.of(order, order.language()).forEach(says -> table.row().put("sentence", says));
+        return table;
+    }
+
+    private SortedSet<String> cautions() {
+        return new TreeSet<>(bill.resolved().kit().cautions().getOrDefault("contents", new TreeSet<>()));
+    }
+
+    private String undecided() {
+        List<String> names = packed.heldBack().stream()
+                .map(held -> held.part().name().in(order.language()))
+                .distinct()
+                .toList();
+        return phrases.say("undecidedSays") + " " + String.join(", ", names) + ".";
+    }
+}

@@ -1,0 +1,112 @@
+package boltlore.sheets.bill;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Stage;
+import boltlore.catalogue.Tracked;
+import boltlore.order.Extra;
+import boltlore.picking.BagPage;
+import boltlore.picking.BagRow;
+import boltlore.picking.ExtraRow;
+import boltlore.sheets.Column;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** What is in the kit, by fit stage and bag, and the extras. */
+final class ContentsTables {
+
+    private final Catalogue catalogue;
+    private final String language;
+    private final Phrases phrases;
+
+    ContentsTables(Catalogue catalogue, String language, Phrases phrases) {
+        this.catalogue = catalogue;
+        this.language = language;
+        this.phrases = phrases;
+    }
+
+    TableBuilder parts(List<BagPage> bags) {
+        TableBuilder table = Table.named("contents")
+                .columns(
+                        Column.text("bag", phrases.say("bag")).atMost(18),
+                        Column.text("part", phrases.say("part")).atMost(12),
+                        Column.text("revision", phrases.say("rev")).atMost(5),
+                        Column.text("name", phrases.say("name")).atMost(40),
+                        Column.text("finish", phrases.say("finish")).atMost(24),
+                        Column.decimal("quantity", phrases.say("quantity"), scale(bags)),
+                        Column.whole("spares", phrases.say("spares")),
+                        Column.text("unit", phrases.say("unit")).atMost(8),
+                        Column.blank("tracked", phrases.say("tracked")).atMost(18),
+                        Column.tick("checked", phrases.say("checked")));
+        for (BagPage page : bags) {
+            table.group(page.stage(), stage(page.stage()));
+            page.rows().forEach(row -> fill(table.row(), row));
+        }
+        return table;
+    }
+
+    TableBuilder extras(List<ExtraRow> extras) {
+        int scale = Scales.of(extras.stream().map(row -> row.extra().quantity()), 0, 3);
+        TableBuilder table = Table.named("extras")
+                .columns(
+                        Column.text("extra", phrases.say("extra")).atMost(60),
+                        Column.decimal("quantity", phrases.say("quantity"), scale),
+                        Column.text("unit", phrases.say("unit")),
+                        Column.text("by", phrases.say("suppliedBy")),
+                        Column.tick("checked", phrases.say("checked")));
+        for (ExtraRow row : extras) {
+            Extra extra = row.extra();
+            table.row()
+                    .put("extra", says(row))
+                    .put("quantity", extra.quantity())
+                    .put("unit", phrases.unit(extra.unit()))
+                    .put("by", phrases.say(extra.suppliedByCustomer() ? "customerSupplies" : "us"));
+        }
+        return table;
+    }
+
+    private static int scale(List<BagPage> bags) {
+        return Scales.of(bags.stream().flatMap(page -> page.rows().stream()).map(BagRow::quantity), 0, 3);
+    }
+
+    private void fill(RowBuilder row, BagRow of) {
+        Part part = of.part();
+        row.put("bag", of.bag().isEmpty() ? phrases.say("loose") : of.bag())
+                .put("part", part.number().text())
+                .put("revision", part.revision())
+                .put("name", part.name().in(language))
+                .put("finish", finish(of.finish()))
+                .put("quantity", of.quantity())
+                .put("unit", phrases.unit(part.unit()));
+        if (of.spares().signum() > 0) {
+            row.put("spares", of.spares());
+        }
+        if (part.tracked() != null) {
+            row.put("tracked", phrases.say(part.tracked() == Tracked.SERIAL ? "serial" : "lot"));
+        }
+    }
+
+    private String says(ExtraRow row) {
+        Part part = row.part();
+        return part == null
+                ? row.extra().says()
+                : part.number() + " " + part.name().in(language);
+    }
+
+    private String finish(String name) {
+        Finish finish = catalogue.finishes().get(name);
+        return finish == null ? name : finish.says().in(language);
+    }
+
+    private String stage(String name) {
+        return catalogue.workshop().stages().stream()
+                .filter(stage -> stage.name().equals(name))
+                .map(Stage::says)
+                .map(says -> says.in(language))
+                .findFirst()
+                .orElse(name);
+    }
+}

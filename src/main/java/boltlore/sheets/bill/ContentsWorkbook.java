@@ -1,0 +1,28 @@
+package boltlore.sheets.bill;
+
+import boltlore.bill.Bill;
+import boltlore.order.Order;
+import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookBuilder;
+
+/**
+ * What customer and partner get with the kit: what is in it, in the order's language. It is made from the bill without
+ * prices, so that no cost can stand in it.
+ */
+public final class ContentsWorkbook {
+
+    private ContentsWorkbook() {}
+
+    public static Workbook of(FamilyPlan plan, Bill bill) {
+        Order order = bill.order();
+        Phrases phrases = Phrases.in(order.language());
+        WorkbookBuilder book = Workbook.of("contents", phrases.say("title"))
+                .about(phrases.say("order") + " " + order.name())
+                .by(plan.catalogue().workshop().name());
+        if (order.placed() != null) {
+            book.dated(order.placed());
+        }
+        return book.page(new ContentsPage(plan, bill, phrases).page()).build();
+    }
+}

@@ -1,0 +1,20 @@
+package boltlore.sheets.bill;
+
+import boltlore.pricing.Timing;
+import boltlore.sheets.RowBuilder;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a date back from the day the kit is due, or the days before it where no day is told. */
+final class Days {
+
+    private Days() {}
+
+    static void startBy(RowBuilder row, String column, Timing timing, @Nullable LocalDate due) {
+        timing.startBy(due).ifPresentOrElse(day -> row.put(column, day), () -> row.put(column, timing.startDays()));
+    }
+
+    static void readyBy(RowBuilder row, String column, Timing timing, @Nullable LocalDate due) {
+        timing.readyBy(due).ifPresentOrElse(day -> row.put(column, day), () -> row.put(column, timing.readyDays()));
+    }
+}

@@ -1,0 +1,54 @@
+package boltlore.sheets.bill;
+
+import boltlore.order.Extra;
+import boltlore.pricing.PricedBill;
+import boltlore.pricing.PricedExtra;
+import boltlore.sheets.Column;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+
+/** Extras of the order, which stand outside the universal kit and its proofs. */
+final class ExtrasTable {
+
+    private ExtrasTable() {}
+
+    /** Heading and table, or nothing where the order has no extra. */
+    static void add(PageBuilder page, PricedBill priced) {
+        if (!priced.extras().isEmpty()) {
+            page.heading("Extras, outside the universal kit and what is proved of it")
+                    .add(table(priced));
+        }
+    }
+
+    private static TableBuilder table(PricedBill priced) {
+        TableBuilder table = Table.named("extras")
+                .columns(
+                        Column.text("extra", "Extra").atMost(44),
+                        Column.decimal("quantity", "Quantity", 0),
+                        Column.text("unit", "Unit"),
+                        Column.text("by", "Supplied by").atMost(12),
+                        Column.money("cost", "Cost", priced.currency()),
+                        Column.money("price", "Price", priced.currency()),
+                        Column.text("reason", "Reason").atMost(60));
+        for (PricedExtra priceOf : priced.extras()) {
+            Extra extra = priceOf.extra();
+            table.row()
+                    .put("extra", says(extra, priced))
+                    .put("quantity", extra.quantity())
+                    .put("unit", extra.unit())
+                    .put("by", extra.suppliedByCustomer() ? "customer" : "us")
+                    .put("cost", priceOf.cost())
+                    .put("price", priceOf.price())
+                    .put("reason", extra.reason());
+        }
+        table.total("extras", "Extras").sum("cost", priced.extrasCost()).sum("price", priced.extrasPrice());
+        return table;
+    }
+
+    private static String says(Extra extra, PricedBill priced) {
+        return extra.part() == null
+                ? extra.says()
+                : extra.part() + " " + priced.catalogue().part(extra.part()).name();
+    }
+}

@@ -1,0 +1,93 @@
+package boltlore.sheets.bill;
+
+import static boltlore.sheets.Formula.cell;
+import static boltlore.sheets.Formula.product;
+import static boltlore.sheets.Formula.sum;
+
+import boltlore.catalogue.Cut;
+import boltlore.catalogue.Drawing;
+import boltlore.catalogue.Material;
+import boltlore.catalogue.Operation;
+import boltlore.pricing.Job;
+import boltlore.pricing.PricedBill;
+import boltlore.sheets.Column;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** How each part is made: what is cut, then operation by operation, with room to count and sign. */
+final class JobCardsPage {
+
+    private final PricedBill priced;
+    private final OrderHead head;
+
+    JobCardsPage(PricedBill priced, OrderHead head) {
+        this.priced = priced;
+        this.head = head;
+    }
+
+    /** Whether there is anything to say of how the part is made. */
+    static boolean has(Job job) {
+        return !job.part().making().operations().isEmpty()
+                || !job.part().making().cuts().isEmpty();
+    }
+
+    PageBuilder page() {
+        return head.page(PageNames.JOB_CARDS, "Job cards").add(table()).frozen(1);
+    }
+
+    private TableBuilder table() {
+        TableBuilder table = Table.named("steps")
+                .columns(
+                        Column.text("step", "Step").atMost(44),
+                        Column.decimal("length", "Length", 1).in("mm"),
+                        Column.text("angles", "End angles").in("°").atMost(12),
+                        Column.decimal("pieces", "Pieces", 0),
+                        Column.decimal("setUp", "Set-up", 1).in("min"),
+                        Column.decimal("run", "Run, each", 1).in("min"),
+                        Column.decimal("minutes", "Time", 1).in("min"),
+                        Column.blank("good", "Good").atMost(8),
+                        Column.blank("scrapped", "Scrapped").atMost(8),
+                        Column.signature("done", "Done by"));
+        List<Job> jobs = Job.of(priced).stream().filter(JobCardsPage::has).toList();
+        for (Job job : jobs) {
+            table.group(job.part().number().text(), heading(job));
+            job.part().making().cuts().forEach(cut -> cut(table, job, cut));
+            job.part().making().operations().forEach(operation -> operation(table, job, operation));
+            table.subtotal("Set-up and run").sum("minutes", job.minutes());
+        }
+        table.total("all", "All parts")
+                .sumOfSubtotals("minutes", jobs.stream().map(Job::minutes).reduce(BigDecimal.ZERO, BigDecimal::add));
+        return table;
+    }
+
+    private static String heading(Job job) {
+        Drawing drawing = job.part().making().drawing();
+        String drawn = drawing == null ? "" : " · drawing " + drawing.number() + " issue " + drawing.issue();
+        return job.part().number() + " rev. " + job.part().revision() + " · "
+                + job.part().name() + drawn + " · make " + job.count().toPlainString();
+    }
+
+    private void cut(TableBuilder table, Job job, Cut cut) {
+        Material material = priced.catalogue().materials().get(cut.material());
+        table.row()
+                .put("step", "Cut " + (material == null ? cut.material() : material.says()))
+                .put("length", cut.lengthMm())
+                .put(
+                        "angles",
+                        cut.endAngles().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" / ")))
+                .put("pieces", job.count().multiply(BigDecimal.valueOf(cut.count())));
+    }
+
+    private static void operation(TableBuilder table, Job job, Operation operation) {
+        table.row()
+                .put("step", operation.operation())
+                .put("pieces", job.count())
+                .put("setUp", operation.setUpMin())
+                .put("run", operation.runMin())
+                .put("minutes", sum(cell("setUp"), product(cell("run"), cell("pieces"))), job.minutes(operation));
+    }
+}

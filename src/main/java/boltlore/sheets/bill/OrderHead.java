@@ -1,0 +1,66 @@
+package boltlore.sheets.bill;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.order.Order;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** What every page of the workshop's own workbook says of its order. */
+final class OrderHead {
+
+    private static final int REVISION_SHOWN = 12;
+
+    private final Order order;
+    private final Catalogue catalogue;
+
+    OrderHead(Order order, Catalogue catalogue) {
+        this.order = order;
+        this.catalogue = catalogue;
+    }
+
+    /** A landscape page with title, particulars and footer. */
+    PageBuilder page(String name, String title) {
+        return Page.named(name).landscape().title(title).add(particulars()).footer(footer());
+    }
+
+    ParticularsBuilder particulars() {
+        ParticularsBuilder says = Particulars.named("order")
+                .say("order", "Order", order.name())
+                .say("vehicle", "Vehicle", vehicle())
+                .say("customer", "Customer", order.customer());
+        if (!order.partner().isEmpty()) {
+            says.say("partner", "Partner workshop", order.partner());
+        }
+        day(says, "placed", "Date of the order", order.placed());
+        day(says, "due", "Kit due", order.due());
+        return says.say("currency", "Currency", catalogue.workshop().currency().getCurrencyCode())
+                .say("catalogue", "Catalogue revision", revision());
+    }
+
+    static void day(ParticularsBuilder says, String key, String label, @Nullable LocalDate day) {
+        if (day == null) {
+            says.say(key, label, "not told");
+        } else {
+            says.say(key, label, day);
+        }
+    }
+
+    String vehicle() {
+        return order.choices().family().says().english();
+    }
+
+    String footer() {
+        String placed = order.placed() == null ? "" : " · " + order.placed();
+        return catalogue.workshop().name() + " · order " + order.name() + placed + " · catalogue " + revision();
+    }
+
+    /** The first digits of the content hash are enough to tell two catalogues apart on paper. */
+    String revision() {
+        String whole = catalogue.revision();
+        return whole.substring(0, Math.min(REVISION_SHOWN, whole.length()));
+    }
+}

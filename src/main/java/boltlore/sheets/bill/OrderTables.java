@@ -1,0 +1,109 @@
+package boltlore.sheets.bill;
+
+import boltlore.catalogue.Option;
+import boltlore.charging.PowerNote;
+import boltlore.explanation.ChoiceWords;
+import boltlore.explanation.FindingWords;
+import boltlore.measure.Wording;
+import boltlore.order.Order;
+import boltlore.order.Waiver;
+import boltlore.pricing.PricedBill;
+import boltlore.resolution.Finding;
+import boltlore.sheets.Column;
+import boltlore.sheets.Formula;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+
+/** Tables of the front page: choices, findings, waivers, totals. */
+final class OrderTables {
+
+    private static final int SENTENCE = 78;
+
+    private final PricedBill priced;
+    private final Order order;
+
+    OrderTables(PricedBill priced) {
+        this.priced = priced;
+        this.order = priced.bill().order();
+    }
+
+    TableBuilder choices() {
+        TableBuilder table = Table.named("choices")
+                .columns(
+                        Column.text("asked", "Asked").atMost(44),
+                        Column.text("answer", "Answered").atMost(SENTENCE));
+        List<String> answers = ChoiceWords.of(order, Wording.ENGLISH);
+        List<Option> options = order.choices().family().options().stream()
+                .filter(option -> order.choices().value(option.name()).isPresent())
+                .toList();
+        for (int i = 0; i < options.size(); i++) {
+            table.row().put("asked", options.get(i).asks()).put("answer", answers.get(i));
+        }
+        return table;
+    }
+
+    TableBuilder findings() {
+        TableBuilder table = Table.named("findings")
+                .columns(
+                        Column.text("weight", "Weight").atMost(16),
+                        Column.text("finding", "Finding").atMost(28),
+                        Column.text("sentence", "What it says").atMost(SENTENCE));
+        FindingWords words = new FindingWords(order.choices().family());
+        for (Finding finding : priced.bill().resolved().findings()) {
+            String figure = PowerNote.of(finding, order.choices())
+                    .map(note -> "; " + note)
+                    .orElse("");
+            table.row()
+                    .put("weight", finding.severity().says())
+                    .put("finding", finding.kind().written())
+                    .put("sentence", words.of(finding) + figure);
+        }
+        return table;
+    }
+
+    TableBuilder waivers() {
+        TableBuilder table = Table.named("waivers")
+                .columns(
+                        Column.text("finding", "Finding").atMost(40),
+                        Column.text("who", "Who"),
+                        Column.date("when", "When"),
+                        Column.text("why", "Why").atMost(SENTENCE));
+        for (Waiver waiver : order.waived()) {
+            String subject = waiver.subject().isEmpty() ? "" : ": " + waiver.subject();
+            table.row()
+                    .put("finding", waiver.finding() + subject)
+                    .put("who", waiver.who())
+                    .put("when", waiver.when())
+                    .put("why", waiver.why());
+        }
+        return table;
+    }
+
+    TableBuilder totals() {
+        TableBuilder table = Table.named("totals")
+                .columns(
+                        Column.text("subSystem", "Sub-system"),
+                        Column.money("own", "Parts and making", priced.currency()),
+                        Column.money("coating", "Coating", priced.currency()),
+                        Column.money("cost", "Cost", priced.currency()),
+                        Column.decimal("mass", "Mass", 2).in("kg"));
+        priced.bySubSystem()
+                .forEach((subSystem, sum) -> table.row(subSystem)
+                        .put("subSystem", subSystem)
+                        .put("own", subtotal(subSystem, "extended"), sum.own())
+                        .put("coating", subtotal(subSystem, "coating"), sum.coating())
+                        .put("cost", Formula.sum(Formula.cell("own"), Formula.cell("coating")), sum.cost())
+                        .put("mass", subtotal(subSystem, "massExtended"), sum.massKg()));
+        table.total("kit", "Kit")
+                .sum("own", priced.totals().own())
+                .sum("coating", priced.totals().coating())
+                .sum("cost", priced.totals().cost())
+                .sum("mass", priced.totals().massKg());
+        return table;
+    }
+
+    private static Formula subtotal(String subSystem, String column) {
+        return Formula.cell(PageNames.BILL, "bill", "subtotal-" + subSystem, column);
+    }
+}

@@ -1,0 +1,109 @@
+package boltlore.sheets.bill;
+
+import static boltlore.sheets.Formula.cell;
+import static boltlore.sheets.Formula.fixed;
+import static boltlore.sheets.Formula.product;
+import static boltlore.sheets.Formula.sum;
+
+import boltlore.coating.KitFilm;
+import boltlore.pricing.MinorUnit;
+import boltlore.pricing.Price;
+import boltlore.pricing.PricedBill;
+import boltlore.sheets.Formula;
+import boltlore.sheets.Kind;
+import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
+import java.math.BigDecimal;
+
+/** From cost to price, and the masses, worked out below the bill and shown again on the front page. */
+final class PriceBlock {
+
+    private static final String NAME = "price";
+    private static final Formula HUNDRED = fixed(BigDecimal.valueOf(100));
+
+    private PriceBlock() {}
+
+    /** On the bill's own page, as live formulas over its total row. */
+    static ParticularsBuilder worked(PricedBill priced) {
+        Kind money = Kind.money(priced.currency());
+        Price kit = priced.kitPrice();
+        int digits = new MinorUnit(priced.currency()).digits();
+        Formula share = value("markUpPercent").over(HUNDRED);
+        Formula factor = sum(fixed(BigDecimal.ONE), share);
+        return Particulars.named(NAME)
+                .say(
+                        "own",
+                        "Parts and making",
+                        money,
+                        total("extended"),
+                        priced.totals().own())
+                .say(
+                        "coating",
+                        "Coating",
+                        money,
+                        total("coating"),
+                        priced.totals().coating())
+                .say("cost", "Cost of the kit", money, sum(value("own"), value("coating")), kit.cost())
+                .say("markUpPercent", markUpLabel(priced), Kind.percent(2), kit.markUpPercent())
+                .say("markUp", "Mark-up", money, value("price").minus(value("cost")), kit.markUp())
+                .say(
+                        "price",
+                        "Price of the kit",
+                        money,
+                        product(value("cost"), factor).rounded(digits),
+                        kit.price())
+                .say(
+                        "margin",
+                        "Margin, share of the price",
+                        Kind.percent(2),
+                        product(share.over(factor), HUNDRED).rounded(2),
+                        kit.marginPercent())
+                .say("extras", "Extras", money, priced.extrasPrice())
+                .say("total", "Price of the order", money, sum(value("price"), value("extras")), priced.totalPrice());
+    }
+
+    static ParticularsBuilder masses(PricedBill priced) {
+        BigDecimal kit = priced.totals().massKg();
+        BigDecimal film = KitFilm.kg(priced.bill(), priced.catalogue().finishes());
+        Kind kg = Kind.decimal(2);
+        return Particulars.named("masses")
+                .say("kit", "Mass of the kit, kg", kg, total("massExtended"), kit)
+                .say("film", "Film of powder, kg", kg, film)
+                .say(
+                        "both",
+                        "Mass with film, kg",
+                        kg,
+                        sum(cell("masses", "kit", Particulars.VALUE), cell("masses", "film", Particulars.VALUE)),
+                        kit.add(film));
+    }
+
+    /** On the front page: the same figures, taken from the bill. */
+    static ParticularsBuilder shown(PricedBill priced) {
+        Kind money = Kind.money(priced.currency());
+        Price kit = priced.kitPrice();
+        return Particulars.named(NAME)
+                .say("cost", "Cost of the kit", money, there("cost"), kit.cost())
+                .say("markUpPercent", markUpLabel(priced), Kind.percent(2), there("markUpPercent"), kit.markUpPercent())
+                .say("price", "Price of the kit", money, there("price"), kit.price())
+                .say("margin", "Margin, share of the price", Kind.percent(2), there("margin"), kit.marginPercent())
+                .say("extras", "Extras", money, there("extras"), priced.extrasPrice())
+                .say("total", "Price of the order", money, there("total"), priced.totalPrice());
+    }
+
+    private static String markUpLabel(PricedBill priced) {
+        boolean partner = !priced.bill().order().partner().isEmpty();
+        return partner ? "Mark-up for the partner, share of the cost" : "Mark-up, share of the cost";
+    }
+
+    private static Formula value(String key) {
+        return cell(NAME, key, Particulars.VALUE);
+    }
+
+    private static Formula there(String key) {
+        return cell(PageNames.BILL, NAME, key, Particulars.VALUE);
+    }
+
+    private static Formula total(String column) {
+        return cell("bill", "kit", column);
+    }
+}
