@@ -40,6 +40,10 @@ public record Column(String key, String heading, String unit, Kind kind, int wid
         return new Column(key, heading, Kind.decimal(scale));
     }
 
+    public static Column quantity(String key, String heading) {
+        return new Column(key, heading, Kind.quantity());
+    }
+
     public static Column money(String key, String heading, Currency currency) {
         return new Column(key, heading, Kind.money(currency));
     }

@@ -14,6 +14,8 @@ public record Kind(Form form, int scale, String currency) {
         TEXT,
         WHOLE,
         DECIMAL,
+        /** As many digits as it has: 8 pieces, 1.25 m. */
+        QUANTITY,
         MONEY,
         /** 25 is 25 %, not 0.25. */
         PERCENT,
@@ -26,7 +28,7 @@ public record Kind(Form form, int scale, String currency) {
         SIGNATURE;
 
         public boolean isNumber() {
-            return this == WHOLE || this == DECIMAL || this == MONEY || this == PERCENT;
+            return this == WHOLE || this == DECIMAL || this == QUANTITY || this == MONEY || this == PERCENT;
         }
 
         /** Whether the cell stays empty for the pen. */
@@ -51,6 +53,10 @@ public record Kind(Form form, int scale, String currency) {
 
     public static Kind decimal(int scale) {
         return new Kind(Form.DECIMAL, scale, "");
+    }
+
+    public static Kind quantity() {
+        return new Kind(Form.QUANTITY, 0, "");
     }
 
     /** In the currency's minor unit. */

@@ -51,7 +51,7 @@ public final class Printed {
         return switch (kind.form()) {
             case MONEY -> " " + kind.currency();
             case PERCENT -> " %";
-            case TEXT, WHOLE, DECIMAL, DATE, TICK, BLANK, SIGNATURE -> "";
+            case TEXT, WHOLE, DECIMAL, QUANTITY, DATE, TICK, BLANK, SIGNATURE -> "";
         };
     }
 
@@ -59,7 +59,7 @@ public final class Printed {
         return switch (kind.form()) {
             case DECIMAL, MONEY, PERCENT ->
                 value.setScale(kind.scale(), RoundingMode.HALF_UP).toPlainString();
-            case TEXT, WHOLE, DATE, TICK, BLANK, SIGNATURE -> plain(value);
+            case TEXT, WHOLE, QUANTITY, DATE, TICK, BLANK, SIGNATURE -> plain(value);
         };
     }
 

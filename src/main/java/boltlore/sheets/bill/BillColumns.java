@@ -19,7 +19,6 @@ final class BillColumns {
         Currency currency = priced.currency();
         int coins = Math.max(0, currency.getDefaultFractionDigits());
         int unitCost = Scales.of(ofParts(priced, Part::cost), coins, 4);
-        int quantity = Scales.of(priced.rows().stream().map(row -> row.item().quantity()), 0, 3);
         return new Column[] {
             Column.whole("level", "Level").atMost(5),
             Column.text("position", "Position").atMost(20),
@@ -27,7 +26,7 @@ final class BillColumns {
             Column.text("revision", "Rev.").atMost(4),
             Column.text("finish", "Finish").atMost(12),
             Column.text("name", "Name").atMost(30),
-            Column.decimal("quantity", "Quantity", quantity).atMost(8),
+            Column.quantity("quantity", "Quantity").atMost(8),
             Column.text("unit", "Unit").atMost(5),
             Column.text("source", "Make or buy").atMost(5),
             Column.decimal("massEach", "Mass each", 3).in("kg").atMost(8),

@@ -65,19 +65,18 @@ final class BuyPage {
     private Column[] columns() {
         int unitCost =
                 Scales.of(purchases.stream().map(purchase -> purchase.part().cost()), coins.digits(), 4);
-        int quantity = Scales.of(purchases.stream().map(Purchase::needed), 0, 3);
         return new Column[] {
             Column.text("orderCode", "Order code").atMost(14),
             Column.text("part", "Part number").atMost(12),
             Column.text("revision", "Rev.").atMost(4),
             Column.text("name", "Name").atMost(40),
-            Column.decimal("needed", "Needed", quantity),
-            Column.decimal("extra", "Of them extra", quantity).atMost(9),
+            Column.quantity("needed", "Needed"),
+            Column.quantity("extra", "Of them extra").atMost(9),
             Column.percent("scrap", "Scrap", 1).atMost(6),
-            Column.decimal("withScrap", "With scrap", 2).atMost(9),
-            Column.decimal("pack", "Pack of", 0).atMost(6),
-            Column.decimal("least", "Least order", 0).atMost(7),
-            Column.decimal("ordered", "To order", 0).atMost(8),
+            Column.decimal("withScrap", "With scrap", 1).atMost(9),
+            Column.quantity("pack", "Pack of").atMost(6),
+            Column.quantity("least", "Least order").atMost(7),
+            Column.quantity("ordered", "To order").atMost(8),
             Column.text("unit", "Unit").atMost(5),
             new Column("unitCost", "Unit cost", Kind.money(priced.currency(), unitCost)).atMost(10),
             Column.money("cost", "Cost", priced.currency()),

@@ -57,7 +57,9 @@ final class ContentsPage {
             page.heading(phrases.say("extras")).add(tables.extras(packed.extras()));
         }
         if (!packed.heldBack().isEmpty()) {
-            page.heading(phrases.say("undecided")).note(undecided());
+            page.heading(phrases.say("undecided"))
+                    .note(phrases.say("undecidedSays"))
+                    .add(tables.undecided(packed.heldBack()));
         }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")))
                 .footer(workshop.name() + " · " + phrases.say("order") + " " + order.name());
@@ -94,13 +96,5 @@ final class ContentsPage {
 
     private SortedSet<String> cautions() {
         return new TreeSet<>(bill.resolved().kit().cautions().getOrDefault("contents", new TreeSet<>()));
-    }
-
-    private String undecided() {
-        List<String> names = packed.heldBack().stream()
-                .map(held -> held.part().name().in(order.language()))
-                .distinct()
-                .toList();
-        return phrases.say("undecidedSays") + " " + String.join(", ", names) + ".";
     }
 }

@@ -9,6 +9,7 @@ import boltlore.order.Extra;
 import boltlore.picking.BagPage;
 import boltlore.picking.BagRow;
 import boltlore.picking.ExtraRow;
+import boltlore.picking.HeldBack;
 import boltlore.sheets.Column;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
@@ -36,8 +37,8 @@ final class ContentsTables {
                         Column.text("revision", phrases.say("rev")).atMost(5),
                         Column.text("name", phrases.say("name")).atMost(40),
                         Column.text("finish", phrases.say("finish")).atMost(24),
-                        Column.decimal("quantity", phrases.say("quantity"), scale(bags)),
-                        Column.whole("spares", phrases.say("spares")),
+                        Column.quantity("quantity", phrases.say("quantity")),
+                        Column.quantity("spares", phrases.say("spares")),
                         Column.text("unit", phrases.say("unit")).atMost(8),
                         Column.blank("tracked", phrases.say("tracked")).atMost(18),
                         Column.tick("checked", phrases.say("checked")));
@@ -48,12 +49,30 @@ final class ContentsTables {
         return table;
     }
 
+    TableBuilder undecided(List<HeldBack> heldBack) {
+        TableBuilder table = Table.named("undecided")
+                .columns(
+                        Column.text("part", phrases.say("part")),
+                        Column.text("name", phrases.say("name")).atMost(60),
+                        Column.text("finish", phrases.say("finish")).atMost(24),
+                        Column.quantity("quantity", phrases.say("quantity")),
+                        Column.text("unit", phrases.say("unit")));
+        for (HeldBack held : heldBack) {
+            table.row()
+                    .put("part", held.part().number().text())
+                    .put("name", held.part().name().in(language))
+                    .put("finish", finish(held.finish()))
+                    .put("quantity", held.quantity())
+                    .put("unit", phrases.unit(held.part().unit()));
+        }
+        return table;
+    }
+
     TableBuilder extras(List<ExtraRow> extras) {
-        int scale = Scales.of(extras.stream().map(row -> row.extra().quantity()), 0, 3);
         TableBuilder table = Table.named("extras")
                 .columns(
                         Column.text("extra", phrases.say("extra")).atMost(60),
-                        Column.decimal("quantity", phrases.say("quantity"), scale),
+                        Column.quantity("quantity", phrases.say("quantity")),
                         Column.text("unit", phrases.say("unit")),
                         Column.text("by", phrases.say("suppliedBy")),
                         Column.tick("checked", phrases.say("checked")));
@@ -66,10 +85,6 @@ final class ContentsTables {
                     .put("by", phrases.say(extra.suppliedByCustomer() ? "customerSupplies" : "us"));
         }
         return table;
-    }
-
-    private static int scale(List<BagPage> bags) {
-        return Scales.of(bags.stream().flatMap(page -> page.rows().stream()).map(BagRow::quantity), 0, 3);
     }
 
     private void fill(RowBuilder row, BagRow of) {

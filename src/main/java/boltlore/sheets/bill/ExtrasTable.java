@@ -25,7 +25,7 @@ final class ExtrasTable {
         TableBuilder table = Table.named("extras")
                 .columns(
                         Column.text("extra", "Extra").atMost(44),
-                        Column.decimal("quantity", "Quantity", 0),
+                        Column.quantity("quantity", "Quantity"),
                         Column.text("unit", "Unit"),
                         Column.text("by", "Supplied by").atMost(12),
                         Column.money("cost", "Cost", priced.currency()),

@@ -45,7 +45,7 @@ final class JobCardsPage {
                         Column.text("step", "Step").atMost(44),
                         Column.decimal("length", "Length", 1).in("mm"),
                         Column.text("angles", "End angles").in("°").atMost(12),
-                        Column.decimal("pieces", "Pieces", 0),
+                        Column.quantity("pieces", "Pieces"),
                         Column.decimal("setUp", "Set-up", 1).in("min"),
                         Column.decimal("run", "Run, each", 1).in("min"),
                         Column.decimal("minutes", "Time", 1).in("min"),
@@ -64,22 +64,28 @@ final class JobCardsPage {
         return table;
     }
 
-    private static String heading(Job job) {
+    private String heading(Job job) {
         Drawing drawing = job.part().making().drawing();
+        String material = job.part().making().material();
         String drawn = drawing == null ? "" : " · drawing " + drawing.number() + " issue " + drawing.issue();
         return job.part().number() + " rev. " + job.part().revision() + " · "
-                + job.part().name() + drawn + " · make " + job.count().toPlainString();
+                + job.part().name() + drawn + (material == null ? "" : " · " + says(material)) + " · make "
+                + job.count().toPlainString();
     }
 
     private void cut(TableBuilder table, Job job, Cut cut) {
-        Material material = priced.catalogue().materials().get(cut.material());
         table.row()
-                .put("step", "Cut " + (material == null ? cut.material() : material.says()))
+                .put("step", "cut " + says(cut.material()))
                 .put("length", cut.lengthMm())
                 .put(
                         "angles",
                         cut.endAngles().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" / ")))
                 .put("pieces", job.count().multiply(BigDecimal.valueOf(cut.count())));
+    }
+
+    private String says(String name) {
+        Material material = priced.catalogue().materials().get(name);
+        return material == null ? name : material.says();
     }
 
     private static void operation(TableBuilder table, Job job, Operation operation) {

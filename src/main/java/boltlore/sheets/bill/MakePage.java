@@ -47,15 +47,14 @@ final class MakePage {
     }
 
     private TableBuilder table(List<Job> jobs) {
-        TableBuilder table = Table.named("make").columns(columns(jobs));
+        TableBuilder table = Table.named("make").columns(columns());
         jobs.forEach(job -> fill(table.row(job.part().number().text()), job));
         BigDecimal minutes = jobs.stream().map(Job::minutes).reduce(BigDecimal.ZERO, BigDecimal::add);
         table.total("all", "All parts").sum("minutes", minutes);
         return table;
     }
 
-    private Column[] columns(List<Job> jobs) {
-        int quantity = Scales.of(jobs.stream().map(Job::count), 0, 2);
+    private Column[] columns() {
         return new Column[] {
             Column.text("part", "Part number").atMost(12),
             Column.text("revision", "Rev.").atMost(4),
@@ -64,8 +63,8 @@ final class MakePage {
             Column.text("issue", "Issue").atMost(5),
             Column.text("material", "Material").atMost(28),
             Column.text("finish", "Finish").atMost(16),
-            Column.decimal("count", "Make", quantity),
-            Column.decimal("extra", "Of them extra", quantity).atMost(8),
+            Column.quantity("count", "Make"),
+            Column.quantity("extra", "Of them extra").atMost(8),
             Column.decimal("minutes", "Time", 1).in("min"),
             day("release", "Release by", "Release"),
             day("need", "Needed by", "Needed"),

@@ -119,7 +119,7 @@ final class TextTable {
             text = switch (column.kind().form()) {
                 case TICK -> "[ ]";
                 case BLANK, SIGNATURE -> "_".repeat(widths[i]);
-                case TEXT, WHOLE, DECIMAL, MONEY, PERCENT, DATE -> "";
+                case TEXT, WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> "";
             };
         }
         return aligned(i, text);

@@ -1,0 +1,49 @@
+package boltlore.sheets.bill;
+
+import boltlore.bill.Bill;
+import boltlore.bill.BillMaker;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.order.json.OrderReader;
+import boltlore.pricing.PricedBill;
+import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.OrderResolver;
+import boltlore.resolution.Resolution;
+import boltlore.resolution.Resolver;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/** A demo order of the shipped catalogue, resolved and made into a bill. */
+record DemoKit(FamilyPlan plan, Bill bill) {
+
+    private static final Path CATALOG = Path.of("catalog");
+
+    /** Reading takes a moment, so all tests share one catalogue. */
+    private static final Resolver RESOLVER = new Resolver(sound(CatalogueReader.read(CATALOG)));
+
+    static DemoKit of(String order) {
+        Catalogue catalogue = RESOLVER.catalogue();
+        Path file = CATALOG.resolve("orders").resolve(order.toLowerCase(Locale.ROOT) + ".json");
+        return of(sound(OrderReader.read(file, catalogue)));
+    }
+
+    static DemoKit of(Order order) {
+        Resolution resolution = sound(new OrderResolver(RESOLVER).resolve(order, List.of()));
+        FamilyPlan plan = RESOLVER.plan(order.family());
+        return new DemoKit(plan, BillMaker.of(plan, order, (Resolution.Resolved) resolution));
+    }
+
+    PricedBill priced() {
+        return BillWorkbook.price(bill, plan.catalogue());
+    }
+
+    private static <T> T sound(Outcome<T> outcome) {
+        if (outcome instanceof Outcome.Sound<T> sound) {
+            return sound.value();
+        }
+        throw new IllegalStateException(outcome.faults().toString());
+    }
+}
