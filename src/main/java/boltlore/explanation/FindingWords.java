@@ -8,6 +8,7 @@ import boltlore.catalogue.Position;
 import boltlore.measure.OptionName;
 import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
+import java.util.Comparator;
 import java.util.Optional;
 
 /** Says a finding as a sentence that tells a person what to look at. */
@@ -124,8 +125,18 @@ public final class FindingWords {
         return family.option(new OptionName(option)).map(Option::asks).orElse(option);
     }
 
+    private String says(String option, String value) {
+        return family.option(new OptionName(option))
+                .flatMap(known -> known.value(value))
+                .map(OptionValue::says)
+                .map(Wording::english)
+                .orElse(value);
+    }
+
+    /** What a value is called; of options with values of the same name, the one that has a role. */
     private String says(String value) {
         return family.options().stream()
+                .sorted(Comparator.comparing(option -> option.role() == null))
                 .map(option -> option.value(value))
                 .flatMap(Optional::stream)
                 .map(OptionValue::says)
