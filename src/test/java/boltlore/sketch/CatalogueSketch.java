@@ -6,11 +6,13 @@ import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Coats;
+import boltlore.catalogue.Condition;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;
+import boltlore.catalogue.Limit;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
@@ -42,6 +44,7 @@ public final class CatalogueSketch {
     private final Map<PartNumber, Part> parts = new TreeMap<>();
     private final List<PositionSketch> positions = new ArrayList<>();
     private final List<Option> options = new ArrayList<>();
+    private final List<Limit> limits = new ArrayList<>();
     private final Map<String, Finish> finishes = new TreeMap<>();
     private final Map<String, Material> materials = new TreeMap<>();
     private List<String> languages = List.of("en");
@@ -90,6 +93,12 @@ public final class CatalogueSketch {
         return this;
     }
 
+    /** No order may be so. */
+    public CatalogueSketch never(Condition condition) {
+        limits.add(new Limit("limit-" + limits.size(), "It does not work.", null, condition, null));
+        return this;
+    }
+
     public CatalogueSketch languages(String... codes) {
         languages = List.of(codes);
         return this;
@@ -104,7 +113,7 @@ public final class CatalogueSketch {
                 Wording.english("Van"),
                 null,
                 options,
-                List.of(),
+                limits,
                 roles,
                 List.of(),
                 positions.stream().map(PositionSketch::draw).toList(),

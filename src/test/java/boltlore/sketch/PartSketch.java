@@ -11,6 +11,7 @@ import boltlore.catalogue.Making;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Port;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.Tracked;
@@ -33,12 +34,13 @@ public final class PartSketch {
     private final List<Contained> contains = new ArrayList<>();
     private final List<Need> needs = new ArrayList<>();
     private final List<Hole> holes = new ArrayList<>();
+    private final List<Port> ports = new ArrayList<>();
     private String unit = "each";
     private String cost = "1.00";
     private @Nullable String massKg = "0.100";
     private @Nullable String weighedKg;
     private int leadDays = 7;
-    private String bin = "F-01-01-A-01";
+    private String bin = "";
     private @Nullable Tracked tracked;
     private @Nullable Buying buying;
     private @Nullable Joined joined;
@@ -186,6 +188,11 @@ public final class PartSketch {
         return this;
     }
 
+    public PartSketch port(String name) {
+        ports.add(new Port(name, "main", List.of(), null));
+        return this;
+    }
+
     public PartSketch transport(String un) {
         transport = new Transport(un, "9", null);
         return this;
@@ -213,7 +220,7 @@ public final class PartSketch {
                 fixing,
                 holes,
                 null,
-                List.of(),
+                ports,
                 cautions,
                 null,
                 transport);

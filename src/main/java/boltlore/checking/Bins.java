@@ -1,0 +1,50 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Part;
+import boltlore.picking.Walk;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Each bin lies on the walk through the stores and holds one part. */
+final class Bins {
+
+    private Bins() {}
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        SortedMap<String, List<Part>> byBin = catalogue.parts().values().stream()
+                .filter(part -> !part.bin().isEmpty())
+                .collect(Collectors.groupingBy(Part::bin, TreeMap::new, Collectors.toList()));
+        List<String> aisles = catalogue.workshop().aisles();
+        Walk walk = new Walk(aisles);
+        return Stream.concat(
+                byBin.entrySet().stream()
+                        .filter(bin -> bin.getValue().size() > 1)
+                        .map(bin -> shared(bin.getKey(), bin.getValue())),
+                byBin.values().stream()
+                        .flatMap(List::stream)
+                        .filter(part -> !walk.passes(part.bin()))
+                        .map(part -> offTheWalk(part, aisles)));
+    }
+
+    private static Remark shared(String bin, List<Part> parts) {
+        return new Remark(
+                "bin " + bin,
+                Check.BIN_SHARED,
+                parts.stream().map(part -> part.number().text()).sorted().collect(Collectors.joining(", ")),
+                "one part in a bin",
+                "Parts that look alike get mixed up: give each a bin of its own");
+    }
+
+    private static Remark offTheWalk(Part part, List<String> aisles) {
+        return new Remark(
+                Said.part(part),
+                Check.BIN_OFF_THE_WALK,
+                "bin '" + part.bin() + "'",
+                "aisle, bay, rack, shelf and place, in one of the aisles " + String.join(", ", aisles),
+                "Mend the bin, or add its aisle to the workshop's walk");
+    }
+}

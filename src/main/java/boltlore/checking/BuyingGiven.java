@@ -1,0 +1,65 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Buying;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Source;
+import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A bought part says from whom, by which code and how long it takes, and its least order is a number of whole packs. */
+final class BuyingGiven {
+
+    private BuyingGiven() {}
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        Set<PartNumber> boughtWhole = BoughtWhole.inside(catalogue);
+        return catalogue.parts().values().stream()
+                .filter(part -> part.source() == Source.BUY && !boughtWhole.contains(part.number()))
+                .flatMap(part -> Stream.concat(missing(part), packs(part)));
+    }
+
+    private static Stream<Remark> missing(Part part) {
+        List<String> missing = new ArrayList<>();
+        Buying buying = part.buying();
+        if (buying == null || buying.supplier().isBlank()) {
+            missing.add("supplier");
+        }
+        if (buying == null || buying.orderCode().isBlank()) {
+            missing.add("order code");
+        }
+        if (part.leadDays() <= 0) {
+            missing.add("lead days");
+        }
+        return missing.isEmpty()
+                ? Stream.empty()
+                : Stream.of(new Remark(
+                        Said.part(part),
+                        Check.BUYING,
+                        "no " + String.join(", no ", missing),
+                        "supplier, order code and lead days of a bought part",
+                        "Ask purchasing"));
+    }
+
+    private static Stream<Remark> packs(Part part) {
+        Buying buying = part.buying();
+        if (buying == null || buying.packOf() == null || buying.minimumOrder() == null) {
+            return Stream.empty();
+        }
+        BigDecimal pack = buying.packOf();
+        BigDecimal minimum = buying.minimumOrder();
+        boolean whole = pack.signum() > 0 && minimum.remainder(pack).signum() == 0 && minimum.signum() > 0;
+        return whole
+                ? Stream.empty()
+                : Stream.of(new Remark(
+                        Said.part(part),
+                        Check.PACKS,
+                        "a minimum order of " + Said.number(minimum) + " in packs of " + Said.number(pack),
+                        "a minimum of whole packs",
+                        "Ask the supplier which of the two holds"));
+    }
+}

@@ -1,0 +1,53 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Position;
+import boltlore.catalogue.Route;
+import boltlore.measure.PartNumber;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A cable is long enough, and not too long, in each case of its route in which it can be called for. */
+final class CableRoutes {
+
+    private final Family family;
+    private final Map<PartNumber, Part> parts;
+    private final Together together;
+
+    private CableRoutes(Catalogue catalogue, Family family) {
+        this.family = family;
+        this.parts = catalogue.parts();
+        this.together = new Together(family);
+    }
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        return catalogue.families().values().stream().flatMap(family -> {
+            CableRoutes check = new CableRoutes(catalogue, family);
+            return family.positions().stream().flatMap(check::of);
+        });
+    }
+
+    private Stream<Remark> of(Position position) {
+        return position.routes().stream()
+                .flatMap(route -> position.lines().stream().flatMap(line -> of(position, route, line).stream()));
+    }
+
+    private Optional<Remark> of(Position position, Route route, Line line) {
+        Part part = parts.get(line.part());
+        Integer lengthMm = part == null ? null : part.lengthMm();
+        if (lengthMm == null || route.fits(lengthMm) || !together.canHold(line.when(), route.when())) {
+            return Optional.empty();
+        }
+        int longest = route.needsMm() + route.slackMm();
+        return Optional.of(new Remark(
+                Said.line(family, line),
+                Check.CABLE_LENGTH,
+                line.part() + " is " + lengthMm + " mm long",
+                route.needsMm() + " to " + longest + " mm on the route of " + position.name(),
+                "Look at the cable's length, or let the line and the route ask for the same choices"));
+    }
+}

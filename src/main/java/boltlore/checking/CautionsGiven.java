@@ -1,0 +1,61 @@
+package boltlore.checking;
+
+import boltlore.bill.Masses;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Transport;
+import boltlore.picking.Units;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Parts that can hurt say so. */
+final class CautionsGiven {
+
+    /** Lithium cells alone or packed with equipment, ion and metal: UN numbers of the transport rules, from memory. */
+    private static final Set<String> LITHIUM_UN = Set.of("3480", "3481", "3090", "3091");
+
+    /** Reference mass for lifting by one person: ISO 11228-1, from memory. */
+    private static final BigDecimal ONE_PERSON_KG = BigDecimal.valueOf(25);
+
+    private CautionsGiven() {}
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        return catalogue.parts().values().stream()
+                .flatMap(part -> Stream.of(highVoltage(part), lithium(part), lifting(part, catalogue)))
+                .flatMap(Optional::stream);
+    }
+
+    private static Optional<Remark> highVoltage(Part part) {
+        return !part.ports().isEmpty()
+                ? without(part, "high-voltage", Check.HIGH_VOLTAGE, "it has high-voltage connectors")
+                : Optional.empty();
+    }
+
+    private static Optional<Remark> lithium(Part part) {
+        Transport transport = part.transport();
+        return transport != null && LITHIUM_UN.contains(transport.un().replaceAll("[^0-9]", ""))
+                ? without(part, "lithium", Check.LITHIUM, "it travels as " + transport.un())
+                : Optional.empty();
+    }
+
+    private static Optional<Remark> lifting(Part part, Catalogue catalogue) {
+        BigDecimal mass = Masses.eachKg(part, catalogue::part);
+        boolean heavy = !Units.measured(part.unit()) && mass.compareTo(ONE_PERSON_KG) > 0;
+        return heavy
+                ? without(part, "lift-two", Check.LIFTING, "it weighs " + Said.kg(mass) + ", more than 25 kg")
+                : Optional.empty();
+    }
+
+    private static Optional<Remark> without(Part part, String caution, Check check, String because) {
+        return part.cautions().contains(caution)
+                ? Optional.empty()
+                : Optional.of(new Remark(
+                        Said.part(part),
+                        check,
+                        "no caution '" + caution + "'",
+                        "that caution, for " + because,
+                        "Add it to the part's cautions, so that it stands on the sheets"));
+    }
+}

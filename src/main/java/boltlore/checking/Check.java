@@ -1,0 +1,37 @@
+package boltlore.checking;
+
+/** What is looked at; the written name stands before each remark. */
+public enum Check {
+    MASS_AGAINST_AREA("mass against coated area"),
+    MASS_AGAINST_SCALE("rolled-up mass against the scale"),
+    CHILD_HEAVIER("child heavier than its assembly"),
+    HOLE_SIZE("no hole for the fixing"),
+    HOLE_COUNT("fewer holes than fixings"),
+    CABLE_LENGTH("cable outside its route"),
+    COSTS_NOTHING("costs nothing"),
+    COST_TWICE("cost counted twice"),
+    BUYING("bought, but not from whom or when"),
+    PACKS("pack against minimum order"),
+    MAKING("made, but not how"),
+    HIGH_VOLTAGE("high voltage without its caution"),
+    LITHIUM("lithium battery without its caution"),
+    LIFTING("heavy without its caution"),
+    HANG_POINTS("coated, but nowhere to hang it"),
+    FILM("film out of order"),
+    CURE("cure out of reach"),
+    TORQUE_ALONE("torque without its table or friction"),
+    TORQUE_HIGH("torque above its property class"),
+    BIN_SHARED("two parts in one bin"),
+    BIN_OFF_THE_WALK("bin that nobody walks past"),
+    TRANSLATION("not translated");
+
+    private final String written;
+
+    Check(String written) {
+        this.written = written;
+    }
+
+    public String written() {
+        return written;
+    }
+}

@@ -1,0 +1,35 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Catalogue;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** All checks, one after the other. */
+public final class Checks {
+
+    private static final List<Function<Catalogue, Stream<Remark>>> ALL = List.of(
+            CoatedMass::remarks,
+            AssemblyMass::remarks,
+            HolesForFixings::remarks,
+            CableRoutes::remarks,
+            CostGiven::remarks,
+            BuyingGiven::remarks,
+            MakingGiven::remarks,
+            CautionsGiven::remarks,
+            CoatingGiven::remarks,
+            Torques::remarks,
+            Bins::remarks,
+            Translations::remarks);
+
+    private Checks() {}
+
+    /** What is doubtful in the catalogue, by subject. */
+    public static List<Remark> of(Catalogue catalogue) {
+        return ALL.stream()
+                .flatMap(check -> check.apply(catalogue))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+}

@@ -1,0 +1,82 @@
+package boltlore.checking;
+
+import boltlore.bill.Masses;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.Material;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Source;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A made part's coated area, section and mass must be those of one piece of metal: mass = density × area / 2 × mean
+ * thickness, for sheet is coated on both sides.
+ *
+ * <p>They may differ by a factor of two. A closed tube is coated on its outside only and so weighs up to twice as much
+ * for its area; a part that is thin but for a few thick pads weighs little more than half, for the middle of thinnest and
+ * thickest is above its mean. A slip of the decimal point, or pounds for kilograms, is beyond two.
+ */
+final class CoatedMass {
+
+    private static final BigDecimal FACTOR = BigDecimal.valueOf(2);
+    private static final BigDecimal MM_PER_M = BigDecimal.valueOf(1000);
+    private static final BigDecimal STEEL_KG_M3 = BigDecimal.valueOf(7850);
+
+    private final Catalogue catalogue;
+
+    private CoatedMass(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        CoatedMass check = new CoatedMass(catalogue);
+        return catalogue.parts().values().stream()
+                .filter(part -> part.source() == Source.MAKE)
+                .flatMap(part -> check.of(part).stream());
+    }
+
+    private Optional<Remark> of(Part part) {
+        Coat coat = part.coat();
+        if (coat == null) {
+            return Optional.empty();
+        }
+        BigDecimal expected = expectedKg(part, coat);
+        BigDecimal mass = Masses.eachKg(part, catalogue::part);
+        boolean agree = mass.compareTo(expected.multiply(FACTOR)) <= 0
+                && mass.multiply(FACTOR).compareTo(expected) >= 0;
+        return agree
+                ? Optional.empty()
+                : Optional.of(new Remark(
+                        Said.part(part),
+                        Check.MASS_AGAINST_AREA,
+                        Said.kg(mass) + " with " + Said.number(coat.areaM2()) + " m² coated",
+                        "about " + Said.kg(expected) + " for that area and section, within a factor of 2",
+                        "Look at the coated area (both sides of sheet), the section and the mass"));
+    }
+
+    private BigDecimal expectedKg(Part part, Coat coat) {
+        Optional<Material> material = material(part);
+        BigDecimal density = material.map(Material::densityKgM3).orElse(STEEL_KG_M3);
+        BigDecimal meanMm =
+                coat.thinnestMm().add(coat.thickestMm()).divide(BigDecimal.valueOf(2), MathContext.DECIMAL128);
+        return density.multiply(coat.areaM2())
+                .multiply(meanMm)
+                .divide(MM_PER_M.multiply(BigDecimal.valueOf(2)), MathContext.DECIMAL128);
+    }
+
+    /** What the part is made of: its sheet, what it is first cut from, or that of the first child that says so. */
+    private Optional<Material> material(Part part) {
+        String name = part.making().material();
+        if (name == null && !part.making().cuts().isEmpty()) {
+            name = part.making().cuts().get(0).material();
+        }
+        return name != null
+                ? Optional.ofNullable(catalogue.materials().get(name))
+                : part.contains().stream()
+                        .flatMap(child -> material(catalogue.part(child.part())).stream())
+                        .findFirst();
+    }
+}

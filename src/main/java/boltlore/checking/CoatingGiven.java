@@ -1,0 +1,70 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Coats;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
+import java.util.stream.Stream;
+
+/** What is coated can be hung, and each coat has a film and a cure that a booth and an oven can keep. */
+final class CoatingGiven {
+
+    /** Metal temperatures and times within which powders cure. Common practice, no source. */
+    private static final int COOLEST_C = 110;
+
+    private static final int HOTTEST_C = 250;
+    private static final int SHORTEST_MIN = 3;
+    private static final int LONGEST_MIN = 60;
+
+    private CoatingGiven() {}
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        return Stream.concat(
+                catalogue.parts().values().stream().flatMap(CoatingGiven::hanging),
+                catalogue.finishes().values().stream()
+                        .flatMap(finish -> finish.coats().stream()
+                                .flatMap(coat -> Stream.concat(film(finish, coat), cure(finish, coat)))));
+    }
+
+    private static Stream<Remark> hanging(Part part) {
+        return part.coat() == null || part.coat().hangPoints() > 0
+                ? Stream.empty()
+                : Stream.of(new Remark(
+                        Said.part(part),
+                        Check.HANG_POINTS,
+                        "no hang point",
+                        "at least one for a coated part",
+                        "Say by which hole or edge it hangs in the oven"));
+    }
+
+    private static Stream<Remark> film(Finish finish, Coats coat) {
+        boolean inOrder = 0 < coat.filmMinUm()
+                && coat.filmMinUm() <= coat.filmTargetUm()
+                && coat.filmTargetUm() <= coat.filmMaxUm();
+        return inOrder
+                ? Stream.empty()
+                : Stream.of(new Remark(
+                        "finish " + finish.name(),
+                        Check.FILM,
+                        coat.powder() + ": least " + coat.filmMinUm() + ", target " + coat.filmTargetUm() + ", most "
+                                + coat.filmMaxUm() + " µm",
+                        "more than 0, then no less than the one before",
+                        "Look at the powder's data sheet"));
+    }
+
+    private static Stream<Remark> cure(Finish finish, Coats coat) {
+        boolean within = coat.cureMetalC() >= COOLEST_C
+                && coat.cureMetalC() <= HOTTEST_C
+                && coat.cureMinutes() >= SHORTEST_MIN
+                && coat.cureMinutes() <= LONGEST_MIN;
+        return within
+                ? Stream.empty()
+                : Stream.of(new Remark(
+                        "finish " + finish.name(),
+                        Check.CURE,
+                        coat.powder() + ": " + coat.cureMinutes() + " min at " + coat.cureMetalC() + " °C",
+                        SHORTEST_MIN + " to " + LONGEST_MIN + " min at " + COOLEST_C + " to " + HOTTEST_C
+                                + " °C of the metal",
+                        "Look at the powder's data sheet"));
+    }
+}

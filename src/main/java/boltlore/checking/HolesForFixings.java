@@ -1,0 +1,113 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.Hole;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Need;
+import boltlore.catalogue.Part;
+import boltlore.resolution.FamilyPlan;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Bolts that a line brings fit through, or into, the holes of its part, and there are holes enough. */
+final class HolesForFixings {
+
+    private final Family family;
+    private final FamilyPlan plan;
+
+    private HolesForFixings(Catalogue catalogue, Family family) {
+        this.family = family;
+        this.plan = new FamilyPlan(catalogue, family);
+    }
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        return catalogue.families().values().stream().flatMap(family -> {
+            HolesForFixings check = new HolesForFixings(catalogue, family);
+            return family.lines().flatMap(check::of);
+        });
+    }
+
+    private Stream<Remark> of(Line line) {
+        Part part = plan.part(line.part());
+        if (part.holes().isEmpty()) {
+            return Stream.empty();
+        }
+        SortedMap<String, List<Need>> byThread = Stream.concat(
+                        line.needs().stream(), plan.needsOf(part.number()).stream())
+                .filter(need -> bolt(need).isPresent())
+                .collect(Collectors.groupingBy(
+                        need -> bolt(need).orElseThrow().thread(), TreeMap::new, Collectors.toList()));
+        return byThread.entrySet().stream()
+                .flatMap(bolts -> MetricHoles.forThread(bolts.getKey()).stream()
+                        .flatMap(holes ->
+                                of(line, part, bolts.getKey(), holes, bolts(bolts.getValue(), line)).stream()));
+    }
+
+    /** A nut has a thread but no length: it sits on a bolt that has its hole already. */
+    private Optional<Fixing> bolt(Need need) {
+        return Optional.ofNullable(plan.part(need.part()).fixing()).filter(fixing -> fixing.lengthMm() != null);
+    }
+
+    private Optional<Remark> of(Line line, Part part, String thread, MetricHoles wanted, int bolts) {
+        int fitting = part.holes().stream()
+                .filter(hole -> wanted.suit(hole.diameterMm()))
+                .mapToInt(Hole::count)
+                .sum();
+        if (fitting == 0) {
+            return Optional.of(new Remark(
+                    Said.line(family, line),
+                    Check.HOLE_SIZE,
+                    thread + " for " + part.number() + ", which has holes of " + sizes(part),
+                    "a hole of " + wanted.say(),
+                    "Look at the fixing, or at the drawing's holes"));
+        }
+        return fitting >= bolts
+                ? Optional.empty()
+                : Optional.of(new Remark(
+                        Said.line(family, line),
+                        Check.HOLE_COUNT,
+                        bolts + " of " + thread + " for " + part.number(),
+                        "at most one for each of its " + fitting + " holes of that size",
+                        "Look at the count of the fixings, or of the holes"));
+    }
+
+    /** For one part: what it always takes and the most of what it takes under a condition, which may exclude each other. */
+    private static int bolts(List<Need> needs, Line line) {
+        BigDecimal always = BigDecimal.ZERO;
+        BigDecimal sometimes = BigDecimal.ZERO;
+        for (Need need : needs) {
+            BigDecimal asked = forOne(need, line);
+            if (need.when().isAlways()) {
+                always = always.add(asked);
+            } else {
+                sometimes = sometimes.max(asked);
+            }
+        }
+        return always.add(sometimes).setScale(0, RoundingMode.CEILING).intValue();
+    }
+
+    private static BigDecimal forOne(Need need, Line line) {
+        if (need.ask() instanceof Need.Each each) {
+            return each.quantity();
+        }
+        BigDecimal parts = line.quantity().max(BigDecimal.ONE);
+        return ((Need.AtJoint) need.ask()).atLeast().divide(parts, 0, RoundingMode.CEILING);
+    }
+
+    private static String sizes(Part part) {
+        return part.holes().stream()
+                .map(Hole::diameterMm)
+                .distinct()
+                .sorted()
+                .map(Said::number)
+                .collect(Collectors.joining(", ", "", " mm"));
+    }
+}

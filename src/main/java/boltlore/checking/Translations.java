@@ -1,0 +1,61 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.measure.Wording;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What customers and partners read is there in each of the workshop's languages. */
+final class Translations {
+
+    private record Text(String about, Wording wording) {}
+
+    private Translations() {}
+
+    static Stream<Remark> remarks(Catalogue catalogue) {
+        List<String> languages = catalogue.workshop().languages();
+        return Stream.concat(
+                        shared(catalogue),
+                        catalogue.families().values().stream().flatMap(Translations::ofFamily))
+                .flatMap(text -> of(text, languages));
+    }
+
+    private static Stream<Text> shared(Catalogue catalogue) {
+        return Stream.of(
+                        catalogue.parts().values().stream().map(part -> new Text(Said.part(part), part.name())),
+                        catalogue.finishes().values().stream()
+                                .map(finish -> new Text("finish " + finish.name(), finish.says())),
+                        catalogue.workshop().stages().stream()
+                                .map(stage -> new Text("fit stage " + stage.name(), stage.says())),
+                        catalogue.workshop().cautions().values().stream()
+                                .map(caution -> new Text("caution " + caution.code(), caution.says())))
+                .flatMap(texts -> texts);
+    }
+
+    private static Stream<Text> ofFamily(Family family) {
+        Stream<Text> values = family.options().stream()
+                .flatMap(option -> option.values().stream()
+                        .map(value -> new Text(
+                                "value " + family.name() + "/" + option.name() + "/" + value.value(), value.says())));
+        Stream<Text> positions = family.positions().stream()
+                .map(position -> new Text("position " + family.name() + "/" + position.name(), position.says()));
+        return Stream.of(Stream.of(new Text("family " + family.name(), family.says())), values, positions)
+                .flatMap(texts -> texts);
+    }
+
+    private static Stream<Remark> of(Text text, List<String> languages) {
+        List<String> missing = languages.stream()
+                .filter(language ->
+                        text.wording().byLanguage().getOrDefault(language, "").isBlank())
+                .toList();
+        return missing.isEmpty()
+                ? Stream.empty()
+                : Stream.of(new Remark(
+                        text.about(),
+                        Check.TRANSLATION,
+                        "'" + text.wording().english() + "' is not in " + String.join(", ", missing),
+                        String.join(", ", languages),
+                        "Have it translated; until then the English text is printed"));
+    }
+}

@@ -1,0 +1,24 @@
+package boltlore.checking;
+
+import boltlore.sketch.CatalogueSketch;
+import boltlore.sketch.PartSketch;
+import java.util.Arrays;
+import java.util.List;
+
+/** What the checks find, by its written name. */
+final class Remarked {
+
+    private Remarked() {}
+
+    static List<String> in(CatalogueSketch catalogue) {
+        return Checks.of(catalogue.draw()).stream()
+                .map(remark -> remark.about() + ": " + remark.check().written())
+                .toList();
+    }
+
+    static List<String> in(PartSketch... parts) {
+        CatalogueSketch catalogue = new CatalogueSketch();
+        Arrays.stream(parts).forEach(catalogue::part);
+        return in(catalogue);
+    }
+}

@@ -1,0 +1,44 @@
+package boltlore.checking;
+
+import static boltlore.sketch.PartSketch.bought;
+import static boltlore.sketch.PositionSketch.at;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.sketch.CatalogueSketch;
+import org.junit.jupiter.api.Test;
+
+class TranslationsTest {
+
+    @Test
+    void what_goes_to_customers_is_in_each_language_of_the_workshop() {
+        CatalogueSketch catalogue = new CatalogueSketch()
+                .languages("en", "de")
+                .option("air", "fitted")
+                .part(bought("P-1"))
+                .part(bought("P-2").named("de", "Teil 2"))
+                .position(at("heater").line("heater", "P-1", "1"));
+        assertThat(Remarked.in(catalogue))
+                .contains(
+                        "part P-1: not translated",
+                        "position van/heater: not translated",
+                        "value van/air/fitted: not translated",
+                        "finish black: not translated",
+                        "fit stage front: not translated",
+                        "caution lithium: not translated",
+                        "family van: not translated")
+                .doesNotContain("part P-2: not translated");
+    }
+
+    @Test
+    void an_empty_translation_is_none() {
+        assertThat(Remarked.in(new CatalogueSketch()
+                        .languages("en", "de")
+                        .part(bought("P-1").named("de", " "))))
+                .contains("part P-1: not translated");
+    }
+
+    @Test
+    void english_alone_needs_nothing() {
+        assertThat(Remarked.in(bought("P-1"))).isEmpty();
+    }
+}
