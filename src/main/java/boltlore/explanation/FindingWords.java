@@ -44,7 +44,8 @@ public final class FindingWords {
                         .orElse(finding.subject());
             case INCOMPLETE -> "Not answered yet: " + asks(finding.subject());
             case USUAL_TAKEN ->
-                "The usual answer was taken on request: " + asks(finding.subject()) + " " + says(finding.detail());
+                "The usual answer was taken on request: " + asks(finding.subject()) + " "
+                        + says(finding.subject(), finding.detail());
             default ->
                 says(finding.subject()) + " was chosen, but the build date " + finding.detail()
                         + " belongs to another era: look at the donor vehicle";
