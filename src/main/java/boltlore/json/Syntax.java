@@ -46,6 +46,9 @@ final class Syntax {
 
     private static String expected(JsonProcessingException broken) {
         String message = broken.getOriginalMessage();
+        if (message.contains("comment")) {
+            return "data without comments";
+        }
         if (message.contains("field name")) {
             return "a key in double quotes, or '}'";
         }
@@ -55,11 +58,11 @@ final class Syntax {
         if (message.contains("comma")) {
             return "',' or the closing bracket";
         }
-        if (message.contains("escape")) {
-            return "one of the escapes \\\" \\\\ \\/ \\b \\f \\n \\r \\t \\u0000";
-        }
         if (message.contains("CTRL-CHAR")) {
             return "text without bare line breaks or control characters";
+        }
+        if (message.contains("escape")) {
+            return "one of the escapes \\\" \\\\ \\/ \\b \\f \\n \\r \\t \\u0000";
         }
         return "a text, number, object, list, true, false or null";
     }

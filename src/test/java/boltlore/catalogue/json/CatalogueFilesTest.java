@@ -1,0 +1,124 @@
+package boltlore.catalogue.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import boltlore.faults.Fault;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("The files of a catalogue")
+class CatalogueFilesTest {
+
+    @TempDir
+    private Path folder;
+
+    private SmallCatalogue small;
+
+    @BeforeEach
+    void begin() {
+        small = SmallCatalogue.in(folder);
+    }
+
+    @Test
+    void a_workshop_file_that_is_missing_is_said_and_nothing_is_guessed_from_it() {
+        small.remove("workshop/cautions.json");
+        assertThat(small.faults())
+                .containsExactly(Fault.of("workshop/cautions.json", "nothing of that name", "a JSON file", "Add it."));
+    }
+
+    @Test
+    void a_family_without_its_first_file() {
+        small.remove("families/cart/family.json");
+        assertThat(small.faults())
+                .containsExactly(
+                        Fault.of("families/cart/family.json", "nothing of that name", "a JSON file", "Add it."));
+    }
+
+    @Test
+    void a_broken_file_hides_no_slip_of_another_file_by_itself() {
+        small.write("finishes.json", "{").change("materials.json", "\"form\": \"sheet\"", "\"form\": \"sheets\"");
+        assertThat(small.faults())
+                .extracting(Fault::file, Fault::found)
+                .containsExactly(tuple("finishes.json", "the end of the file"), tuple("materials.json", "'sheets'"));
+    }
+
+    @Test
+    void slips_of_all_files_and_between_files_come_in_one_go() {
+        small.change("materials.json", "\"form\": \"sheet\"", "\"form\": \"sheets\"")
+                .change("parts/bought.json", "\"massKg\": \"0.1\"", "\"massKg\": \"-0.1\"")
+                .change("families/cart/kit/power.json", "\"stage\": \"rear\"", "\"stage\": \"back\"");
+        assertThat(small.faults())
+                .extracting(Fault::file)
+                .containsExactly("families/cart/kit/power.json", "materials.json", "parts/bought.json");
+    }
+
+    @Test
+    void a_file_that_no_part_of_the_catalogue_would_read() {
+        small.write("families/cart/drive.json", "{}");
+        assertThat(small.faults())
+                .extracting(Fault::file, Fault::found, Fault::advice)
+                .containsExactly(tuple(
+                        "families/cart/drive.json",
+                        "a JSON file that is no part of a catalogue",
+                        "Move or rename it."));
+    }
+
+    @Test
+    void orders_schemas_hidden_files_and_other_kinds_of_file_are_left_alone() {
+        small.write("orders/x.json", "?")
+                .write("schema/x.schema.json", "?")
+                .write(".x.json", "?")
+                .write("parts/.x.json", "?")
+                .write("README.md", "?")
+                .write("parts/old.json.bak", "?");
+        assertThat(small.faults()).isEmpty();
+    }
+
+    @Test
+    void a_catalogue_of_the_workshop_alone_is_sound() {
+        small.remove("finishes.json")
+                .remove("materials.json")
+                .remove("parts/made.json")
+                .remove("parts/bought.json")
+                .remove("families/cart/family.json")
+                .remove("families/cart/companions.json")
+                .remove("families/cart/kit/drive.json")
+                .remove("families/cart/kit/power.json");
+        assertThat(small.faults()).isEmpty();
+    }
+
+    @Test
+    void a_folder_that_is_missing_and_a_file_in_its_place() {
+        assertThat(CatalogueReader.read(folder.resolve("gone")).faults())
+                .extracting(Fault::found)
+                .containsExactly("nothing of that name");
+        assertThat(CatalogueReader.read(folder.resolve("materials.json")).faults())
+                .extracting(Fault::found)
+                .containsExactly("a file");
+    }
+
+    @Test
+    void the_revision_is_twelve_digits_that_stay_the_same() {
+        String revision = small.catalogue().revision();
+        assertThat(revision).matches("[0-9a-f]{12}");
+        small.write("orders/other.json", "{}").write("schema/other.schema.json", "{}");
+        assertThat(small.catalogue().revision()).isEqualTo(revision);
+    }
+
+    @Test
+    void the_revision_changes_with_every_byte_and_every_name() {
+        String revision = small.catalogue().revision();
+        String text = small.text("materials.json");
+        assertThat(small.write("materials.json", text + "\n").catalogue().revision())
+                .isNotEqualTo(revision);
+        String kit = small.text("families/cart/kit/power.json");
+        small.write("materials.json", text)
+                .remove("families/cart/kit/power.json")
+                .write("families/cart/kit/cables.json", kit);
+        assertThat(small.catalogue().revision()).isNotEqualTo(revision);
+    }
+}
