@@ -1,0 +1,140 @@
+package boltlore.order.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.choices.Choice;
+import boltlore.faults.Fault;
+import boltlore.measure.LineName;
+import boltlore.measure.OptionName;
+import boltlore.measure.PartNumber;
+import boltlore.order.Extra;
+import boltlore.order.LeftOut;
+import boltlore.order.Order;
+import boltlore.order.Waiver;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("An order file")
+class OrderFilesTest {
+
+    private final Catalogue catalogue = PlainOrder.catalogue();
+    private final Order plain = PlainOrder.sound(OrderReader.read(PlainOrder.FILE, catalogue));
+
+    private static SortedSet<OptionName> options(String... names) {
+        SortedSet<OptionName> options = new TreeSet<>();
+        Stream.of(names).map(OptionName::new).forEach(options::add);
+        return options;
+    }
+
+    @Test
+    void says_who_and_when() {
+        assertThat(List.of(plain.name(), plain.family(), plain.customer(), plain.partner(), plain.language()))
+                .containsExactly("S-1", "cart", "A. Customer", "Far Works", "de");
+        assertThat(plain.placed()).isEqualTo(LocalDate.of(2026, 3, 2));
+        assertThat(plain.due()).isEqualTo(LocalDate.of(2026, 5, 4));
+        assertThat(plain.notes()).isEqualTo("Ring before delivery.");
+    }
+
+    @Test
+    void says_what_is_chosen_and_the_build_date_settles_the_era() {
+        assertThat(plain.choices().values().entrySet().stream()
+                        .map(entry -> new Choice(entry.getKey(), entry.getValue())))
+                .extracting(Choice::toString)
+                .containsExactly("era=middle", "drive-side=left", "market=south", "inlet=one", "colour=grey");
+        assertThat(plain.settledByDate()).isEqualTo(options("era"));
+        assertThat(plain.firm()).isEqualTo(options("colour", "era"));
+        assertThat(plain.rank()).containsExactly(new OptionName("inlet"), new OptionName("export"));
+    }
+
+    @Test
+    void keeps_an_era_that_is_chosen_even_against_the_build_date() {
+        Order order = PlainOrder.sound(PlainOrder.changed("\"choices\": {", "\"choices\": {\"era\": \"late\","));
+        assertThat(order.choices().value(new OptionName("era"))).contains("late");
+        assertThat(order.settledByDate()).isEmpty();
+    }
+
+    @Test
+    void leaves_the_era_open_without_a_build_date() {
+        Order order = PlainOrder.sound(
+                PlainOrder.changed("\"donorBuilt\": \"1972-05-01\",", "", "[\"colour\", \"era\"]", "[\"colour\"]"));
+        assertThat(order.choices().value(new OptionName("era"))).isEmpty();
+        assertThat(order.settledByDate()).isEmpty();
+    }
+
+    @Test
+    void settles_the_first_and_the_last_day_of_an_era() {
+        for (String[] row : new String[][] {
+            {"1969-12-31", "early"}, {"1970-01-01", "middle"}, {"1974-12-31", "middle"}, {"1975-01-01", "late"}
+        }) {
+            Order order = PlainOrder.sound(PlainOrder.changed("1972-05-01", row[0]));
+            assertThat(order.choices().value(new OptionName("era"))).contains(row[1]);
+        }
+    }
+
+    @Test
+    void says_what_stays_out_is_waived_or_comes_beside() {
+        SortedSet<LineName> lines = new TreeSet<>(List.of(new LineName("holder-left")));
+        assertThat(plain.leftOut()).isEqualTo(new LeftOut.These(lines));
+        assertThat(plain.waived())
+                .containsExactly(
+                        new Waiver("stray", "motor", "M. Fitter", LocalDate.of(2026, 3, 3), "Agreed by telephone."));
+        assertThat(plain.extra().get(0))
+                .isEqualTo(new Extra(
+                        new PartNumber("GREASE"), "", new BigDecimal("0.2"), "kg", null, null, false, "A spare tin."));
+        assertThat(plain.extra().get(2).suppliedByCustomer()).isTrue();
+    }
+
+    @Test
+    void is_undecided_where_it_says_nothing_of_brackets() {
+        Order order = PlainOrder.sound(PlainOrder.changed("  \"leftOut\": [\"holder-left\"],\n", ""));
+        assertThat(order.leftOut()).isEqualTo(new LeftOut.Undecided());
+    }
+
+    @Test
+    void comes_back_equal_after_writing() {
+        for (String leftOut : List.of("[\"holder-left\", \"frame\"]", "\"all\"", "\"keep\"", "\"undecided\"", "[]")) {
+            Order order = PlainOrder.sound(PlainOrder.changed("[\"holder-left\"]", leftOut));
+            Order back = PlainOrder.sound(PlainOrder.parse(OrderWriter.write(order)));
+            assertThat(back).isEqualTo(order);
+        }
+    }
+
+    @Test
+    void is_written_the_same_way_each_time() {
+        assertThat(OrderWriter.write(PlainOrder.sound(PlainOrder.parse(OrderWriter.write(plain)))))
+                .isEqualTo(OrderWriter.write(plain));
+    }
+
+    @Test
+    void that_is_missing_is_said_by_its_name() {
+        Path gone = Path.of("orders/gone.json");
+        assertThat(OrderReader.read(gone, catalogue).faults())
+                .containsExactly(Fault.of(gone.toString(), "nothing of that name", "a JSON file", "Check the path."));
+    }
+
+    @Test
+    @DisplayName("of the worked example reads without a fault and comes back equal after writing")
+    void example() throws IOException {
+        Catalogue example = PlainOrder.sound(CatalogueReader.read(Path.of("src/test/resources/example/catalog")));
+        try (Stream<Path> files = Files.list(Path.of("src/test/resources/example/orders"))) {
+            for (Path file : files.sorted().toList()) {
+                Order order = PlainOrder.sound(OrderReader.read(file, example));
+                byte[] written = OrderWriter.write(order).getBytes(StandardCharsets.UTF_8);
+                assertThat(PlainOrder.sound(OrderReader.parse("again", written, example)))
+                        .isEqualTo(order);
+            }
+        }
+    }
+}

@@ -1,0 +1,287 @@
+package boltlore.order.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import boltlore.faults.Fault;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("Slips on an order")
+class OrderSlipsTest {
+
+    private static void assertFault(
+            String from, String to, int line, String pointer, String found, String expected, String advice) {
+        assertThat(PlainOrder.changed(from, to).faults())
+                .containsExactly(new Fault("plain.json", line, pointer, found, expected, advice));
+    }
+
+    private static void assertSound(String from, String to) {
+        assertThat(PlainOrder.changed(from, to).faults()).isEmpty();
+    }
+
+    @Nested
+    @DisplayName("in its head")
+    class Head {
+
+        @Test
+        void a_name_that_would_leave_the_folder_of_the_exports() {
+            for (String name : List.of("../x", "/etc/x", "..", "a/b", "a\\\\b", ".hidden", "x.")) {
+                assertThat(PlainOrder.changed("\"S-1\"", "\"" + name + "\"").faults())
+                        .as(name)
+                        .extracting(Fault::line, Fault::place, Fault::expected)
+                        .containsExactly(tuple(
+                                3,
+                                "/order",
+                                "letters, digits, '-', '_' and '.', neither beginning nor ending with '.',"
+                                        + " at most 60 long: it names a folder"));
+            }
+            assertSound("\"S-1\"", "\"S-1.b_2\"");
+        }
+
+        @Test
+        void an_unknown_family() {
+            assertFault("\"cart\"", "\"card\"", 4, "/family", "'card'", "a family", "Did you mean 'cart'?");
+        }
+
+        @Test
+        void an_unknown_partner() {
+            assertFault(
+                    "\"Far Works\"",
+                    "\"Far Work\"",
+                    6,
+                    "/partner",
+                    "'Far Work'",
+                    "a partner of the workshop",
+                    "Did you mean 'Far Works'?");
+        }
+
+        @Test
+        void a_language_that_the_workshop_does_not_write() {
+            assertFault(
+                    "\"language\": \"de\"",
+                    "\"language\": \"fr\"",
+                    7,
+                    "/language",
+                    "'fr'",
+                    "a language of the workshop",
+                    "Known: en, de.");
+        }
+
+        @Test
+        void a_date_that_is_none() {
+            assertFault(
+                    "\"2026-03-02\"",
+                    "\"2026-02-30\"",
+                    9,
+                    "/placed",
+                    "'2026-02-30'",
+                    "a date as \"2024-03-31\" (year, month, day)",
+                    "There is no such day in the calendar.");
+        }
+
+        @Test
+        void due_before_it_is_placed() {
+            assertFault(
+                    "\"2026-05-04\"",
+                    "\"2026-03-01\"",
+                    10,
+                    "/due",
+                    "due 2026-03-01",
+                    "a day not before 2026-03-02, when it was placed",
+                    "Swap the two dates.");
+            assertSound("\"2026-05-04\"", "\"2026-03-02\"");
+        }
+
+        @Test
+        void an_unknown_key() {
+            assertFault(
+                    "\"notes\": \"Ring",
+                    "\"note\": \"Ring",
+                    28,
+                    "/note",
+                    "the unknown key 'note'",
+                    "one of $schema, order, family, donorBuilt, choices, firm, customer, partner, language, placed, due,"
+                            + " rank, leftOut, waived, extra, notes",
+                    "Did you mean 'notes'?");
+        }
+    }
+
+    @Nested
+    @DisplayName("in its choices")
+    class ChoicesOfIt {
+
+        @Test
+        void an_unknown_option() {
+            assertFault(
+                    "\"drive-side\": \"left\"",
+                    "\"driveside\": \"left\"",
+                    12,
+                    "/choices/driveside",
+                    "'driveside'",
+                    "an option of family 'cart'",
+                    "Did you mean 'drive-side'?");
+        }
+
+        @Test
+        void an_unknown_value() {
+            assertFault(
+                    "\"south\"",
+                    "\"sauth\"",
+                    13,
+                    "/choices/market",
+                    "'sauth'",
+                    "a value of option 'market'",
+                    "Did you mean 'south'?");
+        }
+
+        @Test
+        void a_value_that_is_no_text() {
+            assertFault("\"left\"", "true", 12, "/choices/drive-side", "true", "a text in double quotes", "");
+        }
+
+        @Test
+        void all_of_them_in_one_go() {
+            assertThat(PlainOrder.changed(
+                                    "\"drive-side\": \"left\"",
+                                    "\"drive-side\": \"middle\", \"papers\": \"fr\", \"colours\": \"red\"")
+                            .faults())
+                    .hasSize(3);
+        }
+
+        @Test
+        void a_firm_option_without_a_value() {
+            assertFault(
+                    "[\"colour\", \"era\"]",
+                    "[\"colour\", \"papers\"]",
+                    17,
+                    "/firm/1",
+                    "'papers'",
+                    "an option that is chosen",
+                    "Choose its value too.");
+        }
+
+        @Test
+        void an_option_both_firm_and_ranked() {
+            assertFault(
+                    "[\"inlet\", \"export\"]",
+                    "[\"inlet\", \"colour\"]",
+                    18,
+                    "/rank/1",
+                    "'colour', which is firm",
+                    "options that are not firm",
+                    "Remove it here.");
+        }
+
+        @Test
+        void an_unknown_option_in_the_rank() {
+            assertFault(
+                    "[\"inlet\", \"export\"]",
+                    "[\"inlets\", \"export\"]",
+                    18,
+                    "/rank/0",
+                    "'inlets'",
+                    "an option of family 'cart'",
+                    "Did you mean 'inlet'?");
+        }
+    }
+
+    @Nested
+    @DisplayName("in what stays out, is waived or comes beside")
+    class Rest {
+
+        @Test
+        void an_unknown_word_for_brackets() {
+            assertFault(
+                    "[\"holder-left\"]",
+                    "\"undecidet\"",
+                    19,
+                    "/leftOut",
+                    "'undecidet'",
+                    "one of all, keep, undecided",
+                    "Did you mean 'undecided'?");
+        }
+
+        @Test
+        void a_line_that_is_no_bracket() {
+            assertFault(
+                    "[\"holder-left\"]",
+                    "[\"motor\"]",
+                    19,
+                    "/leftOut/0",
+                    "'motor'",
+                    "a bracket line of the family",
+                    "Known: frame, holder-left, holder-right.");
+        }
+
+        @Test
+        void a_waiver_without_a_name_to_it() {
+            assertFault("\"who\": \"M. Fitter\", ", "", 21, "/waived/0", "no 'who'", "the key 'who'", "Add it.");
+        }
+
+        @Test
+        void an_extra_part_that_is_unknown() {
+            assertFault(
+                    "{\"part\": \"GREASE\"",
+                    "{\"part\": \"GREES\"",
+                    24,
+                    "/extra/0/part",
+                    "'GREES'",
+                    "a part of the catalogue",
+                    "Did you mean 'GREASE'?");
+        }
+
+        @Test
+        void an_extra_in_another_unit_than_its_part() {
+            assertFault(
+                    "\"quantity\": \"0.2\"",
+                    "\"quantity\": \"0.2\", \"unit\": \"l\"",
+                    24,
+                    "/extra/0/unit",
+                    "'l'",
+                    "'kg', the part's own unit",
+                    "Leave it out for a part.");
+        }
+
+        @Test
+        void half_a_tow_bar() {
+            assertFault(
+                    "\"Tow bar\", \"quantity\": 1",
+                    "\"Tow bar\", \"quantity\": \"0.5\"",
+                    25,
+                    "/extra/1/quantity",
+                    "0.5",
+                    "a whole number, counted in 'set'",
+                    "");
+        }
+
+        @Test
+        void a_one_off_of_ours_without_a_cost() {
+            assertFault(
+                    "\"cost\": \"80.00\", ",
+                    "",
+                    25,
+                    "/extra/1",
+                    "a one-off of ours without 'cost'",
+                    "what one of it costs us",
+                    "Add 'cost', \"0\" where it is free.");
+        }
+
+        @Test
+        void an_extra_that_is_both_part_and_one_off_or_neither() {
+            assertFault(
+                    "{\"says\": \"Radio\", ",
+                    "{",
+                    26,
+                    "/extra/2",
+                    "neither 'part' nor 'says'",
+                    "either a 'part' or a one-off that 'says' what it is",
+                    "");
+            assertThat(PlainOrder.changed("{\"says\": \"Radio\"", "{\"part\": \"BOLT\", \"says\": \"Radio\"")
+                            .faults())
+                    .hasSize(1);
+        }
+    }
+}
