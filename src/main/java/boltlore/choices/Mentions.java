@@ -11,7 +11,10 @@ import boltlore.catalogue.Pair;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Route;
 import boltlore.measure.OptionName;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -19,6 +22,9 @@ import java.util.TreeSet;
 public final class Mentions {
 
     private final SortedSet<OptionName> mentioned = new TreeSet<>();
+
+    /** Conditions that have been looked through: unfolded ones share much of what they say. */
+    private final Set<Condition> met = Collections.newSetFromMap(new IdentityHashMap<>());
 
     private Mentions() {}
 
@@ -69,6 +75,8 @@ public final class Mentions {
     private void add(Condition condition) {
         if (condition instanceof Condition.Is is) {
             mentioned.add(is.option());
+        } else if (!met.add(condition)) {
+            return;
         } else if (condition instanceof Condition.All all) {
             all.conditions().forEach(this::add);
         } else if (condition instanceof Condition.AnyOf any) {

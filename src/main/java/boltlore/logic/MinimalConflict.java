@@ -28,7 +28,7 @@ public final class MinimalConflict<T> {
         if (consistent.test(requests)) {
             return Optional.empty();
         }
-        if (requests.isEmpty()) {
+        if (requests.isEmpty() || !consistent.test(List.of())) {
             return Optional.of(List.of());
         }
         List<T> conflict = new MinimalConflict<>(consistent).among(List.of(), false, requests);

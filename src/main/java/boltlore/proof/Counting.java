@@ -1,0 +1,98 @@
+package boltlore.proof;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.choices.Choices;
+import boltlore.logic.Count;
+import boltlore.logic.Deadline;
+import boltlore.logic.OrderCounter;
+import boltlore.logic.Truth;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Counts valid orders exactly, each number a second time by other means. */
+final class Counting {
+
+    private final Family family;
+    private final Deadline deadline;
+    private @Nullable OrderCounter counter;
+    private @Nullable OrderCounter backwards;
+    private @Nullable List<Choices> variants;
+    private boolean small = true;
+
+    Counting(Family family, Deadline deadline) {
+        this.family = family;
+        this.deadline = deadline;
+    }
+
+    Count all() {
+        return counter().all();
+    }
+
+    /**
+     * How many valid orders fulfil the condition.
+     *
+     * @throws IllegalStateException where the two counts differ, or one order is known and none is counted: a defect of
+     *     the program
+     */
+    Touched touched(Condition condition, boolean someAreKnown) {
+        Count counted = counter().with(condition);
+        if (!(counted instanceof Count.Exactly exactly)) {
+            return new Touched(counted, all(), "");
+        }
+        if (someAreKnown && exactly.orders().signum() == 0) {
+            throw new IllegalStateException("An order is known, and none is counted");
+        }
+        return new Touched(counted, all(), checked(condition, exactly.orders()));
+    }
+
+    private String checked(Condition condition, BigInteger counted) {
+        Optional<List<Choices>> plain = variants();
+        if (plain.isPresent()) {
+            long holding = plain.get().stream()
+                    .filter(choices -> new Truth(choices).of(condition))
+                    .count();
+            agree(counted, BigInteger.valueOf(holding).multiply(PlainVariants.ordersEach(family)));
+            return "plain enumeration";
+        }
+        if (backwards().with(condition) instanceof Count.Exactly again) {
+            agree(counted, again.orders());
+            return "a second diagram, ordered backwards";
+        }
+        return "";
+    }
+
+    private static void agree(BigInteger one, BigInteger other) {
+        if (!one.equals(other)) {
+            throw new IllegalStateException("Two counts of the same orders differ: " + one + " and " + other);
+        }
+    }
+
+    private OrderCounter counter() {
+        OrderCounter made = counter;
+        if (made == null) {
+            made = new OrderCounter(family, family.limits(), deadline, false);
+            counter = made;
+        }
+        return made;
+    }
+
+    private OrderCounter backwards() {
+        OrderCounter made = backwards;
+        if (made == null) {
+            made = new OrderCounter(family, family.limits(), deadline, true);
+            backwards = made;
+        }
+        return made;
+    }
+
+    private Optional<List<Choices>> variants() {
+        if (variants == null && small) {
+            variants = PlainVariants.of(family).orElse(null);
+            small = variants != null;
+        }
+        return Optional.ofNullable(variants);
+    }
+}

@@ -1,0 +1,132 @@
+package boltlore.proof;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Limit;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.choices.Mentions;
+import boltlore.logic.Count;
+import boltlore.logic.Deadline;
+import boltlore.logic.MinimalConflict;
+import boltlore.measure.OptionName;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Proves or refutes every statement about one family, one after the other. */
+public final class Prover {
+
+    private final Family family;
+    private final Deadline deadline;
+    private final OrdersUnder orders;
+    private final Counting counting;
+
+    private Prover(Family family, Deadline deadline) {
+        this.family = family;
+        this.deadline = deadline;
+        this.orders = new OrdersUnder(family, deadline);
+        this.counting = new Counting(family, deadline);
+    }
+
+    /** Hears how far a run has come. */
+    public interface Progress {
+
+        Progress NONE = (answered, all) -> {};
+
+        void answered(int answered, int all);
+    }
+
+    /**
+     * Answers all statements until the time is up; the rest are named as unproved.
+     */
+    public static FamilyProof prove(
+            Catalogue catalogue, Family family, List<StatementKind> kinds, Deadline deadline, Progress progress) {
+        FamilyView view = FamilyView.of(catalogue, family);
+        List<Statement> statements =
+                kinds.stream().flatMap(kind -> kind.statements(view).stream()).toList();
+        List<Answer> answers = new ArrayList<>();
+        Count all = new Count.GivenUp("the time was up");
+        try {
+            Prover prover = new Prover(family, deadline);
+            prover.answerAll(statements, answers, progress);
+            all = prover.counting.all();
+        } catch (Deadline.Passed e) {
+            statements
+                    .subList(answers.size(), statements.size())
+                    .forEach(rest -> answers.add(new Answer.Unproved(rest)));
+        }
+        return new FamilyProof(family, all, List.copyOf(answers));
+    }
+
+    private void answerAll(List<Statement> statements, List<Answer> answers, Progress progress) {
+        boolean ended = false;
+        for (Statement statement : statements) {
+            Answer answer = ended
+                    ? new Answer.NotDecided(statement, "there is no valid order to ask")
+                    : saidAlready(statement, answers).orElseGet(() -> answer(statement));
+            answers.add(answer);
+            ended |= answer instanceof Answer.Defect && statement.kind().endsAll();
+            progress.answered(answers.size(), statements.size());
+        }
+    }
+
+    private static Optional<Answer> saidAlready(Statement statement, List<Answer> answers) {
+        if (statement.kind().saidAlreadyBy().isEmpty()) {
+            return Optional.empty();
+        }
+        return answers.stream()
+                .filter(Answer.Defect.class::isInstance)
+                .map(Answer::statement)
+                .filter(said -> statement.kind().saidAlreadyBy().contains(said.kind()))
+                .filter(said -> said.subject().equals(statement.subject())
+                        || said.detail().equals(statement.subject()))
+                .findFirst()
+                .map(said -> new Answer.SaidAlready(statement, said));
+    }
+
+    private Answer answer(Statement statement) {
+        deadline.check();
+        if (!(statement.question() instanceof Question.Asked asked)) {
+            return new Answer.NotDecided(statement, ((Question.TooLarge) statement.question()).why());
+        }
+        Optional<Choices> found = orders.some(asked.condition(), asked.under());
+        if (found.isPresent() == asked.someIsSound()) {
+            return new Answer.Proved(statement);
+        }
+        return found.isPresent() ? shown(statement, asked, found.get()) : excluded(statement, asked);
+    }
+
+    /** A defect that an order shows. */
+    private Answer shown(Statement statement, Question.Asked asked, Choices witness) {
+        List<Choice> whenever = Whenever.of(witness, asked.condition(), orders.valid());
+        Set<OptionName> spokenOf = whenever.stream().map(Choice::option).collect(Collectors.toSet());
+        List<Limit> limits = family.limits().stream()
+                .filter(limit -> spokenOf.containsAll(Mentions.of(limit.forbids())))
+                .toList();
+        Touched touched = counting.touched(statement.touches(), true);
+        return new Answer.Defect(statement, Optional.of(witness), whenever, joined(statement, limits), touched);
+    }
+
+    /** A defect that lies in there being no order. */
+    private Answer excluded(Statement statement, Question.Asked asked) {
+        Condition condition = asked.condition();
+        List<Limit> conflict = MinimalConflict.of(
+                        orders.limits(asked.under()), limits -> orders.some(limits, condition))
+                .orElseThrow();
+        Optional<Choices> witness = orders.valid().witness(statement.touches());
+        Touched touched = counting.touched(statement.touches(), witness.isPresent());
+        List<Choice> whenever = witness.map(order -> Whenever.of(order, statement.touches(), orders.valid()))
+                .orElse(List.of());
+        return new Answer.Defect(statement, witness, whenever, joined(statement, conflict), touched);
+    }
+
+    private static List<Limit> joined(Statement statement, List<Limit> found) {
+        List<Limit> all = new ArrayList<>(statement.limits());
+        found.stream().filter(limit -> !all.contains(limit)).forEach(all::add);
+        return all;
+    }
+}

@@ -1,0 +1,33 @@
+package boltlore.proof;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Limit;
+import boltlore.measure.LineName;
+import java.util.List;
+
+/**
+ * One thing that is to hold of a family.
+ *
+ * @param subject name of the line, position, part, pair, limit or value it is about
+ * @param detail names that make it exact; may be empty
+ * @param refuted the sentence that is true when the statement is not
+ * @param touches the valid orders that are touched when it is refuted, as a condition over options
+ * @param lines that it speaks of
+ * @param limits that it speaks of
+ */
+public record Statement(
+        StatementKind kind,
+        String subject,
+        String detail,
+        String refuted,
+        Question question,
+        Condition touches,
+        List<LineName> lines,
+        List<Limit> limits) {
+
+    /** Kind, subject and detail in one line. */
+    public String title() {
+        String named = subject.isEmpty() ? kind.name() : kind.name() + ": " + subject;
+        return detail.isEmpty() ? named : named + " (" + detail + ")";
+    }
+}

@@ -1,0 +1,67 @@
+package boltlore.proof.kinds;
+
+import boltlore.proof.FindingStatements;
+import boltlore.proof.StatementKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every kind of statement, in the order in which they are asked and told. */
+public final class Kinds {
+
+    private static final List<StatementKind> OF_FINDINGS = List.of(
+            new Overlap(),
+            new Hole(),
+            new BracketMissing(),
+            new Orphan(),
+            new CompanionMissing(),
+            new WrongHand(),
+            new BothHands(),
+            new NeitherHand(),
+            new UnequalPair(),
+            new InterlockOpen(),
+            new SocketOfAnotherMarket(),
+            new ExportWithoutTwoWay(),
+            new ExportAboveRating(),
+            new ChargerAboveInlet(),
+            new Stray(),
+            new ChargerPhasesAboveInlet(),
+            new ChargerPhasesAboveSupply(),
+            new InletOfAnotherMarket(),
+            new LabelsOfAnotherMarket(),
+            new CableOutsideWindow(),
+            new MaskMissing(),
+            new LeafWithoutBin());
+
+    private static final List<StatementKind> ALL = inOrder();
+
+    private Kinds() {}
+
+    private static List<StatementKind> inOrder() {
+        StatementKind deadLine = new DeadLine();
+        StatementKind idleLimit = new IdleLimit();
+        StatementKind twinLimits = new TwinLimits();
+        List<StatementKind> all = new ArrayList<>();
+        all.add(new NoValidOrder());
+        all.addAll(OF_FINDINGS);
+        all.add(new UnsafeToLeaveOut(OF_FINDINGS));
+        all.add(new ImpossibleValue());
+        all.add(new ForcedValue());
+        all.add(deadLine);
+        all.add(new DeadPart());
+        all.add(new IdleBracket(deadLine));
+        all.add(idleLimit);
+        all.add(twinLimits);
+        all.add(new ImpliedLimit(idleLimit, twinLimits));
+        all.add(new SurePart());
+        return List.copyOf(all);
+    }
+
+    public static List<StatementKind> all() {
+        return ALL;
+    }
+
+    /** The kinds that say of one order's findings when orders have them. */
+    public static List<FindingStatements> ofFindings() {
+        return OF_FINDINGS.stream().map(FindingStatements.class::cast).toList();
+    }
+}
