@@ -1,7 +1,6 @@
 package boltlore.proof;
 
 import boltlore.catalogue.Limit;
-import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +16,10 @@ public sealed interface Answer {
      * Refuted.
      *
      * @param witness a valid order that shows it; empty where the defect is that there is no order
-     * @param whenever choices of the witness that alone bring the defect about in every valid order that has them
+     * @param cause what it is about the witness that brings the defect about
      * @param limits that bring the defect about, or that speak of the same options and let it through
      */
-    record Defect(
-            Statement statement, Optional<Choices> witness, List<Choice> whenever, List<Limit> limits, Touched touched)
+    record Defect(Statement statement, Optional<Choices> witness, Cause cause, List<Limit> limits, Touched touched)
             implements Answer {}
 
     /** Not asked, because another defect already says it. */

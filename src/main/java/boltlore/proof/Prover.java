@@ -102,13 +102,13 @@ public final class Prover {
 
     /** A defect that an order shows. */
     private Answer shown(Statement statement, Question.Asked asked, Choices witness) {
-        List<Choice> whenever = Whenever.of(witness, asked.condition(), orders.valid());
-        Set<OptionName> spokenOf = whenever.stream().map(Choice::option).collect(Collectors.toSet());
+        Cause cause = Whenever.of(witness, asked.condition(), orders.valid());
+        Set<OptionName> spokenOf = cause.choices().stream().map(Choice::option).collect(Collectors.toSet());
         List<Limit> limits = family.limits().stream()
                 .filter(limit -> spokenOf.containsAll(Mentions.of(limit.forbids())))
                 .toList();
         Touched touched = counting.touched(statement.touches(), true);
-        return new Answer.Defect(statement, Optional.of(witness), whenever, joined(statement, limits), touched);
+        return new Answer.Defect(statement, Optional.of(witness), cause, joined(statement, limits), touched);
     }
 
     /** A defect that lies in there being no order. */
@@ -119,9 +119,9 @@ public final class Prover {
                 .orElseThrow();
         Optional<Choices> witness = orders.valid().witness(statement.touches());
         Touched touched = counting.touched(statement.touches(), witness.isPresent());
-        List<Choice> whenever = witness.map(order -> Whenever.of(order, statement.touches(), orders.valid()))
-                .orElse(List.of());
-        return new Answer.Defect(statement, witness, whenever, joined(statement, conflict), touched);
+        Cause cause = witness.map(order -> Whenever.of(order, statement.touches(), orders.valid()))
+                .orElse(Cause.NONE);
+        return new Answer.Defect(statement, witness, cause, joined(statement, conflict), touched);
     }
 
     private static List<Limit> joined(Statement statement, List<Limit> found) {

@@ -27,5 +27,10 @@ public interface StatementKind {
         return List.of();
     }
 
+    /** Whether what it finds shows in orders that leave out all brackets of no use. */
+    default boolean leavesOutUnused() {
+        return false;
+    }
+
     List<Statement> statements(FamilyView family);
 }

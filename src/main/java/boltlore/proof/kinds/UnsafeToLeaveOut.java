@@ -51,6 +51,11 @@ final class UnsafeToLeaveOut implements StatementKind {
     }
 
     @Override
+    public boolean leavesOutUnused() {
+        return true;
+    }
+
+    @Override
     public List<Statement> statements(FamilyView family) {
         List<Statement> all = new ArrayList<>();
         for (FindingStatements kind : stopping) {

@@ -1,0 +1,75 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.faults.Fault;
+import boltlore.json.JsonOut;
+import boltlore.order.Order;
+import boltlore.order.json.OrderWriter;
+import boltlore.proof.Answer;
+import boltlore.proof.FamilyProof;
+import boltlore.proof.Witnesses;
+import boltlore.proof.json.ProofJson;
+import boltlore.resolution.Severity;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The proofs of the families that were asked for, and the orders that show their defects. */
+final class ProofResults {
+
+    private final List<FamilyProof> proofs;
+    private final Map<Answer.Defect, Order> orders;
+    private final IdentityHashMap<Answer.Defect, String> files = new IdentityHashMap<>();
+
+    private ProofResults(List<FamilyProof> proofs, Map<Answer.Defect, Order> orders) {
+        this.proofs = proofs;
+        this.orders = orders;
+    }
+
+    static ProofResults of(Catalogue catalogue, List<FamilyProof> proofs) {
+        Map<Answer.Defect, Order> orders = new java.util.LinkedHashMap<>();
+        proofs.forEach(proof -> orders.putAll(Witnesses.of(catalogue, proof)));
+        return new ProofResults(proofs, orders);
+    }
+
+    /** Writes an order for each defect that one can show. */
+    List<Fault> writeWitnesses(Path folder) {
+        List<Fault> faults = new ArrayList<>();
+        orders.forEach((defect, order) -> {
+            Path file = folder.resolve(order.name() + ".json");
+            faults.addAll(WrittenAside.write(file, OrderWriter.write(order).getBytes(StandardCharsets.UTF_8))
+                    .faults());
+            files.put(defect, file.toString());
+        });
+        return faults;
+    }
+
+    JsonOut json() {
+        return JsonOut.list(proofs, proof -> ProofJson.of(proof, this::witness));
+    }
+
+    void print(Screen screen) {
+        proofs.forEach(proof -> ProofText.print(screen, proof, this::witness));
+    }
+
+    private String witness(Answer.Defect defect) {
+        String file = files.get(defect);
+        return file == null ? "" : file;
+    }
+
+    int exit() {
+        boolean defects = proofs.stream()
+                .flatMap(FamilyProof::defects)
+                .anyMatch(defect -> defect.statement().kind().severity() != Severity.INFORMS);
+        if (defects) {
+            return Exit.STOPPED;
+        }
+        boolean open = proofs.stream()
+                .flatMap(proof -> proof.answers().stream())
+                .anyMatch(answer -> answer instanceof Answer.NotDecided || answer instanceof Answer.Unproved);
+        return open ? Exit.UNDECIDED : Exit.OK;
+    }
+}

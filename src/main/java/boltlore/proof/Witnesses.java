@@ -1,0 +1,69 @@
+package boltlore.proof;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Role;
+import boltlore.choices.Choices;
+import boltlore.order.LeftOut;
+import boltlore.order.Order;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** The orders that show the defects of a family, complete and ready to run. */
+public final class Witnesses {
+
+    private Witnesses() {}
+
+    /** An order for each defect that an order can show, in the order of the defects. */
+    public static Map<Answer.Defect, Order> of(Catalogue catalogue, FamilyProof proof) {
+        Map<Answer.Defect, Order> all = new LinkedHashMap<>();
+        for (Answer.Defect defect : proof.defects().toList()) {
+            defect.witness()
+                    .filter(choices -> defect.statement().kind().severity() != boltlore.resolution.Severity.INFORMS)
+                    .ifPresent(choices -> all.put(defect, order(catalogue, defect, choices, all.size() + 1)));
+        }
+        return all;
+    }
+
+    private static Order order(Catalogue catalogue, Answer.Defect defect, Choices choices, int number) {
+        Statement statement = defect.statement();
+        LeftOut leftOut = statement.kind().leavesOutUnused() ? new LeftOut.AllUnused() : new LeftOut.Undecided();
+        return complete(
+                catalogue,
+                "%s-witness-%03d".formatted(choices.family().name(), number),
+                choices,
+                leftOut,
+                statement.title() + ". " + statement.refuted());
+    }
+
+    /** An order with these choices that nobody has placed. */
+    public static Order complete(Catalogue catalogue, String name, Choices choices, LeftOut leftOut, String notes) {
+        return new Order(
+                name,
+                choices.family().name(),
+                "Nobody: made by a proof",
+                "",
+                language(catalogue, choices),
+                null,
+                null,
+                null,
+                choices,
+                new TreeSet<>(),
+                new TreeSet<>(),
+                List.of(),
+                leftOut,
+                List.of(),
+                List.of(),
+                notes);
+    }
+
+    private static String language(Catalogue catalogue, Choices choices) {
+        List<String> known = catalogue.workshop().languages();
+        return choices.inRole(Role.LANGUAGE)
+                .map(OptionValue::value)
+                .filter(known::contains)
+                .orElse(known.get(0));
+    }
+}

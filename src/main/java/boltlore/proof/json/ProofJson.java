@@ -1,0 +1,103 @@
+package boltlore.proof.json;
+
+import boltlore.json.JsonOut;
+import boltlore.logic.Count;
+import boltlore.proof.Answer;
+import boltlore.proof.FamilyProof;
+import boltlore.proof.Statement;
+import boltlore.proof.StatementKind;
+import boltlore.resolution.Severity;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** A family's proof as one JSON object. */
+public final class ProofJson {
+
+    private ProofJson() {}
+
+    /**
+     * The proof with its defects.
+     *
+     * @param witness name of the order that shows a defect, or empty
+     */
+    public static JsonOut.Members of(FamilyProof proof, Function<Answer.Defect, String> witness) {
+        List<Answer.Defect> defects = proof.defects().toList();
+        return JsonOut.object()
+                .put("family", proof.family().name())
+                .put("validOrders", count(proof.orders()))
+                .put("statements", proof.answers().size())
+                .put("defects", JsonOut.list(weighing(defects, true), defect -> defect(defect, witness)))
+                .put(
+                        "forInformation",
+                        JsonOut.list(
+                                weighing(defects, false),
+                                defect -> JsonOut.text(defect.statement().title())))
+                .put("proved", proved(proof))
+                .put(
+                        "saidAlready",
+                        JsonOut.list(proof.only(Answer.SaidAlready.class).toList(), ProofJson::saidAlready))
+                .put(
+                        "notDecided",
+                        JsonOut.list(proof.only(Answer.NotDecided.class).toList(), ProofJson::notDecided))
+                .put(
+                        "unproved",
+                        JsonOut.list(
+                                proof.only(Answer.Unproved.class).toList(),
+                                answer -> JsonOut.text(answer.statement().title())));
+    }
+
+    private static List<Answer.Defect> weighing(List<Answer.Defect> defects, boolean wanted) {
+        return defects.stream()
+                .filter(defect -> wanted == (defect.statement().kind().severity() != Severity.INFORMS))
+                .toList();
+    }
+
+    private static JsonOut defect(Answer.Defect defect, Function<Answer.Defect, String> witness) {
+        Statement statement = defect.statement();
+        return JsonOut.object()
+                .put("kind", statement.kind().name())
+                .put("subject", statement.subject())
+                .putIfAny("detail", statement.detail())
+                .put("severity", statement.kind().severity().name().toLowerCase(java.util.Locale.ROOT))
+                .put("sentence", statement.refuted())
+                .put("touches", count(defect.touched().orders()))
+                .putIfAny("percent", defect.touched().percent().orElse(null))
+                .putIfAny("countedAgainBy", defect.touched().checkedBy())
+                .putIfAny("everyOrderWith", defect.cause().choices())
+                .put("noOtherOrder", defect.cause().onlyThen())
+                .putIfAny("lines", statement.lines())
+                .putIfAny(
+                        "limits",
+                        defect.limits().stream().map(limit -> limit.name()).toList())
+                .put("mend", statement.kind().mend())
+                .putIfAny("witness", witness.apply(defect));
+    }
+
+    /** Counts are texts: they outgrow the numbers that programs read exactly. */
+    private static JsonOut count(Count count) {
+        return count instanceof Count.Exactly exactly
+                ? JsonOut.text(exactly.orders().toString())
+                : JsonOut.nothing();
+    }
+
+    private static JsonOut proved(FamilyProof proof) {
+        Map<StatementKind, Integer> byKind = new LinkedHashMap<>();
+        proof.only(Answer.Proved.class)
+                .forEach(answer -> byKind.merge(answer.statement().kind(), 1, Integer::sum));
+        JsonOut.Members all = JsonOut.object();
+        byKind.forEach((kind, many) -> all.put(kind.name(), many));
+        return all;
+    }
+
+    private static JsonOut saidAlready(Answer.SaidAlready answer) {
+        return JsonOut.object()
+                .put("statement", answer.statement().title())
+                .put("by", answer.by().title());
+    }
+
+    private static JsonOut notDecided(Answer.NotDecided answer) {
+        return JsonOut.object().put("statement", answer.statement().title()).put("why", answer.why());
+    }
+}
