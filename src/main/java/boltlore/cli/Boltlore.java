@@ -15,7 +15,15 @@ import picocli.CommandLine.Spec;
         name = "boltlore",
         mixinStandardHelpOptions = true,
         versionProvider = Release.class,
-        subcommands = {WhyCommand.class, CompareCommand.class, PartsCommand.class, ProveCommand.class},
+        subcommands = {
+            KitCommand.class,
+            WhyCommand.class,
+            CompareCommand.class,
+            PartsCommand.class,
+            CoatCommand.class,
+            CheckCommand.class,
+            ProveCommand.class
+        },
         description = "From an order for a bolt-in conversion kit to exactly the right parts and each room's sheets.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {

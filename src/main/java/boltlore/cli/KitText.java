@@ -1,11 +1,15 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
 import boltlore.explanation.FindingWords;
+import boltlore.pricing.PricedBill;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Severity;
+import boltlore.sheets.bill.BillWorkbook;
 
-/** An order's findings for the screen, the most serious first. */
+/** An order and what became of it, for the screen: its kit in figures, then its findings, the most serious first. */
 final class KitText {
 
     private KitText() {}
@@ -13,6 +17,34 @@ final class KitText {
     static void print(Screen screen, OrderKit kit) {
         screen.heading(kit.order().name() + ", " + kit.order().customer());
         findings(screen, kit);
+    }
+
+    static void print(Screen screen, Catalogue catalogue, Finished finished) {
+        OrderKit kit = finished.kit();
+        if (kit == null) {
+            return;
+        }
+        screen.heading(kit.order().name() + ", " + kit.order().customer());
+        Bill bill = kit.bill();
+        if (bill != null) {
+            figures(screen, catalogue, bill);
+        }
+        findings(screen, kit);
+        if (!finished.written().isEmpty()) {
+            screen.wrapped(
+                    2, "sheets in " + finished.written().get(0).toAbsolutePath().getParent());
+        } else if (kit.resolution().stops()) {
+            screen.wrapped(2, "No sheet was written: mend what stops, and run it again.");
+        }
+    }
+
+    private static void figures(Screen screen, Catalogue catalogue, Bill bill) {
+        PricedBill priced = BillWorkbook.price(bill, catalogue);
+        screen.wrapped(
+                2,
+                bill.resolved().kit().lines().size() + " lines, "
+                        + bill.resolved().kit().quantities().size() + " part numbers; "
+                        + KitFigures.of(priced));
     }
 
     static void findings(Screen screen, OrderKit kit) {

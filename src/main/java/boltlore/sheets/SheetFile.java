@@ -18,6 +18,11 @@ public final class SheetFile {
         return new SheetFile(name, text.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** The same file in a folder. */
+    public SheetFile under(String folder) {
+        return new SheetFile(folder + "/" + name, content);
+    }
+
     public String name() {
         return name;
     }

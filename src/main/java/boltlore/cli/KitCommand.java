@@ -1,0 +1,104 @@
+package boltlore.cli;
+
+import boltlore.answers.OrderKit;
+import boltlore.answers.json.KitJson;
+import boltlore.answers.json.SureJson;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Turns orders into kits and writes each room's sheets. */
+@Command(
+        name = "kit",
+        description =
+                "Resolve orders into kits and write their sheets: bill, contents list, picking list, coating batch.")
+final class KitCommand extends RoomCommand {
+
+    @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Order files, or folders of them.")
+    private List<Path> orders = new ArrayList<>();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Where the orders' folders are written; without it the folder 'exports' here.")
+    private Path out = Path.of("exports");
+
+    @Option(names = "--usual", description = "Let open options take their usual value; each is told.")
+    private boolean usual;
+
+    @Option(
+            names = "--sure",
+            description = "For an order that is not settled: the parts that every completion brings. Writes no sheets.")
+    private boolean sure;
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
+
+    @Override
+    int run(Screen screen) {
+        Outcome<Bench> bench = Bench.of(catalogue);
+        return done(
+                screen,
+                bench.then(at -> OrderFiles.of(orders)
+                        .then(files -> Outcome.sound(sure ? sure(screen, at, files) : kits(screen, at, files)))));
+    }
+
+    private int kits(Screen screen, Bench bench, List<Path> files) {
+        List<Finished> all = new KitRun(bench, out, usual, new Progress(aside(), files.size())).of(files);
+        if (json()) {
+            screen.line(JsonOut.list(
+                            all.stream().filter(each -> each.kit() != null).toList(), KitCommand::json)
+                    .written()
+                    .stripTrailing());
+        } else {
+            all.forEach(each -> KitText.print(screen, bench.catalogue(), each));
+        }
+        screen.flush();
+        List<Fault> faults =
+                all.stream().flatMap(each -> each.faults().stream()).toList();
+        int exit = all.stream().mapToInt(Finished::exit).max().orElse(Exit.OK);
+        return faults.isEmpty() ? exit : refused(faults, exit);
+    }
+
+    private static JsonOut json(Finished finished) {
+        OrderKit kit = finished.kit();
+        if (kit == null) {
+            return JsonOut.nothing();
+        }
+        return KitJson.of(kit).put("sheets", JsonOut.texts(finished.written()));
+    }
+
+    private int sure(Screen screen, Bench bench, List<Path> files) {
+        List<Fault> faults = new ArrayList<>();
+        Map<Path, SureText.Answer> answers = new HashMap<>();
+        for (Path file : files) {
+            Outcome<SureText.Answer> answer =
+                    bench.order(file).then(order -> Outcome.sound(SureText.Answer.of(bench, order)));
+            faults.addAll(answer.faults());
+            if (answer instanceof Outcome.Sound<SureText.Answer> sound) {
+                answers.put(file, sound.value());
+            }
+        }
+        List<SureText.Answer> inOrder =
+                files.stream().filter(answers::containsKey).map(answers::get).toList();
+        if (json()) {
+            screen.line(JsonOut.list(inOrder, answer -> SureJson.of(answer.order(), answer.sure()))
+                    .written()
+                    .stripTrailing());
+        } else {
+            inOrder.forEach(answer -> SureText.print(screen, bench, answer));
+        }
+        screen.flush();
+        boolean none = inOrder.stream().anyMatch(answer -> answer.sure().completions() == 0);
+        return faults.isEmpty() ? none ? Exit.STOPPED : Exit.OK : refused(faults, Exit.FAULTS);
+    }
+}

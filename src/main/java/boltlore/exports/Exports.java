@@ -1,0 +1,52 @@
+package boltlore.exports;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.sheets.SheetFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes a folder of sheets so that at any moment it holds all of the old ones or all of the new. */
+public final class Exports {
+
+    private Exports() {}
+
+    /**
+     * Replaces the folder's content by these files.
+     *
+     * @return the files' paths in the order given; faulty where something could not be written, and then the folder is as
+     *     it was before
+     */
+    public static Outcome<List<Path>> write(Path folder, List<SheetFile> files) {
+        Path target = folder.toAbsolutePath().normalize();
+        Path parent = target.getParent();
+        if (parent == null || Files.isRegularFile(target)) {
+            return Outcome.faulty(Fault.of(
+                    folder.toString(), "a file or the root of the disk", "a folder for sheets", "Name another folder"));
+        }
+        try {
+            Files.createDirectories(parent);
+            Leftovers.sweep(target);
+            Path aside = Aside.folderFor(target);
+            try {
+                for (SheetFile file : files) {
+                    Path path = aside.resolve(file.name());
+                    Files.createDirectories(
+                            aside.resolve(file.name()).toAbsolutePath().getParent());
+                    Files.write(path, file.content());
+                }
+                Swap.intoPlace(aside, target);
+            } finally {
+                Leftovers.delete(aside);
+            }
+        } catch (IOException e) {
+            return Outcome.faulty(Unwritten.told(folder, e));
+        }
+        List<Path> written = new ArrayList<>();
+        files.forEach(file -> written.add(folder.resolve(file.name())));
+        return Outcome.sound(written);
+    }
+}

@@ -1,0 +1,28 @@
+package boltlore.sheets.orders;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.picking.PickingList;
+import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.bill.BillWorkbook;
+import boltlore.sheets.bill.ContentsWorkbook;
+import boltlore.sheets.coating.CoatSheet;
+import boltlore.sheets.picking.PickingSheet;
+import java.util.List;
+
+/** The workbooks of one order. */
+public final class OrderSheets {
+
+    private OrderSheets() {}
+
+    /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
+    public static List<Workbook> of(FamilyPlan plan, Bill bill) {
+        Catalogue catalogue = plan.catalogue();
+        return List.of(
+                BillWorkbook.of(BillWorkbook.price(bill, catalogue)),
+                ContentsWorkbook.of(plan, bill),
+                PickingSheet.of(catalogue, bill, PickingList.of(plan, bill)),
+                CoatSheet.of(List.of(bill), catalogue));
+    }
+}
