@@ -3,11 +3,13 @@ package boltlore.cli;
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
+import boltlore.charging.PowerNote;
 import boltlore.explanation.FindingWords;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Severity;
 import boltlore.sheets.bill.BillWorkbook;
+import java.nio.file.Path;
 
 /** An order and what became of it, for the screen: its kit in figures, then its findings, the most serious first. */
 final class KitText {
@@ -31,11 +33,16 @@ final class KitText {
         }
         findings(screen, kit);
         if (!finished.written().isEmpty()) {
-            screen.wrapped(
-                    2, "sheets in " + finished.written().get(0).toAbsolutePath().getParent());
+            screen.wrapped(2, "sheets in " + folder(finished));
         } else if (kit.resolution().stops()) {
             screen.wrapped(2, "No sheet was written: mend what stops, and run it again.");
         }
+    }
+
+    /** The workbooks are written first, right into the order's folder. */
+    private static Path folder(Finished finished) {
+        Path parent = finished.written().get(0).getParent();
+        return parent == null ? Path.of("") : parent;
     }
 
     private static void figures(Screen screen, Catalogue catalogue, Bill bill) {
@@ -53,7 +60,10 @@ final class KitText {
             for (Finding finding : kit.resolution().findings()) {
                 if (finding.severity() == severity) {
                     String head = severity.says() + ": " + finding.kind().written();
-                    screen.wrapped(2, head + ": " + words.of(finding));
+                    String power = PowerNote.of(finding, kit.order().choices())
+                            .map(note -> ". " + note)
+                            .orElse("");
+                    screen.wrapped(2, head + ": " + words.of(finding) + power);
                 }
             }
         }

@@ -1,0 +1,140 @@
+package boltlore.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("kit")
+class KitCommandTest {
+
+    private static final Path ORDERS = Path.of("catalog", "orders");
+
+    @TempDir
+    Path out;
+
+    @Test
+    @DisplayName("gives each demo order the findings that its table names, and sheets only where nothing stops")
+    void gives_each_demo_order_its_findings() throws IOException {
+        JsonNode expected =
+                new ObjectMapper().readTree(ORDERS.resolve("expected.json").toFile());
+
+        JsonNode kits = new ObjectMapper()
+                .readTree(Ran.boltlore("kit", ORDERS, "--out", out, "--json").out());
+
+        assertThat(kits).hasSize(expected.get("orders").size());
+        for (JsonNode order : expected.get("orders")) {
+            JsonNode kit = named(kits, order.get("order").asText());
+            assertThat(kit.get("status").asText()).isEqualTo(order.get("status").asText());
+            assertThat(findings(kit.get("findings")))
+                    .as(order.get("order").asText())
+                    .containsAll(findings(order.get("findings")));
+            assertThat(Files.exists(out.resolve(order.get("order").asText())))
+                    .as("sheets of " + order.get("order").asText())
+                    .isEqualTo(!kit.get("stops").asBoolean());
+        }
+    }
+
+    @Test
+    @DisplayName("writes the same bytes on every run")
+    void writes_the_same_bytes_on_every_run() throws IOException {
+        Path order = ORDERS.resolve("bl-1010.json");
+        Ran.boltlore("kit", order, "--out", out.resolve("one"));
+        Ran.boltlore("kit", order, "--out", out.resolve("other"));
+
+        List<Path> files = filesIn(out.resolve("one"));
+        assertThat(files).isNotEmpty();
+        for (Path file : files) {
+            assertThat(out.resolve("other").resolve(out.resolve("one").relativize(file)))
+                    .hasSameBinaryContentAs(file);
+        }
+    }
+
+    @Test
+    @DisplayName("writes a workbook, tables as CSV and tables as JSON for each room")
+    void writes_each_rooms_sheets() {
+        Ran ran = Ran.boltlore("kit", ORDERS.resolve("bl-1001.json"), "--out", out);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(out.resolve("BL-1001"))
+                .isDirectoryContaining("glob:**/bill.xlsx")
+                .isDirectoryContaining("glob:**/contents.xlsx")
+                .isDirectoryContaining("glob:**/picking-list.xlsx")
+                .isDirectoryContaining("glob:**/powder-coat-batch.xlsx")
+                .isDirectoryContaining("glob:**/csv")
+                .isDirectoryContaining("glob:**/json");
+    }
+
+    @Test
+    @DisplayName("writes no sheet of an order in conflict, and says which limits it breaks")
+    void writes_no_sheet_of_a_conflict() {
+        Ran ran = Ran.boltlore("kit", ORDERS.resolve("bl-1006.json"), "--out", out);
+
+        assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+        assertThat(ran.out()).contains("conflict").contains("No sheet was written");
+        assertThat(out).isEmptyDirectory();
+    }
+
+    @Test
+    @DisplayName("takes usual values on request only, and tells each")
+    void takes_usual_values_on_request() {
+        Ran asked = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--usual", "--out", out);
+        Ran silent = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--out", out);
+
+        assertThat(asked.out()).contains("usual taken");
+        assertThat(silent.out()).doesNotContain("usual taken");
+    }
+
+    @Test
+    @DisplayName("names the sure parts of an order that is not settled, and writes no sheets")
+    void names_the_sure_parts() {
+        Ran ran = Ran.boltlore("kit", "--sure", ORDERS.resolve("bl-1007.json"), "--out", out);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(ran.out()).contains("AC-COMP");
+        assertThat(out).isEmptyDirectory();
+    }
+
+    @Test
+    @DisplayName("refuses two files of one order in one run, and still writes the first")
+    void refuses_one_order_twice() throws IOException {
+        Path copy = Files.copy(ORDERS.resolve("bl-1001.json"), out.resolve("zz-copy.json"));
+
+        Ran ran = Ran.boltlore("kit", ORDERS.resolve("bl-1001.json"), copy, "--out", out.resolve("exports"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("'BL-1001', which is also in");
+        assertThat(out.resolve("exports/BL-1001")).isDirectory();
+    }
+
+    private static JsonNode named(JsonNode kits, String name) {
+        for (JsonNode kit : kits) {
+            if (kit.get("order").asText().equals(name)) {
+                return kit;
+            }
+        }
+        throw new AssertionError("No order " + name + " among the kits");
+    }
+
+    private static List<String> findings(JsonNode findings) {
+        List<String> all = new ArrayList<>();
+        findings.forEach(finding -> all.add(
+                finding.get("finding").asText() + " " + finding.get("subject").asText()));
+        return all;
+    }
+
+    private static List<Path> filesIn(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            return all.filter(Files::isRegularFile).sorted().toList();
+        }
+    }
+}
