@@ -41,17 +41,32 @@ final class Amounts {
 
     /** The columns of a table: the amounts stand after the first ones; what follows may end in boxes. */
     Column[] between(List<Column> first, List<Column> rest, List<Column> boxes) {
-        List<Column> amounts = List.of(
-                Column.whole("count", "Count"),
-                Column.decimal("measure", "Measure out", digits),
-                Column.text("unit", "Unit"));
-        return Stream.of(first, amounts, rest, boxes).flatMap(List::stream).toArray(Column[]::new);
+        return columns(first, List.of(), rest, boxes);
+    }
+
+    /** The same with spares beside the count. */
+    Column[] withSparesBetween(List<Column> first, List<Column> rest, List<Column> boxes) {
+        return columns(first, List.of(Column.whole("spares", "Spares")), rest, boxes);
+    }
+
+    private Column[] columns(List<Column> first, List<Column> spares, List<Column> rest, List<Column> boxes) {
+        List<Column> counted = List.of(Column.whole("count", "Count"));
+        List<Column> measured = List.of(Column.decimal("measure", "Measure out", digits), Column.text("unit", "Unit"));
+        return Stream.of(first, counted, spares, measured, rest, boxes)
+                .flatMap(List::stream)
+                .toArray(Column[]::new);
     }
 
     static RowBuilder put(RowBuilder row, BigDecimal quantity, String unit) {
         boolean fraction = quantity.stripTrailingZeros().scale() > 0;
         return row.put(fraction || Units.measured(unit) ? "measure" : "count", quantity)
                 .put("unit", unit);
+    }
+
+    static void putSpares(RowBuilder row, BigDecimal spares) {
+        if (spares.signum() > 0) {
+            row.put("spares", spares);
+        }
     }
 
     /** 'front 4, cabin 8'. */

@@ -22,7 +22,7 @@ final class ApartPage {
     }
 
     static PageBuilder of(PickingList list, Head head, FinishNames finishes, Amounts amounts) {
-        PageBuilder page = Page.named("Not from bins").landscape().footer(head.footer());
+        PageBuilder page = Page.named("Not from bins").landscape().footer(head.footer("not from bins"));
         page.title("Not from bins, " + head.order().name());
         if (!list.fromCoating().isEmpty()) {
             page.heading("From coating").add(CoatingTable.of(list.fromCoating(), finishes, amounts));

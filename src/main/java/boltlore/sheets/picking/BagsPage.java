@@ -19,8 +19,7 @@ final class BagsPage {
     private static final List<Column> WHAT = List.of(
             Column.text("part", "Part"), Column.text("finish", "Finish").atMost(16), Column.text("name", "Name"));
 
-    private static final List<Column> REST = List.of(
-            Column.whole("spares", "Spares"), Column.text("mind", "Mind").atMost(12));
+    private static final List<Column> REST = List.of(Column.text("mind", "Mind").atMost(12));
 
     private static final List<Column> BOXES =
             List.of(Column.blank("counted", "Counted"), Column.blank("short", "Short"));
@@ -39,7 +38,7 @@ final class BagsPage {
 
     PageBuilder of(BagPage bags) {
         return Page.named("Bags " + bags.stage())
-                .footer(head.footer())
+                .footer(head.footer("second count, " + stageSays(bags.stage())))
                 .title(stageSays(bags.stage()) + ": second count, "
                         + head.order().name())
                 .add(table(bags))
@@ -47,7 +46,7 @@ final class BagsPage {
     }
 
     private TableBuilder table(BagPage bags) {
-        TableBuilder table = Table.named("bags").columns(amounts.between(WHAT, REST, BOXES));
+        TableBuilder table = Table.named("bags").columns(amounts.withSparesBetween(WHAT, REST, BOXES));
         String bag = null;
         for (BagRow packed : bags.rows()) {
             if (!packed.bag().equals(bag)) {
@@ -65,9 +64,7 @@ final class BagsPage {
                 .put("name", packed.part().name().english())
                 .put("mind", CautionWords.beside(packed.cautions()));
         Amounts.put(row, packed.quantity(), packed.part().unit());
-        if (packed.spares().signum() > 0) {
-            row.put("spares", packed.spares());
-        }
+        Amounts.putSpares(row, packed.spares());
     }
 
     private String stageSays(String name) {

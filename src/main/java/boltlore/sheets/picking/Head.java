@@ -26,9 +26,9 @@ final class Head {
         return order;
     }
 
-    /** 'Order BL-1001 · Some Customer · catalogue 1a2b3c4d'. */
-    String footer() {
-        return "Order " + order.name() + " · " + order.customer() + " · catalogue " + revision();
+    /** 'Order BL-1001 · Some Customer · walk · catalogue 1a2b3c4d': what a sheet is when it has left its pile. */
+    String footer(String page) {
+        return String.join(" · ", "Order " + order.name(), order.customer(), page, "catalogue " + revision());
     }
 
     ParticularsBuilder particulars(PickingList list) {

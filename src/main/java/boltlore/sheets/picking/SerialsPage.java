@@ -34,7 +34,7 @@ final class SerialsPage {
                         Column.tick("secondCount", "2nd count"));
         rows.forEach(row -> pieces(table, row));
         return Page.named("Serials")
-                .footer(head.footer())
+                .footer(head.footer("serial numbers"))
                 .title("Serial numbers, " + head.order().name())
                 .add(table)
                 .signatures("Picked by", "Second count by");

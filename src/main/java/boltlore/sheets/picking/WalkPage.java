@@ -15,7 +15,6 @@ import java.util.List;
 final class WalkPage {
 
     private static final List<Column> REST = List.of(
-            Column.whole("spares", "Spares"),
             Column.text("stages", "For").atMost(22),
             Column.text("mind", "Mind").atMost(18),
             Column.blank("number", "Serial or lot"));
@@ -29,7 +28,7 @@ final class WalkPage {
         PageBuilder page = Page.named("Walk")
                 .landscape()
                 .frozen(2)
-                .footer(head.footer())
+                .footer(head.footer("walk"))
                 .title("Picking list " + head.order().name())
                 .add(head.particulars(list));
         head.cautions(page, list.cautions());
@@ -38,7 +37,7 @@ final class WalkPage {
 
     private static TableBuilder table(PickingList list, Amounts amounts) {
         TableBuilder table =
-                Table.named("walk").columns(amounts.between(Identity.columns("Bin"), REST, Boxes.columns()));
+                Table.named("walk").columns(amounts.withSparesBetween(Identity.columns("Bin"), REST, Boxes.columns()));
         list.walk().forEach(row -> fill(table.row(), row));
         return table;
     }
@@ -50,8 +49,6 @@ final class WalkPage {
                 .put("mind", CautionWords.beside(pick.cautions()))
                 .put("number", Boxes.number(pick));
         Amounts.put(row, pick.quantity(), part.unit());
-        if (pick.spares().signum() > 0) {
-            row.put("spares", pick.spares());
-        }
+        Amounts.putSpares(row, pick.spares());
     }
 }
