@@ -7,7 +7,7 @@ import boltlore.picking.PickingList;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookBuilder;
 
-/** The picking list of one order: the walk, what does not lie on it, serial numbers, a page of bags for each fit stage. */
+/** The picking list of one order: the walk, pages for what does not lie on it, serial numbers, bags by fit stage. */
 public final class PickingSheet {
 
     private PickingSheet() {}
@@ -28,8 +28,14 @@ public final class PickingSheet {
         Amounts amounts = Amounts.of(list);
         FinishNames finishes = new FinishNames(catalogue);
         workbook.page(WalkPage.of(list, head, amounts));
-        if (ApartPage.isNeeded(list)) {
-            workbook.page(ApartPage.of(list, head, finishes, amounts));
+        if (!list.fromCoating().isEmpty()) {
+            workbook.page(CoatingPage.of(list.fromCoating(), head, finishes, amounts));
+        }
+        if (!list.extras().isEmpty()) {
+            workbook.page(ExtrasPage.of(list.extras(), head, amounts));
+        }
+        if (!list.heldBack().isEmpty()) {
+            workbook.page(HeldBackPage.of(list.heldBack(), head, finishes, amounts));
         }
         SerialsPage serials = new SerialsPage(list, head);
         if (!serials.isEmpty()) {

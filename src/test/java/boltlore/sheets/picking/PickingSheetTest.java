@@ -41,19 +41,12 @@ class PickingSheetTest {
     }
 
     @Test
-    void a_plain_kit_has_no_block_for_what_it_has_not() {
-        Table coated =
-                sheet(withAir()).page("Not from bins").tables().findFirst().orElseThrow();
-        assertThat(sheet(withAir()).page("Not from bins").tables()).containsExactly(coated);
-        assertThat(coated.name()).isEqualTo("from-coating");
-    }
-
-    @Test
     @DisplayName("What is held back has no box to tick; what is picked has three")
     void boxes() {
-        Page apart = sheet(withoutAir()).page("Not from bins");
-        assertThat(byHand(table(apart, "held-back"))).isEmpty();
-        assertThat(byHand(table(apart, "from-coating"))).containsExactly("batch", "picked", "secondCount", "short");
+        Workbook sheet = sheet(withoutAir());
+        assertThat(byHand(table(sheet.page("Held back"), "held-back"))).isEmpty();
+        assertThat(byHand(table(sheet.page("From coating"), "from-coating")))
+                .containsExactly("batch", "picked", "secondCount", "short");
     }
 
     @Test
@@ -74,10 +67,10 @@ class PickingSheetTest {
     }
 
     @Test
-    void each_fit_stage_has_a_page_of_bags() {
+    void each_fit_stage_has_a_page_of_bags_and_nothing_has_a_page_that_is_not_there() {
         assertThat(sheet(withAir()).pages())
                 .extracting(Page::name)
-                .containsExactly("Walk", "Not from bins", "Bags front", "Bags cabin", "Bags rear");
+                .containsExactly("Walk", "From coating", "Bags front", "Bags cabin", "Bags rear");
     }
 
     @Test

@@ -3,22 +3,33 @@ package boltlore.sheets.picking;
 import boltlore.catalogue.Part;
 import boltlore.picking.CoatedRow;
 import boltlore.sheets.Column;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.util.List;
 
 /** What is fetched from coating, finish by finish. */
-final class CoatingTable {
+final class CoatingPage {
 
     private static final List<Column> REST = List.of(
             Column.text("stages", "For").atMost(22),
             Column.text("mind", "Mind").atMost(18),
             Column.blank("batch", "Batch"));
 
-    private CoatingTable() {}
+    private CoatingPage() {}
 
-    static TableBuilder of(List<CoatedRow> fromCoating, FinishNames finishes, Amounts amounts) {
+    static PageBuilder of(List<CoatedRow> fromCoating, Head head, FinishNames finishes, Amounts amounts) {
+        return Page.named("From coating")
+                .landscape()
+                .footer(head.footer("from coating"))
+                .title("From coating, " + head.order().name())
+                .add(table(fromCoating, finishes, amounts))
+                .signatures("Picked by", "Second count by");
+    }
+
+    private static TableBuilder table(List<CoatedRow> fromCoating, FinishNames finishes, Amounts amounts) {
         TableBuilder table = Table.named("from-coating")
                 .columns(amounts.between(Identity.columns("Bin, once coated"), REST, Boxes.columns()));
         String finish = "";

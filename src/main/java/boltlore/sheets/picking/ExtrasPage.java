@@ -3,22 +3,37 @@ package boltlore.sheets.picking;
 import boltlore.catalogue.Part;
 import boltlore.picking.ExtraRow;
 import boltlore.sheets.Column;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.util.List;
 
 /** What the order asks for beside the universal kit. */
-final class ExtrasTable {
+final class ExtrasPage {
 
     private static final List<Column> REST = List.of(
             Column.text("supplier", "Supplied by"),
             Column.text("reason", "Why").atMost(40),
             Column.text("mind", "Mind").atMost(18));
 
-    private ExtrasTable() {}
+    private static final String OUTSIDE =
+            "The order asks for these beside the kit. That they fit, and fit together, is not proved.";
 
-    static TableBuilder of(List<ExtraRow> extras, Amounts amounts) {
+    private ExtrasPage() {}
+
+    static PageBuilder of(List<ExtraRow> extras, Head head, Amounts amounts) {
+        return Page.named("Outside the kit")
+                .landscape()
+                .footer(head.footer("outside the kit"))
+                .title("Outside the universal kit, " + head.order().name())
+                .note(OUTSIDE)
+                .add(table(extras, amounts))
+                .signatures("Picked by", "Second count by");
+    }
+
+    private static TableBuilder table(List<ExtraRow> extras, Amounts amounts) {
         TableBuilder table =
                 Table.named("outside-the-kit").columns(amounts.between(Identity.columns("Bin"), REST, Boxes.columns()));
         extras.forEach(extra -> fill(table.row(), extra));

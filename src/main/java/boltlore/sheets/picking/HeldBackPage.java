@@ -3,6 +3,8 @@ package boltlore.sheets.picking;
 import boltlore.measure.LineName;
 import boltlore.picking.HeldBack;
 import boltlore.sheets.Column;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
@@ -10,15 +12,28 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What waits for a decision; it has no box to tick, so that nobody picks it. */
-final class HeldBackTable {
+final class HeldBackPage {
 
     private static final List<Column> REST = List.of(
             Column.text("finish", "Finish"),
             Column.text("brackets", "Belongs to bracket line").atMost(44));
 
-    private HeldBackTable() {}
+    private static final String UNDECIDED = "These brackets carry nothing in this kit, and nobody has said yet whether"
+            + " they ship. The quantities come on top of those on the other pages.";
 
-    static TableBuilder of(List<HeldBack> heldBack, FinishNames finishes, Amounts amounts) {
+    private HeldBackPage() {}
+
+    static PageBuilder of(List<HeldBack> heldBack, Head head, FinishNames finishes, Amounts amounts) {
+        return Page.named("Held back")
+                .landscape()
+                .footer(head.footer("held back"))
+                .title("Held back, " + head.order().name())
+                .caution("Do not pick until decided", UNDECIDED)
+                .add(table(heldBack, finishes, amounts))
+                .signatures("Decided by");
+    }
+
+    private static TableBuilder table(List<HeldBack> heldBack, FinishNames finishes, Amounts amounts) {
         TableBuilder table =
                 Table.named("held-back").columns(amounts.between(Identity.columns("Bin"), REST, List.of()));
         heldBack.forEach(held -> fill(table.row(), held, finishes));
