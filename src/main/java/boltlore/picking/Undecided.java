@@ -64,6 +64,9 @@ final class Undecided {
 
     /** What the bill holds beyond the sure one, as it is picked. */
     static List<HeldBack> heldBack(Bill bill, Bill sure, Walk walk) {
+        if (bill == sure) {
+            return List.of();
+        }
         SortedMap<LineName, Set<PartNumber>> brackets = partsByBracket(bill);
         SortedMap<Piece, BigDecimal> kept = new TreeMap<>();
         sure.picked().forEach(item -> kept.merge(Piece.of(item), item.quantity(), BigDecimal::add));

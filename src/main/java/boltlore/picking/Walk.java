@@ -2,7 +2,9 @@ package boltlore.picking;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The way through the stores: aisle by aisle, up the bays of one and down those of the next, so that nobody walks an
@@ -10,16 +12,13 @@ import java.util.Optional;
  */
 public final class Walk {
 
-    /** Numbers by value, the rest by letter: shelf 2 comes before shelf 10. */
-    private static final Comparator<String> NUMBERS_BY_VALUE = Comparator.comparing(
-                    (String text) -> text.chars().allMatch(Character::isDigit) ? text.length() : 0)
-            .thenComparing(Comparator.naturalOrder());
-
-    private static final Comparator<Bin> ACROSS_THE_BAY = Comparator.comparing(Bin::rack, NUMBERS_BY_VALUE)
-            .thenComparing(Bin::shelf, NUMBERS_BY_VALUE)
-            .thenComparing(Bin::place, NUMBERS_BY_VALUE);
+    private static final Comparator<Bin> ACROSS_THE_BAY = Comparator.comparing(
+                    (Bin bin) -> bin.across().get(0))
+            .thenComparing(bin -> bin.across().get(1))
+            .thenComparing(bin -> bin.across().get(2));
 
     private final List<String> aisles;
+    private final Map<String, Optional<Bin>> onTheWay = new ConcurrentHashMap<>();
 
     public Walk(List<String> aisles) {
         this.aisles = aisles;
@@ -44,8 +43,9 @@ public final class Walk {
         return onTheWay(bin).isPresent();
     }
 
+    /** Read once, for sorting asks many times. */
     private Optional<Bin> onTheWay(String bin) {
-        return Bin.written(bin).filter(read -> aisles.contains(read.aisle()));
+        return onTheWay.computeIfAbsent(bin, text -> Bin.written(text).filter(read -> aisles.contains(read.aisle())));
     }
 
     private int compare(Bin left, Bin right) {
