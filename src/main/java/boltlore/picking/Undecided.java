@@ -64,7 +64,7 @@ final class Undecided {
 
     /** What the bill holds beyond the sure one, as it is picked. */
     static List<HeldBack> heldBack(Bill bill, Bill sure, Walk walk) {
-        if (bill == sure) {
+        if (lines(bill).isEmpty()) {
             return List.of();
         }
         SortedMap<LineName, Set<PartNumber>> brackets = partsByBracket(bill);
