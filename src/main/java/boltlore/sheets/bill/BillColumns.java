@@ -20,26 +20,26 @@ final class BillColumns {
         int coins = Math.max(0, currency.getDefaultFractionDigits());
         int unitCost = Scales.of(ofParts(priced, Part::cost), coins, 4);
         return new Column[] {
-            Column.whole("level", "Level").atMost(5),
-            Column.text("position", "Position").atMost(20),
+            Column.whole("level", "Level"),
+            Column.text("position", "Position").atMost(15),
             Column.text("part", "Part number").atMost(11),
             Column.text("revision", "Rev.").atMost(4),
-            Column.text("finish", "Finish").atMost(12),
-            Column.text("name", "Name").atMost(30),
-            Column.quantity("quantity", "Quantity").atMost(8),
+            Column.text("finish", "Finish").atMost(11),
+            Column.text("name", "Name").atMost(25),
+            Column.quantity("quantity", "Qty"),
             Column.text("unit", "Unit").atMost(5),
-            Column.text("source", "Make or buy").atMost(5),
-            Column.decimal("massEach", "Mass each", 3).in("kg").atMost(8),
-            Column.decimal("massExtended", "Mass", 2).in("kg").atMost(8),
-            new Column("unitCost", "Unit cost", Kind.money(currency, unitCost)).atMost(10),
-            Column.percent("scrap", "Scrap", 1).atMost(6),
-            Column.money("extended", "Cost", currency).atMost(10),
-            Column.money("coating", "Coating", currency).atMost(8),
-            Column.whole("leadDays", "Lead").in("days").atMost(6),
+            Column.text("source", "Make, buy").atMost(5),
+            Column.decimal("massEach", "Mass each", 3).in("kg"),
+            Column.decimal("massExtended", "Mass", 2).in("kg"),
+            new Column("unitCost", "Unit cost", Kind.money(currency, unitCost)),
+            Column.percent("scrap", "Scrap", 1),
+            Column.money("extended", "Cost", currency),
+            Column.money("coating", "Coat", currency),
+            Column.whole("leadDays", "Lead days"),
             Column.text("hs", "HS code").atMost(8),
-            Column.text("origin", "Origin").atMost(6),
-            Column.text("tracked", "Tracked").atMost(7),
-            Column.text("calledBy", "Called for by").atMost(36)
+            Column.text("origin", "From").atMost(5),
+            Column.text("tracked", "Track by").atMost(6),
+            Column.text("calledBy", "Called for by").atMost(28)
         };
     }
 

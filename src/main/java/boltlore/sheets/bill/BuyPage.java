@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What is to buy, by supplier. */
@@ -62,7 +63,15 @@ final class BuyPage {
         return table;
     }
 
+    /** Columns that would stay empty are left out. */
     private Column[] columns() {
+        boolean extra = purchases.stream().anyMatch(purchase -> purchase.extra().signum() > 0);
+        return Stream.of(all())
+                .filter(column -> extra || !column.key().equals("extra"))
+                .toArray(Column[]::new);
+    }
+
+    private Column[] all() {
         int unitCost =
                 Scales.of(purchases.stream().map(purchase -> purchase.part().cost()), coins.digits(), 4);
         return new Column[] {
@@ -96,13 +105,14 @@ final class BuyPage {
                 .put("revision", purchase.part().revision())
                 .put("name", purchase.part().name().english())
                 .put("needed", purchase.needed())
-                .put("withScrap", purchase.withScrap())
                 .put("ordered", purchase.ordered())
                 .put("unit", purchase.part().unit())
                 .put("unitCost", purchase.part().cost())
                 .put("cost", product(cell("ordered"), cell("unitCost")).rounded(coins.digits()), purchase.cost());
         whereTold(row, "extra", purchase.extra());
-        whereTold(row, "scrap", purchase.part().scrapPercent());
+        if (purchase.part().scrapPercent().signum() > 0) {
+            row.put("scrap", purchase.part().scrapPercent()).put("withScrap", purchase.withScrap());
+        }
         Buying buying = purchase.part().buying();
         if (buying != null) {
             whereTold(row, "pack", buying.packOf());

@@ -6,15 +6,12 @@ import boltlore.explanation.ChoiceWords;
 import boltlore.order.Order;
 import boltlore.picking.PickingList;
 import boltlore.resolution.FamilyPlan;
-import boltlore.sheets.Column;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
 import boltlore.sheets.PrintSetup;
 import boltlore.sheets.Signatures;
-import boltlore.sheets.Table;
-import boltlore.sheets.TableBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.SortedSet;
@@ -49,7 +46,7 @@ final class ContentsPage {
                 .note(phrases.say("intro"));
         CautionNotes.add(page, cautions(), workshop, phrases.say("caution"), order.language());
         page.heading(phrases.say("chosen"))
-                .add(choices())
+                .note(String.join(". ", ChoiceWords.of(order, order.language())) + ".")
                 .heading(phrases.say("parts"))
                 .add(tables.parts(packed.bags()))
                 .frozen(1);
@@ -85,13 +82,6 @@ final class ContentsPage {
         if (day != null) {
             says.say(name, phrases.say(name), day);
         }
-    }
-
-    private TableBuilder choices() {
-        TableBuilder table = Table.named("choices")
-                .columns(Column.text("sentence", phrases.say("sentence")).atMost(80));
-        ChoiceWords.of(order, order.language()).forEach(says -> table.row().put("sentence", says));
-        return table;
     }
 
     private SortedSet<String> cautions() {

@@ -24,13 +24,13 @@ final class ExtrasTable {
     private static TableBuilder table(PricedBill priced) {
         TableBuilder table = Table.named("extras")
                 .columns(
-                        Column.text("extra", "Extra").atMost(44),
+                        Column.text("extra", "Extra").atMost(24),
                         Column.quantity("quantity", "Quantity"),
-                        Column.text("unit", "Unit"),
-                        Column.text("by", "Supplied by").atMost(12),
+                        Column.text("unit", "Unit").atMost(5),
+                        Column.text("by", "Supplied by").atMost(8),
                         Column.money("cost", "Cost", priced.currency()),
                         Column.money("price", "Price", priced.currency()),
-                        Column.text("reason", "Reason").atMost(60));
+                        Column.text("reason", "Reason").atMost(26));
         for (PricedExtra priceOf : priced.extras()) {
             Extra extra = priceOf.extra();
             table.row()

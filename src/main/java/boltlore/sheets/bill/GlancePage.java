@@ -34,10 +34,15 @@ final class GlancePage {
         if (!order.waived().isEmpty()) {
             page.heading("What was waived, and by whom").add(says.waivers());
         }
-        page.heading("Cost and mass by sub-system").add(says.totals());
+        page.heading("Cost, mass and lead time by sub-system").add(TotalsTable.of(priced));
         page.charts(
-                new BarChart("Cost by sub-system", "Cost (" + priced.currency() + ")", "totals", "subSystem", "cost"),
-                new BarChart("Mass by sub-system", "Mass (kg)", "totals", "subSystem", "mass"));
+                new BarChart(
+                        "Cost by sub-system",
+                        "Cost (" + priced.currency() + ")",
+                        TotalsTable.NAME,
+                        "subSystem",
+                        "cost"),
+                new BarChart("Mass by sub-system", "Mass (kg)", TotalsTable.NAME, "subSystem", "mass"));
         page.heading("Price").add(PriceBlock.shown(priced));
         page.heading("Time").add(TimeBlock.of(priced));
         ExtrasTable.add(page, priced);

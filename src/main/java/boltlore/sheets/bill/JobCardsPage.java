@@ -6,7 +6,6 @@ import static boltlore.sheets.Formula.sum;
 
 import boltlore.catalogue.Cut;
 import boltlore.catalogue.Drawing;
-import boltlore.catalogue.Material;
 import boltlore.catalogue.Operation;
 import boltlore.pricing.Job;
 import boltlore.pricing.PricedBill;
@@ -16,17 +15,18 @@ import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** How each part is made: what is cut, then operation by operation, with room to count and sign. */
 final class JobCardsPage {
 
     private final PricedBill priced;
     private final OrderHead head;
+    private final MakingWords words;
 
     JobCardsPage(PricedBill priced, OrderHead head) {
         this.priced = priced;
         this.head = head;
+        this.words = new MakingWords(priced.catalogue().materials());
     }
 
     /** Whether there is anything to say of how the part is made. */
@@ -36,13 +36,16 @@ final class JobCardsPage {
     }
 
     PageBuilder page() {
-        return head.page(PageNames.JOB_CARDS, "Job cards").add(table()).frozen(1);
+        return head.page(PageNames.JOB_CARDS, "Job cards")
+                .print(head.portrait())
+                .add(table())
+                .frozen(1);
     }
 
     private TableBuilder table() {
         TableBuilder table = Table.named("steps")
                 .columns(
-                        Column.text("step", "Step").atMost(44),
+                        Column.text("step", "Step").atMost(34),
                         Column.decimal("length", "Length", 1).in("mm"),
                         Column.text("angles", "End angles").in("°").atMost(12),
                         Column.quantity("pieces", "Pieces"),
@@ -66,26 +69,19 @@ final class JobCardsPage {
 
     private String heading(Job job) {
         Drawing drawing = job.part().making().drawing();
-        String material = job.part().making().material();
+        String material = words.material(job.part().making());
         String drawn = drawing == null ? "" : " · drawing " + drawing.number() + " issue " + drawing.issue();
         return job.part().number() + " rev. " + job.part().revision() + " · "
-                + job.part().name() + drawn + (material == null ? "" : " · " + says(material)) + " · make "
-                + job.count().toPlainString();
+                + job.part().name() + drawn + (material.isEmpty() ? "" : " · " + material) + " · make "
+                + MakingWords.plain(job.count());
     }
 
     private void cut(TableBuilder table, Job job, Cut cut) {
         table.row()
-                .put("step", "cut " + says(cut.material()))
+                .put("step", "cut " + words.says(cut.material()))
                 .put("length", cut.lengthMm())
-                .put(
-                        "angles",
-                        cut.endAngles().stream().map(BigDecimal::toPlainString).collect(Collectors.joining(" / ")))
+                .put("angles", words.angles(cut))
                 .put("pieces", job.count().multiply(BigDecimal.valueOf(cut.count())));
-    }
-
-    private String says(String name) {
-        Material material = priced.catalogue().materials().get(name);
-        return material == null ? name : material.says();
     }
 
     private static void operation(TableBuilder table, Job job, Operation operation) {

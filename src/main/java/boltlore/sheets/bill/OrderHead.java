@@ -6,6 +6,7 @@ import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
+import boltlore.sheets.PrintSetup;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,11 @@ final class OrderHead {
     /** A landscape page with title, particulars and footer. */
     PageBuilder page(String name, String title) {
         return Page.named(name).landscape().title(title).add(particulars()).footer(footer());
+    }
+
+    /** For a page that is narrow enough. */
+    PrintSetup portrait() {
+        return PrintSetup.PORTRAIT.withFooter(footer());
     }
 
     ParticularsBuilder particulars() {

@@ -10,15 +10,14 @@ import boltlore.order.Waiver;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.Finding;
 import boltlore.sheets.Column;
-import boltlore.sheets.Formula;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.util.List;
 
-/** Tables of the front page: choices, findings, waivers, totals. */
+/** Tables of the front page: choices, findings, waivers. */
 final class OrderTables {
 
-    private static final int SENTENCE = 78;
+    private static final int SENTENCE = 58;
 
     private final PricedBill priced;
     private final Order order;
@@ -31,7 +30,7 @@ final class OrderTables {
     TableBuilder choices() {
         TableBuilder table = Table.named("choices")
                 .columns(
-                        Column.text("asked", "Asked").atMost(44),
+                        Column.text("asked", "Asked").atMost(36),
                         Column.text("answer", "Answered").atMost(SENTENCE));
         List<String> answers = ChoiceWords.of(order, Wording.ENGLISH);
         List<Option> options = order.choices().family().options().stream()
@@ -47,7 +46,7 @@ final class OrderTables {
         TableBuilder table = Table.named("findings")
                 .columns(
                         Column.text("weight", "Weight").atMost(16),
-                        Column.text("finding", "Finding").atMost(28),
+                        Column.text("finding", "Finding").atMost(22),
                         Column.text("sentence", "What it says").atMost(SENTENCE));
         FindingWords words = new FindingWords(order.choices().family());
         for (Finding finding : priced.bill().resolved().findings()) {
@@ -65,10 +64,10 @@ final class OrderTables {
     TableBuilder waivers() {
         TableBuilder table = Table.named("waivers")
                 .columns(
-                        Column.text("finding", "Finding").atMost(40),
-                        Column.text("who", "Who"),
+                        Column.text("finding", "Finding").atMost(26),
+                        Column.text("who", "Who").atMost(14),
                         Column.date("when", "When"),
-                        Column.text("why", "Why").atMost(SENTENCE));
+                        Column.text("why", "Why").atMost(40));
         for (Waiver waiver : order.waived()) {
             String subject = waiver.subject().isEmpty() ? "" : ": " + waiver.subject();
             table.row()
@@ -78,32 +77,5 @@ final class OrderTables {
                     .put("why", waiver.why());
         }
         return table;
-    }
-
-    TableBuilder totals() {
-        TableBuilder table = Table.named("totals")
-                .columns(
-                        Column.text("subSystem", "Sub-system"),
-                        Column.money("own", "Parts and making", priced.currency()),
-                        Column.money("coating", "Coating", priced.currency()),
-                        Column.money("cost", "Cost", priced.currency()),
-                        Column.decimal("mass", "Mass", 2).in("kg"));
-        priced.bySubSystem()
-                .forEach((subSystem, sum) -> table.row(subSystem)
-                        .put("subSystem", subSystem)
-                        .put("own", subtotal(subSystem, "extended"), sum.own())
-                        .put("coating", subtotal(subSystem, "coating"), sum.coating())
-                        .put("cost", Formula.sum(Formula.cell("own"), Formula.cell("coating")), sum.cost())
-                        .put("mass", subtotal(subSystem, "massExtended"), sum.massKg()));
-        table.total("kit", "Kit")
-                .sum("own", priced.totals().own())
-                .sum("coating", priced.totals().coating())
-                .sum("cost", priced.totals().cost())
-                .sum("mass", priced.totals().massKg());
-        return table;
-    }
-
-    private static Formula subtotal(String subSystem, String column) {
-        return Formula.cell(PageNames.BILL, "bill", "subtotal-" + subSystem, column);
     }
 }

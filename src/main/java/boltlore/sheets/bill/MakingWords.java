@@ -1,0 +1,51 @@
+package boltlore.sheets.bill;
+
+import boltlore.catalogue.Cut;
+import boltlore.catalogue.Making;
+import boltlore.catalogue.Material;
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Says what a part is made from. */
+final class MakingWords {
+
+    private final Map<String, Material> materials;
+
+    MakingWords(Map<String, Material> materials) {
+        this.materials = materials;
+    }
+
+    /** The sheet or plate and all bars, each once. */
+    String material(Making making) {
+        return Stream.concat(
+                        Stream.ofNullable(making.material()),
+                        making.cuts().stream().map(Cut::material))
+                .distinct()
+                .map(this::says)
+                .collect(Collectors.joining("; "));
+    }
+
+    /** '2 × 640 mm, 0/45°; …' for one part. */
+    String cuts(Making making) {
+        return making.cuts().stream()
+                .map(cut -> cut.count() + " × " + plain(cut.lengthMm()) + " mm, " + angles(cut) + "°")
+                .collect(Collectors.joining("; "));
+    }
+
+    /** '0/45': the two ends. */
+    String angles(Cut cut) {
+        return cut.endAngles().stream().map(MakingWords::plain).collect(Collectors.joining("/"));
+    }
+
+    String says(String material) {
+        Material known = materials.get(material);
+        return known == null ? material : known.says();
+    }
+
+    static String plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
+    }
+}
