@@ -21,7 +21,7 @@ final class BillColumns {
         int unitCost = Scales.of(ofParts(priced, Part::cost), coins, 4);
         return new Column[] {
             Column.whole("level", "Level"),
-            Column.text("position", "Position").atMost(15),
+            Column.text("position", "Position").atMost(22),
             Column.text("part", "Part number").atMost(11),
             Column.text("revision", "Rev.").atMost(4),
             Column.text("finish", "Finish").atMost(11),
@@ -34,7 +34,7 @@ final class BillColumns {
             new Column("unitCost", "Unit cost", Kind.money(currency, unitCost)),
             Column.percent("scrap", "Scrap", 1),
             Column.money("extended", "Cost", currency),
-            Column.money("coating", "Coat", currency),
+            Column.money("coating", "Coating", currency),
             Column.whole("leadDays", "Lead days"),
             Column.text("hs", "HS code").atMost(8),
             Column.text("origin", "From").atMost(5),

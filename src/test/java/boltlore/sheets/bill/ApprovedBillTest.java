@@ -1,0 +1,46 @@
+package boltlore.sheets.bill;
+
+import boltlore.sheets.Approved;
+import boltlore.sheets.Block;
+import boltlore.sheets.Page;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.text.TextWriter;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** The beginning of every page, as a person has read and approved it; a change shows as a difference to read. */
+@DisplayName("The sheets of a demo order read as approved")
+class ApprovedBillTest {
+
+    private static final int LINES_OF_A_BLOCK = 40;
+
+    @Test
+    @DisplayName("the bill of an order with partner, extras and a waiver")
+    void bill() {
+        Approved.check(
+                "sheets/bill/bill-bl-1010",
+                start(BillWorkbook.of(DemoKit.of("BL-1010").priced())));
+    }
+
+    @Test
+    @DisplayName("the contents list of a German order")
+    void contents() {
+        DemoKit kit = DemoKit.of("BL-1011");
+        Approved.check("sheets/bill/contents-bl-1011", start(ContentsWorkbook.of(kit.plan(), kit.bill())));
+    }
+
+    private static String start(Workbook book) {
+        return book.pages().stream().map(ApprovedBillTest::start).collect(Collectors.joining("\n"));
+    }
+
+    private static String start(Page page) {
+        return "-- " + page.name() + "\n\n"
+                + page.blocks().stream().map(ApprovedBillTest::start).collect(Collectors.joining("\n"));
+    }
+
+    private static String start(Block block) {
+        String text = new TextWriter(220).text(block);
+        return text.lines().limit(LINES_OF_A_BLOCK).collect(Collectors.joining("\n", "", "\n"));
+    }
+}
