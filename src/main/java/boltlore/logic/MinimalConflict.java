@@ -20,7 +20,8 @@ public final class MinimalConflict<T> {
     }
 
     /**
-     * A minimal conflict, in the order of the requests; empty where all of them are consistent together.
+     * A minimal conflict, in the order of the requests; empty where all of them are consistent together. It has no request
+     * where nothing can be fulfilled at all.
      *
      * @param consistent whether these requests can be fulfilled together
      */

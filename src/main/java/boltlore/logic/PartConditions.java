@@ -90,10 +90,20 @@ public final class PartConditions {
         return known;
     }
 
+    /** When a line or a need brings the part, other than inside an assembly. */
+    public Condition brought(PartNumber part) {
+        return Any.of(brings(part));
+    }
+
     private List<Condition> ways(PartNumber part) {
+        List<Condition> ways = brings(part);
+        insideOf.getOrDefault(part, List.of()).forEach(inside -> ways.add(present(inside.assembly())));
+        return ways;
+    }
+
+    private List<Condition> brings(PartNumber part) {
         List<Condition> ways = new ArrayList<>();
         linesOf.getOrDefault(part, List.of()).forEach(line -> ways.add(kit.in(line.name())));
-        insideOf.getOrDefault(part, List.of()).forEach(inside -> ways.add(present(inside.assembly())));
         for (Line line : linesNeeding.getOrDefault(part, List.of())) {
             for (Need need : line.needs()) {
                 if (need.part().equals(part)) {

@@ -3,18 +3,24 @@ package boltlore.logic;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
+import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.logicng.collections.LNGIntVector;
 import org.logicng.datastructures.Tristate;
 import org.logicng.formulas.Formula;
 import org.logicng.formulas.FormulaFactory;
 import org.logicng.formulas.Literal;
 import org.logicng.formulas.Variable;
 import org.logicng.solvers.MiniSat;
+import org.logicng.solvers.SolverState;
 import org.logicng.solvers.sat.MiniSatConfig;
 
 /**
@@ -28,7 +34,11 @@ public final class ValidOrders {
     private final ConditionFormulas conditions;
     private final MiniSat solver;
     private final IdentityHashMap<Condition, Literal> selectors = new IdentityHashMap<>();
+    private final List<Condition> selected = new ArrayList<>();
     private final Deadline deadline;
+    private final OpenValues openValues;
+    private final ShownValues shownValues;
+    private int freshVariables;
 
     public ValidOrders(Family family, List<Limit> limits) {
         this(family, limits, Deadline.NONE);
@@ -50,7 +60,10 @@ public final class ValidOrders {
         for (Limit limit : limits) {
             solver.add(conditions.of(limit.forbids()).negate());
         }
-        variables.all().forEach(variable -> solver.add(formulas.or(variable, variable.negate())));
+        Variable either = fresh();
+        variables.all().forEach(variable -> solver.add(formulas.or(variable, either)));
+        openValues = new OpenValues(family, limits.stream().map(Limit::forbids).toList());
+        shownValues = new ShownValues(variables, solver);
     }
 
     /** Whether some valid order fulfils all of these conditions, which range over options alone. */
@@ -59,13 +72,91 @@ public final class ValidOrders {
     }
 
     public boolean some(Collection<Condition> also) {
-        List<Literal> assumed = new ArrayList<>(also.size());
-        for (Condition condition : also) {
-            assumed.add(selector(condition));
-        }
+        return someGiven(selectors(also));
+    }
+
+    boolean someGiven(List<Literal> given) {
         deadline.check();
-        Tristate answer = assumed.isEmpty() ? solver.sat() : solver.sat(assumed);
+        Tristate answer = given.isEmpty() ? solver.sat() : solver.sat(given);
         return answer == Tristate.TRUE;
+    }
+
+    /** The values that stand in some valid order which fulfils all of these conditions; none where there is no order. */
+    public Set<Choice> values(Collection<Condition> given) {
+        List<Literal> known = selectors(given);
+        return someGiven(known)
+                ? openValues.of(given, choice -> someGiven(and(known, choice)), shownValues::last)
+                : Set.of();
+    }
+
+    /** The values that stand in some valid order with all of these literals, which may tell any values apart. */
+    Set<Choice> valuesGiven(List<Literal> known) {
+        return someGiven(known)
+                ? openValues.each(choice -> someGiven(and(known, choice)), shownValues::last)
+                : Set.of();
+    }
+
+    private List<Literal> and(List<Literal> known, Choice choice) {
+        List<Literal> all = new ArrayList<>(known);
+        all.add(variables.of(choice.option(), choice.value()));
+        return all;
+    }
+
+    /**
+     * Those of the conditions that the answer 'none' to the last question rests on: already they leave no order. Not
+     * always the fewest.
+     */
+    public List<Condition> against(Collection<Condition> asked) {
+        Set<Literal> refuted = refuted();
+        return asked.stream()
+                .filter(condition -> refuted.contains(selector(condition)))
+                .toList();
+    }
+
+    /** Those of the literals given with the last question that its answer 'none' rests on. */
+    Set<Literal> refuted() {
+        LNGIntVector conflict = solver.underlyingSolver().conflict();
+        Set<Literal> refuted = new LinkedHashSet<>();
+        for (int i = 0; i < conflict.size(); i++) {
+            int literal = conflict.get(i);
+            Variable variable = formulas.variable(solver.underlyingSolver().nameForIdx(literal >> 1));
+            refuted.add((literal & 1) == 1 ? variable : variable.negate());
+        }
+        return refuted;
+    }
+
+    /** Does something that teaches the solver much, and lets it forget all of that afterwards. */
+    <T> T aside(Supplier<T> work) {
+        SolverState before = solver.saveState();
+        int known = selected.size();
+        try {
+            return work.get();
+        } finally {
+            solver.loadState(before);
+            List<Condition> since = selected.subList(known, selected.size());
+            since.forEach(selectors::remove);
+            since.clear();
+        }
+    }
+
+    List<Literal> selectors(Collection<Condition> given) {
+        return given.stream().map(this::selector).toList();
+    }
+
+    FormulaFactory formulas() {
+        return formulas;
+    }
+
+    Formula formula(Condition condition) {
+        return conditions.of(condition);
+    }
+
+    Variable fresh() {
+        return formulas.variable("t" + freshVariables++);
+    }
+
+    void add(Formula formula) {
+        solver.add(formula);
     }
 
     /** Whether every valid order fulfils the condition. */
@@ -88,19 +179,27 @@ public final class ValidOrders {
     }
 
     /** A literal that, when assumed, makes the condition hold; nothing is said of the other direction. */
-    private Literal selector(Condition condition) {
+    Literal selector(Condition condition) {
+        if (condition instanceof Condition.Is is && is.values().size() == 1) {
+            return variables.of(is.option(), is.values().first());
+        }
         Literal known = selectors.get(condition);
         if (known != null) {
             return known;
         }
         Formula formula = conditions.of(condition);
-        Literal selector = formula instanceof Literal literal ? literal : selectorOf(formula);
+        Literal selector = selectorOf(formula);
         selectors.put(condition, selector);
+        selected.add(condition);
         return selector;
     }
 
-    private Literal selectorOf(Formula formula) {
-        Variable fresh = formulas.variable("s" + selectors.size());
+    /** A literal that, when assumed, makes the formula hold. */
+    Literal selectorOf(Formula formula) {
+        if (formula instanceof Literal literal) {
+            return literal;
+        }
+        Variable fresh = fresh();
         solver.add(formulas.or(fresh.negate(), formula));
         return fresh;
     }

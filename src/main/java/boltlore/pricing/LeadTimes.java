@@ -11,21 +11,21 @@ import boltlore.catalogue.Part;
  * coater's turn-round; an assembly starts when its last child is ready; the kit ships the workshop's assembly days after
  * its last part. The longest chain is the lead time of the kit.
  */
-final class LeadTimes {
+public final class LeadTimes {
 
     private final Catalogue catalogue;
 
-    LeadTimes(Catalogue catalogue) {
+    public LeadTimes(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
     /** Of a part that goes straight into the kit. */
-    Timing ofKitPart(Part part, String finish) {
+    public Timing ofKitPart(Part part, String finish) {
         return of(part, finish, catalogue.workshop().assemblyDays());
     }
 
     /** Of a part that goes into an assembly timed like that. */
-    Timing ofChild(Part part, String finish, Timing assembly) {
+    public Timing ofChild(Part part, String finish, Timing assembly) {
         return of(part, finish, assembly.startDays());
     }
 

@@ -1,0 +1,98 @@
+package boltlore.choosing;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.choices.Choices;
+import boltlore.logic.All;
+import boltlore.logic.Any;
+import boltlore.logic.Count;
+import boltlore.logic.Deadline;
+import boltlore.logic.KitConditions;
+import boltlore.logic.OrderCounter;
+import boltlore.logic.PartConditions;
+import boltlore.logic.PlainCondition;
+import boltlore.logic.ValidOrders;
+import boltlore.measure.PartNumber;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Answers questions on all orders of a family that keep some choices. Not safe to share between threads. */
+public final class FamilyQuestions {
+
+    /** More ways than this are no plain answer. */
+    private static final int MOST_WAYS = 40;
+
+    private final Family family;
+    private final Deadline deadline;
+    private final Chooser chooser;
+    private final PartConditions parts;
+    private final ValidOrders orders;
+    private @Nullable OrderCounter counter;
+
+    public FamilyQuestions(Catalogue catalogue, Chooser chooser, Deadline deadline) {
+        this.family = chooser.family();
+        this.deadline = deadline;
+        this.chooser = chooser;
+        this.parts = new PartConditions(new KitConditions(catalogue, family, false));
+        this.orders = new ValidOrders(family, family.limits(), deadline);
+    }
+
+    /** How many valid orders keep the choices. */
+    public Count count(Choices keeping) {
+        return counter().with(All.of(Wanted.all(Chooser.list(keeping))));
+    }
+
+    /**
+     * Which orders bring a part.
+     *
+     * @param when among the orders that keep the choices; empty where it takes too many words
+     */
+    public record Bringing(Optional<Condition> when, Count bringing, Count all) {}
+
+    public Bringing bringing(PartNumber part, Choices keeping) {
+        List<Condition> given = Wanted.all(Chooser.list(keeping));
+        Condition present = parts.present(part);
+        Optional<Condition> when = PlainCondition.of(orders, family, present, given, MOST_WAYS);
+        Condition both = All.of(All.of(given), present);
+        return new Bringing(when, present.equals(Any.NEVER) ? none() : counter().with(both), count(keeping));
+    }
+
+    private static Count none() {
+        return new Count.Exactly(java.math.BigInteger.ZERO);
+    }
+
+    /** Whether some order has all of these parts. */
+    public sealed interface Together {
+
+        /** Such an order. */
+        record Possible(Choices order) implements Together {}
+
+        /** No order has them, because of these choices and limits. */
+        record Never(Conflict conflict) implements Together {}
+    }
+
+    public Together together(List<PartNumber> all, Choices keeping) {
+        List<Condition> present = all.stream().map(parts::present).toList();
+        List<Condition> asked = new java.util.ArrayList<>(Wanted.all(Chooser.list(keeping)));
+        asked.addAll(present);
+        return orders.witness(asked)
+                .<Together>map(Together.Possible::new)
+                .orElseGet(() -> new Together.Never(chooser.against(keeping, present, Importance.NONE)));
+    }
+
+    /** The parts that every order brings which keeps the choices. */
+    public SureParts sure(Choices keeping) {
+        return SureParts.of(parts, orders, keeping, count(keeping));
+    }
+
+    private OrderCounter counter() {
+        OrderCounter known = counter;
+        if (known == null) {
+            known = new OrderCounter(family, family.limits(), deadline, false);
+            counter = known;
+        }
+        return known;
+    }
+}

@@ -1,0 +1,66 @@
+package boltlore.choosing;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Limit;
+import boltlore.logic.MinimalConflict;
+import boltlore.logic.ValidOrders;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Finds few limits that already forbid something. Lets go of all limits, which takes a solver of its own. */
+final class LimitsAgainst {
+
+    private final Family family;
+    /** What keeps each limit, in the family's order of limits. */
+    private final List<Condition> keeping;
+
+    private @Nullable ValidOrders anyOrder;
+
+    LimitsAgainst(Family family) {
+        this.family = family;
+        this.keeping = family.limits().stream()
+                .<Condition>map(limit -> new Condition.Not(limit.forbids()))
+                .toList();
+    }
+
+    /** A minimal set of limits that no order keeps which fulfils what is given; none where nothing fulfils that anyway. */
+    List<Limit> conflict(Collection<Condition> given) {
+        if (kept(given, places().toList())) {
+            throw new IllegalArgumentException("No limit stands against " + given);
+        }
+        Set<Condition> against = Collections.newSetFromMap(new IdentityHashMap<>());
+        against.addAll(anyOrder().against(keeping));
+        List<Integer> some =
+                places().filter(place -> against.contains(keeping.get(place))).toList();
+        return MinimalConflict.of(some, places -> kept(given, places)).orElseThrow().stream()
+                .map(family.limits()::get)
+                .toList();
+    }
+
+    private Stream<Integer> places() {
+        return IntStream.range(0, keeping.size()).boxed();
+    }
+
+    private boolean kept(Collection<Condition> given, Collection<Integer> places) {
+        List<Condition> all = new ArrayList<>(given);
+        places.forEach(place -> all.add(keeping.get(place)));
+        return anyOrder().some(all);
+    }
+
+    private ValidOrders anyOrder() {
+        ValidOrders known = anyOrder;
+        if (known == null) {
+            known = new ValidOrders(family, List.of());
+            anyOrder = known;
+        }
+        return known;
+    }
+}

@@ -1,0 +1,67 @@
+package boltlore.choosing;
+
+import boltlore.catalogue.Limit;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.choices.Choice;
+import boltlore.choices.Mentions;
+import boltlore.measure.OptionName;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which question to ask next: the one whose answer, whichever it is, closes most values elsewhere. Where there are too
+ * many questions to try them all, the one that most limits speak of.
+ */
+public final class QuestionOrder {
+
+    /** So many answers are tried out for one question. */
+    private static final int MOST_TRIED = 200;
+
+    private final Chooser chooser;
+    private final Map<OptionName, Integer> spokenOf = new HashMap<>();
+
+    public QuestionOrder(Chooser chooser) {
+        this.chooser = chooser;
+        for (Limit limit : chooser.family().limits()) {
+            Mentions.of(limit.forbids()).forEach(option -> spokenOf.merge(option, 1, Integer::sum));
+        }
+    }
+
+    /** Empty where every option is settled. Of equal questions the first in the family's order. */
+    public Optional<Option> next(Standing.Sound standing) {
+        List<Option> questions = standing.questions();
+        int answers = questions.stream()
+                .mapToInt(option -> standing.open(option).size())
+                .sum();
+        Map<OptionName, Double> settles = new HashMap<>();
+        for (Option option : questions) {
+            double spoken = spokenOf.getOrDefault(option.name(), 0);
+            boolean tried = spoken > 0 && answers <= MOST_TRIED;
+            settles.put(option.name(), tried ? closes(standing, option) : spoken);
+        }
+        return questions.stream().min(Comparator.comparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
+    }
+
+    /** How many values an answer closes elsewhere, on the average of the answers. */
+    private double closes(Standing.Sound standing, Option option) {
+        List<OptionValue> answers = standing.open(option);
+        int closed = 0;
+        for (OptionValue answer : answers) {
+            Standing after = chooser.standing(standing.choices().with(option.name(), answer.value()));
+            if (after instanceof Standing.Sound sound) {
+                closed += (int) standing.open().stream()
+                        .filter(choice -> elsewhere(choice, option) && !sound.isOpen(choice))
+                        .count();
+            }
+        }
+        return (double) closed / answers.size();
+    }
+
+    private static boolean elsewhere(Choice choice, Option option) {
+        return !choice.option().equals(option.name());
+    }
+}

@@ -1,0 +1,42 @@
+package boltlore.choosing;
+
+import boltlore.catalogue.OptionValue;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.measure.OptionName;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.SortedMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Choices to change so that what is wanted can be had. None of the changes can be left away.
+ *
+ * @param givenUp choices as they were
+ * @param taken what takes their place in the cheapest kit, in the same order
+ * @param alternatives further values that could take their place, by option
+ * @param choices all choices after the repair, what is wanted included
+ * @param kit the cheapest complete kit after the repair; it resolves and nothing stops it
+ * @param before the cheapest complete kit before; null where there was none
+ */
+public record Repair(
+        List<Choice> givenUp,
+        List<Choice> taken,
+        SortedMap<OptionName, List<OptionValue>> alternatives,
+        Choices choices,
+        BestKit kit,
+        @Nullable BestKit before) {
+
+    /** How much more the cheapest kit costs than before; its whole cost where there was none. */
+    public BigDecimal moreCost() {
+        return before == null ? kit.cost() : kit.cost().subtract(before.cost());
+    }
+
+    public BigDecimal morePrice() {
+        return before == null ? kit.price() : kit.price().subtract(before.price());
+    }
+
+    public int moreLeadDays() {
+        return before == null ? kit.leadDays() : kit.leadDays() - before.leadDays();
+    }
+}

@@ -1,0 +1,118 @@
+package boltlore.choosing;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.logic.FewestChanges;
+import boltlore.measure.OptionName;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the smallest changes that open a value or mend choices, and tries each out as a whole kit before it is shown. */
+public final class Repairer {
+
+    /** So many repairs are priced and compared. */
+    private static final int MOST_COMPARED = 24;
+
+    private static final Comparator<Repair> PREFERRED = Comparator.<Repair>comparingInt(
+                    repair -> repair.givenUp().size())
+            .thenComparing(repair -> repair.kit().sum())
+            .thenComparing(repair -> repair.givenUp().toString());
+
+    private final Chooser chooser;
+    private final BestKits best;
+
+    public Repairer(Chooser chooser, BestKits best) {
+        this.chooser = chooser;
+        this.best = best;
+    }
+
+    /** What would open the value, which may stand for an option that is chosen otherwise. */
+    public Opening opening(Choices choices, Choice wanted, Importance importance) {
+        String own = choices.value(wanted.option()).orElse(wanted.value());
+        if (importance.isFirm(wanted) && !own.equals(wanted.value())) {
+            return new Opening.Impossible(new Conflict(List.of(new Choice(wanted.option(), own)), List.of()));
+        }
+        return opening(choices, choices.with(wanted.option(), wanted.value()), List.of(wanted), importance);
+    }
+
+    /** What would make the choices valid again. */
+    public Opening mending(Choices choices, Importance importance) {
+        return opening(choices, choices, List.of(), importance);
+    }
+
+    private Opening opening(Choices before, Choices after, List<Choice> wanted, Importance importance) {
+        if (chooser.some(Chooser.list(after))) {
+            return new Opening.AlreadyOpen();
+        }
+        Map<Boolean, List<Choice>> kept = Chooser.list(after).stream()
+                .collect(Collectors.partitioningBy(choice -> wanted.contains(choice) || importance.isFirm(choice)));
+        List<Choice> firm = kept.getOrDefault(true, List.of());
+        return chooser.some(firm)
+                ? repairs(before, after, firm, kept.getOrDefault(false, List.of()))
+                : new Opening.Impossible(chooser.conflictAmong(firm, wanted, importance));
+    }
+
+    private Opening repairs(Choices before, Choices after, List<Choice> kept, List<Choice> requests) {
+        boolean sound = chooser.some(Chooser.list(before));
+        BestKit kitBefore = sound ? best.best(Aim.CHEAPEST, before).orElse(null) : null;
+        List<Condition> wishes = Wanted.all(requests);
+        FewestChanges changes = new FewestChanges(chooser.orders(), Wanted.all(kept), wishes);
+        List<Repair> repairs = new ArrayList<>();
+        Optional<List<Condition>> givenUp = changes.next();
+        for (int compared = 0; givenUp.isPresent() && compared < MOST_COMPARED; compared++) {
+            List<Choice> change = givenUp.get().stream()
+                    .map(wish -> requests.get(wishes.indexOf(wish)))
+                    .toList();
+            repair(after, change, kitBefore).ifPresent(repairs::add);
+            givenUp = changes.next();
+        }
+        repairs.sort(PREFERRED);
+        return repairs.isEmpty() ? new Opening.Stopped() : new Opening.Repairs(repairs, givenUp.isEmpty());
+    }
+
+    private Optional<Repair> repair(Choices after, List<Choice> givenUp, @Nullable BestKit before) {
+        Choices left = after;
+        for (Choice choice : givenUp) {
+            left = left.without(choice.option());
+        }
+        Choices open = left;
+        return best.best(Aim.CHEAPEST, open).map(kit -> repaired(open, givenUp, kit, before));
+    }
+
+    private Repair repaired(Choices open, List<Choice> givenUp, BestKit kit, @Nullable BestKit before) {
+        Choices repaired = open;
+        List<Choice> taken = new ArrayList<>();
+        for (Choice choice : givenUp) {
+            String value = kit.choices().value(choice.option()).orElseThrow();
+            taken.add(new Choice(choice.option(), value));
+            repaired = repaired.with(choice.option(), value);
+        }
+        return new Repair(givenUp, taken, alternatives(open, taken), repaired, kit, before);
+    }
+
+    private SortedMap<OptionName, List<OptionValue>> alternatives(Choices open, List<Choice> taken) {
+        SortedMap<OptionName, List<OptionValue>> alternatives = new TreeMap<>();
+        if (chooser.standing(open) instanceof Standing.Sound sound) {
+            taken.forEach(choice -> alternatives.put(choice.option(), others(sound, choice)));
+        }
+        alternatives.values().removeIf(List::isEmpty);
+        return alternatives;
+    }
+
+    private static List<OptionValue> others(Standing.Sound sound, Choice taken) {
+        Option option = sound.choices().family().option(taken.option()).orElseThrow();
+        return sound.open(option).stream()
+                .filter(value -> !value.value().equals(taken.value()))
+                .toList();
+    }
+}

@@ -1,0 +1,54 @@
+package boltlore.logic;
+
+import boltlore.catalogue.Condition;
+import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.logicng.formulas.Literal;
+
+/**
+ * Minimal repairs one after the other, those that give up fewest requests first. Each is minimal: what it gives up could
+ * not be kept in part. Not safe to share between threads.
+ */
+public final class FewestChanges {
+
+    private final ValidOrders orders;
+    private final List<Condition> requests;
+    private final List<Condition> given;
+
+    /** @param given what the orders fulfil in any case */
+    public FewestChanges(ValidOrders orders, Collection<Condition> given, List<Condition> requests) {
+        this.orders = orders;
+        this.requests = requests;
+        this.given = new ArrayList<>(given);
+    }
+
+    /** The requests that the next repair gives up; empty where there is no further one. */
+    public Optional<List<Condition>> next() {
+        Optional<List<Condition>> givenUp = orders.aside(this::fewest);
+        givenUp.ifPresent(some -> given.add(Any.of(some)));
+        return givenUp;
+    }
+
+    private Optional<List<Condition>> fewest() {
+        List<Literal> hard = orders.selectors(given);
+        if (!orders.someGiven(hard)) {
+            return Optional.empty();
+        }
+        Map<Literal, Long> weights = new LinkedHashMap<>();
+        requests.forEach(request -> weights.put(orders.selector(request), 1L));
+        CheapestWishes wishes = new CheapestWishes(orders, hard, weights);
+        if (!orders.someGiven(wishes.left())) {
+            throw new IllegalStateException("The cheapest orders are gone");
+        }
+        Choices found = orders.lastFound();
+        return Optional.of(requests.stream()
+                .filter(request -> !Conditions.holds(request, found))
+                .toList());
+    }
+}

@@ -1,0 +1,147 @@
+package boltlore.logic;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Option;
+import boltlore.choices.Choices;
+import boltlore.choices.Mentions;
+import boltlore.measure.OptionName;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A condition said again as 'this and this, or that and that': it holds for the same valid orders, and neither an 'or'
+ * nor an 'and' in it can be dropped. Found way by way: from one order to the widest term around it.
+ */
+public final class PlainCondition {
+
+    private final ValidOrders orders;
+    private final Family family;
+    private final Collection<Condition> given;
+    private final Condition condition;
+    private final Condition not;
+    private final Map<OptionName, Map<Set<String>, Condition>> tests = new HashMap<>();
+
+    private PlainCondition(ValidOrders orders, Family family, Collection<Condition> given, Condition condition) {
+        this.orders = orders;
+        this.family = family;
+        this.given = given;
+        this.condition = condition;
+        this.not = new Condition.Not(condition);
+    }
+
+    /**
+     * Says the condition plainly.
+     *
+     * @param condition over options alone
+     * @param given what the orders fulfil in any case
+     * @param mostWays how many ways, joined by 'or', are still plain
+     * @return empty where it takes more ways than that
+     */
+    public static Optional<Condition> of(
+            ValidOrders orders, Family family, Condition condition, Collection<Condition> given, int mostWays) {
+        PlainCondition plain = new PlainCondition(orders, family, given, condition);
+        if (!orders.some(plain.and(plain.not))) {
+            return Optional.of(Condition.ALWAYS);
+        }
+        return plain.ways(mostWays).map(Any::of);
+    }
+
+    private Optional<List<Condition>> ways(int most) {
+        List<Condition> ways = new ArrayList<>();
+        List<Condition> beside = and(condition);
+        Optional<Choices> witness = orders.witness(beside);
+        while (witness.isPresent()) {
+            if (ways.size() == most) {
+                return Optional.empty();
+            }
+            Condition way = widest(witness.get());
+            ways.add(way);
+            beside.add(new Condition.Not(way));
+            witness = orders.witness(beside);
+        }
+        return Optional.of(needed(ways));
+    }
+
+    /** Ways that are not already covered by the others. */
+    private List<Condition> needed(List<Condition> ways) {
+        List<Condition> needed = new ArrayList<>(ways);
+        for (Condition way : ways) {
+            List<Condition> others = new ArrayList<>(needed);
+            others.remove(way);
+            List<Condition> onlyThere = and(way);
+            others.forEach(other -> onlyThere.add(new Condition.Not(other)));
+            if (!orders.some(onlyThere)) {
+                needed = others;
+            }
+        }
+        return needed;
+    }
+
+    private Condition widest(Choices order) {
+        Map<OptionName, SortedSet<String>> term = new LinkedHashMap<>();
+        Set<OptionName> mentioned = Mentions.of(condition);
+        for (Option option : family.options()) {
+            if (mentioned.contains(option.name())) {
+                order.value(option.name()).ifPresent(value -> term.put(option.name(), new TreeSet<>(Set.of(value))));
+            }
+        }
+        for (OptionName option : List.copyOf(term.keySet())) {
+            drop(term, option);
+        }
+        for (OptionName option : List.copyOf(term.keySet())) {
+            widen(term, option);
+        }
+        return condition(term);
+    }
+
+    private void drop(Map<OptionName, SortedSet<String>> term, OptionName option) {
+        Map<OptionName, SortedSet<String>> without = new LinkedHashMap<>(term);
+        without.remove(option);
+        if (implies(without)) {
+            term.remove(option);
+        }
+    }
+
+    private void widen(Map<OptionName, SortedSet<String>> term, OptionName name) {
+        for (String value : family.option(name).orElseThrow().valueNames()) {
+            SortedSet<String> values = new TreeSet<>(term.getOrDefault(name, new TreeSet<>()));
+            Map<OptionName, SortedSet<String>> only = new LinkedHashMap<>(term);
+            only.put(name, new TreeSet<>(Set.of(value)));
+            if (values.add(value) && orders.some(and(condition(only)))) {
+                Map<OptionName, SortedSet<String>> wider = new LinkedHashMap<>(term);
+                wider.put(name, values);
+                if (implies(wider)) {
+                    term.put(name, values);
+                }
+            }
+        }
+    }
+
+    private boolean implies(Map<OptionName, SortedSet<String>> term) {
+        List<Condition> all = and(condition(term));
+        all.add(not);
+        return !orders.some(all);
+    }
+
+    private Condition condition(Map<OptionName, SortedSet<String>> term) {
+        List<Condition> all = new ArrayList<>();
+        term.forEach((option, values) -> all.add(tests.computeIfAbsent(option, name -> new HashMap<>())
+                .computeIfAbsent(values, same -> new Condition.Is(option, values))));
+        return All.of(all);
+    }
+
+    private List<Condition> and(Condition also) {
+        List<Condition> all = new ArrayList<>(given);
+        all.add(also);
+        return all;
+    }
+}
