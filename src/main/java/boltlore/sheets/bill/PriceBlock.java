@@ -26,11 +26,7 @@ final class PriceBlock {
     /** On the bill's own page, as live formulas over its total row. */
     static ParticularsBuilder worked(PricedBill priced) {
         Kind money = Kind.money(priced.currency());
-        Price kit = priced.kitPrice();
-        int digits = new MinorUnit(priced.currency()).digits();
-        Formula share = value("markUpPercent").over(HUNDRED);
-        Formula factor = sum(fixed(BigDecimal.ONE), share);
-        return Particulars.named(NAME)
+        ParticularsBuilder says = Particulars.named(NAME)
                 .say(
                         "own",
                         "Parts and making",
@@ -42,24 +38,25 @@ final class PriceBlock {
                         "Coating",
                         money,
                         total("coating"),
-                        priced.totals().coating())
-                .say("cost", "Cost of the kit", money, sum(value("own"), value("coating")), kit.cost())
-                .say("markUpPercent", markUpLabel(priced), Kind.percent(2), kit.markUpPercent())
-                .say("markUp", "Mark-up", money, value("price").minus(value("cost")), kit.markUp())
-                .say(
-                        "price",
-                        "Price of the kit",
-                        money,
-                        product(value("cost"), factor).rounded(digits),
-                        kit.price())
-                .say(
-                        "margin",
-                        "Margin, share of the price",
-                        Kind.percent(2),
-                        product(share.over(factor), HUNDRED).rounded(2),
-                        kit.marginPercent())
-                .say("extras", "Extras", money, priced.extrasPrice())
+                        priced.totals().coating());
+        kit(says, priced, money);
+        return says.say("extras", "Extras", money, priced.extrasPrice())
                 .say("total", "Price of the order", money, sum(value("price"), value("extras")), priced.totalPrice());
+    }
+
+    private static void kit(ParticularsBuilder says, PricedBill priced, Kind money) {
+        Price kit = priced.kitPrice();
+        int digits = new MinorUnit(priced.currency()).digits();
+        Kind percent = Kind.percent(2);
+        Formula share = value("markUpPercent").over(HUNDRED);
+        Formula factor = sum(fixed(BigDecimal.ONE), share);
+        Formula price = product(value("cost"), factor).rounded(digits);
+        Formula margin = product(share.over(factor), HUNDRED).rounded(2);
+        says.say("cost", "Cost of the kit", money, sum(value("own"), value("coating")), kit.cost())
+                .say("markUpPercent", markUpLabel(priced), percent, kit.markUpPercent())
+                .say("markUp", "Mark-up", money, value("price").minus(value("cost")), kit.markUp())
+                .say("price", "Price of the kit", money, price, kit.price())
+                .say("margin", "Margin, share of the price", percent, margin, kit.marginPercent());
     }
 
     static ParticularsBuilder masses(PricedBill priced) {
