@@ -26,8 +26,8 @@ public sealed interface Formula {
     record SubtotalSum(String column) implements Formula {}
 
     /**
-     * The column in those rows of a table whose text in the key column is, but for capitals, the text at a place: a sum
-     * by make or buy across the groups. Where the place is in the same table and column, its own row is not counted.
+     * The column in those plain rows of a table whose text in the key column is, but for capitals, the text at a place:
+     * a sum by make or buy across the groups.
      */
     record MatchSum(String page, String table, String column, String keyColumn, Place key) implements Formula {}
 
@@ -93,7 +93,7 @@ public sealed interface Formula {
         return new SubtotalSum(column);
     }
 
-    /** The own table's rows whose text in the key column is the text that the formula's own row has there. */
+    /** The own table's plain rows whose text in the key column is the text that the formula's own row has there. */
     static Formula sumWhere(String column, String keyColumn) {
         return sumWhere("", "", column, keyColumn, new Place("", "", "", keyColumn));
     }

@@ -1,0 +1,54 @@
+package boltlore.sheets.xlsx;
+
+import boltlore.sheets.Kind;
+import boltlore.sheets.Look;
+
+/**
+ * All that decides how a cell is set; one cell style is made for each that occurs.
+ *
+ * @param set where its text stands
+ * @param quoted whether the text would be taken for a formula if someone edited it, and so is marked as text
+ */
+record Face(Look look, Set set, String format, boolean quoted) {
+
+    enum Set {
+        LEFT,
+        /** A little away from the left edge: from a rule, or from what stands before it. */
+        INDENTED,
+        RIGHT,
+        CENTER
+    }
+
+    static Face of(Look look) {
+        return new Face(
+                look, look == Look.NOTE || look == Look.CAUTION ? Set.INDENTED : Set.LEFT, Format.GENERAL, false);
+    }
+
+    static Face inColumn(Look look, Kind kind) {
+        Look shown = kind.form().isByHand() && look == Look.PLAIN ? Look.HANDWRITTEN : look;
+        String format = look == Look.COLUMN_HEADING ? Format.GENERAL : Format.inColumn(kind);
+        return new Face(shown, set(kind), format, false);
+    }
+
+    static Face alone(Kind kind) {
+        Look look = kind.form().isByHand() ? Look.HANDWRITTEN : Look.VALUE;
+        return new Face(look, Set.LEFT, Format.alone(kind), false);
+    }
+
+    Face indented() {
+        return set == Set.LEFT ? new Face(look, Set.INDENTED, format, quoted) : this;
+    }
+
+    Face quote() {
+        return new Face(look, set, format, true);
+    }
+
+    private static Set set(Kind kind) {
+        return switch (kind.form()) {
+            case WHOLE, DECIMAL, MONEY, PERCENT -> Set.RIGHT;
+            case TICK -> Set.CENTER;
+            case TEXT, DATE -> Set.LEFT;
+            case BLANK, SIGNATURE -> Set.INDENTED;
+        };
+    }
+}

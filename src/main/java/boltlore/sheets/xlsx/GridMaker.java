@@ -1,0 +1,88 @@
+package boltlore.sheets.xlsx;
+
+import boltlore.sheets.Page;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
+/** Finds the columns of a page: the main table's, widened to fill the sheet or narrowed to stay legible on it. */
+final class GridMaker {
+
+    /** Characters of the body type between the margins of A4, at full size. */
+    static final double PORTRAIT = 98;
+
+    static final double LANDSCAPE = 144;
+
+    /** A page that is wider than this many times the sheet prints too small: 9 points become 6. */
+    static final double WIDEST = 1.5;
+
+    /** A table that fills less of the sheet than this is left narrow. */
+    private static final double NARROW = 0.7;
+
+    private static final double FILLER = 10;
+
+    private GridMaker() {}
+
+    static Grid of(Page page, Needs needs) {
+        double sheet = page.print().landscape() ? LANDSCAPE : PORTRAIT;
+        List<Need> main = needs.ofMain();
+        double usual = main.stream().mapToDouble(Need::usual).sum();
+        return new Grid(usual > sheet ? narrowed(main, sheet * WIDEST) : widened(main, sheet));
+    }
+
+    private static List<Double> narrowed(List<Need> needs, double limit) {
+        double[] widths = needs.stream().mapToDouble(Need::usual).toArray();
+        double over = needs.stream().mapToDouble(Need::usual).sum() - limit;
+        while (over > 0) {
+            int widest = -1;
+            for (int i = 0; i < widths.length; i++) {
+                boolean canGive = widths[i] - 1 >= needs.get(i).least();
+                widest = canGive && (widest < 0 || widths[i] > widths[widest]) ? i : widest;
+            }
+            if (widest < 0) {
+                break;
+            }
+            widths[widest]--;
+            over--;
+        }
+        return list(widths);
+    }
+
+    private static List<Double> widened(List<Need> needs, double sheet) {
+        double[] widths = needs.stream().mapToDouble(Need::usual).toArray();
+        double wrapped =
+                needs.stream().mapToDouble(need -> need.full() - need.usual()).sum();
+        double room = sheet - sum(widths);
+        for (int i = 0; i < widths.length && wrapped > 0; i++) {
+            widths[i] += (needs.get(i).full() - needs.get(i).usual()) * Math.min(1, room / wrapped);
+        }
+        if (sum(widths) >= NARROW * sheet) {
+            stretch(widths, needs, sheet - sum(widths));
+            return list(widths);
+        }
+        List<Double> filled = new ArrayList<>(list(widths));
+        int fillers = (int) Math.max(1, Math.floor((sheet - sum(widths)) / FILLER));
+        filled.addAll(Collections.nCopies(fillers, (sheet - sum(widths)) / fillers));
+        return filled;
+    }
+
+    private static void stretch(double[] widths, List<Need> needs, double room) {
+        boolean some = needs.stream().anyMatch(Need::gives);
+        double stretchable = 0;
+        for (int i = 0; i < widths.length; i++) {
+            stretchable += some && !needs.get(i).gives() ? 0 : widths[i];
+        }
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] += some && !needs.get(i).gives() ? 0 : room * widths[i] / stretchable;
+        }
+    }
+
+    private static double sum(double[] widths) {
+        return Arrays.stream(widths).sum();
+    }
+
+    private static List<Double> list(double[] widths) {
+        return Arrays.stream(widths).boxed().toList();
+    }
+}

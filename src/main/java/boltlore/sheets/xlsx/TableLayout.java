@@ -1,0 +1,70 @@
+package boltlore.sheets.xlsx;
+
+import boltlore.sheets.Cell;
+import boltlore.sheets.Column;
+import boltlore.sheets.Look;
+import boltlore.sheets.Printed;
+import boltlore.sheets.Row;
+import boltlore.sheets.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lays a table's rows into the grid. */
+final class TableLayout {
+
+    private final Grid grid;
+    private final Table table;
+    private final Spans spans;
+    private final boolean byHand;
+
+    TableLayout(Grid grid, Table table, Spans spans) {
+        this.grid = grid;
+        this.table = table;
+        this.spans = spans;
+        this.byHand =
+                table.columns().stream().anyMatch(column -> column.kind().form().isByHand());
+    }
+
+    LaidRow heading() {
+        List<LaidCell> cells = new ArrayList<>();
+        double height = Heights.line();
+        for (int i = 0; i < table.columns().size(); i++) {
+            Column column = table.columns().get(i);
+            String text = column.headingWithUnit();
+            Face face = face(Look.COLUMN_HEADING, i);
+            cells.add(LaidCell.of(spans.start(i), spans.span(i), face, Cell.of(text)));
+            height = Math.max(height, Heights.of(Look.COLUMN_HEADING, text, width(i, i + 1)));
+        }
+        return new LaidRow(height, cells);
+    }
+
+    LaidRow row(Row row) {
+        List<LaidCell> cells = new ArrayList<>(table.columns().size());
+        Look look = row.kind().look();
+        double height = byHand && row.isPlain() ? Heights.BY_HAND : Heights.line();
+        int from = 0;
+        if (!row.isPlain()) {
+            from = row.wordsCover();
+            cells.add(LaidCell.of(0, spans.span(0, from), Face.of(look), Cell.of(row.words())));
+            height = Math.max(height, Heights.of(look, row.words(), width(0, from)));
+        }
+        for (int i = from; i < table.columns().size(); i++) {
+            Column column = table.columns().get(i);
+            Cell cell = row.cells().get(i);
+            cells.add(LaidCell.of(spans.start(i), spans.span(i), face(look, i), cell));
+            if (cell instanceof Cell.Words words && words.text().length() + 3 >= width(i, i + 1)) {
+                height = Math.max(height, Heights.of(look, Printed.inColumn(column.kind(), cell), width(i, i + 1)));
+            }
+        }
+        return new LaidRow(height, cells);
+    }
+
+    private Face face(Look look, int i) {
+        Face face = Face.inColumn(look, table.columns().get(i).kind());
+        return Need.followsFigures(table, i) ? face.indented() : face;
+    }
+
+    private double width(int from, int to) {
+        return grid.width(spans.start(from), spans.start(to));
+    }
+}

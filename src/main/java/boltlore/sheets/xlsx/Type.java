@@ -1,0 +1,82 @@
+package boltlore.sheets.xlsx;
+
+/**
+ * How wide text runs in the body's typeface, in the unit of column widths: the width of a figure.
+ *
+ * <p>The widths of the printable ASCII characters are those of Adobe's font metrics for Helvetica, in thousandths of the
+ * type size (from memory), which Arial shares.
+ */
+final class Type {
+
+    private static final int FIGURE = 556;
+    private static final int OTHER = 600;
+    private static final int FULL_WIDTH = 1000;
+    private static final int FIRST_FULL_WIDTH = 0x1100;
+
+    private static final int[] ASCII = {
+        278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, // space to /
+        556, 556, 556, 556, 556, 556, 556, 556, 556, 556, 278, 278, 584, 584, 584, 556, // 0 to ?
+        1015, 667, 667, 722, 722, 667, 611, 778, 722, 278, 500, 667, 556, 833, 722, 778, // @ to O
+        667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556, // P to _
+        333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, // ` to o
+        556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584, // p to ~
+    };
+
+    private Type() {}
+
+    static double width(String text) {
+        return thousandths(text, 0, text.length()) / (double) FIGURE;
+    }
+
+    static double longestWord(String text) {
+        int longest = 0;
+        int start = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            if (i == text.length() || Character.isWhitespace(text.charAt(i))) {
+                longest = Math.max(longest, thousandths(text, start, i));
+                start = i + 1;
+            }
+        }
+        return longest / (double) FIGURE;
+    }
+
+    /** Lines that the text takes when it is wrapped at blanks, and inside a word that is longer than a line. */
+    static int lines(String text, double width) {
+        int room = Math.max(FIGURE, (int) Math.round(width * FIGURE));
+        int lines = 1;
+        int used = 0;
+        int start = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            boolean end = i == text.length();
+            if (end || Character.isWhitespace(text.charAt(i))) {
+                int word = thousandths(text, start, i);
+                if (used > 0 && used + ASCII[0] + word > room) {
+                    lines++;
+                    used = 0;
+                }
+                used += (used > 0 ? ASCII[0] : 0) + word;
+                lines += Math.max(0, used - 1) / room;
+                used = used > room ? used % room : used;
+                if (!end && text.charAt(i) == '\n') {
+                    lines++;
+                    used = 0;
+                }
+                start = i + 1;
+            }
+        }
+        return lines;
+    }
+
+    private static int thousandths(String text, int from, int to) {
+        int sum = 0;
+        for (int i = from; i < to; i++) {
+            char c = text.charAt(i);
+            if (c >= ' ' && c <= '~') {
+                sum += ASCII[c - ' '];
+            } else {
+                sum += c >= FIRST_FULL_WIDTH ? FULL_WIDTH : OTHER;
+            }
+        }
+        return sum;
+    }
+}

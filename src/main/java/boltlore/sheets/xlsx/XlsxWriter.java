@@ -1,0 +1,58 @@
+package boltlore.sheets.xlsx;
+
+import boltlore.sheets.SheetFile;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookWriter;
+import boltlore.sheets.xlsx.XlsxPackage.Part;
+import boltlore.sheets.xlsx.XlsxPackage.PartKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One file a workbook. Formulas are live and carry the core's own decimals as their results; text can never become a
+ * formula; the same workbook gives the same bytes.
+ */
+public final class XlsxWriter implements WorkbookWriter {
+
+    @Override
+    public List<SheetFile> write(Workbook workbook) {
+        return List.of(new SheetFile(workbook.file() + ".xlsx", bytes(workbook)));
+    }
+
+    private static byte[] bytes(Workbook workbook) {
+        List<LaidPage> pages = workbook.pages().stream().map(PageLayout::of).toList();
+        List<String> names = SheetNames.of(workbook.pages());
+        FormulaText formulas = new FormulaText(new Addresses(pages, names));
+        Styles styles = new Styles();
+        XlsxPackage parts = new XlsxPackage(workbook);
+        Part book = parts.root(PartKind.WORKBOOK, "/xl/workbook.xml");
+        List<String> relations = new ArrayList<>();
+        for (int i = 0; i < pages.size(); i++) {
+            Part sheet = parts.under(book, PartKind.SHEET, "/xl/worksheets/sheet" + (i + 1) + ".xml");
+            String drawing = drawing(parts, sheet, pages.get(i), names.get(i), i + 1);
+            sheet.write(new SheetXml(pages.get(i), i, styles, formulas).xml(drawing));
+            relations.add(sheet.relation());
+        }
+        parts.under(book, PartKind.STYLES, "/xl/styles.xml").write(styles.xml());
+        book.write(WorkbookXml.xml(pages, names, relations));
+        return parts.toBytes();
+    }
+
+    /** The relation to the sheet's charts, or nothing where it has none. */
+    private static String drawing(XlsxPackage parts, Part sheet, LaidPage page, String name, int number) {
+        if (page.charts().isEmpty()) {
+            return "";
+        }
+        Part drawing = parts.under(sheet, PartKind.DRAWING, "/xl/drawings/drawing" + number + ".xml");
+        List<String> relations = new ArrayList<>();
+        for (LaidChart laid : page.charts()) {
+            String chartName = "/xl/charts/chart" + number + "-" + (relations.size() + 1) + ".xml";
+            Part chart = parts.under(drawing, PartKind.CHART, chartName);
+            LaidTable table = page.table(laid.chart().table());
+            chart.write(new ChartXml(laid.chart(), table, name).xml());
+            relations.add(chart.relation());
+        }
+        drawing.write(DrawingXml.xml(page, relations));
+        return drawing.relation();
+    }
+}
