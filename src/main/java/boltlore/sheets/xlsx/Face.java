@@ -45,7 +45,7 @@ record Face(Look look, Set set, String format, boolean quoted) {
 
     private static Set set(Kind kind) {
         return switch (kind.form()) {
-            case WHOLE, DECIMAL, MONEY, PERCENT -> Set.RIGHT;
+            case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT -> Set.RIGHT;
             case TICK -> Set.CENTER;
             case TEXT, DATE -> Set.LEFT;
             case BLANK, SIGNATURE -> Set.INDENTED;

@@ -12,7 +12,7 @@ final class Format {
 
     /** Under a heading that says the unit; a blank as wide as a point keeps figures clear of a rule at their right. */
     static String inColumn(Kind kind) {
-        return kind.form().isNumber() ? plain(kind) + "_." : plain(kind);
+        return plain(kind).equals(GENERAL) || !kind.form().isNumber() ? plain(kind) : plain(kind) + "_.";
     }
 
     /** Where nothing else says the unit. */
@@ -27,7 +27,7 @@ final class Format {
             case WHOLE -> "0";
             case DECIMAL, PERCENT -> "0" + decimals(kind.scale());
             case MONEY -> "#,##0" + decimals(kind.scale());
-            case TEXT, TICK, BLANK, SIGNATURE -> GENERAL;
+            case TEXT, QUANTITY, TICK, BLANK, SIGNATURE -> GENERAL;
         };
     }
 

@@ -53,7 +53,7 @@ record Need(double least, double usual, double full) {
         double heading = Type.longestWord(column.headingWithUnit()) * BOLD;
         return switch (column.kind().form()) {
             case TEXT -> text(table, i, heading);
-            case WHOLE, DECIMAL, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
+            case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
             case TICK -> fixed(Math.max(heading + AIR, 6));
             case BLANK ->
                 new Need(Math.max(heading + AIR, 10), Math.max(heading + AIR, 12), Math.max(heading + AIR, 18));
