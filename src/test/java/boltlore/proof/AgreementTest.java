@@ -1,0 +1,72 @@
+package boltlore.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Option;
+import boltlore.choices.Choices;
+import boltlore.faults.Outcome;
+import boltlore.order.LeftOut;
+import boltlore.resolution.Resolution;
+import boltlore.resolution.Resolver;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The rules resolve one order; the formulas speak of all. On every variant of the demo families they say the same. */
+@Tag("slow")
+class AgreementTest {
+
+    private static final Catalogue CATALOGUE = DemoFamily.catalogue();
+    private static final Resolver RULES = new Resolver(CATALOGUE);
+
+    static List<String> families() {
+        return List.copyOf(CATALOGUE.families().keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("families")
+    @DisplayName("with nothing left out")
+    void with_nothing_left_out(String family) {
+        agree(CATALOGUE.family(family), false);
+    }
+
+    @ParameterizedTest
+    @MethodSource("families")
+    @DisplayName("with every unused bracket left out")
+    void with_every_unused_bracket_left_out(String family) {
+        agree(CATALOGUE.family(family), true);
+    }
+
+    private static void agree(Family family, boolean unusedLeftOut) {
+        SaidOfKits formulas = new SaidOfKits(KitView.of(CATALOGUE, family, unusedLeftOut), unusedLeftOut);
+        LeftOut leftOut = unusedLeftOut ? new LeftOut.AllUnused() : new LeftOut.Undecided();
+        List<Choices> variants = PlainVariants.of(family).orElseThrow();
+
+        assertThat(variants).isNotEmpty().allSatisfy(variant -> {
+            Choices order = withAnyFree(variant);
+            assertThat(formulas.of(order)).isEqualTo(byRules(order, leftOut));
+        });
+    }
+
+    /** Free options take their first value: by definition they decide nothing. */
+    private static Choices withAnyFree(Choices variant) {
+        Choices whole = variant;
+        for (Option free : variant.unsettled()) {
+            whole = whole.with(free.name(), free.values().get(0).value());
+        }
+        return whole;
+    }
+
+    private static Said byRules(Choices order, LeftOut leftOut) {
+        Outcome<Resolution> outcome = RULES.resolve(order, leftOut);
+        if (outcome instanceof Outcome.Sound<Resolution> sound
+                && sound.value() instanceof Resolution.Resolved resolved) {
+            return Said.byRules(resolved);
+        }
+        throw new AssertionError("The rules do not resolve " + order + ": " + outcome);
+    }
+}

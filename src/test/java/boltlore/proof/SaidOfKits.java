@@ -1,0 +1,94 @@
+package boltlore.proof;
+
+import boltlore.catalogue.Line;
+import boltlore.choices.Choices;
+import boltlore.logic.All;
+import boltlore.logic.Bringing;
+import boltlore.logic.Term;
+import boltlore.logic.Truth;
+import boltlore.measure.LineName;
+import boltlore.measure.PartNumber;
+import boltlore.proof.kinds.Kinds;
+import boltlore.resolution.Asker;
+import boltlore.resolution.Finding;
+import boltlore.resolution.FindingKind;
+import boltlore.resolution.Reason;
+import boltlore.resolution.Way;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** What the formulas say of one order: the same things that the rules conclude, by other code. */
+final class SaidOfKits {
+
+    private final KitView kit;
+    private final boolean unusedLeftOut;
+    private final List<Line> brackets;
+    private final List<KnownFinding> possible;
+
+    private record KnownFinding(Finding finding, boltlore.catalogue.Condition when) {}
+
+    SaidOfKits(KitView kit, boolean unusedLeftOut) {
+        this.kit = kit;
+        this.unusedLeftOut = unusedLeftOut;
+        this.brackets = kit.family().lines().filter(Line::isBracket).toList();
+        this.possible = Stream.concat(
+                        Kinds.ofFindings().stream()
+                                .flatMap(kind -> kind.findings(kit).stream()
+                                        .map(finding -> new KnownFinding(
+                                                new Finding(kind.finding(), finding.subject(), finding.detail()),
+                                                finding.when().orElseThrow()))),
+                        brackets.stream().map(this::unused))
+                .toList();
+    }
+
+    private KnownFinding unused(Line bracket) {
+        FindingKind kind = unusedLeftOut ? FindingKind.LEFT_OUT : FindingKind.UNUSED;
+        return new KnownFinding(
+                new Finding(kind, bracket.name().text()),
+                All.of(
+                        kit.kit().called(bracket.name()),
+                        new boltlore.catalogue.Condition.Not(kit.kit().useful(bracket.name()))));
+    }
+
+    /** What can be said of this order. */
+    Said of(Choices choices) {
+        Truth truth = new Truth(choices);
+        SortedSet<LineName> lines = new TreeSet<>();
+        kit.family()
+                .lines()
+                .map(Line::name)
+                .filter(line -> truth.of(kit.kit().in(line)))
+                .forEach(lines::add);
+        SortedMap<PartNumber, BigDecimal> quantities = new TreeMap<>();
+        SortedSet<Reason> reasons = new TreeSet<>();
+        for (PartNumber part : kit.bringings().parts()) {
+            BigDecimal sum = kit.parts().terms(part).stream()
+                    .filter(term -> truth.of(term.when()))
+                    .map(Term::quantity)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            if (truth.of(kit.parts().present(part))) {
+                quantities.put(part, sum.stripTrailingZeros());
+            }
+            kit.bringings().of(part).stream()
+                    .filter(way -> truth.of(way.when()))
+                    .forEach(way -> reasons.add(reason(way)));
+        }
+        SortedSet<Finding> findings = new TreeSet<>();
+        possible.stream()
+                .filter(finding -> truth.of(finding.when()))
+                .forEach(finding -> findings.add(finding.finding()));
+        return new Said(lines, quantities, reasons, findings);
+    }
+
+    private static Reason reason(Bringing way) {
+        LineName line = way.line();
+        PartNumber asker = way.asker();
+        Asker of = line != null ? new Asker.OfLine(line) : new Asker.OfPart(asker);
+        return new Reason(of, Way.valueOf(way.how().name()), way.part());
+    }
+}
