@@ -21,6 +21,7 @@ final class Counting {
     private @Nullable OrderCounter backwards;
     private @Nullable List<Choices> variants;
     private boolean small = true;
+    private @Nullable BigInteger ordersEach;
 
     Counting(Family family, Deadline deadline) {
         this.family = family;
@@ -54,7 +55,7 @@ final class Counting {
             long holding = plain.get().stream()
                     .filter(choices -> new Truth(choices).of(condition))
                     .count();
-            agree(counted, BigInteger.valueOf(holding).multiply(PlainVariants.ordersEach(family)));
+            agree(counted, BigInteger.valueOf(holding).multiply(ordersEach()));
             return "plain enumeration";
         }
         if (backwards().with(condition) instanceof Count.Exactly again) {
@@ -86,6 +87,15 @@ final class Counting {
             backwards = made;
         }
         return made;
+    }
+
+    private BigInteger ordersEach() {
+        BigInteger each = ordersEach;
+        if (each == null) {
+            each = PlainVariants.ordersEach(family);
+            ordersEach = each;
+        }
+        return each;
     }
 
     private Optional<List<Choices>> variants() {
