@@ -26,6 +26,10 @@ final class CrossChecks {
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);
         }
+        // What could not be read may be just what would have used a part.
+        if (reading.faults().none()) {
+            UnusedParts.check(catalogue, reading);
+        }
     }
 
     private static void roles(Family family, Reading reading) {
