@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Names of the folders that a run keeps beside its target: {@code .BL-1001.4711.….new} while it writes, {@code ….old}
@@ -14,13 +15,14 @@ final class Aside {
     static final String NEW = ".new";
     static final String OLD = ".old";
 
+    private static final AtomicLong RUNS = new AtomicLong();
+
     private Aside() {}
 
+    /** A new folder, with the permissions that any new folder gets here. */
     static Path folderFor(Path target) throws IOException {
-        Path unique = Files.createTempDirectory(
-                parent(target), prefix(target) + ProcessHandle.current().pid() + ".");
-        Path aside = unique.resolveSibling(unique.getFileName() + NEW);
-        return Files.move(unique, aside);
+        String unique = ProcessHandle.current().pid() + "." + RUNS.incrementAndGet();
+        return Files.createDirectory(parent(target).resolve(prefix(target) + unique + NEW));
     }
 
     static Path oldFor(Path aside) {
