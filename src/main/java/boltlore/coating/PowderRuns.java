@@ -45,14 +45,16 @@ public final class PowderRuns {
         String booth = boothFor(powder);
         boolean changeOver = !powder.equals(inBooth.put(booth, powder));
         List<PowderRun.Pass> passes = new ArrayList<>();
-        for (int batch : ready()) {
-            while (!finished(batch) && next(batch).equals(powder)) {
-                done[batch]++;
-                int coats = batches.get(batch).finish().coats().size();
-                passes.add(new PowderRun.Pass(batches.get(batch).number(), done[batch], coats));
-            }
-        }
+        ready().forEach(batch -> spray(batch, powder, passes));
         runs.add(new PowderRun(powder, booth, changeOver, List.copyOf(passes)));
+    }
+
+    private void spray(int batch, String powder, List<PowderRun.Pass> passes) {
+        while (!finished(batch) && next(batch).equals(powder)) {
+            done[batch]++;
+            int coats = batches.get(batch).finish().coats().size();
+            passes.add(new PowderRun.Pass(batches.get(batch).number(), done[batch], coats));
+        }
     }
 
     /** The booth that holds the powder, else the first. */

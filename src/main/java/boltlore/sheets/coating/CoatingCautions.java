@@ -1,12 +1,12 @@
 package boltlore.sheets.coating;
 
-import boltlore.catalogue.Caution;
 import boltlore.catalogue.Workshop;
 import boltlore.coating.CoatPlan;
 import boltlore.sheets.PageBuilder;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** What can hurt in a coating shop, in words: what the kits ask for, and what is true of every batch. */
 final class CoatingCautions {
@@ -61,12 +61,10 @@ final class CoatingCautions {
         if (!plan.batches().isEmpty()) {
             IN_OUR_SHOP.forEach(always -> cautions.put(always.code(), always.says()));
         }
-        for (String code : plan.cautions()) {
-            Caution caution = workshop.cautions().get(code);
-            if (caution != null) {
-                cautions.put(code, caution.says().english());
-            }
-        }
+        plan.cautions().stream()
+                .map(workshop.cautions()::get)
+                .filter(Objects::nonNull)
+                .forEach(caution -> cautions.put(caution.code(), caution.says().english()));
         cautions.values().forEach(says -> on(page, says));
     }
 }

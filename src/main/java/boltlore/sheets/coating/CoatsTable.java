@@ -53,16 +53,20 @@ final class CoatsTable {
 
     private static void fill(RowBuilder cells, Coats coat, OvenBatch batch, CoatingShop shop) {
         Powder powder = shop.powders().get(coat.powder());
-        cells.put("powder", coat.powder())
+        window(cells, coat)
+                .put("powder", coat.powder())
                 .put("says", powder == null ? "" : powder.says())
-                .put("min", coat.filmMinUm())
-                .put("target", coat.filmTargetUm())
-                .put("max", coat.filmMaxUm())
-                .put("metal", coat.cureMetalC())
-                .put("minutes", coat.cureMinutes())
                 .put("utilisation", coat.utilisationPercent())
                 .put("film", batch.filmKg(coat))
                 .put("issue", batch.issueKg(coat));
+    }
+
+    private static RowBuilder window(RowBuilder cells, Coats coat) {
+        return cells.put("min", coat.filmMinUm())
+                .put("target", coat.filmTargetUm())
+                .put("max", coat.filmMaxUm())
+                .put("metal", coat.cureMetalC())
+                .put("minutes", coat.cureMinutes());
     }
 
     private static BigDecimal sum(List<BigDecimal> all) {

@@ -66,19 +66,22 @@ final class PartsTable {
     }
 
     private void fill(RowBuilder cells, BatchRow row) {
-        PieceCells.counted(cells, row)
-                .put("revision", row.part().revision())
-                .put("section", CoatWords.section(row))
+        sizes(PieceCells.counted(cells, row).put("revision", row.part().revision()), row);
+        if (remarked) {
+            cells.put("remark", CoatWords.remark(row));
+        }
+        int masks = masks(List.of(row));
+        if (masks > 0) {
+            cells.put("mask", CoatWords.spots(row, CoatWords::masked)).put("masks", masks);
+        }
+    }
+
+    private static void sizes(RowBuilder cells, BatchRow row) {
+        cells.put("section", CoatWords.section(row))
                 .put("area-each", row.areaEachM2())
                 .put("area", row.areaM2())
                 .put("hang", row.coat().hangPoints())
                 .put("envelope", CoatWords.envelope(row.coat().envelope()));
-        if (masks(List.of(row)) > 0) {
-            cells.put("mask", CoatWords.spots(row, CoatWords::masked)).put("masks", masks(List.of(row)));
-        }
-        if (remarked) {
-            cells.put("remark", CoatWords.remark(row));
-        }
     }
 
     private void totals(RowBuilder total) {
