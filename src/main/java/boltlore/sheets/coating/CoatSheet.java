@@ -5,6 +5,8 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Workshop;
 import boltlore.coating.CoatPlan;
 import boltlore.coating.CoatPlanner;
+import boltlore.coating.OvenBatch;
+import boltlore.coating.SendOut;
 import boltlore.order.Order;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookBuilder;
@@ -36,9 +38,31 @@ public final class CoatSheet {
                 Workbook.of(FILE, "Powder-coat batch sheet").about(orders(plan)).by(workshop.name());
         placed(plan).ifPresent(workbook::dated);
         workbook.page(FrontPage.of(plan, workshop, footer));
-        plan.batches().forEach(batch -> workbook.page(BatchPage.of(batch, workshop.coating(), footer)));
-        plan.sendOuts().forEach(sendOut -> workbook.page(SendOutPage.of(sendOut, workshop, footer)));
+        pages(workbook, plan, workshop, footer);
         return workbook.build();
+    }
+
+    private static void pages(WorkbookBuilder workbook, CoatPlan plan, Workshop workshop, String footer) {
+        if (!plan.heldBack().isEmpty()) {
+            workbook.page(HeldBackPage.of(plan.heldBack(), footer));
+        }
+        if (!plan.runs().isEmpty()) {
+            workbook.page(PowdersPage.of(plan, workshop.coating(), footer));
+        }
+        for (OvenBatch batch : plan.batches()) {
+            workbook.page(BatchPage.of(batch, workshop.coating(), footer));
+            if (!batch.loads().isEmpty()) {
+                RecordPage.on(workbook, batch, footer);
+            }
+        }
+        plan.sendOuts().forEach(sendOut -> pages(workbook, sendOut, workshop, footer));
+    }
+
+    private static void pages(WorkbookBuilder workbook, SendOut sendOut, Workshop workshop, String footer) {
+        workbook.page(SendOutPage.of(sendOut, workshop, footer));
+        if (EarthTable.speaksOf(sendOut.rows())) {
+            workbook.page(SendOutPage.back(sendOut, footer));
+        }
     }
 
     /** 'Order BL-1001', 'Orders BL-1001, BL-1002', or how many where there are more than fit a footer. */

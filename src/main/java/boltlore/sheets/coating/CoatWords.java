@@ -89,6 +89,14 @@ final class CoatWords {
         return finish.coats().stream().map(Coats::powder).collect(Collectors.joining(", then "));
     }
 
+    /** '60 %', or one for each coat where they differ. */
+    static String utilisation(Finish finish) {
+        return finish.coats().stream()
+                .map(coat -> plain(coat.utilisationPercent()) + " %")
+                .distinct()
+                .collect(Collectors.joining(", then "));
+    }
+
     static String day(@Nullable LocalDate day) {
         return day == null ? NO_DATE : day.toString();
     }

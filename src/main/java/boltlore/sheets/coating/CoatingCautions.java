@@ -16,6 +16,11 @@ final class CoatingCautions {
             "Hot oven and hot parts; powder in air explodes from a spark; heavy pieces; acids in pre-treatment. Read the"
                     + " cautions on the first page, and keep to your local codes.";
 
+    /** Where the booth is cleaned down. */
+    static final String AT_THE_BOOTH =
+            "Powder in air explodes from a spark: extraction on, no flame, earthed, breathing protection. Clean down with a"
+                    + " vacuum cleaner meant for explosive dust, never with compressed air; keep to your local codes.";
+
     /** For the coater, who works by rules of its own. */
     static final String FOR_THE_COATER =
             "Edges can be sharp and pieces heavy: gloves, and two people or a hoist. Coat by your own safety rules and"

@@ -17,18 +17,17 @@ final class CoatsTable {
     private static final Column[] COLUMNS = {
         Column.text("coat", "Coat"),
         Column.text("powder", "Powder"),
-        Column.text("says", "Kind").atMost(26),
+        Column.text("says", "Kind").atMost(30),
         Column.whole("min", "Film min").in("µm"),
         Column.whole("target", "Film target").in("µm"),
         Column.whole("max", "Film max").in("µm"),
-        Column.whole("metal", "Metal temperature").in("°C"),
-        Column.whole("minutes", "At metal temperature").in("min"),
-        Column.percent("utilisation", "Utilisation", 0),
+        Column.whole("metal", "Metal").in("°C"),
+        Column.whole("dwell", "Dwell").in("min"),
         Column.decimal("film", "Film on parts", 3).in("kg"),
         Column.decimal("issue", "Powder to issue", 3).in("kg"),
         Column.blank("lot", "Powder lot"),
         Column.blank("issued", "Issued").in("kg"),
-        Column.blank("left", "Left over").in("kg")
+        Column.signature("by", "Sprayed by")
     };
 
     private CoatsTable() {}
@@ -56,7 +55,6 @@ final class CoatsTable {
         window(cells, coat)
                 .put("powder", coat.powder())
                 .put("says", powder == null ? "" : powder.says())
-                .put("utilisation", coat.utilisationPercent())
                 .put("film", batch.filmKg(coat))
                 .put("issue", batch.issueKg(coat));
     }
@@ -66,7 +64,7 @@ final class CoatsTable {
                 .put("target", coat.filmTargetUm())
                 .put("max", coat.filmMaxUm())
                 .put("metal", coat.cureMetalC())
-                .put("minutes", coat.cureMinutes());
+                .put("dwell", coat.cureMinutes());
     }
 
     private static BigDecimal sum(List<BigDecimal> all) {

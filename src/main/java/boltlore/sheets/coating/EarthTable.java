@@ -15,8 +15,8 @@ final class EarthTable {
         Column.text("part", "Part"),
         Column.text("name", "Name").atMost(24),
         Column.text("size", "Earth points on each piece").atMost(28),
-        Column.whole("points", "Earth points"),
         Column.text("marks", "Order and piece marks").atMost(24),
+        Column.whole("points", "Earth points"),
         Column.blank("bare", "Found bare"),
         Column.blank("continuity", "Highest resistance").in("Ω"),
         Column.signature("by", "Measured by")
@@ -28,9 +28,18 @@ final class EarthTable {
 
     private EarthTable() {}
 
+    /** Whether a piece of the rows has an earth point. */
+    static boolean speaksOf(List<BatchRow> rows) {
+        return rows.stream().anyMatch(EarthTable::speaksOf);
+    }
+
+    static boolean speaksOf(BatchRow row) {
+        return points(row) > 0;
+    }
+
     /** Nothing where no piece has an earth point. */
     static void on(PageBuilder page, List<BatchRow> rows) {
-        List<BatchRow> earthed = rows.stream().filter(row -> points(row) > 0).toList();
+        List<BatchRow> earthed = rows.stream().filter(EarthTable::speaksOf).toList();
         if (earthed.isEmpty()) {
             return;
         }

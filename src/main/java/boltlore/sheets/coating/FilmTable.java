@@ -16,7 +16,7 @@ final class FilmTable {
     private static final Column[] COLUMNS = {
         Column.text("part", "Part"),
         Column.text("name", "Name").atMost(24),
-        Column.blank("piece", "Order and piece"),
+        Column.blank("piece", "Which piece"),
         Column.blank("r1", "Reading 1").in("µm"),
         Column.blank("r2", "Reading 2").in("µm"),
         Column.blank("r3", "Reading 3").in("µm"),
@@ -35,9 +35,7 @@ final class FilmTable {
 
     static TableBuilder of(OvenBatch batch) {
         TableBuilder table = Table.named("film").columns(COLUMNS);
-        List<Integer> counts = SampledPieces.of(
-                batch.rows().stream().map(BatchRow::pieces).toList(),
-                ReadingSample.of(batch.pieces()).pieces());
+        List<Integer> counts = counts(batch);
         for (int i = 0; i < counts.size(); i++) {
             BatchRow row = batch.rows().get(i);
             for (int piece = 0; piece < counts.get(i); piece++) {
@@ -45,6 +43,16 @@ final class FilmTable {
             }
         }
         return table;
+    }
+
+    /** How many pieces are read. */
+    static int sampled(OvenBatch batch) {
+        return counts(batch).stream().mapToInt(Integer::intValue).sum();
+    }
+
+    private static List<Integer> counts(OvenBatch batch) {
+        List<Integer> pieces = batch.rows().stream().map(BatchRow::pieces).toList();
+        return SampledPieces.of(pieces, ReadingSample.of(batch.pieces()).pieces());
     }
 
     /** When the film is good, in words with its figures. */

@@ -1,6 +1,5 @@
 package boltlore.sheets.coating;
 
-import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Workshop;
 import boltlore.coating.CoatPlan;
 import boltlore.coating.CoatPlanner;
@@ -10,7 +9,7 @@ import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
 
-/** The first page: orders and their dates, cautions, all batches and send-outs at a glance, the powders in turn. */
+/** The first page: orders and their dates, cautions, all batches and send-outs at a glance. */
 final class FrontPage {
 
     static final String NAME = "Overview";
@@ -24,18 +23,13 @@ final class FrontPage {
         if (plan.isEmpty()) {
             page.note("Nothing in these orders is coated.");
         }
-        work(page, plan, workshop.coating());
-        HeldBackTable.on(page, plan.heldBack());
-        return page.signatures("Released to the coating shop by", "Taken over by");
-    }
-
-    private static void work(PageBuilder page, CoatPlan plan, CoatingShop shop) {
+        if (!plan.heldBack().isEmpty()) {
+            page.note("Some pieces are held back and not to be coated: see the page 'Held back'.");
+        }
         if (!plan.batches().isEmpty() || !plan.sendOuts().isEmpty()) {
             page.heading("Batches and send-outs, earliest need first").add(OverviewTable.of(plan));
         }
-        if (!plan.runs().isEmpty()) {
-            PowderRunsTable.on(page, plan, shop);
-        }
+        return page.signatures("Released to the coating shop by", "Taken over by");
     }
 
     private static ParticularsBuilder particulars(CoatPlan plan, Workshop workshop) {

@@ -2,7 +2,6 @@ package boltlore.sheets.coating;
 
 import boltlore.coating.BatchRow;
 import boltlore.sheets.Column;
-import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
@@ -16,27 +15,15 @@ final class HeldBackTable {
         Column.text("revision", "Rev"),
         Column.text("name", "Name").atMost(30),
         Column.text("finish", "Finish").atMost(30),
-        Column.whole("pieces", "Pieces"),
         Column.text("marks", "Order and piece marks").atMost(30),
+        Column.whole("pieces", "Pieces"),
         Column.blank("decision", "Left out or kept"),
         Column.signature("by", "Decided by")
     };
 
-    private static final String WHY =
-            "These brackets carry nothing in their kit, and nobody has decided yet whether they are left out or kept. They"
-                    + " are in no batch, load or send-out above until the sheet is issued again.";
-
     private HeldBackTable() {}
 
-    /** Nothing where nothing is held back. */
-    static void on(PageBuilder page, List<BatchRow> heldBack) {
-        if (heldBack.isEmpty()) {
-            return;
-        }
-        page.heading("Held back: do not coat").note(WHY).add(table(heldBack));
-    }
-
-    private static TableBuilder table(List<BatchRow> heldBack) {
+    static TableBuilder of(List<BatchRow> heldBack) {
         TableBuilder table = Table.named("held-back").columns(COLUMNS);
         heldBack.forEach(row -> PieceCells.counted(table.row(), row)
                 .put("revision", row.part().revision())

@@ -13,18 +13,17 @@ import java.util.List;
 final class LoadsTable {
 
     private static final Column[] COLUMNS = {
-        Column.text("load", "Load"),
-        Column.text("coat", "Coat"),
+        Column.text("load", "Load and coat"),
         Column.text("powder", "Powder"),
+        Column.text("window", "Cure window").atMost(22),
         Column.whole("pieces", "Pieces"),
         Column.decimal("area", "Area", 3).in("m²"),
         Column.decimal("mass", "Mass with hanging", 1).in("kg"),
         Column.whole("hooks", "Hooks"),
         Column.decimal("volume", "Volume", 0).in("l"),
         Column.decimal("issue", "Powder to issue", 3).in("kg"),
-        Column.text("window", "Cure window").atMost(20),
         Column.blank("in", "In at"),
-        Column.blank("at-metal", "Metal at temperature"),
+        Column.blank("dwell", "Dwell from"),
         Column.blank("out", "Out at"),
         Column.blank("probe", "Highest metal").in("°C"),
         Column.signature("by", "Cured by")
@@ -44,8 +43,7 @@ final class LoadsTable {
     private static void rows(TableBuilder table, OvenBatch batch, OvenLoad load, int number) {
         List<Coats> coats = batch.finish().coats();
         for (int i = 0; i < coats.size(); i++) {
-            RowBuilder cells =
-                    table.row().put("load", String.valueOf(number)).put("coat", (i + 1) + " of " + coats.size());
+            RowBuilder cells = table.row().put("load", "Load " + number + ", coat " + (i + 1));
             fill(cells, load, coats.get(i));
         }
     }

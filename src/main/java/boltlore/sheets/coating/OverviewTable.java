@@ -18,11 +18,11 @@ final class OverviewTable {
         Column.text("where", "Where").atMost(26),
         Column.text("powder", "Powder").atMost(24),
         Column.text("cure", "Cure window").atMost(22),
+        Column.text("out", "Out by"),
+        Column.text("need", "In store by"),
         Column.whole("pieces", "Pieces"),
         Column.decimal("area", "Area", 3).in("m²"),
         Column.whole("loads", "Oven loads"),
-        Column.text("out", "Out by"),
-        Column.text("need", "In store by"),
         Column.tick("done", "Done")
     };
 

@@ -17,17 +17,18 @@ final class PartsTable {
             Column.text("part", "Part"),
             Column.text("revision", "Rev"),
             Column.text("name", "Name").atMost(28),
-            Column.whole("pieces", "Pieces"),
-            Column.text("section", "Section thin–thick").in("mm").atMost(10),
-            Column.decimal("area-each", "Area each", 3).in("m²"),
-            Column.decimal("area", "Area total", 3).in("m²"));
-    private static final List<Column> MASKS =
-            List.of(Column.text("mask", "Mask on each piece").atMost(24), Column.whole("masks", "Masks"));
-    private static final List<Column> HOW = List.of(
-            Column.whole("hang", "Hang points each"),
-            Column.text("envelope", "Envelope").in("mm").atMost(17),
             Column.text("marks", "Order and piece marks").atMost(24));
-    private static final Column REMARK = Column.text("remark", "Remark").atMost(24);
+    private static final Column MASK = Column.text("mask", "Mask on each piece").atMost(24);
+    private static final Column REMARK = Column.text("remark", "Remark").atMost(22);
+    private static final List<Column> HOW_MANY =
+            List.of(Column.text("envelope", "Envelope").in("mm").atMost(18), Column.whole("pieces", "Pieces"));
+    private static final Column MASKS = Column.whole("masks", "Masks");
+    private static final List<Column> HOW_LARGE = List.of(
+            Column.decimal("thin", "Section thin", 1).in("mm"),
+            Column.decimal("thick", "Section thick", 1).in("mm"),
+            Column.decimal("area-each", "Area each", 3).in("m²"),
+            Column.decimal("area", "Area total", 3).in("m²"),
+            Column.whole("hang", "Hang points each"));
 
     private final List<BatchRow> rows;
     private final boolean masked;
@@ -54,13 +55,11 @@ final class PartsTable {
 
     private Column[] columns(Column... byHand) {
         List<Column> columns = new ArrayList<>(WHAT);
-        if (masked) {
-            columns.addAll(MASKS);
-        }
-        columns.addAll(HOW);
-        if (remarked) {
-            columns.add(REMARK);
-        }
+        columns.addAll(masked ? List.of(MASK) : List.of());
+        columns.addAll(remarked ? List.of(REMARK) : List.of());
+        columns.addAll(HOW_MANY);
+        columns.addAll(masked ? List.of(MASKS) : List.of());
+        columns.addAll(HOW_LARGE);
         columns.addAll(List.of(byHand));
         return columns.toArray(Column[]::new);
     }
@@ -77,7 +76,8 @@ final class PartsTable {
     }
 
     private static void sizes(RowBuilder cells, BatchRow row) {
-        cells.put("section", CoatWords.section(row))
+        cells.put("thin", row.coat().thinnestMm())
+                .put("thick", row.coat().thickestMm())
                 .put("area-each", row.areaEachM2())
                 .put("area", row.areaM2())
                 .put("hang", row.coat().hangPoints())

@@ -6,7 +6,6 @@ import boltlore.coating.CoatPlan;
 import boltlore.coating.OvenBatch;
 import boltlore.coating.PowderRun;
 import boltlore.sheets.Column;
-import boltlore.sheets.PageBuilder;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
@@ -30,7 +29,7 @@ final class PowderRunsTable {
 
     private PowderRunsTable() {}
 
-    static void on(PageBuilder page, CoatPlan plan, CoatingShop shop) {
+    static TableBuilder of(CoatPlan plan, CoatingShop shop) {
         TableBuilder table = Table.named("powder-runs").columns(COLUMNS);
         List<PowderRun> runs = plan.runs();
         for (int i = 0; i < runs.size(); i++) {
@@ -39,7 +38,7 @@ final class PowderRunsTable {
         }
         BigDecimal all = runs.stream().map(run -> issueKg(run, plan)).reduce(BigDecimal.ZERO, BigDecimal::add);
         table.total("total", "All powder").sum("issue", all);
-        page.heading("Powders in turn").note(PowderRunWords.of(plan, shop)).add(table);
+        return table;
     }
 
     private static RowBuilder fill(RowBuilder cells, PowderRun run, CoatingShop shop) {

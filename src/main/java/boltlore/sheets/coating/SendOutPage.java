@@ -1,7 +1,6 @@
 package boltlore.sheets.coating;
 
 import boltlore.catalogue.CoatedWhere;
-import boltlore.catalogue.Coater;
 import boltlore.catalogue.Workshop;
 import boltlore.coating.SendOut;
 import boltlore.sheets.Column;
@@ -23,27 +22,38 @@ final class SendOutPage {
     private SendOutPage() {}
 
     static PageBuilder of(SendOut sendOut, Workshop workshop, String footer) {
-        String finish = sendOut.finish().says().english();
-        PageBuilder page =
-                Page.named("Send-out " + sendOut.number()).landscape().footer(footer);
-        page.title("Send-out " + sendOut.number() + ": " + finish).add(particulars(sendOut, workshop.currency()));
+        PageBuilder page = Page.named(name(sendOut)).landscape().footer(footer);
+        page.title(title(sendOut)).add(particulars(sendOut, workshop.currency()));
         CoatingCautions.on(page, CoatingCautions.FOR_THE_COATER);
-        page.note(masks(sendOut)).add(PartsTable.of(sendOut.rows(), BY_HAND));
+        page.note(masks(sendOut));
         if (!sendOut.coater().fitsMasks()) {
             MasksTable.on(page, sendOut.rows(), workshop.coating());
         }
-        EarthTable.on(page, sendOut.rows());
-        return page.signatures("Counted out by", "Taken over by the coater", "Counted back by", "Inspected by");
+        page.heading("Pieces").add(PartsTable.of(sendOut.rows(), BY_HAND));
+        return page.signatures("Counted out by", "Taken over by the coater", "Counted back and inspected by");
+    }
+
+    /** What is measured here once the pieces are back; only for pieces with earth points. */
+    static PageBuilder back(SendOut sendOut, String footer) {
+        PageBuilder page = Page.named(name(sendOut) + " back").landscape().footer(footer);
+        EarthTable.on(page.title(title(sendOut) + ", back"), sendOut.rows());
+        return page.signatures("Released to stores by");
+    }
+
+    private static String name(SendOut sendOut) {
+        return "Send-out " + sendOut.number();
+    }
+
+    private static String title(SendOut sendOut) {
+        String finish = sendOut.finish().says().english();
+        return name(sendOut) + ": " + finish + ", by " + sendOut.coater().name();
     }
 
     private static ParticularsBuilder particulars(SendOut sendOut, Currency currency) {
-        Coater coater = sendOut.coater();
         ParticularsBuilder particulars = Particulars.named("send-out")
-                .say("coater", "Coater", coater.name())
                 .say("out", "Out by", CoatWords.day(sendOut.outBy()))
                 .say("back", "Back by", CoatWords.day(sendOut.backBy()))
-                .say("turn-round", "Turn-round", CoatWords.count(coater.turnRoundDays(), "day", "days"))
-                .say("fits-masks", "Masks fitted by", coater.fitsMasks() ? "the coater" : "us");
+                .say("fits-masks", "Masks fitted by", sendOut.coater().fitsMasks() ? "the coater" : "us");
         price(particulars, sendOut, currency);
         return particulars.leave("certificate", "Coater's certificate");
     }

@@ -49,7 +49,25 @@ class CoatSheetTest {
         @Test
         void a_page_for_each_batch_and_send_out_after_the_overview() {
             Workbook sheet = sheet(order("BL-1").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA));
-            assertThat(sheet.pages()).extracting(Page::name).containsExactly("Overview", "Batch 1", "Send-out 2");
+            assertThat(sheet.pages())
+                    .extracting(Page::name)
+                    .containsExactly("Overview", "Powders", "Batch 1", "Batch 1 record", "Send-out 2");
+        }
+
+        @Test
+        void the_film_of_many_pieces_has_a_page_of_its_own() {
+            Workbook sheet = sheet(order("BL-1").with(10, PLAIN, OWN_BLACK));
+            assertThat(sheet.pages())
+                    .extracting(Page::name)
+                    .containsExactly("Overview", "Powders", "Batch 1", "Batch 1 record", "Batch 1 film");
+        }
+
+        @Test
+        void earth_points_of_sent_out_pieces_are_measured_on_a_page_of_its_own_when_they_are_back() {
+            Workbook sheet = sheet(order("BL-1").with(1, EARTHED, ZINC_BY_AREA));
+            assertThat(sheet.pages())
+                    .extracting(Page::name)
+                    .containsExactly("Overview", "Send-out 1", "Send-out 1 back");
         }
 
         @Test
@@ -84,7 +102,7 @@ class CoatSheetTest {
         @Test
         void an_undecided_one_is_held_back_and_on_no_batch_page() {
             Workbook sheet = sheet(order("BL-1").undecided(1, PLAIN, OWN_BLACK));
-            assertThat(sheet.pages()).hasSize(1);
+            assertThat(sheet.pages()).extracting(Page::name).containsExactly("Overview", "Held back");
             assertThat(text(sheet)).contains("Held back: do not coat").contains("PL-1");
         }
     }
