@@ -49,13 +49,15 @@ public final class CoatSheet {
         if (!plan.runs().isEmpty()) {
             workbook.page(PowdersPage.of(plan, workshop.coating(), footer));
         }
-        for (OvenBatch batch : plan.batches()) {
-            workbook.page(BatchPage.of(batch, workshop.coating(), footer));
-            if (!batch.loads().isEmpty()) {
-                RecordPage.on(workbook, batch, footer);
-            }
-        }
+        plan.batches().forEach(batch -> pages(workbook, batch, workshop, footer));
         plan.sendOuts().forEach(sendOut -> pages(workbook, sendOut, workshop, footer));
+    }
+
+    private static void pages(WorkbookBuilder workbook, OvenBatch batch, Workshop workshop, String footer) {
+        workbook.page(BatchPage.of(batch, workshop.coating(), footer));
+        if (!batch.loads().isEmpty()) {
+            RecordPage.on(workbook, batch, footer);
+        }
     }
 
     private static void pages(WorkbookBuilder workbook, SendOut sendOut, Workshop workshop, String footer) {

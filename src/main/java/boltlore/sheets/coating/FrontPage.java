@@ -20,16 +20,20 @@ final class FrontPage {
         PageBuilder page = Page.named(NAME).landscape().footer(footer);
         page.title("Powder-coat batch sheet").add(particulars(plan, workshop));
         CoatingCautions.on(page, plan, workshop);
+        notes(page, plan);
+        if (!plan.batches().isEmpty() || !plan.sendOuts().isEmpty()) {
+            page.heading("Batches and send-outs, earliest need first").add(OverviewTable.of(plan));
+        }
+        return page.signatures("Released to the coating shop by", "Taken over by");
+    }
+
+    private static void notes(PageBuilder page, CoatPlan plan) {
         if (plan.isEmpty()) {
             page.note("Nothing in these orders is coated.");
         }
         if (!plan.heldBack().isEmpty()) {
             page.note("Some pieces are held back and not to be coated: see the page 'Held back'.");
         }
-        if (!plan.batches().isEmpty() || !plan.sendOuts().isEmpty()) {
-            page.heading("Batches and send-outs, earliest need first").add(OverviewTable.of(plan));
-        }
-        return page.signatures("Released to the coating shop by", "Taken over by");
     }
 
     private static ParticularsBuilder particulars(CoatPlan plan, Workshop workshop) {
