@@ -33,7 +33,7 @@ final class Altered {
                 | InvocationTargetException
                 | NoSuchMethodException
                 | InstantiationException e) {
-            throw new AssertionError(e);
+            throw new LinkageError(e.getMessage(), e);
         }
     }
 }
