@@ -121,7 +121,8 @@ public final class Chooser {
         return conditions.computeIfAbsent(choice, Wanted::of);
     }
 
-    static List<Choice> list(Choices choices) {
+    /** The choices one by one, in the family's order of options. */
+    public static List<Choice> list(Choices choices) {
         List<Choice> all = new ArrayList<>();
         choices.values().forEach((option, value) -> all.add(new Choice(option, value)));
         return all;

@@ -53,6 +53,13 @@ public final class ConflictWords {
         return sentence(what, conflict.limits());
     }
 
+    /** Why something cannot be: 'X and Y never ship together, because Europe is chosen. …' */
+    public String never(String what, Conflict conflict) {
+        return conflict.choices().isEmpty()
+                ? sentence(what, conflict.limits())
+                : sentence(what + ", because " + chosen(conflict.choices()), conflict.limits());
+    }
+
     private String chosen(List<Choice> choices) {
         return names(choices) + (choices.size() == 1 ? " is chosen" : " are chosen");
     }

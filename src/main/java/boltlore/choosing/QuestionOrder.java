@@ -31,34 +31,36 @@ public final class QuestionOrder {
         }
     }
 
-    /** Empty where every option is settled. Of equal questions the first in the family's order. */
-    public Optional<Option> next(Standing.Sound standing) {
-        List<Option> questions = standing.questions();
+    /** Which of these questions; empty where there is none. Of equal ones the first. */
+    public Optional<Option> next(Standing.Sound standing, List<Option> questions) {
         int answers = questions.stream()
                 .mapToInt(option -> standing.open(option).size())
                 .sum();
         Map<OptionName, Double> settles = new HashMap<>();
         for (Option option : questions) {
-            double spoken = spokenOf.getOrDefault(option.name(), 0);
-            boolean tried = spoken > 0 && answers <= MOST_TRIED;
-            settles.put(option.name(), tried ? closes(standing, option) : spoken);
+            settles.put(option.name(), settles(standing, option, answers <= MOST_TRIED));
         }
-        return questions.stream().min(Comparator.comparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
+        return questions.stream()
+                .min(Comparator.comparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
+    }
+
+    private double settles(Standing.Sound standing, Option option, boolean tryAll) {
+        double spoken = spokenOf.getOrDefault(option.name(), 0);
+        return tryAll && spoken > 0 ? closes(standing, option) : spoken;
     }
 
     /** How many values an answer closes elsewhere, on the average of the answers. */
     private double closes(Standing.Sound standing, Option option) {
         List<OptionValue> answers = standing.open(option);
-        int closed = 0;
+        double closed = 0;
         for (OptionValue answer : answers) {
             Standing after = chooser.standing(standing.choices().with(option.name(), answer.value()));
-            if (after instanceof Standing.Sound sound) {
-                closed += (int) standing.open().stream()
-                        .filter(choice -> elsewhere(choice, option) && !sound.isOpen(choice))
-                        .count();
-            }
+            closed += standing.open().stream()
+                    .filter(choice -> elsewhere(choice, option))
+                    .filter(choice -> after instanceof Standing.Sound sound && !sound.isOpen(choice))
+                    .count();
         }
-        return (double) closed / answers.size();
+        return closed / answers.size();
     }
 
     private static boolean elsewhere(Choice choice, Option option) {

@@ -17,6 +17,9 @@ import picocli.CommandLine.Spec;
         versionProvider = Release.class,
         subcommands = {
             KitCommand.class,
+            ChooseCommand.class,
+            AskCommand.class,
+            OrdersCommand.class,
             WhyCommand.class,
             CompareCommand.class,
             PartsCommand.class,

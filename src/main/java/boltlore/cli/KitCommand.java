@@ -2,7 +2,7 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.answers.json.KitJson;
-import boltlore.answers.json.SureJson;
+import boltlore.choosing.json.SureJson;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
@@ -98,7 +98,7 @@ final class KitCommand extends RoomCommand {
             inOrder.forEach(answer -> SureText.print(screen, bench, answer));
         }
         screen.flush();
-        boolean none = inOrder.stream().anyMatch(answer -> answer.sure().completions() == 0);
+        boolean none = inOrder.stream().anyMatch(SureText.Answer::none);
         return faults.isEmpty() ? none ? Exit.STOPPED : Exit.OK : refused(faults, Exit.FAULTS);
     }
 }

@@ -35,6 +35,12 @@ final class Screen {
         out.println(Ansi.AUTO.enabled() ? "\u001B[1m" + text + "\u001B[0m" : text);
     }
 
+    /** Asks, and leaves the answer on the same line. */
+    void prompt(String text) {
+        out.print(text);
+        out.flush();
+    }
+
     void line(String text) {
         out.println(text);
     }

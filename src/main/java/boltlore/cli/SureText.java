@@ -1,9 +1,14 @@
 package boltlore.cli;
 
-import boltlore.answers.SureParts;
 import boltlore.catalogue.Part;
+import boltlore.choosing.Chooser;
+import boltlore.choosing.FamilyQuestions;
+import boltlore.choosing.SureParts;
+import boltlore.logic.Count;
+import boltlore.logic.Deadline;
 import boltlore.order.Order;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 
 /** The parts that an unsettled order is sure to need, for the screen. */
 final class SureText {
@@ -11,7 +16,15 @@ final class SureText {
     record Answer(Order order, SureParts sure) {
 
         static Answer of(Bench bench, Order order) {
-            return new Answer(order, SureParts.of(bench.resolver().resolver().plan(order.family()), order.choices()));
+            Chooser chooser = new Chooser(bench.catalogue().family(order.family()));
+            FamilyQuestions questions = new FamilyQuestions(bench.catalogue(), chooser, Deadline.NONE);
+            return new Answer(order, questions.sure(order.choices()));
+        }
+
+        /** Whether no valid order keeps the choices. */
+        boolean none() {
+            return sure.completions() instanceof Count.Exactly exactly
+                    && exactly.orders().equals(BigInteger.ZERO);
         }
     }
 
@@ -19,11 +32,15 @@ final class SureText {
 
     static void print(Screen screen, Bench bench, Answer answer) {
         SureParts sure = answer.sure();
-        screen.heading(answer.order().name() + ": parts that each of its " + sure.completions()
-                + " valid completions brings, with their least quantity");
-        if (sure.completions() == 0) {
+        screen.heading(answer.order().name() + ": parts that each completion brings, with their least quantity; "
+                + Figures.orders(sure.completions(), "complete it", "completes it"));
+        if (answer.none()) {
             screen.wrapped(2, "No valid order keeps these choices; 'kit' names the limits they break.");
         }
+        rows(screen, bench, sure);
+    }
+
+    static void rows(Screen screen, Bench bench, SureParts sure) {
         sure.least().forEach((number, quantity) -> {
             Part part = bench.catalogue().part(number);
             screen.line("  " + row(part, quantity));

@@ -1,4 +1,4 @@
-package boltlore.answers;
+package boltlore.choosing;
 
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
@@ -19,17 +19,17 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Parts that every valid completion of a partial choice brings, with their least quantity, by plain enumeration.
+ * Parts that every valid completion of a partial choice brings, with their least quantity, by looking at each of them.
  *
- * @param completions how many valid completions there are, options that decide no part left as they are
+ * @param completions how many valid completions there are
  */
-public record SureParts(SortedMap<PartNumber, BigDecimal> least, long completions) {
+record EnumeratedParts(SortedMap<PartNumber, BigDecimal> least, long completions) {
 
-    public static SureParts of(FamilyPlan plan, Choices partial) {
+    static EnumeratedParts of(FamilyPlan plan, Choices partial) {
         Search search = new Search(plan);
-        Completions.visit(FreeOptions.settled(partial), search::see);
+        Completions.visit(partial, search::see);
         SortedMap<PartNumber, BigDecimal> least = search.least;
-        return new SureParts(least == null ? new TreeMap<>() : least, search.seen);
+        return new EnumeratedParts(least == null ? new TreeMap<>() : least, search.seen);
     }
 
     private static final class Search {

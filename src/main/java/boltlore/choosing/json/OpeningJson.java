@@ -1,0 +1,42 @@
+package boltlore.choosing.json;
+
+import boltlore.choosing.Opening;
+import boltlore.choosing.Repair;
+import boltlore.json.JsonOut;
+
+/** What would open a value, as JSON. */
+public final class OpeningJson {
+
+    private OpeningJson() {}
+
+    public static JsonOut.Members of(Opening opening) {
+        if (opening instanceof Opening.Repairs repairs) {
+            return JsonOut.object()
+                    .put("state", "repairs")
+                    .put("complete", repairs.complete())
+                    .put("repairs", JsonOut.list(repairs.repairs(), OpeningJson::repair));
+        }
+        if (opening instanceof Opening.Impossible impossible) {
+            return JsonOut.object().put("state", "impossible").put("because", ConflictJson.of(impossible.conflict()));
+        }
+        return JsonOut.object().put("state", opening instanceof Opening.AlreadyOpen ? "already open" : "stopped");
+    }
+
+    private static JsonOut repair(Repair repair) {
+        JsonOut.Members or = JsonOut.object();
+        repair.alternatives().forEach((option, values) -> or.put(option.text(), BestKitJson.values(values)));
+        JsonOut.Members members = JsonOut.object()
+                .put("givenUp", ConflictJson.choices(repair.givenUp()))
+                .put("taken", ConflictJson.choices(repair.taken()))
+                .put("alternatives", or)
+                .put("cost", repair.kit().cost())
+                .put("price", repair.kit().price())
+                .put("leadDays", repair.kit().leadDays());
+        if (repair.before() != null) {
+            members.put("moreCost", repair.moreCost())
+                    .put("morePrice", repair.morePrice())
+                    .put("moreLeadDays", repair.moreLeadDays());
+        }
+        return members;
+    }
+}

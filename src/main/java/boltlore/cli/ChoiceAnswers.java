@@ -1,0 +1,147 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Option;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.choosing.Aim;
+import boltlore.choosing.AllConflicts;
+import boltlore.choosing.BestKit;
+import boltlore.choosing.Conflict;
+import boltlore.choosing.ConflictWords;
+import boltlore.choosing.Opening;
+import boltlore.choosing.Standing;
+import boltlore.choosing.json.BestKitJson;
+import boltlore.choosing.json.ConflictJson;
+import boltlore.choosing.json.OpeningJson;
+import boltlore.choosing.json.StandingJson;
+import boltlore.json.JsonOut;
+import java.util.List;
+import java.util.Optional;
+
+/** The answers of 'choose', as text or JSON, each with its exit code. */
+final class ChoiceAnswers {
+
+    private final Screen screen;
+    private final SalesDesk desk;
+    private final boolean json;
+    private final boolean all;
+    private final Choices choices;
+    private final ConflictWords words;
+
+    ChoiceAnswers(Screen screen, SalesDesk desk, boolean json, boolean all) {
+        this.screen = screen;
+        this.desk = desk;
+        this.json = json;
+        this.all = all;
+        this.choices = desk.choices();
+        this.words = new ConflictWords(choices.family());
+    }
+
+    int look() {
+        Standing standing = desk.chooser().standing(choices);
+        if (!(standing instanceof Standing.Sound sound)) {
+            return contradicted();
+        }
+        if (json) {
+            print(StandingJson.of(desk.chooser(), sound, desk.importance())
+                    .put("orders", ConflictJson.count(desk.questions().count(choices)))
+                    .put("cheapest", best(Aim.CHEAPEST, choices))
+                    .put("dearest", best(Aim.DEAREST, choices)));
+        } else {
+            new JobCard(screen, desk).print(sound, all);
+        }
+        return Exit.OK;
+    }
+
+    private JsonOut best(Aim aim, Choices keeping) {
+        return desk.best().best(aim, keeping).<JsonOut>map(BestKitJson::of).orElseGet(JsonOut::nothing);
+    }
+
+    private int contradicted() {
+        List<Conflict> conflicts = conflicts(List.of());
+        Opening mending = desk.repairer().mending(choices, desk.importance());
+        if (json) {
+            print(ConflictJson.of(conflicts).put("repairs", OpeningJson.of(mending)));
+        } else {
+            conflicts.forEach(conflict -> screen.wrapped(0, words.contradiction(conflict)));
+            new OpeningText(screen, words).print(Optional.empty(), mending, all);
+        }
+        return Exit.STOPPED;
+    }
+
+    private List<Conflict> conflicts(List<Choice> wanted) {
+        if (!all) {
+            return List.of(
+                    wanted.isEmpty()
+                            ? desk.chooser().conflict(choices, desk.importance())
+                            : desk.chooser().whyClosed(choices, wanted.get(0), desk.importance()));
+        }
+        AllConflicts every = desk.chooser().allConflicts(choices, wanted, desk.importance());
+        return every.conflicts().isEmpty() ? List.of(desk.chooser().whyClosed(choices, wanted.get(0), desk.importance())) : every.conflicts();
+    }
+
+    int why(Choice asked) {
+        Standing standing = desk.chooser().standing(choices);
+        if (!(standing instanceof Standing.Sound sound)) {
+            return contradicted();
+        }
+        if (!sound.isOpen(asked)) {
+            List<Conflict> conflicts = conflicts(List.of(asked));
+            told("closed", conflicts, conflicts.stream().map(conflict -> words.closed(asked, conflict)).toList());
+        } else {
+            open(sound, asked);
+        }
+        return Exit.OK;
+    }
+
+    private void open(Standing.Sound sound, Choice asked) {
+        Option option = choices.family().option(asked.option()).orElseThrow();
+        if (sound.forced(option).isPresent()) {
+            Conflict conflict = desk.chooser().whyForced(choices, asked, desk.importance());
+            told("forced", List.of(conflict), List.of(words.forced(asked, conflict)));
+        } else {
+            boolean chosen = choices.value(asked.option()).isPresent();
+            told(chosen ? "chosen" : "open", List.of(), List.of(words.says(asked) + (chosen ? " is chosen." : " is open.")));
+        }
+    }
+
+    private void told(String state, List<Conflict> conflicts, List<String> sentences) {
+        if (json) {
+            print(ConflictJson.of(conflicts).put("state", state).put("sentences", JsonOut.texts(sentences)));
+        } else {
+            sentences.forEach(sentence -> screen.wrapped(0, sentence));
+        }
+    }
+
+    int opening(Choice wanted) {
+        Opening opening = desk.repairer().opening(choices, wanted, desk.importance());
+        if (json) {
+            print(OpeningJson.of(opening));
+        } else {
+            new OpeningText(screen, words).print(Optional.of(wanted), opening, all);
+        }
+        boolean helped = opening instanceof Opening.Repairs || opening instanceof Opening.AlreadyOpen;
+        return helped ? Exit.OK : Exit.STOPPED;
+    }
+
+    int best(Aim aim) {
+        if (desk.chooser().standing(choices) instanceof Standing.Contradicted) {
+            return contradicted();
+        }
+        Optional<BestKit> best = desk.best().best(aim, choices);
+        if (best.isEmpty()) {
+            screen.wrapped(0, "Each kit that keeps these choices has a finding that stops its sheets.");
+            return Exit.STOPPED;
+        }
+        if (json) {
+            print(BestKitJson.of(best.get()));
+        } else {
+            BestKitText.print(screen, choices, best.get());
+        }
+        return Exit.OK;
+    }
+
+    private void print(JsonOut out) {
+        screen.line(out.written().stripTrailing());
+    }
+}

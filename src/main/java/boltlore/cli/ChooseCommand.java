@@ -1,0 +1,72 @@
+package boltlore.cli;
+
+import boltlore.choosing.Aim;
+import boltlore.faults.Outcome;
+import boltlore.logic.Deadline;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** One look at choices: what is settled, open and closed, and why. */
+@Command(
+        name = "choose",
+        description = "Say what may still be chosen in a family, why not, what would open it, and what it costs.")
+final class ChooseCommand extends RoomCommand {
+
+    @Mixin
+    private AskedChoices asked = new AskedChoices();
+
+    /** What to say instead of the whole card. */
+    private static final class Wish {
+        @Option(names = "--why", paramLabel = "OPTION=VALUE", description = "Say why a value is closed or forced.")
+        private @Nullable String why;
+
+        @Option(names = "--open", paramLabel = "OPTION=VALUE", description = "Say what would open a closed value.")
+        private @Nullable String open;
+
+        @Option(names = "--cheapest", description = "The cheapest complete kit that keeps the choices.")
+        private boolean cheapest;
+
+        @Option(names = "--lightest", description = "The lightest complete kit that keeps the choices.")
+        private boolean lightest;
+
+        @Option(names = "--soonest", description = "The complete kit that is ready soonest, the cheapest of those.")
+        private boolean soonest;
+
+        Optional<Aim> aim() {
+            return cheapest
+                    ? Optional.of(Aim.CHEAPEST)
+                    : lightest ? Optional.of(Aim.LIGHTEST) : soonest ? Optional.of(Aim.SOONEST) : Optional.empty();
+        }
+    }
+
+    @ArgGroup
+    private Wish wish = new Wish();
+
+    @Option(names = "--all", description = "Tell every closed value, every conflict and every repair.")
+    private boolean all;
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
+
+    @Override
+    int run(Screen screen) {
+        return done(screen, Bench.of(catalogue).then(bench -> asked.in(bench)
+                .then(given -> answer(screen, SalesDesk.of(bench, given, Deadline.NONE)))));
+    }
+
+    private Outcome<Integer> answer(Screen screen, SalesDesk desk) {
+        ChoiceAnswers answers = new ChoiceAnswers(screen, desk, json(), all);
+        if (wish.why != null) {
+            return WrittenChoices.one(desk.choices().family(), wish.why).then(choice -> Outcome.sound(answers.why(choice)));
+        }
+        if (wish.open != null) {
+            return WrittenChoices.one(desk.choices().family(), wish.open)
+                    .then(choice -> Outcome.sound(answers.opening(choice)));
+        }
+        return Outcome.sound(wish.aim().map(answers::best).orElseGet(answers::look));
+    }
+}

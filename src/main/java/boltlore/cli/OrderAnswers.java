@@ -1,0 +1,113 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Condition;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.choosing.ConflictWords;
+import boltlore.choosing.FamilyQuestions;
+import boltlore.choosing.FamilyQuestions.Bringing;
+import boltlore.choosing.FamilyQuestions.Together;
+import boltlore.choosing.SureParts;
+import boltlore.choosing.json.FamilyJson;
+import boltlore.explanation.ConditionWords;
+import boltlore.json.JsonOut;
+import boltlore.logic.Count;
+import boltlore.measure.PartNumber;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The answers of 'orders', as text or JSON, each with its exit code. */
+final class OrderAnswers {
+
+    private final Screen screen;
+    private final Bench bench;
+    private final FamilyQuestions questions;
+    private final Choices choices;
+    private final boolean json;
+
+    OrderAnswers(Screen screen, Bench bench, SalesDesk desk, boolean json) {
+        this.screen = screen;
+        this.bench = bench;
+        this.questions = desk.questions();
+        this.choices = desk.choices();
+        this.json = json;
+    }
+
+    int count() {
+        Count count = questions.count(choices);
+        if (json) {
+            print(FamilyJson.count(count));
+        } else {
+            String keep = choices.values().isEmpty() ? "are valid" : "keep these choices";
+            String keeps = choices.values().isEmpty() ? "is valid" : "keeps these choices";
+            screen.wrapped(0, Figures.orders(count, keep, keeps) + ".");
+        }
+        return count instanceof Count.Exactly ? Exit.OK : Exit.UNDECIDED;
+    }
+
+    int bring(List<PartNumber> parts) {
+        for (PartNumber part : parts) {
+            Bringing bringing = questions.bringing(part, choices);
+            if (json) {
+                print(FamilyJson.bringing(part, bringing, new ConditionWords(choices.family())));
+            } else {
+                print(part, bringing);
+            }
+        }
+        return Exit.OK;
+    }
+
+    private void print(PartNumber part, Bringing bringing) {
+        screen.heading(named(part));
+        screen.wrapped(2, bringing.when().map(this::when).orElse("There is no plain word for which orders bring it."));
+        screen.wrapped(2, Figures.share(bringing.bringing(), bringing.all()));
+    }
+
+    private String when(Condition condition) {
+        if (condition.equals(boltlore.logic.Any.NEVER)) {
+            return "No order brings it.";
+        }
+        String words = new ConditionWords(choices.family()).of(condition);
+        return condition.isAlways() ? "Every order brings it." : "Which orders: " + words + ".";
+    }
+
+    int meet(List<PartNumber> parts) {
+        Together together = questions.together(parts, choices);
+        if (json) {
+            print(FamilyJson.together(together));
+            return Exit.OK;
+        }
+        String names = parts.stream().map(this::named).collect(Collectors.joining(" and "));
+        ConflictWords words = new ConflictWords(choices.family());
+        if (together instanceof Together.Possible possible) {
+            screen.wrapped(0, names + " ship together, for example with:");
+            possible.order()
+                    .values()
+                    .forEach((option, value) -> screen.wrapped(
+                            2, option + "=" + value + "  " + words.says(new Choice(option, value))));
+        } else if (together instanceof Together.Never never) {
+            screen.wrapped(0, words.never(names + " never ship together", never.conflict()));
+        }
+        return Exit.OK;
+    }
+
+    int sure() {
+        SureParts sure = questions.sure(choices);
+        if (json) {
+            print(FamilyJson.sure(sure));
+        } else {
+            screen.heading("Parts that each order brings, with their least quantity; "
+                    + Figures.orders(sure.completions(), "keep these choices", "keeps these choices"));
+            SureText.rows(screen, bench, sure);
+        }
+        return Exit.OK;
+    }
+
+    private String named(PartNumber part) {
+        return part + " " + bench.catalogue().part(part).name().english();
+    }
+
+    private void print(JsonOut out) {
+        screen.line(out.written().stripTrailing());
+    }
+}

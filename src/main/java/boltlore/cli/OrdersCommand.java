@@ -1,0 +1,103 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.faults.Fault;
+import boltlore.faults.Nearest;
+import boltlore.faults.Outcome;
+import boltlore.logic.Deadline;
+import boltlore.measure.PartNumber;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Questions on all valid orders of a family that keep some choices. */
+@Command(
+        name = "orders",
+        description = "Count a family's valid orders; say which bring a part, which parts meet, what all of them bring.")
+final class OrdersCommand extends RoomCommand {
+
+    @Mixin
+    private AskedChoices asked = new AskedChoices();
+
+    /** What is asked of the orders. */
+    private static final class About {
+        @Option(
+                names = "--bring",
+                paramLabel = "PART",
+                description = "Say which orders bring this part, and what share of all that is.")
+        private List<String> bring = new ArrayList<>();
+
+        @Option(
+                names = "--meet",
+                arity = "2..*",
+                paramLabel = "PART",
+                description = "Say whether these parts ever ship together, with an order that does or the reason.")
+        private List<String> meet = new ArrayList<>();
+
+        @Option(names = "--sure", description = "List the parts that every order brings, with their least quantity.")
+        private boolean sure;
+    }
+
+    @ArgGroup
+    private About about = new About();
+
+    @Option(
+            names = "--within",
+            paramLabel = "TIME",
+            converter = Within.class,
+            description = "Give up after this time (500ms, 30s, 5m).")
+    private @Nullable Duration within;
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
+
+    @Override
+    int run(Screen screen) {
+        return done(
+                screen,
+                Bench.of(catalogue)
+                        .then(bench -> asked.in(bench)
+                                .then(given -> parts(bench.catalogue()).then(parts -> Outcome.sound(answer(
+                                        new OrderAnswers(screen, bench, SalesDesk.of(bench, given, deadline()), json()),
+                                        parts))))));
+    }
+
+    private int answer(OrderAnswers answers, List<PartNumber> parts) {
+        try {
+            if (about.sure) {
+                return answers.sure();
+            }
+            return !about.bring.isEmpty() ? answers.bring(parts) : parts.isEmpty() ? answers.count() : answers.meet(parts);
+        } catch (Deadline.Passed tooLate) {
+            return refused(
+                    List.of(Fault.of("", "no answer within the time given", "more time", "Allow more with --within.")),
+                    Exit.UNDECIDED);
+        }
+    }
+
+    private Deadline deadline() {
+        Duration time = within;
+        return time == null ? Deadline.NONE : Deadline.in(time.toNanos(), System::nanoTime);
+    }
+
+    private Outcome<List<PartNumber>> parts(Catalogue known) {
+        List<String> names = known.parts().keySet().stream().map(PartNumber::text).toList();
+        List<String> written = about.bring.isEmpty() ? about.meet : about.bring;
+        List<Fault> unknown = written.stream()
+                .filter(number -> !names.contains(number))
+                .map(number -> Fault.of(
+                        "",
+                        "part number '" + number + "'",
+                        "a part of the catalogue",
+                        Nearest.advice(number, names, "'boltlore parts' lists them")))
+                .toList();
+        return unknown.isEmpty()
+                ? Outcome.sound(written.stream().map(PartNumber::new).toList())
+                : Outcome.faulty(unknown);
+    }
+}

@@ -1,0 +1,112 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Option;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.faults.Fault;
+import boltlore.faults.Nearest;
+import boltlore.faults.Outcome;
+import boltlore.measure.OptionName;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads choices as they are written on the command line: OPTION=VALUE. */
+final class WrittenChoices {
+
+    private static final int FEW = 12;
+
+    private final Family family;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private WrittenChoices(Family family) {
+        this.family = family;
+    }
+
+    /** The choices before, with those written instead or in addition. */
+    static Outcome<Choices> added(Choices before, List<String> written) {
+        WrittenChoices reading = new WrittenChoices(before.family());
+        Map<OptionName, String> values = new LinkedHashMap<>();
+        for (String each : written) {
+            reading.read(each).ifPresent(choice -> reading.put(choice, values));
+        }
+        Choices all = before;
+        for (Map.Entry<OptionName, String> value : values.entrySet()) {
+            all = all.with(value.getKey(), value.getValue());
+        }
+        return reading.faults.isEmpty() ? Outcome.sound(all) : Outcome.faulty(reading.faults);
+    }
+
+    static Outcome<Choice> one(Family family, String written) {
+        WrittenChoices reading = new WrittenChoices(family);
+        Optional<Choice> choice = reading.read(written);
+        return choice.isPresent() ? Outcome.sound(choice.get()) : Outcome.faulty(reading.faults);
+    }
+
+    static Outcome<OptionName> option(Family family, String name) {
+        WrittenChoices reading = new WrittenChoices(family);
+        Optional<Option> option = reading.findOption(name);
+        return option.isPresent() ? Outcome.sound(option.get().name()) : Outcome.faulty(reading.faults);
+    }
+
+    private void put(Choice choice, Map<OptionName, String> values) {
+        String before = values.putIfAbsent(choice.option(), choice.value());
+        if (before != null) {
+            fault("option '" + choice.option() + "' twice", "each option once", "");
+        }
+    }
+
+    private Optional<Choice> read(String written) {
+        int at = written.indexOf('=');
+        if (at < 0) {
+            fault("'" + written + "'", "OPTION=VALUE", whereValue(written));
+            return Optional.empty();
+        }
+        String value = written.substring(at + 1);
+        return findOption(written.substring(0, at))
+                .filter(option -> known(option, value))
+                .map(option -> new Choice(option.name(), value));
+    }
+
+    private Optional<Option> findOption(String name) {
+        Optional<Option> option = family.option(new OptionName(name));
+        if (option.isEmpty()) {
+            List<String> names = family.options().stream()
+                    .map(each -> each.name().text())
+                    .toList();
+            fault("option '" + name + "'", "an option of family '" + family.name() + "'", advice(name, names));
+        }
+        return option;
+    }
+
+    private boolean known(Option option, String value) {
+        if (option.value(value).isEmpty()) {
+            fault(
+                    "value '" + value + "'",
+                    "a value of option '" + option.name() + "'",
+                    advice(value, option.valueNames()));
+            return false;
+        }
+        return true;
+    }
+
+    private static String advice(String written, List<String> known) {
+        String all = known.size() <= FEW ? "There are: " + String.join(", ", known) : "";
+        return Nearest.advice(written, known, all);
+    }
+
+    private String whereValue(String value) {
+        return family.options().stream()
+                .filter(option -> option.value(value).isPresent())
+                .findFirst()
+                .map(option -> "Did you mean '" + option.name() + "=" + value + "'?")
+                .orElse("");
+    }
+
+    private void fault(String found, String expected, String advice) {
+        faults.add(Fault.of("", found, expected, advice));
+    }
+}
