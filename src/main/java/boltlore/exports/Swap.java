@@ -2,8 +2,6 @@ package boltlore.exports;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.DirectoryNotEmptyException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -44,17 +42,16 @@ final class Swap {
         boolean hadOld = movedAway(target, old);
         try {
             move(aside, target);
-        } catch (FileAlreadyExistsException | DirectoryNotEmptyException | NoSuchFileException anotherRun) {
-            if (hadOld) {
-                Leftovers.delete(old);
-            }
-            if (!Files.exists(aside)) {
-                throw anotherRun;
-            }
-            return false;
         } catch (IOException e) {
-            if (hadOld) {
+            // Another run may have put its folder in place between our two moves; the disk words that in many ways.
+            boolean anotherRun = Files.isDirectory(target) && Files.isDirectory(aside);
+            if (hadOld && anotherRun) {
+                Leftovers.delete(old);
+            } else if (hadOld) {
                 move(old, target);
+            }
+            if (anotherRun) {
+                return false;
             }
             throw e;
         }
