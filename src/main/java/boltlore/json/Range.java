@@ -34,10 +34,15 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
         int compared = number.compareTo(least);
         return (leastItself ? compared >= 0 : compared > 0)
                 && number.compareTo(most) <= 0
-                && number.stripTrailingZeros().scale() <= MOST_DECIMALS;
+                && (number.scale() <= MOST_DECIMALS
+                        || number.stripTrailingZeros().scale() <= MOST_DECIMALS);
     }
 
-    String says() {
+    String expected() {
+        return "a number " + says() + ", such as \"12.5\"";
+    }
+
+    private String says() {
         return (leastItself ? "from " : "above ")
                 + least.toPlainString()
                 + (leastItself ? " to " : ", at most ")

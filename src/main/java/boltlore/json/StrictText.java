@@ -17,24 +17,28 @@ final class StrictText {
 
     private StrictText() {}
 
-    static Outcome<char[]> of(String file, byte[] bytes) {
+    static Outcome<String> of(String file, byte[] bytes) {
         String otherEncoding = otherEncoding(bytes);
         if (!otherEncoding.isEmpty()) {
             return Outcome.faulty(new Fault(file, 1, "", otherEncoding, UTF_8, SAVE_AGAIN));
         }
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        // What is not UTF-8 has become this one letter; only then is it worth looking where.
+        int wrong = text.indexOf('\uFFFD') < 0 ? -1 : firstWrongByte(bytes);
+        if (wrong >= 0) {
+            return Outcome.faulty(notUtf8(file, bytes, wrong));
+        }
+        return text.isBlank() ? Outcome.faulty(empty(file)) : Outcome.sound(text);
+    }
+
+    private static int firstWrongByte(byte[] bytes) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         ByteBuffer in = ByteBuffer.wrap(bytes);
-        CharBuffer out = CharBuffer.allocate(bytes.length);
-        CoderResult result = decoder.decode(in, out, true);
-        if (result.isError()) {
-            return Outcome.faulty(notUtf8(file, bytes, in.position()));
-        }
-        char[] text = new char[out.flip().remaining()];
-        out.get(text);
-        return isBlank(text) ? Outcome.faulty(empty(file)) : Outcome.sound(text);
+        CoderResult result = decoder.decode(in, CharBuffer.allocate(bytes.length), true);
+        return result.isError() ? in.position() : -1;
     }
 
     private static String otherEncoding(byte[] bytes) {
@@ -73,15 +77,6 @@ final class StrictText {
         }
         return new Fault(
                 file, line, "", "the byte 0x%02X, which is not UTF-8".formatted(bytes[position]), UTF_8, SAVE_AGAIN);
-    }
-
-    private static boolean isBlank(char[] text) {
-        for (char letter : text) {
-            if (letter != ' ' && letter != '\n' && letter != '\r' && letter != '\t') {
-                return false;
-            }
-        }
-        return true;
     }
 
     private static Fault empty(String file) {

@@ -1,6 +1,5 @@
 package boltlore.json;
 
-import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 
 /**
@@ -11,32 +10,33 @@ import java.util.function.Predicate;
  */
 public record TextShape(Predicate<String> fits, String says) {
 
+    private static final Letters SMALL_OR_DIGIT = Letters.SMALL.and(Letters.DIGIT);
+    private static final Letters CAPITAL_OR_DIGIT = Letters.CAPITAL.and(Letters.DIGIT);
+    private static final Letters ANY = SMALL_OR_DIGIT.and(Letters.CAPITAL);
+    private static final Letters IN_NAME = SMALL_OR_DIGIT.and("-");
+    private static final Letters IN_WORDS = IN_NAME.and(" ");
+    private static final Letters IN_PART_NUMBER = CAPITAL_OR_DIGIT.and("./-");
+    private static final Letters BEGIN_OF_ORDER = ANY.and("-_");
+    private static final Letters IN_ORDER = BEGIN_OF_ORDER.and(".");
+
     /** Names of options, values, positions, lines and the like. */
     public static final TextShape NAME = new TextShape(
-            text -> runOf(text, 60, c -> isSmallOrDigit(c), c -> isSmallOrDigit(c) || c == '-'),
+            text -> SMALL_OR_DIGIT.begin(text, IN_NAME, 60),
             "a name of small letters, digits and '-', beginning with a letter or digit, at most 60 long");
 
     /** Numbers of parts. */
     public static final TextShape PART_NUMBER = new TextShape(
-            text -> runOf(
-                    text, 40, c -> isCapitalOrDigit(c), c -> isCapitalOrDigit(c) || c == '.' || c == '/' || c == '-'),
+            text -> CAPITAL_OR_DIGIT.begin(text, IN_PART_NUMBER, 40),
             "a part number of capital letters, digits, '.', '/' and '-', beginning with a letter or digit, at most 40 long");
 
     /** Names of sub-systems: words. */
     public static final TextShape WORDS = new TextShape(
-            text -> runOf(text, 60, c -> isSmallOrDigit(c), c -> isSmallOrDigit(c) || c == '-' || c == ' ')
-                    && !text.endsWith(" ")
-                    && !text.contains("  "),
+            text -> SMALL_OR_DIGIT.begin(text, IN_WORDS, 60) && !text.endsWith(" ") && !text.contains("  "),
             "words of small letters, at most 60 long");
 
     /** Names of orders, which also name folders. */
     public static final TextShape ORDER_NAME = new TextShape(
-            text -> runOf(
-                            text,
-                            60,
-                            c -> isAlphanumeric(c) || c == '-' || c == '_',
-                            c -> isAlphanumeric(c) || "-_.".indexOf(c) >= 0)
-                    && !text.endsWith("."),
+            text -> BEGIN_OF_ORDER.begin(text, IN_ORDER, 60) && !text.endsWith("."),
             "letters, digits, '-', '_' and '.', neither beginning nor ending with '.', at most 60 long:"
                     + " it names a folder");
 
@@ -50,38 +50,11 @@ public record TextShape(Predicate<String> fits, String says) {
 
     /** Language codes (ISO 639). */
     public static final TextShape LANGUAGE = new TextShape(
-            text -> text.length() >= 2 && runOf(text, 3, TextShape::isSmall, TextShape::isSmall),
+            text -> text.length() >= 2 && Letters.SMALL.begin(text, Letters.SMALL, 3),
             "a language code of two or three small letters (ISO 639)");
 
     /** Currency codes (ISO 4217). */
     public static final TextShape CURRENCY = new TextShape(
-            text -> text.length() == 3 && runOf(text, 3, TextShape::isCapital, TextShape::isCapital),
+            text -> text.length() == 3 && Letters.CAPITAL.begin(text, Letters.CAPITAL, 3),
             "a currency code of three capital letters (ISO 4217)");
-
-    private static boolean runOf(String text, int longest, IntPredicate first, IntPredicate rest) {
-        return !text.isEmpty()
-                && text.length() <= longest
-                && first.test(text.charAt(0))
-                && text.chars().skip(1).allMatch(rest);
-    }
-
-    private static boolean isSmall(int c) {
-        return c >= 'a' && c <= 'z';
-    }
-
-    private static boolean isCapital(int c) {
-        return c >= 'A' && c <= 'Z';
-    }
-
-    private static boolean isSmallOrDigit(int c) {
-        return isSmall(c) || (c >= '0' && c <= '9');
-    }
-
-    private static boolean isCapitalOrDigit(int c) {
-        return isCapital(c) || (c >= '0' && c <= '9');
-    }
-
-    private static boolean isAlphanumeric(int c) {
-        return isSmall(c) || isCapitalOrDigit(c);
-    }
 }

@@ -36,13 +36,16 @@ final class TreeBuilder {
     private final String file;
     private final Faults faults = new Faults();
     private @Nullable Spot open;
+    private boolean mayBeUnprintable;
 
     TreeBuilder(String file) {
         this.file = file;
     }
 
-    Outcome<Json> build(char[] text) {
-        try (JsonParser parser = FACTORY.createParser(text)) {
+    Outcome<Json> build(String text) {
+        char[] letters = text.toCharArray();
+        mayBeUnprintable = Printable.isWorthChecking(text);
+        try (JsonParser parser = FACTORY.createParser(letters)) {
             parser.nextToken();
             Json root = value(parser, Spot.document(file, line(parser)), 0);
             if (parser.nextToken() != null) {
@@ -53,7 +56,7 @@ final class TreeBuilder {
             faults.add(tooDeep.spot.fault(
                     "values nested more than " + DEEPEST + " deep", "at most " + DEEPEST + " levels", "Flatten it."));
         } catch (JsonProcessingException broken) {
-            faults.add(Syntax.fault(file, text, broken, open));
+            faults.add(Syntax.fault(file, letters, broken, open));
         } catch (IOException impossible) {
             throw new AssertionError("Reading from memory", impossible);
         }
@@ -65,7 +68,7 @@ final class TreeBuilder {
         return switch (token) {
             case START_OBJECT -> object(parser, spot, depth + 1);
             case START_ARRAY -> array(parser, spot, depth + 1);
-            case VALUE_STRING -> new Json.Text(spot, parser.getText());
+            case VALUE_STRING -> text(parser.getText(), spot);
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getText(), spot);
             case VALUE_TRUE -> new Json.Truth(spot, true);
             case VALUE_FALSE -> new Json.Truth(spot, false);
@@ -78,12 +81,14 @@ final class TreeBuilder {
         Map<String, Json> members = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
-            int lineOfKey = line(parser);
+            if (mayBeUnprintable) {
+                Printable.check(key, spot, faults);
+            }
             parser.nextToken();
             Json member = value(parser, spot.at(key, line(parser)), depth);
             Json before = members.putIfAbsent(key, member);
             if (before != null) {
-                faults.add(spot.at(key, lineOfKey)
+                faults.add(member.spot()
                         .fault(
                                 "'" + key + "' a second time; it already stands in line "
                                         + before.spot().line(),
@@ -112,6 +117,13 @@ final class TreeBuilder {
         Spot around = open;
         open = spot;
         return around;
+    }
+
+    private Json text(String text, Spot spot) {
+        if (mayBeUnprintable) {
+            Printable.check(text, spot, faults);
+        }
+        return new Json.Text(spot, text);
     }
 
     private Json number(String written, Spot spot) {

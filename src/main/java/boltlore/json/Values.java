@@ -24,7 +24,7 @@ public final class Values {
 
     private Values() {}
 
-    /** A text that is not blank and can be printed. */
+    /** A text that is not blank. */
     public static Optional<String> text(Json json, Faults faults) {
         if (!(json instanceof Json.Text text)) {
             return refuse(json, "a text in double quotes", "", faults);
@@ -37,24 +37,17 @@ public final class Values {
         if (value.length() > LONGEST_TEXT) {
             return refuse(json, "at most " + LONGEST_TEXT + " characters", "Shorten it.", faults);
         }
-        int unprintable = unprintable(value);
-        if (unprintable >= 0) {
-            String found = "a text with " + Shown.character(value.codePointAt(unprintable));
-            faults.add(json.spot().fault(found, "text that can be printed", "Remove that character."));
-            return Optional.empty();
-        }
         return Optional.of(value);
     }
 
     /** A text of a given look. */
     public static Optional<String> text(Json json, TextShape shape, Faults faults) {
-        return text(json, faults)
-                .flatMap(text -> shape.fits().test(text) ? Optional.of(text) : refuse(json, shape.says(), "", faults));
+        Optional<String> text = text(json, faults);
+        return text.isEmpty() || shape.fits().test(text.get()) ? text : refuse(json, shape.says(), "", faults);
     }
 
     /** A decimal in plain digits within a text ("12.50"), or a JSON number. */
     public static Optional<BigDecimal> decimal(Json json, Range range, Faults faults) {
-        String expected = "a number " + range.says() + ", such as \"12.5\"";
         BigDecimal number = null;
         if (json instanceof Json.Num written) {
             number = written.number();
@@ -64,21 +57,25 @@ public final class Values {
         if (number == null) {
             String advice =
                     json instanceof Json.Text text && text.text().contains(",") ? "Write a point, not a comma." : "";
-            return refuse(json, expected, advice, faults);
+            return refuse(json, range.expected(), advice, faults);
         }
         if (!range.holds(number)) {
-            return refuse(json, expected + ", with at most " + Range.MOST_DECIMALS + " decimals", "", faults);
+            return refuse(json, range.expected() + ", with at most " + Range.MOST_DECIMALS + " decimals", "", faults);
         }
         return Optional.of(number);
     }
 
     /** A whole number, written as a JSON number or within a text. */
     public static Optional<Integer> whole(Json json, long least, long most, Faults faults) {
-        String expected = "a whole number from " + least + " to " + most;
-        Faults ownWords = new Faults();
-        Optional<BigDecimal> number = decimal(json, Range.between(least, most), ownWords);
-        boolean whole = number.isPresent() && number.get().stripTrailingZeros().scale() <= 0;
-        return whole ? Optional.of(number.get().intValueExact()) : refuse(json, expected, "", faults);
+        Optional<BigDecimal> number = decimal(json, Range.between(least, most), new Faults());
+        return number.isPresent() && isWhole(number.get())
+                ? Optional.of(number.get().intValueExact())
+                : refuse(json, "a whole number from " + least + " to " + most, "", faults);
+    }
+
+    /** Whether it has no fraction, however many zeros follow its point. */
+    public static boolean isWhole(BigDecimal number) {
+        return number.scale() <= 0 || number.stripTrailingZeros().scale() <= 0;
     }
 
     public static Optional<Boolean> truth(Json json, Faults faults) {
@@ -91,8 +88,12 @@ public final class Values {
     public static Optional<LocalDate> date(Json json, Faults faults) {
         String expected = "a date as \"2024-03-31\" (year, month, day)";
         try {
-            if (json instanceof Json.Text text && text.text().length() == 10) {
-                return Optional.of(LocalDate.parse(text.text()));
+            if (json instanceof Json.Text text && isDate(text.text())) {
+                // By hand, because the formatters of java.time cost a short command more than all else that it reads.
+                return Optional.of(LocalDate.of(
+                        Integer.parseInt(text.text(), 0, 4, 10),
+                        Integer.parseInt(text.text(), 5, 7, 10),
+                        Integer.parseInt(text.text(), 8, 10, 10)));
             }
         } catch (DateTimeException notADate) {
             return refuse(json, expected, "There is no such day in the calendar.", faults);
@@ -173,6 +174,14 @@ public final class Values {
         return Optional.empty();
     }
 
+    private static boolean isDate(String text) {
+        return text.length() == 10
+                && text.charAt(4) == '-'
+                && text.charAt(7) == '-'
+                && Letters.DIGIT.begin(text.replace("-", ""), Letters.DIGIT, 8)
+                && text.indexOf('-', 8) < 0;
+    }
+
     private static boolean isPlainNumber(String text) {
         int digits = 0;
         int points = 0;
@@ -191,23 +200,5 @@ public final class Values {
                 && text.length() <= LONGEST_NUMBER
                 && !text.endsWith(".")
                 && !text.startsWith(".");
-    }
-
-    /** Index of the first character that cannot be printed, or -1: control characters and halves of surrogate pairs. */
-    private static int unprintable(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char letter = text.charAt(i);
-            if (Character.isISOControl(letter) && letter != '\n' && letter != '\t') {
-                return i;
-            }
-            if (Character.isHighSurrogate(letter)
-                    && i + 1 < text.length()
-                    && Character.isLowSurrogate(text.charAt(i + 1))) {
-                i++;
-            } else if (Character.isSurrogate(letter)) {
-                return i;
-            }
-        }
-        return -1;
     }
 }

@@ -195,6 +195,26 @@ class StrictJsonTest {
         }
 
         @Test
+        void a_text_that_cannot_be_printed() {
+            assertThat(faults("{\"a\": \"tab\\u0000\"}"))
+                    .containsExactly(fault(
+                            1,
+                            "/a",
+                            "a text with the character U+0000",
+                            "text that can be printed",
+                            "Remove that character."));
+            for (String none : List.of("half \\ud83d", "\\ude9a", "\\u001b[31m", "\\r\\n", "\uFFFF", "\\uFFFE")) {
+                assertThat(faults("[\"" + none + "\"]")).as(none).hasSize(1);
+            }
+        }
+
+        @Test
+        void a_text_with_line_breaks_and_any_letter_is_printed() {
+            assertThat(faults("[\"one\\ntwo \\ud83d\\ude9a \uD83D\uDE9A \u00fc \\t\"]"))
+                    .isEmpty();
+        }
+
+        @Test
         void numbers_that_are_none() {
             for (String none : List.of("NaN", "Infinity", "01", "+1", ".5", "1.", "0x10")) {
                 assertThat(faults("[" + none + "]")).as(none).hasSize(1);

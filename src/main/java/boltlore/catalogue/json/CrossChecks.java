@@ -15,14 +15,15 @@ final class CrossChecks {
 
     static void all(Catalogue catalogue, Reading reading) {
         reading.names().compare(reading.faults());
-        new PartLoops(catalogue, reading).check();
+        PartGraph graph = PartGraph.of(catalogue);
+        new PartLoops(catalogue, graph, reading).check();
         new WholeQuantities(catalogue, reading).check();
         new WeldedCoats(catalogue, reading).check();
         for (Family family : catalogue.families().values()) {
             roles(family, reading);
             new PositionLoops(family, reading).check();
             HoldingCheck.check(family, reading);
-            Set<PartNumber> reach = PartGraph.of(catalogue, family).reach(family);
+            Set<PartNumber> reach = graph.with(family).reach(family);
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);
         }

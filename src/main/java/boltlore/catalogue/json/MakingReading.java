@@ -48,12 +48,11 @@ final class MakingReading {
     }
 
     Making making(ObjectReader reader) {
-        Making making = new Making(
+        return new Making(
                 reader.findObject("drawing", MakingReading::drawing).orElse(null),
                 reading.findMentioned(reader, "material", Kind.MATERIAL),
                 reader.findObjects("cut", this::cut),
                 reader.findObjects("operations", MakingReading::operation));
-        return making.equals(Making.NONE) ? Making.NONE : making;
     }
 
     private static Drawing drawing(ObjectReader reader) {

@@ -4,6 +4,7 @@ import boltlore.faults.Nearest;
 import boltlore.json.Faults;
 import boltlore.json.Spot;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,60 +16,61 @@ final class Names {
 
     private static final int FEW = 12;
 
-    /** A set of names: the kind, and the family (with the option for its values) or nothing. */
-    private record Shelf(Kind kind, String within) {
-
-        String says() {
-            return kind == Kind.VALUE
-                    ? "a value of option '" + within.substring(within.indexOf('/') + 1) + "'"
-                    : kind.says();
-        }
-    }
+    /** All names of one kind, in one family (and of one option) or in the whole catalogue. */
+    private record Shelf(Kind kind, String says, Map<String, Spot> names) {}
 
     private record Mention(Shelf shelf, String name, Spot spot) {}
 
-    private final Map<Shelf, Map<String, Spot>> given = new HashMap<>();
+    private final Map<Kind, Map<String, Shelf>> shelves = new EnumMap<>(Kind.class);
     private final List<Mention> mentions = new ArrayList<>();
 
     /** Gives the name to something; a fault where it is taken. */
     void give(Kind kind, String within, String name, Spot spot, Faults faults) {
-        Spot before = given.computeIfAbsent(new Shelf(kind, within), any -> new LinkedHashMap<>())
-                .putIfAbsent(name, spot);
+        Shelf shelf = shelf(kind, within);
+        Spot before = shelf.names().putIfAbsent(name, spot);
         if (before != null) {
             String where = before.file().equals(spot.file()) ? "" : " of " + before.file();
             faults.add(spot.fault(
                     "'" + name + "' a second time; it already stands in line " + before.line() + where,
-                    "the name of " + new Shelf(kind, within).says() + " once",
+                    "the name of " + shelf.says() + " once",
                     "Rename one of the two, or remove it."));
         }
     }
 
     void mention(Kind kind, String within, String name, Spot spot) {
-        mentions.add(new Mention(new Shelf(kind, within), name, spot));
+        mentions.add(new Mention(shelf(kind, within), name, spot));
     }
 
     boolean knows(Kind kind, String within, String name) {
-        return given.getOrDefault(new Shelf(kind, within), Map.of()).containsKey(name);
+        return shelf(kind, within).names().containsKey(name);
     }
 
-    Set<String> known(Kind kind, String within) {
-        return given.getOrDefault(new Shelf(kind, within), Map.of()).keySet();
+    private Shelf shelf(Kind kind, String within) {
+        return shelves.computeIfAbsent(kind, any -> new HashMap<>())
+                .computeIfAbsent(within, any -> new Shelf(kind, says(kind, within), new LinkedHashMap<>()));
+    }
+
+    private static String says(Kind kind, String within) {
+        return kind == Kind.VALUE
+                ? "a value of option '" + within.substring(within.indexOf('/') + 1) + "'"
+                : kind.says();
     }
 
     /** A fault for each mention of a name that nothing has. */
     void compare(Faults faults) {
         for (Mention mention : mentions) {
-            Map<String, Spot> known = given.getOrDefault(mention.shelf(), Map.of());
-            // The values of an unknown option are not known either; the option's own fault says enough.
-            boolean pointless = mention.shelf().kind() == Kind.VALUE && known.isEmpty();
-            if (!pointless && !known.containsKey(mention.name())) {
-                faults.add(mention.spot()
-                        .fault(
-                                "'" + mention.name() + "'",
-                                mention.shelf().says(),
-                                advice(mention.name(), known.keySet())));
+            Shelf shelf = mention.shelf();
+            if (!shelf.names().containsKey(mention.name()) && !isOfUnknownOption(shelf)) {
+                Set<String> known = shelf.names().keySet();
+                faults.add(
+                        mention.spot().fault("'" + mention.name() + "'", shelf.says(), advice(mention.name(), known)));
             }
         }
+    }
+
+    /** The values of an unknown option are not known either; the option's own fault says enough. */
+    private static boolean isOfUnknownOption(Shelf shelf) {
+        return shelf.names().isEmpty() && shelf.kind() == Kind.VALUE;
     }
 
     private static String advice(String name, Set<String> known) {

@@ -21,13 +21,15 @@ import java.util.Set;
 /** Which part brings which: by containing it or by needing it. */
 final class PartGraph {
 
-    private final Map<PartNumber, List<PartNumber>> brings = new HashMap<>();
+    private final Map<PartNumber, List<PartNumber>> brings;
 
-    private PartGraph() {}
+    private PartGraph(Map<PartNumber, List<PartNumber>> brings) {
+        this.brings = brings;
+    }
 
     /** What holds in every family. */
     static PartGraph of(Catalogue catalogue) {
-        PartGraph graph = new PartGraph();
+        PartGraph graph = new PartGraph(new HashMap<>());
         for (Part part : catalogue.parts().values()) {
             part.contains().stream().map(Contained::part).forEach(child -> graph.add(part.number(), child));
             part.needs().stream().map(Need::part).forEach(needed -> graph.add(part.number(), needed));
@@ -36,8 +38,9 @@ final class PartGraph {
     }
 
     /** With what holds in that family beside. */
-    static PartGraph of(Catalogue catalogue, Family family) {
-        PartGraph graph = of(catalogue);
+    PartGraph with(Family family) {
+        PartGraph graph = new PartGraph(new HashMap<>());
+        brings.forEach((part, brought) -> graph.brings.put(part, new ArrayList<>(brought)));
         for (Companion companion : family.companions()) {
             companion.needs().stream().map(Need::part).forEach(needed -> graph.add(companion.part(), needed));
         }

@@ -11,15 +11,17 @@ import java.util.List;
 final class PartLoops {
 
     private final Catalogue catalogue;
+    private final PartGraph graph;
     private final Reading reading;
 
-    PartLoops(Catalogue catalogue, Reading reading) {
+    PartLoops(Catalogue catalogue, PartGraph graph, Reading reading) {
+        this.graph = graph;
         this.catalogue = catalogue;
         this.reading = reading;
     }
 
     void check() {
-        List<List<PartNumber>> everywhere = PartGraph.of(catalogue).loops();
+        List<List<PartNumber>> everywhere = graph.loops();
         everywhere.forEach(loop -> fault(loop, reading.places().of(catalogue.part(loop.get(0)))));
         if (everywhere.isEmpty()) {
             catalogue.families().values().forEach(this::check);
@@ -27,7 +29,7 @@ final class PartLoops {
     }
 
     private void check(Family family) {
-        for (List<PartNumber> loop : PartGraph.of(catalogue, family).loops()) {
+        for (List<PartNumber> loop : graph.with(family).loops()) {
             Companion companion = family.companions().stream()
                     .filter(each -> loop.contains(each.part()))
                     .findFirst()

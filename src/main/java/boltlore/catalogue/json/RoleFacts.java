@@ -62,7 +62,7 @@ final class RoleFacts {
     }
 
     private static void export(Facts own, ObjectReader reader) {
-        if (!own.equals(Facts.NONE)) {
+        if (reader.has("facts")) {
             demand(reader, "export", own, "socket", "volts", "amps");
         }
     }

@@ -1,13 +1,16 @@
 package boltlore.catalogue.json;
 
+import boltlore.json.Letters;
 import boltlore.json.TextShape;
 
 /** How the texts of a catalogue must look beyond the common names. */
 final class Shapes {
 
+    private static final Letters CAPITAL_OR_DIGIT = Letters.CAPITAL.and(Letters.DIGIT);
+
     /** An aisle of the stores. */
     static final TextShape AISLE = new TextShape(
-            text -> text.length() <= 4 && allCapitalsOrDigits(text),
+            text -> text.length() <= 4 && CAPITAL_OR_DIGIT.make(text),
             "an aisle of up to four capital letters or digits");
 
     /** Aisle, bay, rack, shelf and place. */
@@ -16,7 +19,7 @@ final class Shapes {
 
     /** A UN number of the transport of dangerous goods. */
     static final TextShape UN_NUMBER = new TextShape(
-            text -> text.length() == 7 && text.startsWith("UN ") && allDigits(text.substring(3)),
+            text -> text.length() == 7 && text.startsWith("UN ") && Letters.DIGIT.make(text.substring(3)),
             "'UN', a blank and four digits");
 
     /** A Harmonised System code: six to ten digits, with or without points. */
@@ -25,7 +28,7 @@ final class Shapes {
 
     /** A country (ISO 3166 alpha-2). */
     static final TextShape COUNTRY = new TextShape(
-            text -> text.length() == 2 && text.chars().allMatch(c -> c >= 'A' && c <= 'Z'),
+            text -> text.length() == 2 && Letters.CAPITAL.make(text),
             "a country code of two capital letters (ISO 3166)");
 
     private Shapes() {}
@@ -34,22 +37,14 @@ final class Shapes {
         String[] steps = text.split("-", -1);
         return steps.length == 5
                 && AISLE.fits().test(steps[0])
-                && allDigits(steps[1])
-                && allDigits(steps[2])
-                && allCapitalsOrDigits(steps[3])
-                && allDigits(steps[4]);
+                && Letters.DIGIT.make(steps[1])
+                && Letters.DIGIT.make(steps[2])
+                && CAPITAL_OR_DIGIT.make(steps[3])
+                && Letters.DIGIT.make(steps[4]);
     }
 
     private static boolean isHsCode(String text) {
         String digits = text.replace(".", "");
-        return digits.length() >= 6 && digits.length() <= 10 && allDigits(digits) && !text.contains("..");
-    }
-
-    private static boolean allDigits(String text) {
-        return !text.isEmpty() && text.chars().allMatch(c -> c >= '0' && c <= '9');
-    }
-
-    private static boolean allCapitalsOrDigits(String text) {
-        return !text.isEmpty() && text.chars().allMatch(c -> (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9'));
+        return digits.length() >= 6 && digits.length() <= 10 && Letters.DIGIT.make(digits) && !text.contains("..");
     }
 }

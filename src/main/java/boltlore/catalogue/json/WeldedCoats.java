@@ -4,6 +4,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Part;
+import boltlore.measure.PartNumber;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashSet;
@@ -27,12 +28,12 @@ final class WeldedCoats {
     }
 
     private void below(Part welded, Contained child) {
-        Set<Part> seen = new HashSet<>();
+        Set<PartNumber> seen = new HashSet<>();
         Deque<Contained> open = new ArrayDeque<>();
         open.add(child);
         while (!open.isEmpty()) {
             Part part = catalogue.parts().get(open.remove().part());
-            if (part != null && seen.add(part)) {
+            if (part != null && seen.add(part.number())) {
                 if (part.coat() != null) {
                     fault(welded, child, part);
                 }

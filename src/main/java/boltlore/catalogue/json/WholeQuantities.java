@@ -7,6 +7,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
+import boltlore.json.Values;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.List;
@@ -62,9 +63,7 @@ final class WholeQuantities {
 
     private void check(Object where, PartNumber number, BigDecimal quantity) {
         Part part = catalogue.parts().get(number);
-        if (part != null
-                && PartsFile.WHOLE_UNITS.contains(part.unit())
-                && quantity.stripTrailingZeros().scale() > 0) {
+        if (part != null && PartsFile.WHOLE_UNITS.contains(part.unit()) && !Values.isWhole(quantity)) {
             reading.faults()
                     .add(reading.places()
                             .of(where)

@@ -6,6 +6,7 @@ import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.json.Values;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import java.math.BigDecimal;
@@ -75,7 +76,7 @@ final class ExtraReading {
 
     private static void check(Extra extra, ObjectReader reader) {
         BigDecimal quantity = extra.quantity();
-        if (WHOLE_UNITS.contains(extra.unit()) && quantity.stripTrailingZeros().scale() > 0) {
+        if (WHOLE_UNITS.contains(extra.unit()) && !Values.isWhole(quantity)) {
             reader.faultAt(
                     "quantity", quantity.toPlainString(), "a whole number, counted in '" + extra.unit() + "'", "");
         }

@@ -1,0 +1,54 @@
+package boltlore.json;
+
+/** A set of ASCII letters, looked up without searching: names are checked by the ten thousand when a catalogue is read. */
+public final class Letters {
+
+    public static final Letters SMALL = new Letters("abcdefghijklmnopqrstuvwxyz");
+    public static final Letters CAPITAL = new Letters("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
+    public static final Letters DIGIT = new Letters("0123456789");
+
+    private final boolean[] held = new boolean[128];
+
+    private Letters(String letters) {
+        for (int i = 0; i < letters.length(); i++) {
+            held[letters.charAt(i)] = true;
+        }
+    }
+
+    /** These and those. */
+    public Letters and(Letters more) {
+        Letters both = new Letters("");
+        for (int i = 0; i < held.length; i++) {
+            both.held[i] = held[i] || more.held[i];
+        }
+        return both;
+    }
+
+    /** These and those. */
+    public Letters and(String more) {
+        return and(new Letters(more));
+    }
+
+    /** Whether the text begins with one of these and goes on with the others, up to a length. */
+    public boolean begin(String text, Letters rest, int longest) {
+        int length = text.length();
+        if (length == 0 || length > longest || !holds(text.charAt(0))) {
+            return false;
+        }
+        for (int i = 1; i < length; i++) {
+            if (!rest.holds(text.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether the text is made of these alone, and not empty. */
+    public boolean make(String text) {
+        return begin(text, this, text.length());
+    }
+
+    private boolean holds(char letter) {
+        return letter < held.length && held[letter];
+    }
+}
