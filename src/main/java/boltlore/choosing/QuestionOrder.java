@@ -40,8 +40,7 @@ public final class QuestionOrder {
         for (Option option : questions) {
             settles.put(option.name(), settles(standing, option, answers <= MOST_TRIED));
         }
-        return questions.stream()
-                .min(Comparator.comparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
+        return questions.stream().min(Comparator.comparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
     }
 
     private double settles(Standing.Sound standing, Option option, boolean tryAll) {

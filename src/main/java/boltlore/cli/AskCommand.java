@@ -33,7 +33,8 @@ final class AskCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
-        return done(screen, Bench.of(catalogue).then(bench -> asked.in(bench).then(given -> ask(screen, bench, given))));
+        return done(
+                screen, Bench.of(catalogue).then(bench -> asked.in(bench).then(given -> ask(screen, bench, given))));
     }
 
     private Outcome<Integer> ask(Screen screen, Bench bench, AskedChoices.Given given) {

@@ -106,14 +106,17 @@ final class AskSession {
         settled.forEach(forced -> screen.wrapped(
                 2,
                 words.forced(
-                        forced,
-                        desk.chooser().whyForced(interview.standing().choices(), forced, desk.importance()))));
+                        forced, desk.chooser().whyForced(interview.standing().choices(), forced, desk.importance()))));
         screen.wrapped(2, card.foot(interview.standing().choices()));
     }
 
     private void why(Choice choice) {
         boolean open = interview.standing().isOpen(choice);
-        screen.wrapped(2, open ? words.says(choice) + " is open." : card.why(interview.standing().choices(), choice));
+        screen.wrapped(
+                2,
+                open
+                        ? words.says(choice) + " is open."
+                        : card.why(interview.standing().choices(), choice));
     }
 
     private void opening(Choice choice) {

@@ -27,18 +27,17 @@ final class BestKitText {
         });
         screen.wrapped(2, KitFigures.of(kit.bill()) + ".");
         screen.wrapped(2, proof(kit));
-        kit.ties().forEach((option, values) -> screen.wrapped(
-                2,
-                "As good: "
-                        + values.stream()
-                                .map(OptionValue::says)
-                                .map(Wording::english)
-                                .collect(Collectors.joining(", or "))
-                        + "."));
+        kit.ties()
+                .forEach((option, values) -> screen.wrapped(
+                        2,
+                        "As good: "
+                                + values.stream()
+                                        .map(OptionValue::says)
+                                        .map(Wording::english)
+                                        .collect(Collectors.joining(", or "))
+                                + "."));
         FindingWords findings = new FindingWords(before.family());
-        kit.passedOver().stream()
-                .distinct()
-                .forEach(finding -> screen.wrapped(2, passedOver(finding, findings)));
+        kit.passedOver().stream().distinct().forEach(finding -> screen.wrapped(2, passedOver(finding, findings)));
     }
 
     private static String passedOver(Finding finding, FindingWords words) {

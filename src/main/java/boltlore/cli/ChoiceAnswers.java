@@ -77,7 +77,9 @@ final class ChoiceAnswers {
                             : desk.chooser().whyClosed(choices, wanted.get(0), desk.importance()));
         }
         AllConflicts every = desk.chooser().allConflicts(choices, wanted, desk.importance());
-        return every.conflicts().isEmpty() ? List.of(desk.chooser().whyClosed(choices, wanted.get(0), desk.importance())) : every.conflicts();
+        return every.conflicts().isEmpty()
+                ? List.of(desk.chooser().whyClosed(choices, wanted.get(0), desk.importance()))
+                : every.conflicts();
     }
 
     int why(Choice asked) {
@@ -87,7 +89,12 @@ final class ChoiceAnswers {
         }
         if (!sound.isOpen(asked)) {
             List<Conflict> conflicts = conflicts(List.of(asked));
-            told("closed", conflicts, conflicts.stream().map(conflict -> words.closed(asked, conflict)).toList());
+            told(
+                    "closed",
+                    conflicts,
+                    conflicts.stream()
+                            .map(conflict -> words.closed(asked, conflict))
+                            .toList());
         } else {
             open(sound, asked);
         }
@@ -101,7 +108,10 @@ final class ChoiceAnswers {
             told("forced", List.of(conflict), List.of(words.forced(asked, conflict)));
         } else {
             boolean chosen = choices.value(asked.option()).isPresent();
-            told(chosen ? "chosen" : "open", List.of(), List.of(words.says(asked) + (chosen ? " is chosen." : " is open.")));
+            told(
+                    chosen ? "chosen" : "open",
+                    List.of(),
+                    List.of(words.says(asked) + (chosen ? " is chosen." : " is open.")));
         }
     }
 

@@ -54,14 +54,18 @@ final class ChooseCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
-        return done(screen, Bench.of(catalogue).then(bench -> asked.in(bench)
-                .then(given -> answer(screen, SalesDesk.of(bench, given, Deadline.NONE)))));
+        return done(
+                screen,
+                Bench.of(catalogue)
+                        .then(bench -> asked.in(bench)
+                                .then(given -> answer(screen, SalesDesk.of(bench, given, Deadline.NONE)))));
     }
 
     private Outcome<Integer> answer(Screen screen, SalesDesk desk) {
         ChoiceAnswers answers = new ChoiceAnswers(screen, desk, json(), all);
         if (wish.why != null) {
-            return WrittenChoices.one(desk.choices().family(), wish.why).then(choice -> Outcome.sound(answers.why(choice)));
+            return WrittenChoices.one(desk.choices().family(), wish.why)
+                    .then(choice -> Outcome.sound(answers.why(choice)));
         }
         if (wish.open != null) {
             return WrittenChoices.one(desk.choices().family(), wish.open)

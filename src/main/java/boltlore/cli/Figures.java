@@ -51,7 +51,8 @@ final class Figures {
     /** 'In 1,152 of 20,736 orders, 5.56 %.' */
     static String share(Count some, Count all) {
         if (!(some instanceof Count.Exactly part) || !(all instanceof Count.Exactly whole)) {
-            return "In how many orders, nobody knows: " + (some instanceof Count.GivenUp up ? up.why() : "too many") + ".";
+            return "In how many orders, nobody knows: " + (some instanceof Count.GivenUp up ? up.why() : "too many")
+                    + ".";
         }
         if (whole.orders().signum() == 0) {
             return "There is no valid order.";

@@ -59,8 +59,7 @@ final class JobCard {
     private Optional<String> forced(Standing.Sound standing, Option option) {
         return standing.forced(option)
                 .map(value -> new Choice(option.name(), value.value()))
-                .map(left -> words.forced(
-                        left, desk.chooser().whyForced(standing.choices(), left, desk.importance())));
+                .map(left -> words.forced(left, desk.chooser().whyForced(standing.choices(), left, desk.importance())));
     }
 
     void open(Standing.Sound standing, Option option) {
@@ -71,7 +70,8 @@ final class JobCard {
         for (OptionValue value : values) {
             String usual = value.value().equals(option.usual()) ? " (usual)" : "";
             String gap = " ".repeat(longest - value.value().length() + 2);
-            screen.wrapped(4, option.name() + "=" + value.value() + gap + value.says().english() + usual);
+            screen.wrapped(
+                    4, option.name() + "=" + value.value() + gap + value.says().english() + usual);
         }
     }
 
@@ -83,7 +83,9 @@ final class JobCard {
             String usual = value.value().equals(option.usual()) ? " (usual)" : "";
             int number = names.indexOf(value.value()) + 1;
             screen.wrapped(
-                    2, "%2d  %s: %s%s".formatted(number, value.value(), value.says().english(), usual));
+                    2,
+                    "%2d  %s: %s%s"
+                            .formatted(number, value.value(), value.says().english(), usual));
         }
         int closed = standing.closed(option).size();
         if (closed > 0) {

@@ -83,8 +83,8 @@ final class OrderAnswers {
             screen.wrapped(0, names + " ship together, for example with:");
             possible.order()
                     .values()
-                    .forEach((option, value) -> screen.wrapped(
-                            2, option + "=" + value + "  " + words.says(new Choice(option, value))));
+                    .forEach((option, value) ->
+                            screen.wrapped(2, option + "=" + value + "  " + words.says(new Choice(option, value))));
         } else if (together instanceof Together.Never never) {
             screen.wrapped(0, words.never(names + " never ship together", never.conflict()));
         }

@@ -26,23 +26,28 @@ final class OrderHead {
             description = "The file to write, which must not exist; without it the order's number here.")
     private @Nullable Path out;
 
-    @Nullable String order() {
+    @Nullable
+    String order() {
         return order;
     }
 
-    @Nullable String customer() {
+    @Nullable
+    String customer() {
         return customer;
     }
 
-    @Nullable LocalDate built() {
+    @Nullable
+    LocalDate built() {
         return built;
     }
 
-    @Nullable LocalDate placed() {
+    @Nullable
+    LocalDate placed() {
         return placed;
     }
 
-    @Nullable Path out() {
+    @Nullable
+    Path out() {
         return out;
     }
 }

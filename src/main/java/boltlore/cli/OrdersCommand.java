@@ -18,7 +18,8 @@ import picocli.CommandLine.Option;
 /** Questions on all valid orders of a family that keep some choices. */
 @Command(
         name = "orders",
-        description = "Count a family's valid orders; say which bring a part, which parts meet, what all of them bring.")
+        description =
+                "Count a family's valid orders; say which bring a part, which parts meet, what all of them bring.")
 final class OrdersCommand extends RoomCommand {
 
     @Mixin
@@ -62,9 +63,11 @@ final class OrdersCommand extends RoomCommand {
                 screen,
                 Bench.of(catalogue)
                         .then(bench -> asked.in(bench)
-                                .then(given -> parts(bench.catalogue()).then(parts -> Outcome.sound(answer(
-                                        new OrderAnswers(screen, bench, SalesDesk.of(bench, given, deadline()), json()),
-                                        parts))))));
+                                .then(given -> parts(bench.catalogue())
+                                        .then(parts -> Outcome.sound(answer(
+                                                new OrderAnswers(
+                                                        screen, bench, SalesDesk.of(bench, given, deadline()), json()),
+                                                parts))))));
     }
 
     private int answer(OrderAnswers answers, List<PartNumber> parts) {
@@ -72,7 +75,9 @@ final class OrdersCommand extends RoomCommand {
             if (about.sure) {
                 return answers.sure();
             }
-            return !about.bring.isEmpty() ? answers.bring(parts) : parts.isEmpty() ? answers.count() : answers.meet(parts);
+            return !about.bring.isEmpty()
+                    ? answers.bring(parts)
+                    : parts.isEmpty() ? answers.count() : answers.meet(parts);
         } catch (Deadline.Passed tooLate) {
             return refused(
                     List.of(Fault.of("", "no answer within the time given", "more time", "Allow more with --within.")),
@@ -86,7 +91,8 @@ final class OrdersCommand extends RoomCommand {
     }
 
     private Outcome<List<PartNumber>> parts(Catalogue known) {
-        List<String> names = known.parts().keySet().stream().map(PartNumber::text).toList();
+        List<String> names =
+                known.parts().keySet().stream().map(PartNumber::text).toList();
         List<String> written = about.bring.isEmpty() ? about.meet : about.bring;
         List<Fault> unknown = written.stream()
                 .filter(number -> !names.contains(number))

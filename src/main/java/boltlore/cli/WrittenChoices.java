@@ -74,9 +74,8 @@ final class WrittenChoices {
     private Optional<Option> findOption(String name) {
         Optional<Option> option = family.option(new OptionName(name));
         if (option.isEmpty()) {
-            List<String> names = family.options().stream()
-                    .map(each -> each.name().text())
-                    .toList();
+            List<String> names =
+                    family.options().stream().map(each -> each.name().text()).toList();
             fault("option '" + name + "'", "an option of family '" + family.name() + "'", advice(name, names));
         }
         return option;

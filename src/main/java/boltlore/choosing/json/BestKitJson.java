@@ -14,8 +14,7 @@ public final class BestKitJson {
         JsonOut.Members choices = JsonOut.object();
         kit.choices().values().forEach((option, value) -> choices.put(option.text(), value));
         JsonOut.Members ties = JsonOut.object();
-        kit.ties().forEach((option, values) ->
-                ties.put(option.text(), values(values)));
+        kit.ties().forEach((option, values) -> ties.put(option.text(), values(values)));
         return JsonOut.object()
                 .put("aim", kit.aim().written())
                 .put("choices", choices)
@@ -27,9 +26,13 @@ public final class BestKitJson {
                 .put("provedSum", kit.sum())
                 .put("grain", kit.grain())
                 .put("asGood", ties)
-                .put("passedOver", JsonOut.list(kit.passedOver(), finding -> JsonOut.object()
-                        .put("finding", finding.kind().written())
-                        .put("subject", finding.subject())));
+                .put(
+                        "passedOver",
+                        JsonOut.list(
+                                kit.passedOver(),
+                                finding -> JsonOut.object()
+                                        .put("finding", finding.kind().written())
+                                        .put("subject", finding.subject())));
     }
 
     static JsonOut values(List<OptionValue> values) {

@@ -22,7 +22,12 @@ public final class FamilyJson {
     public static JsonOut bringing(PartNumber part, Bringing bringing, ConditionWords words) {
         return JsonOut.object()
                 .put("part", part.text())
-                .put("when", bringing.when().map(words::of).<JsonOut>map(JsonOut::text).orElseGet(JsonOut::nothing))
+                .put(
+                        "when",
+                        bringing.when()
+                                .map(words::of)
+                                .<JsonOut>map(JsonOut::text)
+                                .orElseGet(JsonOut::nothing))
                 .put("bringing", ConflictJson.count(bringing.bringing()))
                 .put("orders", ConflictJson.count(bringing.all()));
     }
@@ -45,8 +50,10 @@ public final class FamilyJson {
     }
 
     static JsonOut parts(SureParts sure) {
-        return JsonOut.list(sure.least().entrySet(), part -> JsonOut.object()
-                .put("part", part.getKey().text())
-                .put("atLeast", new BigDecimal(part.getValue().toPlainString())));
+        return JsonOut.list(
+                sure.least().entrySet(),
+                part -> JsonOut.object()
+                        .put("part", part.getKey().text())
+                        .put("atLeast", new BigDecimal(part.getValue().toPlainString())));
     }
 }

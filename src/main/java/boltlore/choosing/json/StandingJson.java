@@ -34,7 +34,11 @@ public final class StandingJson {
                     .put("because", ConflictJson.of(chooser.whyForced(standing.choices(), forced, importance)));
         });
         return members.put("open", JsonOut.list(standing.open(option), value -> JsonOut.text(value.value())))
-                .put("closed", JsonOut.list(standing.closed(option), value -> closed(chooser, standing, importance, option, value)));
+                .put(
+                        "closed",
+                        JsonOut.list(
+                                standing.closed(option),
+                                value -> closed(chooser, standing, importance, option, value)));
     }
 
     private static String state(Standing.Sound standing, Option option) {
