@@ -18,6 +18,7 @@ final class CoatWords {
 
     static final String NO_DATE = "no date given";
 
+    private static final int ORDERS_IN_A_LINE = 2;
     private static final char NO_BREAK = '\u00A0';
 
     private CoatWords() {}
@@ -60,11 +61,14 @@ final class CoatWords {
         return size == null ? "measure" : size.length() + " × " + size.width() + " × " + size.height();
     }
 
-    /** 'BL-1001 1–4, BL-1002 1', broken only between orders. */
+    /** 'BL-1001 1–4, BL-1002 1', two orders to a line. */
     static String marks(BatchRow row) {
-        return row.marks().stream()
-                .map(marks -> marks.written().replace(' ', NO_BREAK))
-                .collect(Collectors.joining(", "));
+        StringBuilder marks = new StringBuilder();
+        for (int i = 0; i < row.marks().size(); i++) {
+            String before = i == 0 ? "" : i % ORDERS_IN_A_LINE == 0 ? ",\n" : ", ";
+            marks.append(before).append(row.marks().get(i).written().replace(' ', NO_BREAK));
+        }
+        return marks.toString();
     }
 
     static String remark(BatchRow row) {

@@ -17,7 +17,7 @@ final class CoatsTable {
     private static final Column[] COLUMNS = {
         Column.text("coat", "Coat"),
         Column.text("powder", "Powder"),
-        Column.text("says", "Kind").atMost(30),
+        Column.text("says", "Kind").atMost(20),
         Column.whole("min", "Film min").in("µm"),
         Column.whole("target", "Film target").in("µm"),
         Column.whole("max", "Film max").in("µm"),

@@ -15,16 +15,16 @@ final class EarthTable {
         Column.text("part", "Part"),
         Column.text("name", "Name").atMost(24),
         Column.text("size", "Earth points on each piece").atMost(28),
-        Column.text("marks", "Order and piece marks").atMost(24),
+        Column.text("marks", "Order and piece marks").atMost(30),
         Column.whole("points", "Earth points"),
         Column.blank("bare", "Found bare"),
-        Column.blank("continuity", "Highest resistance").in("Ω"),
+        Column.blank("continuity", "Resistance").in("Ω"),
         Column.signature("by", "Measured by")
     };
 
     private static final String BARE =
             "A coated earth point can leave metal live in a fault. Each is bare and clean; measure from it to a second bare"
-                    + " place of the same piece, against the limit on the drawing.";
+                    + " place of the same piece, against the limit on the drawing; write the highest.";
 
     private EarthTable() {}
 

@@ -15,7 +15,7 @@ final class LoadPiecesTable {
         Column.text("load", "Load"),
         Column.text("part", "Part"),
         Column.text("name", "Name").atMost(36),
-        Column.text("marks", "Order and piece marks").atMost(50),
+        Column.text("marks", "Order and piece marks").atMost(30),
         Column.text("section", "Section thin–thick").in("mm").atMost(10),
         Column.whole("pieces", "Pieces"),
         Column.tick("hung", "Hung")

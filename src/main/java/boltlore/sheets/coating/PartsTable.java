@@ -17,7 +17,7 @@ final class PartsTable {
             Column.text("part", "Part"),
             Column.text("revision", "Rev"),
             Column.text("name", "Name").atMost(28),
-            Column.text("marks", "Order and piece marks").atMost(24));
+            Column.text("marks", "Order and piece marks").atMost(30));
     private static final Column MASK = Column.text("mask", "Mask on each piece").atMost(24);
     private static final Column REMARK = Column.text("remark", "Remark").atMost(22);
     private static final List<Column> HOW_MANY =

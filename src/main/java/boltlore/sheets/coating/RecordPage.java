@@ -1,13 +1,11 @@
 package boltlore.sheets.coating;
 
 import boltlore.coating.OvenBatch;
-import boltlore.coating.OvenLoad;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
 import boltlore.sheets.WorkbookBuilder;
-import java.util.List;
 import java.util.stream.IntStream;
 
 /** What is written down of one batch: how it was cured, its earth points, its film; the film apart where it is long. */
@@ -22,6 +20,14 @@ final class RecordPage {
     private RecordPage() {}
 
     static void on(WorkbookBuilder workbook, OvenBatch batch, String footer) {
+        if (batch.loads().size() > 1) {
+            workbook.page(
+                    page(batch, "loads", "what hangs in which load", footer).add(LoadPiecesTable.of(batch)));
+        }
+        record(workbook, batch, footer);
+    }
+
+    private static void record(WorkbookBuilder workbook, OvenBatch batch, String footer) {
         boolean together = rows(batch) <= ROWS_ON_ONE_SHEET;
         PageBuilder page = page(batch, "record", together ? "cure and film" : "cure", footer);
         page.add(together ? gauge(probe()) : probe());
@@ -43,13 +49,9 @@ final class RecordPage {
     }
 
     private static int rows(OvenBatch batch) {
-        List<OvenLoad> loads = batch.loads();
-        int cures = loads.size() * batch.finish().coats().size();
-        int pieces = loads.size() == 1
-                ? 0
-                : loads.stream().mapToInt(load -> load.rows().size() + 1).sum();
+        int cures = batch.loads().size() * batch.finish().coats().size();
         int earthed = (int) batch.rows().stream().filter(EarthTable::speaksOf).count();
-        return cures + pieces + earthed + FilmTable.sampled(batch);
+        return cures + earthed + FilmTable.sampled(batch);
     }
 
     private static ParticularsBuilder particulars() {
@@ -72,9 +74,6 @@ final class RecordPage {
                 .forEach(page::note);
         page.add(LoadsTable.of(batch));
         EarthTable.on(page, batch.rows());
-        if (batch.loads().size() > 1) {
-            page.heading("Pieces in each load").add(LoadPiecesTable.of(batch));
-        }
     }
 
     private static PageBuilder film(PageBuilder page, OvenBatch batch) {

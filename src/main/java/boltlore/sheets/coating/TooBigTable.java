@@ -13,7 +13,7 @@ final class TooBigTable {
     private static final Column[] COLUMNS = {
         Column.text("part", "Part"),
         Column.text("name", "Name").atMost(28),
-        Column.text("marks", "Order and piece marks").atMost(24),
+        Column.text("marks", "Order and piece marks").atMost(30),
         Column.text("why", "Why").atMost(70),
         Column.whole("pieces", "Pieces"),
         Column.blank("where", "Coated where")

@@ -52,7 +52,7 @@ final class TableLayout {
             Column column = table.columns().get(i);
             Cell cell = row.cells().get(i);
             cells.add(LaidCell.of(spans.start(i), spans.span(i), face(look, i), cell));
-            if (cell instanceof Cell.Words words && words.text().length() + 3 >= width(i, i + 1)) {
+            if (cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
                 height = Math.max(height, Heights.of(look, Printed.inColumn(column.kind(), cell), width(i, i + 1)));
             }
         }
@@ -62,6 +62,10 @@ final class TableLayout {
     private Face face(Look look, int i) {
         Face face = Face.inColumn(look, table.columns().get(i).kind());
         return Need.followsFigures(table, i) ? face.indented() : face;
+    }
+
+    private boolean mayWrap(String text, int column) {
+        return text.length() + 3 >= width(column, column + 1) || text.indexOf('\n') >= 0;
     }
 
     private double width(int from, int to) {

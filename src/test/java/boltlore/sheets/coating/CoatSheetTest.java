@@ -211,12 +211,12 @@ class CoatSheetTest {
 
         @Test
         void earth_points_are_measured_where_there_are_some() {
-            assertThat(text(sheet(order("BL-1").with(2, EARTHED, OWN_BLACK)))).contains("Highest resistance");
+            assertThat(text(sheet(order("BL-1").with(2, EARTHED, OWN_BLACK)))).contains("Resistance (Ω)");
         }
 
         @Test
         void without_earth_points_nothing_is_to_measure() {
-            assertThat(text(sheet(order("BL-1").with(2, PLAIN, OWN_BLACK)))).doesNotContain("Highest resistance");
+            assertThat(text(sheet(order("BL-1").with(2, PLAIN, OWN_BLACK)))).doesNotContain("Resistance (Ω)");
         }
     }
 

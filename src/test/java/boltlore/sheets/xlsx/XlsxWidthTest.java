@@ -63,6 +63,16 @@ class XlsxWidthTest {
     }
 
     @Test
+    void a_short_text_of_two_lines_makes_its_row_higher_than_one_of_one_line() {
+        TableBuilder table = Table.named("list").columns(Column.text("a", "A name with room"));
+        table.row().put("a", "a, b");
+        table.row().put("a", "a,\nb");
+        List<LaidRow> rows = PageLayout.of(Page.named("One").add(table).build()).rows();
+        assertThat(rows.get(rows.size() - 1).height())
+                .isGreaterThan(rows.get(rows.size() - 2).height());
+    }
+
+    @Test
     void a_text_runs_as_wide_as_its_letters_not_as_their_number() {
         assertThat(Type.width("illicit")).isLessThan(Type.width("WAGMMOW"));
         assertThat(Type.width("0123456789")).isEqualTo(10);
