@@ -1,0 +1,105 @@
+package boltlore.oracle;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Facts;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Limit;
+import boltlore.catalogue.Line;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Position;
+import boltlore.catalogue.Role;
+import boltlore.measure.OptionName;
+import boltlore.measure.PositionName;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** A complete choice, and what is true under it: conditions, called lines, filled positions. */
+final class PlainChoice {
+
+    private final Family family;
+    private final Map<OptionName, String> values;
+    private final Map<PositionName, Boolean> filled = new HashMap<>();
+
+    PlainChoice(Family family, Map<OptionName, String> values) {
+        this.family = family;
+        this.values = values;
+    }
+
+    /** Whether no limit is broken. */
+    boolean valid() {
+        for (Limit limit : family.limits()) {
+            if (holds(limit.when()) && (limit.then() == null || !holds(limit.then()))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    boolean holds(Condition condition) {
+        if (condition instanceof Condition.Is is) {
+            return is.values().contains(values.get(is.option()));
+        }
+        if (condition instanceof Condition.Not not) {
+            return !holds(not.condition());
+        }
+        if (condition instanceof Condition.Filled asked) {
+            return filled(asked.position());
+        }
+        if (condition instanceof Condition.All all) {
+            for (Condition each : all.conditions()) {
+                if (!holds(each)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+        for (Condition each : ((Condition.AnyOf) condition).conditions()) {
+            if (holds(each)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    boolean called(Line line) {
+        return holds(line.when());
+    }
+
+    /** Some line of it is called for, whether or not the order leaves it out. */
+    boolean filled(PositionName name) {
+        Boolean known = filled.get(name);
+        if (known == null) {
+            known = family.positions().stream()
+                    .filter(position -> position.name().equals(name))
+                    .flatMap(position -> position.lines().stream())
+                    .anyMatch(this::called);
+            filled.put(name, known);
+        }
+        return known;
+    }
+
+    boolean filled(Position position) {
+        return filled(position.name());
+    }
+
+    String value(OptionName option) {
+        return values.getOrDefault(option, "");
+    }
+
+    Optional<OptionValue> inRole(Role role) {
+        for (Option option : family.options()) {
+            if (option.role() == role) {
+                return option.values().stream()
+                        .filter(value -> value.value().equals(values.get(option.name())))
+                        .findFirst();
+            }
+        }
+        return Optional.empty();
+    }
+
+    Facts facts(Role role) {
+        return inRole(role).map(OptionValue::facts).orElse(Facts.NONE);
+    }
+}
