@@ -36,11 +36,12 @@ public final class Agreement {
 
     /** With nothing left out, and with all unused brackets left out. */
     public void on(Choices choices) {
-        same(choices, new LeftOut.Undecided(), oracle.undecided(choices));
-        same(choices, new LeftOut.AllUnused(), oracle.withoutUnused(choices));
+        on(choices, new LeftOut.Undecided());
+        on(choices, new LeftOut.AllUnused());
     }
 
-    private void same(Choices choices, LeftOut leftOut, Resolution.Resolved expected) {
+    public void on(Choices choices, LeftOut leftOut) {
+        Resolution.Resolved expected = oracle.resolve(choices, leftOut);
         Resolution.Resolved byRules = resolved(resolver.resolve(choices, leftOut));
         String which = leftOut.getClass().getSimpleName() + " " + choices;
 
@@ -54,9 +55,7 @@ public final class Agreement {
         assertThat(byRules.unused()).as("unused, %s", which).isEqualTo(expected.unused());
         assertThat(byRules.filled()).as("filled, %s", which).isEqualTo(expected.filled());
         assertThat(byRules.reasons()).as("reasons, %s", which).isEqualTo(expected.reasons());
-        assertThat(plain(byRules.quantities()))
-                .as("quantities, %s", which)
-                .isEqualTo(plain(expected.quantities()));
+        assertThat(plain(byRules.quantities())).as("quantities, %s", which).isEqualTo(plain(expected.quantities()));
         assertThat(byRules.finishes()).as("finishes, %s", which).isEqualTo(expected.finishes());
         assertThat(byRules.cautions()).as("cautions, %s", which).isEqualTo(expected.cautions());
     }

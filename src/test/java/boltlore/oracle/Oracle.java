@@ -6,6 +6,7 @@ import boltlore.catalogue.Position;
 import boltlore.choices.Choices;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
+import boltlore.order.LeftOut;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Kit;
@@ -23,14 +24,25 @@ public final class Oracle {
         this.catalogue = catalogue;
     }
 
-    /** With nothing left out, and nobody having decided about unused brackets. */
-    public Resolution.Resolved undecided(Choices choices) {
-        return resolve(choices, Set.of(), false);
+    /** With what the order decides about unused brackets; lines that it names must be unused. */
+    public Resolution.Resolved resolve(Choices choices, LeftOut leftOut) {
+        if (leftOut instanceof LeftOut.Undecided) {
+            return resolve(choices, Set.of(), false);
+        }
+        if (leftOut instanceof LeftOut.These these) {
+            return resolve(choices, these.lines(), true);
+        }
+        return resolve(choices, leftOut instanceof LeftOut.AllUnused ? unused(choices) : Set.of(), true);
     }
 
-    /** With all unused brackets left out. */
-    public Resolution.Resolved withoutUnused(Choices choices) {
-        return resolve(choices, new PlainBrackets(kit(choices, Set.of())).unused(), true);
+    /** Bracket lines that carry nothing when nothing is left out. */
+    SortedSet<LineName> unused(Choices choices) {
+        return new PlainBrackets(kit(choices, Set.of())).unused();
+    }
+
+    /** Cost and mass of a kit that has been resolved here or elsewhere, from its choices and what it leaves out. */
+    public PlainSums sums(Resolution.Resolved resolved) {
+        return PlainSums.of(kit(resolved.choices(), resolved.kit().leftOut()));
     }
 
     private PlainKit kit(Choices choices, Set<LineName> leftOut) {
@@ -44,8 +56,7 @@ public final class Oracle {
         PlainWorkshop workshop = new PlainWorkshop(catalogue, kit);
         SortedSet<LineName> unused = brackets.unused();
         SortedSet<Finding> findings = new TreeSet<>(brackets.missing());
-        unused.forEach(
-                line -> findings.add(new Finding(decided ? FindingKind.KEPT : FindingKind.UNUSED, line.text())));
+        unused.forEach(line -> findings.add(new Finding(decided ? FindingKind.KEPT : FindingKind.UNUSED, line.text())));
         leftOut.forEach(line -> findings.add(new Finding(FindingKind.LEFT_OUT, line.text())));
         findings.addAll(PlainPositions.of(kit));
         findings.addAll(PlainCompanions.of(kit));

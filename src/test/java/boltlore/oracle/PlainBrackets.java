@@ -39,9 +39,10 @@ final class PlainBrackets {
 
     SortedSet<Finding> missing() {
         SortedSet<Finding> missing = new TreeSet<>();
+        SortedSet<LineName> linesIn = kit.linesIn();
         for (Position position : kit.family.positions()) {
             for (List<LineName> list : position.heldBy()) {
-                if (kit.choice.filled(position) && kit.linesIn().stream().noneMatch(list::contains)) {
+                if (kit.choice.filled(position) && list.stream().noneMatch(linesIn::contains)) {
                     String names = list.stream().map(LineName::text).sorted().collect(Collectors.joining(", "));
                     missing.add(new Finding(
                             FindingKind.BRACKET_MISSING, position.name().text(), names));

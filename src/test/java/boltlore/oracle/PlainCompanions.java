@@ -43,8 +43,8 @@ final class PlainCompanions {
 
     private void expect(String asker, Expectation expected) {
         if (kit.choice.holds(expected.when()) && amount(expected.target()).compareTo(expected.atLeast()) < 0) {
-            findings.add(new Finding(
-                    FindingKind.COMPANION_MISSING, expected.target().name(), asker));
+            findings.add(
+                    new Finding(FindingKind.COMPANION_MISSING, expected.target().name(), asker));
         }
     }
 

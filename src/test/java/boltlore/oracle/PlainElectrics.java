@@ -61,8 +61,7 @@ final class PlainElectrics {
         Facts outlet = facts(Role.EXPORT);
         Facts charger = facts(Role.CHARGER);
         if (outlet.socket() != null && Boolean.FALSE.equals(charger.twoWay())) {
-            findings.add(
-                    new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, name(Role.EXPORT), name(Role.CHARGER)));
+            findings.add(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, name(Role.EXPORT), name(Role.CHARGER)));
         }
         if (outlet.volts() != null && outlet.amps() != null && charger.exportKw() != null) {
             BigDecimal watts = outlet.volts().multiply(outlet.amps());
@@ -81,8 +80,7 @@ final class PlainElectrics {
         String socket = facts(Role.EXPORT).socket();
         stranger(FindingKind.INLET_OF_ANOTHER_MARKET, name(Role.INLET), name(Role.INLET), market.inlets());
         stranger(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, name(Role.EXPORT), socket, market.sockets());
-        stranger(
-                FindingKind.LABELS_OF_ANOTHER_MARKET, name(Role.LANGUAGE), name(Role.LANGUAGE), market.languages());
+        stranger(FindingKind.LABELS_OF_ANOTHER_MARKET, name(Role.LANGUAGE), name(Role.LANGUAGE), market.languages());
     }
 
     private void stranger(FindingKind kind, String subject, @Nullable String looked, List<String> known) {
@@ -104,7 +102,9 @@ final class PlainElectrics {
     private boolean mated(Port port) {
         return port.mates().stream()
                 .anyMatch(mate -> kit.has(mate)
-                        && kit.quantity(mate).compareTo(ports(other -> other.mates().contains(mate))) >= 0);
+                        && kit.quantity(mate)
+                                        .compareTo(ports(other -> other.mates().contains(mate)))
+                                >= 0);
     }
 
     private boolean blanked(Port port) {

@@ -123,6 +123,17 @@ final class PlainKit {
         return sum;
     }
 
+    /** What lines and needs bring of it; without what comes inside assemblies. */
+    BigDecimal brought(PartNumber part) {
+        BigDecimal inside = BigDecimal.ZERO;
+        for (Ask ask : asks.getOrDefault(part, List.of())) {
+            if (ask.way() == Way.CONTAINS) {
+                inside = inside.add(askers(ask).multiply(ask.times()));
+            }
+        }
+        return quantity(part).subtract(inside);
+    }
+
     private BigDecimal askers(Ask ask) {
         return ask.asker() instanceof Asker.OfPart of ? quantity(of.part()) : BigDecimal.ONE;
     }
@@ -144,9 +155,14 @@ final class PlainKit {
 
     SortedSet<Reason> reasons() {
         SortedSet<Reason> reasons = new TreeSet<>();
-        asks.forEach((part, asked) -> asked.stream()
-                .filter(ask -> askers(ask).signum() > 0)
-                .forEach(ask -> reasons.add(new Reason(ask.asker(), ask.way(), part))));
+        asks.keySet().forEach(part -> reasons.addAll(reasons(part)));
         return reasons;
+    }
+
+    List<Reason> reasons(PartNumber part) {
+        return asks.getOrDefault(part, List.of()).stream()
+                .filter(ask -> askers(ask).signum() > 0)
+                .map(ask -> new Reason(ask.asker(), ask.way(), part))
+                .toList();
     }
 }

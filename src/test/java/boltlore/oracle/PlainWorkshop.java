@@ -85,8 +85,7 @@ final class PlainWorkshop {
 
     private boolean masked(Feature feature) {
         return catalogue.workshop().coating().masks().stream()
-                .anyMatch(mask ->
-                        mask.kind() == feature.kind() && mask.size().equals(feature.size()));
+                .anyMatch(mask -> mask.kind() == feature.kind() && mask.size().equals(feature.size()));
     }
 
     private static String name(Feature feature) {
@@ -103,12 +102,10 @@ final class PlainWorkshop {
 
     /** Something brings it outside of what is picked whole. */
     private boolean picked(PartNumber number) {
-        for (Reason reason : kit.reasons()) {
-            if (reason.part().equals(number)) {
-                PartNumber above = new PartNumber(reason.asker().name());
-                if (reason.way() != Way.CONTAINS || (!whole(kit.part(above)) && picked(above))) {
-                    return true;
-                }
+        for (Reason reason : kit.reasons(number)) {
+            PartNumber above = new PartNumber(reason.asker().name());
+            if (reason.way() != Way.CONTAINS || (!whole(kit.part(above)) && picked(above))) {
+                return true;
             }
         }
         return false;
@@ -116,7 +113,9 @@ final class PlainWorkshop {
 
     SortedMap<String, SortedSet<String>> cautions() {
         SortedSet<String> codes = new TreeSet<>();
-        kit.quantities().keySet().forEach(number -> codes.addAll(kit.part(number).cautions()));
+        kit.quantities()
+                .keySet()
+                .forEach(number -> codes.addAll(kit.part(number).cautions()));
         if (finishes().values().stream().map(catalogue.finishes()::get).anyMatch(PlainWorkshop::curedHere)) {
             codes.add("oven");
         }

@@ -6,10 +6,14 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
 import boltlore.choices.Completions;
+import boltlore.measure.LineName;
+import boltlore.order.LeftOut;
 import boltlore.trial.Trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
@@ -24,6 +28,21 @@ class RandomAgreementTest {
         Agreement agreement = new Agreement(catalogue);
 
         new Variants(catalogue.family(Trial.FAMILY)).spread(200).forEach(agreement::on);
+    }
+
+    @Property(tries = 150)
+    @Label("rules and oracle resolve alike when some unused brackets are left out and the others kept")
+    void some_left_out(@ForAll long seed) {
+        Catalogue catalogue = RandomCatalogue.draw(seed);
+        Agreement agreement = new Agreement(catalogue);
+        Oracle oracle = new Oracle(catalogue);
+        Dice dice = new Dice(seed);
+        for (Choices choices : new Variants(catalogue.family(Trial.FAMILY)).spread(20)) {
+            SortedSet<LineName> these = new TreeSet<>(oracle.unused(choices));
+            these.removeIf(line -> dice.once(2));
+            agreement.on(choices, new LeftOut.These(these));
+            agreement.on(choices, new LeftOut.Keep());
+        }
     }
 
     @Property(tries = 300)

@@ -18,10 +18,10 @@ import boltlore.trial.TrialWorkshop;
 import java.util.List;
 
 /** A small catalogue by chance that uses every feature of the language; the same seed draws the same. */
-final class RandomCatalogue {
+public final class RandomCatalogue {
 
-    private static final List<Role> ROLES = List.of(
-            Role.MARKET, Role.INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
+    private static final List<Role> ROLES =
+            List.of(Role.MARKET, Role.INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
 
     private final Dice dice;
     private final Trial trial = new Trial();
@@ -34,7 +34,7 @@ final class RandomCatalogue {
         this.positions = dice.between(2, 8);
     }
 
-    static Catalogue draw(long seed) {
+    public static Catalogue draw(long seed) {
         return new RandomCatalogue(seed).draw();
     }
 
@@ -62,7 +62,8 @@ final class RandomCatalogue {
         for (Role role : dice.shuffled(ROLES).subList(0, dice.between(1, 3))) {
             trial.option(role.written(), role, values.values(role));
         }
-        boolean coloured = trial.catalogue().family(Trial.FAMILY).inRole(Role.COLOUR).isPresent();
+        boolean coloured =
+                trial.catalogue().family(Trial.FAMILY).inRole(Role.COLOUR).isPresent();
         trial.role(
                 "frame",
                 coloured
@@ -70,7 +71,9 @@ final class RandomCatalogue {
                         : new FinishRule.Fixed("own"));
         trial.role("bracket", new FinishRule.Fixed("outside"));
         trial.finish(TrialWorkshop.ownFinish("own")).finish(TrialWorkshop.outsideFinish("outside"));
-        trial.caution("oven", "coating").caution("high-voltage", "bill", "picking").caution("lift-two", "picking");
+        trial.caution("oven", "coating")
+                .caution("high-voltage", "bill", "picking")
+                .caution("lift-two", "picking");
     }
 
     private void limits(RandomConditions conditions) {

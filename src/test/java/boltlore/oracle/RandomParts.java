@@ -34,7 +34,8 @@ final class RandomParts {
     }
 
     TrialPart draw(int number) {
-        TrialPart part = part(name(number)).costs(dice.oneOf("0.35", "12", "340.50")).bin(dice.oneOf("", "F-01-01-A-01"));
+        TrialPart part =
+                part(name(number)).costs(dice.oneOf("0.35", "12", "340.50")).bin(dice.oneOf("", "F-01-01-A-01"));
         if (number < count - 1) {
             structure(part, number);
             if (dice.once(3)) {

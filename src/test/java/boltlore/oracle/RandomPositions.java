@@ -56,7 +56,8 @@ final class RandomPositions {
     }
 
     private TrialLine line(int position, String name) {
-        TrialLine line = TrialLine.line(name, parts.any()).quantity(dice.quantity()).when(conditions.before(position));
+        TrialLine line =
+                TrialLine.line(name, parts.any()).quantity(dice.quantity()).when(conditions.before(position));
         for (int carried = position + 1; carried < count; carried++) {
             if (dice.once(4)) {
                 line.carries("position-" + carried);

@@ -5,21 +5,24 @@ import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** All complete choices of a family that break no limit, numbered like a mileage counter: the last option turns fastest. */
-final class Variants {
+public final class Variants {
+
+    private static final double GOLDEN_CUT = 0.618034;
 
     private final Family family;
 
-    Variants(Family family) {
+    public Variants(Family family) {
         this.family = family;
     }
 
-    long combinations() {
+    public long combinations() {
         long product = 1;
         for (Option option : family.options()) {
             product = Math.multiplyExact(product, option.values().size());
@@ -27,32 +30,34 @@ final class Variants {
         return product;
     }
 
-    List<Choices> all() {
-        return everyNth(1);
+    public List<Choices> all() {
+        return walk(1, Integer.MAX_VALUE);
     }
 
-    /** Every so-manieth of all combinations, without those that break a limit. */
-    List<Choices> everyNth(long step) {
+    /** At most that many valid choices, evenly spread over all combinations; always the same ones. */
+    public List<Choices> spread(int most) {
+        long stride = Math.max(1, Math.round(combinations() * GOLDEN_CUT));
+        while (!BigInteger.valueOf(stride)
+                .gcd(BigInteger.valueOf(combinations()))
+                .equals(BigInteger.ONE)) {
+            stride++;
+        }
+        return walk(stride, most);
+    }
+
+    /** With a stride that has no divisor in common with the number of combinations, the walk comes by each once. */
+    private List<Choices> walk(long stride, int most) {
         List<Choices> valid = new ArrayList<>();
         long combinations = combinations();
-        for (long number = 0; number < combinations; number += step) {
+        long number = 0;
+        for (long step = 0; step < combinations && valid.size() < most; step++) {
             Map<OptionName, String> values = values(number);
             if (new PlainChoice(family, values).valid()) {
                 valid.add(Choices.of(family, values));
             }
+            number = (number + stride) % combinations;
         }
         return valid;
-    }
-
-    /** At most that many valid choices, evenly spread over all combinations. */
-    List<Choices> spread(int most) {
-        List<Choices> valid = everyNth(Math.max(1, combinations() / 2_000_000));
-        List<Choices> spread = new ArrayList<>();
-        int take = Math.min(most, valid.size());
-        for (int number = 0; number < take; number++) {
-            spread.add(valid.get((int) ((long) number * valid.size() / take)));
-        }
-        return spread;
     }
 
     private Map<OptionName, String> values(long number) {
