@@ -3,7 +3,6 @@ package boltlore.sheets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Columns and rows.
@@ -41,19 +40,23 @@ public record Table(String name, List<Column> columns, List<Row> rows) implement
 
     /** Place of the column from the left, from 0. */
     public int column(String key) {
-        return IntStream.range(0, columns.size())
-                .filter(i -> columns.get(i).key().equals(key))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("Table '" + name + "' has no column '" + key
-                        + "', only " + columns.stream().map(Column::key).toList()));
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).key().equals(key)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("Table '" + name + "' has no column '" + key + "', only "
+                + columns.stream().map(Column::key).toList());
     }
 
     /** Place of the row from the top, from 0. */
     public int row(String key) {
-        return IntStream.range(0, rows.size())
-                .filter(i -> rows.get(i).key().equals(key))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("Table '" + name + "' has no row '" + key + "'"));
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).key().equals(key)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("Table '" + name + "' has no row '" + key + "'");
     }
 
     /** Whether all rows are plain, so that nothing but the columns needs to be written to a machine. */

@@ -51,7 +51,8 @@ final class CsvField implements Cell.Cases<String> {
     }
 
     private static String quoted(String text) {
-        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
+        boolean plain =
+                text.indexOf(',') < 0 && text.indexOf('"') < 0 && text.indexOf('\r') < 0 && text.indexOf('\n') < 0;
         return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.sheets.csv;
 
+import boltlore.sheets.Cell;
 import boltlore.sheets.Column;
 import boltlore.sheets.Page;
 import boltlore.sheets.Row;
@@ -12,8 +13,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * One file a table, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a byte order mark. A table with
@@ -41,25 +40,33 @@ public final class CsvWriter implements WorkbookWriter {
     }
 
     static String text(Table table) {
-        StringBuilder text = new StringBuilder();
-        Stream<String> headings = table.columns().stream().map(Column::headingWithUnit);
-        line(text, table.isPlain() ? headings : Stream.concat(Stream.of("Row", "Group"), headings));
+        boolean plain = table.isPlain();
+        StringBuilder text = new StringBuilder(plain ? "" : "Row,Group,");
+        for (Column column : table.columns()) {
+            text.append(CsvField.of(column.headingWithUnit())).append(',');
+        }
+        endLine(text);
         Map<String, String> groups = new HashMap<>();
         for (Row row : table.rows()) {
             if (row.kind() == RowKind.GROUP) {
                 groups.put(row.group(), row.words());
             }
-            String group = row.isPlain() ? groups.getOrDefault(row.group(), row.group()) : row.words();
-            Stream<String> front = table.isPlain() ? Stream.empty() : Stream.of(kind(row), CsvField.of(group));
-            text.append(Stream.concat(front, row.cells().stream().map(CsvField::of))
-                            .collect(Collectors.joining(",")))
-                    .append(LINE_END);
+            if (!plain) {
+                String group = row.isPlain() ? groups.getOrDefault(row.group(), row.group()) : row.words();
+                text.append(kind(row)).append(',').append(CsvField.of(group)).append(',');
+            }
+            for (Cell cell : row.cells()) {
+                text.append(CsvField.of(cell)).append(',');
+            }
+            endLine(text);
         }
         return text.toString();
     }
 
-    private static void line(StringBuilder text, Stream<String> words) {
-        text.append(words.map(CsvField::of).collect(Collectors.joining(","))).append(LINE_END);
+    /** In the place of the last comma. */
+    private static void endLine(StringBuilder text) {
+        text.setLength(text.length() - 1);
+        text.append(LINE_END);
     }
 
     private static String kind(Row row) {

@@ -23,7 +23,7 @@ public final class JsonWriter implements WorkbookWriter {
         object.put("author", workbook.author());
         object.put("dated", workbook.dated().toString());
         object.put("pages", workbook.pages().stream().map(JsonWriter::page).toList());
-        return JsonText.of(object) + "\n";
+        return JsonText.of(object);
     }
 
     private static Map<String, Object> page(Page page) {

@@ -34,11 +34,13 @@ final class CellXml {
                 && startsFormula(words.text())
                 && cell.lead().isEmpty();
         Face face = quoted ? cell.face().quote() : cell.face();
-        xml.append("<c r=\"").append(Ref.cell(cell.column(), here.row()));
+        xml.append("<c r=\"");
+        Ref.append(xml, cell.column(), here.row());
         xml.append("\" s=\"").append(styles.number(face)).append('"');
         cell.cell().as(new Value(cell.lead(), here));
         for (int i = 1; i < cell.span(); i++) {
-            xml.append("<c r=\"").append(Ref.cell(cell.column() + i, here.row()));
+            xml.append("<c r=\"");
+            Ref.append(xml, cell.column() + i, here.row());
             xml.append("\" s=\"").append(styles.number(cell.face())).append("\"/>");
         }
     }

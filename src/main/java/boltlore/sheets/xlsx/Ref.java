@@ -10,8 +10,19 @@ final class Ref {
         return column < 26 ? String.valueOf((char) ('A' + column)) : column(column / 26 - 1) + column(column % 26);
     }
 
+    static void append(StringBuilder text, int column, int row) {
+        if (column < 26) {
+            text.append((char) ('A' + column));
+        } else {
+            text.append(column(column));
+        }
+        text.append(row + 1);
+    }
+
     static String cell(int column, int row) {
-        return column(column) + (row + 1);
+        StringBuilder text = new StringBuilder(6);
+        append(text, column, row);
+        return text.toString();
     }
 
     static String fixed(int column, int row) {

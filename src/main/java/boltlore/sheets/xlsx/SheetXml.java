@@ -1,9 +1,9 @@
 package boltlore.sheets.xlsx;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** A worksheet part (ECMA-376 part 1, 18.3.1.99): its elements must stand in exactly this order. */
@@ -101,7 +101,8 @@ final class SheetXml {
         return blocks;
     }
 
+    /** With two decimals, which is finer than any printer. */
     static String points(double value) {
-        return String.format(Locale.ROOT, "%.2f", value);
+        return BigDecimal.valueOf(Math.round(value * 100), 2).toPlainString();
     }
 }

@@ -1,6 +1,7 @@
 package boltlore.sheets.xlsx;
 
 import boltlore.sheets.Look;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -12,6 +13,9 @@ final class Styles {
     private static final int FIRST_OWN_FORMAT = 164;
 
     private final Map<Face, Integer> faces = new LinkedHashMap<>();
+    /** A table's cells share their faces, and asking for the same object again is much the quickest. */
+    private final IdentityHashMap<Face, Integer> seen = new IdentityHashMap<>();
+
     private final Map<String, Integer> fonts = new LinkedHashMap<>();
     private final Map<String, Integer> fills = new LinkedHashMap<>();
     private final Map<String, Integer> borders = new LinkedHashMap<>();
@@ -27,14 +31,17 @@ final class Styles {
 
     /** The number that cells of that face refer to; 0 is a cell that nothing is said about. */
     int number(Face face) {
-        Integer known = faces.get(face);
-        if (known != null) {
-            return known;
+        Integer number = seen.get(face);
+        if (number == null) {
+            number = faces.computeIfAbsent(face, this::make);
+            seen.put(face, number);
         }
-        int number = faces.size() + 1;
-        faces.put(face, number);
-        cellStyles.append(cellStyle(face));
         return number;
+    }
+
+    private int make(Face face) {
+        cellStyles.append(cellStyle(face));
+        return faces.size() + 1;
     }
 
     String xml() {

@@ -7,7 +7,9 @@ import boltlore.sheets.Printed;
 import boltlore.sheets.Row;
 import boltlore.sheets.Table;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Lays a table's rows into the grid. */
 final class TableLayout {
@@ -16,6 +18,7 @@ final class TableLayout {
     private final Table table;
     private final Spans spans;
     private final boolean byHand;
+    private final Map<Look, List<Face>> faces = new EnumMap<>(Look.class);
 
     TableLayout(Grid grid, Table table, Spans spans) {
         this.grid = grid;
@@ -31,7 +34,7 @@ final class TableLayout {
         for (int i = 0; i < table.columns().size(); i++) {
             Column column = table.columns().get(i);
             String text = column.headingWithUnit();
-            Face face = face(Look.COLUMN_HEADING, i);
+            Face face = faces(Look.COLUMN_HEADING).get(i);
             cells.add(LaidCell.of(spans.start(i), spans.span(i), face, Cell.of(text)));
             height = Math.max(height, Heights.of(Look.COLUMN_HEADING, text, width(i, i + 1)));
         }
@@ -48,10 +51,11 @@ final class TableLayout {
             cells.add(LaidCell.of(0, spans.span(0, from), Face.of(look), Cell.of(row.words())));
             height = Math.max(height, Heights.of(look, row.words(), width(0, from)));
         }
+        List<Face> ofColumns = faces(look);
         for (int i = from; i < table.columns().size(); i++) {
             Column column = table.columns().get(i);
             Cell cell = row.cells().get(i);
-            cells.add(LaidCell.of(spans.start(i), spans.span(i), face(look, i), cell));
+            cells.add(LaidCell.of(spans.start(i), spans.span(i), ofColumns.get(i), cell));
             if (cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
                 height = Math.max(height, Heights.of(look, Printed.inColumn(column.kind(), cell), width(i, i + 1)));
             }
@@ -59,9 +63,16 @@ final class TableLayout {
         return new LaidRow(height, cells);
     }
 
-    private Face face(Look look, int i) {
-        Face face = Face.inColumn(look, table.columns().get(i).kind());
-        return Need.followsFigures(table, i) ? face.indented() : face;
+    /** One for each column, the same object for all rows of a look. */
+    private List<Face> faces(Look look) {
+        return faces.computeIfAbsent(look, each -> {
+            List<Face> ofColumns = new ArrayList<>();
+            for (int i = 0; i < table.columns().size(); i++) {
+                Face face = Face.inColumn(each, table.columns().get(i).kind());
+                ofColumns.add(Need.followsFigures(table, i) ? face.indented() : face);
+            }
+            return ofColumns;
+        });
     }
 
     private boolean mayWrap(String text, int column) {
