@@ -65,6 +65,17 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
         return shares(limits).stream().reduce(BigDecimal.ZERO, BigDecimal::max);
     }
 
+    /** The same, near enough to tell which load is fuller; exact sums would cost more than they tell. */
+    double nearFullness(LoadSize limits) {
+        double byAmount = Math.max(nearShare(areaM2, limits.areaM2), nearShare(kg, limits.kg));
+        double bySpace = Math.max(nearShare(hooks, limits.hooks), nearShare(litres, limits.litres));
+        return Math.max(byAmount, bySpace);
+    }
+
+    private static double nearShare(Number has, Number limit) {
+        return limit.doubleValue() == 0 ? 0 : has.doubleValue() / limit.doubleValue();
+    }
+
     /** Shares of area, mass, hooks and volume. */
     List<BigDecimal> shares(LoadSize limits) {
         return List.of(

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  */
 public final class OvenLoads {
 
-    private record Piece(int row, PieceMarks mark, LoadSize size, BigDecimal fullness) {}
+    private record Piece(int row, PieceMarks mark, LoadSize size, double fullness) {}
 
     private static final class Hanging {
         private final List<Piece> pieces = new ArrayList<>();
@@ -75,13 +75,13 @@ public final class OvenLoads {
         return IntStream.range(0, rows.size())
                 .boxed()
                 .flatMap(this::pieces)
-                .sorted(Comparator.comparing(Piece::fullness).reversed())
+                .sorted(Comparator.comparingDouble(Piece::fullness).reversed())
                 .toList();
     }
 
     private Stream<Piece> pieces(int row) {
         LoadSize size = LoadSize.of(rows.get(row));
-        BigDecimal fullness = size.fullness(limits);
+        double fullness = size.nearFullness(limits);
         return rows.get(row).marks().stream()
                 .flatMap(PieceMarks::each)
                 .map(mark -> new Piece(row, mark, size, fullness));
@@ -93,12 +93,12 @@ public final class OvenLoads {
 
     private Optional<Hanging> best(Piece piece) {
         Hanging best = null;
-        BigDecimal fullest = BigDecimal.valueOf(-1);
+        double fullest = -1;
         for (Hanging hanging : hangings) {
             LoadSize with = hanging.size.plus(piece.size());
-            if (with.within(limits) && with.fullness(limits).compareTo(fullest) > 0) {
+            if (with.within(limits) && with.nearFullness(limits) > fullest) {
                 best = hanging;
-                fullest = with.fullness(limits);
+                fullest = with.nearFullness(limits);
             }
         }
         return Optional.ofNullable(best);

@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
 /** Gathers the coated pieces of bills into rows by part, finish and standing, and numbers the pieces of each order. */
 final class RowCollector {
@@ -46,12 +47,14 @@ final class RowCollector {
                 .toList();
     }
 
+    /** Pieces are numbered in the order of standings, so that the numbers of what is coated now have no gap. */
     private void collect(Bill bill) {
         Map<PartNumber, Integer> numbered = new HashMap<>();
+        Map<Standing, List<Item>> coated = bill.coated().collect(Collectors.groupingBy(item -> standing(item, bill)));
         for (Standing standing : Standing.values()) {
-            bill.coated()
-                    .filter(item -> standing(item, bill) == standing)
-                    .forEach(item -> add(item, standing, marks(item, bill.order(), numbered)));
+            for (Item item : coated.getOrDefault(standing, List.of())) {
+                add(item, standing, marks(item, bill.order(), numbered));
+            }
         }
     }
 

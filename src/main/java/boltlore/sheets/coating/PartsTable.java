@@ -1,6 +1,6 @@
 package boltlore.sheets.coating;
 
-import boltlore.coating.BareSpots;
+import boltlore.catalogue.Feature;
 import boltlore.coating.BatchRow;
 import boltlore.sheets.Column;
 import boltlore.sheets.RowBuilder;
@@ -69,7 +69,7 @@ final class PartsTable {
         if (remarked) {
             cells.put("remark", CoatWords.remark(row));
         }
-        int masks = masks(List.of(row));
+        int masks = masks(row);
         if (masks > 0) {
             cells.put("mask", CoatWords.spots(row, CoatWords::masked)).put("masks", masks);
         }
@@ -94,9 +94,14 @@ final class PartsTable {
     }
 
     static int masks(List<BatchRow> rows) {
-        return BareSpots.of(rows).stream()
-                .filter(BareSpots::masked)
-                .mapToInt(BareSpots::count)
+        return rows.stream().mapToInt(PartsTable::masks).sum();
+    }
+
+    private static int masks(BatchRow row) {
+        int onEach = row.coat().features().stream()
+                .filter(CoatWords::masked)
+                .mapToInt(Feature::count)
                 .sum();
+        return onEach * row.pieces();
     }
 }
