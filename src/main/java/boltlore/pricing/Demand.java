@@ -4,13 +4,10 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
-import boltlore.order.Extra;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * How many of a part the kit and the extras together ask for.
@@ -22,43 +19,43 @@ import java.util.function.Predicate;
 record Demand(Part part, String finish, BigDecimal quantity, BigDecimal extraQuantity, Timing timing) {
 
     /** Of all parts that are bought or made as such, by part number; nothing inside what is bought. */
-    static SortedMap<PartNumber, Demand> of(PricedBill priced, Predicate<Part> wanted) {
-        List<Demand> single = new ArrayList<>();
-        for (PricedItem row : priced.rows()) {
-            if (!row.insideBought()) {
-                single.add(new Demand(
-                        row.item().part(), row.item().finish(), row.item().quantity(), BigDecimal.ZERO, row.timing()));
-            }
-        }
-        for (Extra extra : priced.bill().order().extra()) {
-            if (extra.part() != null && !extra.suppliedByCustomer()) {
-                LeadTimes leadTimes = new LeadTimes(priced.catalogue());
-                Part part = priced.catalogue().part(extra.part());
-                extra(part, extra.quantity(), leadTimes.ofKitPart(part, ""), priced.catalogue(), single);
-            }
-        }
+    static SortedMap<PartNumber, Demand> of(PricedBill priced, Source source) {
         SortedMap<PartNumber, Demand> sums = new TreeMap<>();
-        single.stream()
-                .filter(demand -> wanted.test(demand.part()))
+        Stream.concat(ofKit(priced), ofExtras(priced))
+                .filter(demand -> demand.part().source() == source)
                 .forEach(demand -> sums.merge(demand.part().number(), demand, Demand::plus));
         return sums;
     }
 
-    private static void extra(
-            Part part, BigDecimal quantity, Timing timing, Catalogue catalogue, List<Demand> demands) {
-        demands.add(new Demand(part, "", quantity, quantity, timing));
-        if (part.source() == Source.MAKE) {
-            LeadTimes leadTimes = new LeadTimes(catalogue);
-            part.contains().forEach(child -> {
-                Part childPart = catalogue.part(child.part());
-                extra(
-                        childPart,
-                        quantity.multiply(child.quantity()),
-                        leadTimes.ofChild(childPart, "", timing),
-                        catalogue,
-                        demands);
-            });
+    private static Stream<Demand> ofKit(PricedBill priced) {
+        return priced.rows().stream()
+                .filter(row -> !row.insideBought())
+                .map(row -> new Demand(
+                        row.item().part(), row.item().finish(), row.item().quantity(), BigDecimal.ZERO, row.timing()));
+    }
+
+    private static Stream<Demand> ofExtras(PricedBill priced) {
+        Catalogue catalogue = priced.catalogue();
+        LeadTimes leadTimes = new LeadTimes(catalogue);
+        return priced.bill().order().extra().stream()
+                .filter(extra -> !extra.suppliedByCustomer())
+                .flatMap(extra -> Stream.ofNullable(extra.part())
+                        .map(catalogue::part)
+                        .flatMap(part ->
+                                ofExtra(part, extra.quantity(), leadTimes.ofKitPart(part, ""), leadTimes, catalogue)));
+    }
+
+    private static Stream<Demand> ofExtra(
+            Part part, BigDecimal quantity, Timing timing, LeadTimes leadTimes, Catalogue catalogue) {
+        Stream<Demand> own = Stream.of(new Demand(part, "", quantity, quantity, timing));
+        if (part.source() == Source.BUY) {
+            return own;
         }
+        return Stream.concat(own, part.contains().stream().flatMap(child -> {
+            Part inside = catalogue.part(child.part());
+            Timing earlier = leadTimes.ofChild(inside, "", timing);
+            return ofExtra(inside, quantity.multiply(child.quantity()), earlier, leadTimes, catalogue);
+        }));
     }
 
     private Demand plus(Demand other) {

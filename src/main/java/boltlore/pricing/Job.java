@@ -24,7 +24,7 @@ public record Job(Part part, String finish, BigDecimal count, BigDecimal extra, 
 
     /** What must be released first stands first. */
     public static List<Job> of(PricedBill priced) {
-        return Demand.of(priced, part -> part.source() == Source.MAKE).values().stream()
+        return Demand.of(priced, Source.MAKE).values().stream()
                 .map(Job::of)
                 .sorted(BY_NEED)
                 .toList();
@@ -43,5 +43,10 @@ public record Job(Part part, String finish, BigDecimal count, BigDecimal extra, 
 
     public BigDecimal minutes() {
         return part.making().operations().stream().map(this::minutes).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Of all these jobs together. */
+    public static BigDecimal minutes(List<Job> jobs) {
+        return jobs.stream().map(Job::minutes).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 }

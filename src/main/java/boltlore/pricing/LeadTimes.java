@@ -35,16 +35,16 @@ public final class LeadTimes {
 
     private int turnRoundDays(Part part, String finish) {
         Finish known = part.coat() == null ? null : catalogue.finishes().get(finish);
-        if (known == null) {
-            return 0;
-        }
-        String name = "";
-        if (known.where() instanceof CoatedWhere.OutsideByArea outside) {
-            name = outside.coater();
-        } else if (known.where() instanceof CoatedWhere.OutsideByPiece outside) {
-            name = outside.coater();
-        }
-        Coater coater = catalogue.workshop().coating().coaters().get(name);
+        Coater coater =
+                known == null ? null : catalogue.workshop().coating().coaters().get(coater(known.where()));
         return coater == null ? 0 : coater.turnRoundDays();
+    }
+
+    /** Name of the outside coater, empty for the own oven. */
+    private static String coater(CoatedWhere where) {
+        if (where instanceof CoatedWhere.OutsideByArea outside) {
+            return outside.coater();
+        }
+        return where instanceof CoatedWhere.OutsideByPiece outside ? outside.coater() : "";
     }
 }

@@ -35,7 +35,7 @@ public record Purchase(
     /** By supplier; within a supplier what must be ordered first stands first. */
     public static List<Purchase> of(PricedBill priced) {
         MinorUnit unit = new MinorUnit(priced.currency());
-        return Demand.of(priced, part -> part.source() == Source.BUY).values().stream()
+        return Demand.of(priced, Source.BUY).values().stream()
                 .map(demand -> of(demand, unit))
                 .sorted(BY_SUPPLIER)
                 .toList();

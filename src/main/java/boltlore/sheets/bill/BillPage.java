@@ -7,11 +7,18 @@ import boltlore.sheets.Formula;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 
 /** The costed bill of materials: all levels, grouped by sub-system. */
 final class BillPage {
+
+    private static final String ROUNDING =
+            "Each row is rounded half-up to the smallest coin; sums add rounded rows. Quantities hold for the"
+                    + " whole kit; cost is quantity / (1 − scrap) × unit cost. An assembly's own cost stands in its"
+                    + " row and its parts add theirs; what is bought has its parts in its own cost. Mass adds up"
+                    + " over parts, so an assembly shows its mass for one only.";
 
     private final PricedBill priced;
     private final OrderHead head;
@@ -28,29 +35,31 @@ final class BillPage {
                 .add(PriceBlock.worked(priced))
                 .heading("Mass")
                 .add(PriceBlock.masses(priced))
-                .note("Each row is rounded half-up to the smallest coin; sums add rounded rows. Quantities hold for the"
-                        + " whole kit; cost is quantity / (1 − scrap) × unit cost. An assembly's own cost stands in its"
-                        + " row and its parts add theirs; what is bought has its parts in its own cost. Mass adds up"
-                        + " over parts, so an assembly shows its mass for one only.")
+                .note(ROUNDING)
                 .frozen(4);
     }
 
     private TableBuilder table() {
-        TableBuilder table = Table.named("bill").columns(BillColumns.of(priced));
+        TableBuilder table = Table.named("bill");
+        BillColumns.add(table, priced);
         BillRows rows = new BillRows(priced);
         priced.rowsBySubSystem().forEach((subSystem, items) -> {
             table.group(subSystem, capital(subSystem));
             items.forEach(item -> rows.fill(table.row(), item));
             subtotal(table, subSystem, items);
         });
-        source(table, "make", "All that the workshop will", priced);
-        source(table, "buy", "All that the workshop will", priced);
+        totals(table);
+        return table;
+    }
+
+    private void totals(TableBuilder table) {
         Totals kit = priced.totals();
+        source(table, "make", kit.made());
+        source(table, "buy", kit.bought());
         table.total("kit", "Kit")
                 .sumOfSubtotals("massExtended", kit.massKg())
                 .sumOfSubtotals("extended", kit.own())
                 .sumOfSubtotals("coating", kit.coating());
-        return table;
     }
 
     private void subtotal(TableBuilder table, String subSystem, List<PricedItem> items) {
@@ -61,14 +70,10 @@ final class BillPage {
                 .sum("coating", sum.coating());
     }
 
-    private static void source(TableBuilder table, String source, String words, PricedBill priced) {
-        Totals kit = priced.totals();
-        table.subtotal("sum-" + source, words)
+    private static void source(TableBuilder table, String source, BigDecimal cost) {
+        table.subtotal("sum-" + source, "All that the workshop will")
                 .put("source", source)
-                .put(
-                        "extended",
-                        Formula.sumWhere("extended", "source"),
-                        source.equals("make") ? kit.made() : kit.bought());
+                .put("extended", Formula.sumWhere("extended", "source"), cost);
     }
 
     private static String capital(String words) {

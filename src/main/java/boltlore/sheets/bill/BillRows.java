@@ -63,17 +63,20 @@ final class BillRows {
     }
 
     private void cost(RowBuilder row, PricedItem of) {
-        BigDecimal scrap = of.item().part().scrapPercent();
-        Formula amount = product(cell("quantity"), cell("unitCost"));
-        row.put("unitCost", of.unitCost());
-        if (scrap.signum() > 0) {
-            row.put("scrap", scrap);
-            amount = amount.over(ONE.minus(cell("scrap").over(HUNDRED)));
-        }
-        row.put("extended", amount.rounded(coins), of.extended());
+        row.put("unitCost", of.unitCost())
+                .put("extended", amount(row, of.item().part()).rounded(coins), of.extended());
         if (of.item().coated()) {
             row.put("coating", of.coating());
         }
+    }
+
+    private static Formula amount(RowBuilder row, Part part) {
+        Formula amount = product(cell("quantity"), cell("unitCost"));
+        if (part.scrapPercent().signum() == 0) {
+            return amount;
+        }
+        row.put("scrap", part.scrapPercent());
+        return amount.over(ONE.minus(cell("scrap").over(HUNDRED)));
     }
 
     private static void trade(RowBuilder row, Part part) {

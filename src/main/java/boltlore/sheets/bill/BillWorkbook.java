@@ -4,11 +4,9 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
 import boltlore.coating.CoatingCost;
-import boltlore.order.Order;
 import boltlore.pricing.PricedBill;
 import boltlore.pricing.Pricing;
 import boltlore.sheets.Workbook;
-import boltlore.sheets.WorkbookBuilder;
 import java.math.BigDecimal;
 
 /** The workshop's own workbook of one order: at a glance, costed bill, to buy, to make, job cards. */
@@ -27,15 +25,9 @@ public final class BillWorkbook {
     }
 
     public static Workbook of(PricedBill priced) {
-        Order order = priced.bill().order();
-        OrderHead head = new OrderHead(order, priced.catalogue());
-        WorkbookBuilder book = Workbook.of("bill", "Costed bill of materials")
-                .about("Order " + order.name() + ", " + head.vehicle())
-                .by(priced.catalogue().workshop().name());
-        if (order.placed() != null) {
-            book.dated(order.placed());
-        }
-        return book.page(new GlancePage(priced, head).page())
+        OrderHead head = new OrderHead(priced.bill().order(), priced.catalogue());
+        return head.book("bill", "Costed bill of materials")
+                .page(new GlancePage(priced, head).page())
                 .page(new BillPage(priced, head).page())
                 .page(new BuyPage(priced, head).page())
                 .page(new MakePage(priced, head).page())

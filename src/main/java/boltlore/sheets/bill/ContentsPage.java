@@ -38,18 +38,9 @@ final class ContentsPage {
     }
 
     PageBuilder page() {
-        PageBuilder page = Page.named(phrases.say("page"))
-                .print(PrintSetup.PORTRAIT.withCount(
-                        new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf"))))
-                .title(phrases.say("title"))
-                .add(particulars())
-                .note(phrases.say("intro"));
-        CautionNotes.add(page, cautions(), workshop, phrases.say("caution"), order.language());
-        page.heading(phrases.say("chosen"))
-                .note(String.join(". ", ChoiceWords.of(order, order.language())) + ".")
-                .heading(phrases.say("parts"))
-                .add(tables.parts(packed.bags()))
-                .frozen(1);
+        PageBuilder page = Page.named(phrases.say("page")).print(print());
+        head(page);
+        page.heading(phrases.say("parts")).add(tables.parts(packed.bags())).frozen(1);
         if (!packed.extras().isEmpty()) {
             page.heading(phrases.say("extras")).add(tables.extras(packed.extras()));
         }
@@ -58,17 +49,26 @@ final class ContentsPage {
                     .note(phrases.say("undecidedSays"))
                     .add(tables.undecided(packed.heldBack()));
         }
-        return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")))
-                .footer(workshop.name() + " · " + phrases.say("order") + " " + order.name());
+        return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
+    }
+
+    private PrintSetup print() {
+        return PrintSetup.PORTRAIT
+                .withCount(new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf")))
+                .withFooter(workshop.name() + " · " + phrases.say("order") + " " + order.name());
+    }
+
+    private void head(PageBuilder page) {
+        page.title(phrases.say("title")).add(particulars()).note(phrases.say("intro"));
+        CautionNotes.add(page, cautions(), workshop, phrases.say("caution"), order.language());
+        page.heading(phrases.say("chosen")).note(String.join(". ", ChoiceWords.of(order, order.language())) + ".");
     }
 
     private ParticularsBuilder particulars() {
+        String vehicle = order.choices().family().says().in(order.language());
         ParticularsBuilder says = Particulars.named("order")
                 .say("order", phrases.say("order"), order.name())
-                .say(
-                        "vehicle",
-                        phrases.say("vehicle"),
-                        order.choices().family().says().in(order.language()))
+                .say("vehicle", phrases.say("vehicle"), vehicle)
                 .say("customer", phrases.say("customer"), order.customer());
         if (!order.partner().isEmpty()) {
             says.say("partner", phrases.say("partner"), order.partner());

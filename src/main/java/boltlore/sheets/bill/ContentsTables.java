@@ -5,7 +5,6 @@ import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Tracked;
-import boltlore.order.Extra;
 import boltlore.picking.BagPage;
 import boltlore.picking.BagRow;
 import boltlore.picking.ExtraRow;
@@ -30,23 +29,27 @@ final class ContentsTables {
     }
 
     TableBuilder parts(List<BagPage> bags) {
-        TableBuilder table = Table.named("contents")
-                .columns(
-                        Column.text("bag", phrases.say("bag")).atMost(18),
-                        Column.text("part", phrases.say("part")).atMost(12),
-                        Column.text("revision", phrases.say("rev")).atMost(5),
-                        Column.text("name", phrases.say("name")).atMost(40),
-                        Column.text("finish", phrases.say("finish")).atMost(24),
-                        Column.quantity("quantity", phrases.say("quantity")),
-                        Column.quantity("spares", phrases.say("spares")),
-                        Column.text("unit", phrases.say("unit")).atMost(8),
-                        Column.blank("tracked", phrases.say("tracked")).atMost(18),
-                        Column.tick("checked", phrases.say("checked")));
+        TableBuilder table = Table.named("contents");
+        columns(table);
         for (BagPage page : bags) {
             table.group(page.stage(), stage(page.stage()));
             page.rows().forEach(row -> fill(table.row(), row));
         }
         return table;
+    }
+
+    private void columns(TableBuilder table) {
+        table.columns(
+                Column.text("bag", phrases.say("bag")).atMost(18),
+                Column.text("part", phrases.say("part")).atMost(12),
+                Column.text("revision", phrases.say("rev")).atMost(5),
+                Column.text("name", phrases.say("name")).atMost(40),
+                Column.text("finish", phrases.say("finish")).atMost(24),
+                Column.quantity("quantity", phrases.say("quantity")),
+                Column.quantity("spares", phrases.say("spares")),
+                Column.text("unit", phrases.say("unit")).atMost(8),
+                Column.blank("tracked", phrases.say("tracked")).atMost(18),
+                Column.tick("checked", phrases.say("checked")));
     }
 
     TableBuilder undecided(List<HeldBack> heldBack) {
@@ -57,15 +60,15 @@ final class ContentsTables {
                         Column.text("finish", phrases.say("finish")).atMost(24),
                         Column.quantity("quantity", phrases.say("quantity")),
                         Column.text("unit", phrases.say("unit")));
-        for (HeldBack held : heldBack) {
-            table.row()
-                    .put("part", held.part().number().text())
-                    .put("name", held.part().name().in(language))
-                    .put("finish", finish(held.finish()))
-                    .put("quantity", held.quantity())
-                    .put("unit", phrases.unit(held.part().unit()));
-        }
+        heldBack.forEach(held -> part(table.row(), held.part(), held.finish()).put("quantity", held.quantity()));
         return table;
+    }
+
+    private RowBuilder part(RowBuilder row, Part part, String finish) {
+        return row.put("part", part.number().text())
+                .put("name", part.name().in(language))
+                .put("finish", finish(finish))
+                .put("unit", phrases.unit(part.unit()));
     }
 
     TableBuilder extras(List<ExtraRow> extras) {
@@ -76,26 +79,20 @@ final class ContentsTables {
                         Column.text("unit", phrases.say("unit")),
                         Column.text("by", phrases.say("suppliedBy")),
                         Column.tick("checked", phrases.say("checked")));
-        for (ExtraRow row : extras) {
-            Extra extra = row.extra();
-            table.row()
-                    .put("extra", says(row))
-                    .put("quantity", extra.quantity())
-                    .put("unit", phrases.unit(extra.unit()))
-                    .put("by", phrases.say(extra.suppliedByCustomer() ? "customerSupplies" : "us"));
-        }
+        extras.forEach(row -> table.row()
+                .put("extra", says(row))
+                .put("quantity", row.extra().quantity())
+                .put("unit", phrases.unit(row.extra().unit()))
+                .put("by", phrases.say(row.extra().suppliedByCustomer() ? "customerSupplies" : "us")));
         return table;
     }
 
     private void fill(RowBuilder row, BagRow of) {
         Part part = of.part();
-        row.put("bag", of.bag().isEmpty() ? phrases.say("loose") : of.bag())
-                .put("part", part.number().text())
+        part(row, part, of.finish())
+                .put("bag", of.bag().isEmpty() ? phrases.say("loose") : of.bag())
                 .put("revision", part.revision())
-                .put("name", part.name().in(language))
-                .put("finish", finish(of.finish()))
-                .put("quantity", of.quantity())
-                .put("unit", phrases.unit(part.unit()));
+                .put("quantity", of.quantity());
         if (of.spares().signum() > 0) {
             row.put("spares", of.spares());
         }

@@ -1,6 +1,7 @@
 package boltlore.sheets.bill;
 
 import boltlore.pricing.Timing;
+import boltlore.sheets.Column;
 import boltlore.sheets.RowBuilder;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,13 @@ import org.jspecify.annotations.Nullable;
 final class Days {
 
     private Days() {}
+
+    /** A column of dates, or of days before the kit is due where no day is told. */
+    static Column column(String key, String heading, String before, @Nullable LocalDate due) {
+        return due == null
+                ? Column.whole(key, before + " before the kit is due").in("days")
+                : Column.date(key, heading);
+    }
 
     static void startBy(RowBuilder row, String column, Timing timing, @Nullable LocalDate due) {
         timing.startBy(due).ifPresentOrElse(day -> row.put(column, day), () -> row.put(column, timing.startDays()));

@@ -5,6 +5,7 @@ import boltlore.pricing.PricedBill;
 import boltlore.pricing.PricedExtra;
 import boltlore.sheets.Column;
 import boltlore.sheets.PageBuilder;
+import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 
@@ -22,28 +23,29 @@ final class ExtrasTable {
     }
 
     private static TableBuilder table(PricedBill priced) {
-        TableBuilder table = Table.named("extras")
-                .columns(
-                        Column.text("extra", "Extra").atMost(24),
-                        Column.quantity("quantity", "Quantity"),
-                        Column.text("unit", "Unit").atMost(5),
-                        Column.text("by", "Supplied by").atMost(8),
-                        Column.money("cost", "Cost", priced.currency()),
-                        Column.money("price", "Price", priced.currency()),
-                        Column.text("reason", "Reason").atMost(26));
-        for (PricedExtra priceOf : priced.extras()) {
-            Extra extra = priceOf.extra();
-            table.row()
-                    .put("extra", says(extra, priced))
-                    .put("quantity", extra.quantity())
-                    .put("unit", extra.unit())
-                    .put("by", extra.suppliedByCustomer() ? "customer" : "us")
-                    .put("cost", priceOf.cost())
-                    .put("price", priceOf.price())
-                    .put("reason", extra.reason());
-        }
+        TableBuilder table = Table.named("extras");
+        table.columns(
+                Column.text("extra", "Extra").atMost(24),
+                Column.quantity("quantity", "Quantity"),
+                Column.text("unit", "Unit").atMost(5),
+                Column.text("by", "Supplied by").atMost(8),
+                Column.money("cost", "Cost", priced.currency()),
+                Column.money("price", "Price", priced.currency()),
+                Column.text("reason", "Reason").atMost(26));
+        priced.extras().forEach(extra -> fill(table.row(), extra, priced));
         table.total("extras", "Extras").sum("cost", priced.extrasCost()).sum("price", priced.extrasPrice());
         return table;
+    }
+
+    private static void fill(RowBuilder row, PricedExtra of, PricedBill priced) {
+        Extra extra = of.extra();
+        row.put("extra", says(extra, priced))
+                .put("quantity", extra.quantity())
+                .put("unit", extra.unit())
+                .put("by", extra.suppliedByCustomer() ? "customer" : "us")
+                .put("cost", of.cost())
+                .put("price", of.price())
+                .put("reason", extra.reason());
     }
 
     private static String says(Extra extra, PricedBill priced) {

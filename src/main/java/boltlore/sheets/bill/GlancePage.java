@@ -22,10 +22,20 @@ final class GlancePage {
     }
 
     PageBuilder page() {
+        PageBuilder page = Page.named(PageNames.ORDER);
+        order(page);
+        totals(page);
+        page.heading("Price").add(PriceBlock.shown(priced));
+        page.heading("Time").add(TimeBlock.of(priced));
+        ExtrasTable.add(page, priced);
+        cautions(page);
+        return page.signatures("Checked by", "Released by").footer(head.footer());
+    }
+
+    private void order(PageBuilder page) {
         Order order = priced.bill().order();
         OrderTables says = new OrderTables(priced);
-        PageBuilder page = Page.named(PageNames.ORDER)
-                .title("Order " + order.name() + " at a glance")
+        page.title("Order " + order.name() + " at a glance")
                 .add(particulars(order))
                 .heading("What was chosen")
                 .add(says.choices())
@@ -34,20 +44,18 @@ final class GlancePage {
         if (!order.waived().isEmpty()) {
             page.heading("What was waived, and by whom").add(says.waivers());
         }
-        page.heading("Cost, mass and lead time by sub-system").add(TotalsTable.of(priced));
-        page.charts(
-                new BarChart(
-                        "Cost by sub-system",
-                        "Cost (" + priced.currency() + ")",
-                        TotalsTable.NAME,
-                        "subSystem",
-                        "cost"),
-                new BarChart("Mass by sub-system", "Mass (kg)", TotalsTable.NAME, "subSystem", "mass"));
-        page.heading("Price").add(PriceBlock.shown(priced));
-        page.heading("Time").add(TimeBlock.of(priced));
-        ExtrasTable.add(page, priced);
-        cautions(page);
-        return page.signatures("Checked by", "Released by").footer(head.footer());
+    }
+
+    private void totals(PageBuilder page) {
+        page.heading("Cost, mass and lead time by sub-system")
+                .add(TotalsTable.of(priced))
+                .charts(
+                        bars("Cost by sub-system", "Cost (" + priced.currency() + ")", "cost"),
+                        bars("Mass by sub-system", "Mass (kg)", "mass"));
+    }
+
+    private static BarChart bars(String title, String axis, String values) {
+        return new BarChart(title, axis, TotalsTable.NAME, "subSystem", values);
     }
 
     private ParticularsBuilder particulars(Order order) {

@@ -43,28 +43,33 @@ final class JobCardsPage {
     }
 
     private TableBuilder table() {
-        TableBuilder table = Table.named("steps")
-                .columns(
-                        Column.text("step", "Step").atMost(34),
-                        Column.decimal("length", "Length", 1).in("mm"),
-                        Column.text("angles", "End angles").in("°").atMost(12),
-                        Column.quantity("pieces", "Pieces"),
-                        Column.decimal("setUp", "Set-up", 1).in("min"),
-                        Column.decimal("run", "Run, each", 1).in("min"),
-                        Column.decimal("minutes", "Time", 1).in("min"),
-                        Column.blank("good", "Good").atMost(8),
-                        Column.blank("scrapped", "Scrapped").atMost(8),
-                        Column.signature("done", "Done by"));
+        TableBuilder table = Table.named("steps");
+        columns(table);
         List<Job> jobs = Job.of(priced).stream().filter(JobCardsPage::has).toList();
-        for (Job job : jobs) {
-            table.group(job.part().number().text(), heading(job));
-            job.part().making().cuts().forEach(cut -> cut(table, job, cut));
-            job.part().making().operations().forEach(operation -> operation(table, job, operation));
-            table.subtotal("Set-up and run").sum("minutes", job.minutes());
-        }
-        table.total("all", "All parts")
-                .sumOfSubtotals("minutes", jobs.stream().map(Job::minutes).reduce(BigDecimal.ZERO, BigDecimal::add));
+        jobs.forEach(job -> card(table, job));
+        table.total("all", "All parts").sumOfSubtotals("minutes", Job.minutes(jobs));
         return table;
+    }
+
+    private static void columns(TableBuilder table) {
+        table.columns(
+                Column.text("step", "Step").atMost(34),
+                Column.decimal("length", "Length", 1).in("mm"),
+                Column.text("angles", "End angles").in("°").atMost(12),
+                Column.quantity("pieces", "Pieces"),
+                Column.decimal("setUp", "Set-up", 1).in("min"),
+                Column.decimal("run", "Run, each", 1).in("min"),
+                Column.decimal("minutes", "Time", 1).in("min"),
+                Column.blank("good", "Good").atMost(8),
+                Column.blank("scrapped", "Scrapped").atMost(8),
+                Column.signature("done", "Done by"));
+    }
+
+    private void card(TableBuilder table, Job job) {
+        table.group(job.part().number().text(), heading(job));
+        job.part().making().cuts().forEach(cut -> cut(table, job, cut));
+        job.part().making().operations().forEach(operation -> operation(table, job, operation));
+        table.subtotal("Set-up and run").sum("minutes", job.minutes());
     }
 
     private String heading(Job job) {

@@ -7,6 +7,8 @@ import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
 import boltlore.sheets.PrintSetup;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookBuilder;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +23,13 @@ final class OrderHead {
     OrderHead(Order order, Catalogue catalogue) {
         this.order = order;
         this.catalogue = catalogue;
+    }
+
+    WorkbookBuilder book(String file, String title) {
+        WorkbookBuilder book = Workbook.of(file, title)
+                .about("Order " + order.name() + ", " + vehicle())
+                .by(catalogue.workshop().name());
+        return order.placed() == null ? book : book.dated(order.placed());
     }
 
     /** A landscape page with title, particulars and footer. */
@@ -43,8 +52,8 @@ final class OrderHead {
         }
         day(says, "placed", "Date of the order", order.placed());
         day(says, "due", "Kit due", order.due());
-        return says.say("currency", "Currency", catalogue.workshop().currency().getCurrencyCode())
-                .say("catalogue", "Catalogue revision", revision());
+        String currency = catalogue.workshop().currency().getCurrencyCode();
+        return says.say("currency", "Currency", currency).say("catalogue", "Catalogue revision", revision());
     }
 
     static void day(ParticularsBuilder says, String key, String label, @Nullable LocalDate day) {

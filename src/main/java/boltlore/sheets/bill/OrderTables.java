@@ -48,17 +48,20 @@ final class OrderTables {
                         Column.text("weight", "Weight").atMost(16),
                         Column.text("finding", "Finding").atMost(22),
                         Column.text("sentence", "What it says").atMost(SENTENCE));
-        FindingWords words = new FindingWords(order.choices().family());
-        for (Finding finding : priced.bill().resolved().findings()) {
-            String figure = PowerNote.of(finding, order.choices())
-                    .map(note -> "; " + note)
-                    .orElse("");
-            table.row()
-                    .put("weight", finding.severity().says())
-                    .put("finding", finding.kind().written())
-                    .put("sentence", words.of(finding) + figure);
-        }
+        priced.bill()
+                .resolved()
+                .findings()
+                .forEach(finding -> table.row()
+                        .put("weight", finding.severity().says())
+                        .put("finding", finding.kind().written())
+                        .put("sentence", sentence(finding)));
         return table;
+    }
+
+    private String sentence(Finding finding) {
+        String figure =
+                PowerNote.of(finding, order.choices()).map(note -> "; " + note).orElse("");
+        return new FindingWords(order.choices().family()).of(finding) + figure;
     }
 
     TableBuilder waivers() {
@@ -68,14 +71,16 @@ final class OrderTables {
                         Column.text("who", "Who").atMost(14),
                         Column.date("when", "When"),
                         Column.text("why", "Why").atMost(40));
-        for (Waiver waiver : order.waived()) {
-            String subject = waiver.subject().isEmpty() ? "" : ": " + waiver.subject();
-            table.row()
-                    .put("finding", waiver.finding() + subject)
-                    .put("who", waiver.who())
-                    .put("when", waiver.when())
-                    .put("why", waiver.why());
-        }
+        order.waived()
+                .forEach(waiver -> table.row()
+                        .put("finding", waived(waiver))
+                        .put("who", waiver.who())
+                        .put("when", waiver.when())
+                        .put("why", waiver.why()));
         return table;
+    }
+
+    private static String waived(Waiver waiver) {
+        return waiver.subject().isEmpty() ? waiver.finding() : waiver.finding() + ": " + waiver.subject();
     }
 }

@@ -63,15 +63,11 @@ final class PriceBlock {
         BigDecimal kit = priced.totals().massKg();
         BigDecimal film = KitFilm.kg(priced.bill(), priced.catalogue().finishes());
         Kind kg = Kind.decimal(2);
+        Formula both = sum(cell("masses", "kit", Particulars.VALUE), cell("masses", "film", Particulars.VALUE));
         return Particulars.named("masses")
                 .say("kit", "Mass of the kit, kg", kg, total("massExtended"), kit)
                 .say("film", "Film of powder, kg", kg, film)
-                .say(
-                        "both",
-                        "Mass with film, kg",
-                        kg,
-                        sum(cell("masses", "kit", Particulars.VALUE), cell("masses", "film", Particulars.VALUE)),
-                        kit.add(film));
+                .say("both", "Mass with film, kg", kg, both, kit.add(film));
     }
 
     /** On the front page: the same figures, taken from the bill. */

@@ -8,6 +8,7 @@ import boltlore.sheets.ParticularsBuilder;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
 
 /** How long the kit takes, against the time there is. */
 final class TimeBlock {
@@ -15,19 +16,21 @@ final class TimeBlock {
     private TimeBlock() {}
 
     static ParticularsBuilder of(PricedBill priced) {
-        Order order = priced.bill().order();
         int leadDays = priced.leadDays();
         ParticularsBuilder says = Particulars.named("time")
                 .say("lead", "Lead time of the kit, calendar days", Kind.whole(), BigDecimal.valueOf(leadDays));
-        LocalDate due = order.due();
-        if (due != null) {
-            LocalDate first = due.minusDays(leadDays);
-            says.say("first", "First part to order or release by", first);
-            if (order.placed() != null) {
-                says.say("slack", "Against the date of the order", slack(order.placed(), first));
-            }
+        Order order = priced.bill().order();
+        if (order.due() != null) {
+            against(says, order.due().minusDays(leadDays), order.placed());
         }
         return says;
+    }
+
+    private static void against(ParticularsBuilder says, LocalDate first, @Nullable LocalDate placed) {
+        says.say("first", "First part to order or release by", first);
+        if (placed != null) {
+            says.say("slack", "Against the date of the order", slack(placed, first));
+        }
     }
 
     private static String slack(LocalDate placed, LocalDate first) {

@@ -16,6 +16,7 @@ import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Currency;
 import java.util.List;
 
 /** Cost, mass and longest lead time by sub-system, taken from the sub-totals of the bill. */
@@ -28,25 +29,10 @@ final class TotalsTable {
     private TotalsTable() {}
 
     static TableBuilder of(PricedBill priced) {
-        TableBuilder table = Table.named(NAME)
-                .columns(
-                        Column.text("subSystem", "Sub-system").atMost(24),
-                        Column.whole("rows", "Rows"),
-                        Column.money("own", "Parts and making", priced.currency()),
-                        Column.money("coating", "Coating", priced.currency()),
-                        Column.money("cost", "Cost", priced.currency()),
-                        Column.percent("costShare", "Share of cost", 1),
-                        Column.decimal("mass", "Mass", 2).in("kg"),
-                        Column.percent("massShare", "Share of mass", 1),
-                        Column.whole("lead", "Longest lead time").in("days"));
+        TableBuilder table = Table.named(NAME);
+        columns(table, priced.currency());
+        priced.rowsBySubSystem().forEach((subSystem, items) -> row(table.row(subSystem), items, priced));
         Totals kit = priced.totals();
-        priced.rowsBySubSystem().forEach((subSystem, items) -> {
-            Totals some = priced.bySubSystem().getOrDefault(subSystem, Totals.NONE);
-            RowBuilder row = table.row(subSystem).put("subSystem", subSystem);
-            figures(row, items, some);
-            share(row, "costShare", "cost", some.cost(), kit.cost());
-            share(row, "massShare", "mass", some.massKg(), kit.massKg());
-        });
         table.total("kit", "Kit")
                 .sum("rows", BigDecimal.valueOf(priced.rows().size()))
                 .sum("own", kit.own())
@@ -57,19 +43,38 @@ final class TotalsTable {
         return table;
     }
 
-    private static void figures(RowBuilder row, List<PricedItem> items, Totals some) {
+    private static void columns(TableBuilder table, Currency currency) {
+        table.columns(
+                Column.text("subSystem", "Sub-system").atMost(24),
+                Column.whole("rows", "Rows"),
+                Column.money("own", "Parts and making", currency),
+                Column.money("coating", "Coating", currency),
+                Column.money("cost", "Cost", currency),
+                Column.percent("costShare", "Share of cost", 1),
+                Column.decimal("mass", "Mass", 2).in("kg"),
+                Column.percent("massShare", "Share of mass", 1),
+                Column.whole("lead", "Longest lead time").in("days"));
+    }
+
+    private static void row(RowBuilder row, List<PricedItem> items, PricedBill priced) {
         String subSystem = items.get(0).subSystem();
-        row.put("rows", items.size())
-                .put("own", subtotal(subSystem, "extended"), some.own())
+        Totals some = priced.bySubSystem().getOrDefault(subSystem, Totals.NONE);
+        Totals kit = priced.totals();
+        row.put("subSystem", subSystem).put("rows", items.size()).put("lead", leadDays(items));
+        figures(row, subSystem, some);
+        share(row, "costShare", "cost", some.cost(), kit.cost());
+        share(row, "massShare", "mass", some.massKg(), kit.massKg());
+    }
+
+    private static int leadDays(List<PricedItem> items) {
+        return items.stream().mapToInt(item -> item.timing().startDays()).max().orElse(0);
+    }
+
+    private static void figures(RowBuilder row, String subSystem, Totals some) {
+        row.put("own", subtotal(subSystem, "extended"), some.own())
                 .put("coating", subtotal(subSystem, "coating"), some.coating())
                 .put("cost", sum(cell("own"), cell("coating")), some.cost())
-                .put("mass", subtotal(subSystem, "massExtended"), some.massKg())
-                .put(
-                        "lead",
-                        items.stream()
-                                .mapToInt(item -> item.timing().startDays())
-                                .max()
-                                .orElse(0));
+                .put("mass", subtotal(subSystem, "massExtended"), some.massKg());
     }
 
     private static void share(RowBuilder row, String column, String of, BigDecimal part, BigDecimal whole) {
