@@ -3,7 +3,7 @@ package boltlore.sheets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks text into lines at blanks, and inside a word only where it is longer than a line. */
+/** Breaks text into lines at blanks; a word that is longer than a line after a hyphen, or else where it must. */
 public final class Wrapping {
 
     private Wrapping() {}
@@ -30,12 +30,18 @@ public final class Wrapping {
             }
             line.append(line.isEmpty() ? "" : " ").append(word);
             while (length(line) > width) {
-                int cut = line.offsetByCodePoints(0, width);
+                int cut = cut(line, width);
                 lines.add(line.substring(0, cut));
                 line.delete(0, cut);
             }
         }
         lines.add(line.toString());
+    }
+
+    private static int cut(StringBuilder line, int width) {
+        int last = line.offsetByCodePoints(0, width);
+        int hyphen = line.lastIndexOf("-", last - 1);
+        return hyphen > 0 ? hyphen + 1 : last;
     }
 
     /** Length in characters as people count them, near enough: code points. */

@@ -22,11 +22,11 @@ final class BillColumns {
     private static void what(TableBuilder table) {
         table.columns(
                 Column.whole("level", "Level"),
-                Column.text("position", "Position").atMost(22),
+                Column.text("position", "Position").atMost(12),
                 Column.text("part", "Part number").atMost(11),
                 Column.text("revision", "Rev.").atMost(4),
-                Column.text("finish", "Finish").atMost(11),
-                Column.text("name", "Name").atMost(25),
+                Column.text("finish", "Finish").atMost(8),
+                Column.text("name", "Name").atMost(20),
                 Column.quantity("quantity", "Qty"),
                 Column.text("unit", "Unit").atMost(5),
                 Column.text("source", "Make, buy").atMost(5));
@@ -54,6 +54,6 @@ final class BillColumns {
                 Column.text("hs", "HS code").atMost(8),
                 Column.text("origin", "From").atMost(5),
                 Column.text("tracked", "Track by").atMost(6),
-                Column.text("calledBy", "Called for by").atMost(28));
+                Column.text("calledBy", "Called for by").atMost(34));
     }
 }

@@ -28,6 +28,7 @@ public final class BillWorkbook {
         OrderHead head = new OrderHead(priced.bill().order(), priced.catalogue());
         return head.book("bill", "Costed bill of materials")
                 .page(new GlancePage(priced, head).page())
+                .page(new FindingsPage(priced, head).page())
                 .page(new BillPage(priced, head).page())
                 .page(new BuyPage(priced, head).page())
                 .page(new MakePage(priced, head).page())

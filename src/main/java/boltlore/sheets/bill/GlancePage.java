@@ -1,14 +1,15 @@
 package boltlore.sheets.bill;
 
+import boltlore.explanation.ChoiceWords;
+import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.pricing.PricedBill;
-import boltlore.resolution.Kit;
+import boltlore.resolution.Severity;
 import boltlore.sheets.BarChart;
+import boltlore.sheets.Note;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.ParticularsBuilder;
-import boltlore.sheets.TableBuilder;
-import java.util.TreeSet;
 
 /** The front page: the order at a glance. */
 final class GlancePage {
@@ -22,32 +23,32 @@ final class GlancePage {
     }
 
     PageBuilder page() {
-        PageBuilder page = Page.named(PageNames.ORDER);
-        order(page);
-        totals(page);
-        page.heading("Price").add(PriceBlock.shown(priced));
-        page.heading("Time").add(TimeBlock.of(priced));
-        ExtrasTable.add(page, priced);
-        cautions(page);
-        return page.signatures("Checked by", "Released by").footer(head.footer());
-    }
-
-    private void order(PageBuilder page) {
         Order order = priced.bill().order();
-        OrderTables says = new OrderTables(priced);
-        page.title("Order " + order.name() + " at a glance")
+        PageBuilder page = Page.named(PageNames.ORDER)
+                .title("Order " + order.name() + " at a glance")
                 .add(particulars(order))
                 .heading("What was chosen")
-                .add(says.choices())
-                .heading("What to look at");
-        addOrSay(page, says.findings(), "Nothing was found that a person must look at.");
-        if (!order.waived().isEmpty()) {
-            page.heading("What was waived, and by whom").add(says.waivers());
+                .note(String.join(". ", ChoiceWords.of(order, Wording.ENGLISH)) + ".");
+        if (!order.notes().isEmpty()) {
+            page.add(Note.plain("Notes on the order", order.notes()));
         }
+        totals(page);
+        page.add(PriceBlock.shown(priced));
+        toLookAt(page);
+        return page.footer(head.footer());
+    }
+
+    /** What a person must look at stands on the front page; all findings stand on their own page. */
+    private void toLookAt(PageBuilder page) {
+        FindingTables says = new FindingTables(priced.bill());
+        priced.bill().resolved().findings().stream()
+                .filter(finding -> finding.severity() != Severity.INFORMS)
+                .forEach(finding -> page.add(Note.plain(
+                        finding.severity().says() + ", " + finding.kind().written(), says.sentence(finding))));
     }
 
     private void totals(PageBuilder page) {
-        page.heading("Cost, mass and lead time by sub-system")
+        page.heading("Cost, mass, lead time and price")
                 .add(TotalsTable.of(priced))
                 .charts(
                         bars("Cost by sub-system", "Cost (" + priced.currency() + ")", "cost"),
@@ -61,28 +62,8 @@ final class GlancePage {
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
         OrderHead.day(says, "built", "Donor vehicle built", order.donorBuilt());
-        if (!order.notes().isEmpty()) {
-            says.say("notes", "Notes", order.notes());
-        }
+        TimeBlock.add(says, priced);
+        says.say("findings", "Findings", FindingTables.count(priced.bill()));
         return says;
-    }
-
-    private static void addOrSay(PageBuilder page, TableBuilder table, String otherwise) {
-        if (table.build().rows().isEmpty()) {
-            page.note(otherwise);
-        } else {
-            page.add(table);
-        }
-    }
-
-    private void cautions(PageBuilder page) {
-        Kit kit = priced.bill().resolved().kit();
-        page.heading("Cautions");
-        CautionNotes.add(
-                page,
-                kit.cautions().getOrDefault("bill", new TreeSet<>()),
-                priced.catalogue().workshop(),
-                "Caution",
-                "en");
     }
 }

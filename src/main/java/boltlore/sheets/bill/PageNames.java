@@ -4,6 +4,7 @@ package boltlore.sheets.bill;
 final class PageNames {
 
     static final String ORDER = "Order";
+    static final String FINDINGS = "Findings";
     static final String BILL = "Bill";
     static final String TO_BUY = "To buy";
     static final String TO_MAKE = "To make";

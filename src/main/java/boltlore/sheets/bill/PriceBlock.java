@@ -56,7 +56,7 @@ final class PriceBlock {
                 .say("markUpPercent", markUpLabel(priced), percent, kit.markUpPercent())
                 .say("markUp", "Mark-up", money, value("price").minus(value("cost")), kit.markUp())
                 .say("price", "Price of the kit", money, price, kit.price())
-                .say("margin", "Margin, share of the price", percent, margin, kit.marginPercent());
+                .say("margin", "Margin on price", percent, margin, kit.marginPercent());
     }
 
     static ParticularsBuilder masses(PricedBill priced) {
@@ -78,14 +78,14 @@ final class PriceBlock {
                 .say("cost", "Cost of the kit", money, there("cost"), kit.cost())
                 .say("markUpPercent", markUpLabel(priced), Kind.percent(2), there("markUpPercent"), kit.markUpPercent())
                 .say("price", "Price of the kit", money, there("price"), kit.price())
-                .say("margin", "Margin, share of the price", Kind.percent(2), there("margin"), kit.marginPercent())
+                .say("margin", "Margin on price", Kind.percent(2), there("margin"), kit.marginPercent())
                 .say("extras", "Extras", money, there("extras"), priced.extrasPrice())
                 .say("total", "Price of the order", money, there("total"), priced.totalPrice());
     }
 
     private static String markUpLabel(PricedBill priced) {
         boolean partner = !priced.bill().order().partner().isEmpty();
-        return partner ? "Mark-up for the partner, share of the cost" : "Mark-up, share of the cost";
+        return partner ? "Partner's mark-up on cost" : "Mark-up on cost";
     }
 
     private static Formula value(String key) {

@@ -1,5 +1,5 @@
 /**
- * What stands on the bill of one order: the order at a glance, the costed bill, what is to buy and to make, and the
+ * What stands on the bill of one order: the order at a glance, its findings, the costed bill, what is to buy and to make, and the
  * contents list, which knows no cost. Knows no file format.
  */
 @NullMarked

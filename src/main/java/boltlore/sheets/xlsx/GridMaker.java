@@ -14,8 +14,8 @@ final class GridMaker {
 
     static final double LANDSCAPE = 144;
 
-    /** A page that is wider than this many times the sheet prints too small: 9 points become 6. */
-    static final double WIDEST = 1.5;
+    /** A page that is wider than this many times the sheet prints too small: 9 points become 6.5. */
+    static final double WIDEST = 1.38;
 
     /** A table that fills less of the sheet than this is left narrow. */
     private static final double NARROW = 0.7;

@@ -17,7 +17,7 @@ final class Heights {
     private static final double AIR = 3;
 
     /** What a cell keeps clear at its two sides, in characters. */
-    private static final double EDGES = 1;
+    private static final double EDGES = 1.3;
 
     private Heights() {}
 

@@ -9,20 +9,20 @@ import java.util.Map;
 /**
  * What all tables of a page need, by table name.
  *
- * @param main name of the widest table, or empty where there is none
+ * @param main name of the table with the most cells, whose columns suit the page best; or empty where there is none
  */
 record Needs(Map<String, List<Need>> byTable, String main) {
 
     static Needs of(Page page) {
         Map<String, List<Need>> byTable = new LinkedHashMap<>();
-        page.tables().forEach(table -> byTable.put(table.name(), Need.of(table)));
         String main = "";
-        double widest = 0;
-        for (Map.Entry<String, List<Need>> entry : byTable.entrySet()) {
-            double width = entry.getValue().stream().mapToDouble(Need::usual).sum();
-            if (width > widest) {
-                main = entry.getKey();
-                widest = width;
+        int most = 0;
+        for (Table table : page.tables().toList()) {
+            byTable.put(table.name(), Need.of(table));
+            int cells = (table.rows().size() + 1) * table.columns().size();
+            if (cells > most) {
+                main = table.name();
+                most = cells;
             }
         }
         return new Needs(byTable, main);

@@ -62,9 +62,13 @@ final class PrintXml {
         return asked <= 0 ? 0 : table.spans().start(asked);
     }
 
-    /** The heading row that is repeated on every sheet: the main table's, unless it would stand above another's rows. */
+    /**
+     * The heading row that is repeated on every sheet: the main table's, unless it is short itself or would stand above
+     * another's rows.
+     */
     static Optional<Integer> repeatedRow(LaidPage page) {
         return page.main()
+                .filter(main -> main.table().rows().size() > SHORT_TABLE)
                 .filter(main -> page.tables().values().stream()
                         .filter(table -> table.firstRow() > main.firstRow())
                         .allMatch(table -> table.table().rows().size() <= SHORT_TABLE))

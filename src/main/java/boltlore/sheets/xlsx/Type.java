@@ -11,6 +11,9 @@ final class Type {
     private static final int FIGURE = 556;
     private static final int OTHER = 600;
     private static final int FULL_WIDTH = 1000;
+    /** Characters up to which a word stays in one piece. */
+    private static final int LONG = 12;
+
     private static final int FIRST_FULL_WIDTH = 0x1100;
 
     private static final int[] ASCII = {
@@ -32,39 +35,68 @@ final class Type {
         int longest = 0;
         int start = 0;
         for (int i = 0; i <= text.length(); i++) {
-            if (i == text.length() || Character.isWhitespace(text.charAt(i))) {
-                longest = Math.max(longest, thousandths(text, start, i));
+            if (endsWord(text, i) || breaksAfter(text, i)) {
+                longest = Math.max(longest, thousandths(text, start, endsWord(text, i) ? i : i + 1));
                 start = i + 1;
             }
         }
         return longest / (double) FIGURE;
     }
 
-    /** Lines that the text takes when it is wrapped at blanks, and inside a word that is longer than a line. */
+    /** Lines that the text takes when it is wrapped at blanks and hyphens, and inside what is longer than a line. */
     static int lines(String text, double width) {
         int room = Math.max(FIGURE, (int) Math.round(width * FIGURE));
         int lines = 1;
         int used = 0;
         int start = 0;
+        int blank = 0;
         for (int i = 0; i <= text.length(); i++) {
-            boolean end = i == text.length();
-            if (end || Character.isWhitespace(text.charAt(i))) {
-                int word = thousandths(text, start, i);
-                if (used > 0 && used + ASCII[0] + word > room) {
-                    lines++;
-                    used = 0;
-                }
-                used += (used > 0 ? ASCII[0] : 0) + word;
-                lines += Math.max(0, used - 1) / room;
-                used = used > room ? used % room : used;
-                if (!end && text.charAt(i) == '\n') {
-                    lines++;
-                    used = 0;
-                }
-                start = i + 1;
+            boolean hyphen = breaksAfter(text, i);
+            if (!hyphen && !endsWord(text, i)) {
+                continue;
             }
+            int word = thousandths(text, start, hyphen ? i + 1 : i);
+            if (used > 0 && used + blank + word > room) {
+                lines++;
+                used = 0;
+            }
+            used += (used > 0 ? blank : 0) + word;
+            lines += Math.max(0, used - 1) / room;
+            used = used > room ? used % room : used;
+            if (i < text.length() && text.charAt(i) == '\n') {
+                lines++;
+                used = 0;
+            }
+            blank = hyphen ? 0 : ASCII[0];
+            start = i + 1;
         }
         return lines;
+    }
+
+    private static boolean endsWord(String text, int i) {
+        return i == text.length() || Character.isWhitespace(text.charAt(i));
+    }
+
+    /** A long name in small letters may be broken after its hyphens; a short word or a part number may not. */
+    private static boolean breaksAfter(String text, int i) {
+        return i > 0
+                && i + 1 < text.length()
+                && text.charAt(i) == '-'
+                && Character.isLowerCase(text.charAt(i - 1))
+                && Character.isLowerCase(text.charAt(i + 1))
+                && isLong(text, i);
+    }
+
+    private static boolean isLong(String text, int inside) {
+        int start = inside;
+        int end = inside;
+        while (start > 0 && !endsWord(text, start - 1)) {
+            start--;
+        }
+        while (!endsWord(text, end)) {
+            end++;
+        }
+        return end - start > LONG;
     }
 
     private static int thousandths(String text, int from, int to) {

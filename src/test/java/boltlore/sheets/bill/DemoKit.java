@@ -17,14 +17,14 @@ import java.util.List;
 import java.util.Locale;
 
 /** A demo order of the shipped catalogue, resolved and made into a bill. */
-record DemoKit(FamilyPlan plan, Bill bill) {
+public record DemoKit(FamilyPlan plan, Bill bill) {
 
     private static final Path CATALOG = Path.of("catalog");
 
     /** Reading takes a moment, so all tests share one catalogue. */
     private static final Resolver RESOLVER = new Resolver(sound(CatalogueReader.read(CATALOG)));
 
-    static DemoKit of(String order) {
+    public static DemoKit of(String order) {
         Catalogue catalogue = RESOLVER.catalogue();
         Path file = CATALOG.resolve("orders").resolve(order.toLowerCase(Locale.ROOT) + ".json");
         return of(sound(OrderReader.read(file, catalogue)));
@@ -36,7 +36,7 @@ record DemoKit(FamilyPlan plan, Bill bill) {
         return new DemoKit(plan, BillMaker.of(plan, order, (Resolution.Resolved) resolution));
     }
 
-    PricedBill priced() {
+    public PricedBill priced() {
         return BillWorkbook.price(bill, plan.catalogue());
     }
 

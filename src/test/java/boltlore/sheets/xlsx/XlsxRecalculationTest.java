@@ -11,6 +11,8 @@ import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkedExample;
+import boltlore.sheets.bill.BillWorkbook;
+import boltlore.sheets.bill.DemoKit;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -25,6 +27,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the core has computed against what another program makes of the formulas, in every formula cell. */
 @Tag("office")
@@ -41,6 +45,8 @@ class XlsxRecalculationTest {
     void recalculate(@TempDir Path folder) throws IOException, InterruptedException {
         write(folder, "example.xlsx", WorkedExample.workbook());
         write(folder, "bulk.xlsx", BulkExample.workbooks().get(0));
+        write(folder, "bl-1001.xlsx", BillWorkbook.of(DemoKit.of("BL-1001").priced()));
+        write(folder, "bl-1010.xlsx", BillWorkbook.of(DemoKit.of("BL-1010").priced()));
         write(folder, "all.xlsx", everyFormula(BigDecimal.ZERO));
         write(folder, "wrong.xlsx", everyFormula(new BigDecimal("0.01")));
         recalculated = Recalculated.all(folder);
@@ -61,6 +67,13 @@ class XlsxRecalculationTest {
     void every_formula_of_a_bill_of_400_rows_comes_to_what_the_core_has_computed() throws IOException {
         assertThat(formulas(written, "bulk.xlsx")).hasSizeGreaterThan(700);
         assertThat(differences("bulk.xlsx")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001.xlsx", "bl-1010.xlsx"})
+    void every_formula_of_a_demo_order_comes_to_what_the_core_has_computed(String file) throws IOException {
+        assertThat(formulas(written, file)).hasSizeGreaterThan(900);
+        assertThat(differences(file)).isEmpty();
     }
 
     @Test

@@ -1,45 +1,41 @@
 package boltlore.sheets.bill;
 
-import boltlore.catalogue.Option;
+import boltlore.bill.Bill;
 import boltlore.charging.PowerNote;
-import boltlore.explanation.ChoiceWords;
 import boltlore.explanation.FindingWords;
-import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.order.Waiver;
-import boltlore.pricing.PricedBill;
 import boltlore.resolution.Finding;
+import boltlore.resolution.Severity;
 import boltlore.sheets.Column;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
-import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
-/** Tables of the front page: choices, findings, waivers. */
-final class OrderTables {
+/** Findings and waivers as tables. */
+final class FindingTables {
 
-    private static final int SENTENCE = 58;
+    private static final int SENTENCE = 60;
 
-    private final PricedBill priced;
+    private final Bill bill;
     private final Order order;
 
-    OrderTables(PricedBill priced) {
-        this.priced = priced;
-        this.order = priced.bill().order();
+    FindingTables(Bill bill) {
+        this.bill = bill;
+        this.order = bill.order();
     }
 
-    TableBuilder choices() {
-        TableBuilder table = Table.named("choices")
-                .columns(
-                        Column.text("asked", "Asked").atMost(36),
-                        Column.text("answer", "Answered").atMost(SENTENCE));
-        List<String> answers = ChoiceWords.of(order, Wording.ENGLISH);
-        List<Option> options = order.choices().family().options().stream()
-                .filter(option -> order.choices().value(option.name()).isPresent())
-                .toList();
-        for (int i = 0; i < options.size(); i++) {
-            table.row().put("asked", options.get(i).asks()).put("answer", answers.get(i));
-        }
-        return table;
+    /** '2 look at it, 6 for information'; 'none'. */
+    static String count(Bill bill) {
+        Map<Severity, Long> counts = bill.resolved().findings().stream()
+                .collect(Collectors.groupingBy(Finding::severity, TreeMap::new, Collectors.counting()));
+        return counts.isEmpty()
+                ? "none"
+                : counts.entrySet().stream()
+                        .map(count -> count.getValue() + " " + count.getKey().says())
+                        .collect(Collectors.joining(", "));
     }
 
     TableBuilder findings() {
@@ -48,8 +44,7 @@ final class OrderTables {
                         Column.text("weight", "Weight").atMost(16),
                         Column.text("finding", "Finding").atMost(22),
                         Column.text("sentence", "What it says").atMost(SENTENCE));
-        priced.bill()
-                .resolved()
+        bill.resolved()
                 .findings()
                 .forEach(finding -> table.row()
                         .put("weight", finding.severity().says())
@@ -58,7 +53,8 @@ final class OrderTables {
         return table;
     }
 
-    private String sentence(Finding finding) {
+    /** The finding's sentence with the power that it comes to. */
+    String sentence(Finding finding) {
         String figure =
                 PowerNote.of(finding, order.choices()).map(note -> "; " + note).orElse("");
         return new FindingWords(order.choices().family()).of(finding) + figure;

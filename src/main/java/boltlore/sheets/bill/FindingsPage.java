@@ -1,0 +1,39 @@
+package boltlore.sheets.bill;
+
+import boltlore.pricing.PricedBill;
+import boltlore.resolution.Resolution;
+import boltlore.sheets.PageBuilder;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** All findings, who waived what, what stands outside the kit, and the cautions. */
+final class FindingsPage {
+
+    private final PricedBill priced;
+    private final OrderHead head;
+
+    FindingsPage(PricedBill priced, OrderHead head) {
+        this.priced = priced;
+        this.head = head;
+    }
+
+    PageBuilder page() {
+        FindingTables says = new FindingTables(priced.bill());
+        Resolution.Resolved resolved = priced.bill().resolved();
+        PageBuilder page =
+                head.page(PageNames.FINDINGS, "Findings and cautions").print(head.portrait());
+        if (resolved.findings().isEmpty()) {
+            page.note("Nothing was found that a person must look at or know of.");
+        } else {
+            page.add(says.findings());
+        }
+        if (!priced.bill().order().waived().isEmpty()) {
+            page.heading("What was waived, and by whom").add(says.waivers());
+        }
+        ExtrasTable.add(page, priced);
+        page.heading("Cautions");
+        SortedSet<String> codes = resolved.kit().cautions().getOrDefault("bill", new TreeSet<>());
+        CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");
+        return page.signatures("Checked by", "Released by");
+    }
+}
