@@ -19,6 +19,19 @@ final class FindingTables {
 
     private static final int SENTENCE = 60;
 
+    private static final Column[] FINDINGS = {
+        Column.text("weight", "Weight").atMost(16),
+        Column.text("finding", "Finding").atMost(22),
+        Column.text("sentence", "What it says").atMost(SENTENCE)
+    };
+
+    private static final Column[] WAIVERS = {
+        Column.text("finding", "Finding").atMost(26),
+        Column.text("who", "Who").atMost(14),
+        Column.date("when", "When"),
+        Column.text("why", "Why").atMost(40)
+    };
+
     private final Bill bill;
     private final Order order;
 
@@ -39,11 +52,7 @@ final class FindingTables {
     }
 
     TableBuilder findings() {
-        TableBuilder table = Table.named("findings")
-                .columns(
-                        Column.text("weight", "Weight").atMost(16),
-                        Column.text("finding", "Finding").atMost(22),
-                        Column.text("sentence", "What it says").atMost(SENTENCE));
+        TableBuilder table = Table.named("findings").columns(FINDINGS);
         bill.resolved()
                 .findings()
                 .forEach(finding -> table.row()
@@ -61,12 +70,7 @@ final class FindingTables {
     }
 
     TableBuilder waivers() {
-        TableBuilder table = Table.named("waivers")
-                .columns(
-                        Column.text("finding", "Finding").atMost(26),
-                        Column.text("who", "Who").atMost(14),
-                        Column.date("when", "When"),
-                        Column.text("why", "Why").atMost(40));
+        TableBuilder table = Table.named("waivers").columns(WAIVERS);
         order.waived()
                 .forEach(waiver -> table.row()
                         .put("finding", waived(waiver))

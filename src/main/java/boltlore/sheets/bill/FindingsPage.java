@@ -1,7 +1,6 @@
 package boltlore.sheets.bill;
 
 import boltlore.pricing.PricedBill;
-import boltlore.resolution.Resolution;
 import boltlore.sheets.PageBuilder;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -18,11 +17,19 @@ final class FindingsPage {
     }
 
     PageBuilder page() {
-        FindingTables says = new FindingTables(priced.bill());
-        Resolution.Resolved resolved = priced.bill().resolved();
         PageBuilder page =
                 head.page(PageNames.FINDINGS, "Findings and cautions").print(head.portrait());
-        if (resolved.findings().isEmpty()) {
+        findings(page);
+        ExtrasTable.add(page, priced);
+        page.heading("Cautions");
+        SortedSet<String> codes = priced.bill().resolved().kit().cautions().getOrDefault("bill", new TreeSet<>());
+        CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");
+        return page.signatures("Checked by", "Released by");
+    }
+
+    private void findings(PageBuilder page) {
+        FindingTables says = new FindingTables(priced.bill());
+        if (priced.bill().resolved().findings().isEmpty()) {
             page.note("Nothing was found that a person must look at or know of.");
         } else {
             page.add(says.findings());
@@ -30,10 +37,5 @@ final class FindingsPage {
         if (!priced.bill().order().waived().isEmpty()) {
             page.heading("What was waived, and by whom").add(says.waivers());
         }
-        ExtrasTable.add(page, priced);
-        page.heading("Cautions");
-        SortedSet<String> codes = resolved.kit().cautions().getOrDefault("bill", new TreeSet<>());
-        CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");
-        return page.signatures("Checked by", "Released by");
     }
 }

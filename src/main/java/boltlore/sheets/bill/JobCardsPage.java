@@ -19,6 +19,19 @@ import java.util.List;
 /** How each part is made: what is cut, then operation by operation, with room to count and sign. */
 final class JobCardsPage {
 
+    private static final Column[] COLUMNS = {
+        Column.text("step", "Step").atMost(34),
+        Column.decimal("length", "Length", 1).in("mm"),
+        Column.text("angles", "End angles").in("°").atMost(12),
+        Column.quantity("pieces", "Pieces"),
+        Column.decimal("setUp", "Set-up", 1).in("min"),
+        Column.decimal("run", "Run, each", 1).in("min"),
+        Column.decimal("minutes", "Time", 1).in("min"),
+        Column.blank("good", "Good").atMost(8),
+        Column.blank("scrapped", "Scrapped").atMost(8),
+        Column.signature("done", "Done by")
+    };
+
     private final PricedBill priced;
     private final OrderHead head;
     private final MakingWords words;
@@ -43,26 +56,11 @@ final class JobCardsPage {
     }
 
     private TableBuilder table() {
-        TableBuilder table = Table.named("steps");
-        columns(table);
+        TableBuilder table = Table.named("steps").columns(COLUMNS);
         List<Job> jobs = Job.of(priced).stream().filter(JobCardsPage::has).toList();
         jobs.forEach(job -> card(table, job));
         table.total("all", "All parts").sumOfSubtotals("minutes", Job.minutes(jobs));
         return table;
-    }
-
-    private static void columns(TableBuilder table) {
-        table.columns(
-                Column.text("step", "Step").atMost(34),
-                Column.decimal("length", "Length", 1).in("mm"),
-                Column.text("angles", "End angles").in("°").atMost(12),
-                Column.quantity("pieces", "Pieces"),
-                Column.decimal("setUp", "Set-up", 1).in("min"),
-                Column.decimal("run", "Run, each", 1).in("min"),
-                Column.decimal("minutes", "Time", 1).in("min"),
-                Column.blank("good", "Good").atMost(8),
-                Column.blank("scrapped", "Scrapped").atMost(8),
-                Column.signature("done", "Done by"));
     }
 
     private void card(TableBuilder table, Job job) {

@@ -82,6 +82,16 @@ final class MakePage {
 
     private void fill(RowBuilder row, Job job) {
         what(row, job);
+        howMany(row, job);
+        if (JobCardsPage.has(job)) {
+            String sum = "subtotal-" + job.part().number();
+            row.put("minutes", cell(PageNames.JOB_CARDS, "steps", sum, "minutes"), job.minutes());
+        }
+        Days.startBy(row, "release", job.timing(), due);
+        Days.readyBy(row, "need", job.timing(), due);
+    }
+
+    private void howMany(RowBuilder row, Job job) {
         row.put("count", job.count());
         if (job.extra().signum() > 0) {
             row.put("extra", job.extra());
@@ -89,12 +99,6 @@ final class MakePage {
         if (isUndecided(job)) {
             row.put("undecided", undecided.getOrDefault(job.part().number(), BigDecimal.ZERO));
         }
-        if (JobCardsPage.has(job)) {
-            String sum = "subtotal-" + job.part().number();
-            row.put("minutes", cell(PageNames.JOB_CARDS, "steps", sum, "minutes"), job.minutes());
-        }
-        Days.startBy(row, "release", job.timing(), due);
-        Days.readyBy(row, "need", job.timing(), due);
     }
 
     private void what(RowBuilder row, Job job) {

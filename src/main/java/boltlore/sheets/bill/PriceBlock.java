@@ -9,6 +9,7 @@ import boltlore.coating.KitFilm;
 import boltlore.pricing.MinorUnit;
 import boltlore.pricing.Price;
 import boltlore.pricing.PricedBill;
+import boltlore.pricing.Totals;
 import boltlore.sheets.Formula;
 import boltlore.sheets.Kind;
 import boltlore.sheets.Particulars;
@@ -26,22 +27,14 @@ final class PriceBlock {
     /** On the bill's own page, as live formulas over its total row. */
     static ParticularsBuilder worked(PricedBill priced) {
         Kind money = Kind.money(priced.currency());
+        Totals totals = priced.totals();
         ParticularsBuilder says = Particulars.named(NAME)
-                .say(
-                        "own",
-                        "Parts and making",
-                        money,
-                        total("extended"),
-                        priced.totals().own())
-                .say(
-                        "coating",
-                        "Coating",
-                        money,
-                        total("coating"),
-                        priced.totals().coating());
+                .say("own", "Parts and making", money, total("extended"), totals.own())
+                .say("coating", "Coating", money, total("coating"), totals.coating());
         kit(says, priced, money);
+        Formula all = sum(value("price"), value("extras"));
         return says.say("extras", "Extras", money, priced.extrasPrice())
-                .say("total", "Price of the order", money, sum(value("price"), value("extras")), priced.totalPrice());
+                .say("total", "Price of the order", money, all, priced.totalPrice());
     }
 
     private static void kit(ParticularsBuilder says, PricedBill priced, Kind money) {
