@@ -8,6 +8,7 @@ import boltlore.order.json.OrderWriter;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Witnesses;
+import boltlore.proof.evidence.Evidence;
 import boltlore.proof.json.ProofJson;
 import boltlore.resolution.Severity;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +24,8 @@ final class ProofResults {
     private final List<FamilyProof> proofs;
     private final Map<Answer.Defect, Order> orders;
     private final IdentityHashMap<Answer.Defect, String> files = new IdentityHashMap<>();
+
+    private final List<String> written = new ArrayList<>();
 
     private ProofResults(List<FamilyProof> proofs, Map<Answer.Defect, Order> orders) {
         this.proofs = proofs;
@@ -47,12 +50,33 @@ final class ProofResults {
         return faults;
     }
 
+    /** Writes a folder for each family with its statements for other solvers; stops at the first file it cannot write. */
+    List<Fault> writeEvidence(Path folder) {
+        List<Fault> faults = new ArrayList<>();
+        for (FamilyProof proof : proofs) {
+            Path own = folder.resolve(proof.family().name());
+            int statements = Evidence.write(proof, (name, text) -> {
+                if (faults.isEmpty()) {
+                    faults.addAll(WrittenAside.write(own.resolve(name), text.getBytes(StandardCharsets.UTF_8))
+                            .faults());
+                }
+            });
+            written.add(own + ": " + statements + " statements to check again, with 'sh check.sh SOLVER'");
+        }
+        return faults;
+    }
+
     JsonOut json() {
         return JsonOut.list(proofs, proof -> ProofJson.of(proof, this::witness));
     }
 
     void print(Screen screen) {
         proofs.forEach(proof -> ProofText.print(screen, proof, this::witness));
+        if (!written.isEmpty()) {
+            screen.line("");
+            screen.line("Written:");
+            written.forEach(line -> screen.wrapped(2, line));
+        }
     }
 
     private String witness(Answer.Defect defect) {

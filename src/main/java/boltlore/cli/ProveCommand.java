@@ -41,6 +41,13 @@ final class ProveCommand extends RoomCommand {
             description = "Write an order file for each defect that an order can show, ready to run with 'kit'.")
     private @Nullable Path witnesses;
 
+    @Option(
+            names = "--evidence",
+            paramLabel = "FOLDER",
+            description = "Write every statement in the DIMACS format with the answer to expect, and a script that"
+                    + " checks them again with any solver.")
+    private @Nullable Path evidence;
+
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
 
@@ -88,7 +95,13 @@ final class ProveCommand extends RoomCommand {
             proofs.add(Prover.prove(known, family, Kinds.all(), until, progress));
         }
         ProofResults results = ProofResults.of(known, proofs);
-        List<Fault> faults = witnesses == null ? List.of() : results.writeWitnesses(witnesses);
+        List<Fault> faults = new ArrayList<>();
+        if (witnesses != null) {
+            faults.addAll(results.writeWitnesses(witnesses));
+        }
+        if (evidence != null) {
+            faults.addAll(results.writeEvidence(evidence));
+        }
         if (json()) {
             screen.line(results.json().written().stripTrailing());
         } else {
