@@ -30,19 +30,18 @@ public final class Choices {
      *     fault before they come here
      */
     public static Choices of(Family family, Map<OptionName, String> chosen) {
-        for (Map.Entry<OptionName, String> choice : chosen.entrySet()) {
-            Option option = family.option(choice.getKey())
-                    .orElseThrow(() -> new IllegalArgumentException("No option " + choice.getKey()));
-            if (option.value(choice.getValue()).isEmpty()) {
-                throw new IllegalArgumentException("No value " + choice.getValue() + " of " + choice.getKey());
-            }
-        }
         Map<OptionName, String> ordered = new LinkedHashMap<>();
         for (Option option : family.options()) {
             String value = chosen.get(option.name());
             if (value != null) {
+                if (option.value(value).isEmpty()) {
+                    throw new IllegalArgumentException("No value " + value + " of " + option.name());
+                }
                 ordered.put(option.name(), value);
             }
+        }
+        if (ordered.size() != chosen.size()) {
+            throw new IllegalArgumentException("Not all options known: " + chosen.keySet());
         }
         return new Choices(family, Collections.unmodifiableMap(ordered));
     }

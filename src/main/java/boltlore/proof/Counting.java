@@ -3,6 +3,7 @@ package boltlore.proof;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
+import boltlore.logic.Any;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
 import boltlore.logic.OrderCounter;
@@ -17,6 +18,7 @@ final class Counting {
 
     private final Family family;
     private final Deadline deadline;
+    private @Nullable Count all;
     private @Nullable OrderCounter counter;
     private @Nullable OrderCounter backwards;
     private @Nullable List<Choices> variants;
@@ -29,7 +31,12 @@ final class Counting {
     }
 
     Count all() {
-        return counter().all();
+        Count counted = all;
+        if (counted == null) {
+            counted = counter().all();
+            all = counted;
+        }
+        return counted;
     }
 
     /**
@@ -39,7 +46,10 @@ final class Counting {
      *     the program
      */
     Touched touched(Condition condition, boolean someAreKnown) {
-        Count counted = counter().with(condition);
+        if (condition.equals(Any.NEVER) && !someAreKnown) {
+            return new Touched(new Count.Exactly(BigInteger.ZERO), all(), "there being none");
+        }
+        Count counted = condition.isAlways() ? all() : counter().with(condition);
         if (!(counted instanceof Count.Exactly exactly)) {
             return new Touched(counted, all(), "");
         }
@@ -98,8 +108,14 @@ final class Counting {
         return each;
     }
 
+    private boolean isSmall() {
+        return all() instanceof Count.Exactly exactly
+                && exactly.orders().compareTo(ordersEach().multiply(BigInteger.valueOf(PlainVariants.MOST_VARIANTS)))
+                        <= 0;
+    }
+
     private Optional<List<Choices>> variants() {
-        if (variants == null && small) {
+        if (variants == null && small && isSmall()) {
             variants = PlainVariants.of(family).orElse(null);
             small = variants != null;
         }

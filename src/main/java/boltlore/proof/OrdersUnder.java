@@ -3,22 +3,23 @@ package boltlore.proof;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
-import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
 import boltlore.logic.ValidOrders;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The orders of a family under all limits, under all but one, or under some: two solvers that live as long as a run. */
 final class OrdersUnder {
 
+    private static final int QUESTIONS_TO_A_SOLVER = 400;
+
     private final Family family;
     private final Deadline deadline;
-    private final ValidOrders valid;
+    private ValidOrders valid;
+    private int asked;
     private final IdentityHashMap<Limit, Condition> keeping = new IdentityHashMap<>();
     private @Nullable ValidOrders free;
 
@@ -32,11 +33,20 @@ final class OrdersUnder {
         return valid;
     }
 
-    /** An order under those limits that fulfils the condition. */
-    Optional<Choices> some(Condition condition, Question.Under under) {
+    /** Whether an order under those limits fulfils the condition. */
+    boolean some(Condition condition, Question.Under under) {
         return under.keeps() == Question.Keeps.ALL
-                ? valid.witness(condition)
-                : free().witness(keeping(limits(under), condition));
+                ? fresh().some(condition)
+                : free().some(keeping(limits(under), condition));
+    }
+
+    /** The solver of all valid orders, made anew now and then: it drags along the parts of all it was ever asked. */
+    private ValidOrders fresh() {
+        asked++;
+        if (asked % QUESTIONS_TO_A_SOLVER == 0) {
+            valid = new ValidOrders(family, family.limits(), deadline);
+        }
+        return valid;
     }
 
     /** Whether an order keeps these limits and fulfils the condition. */

@@ -42,6 +42,7 @@ public final class PlainVariants {
                 .filter(option -> mentioned.contains(option.name()))
                 .toList();
         options.forEach(option -> forbidden.add(new ArrayList<>()));
+        forbidden.add(new ArrayList<>());
         for (Limit limit : family.limits()) {
             forbidden.get(lastOption(limit.forbids())).add(limit.forbids());
         }
@@ -49,7 +50,7 @@ public final class PlainVariants {
 
     private int lastOption(Condition condition) {
         Set<OptionName> spokenOf = Mentions.of(condition);
-        int last = 0;
+        int last = options.size();
         for (int i = 0; i < options.size(); i++) {
             last = spokenOf.contains(options.get(i).name()) ? i : last;
         }
@@ -59,7 +60,7 @@ public final class PlainVariants {
     /** Every valid choice of the options that are not free; empty where the family is not small. */
     public static Optional<List<Choices>> of(Family family) {
         PlainVariants variants = new PlainVariants(family);
-        return variants.options.isEmpty() || !variants.choose(0) ? Optional.empty() : Optional.of(variants.found);
+        return variants.choose(0) ? Optional.of(variants.found) : Optional.empty();
     }
 
     /** How many orders each of the variants stands for: the product of the free options' values. */
@@ -74,7 +75,9 @@ public final class PlainVariants {
     /** @return false when it takes too long */
     private boolean choose(int place) {
         if (place == options.size()) {
-            found.add(Choices.of(family, chosen));
+            if (isAllowed(place)) {
+                found.add(Choices.of(family, chosen));
+            }
             return found.size() <= MOST_VARIANTS;
         }
         Option option = options.get(place);

@@ -93,15 +93,15 @@ public final class Prover {
         if (!(statement.question() instanceof Question.Asked asked)) {
             return new Answer.NotDecided(statement, ((Question.TooLarge) statement.question()).why());
         }
-        Optional<Choices> found = orders.some(asked.condition(), asked.under());
-        if (found.isPresent() == asked.someIsSound()) {
+        if (orders.some(asked.condition(), asked.under()) == asked.someIsSound()) {
             return new Answer.Proved(statement);
         }
-        return found.isPresent() ? shown(statement, asked, found.get()) : excluded(statement, asked);
+        return asked.someIsSound() ? excluded(statement, asked) : shown(statement, asked);
     }
 
     /** A defect that an order shows. */
-    private Answer shown(Statement statement, Question.Asked asked, Choices witness) {
+    private Answer shown(Statement statement, Question.Asked asked) {
+        Choices witness = orders.valid().witness(asked.condition()).orElseThrow();
         Cause cause = Whenever.of(witness, asked.condition(), orders.valid());
         Set<OptionName> spokenOf = cause.choices().stream().map(Choice::option).collect(Collectors.toSet());
         List<Limit> limits = family.limits().stream()

@@ -9,21 +9,21 @@ import boltlore.proof.kinds.Kinds;
 import java.nio.file.Path;
 
 /** The demo families as they stand in the catalogue folder, read once. */
-final class DemoFamily {
+public final class DemoFamily {
 
-    static final String VAN = "pannier-van";
+    public static final String VAN = "pannier-van";
 
     private DemoFamily() {}
 
-    static Catalogue catalogue() {
+    public static Catalogue catalogue() {
         return Read.CATALOGUE;
     }
 
-    static FamilyProof prove(Catalogue catalogue, String family) {
+    public static FamilyProof prove(Catalogue catalogue, String family) {
         return prove(catalogue, catalogue.family(family));
     }
 
-    static FamilyProof prove(Catalogue catalogue, Family family) {
+    public static FamilyProof prove(Catalogue catalogue, Family family) {
         return Prover.prove(catalogue, family, Kinds.all(), Deadline.NONE, Prover.Progress.NONE);
     }
 
