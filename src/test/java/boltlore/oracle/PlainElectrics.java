@@ -60,7 +60,8 @@ final class PlainElectrics {
     private void export() {
         Facts outlet = facts(Role.EXPORT);
         Facts charger = facts(Role.CHARGER);
-        if (outlet.socket() != null && Boolean.FALSE.equals(charger.twoWay())) {
+        boolean feedsOut = charger.twoWay() != null && charger.twoWay();
+        if (outlet.socket() != null && kit.choice.inRole(Role.CHARGER).isPresent() && !feedsOut) {
             findings.add(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, name(Role.EXPORT), name(Role.CHARGER)));
         }
         if (outlet.volts() != null && outlet.amps() != null && charger.exportKw() != null) {

@@ -43,6 +43,6 @@ final class ExportWithoutTwoWay implements FindingStatements {
 
     private static boolean clash(OptionValue export, OptionValue charger) {
         return export.facts().socket() != null
-                && Boolean.FALSE.equals(charger.facts().twoWay());
+                && !Boolean.TRUE.equals(charger.facts().twoWay());
     }
 }

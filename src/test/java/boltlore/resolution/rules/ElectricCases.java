@@ -68,6 +68,10 @@ final class ElectricCases {
                         .given(OUTLET, ONE_WAY)
                         .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "seven"))
                         .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
+                rule("Export to a load needs a charger that feeds out")
+                        .given(OUTLET, Wired.plain(Role.CHARGER, "not-known"))
+                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "not-known"))
+                        .butNotWithout(OUTLET),
                 rule("An export outlet gives no more than the charger may feed out")
                         .given(OUTLET, THREE_KW_OUT)
                         .concludes(new Finding(FindingKind.EXPORT_ABOVE_RATING, "outlet", "seven"))
