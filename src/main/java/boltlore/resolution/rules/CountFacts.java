@@ -60,7 +60,7 @@ final class CountFacts {
                 line.expects().forEach(expectation -> expects(new Asker.OfLine(line.name()), expectation));
             }
         }
-        facts.add(new Amount(position.name().text(), BigDecimal.valueOf(lines)));
+        facts.add(new Amount(Amount.linesAt(position.name()), BigDecimal.valueOf(lines)));
     }
 
     private void expects(Asker asker, Expectation expectation) {
@@ -68,7 +68,12 @@ final class CountFacts {
         if (key.equals(Holds.NEVER)) {
             return;
         }
-        facts.add(new Expects(asker, expectation.target().name(), expectation.atLeast(), key));
+        Expectation.Target target = expectation.target();
+        facts.add(new Expects(asker, target.name(), counted(target), expectation.atLeast(), key));
+    }
+
+    private static String counted(Expectation.Target target) {
+        return target instanceof Expectation.OfPosition of ? Amount.linesAt(of.position()) : target.name();
     }
 
     private void pairs() {

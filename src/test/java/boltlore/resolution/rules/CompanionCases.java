@@ -27,7 +27,8 @@ final class CompanionCases {
     private static final HandInKit LEFT = new HandInKit("pedals", Hand.LEFT);
     private static final HandInKit RIGHT = new HandInKit("pedals", Hand.RIGHT);
     private static final InKit INLET_IN = new InKit(byPart("CI-2"));
-    private static final Expects TWO_LOCKS = new Expects(byPart("CI-2"), "LA-1", new BigDecimal("2"), CONDITION);
+    private static final Expects TWO_LOCKS =
+            new Expects(byPart("CI-2"), "LA-1", "LA-1", new BigDecimal("2"), CONDITION);
     private static final Amount ONE_LOCK = new Amount("LA-1", BigDecimal.ONE);
 
     private CompanionCases() {}

@@ -3,5 +3,10 @@ package boltlore.resolution.rules.facts;
 import boltlore.resolution.Asker;
 import java.math.BigDecimal;
 
-/** The asker expects at least that many of a part, or lines at a position, when the condition holds. */
-public record Expects(Asker asker, String target, BigDecimal atLeast, String condition) {}
+/**
+ * The asker expects at least that many of a part, or lines at a position, when the condition holds.
+ *
+ * @param target name for people
+ * @param counted name of the {@link Amount} that tells it
+ */
+public record Expects(Asker asker, String target, String counted, BigDecimal atLeast, String condition) {}
