@@ -11,6 +11,9 @@ import boltlore.proof.Witnesses;
 import boltlore.proof.evidence.Evidence;
 import boltlore.proof.json.ProofJson;
 import boltlore.resolution.Severity;
+import boltlore.sheets.SheetFile;
+import boltlore.sheets.proofs.ProofReport;
+import boltlore.sheets.xlsx.XlsxWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,6 +67,14 @@ final class ProofResults {
             written.add(own + ": " + statements + " statements to check again, with 'sh check.sh SOLVER'");
         }
         return faults;
+    }
+
+    List<Fault> writeReport(Catalogue catalogue, Path file) {
+        SheetFile sheets = new XlsxWriter()
+                .write(ProofReport.of(catalogue, proofs, this::witness))
+                .get(0);
+        written.add(file + ": the report");
+        return WrittenAside.write(file, sheets.content()).faults();
     }
 
     JsonOut json() {

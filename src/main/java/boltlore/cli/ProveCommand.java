@@ -48,6 +48,9 @@ final class ProveCommand extends RoomCommand {
                     + " checks them again with any solver.")
     private @Nullable Path evidence;
 
+    @Option(names = "--report", paramLabel = "FILE", description = "Write the proof as a workbook (XLSX).")
+    private @Nullable Path report;
+
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
 
@@ -90,10 +93,11 @@ final class ProveCommand extends RoomCommand {
 
     private int prove(Screen screen, Catalogue known, List<Family> asked, Deadline until) {
         List<FamilyProof> proofs = new ArrayList<>();
+        ProofProgress progress = new ProofProgress(aside());
         for (Family family : asked) {
-            ProofProgress progress = new ProofProgress(aside(), family.name());
-            proofs.add(Prover.prove(known, family, Kinds.all(), until, progress));
+            proofs.add(Prover.prove(known, family, Kinds.all(), until, progress.of(family.name())));
         }
+        progress.end();
         ProofResults results = ProofResults.of(known, proofs);
         List<Fault> faults = new ArrayList<>();
         if (witnesses != null) {
@@ -101,6 +105,9 @@ final class ProveCommand extends RoomCommand {
         }
         if (evidence != null) {
             faults.addAll(results.writeEvidence(evidence));
+        }
+        if (report != null) {
+            faults.addAll(results.writeReport(known, report));
         }
         if (json()) {
             screen.line(results.json().written().stripTrailing());

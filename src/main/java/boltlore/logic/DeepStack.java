@@ -8,15 +8,28 @@ final class DeepStack {
 
     private static final long STACK_BYTES = 512L << 20;
 
+    private static final long LOOK_MILLIS = 50;
+
     private DeepStack() {}
 
-    static <T extends @Nullable Object> T call(Supplier<T> work) {
+    /**
+     * What the work comes to.
+     *
+     * @throws Deadline.Passed where the time is up first; the work's thread then ends with the program at the latest, and
+     *     nothing that it works on may be used any more
+     */
+    static <T extends @Nullable Object> T call(Deadline deadline, Supplier<T> work) {
         Running<T> running = new Running<>(work);
         Thread thread = new Thread(null, running, "counting", STACK_BYTES);
         thread.setDaemon(true);
         thread.start();
         try {
-            thread.join();
+            while (thread.isAlive()) {
+                thread.join(LOOK_MILLIS);
+                if (thread.isAlive()) {
+                    deadline.check();
+                }
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new Deadline.Passed();

@@ -58,7 +58,7 @@ public final class OrderCounter {
         }
         int nodes = Math.max(10_000, ordered.size() * 50);
         kernel = new BDDKernel(formulas, ordered, nodes, nodes);
-        valid = DeepStack.call(() -> valid(family, forbidden));
+        valid = DeepStack.call(deadline, () -> valid(family, forbidden));
     }
 
     private List<Variable> variablesOf(Option option) {
@@ -126,7 +126,7 @@ public final class OrderCounter {
     }
 
     private Count count(Supplier<@Nullable BDD> diagram) {
-        return DeepStack.call(() -> {
+        return DeepStack.call(deadline, () -> {
             BDD bdd = diagram.get();
             return bdd == null ? givenUp : new Count.Exactly(bdd.modelCount());
         });

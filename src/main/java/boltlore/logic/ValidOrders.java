@@ -36,6 +36,7 @@ public final class ValidOrders {
     private final IdentityHashMap<Condition, Literal> selectors = new IdentityHashMap<>();
     private final List<Condition> selected = new ArrayList<>();
     private final Deadline deadline;
+    private final UntilDeadline untilDeadline;
     private final OpenValues openValues;
     private final ShownValues shownValues;
     private int freshVariables;
@@ -50,6 +51,7 @@ public final class ValidOrders {
 
     public ValidOrders(Family family, List<Limit> limits, Deadline deadline) {
         this.deadline = deadline;
+        this.untilDeadline = new UntilDeadline(deadline);
         variables = new OptionVariables(family, formulas);
         conditions = new ConditionFormulas(formulas, variables);
         MiniSatConfig config = MiniSatConfig.builder()
@@ -77,7 +79,10 @@ public final class ValidOrders {
 
     boolean someGiven(List<Literal> given) {
         deadline.check();
-        Tristate answer = given.isEmpty() ? solver.sat() : solver.sat(given);
+        Tristate answer = given.isEmpty() ? solver.sat(untilDeadline) : solver.sat(untilDeadline, given);
+        if (answer == Tristate.UNDEF) {
+            throw new Deadline.Passed();
+        }
         return answer == Tristate.TRUE;
     }
 

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 /** Counts valid orders exactly, each number a second time by other means. */
 final class Counting {
 
+    private static final Count TIME_UP = new Count.GivenUp("the time was up");
+
     private final Family family;
     private final Deadline deadline;
     private @Nullable Count all;
@@ -30,7 +32,16 @@ final class Counting {
         this.deadline = deadline;
     }
 
-    Count all() {
+    /** How many valid orders there are, or that there was no time to count them. */
+    Count allInTime() {
+        try {
+            return all();
+        } catch (Deadline.Passed e) {
+            return TIME_UP;
+        }
+    }
+
+    private Count all() {
         Count counted = all;
         if (counted == null) {
             counted = counter().all();
@@ -46,6 +57,14 @@ final class Counting {
      *     the program
      */
     Touched touched(Condition condition, boolean someAreKnown) {
+        try {
+            return counted(condition, someAreKnown);
+        } catch (Deadline.Passed e) {
+            return new Touched(TIME_UP, TIME_UP, "");
+        }
+    }
+
+    private Touched counted(Condition condition, boolean someAreKnown) {
         if (condition.equals(Any.NEVER) && !someAreKnown) {
             return new Touched(new Count.Exactly(BigInteger.ZERO), all(), "there being none");
         }

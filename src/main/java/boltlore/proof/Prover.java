@@ -7,7 +7,6 @@ import boltlore.catalogue.Limit;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choices.Mentions;
-import boltlore.logic.Count;
 import boltlore.logic.Deadline;
 import boltlore.logic.MinimalConflict;
 import boltlore.measure.OptionName;
@@ -38,6 +37,9 @@ public final class Prover {
         Progress NONE = (answered, all) -> {};
 
         void answered(int answered, int all);
+
+        /** All are answered, and the valid orders are being counted. */
+        default void counting() {}
     }
 
     /**
@@ -49,17 +51,16 @@ public final class Prover {
         List<Statement> statements =
                 kinds.stream().flatMap(kind -> kind.statements(view).stream()).toList();
         List<Answer> answers = new ArrayList<>();
-        Count all = new Count.GivenUp("the time was up");
+        Prover prover = new Prover(family, deadline);
         try {
-            Prover prover = new Prover(family, deadline);
             prover.answerAll(statements, answers, progress);
-            all = prover.counting.all();
         } catch (Deadline.Passed e) {
             statements
                     .subList(answers.size(), statements.size())
                     .forEach(rest -> answers.add(new Answer.Unproved(rest)));
         }
-        return new FamilyProof(family, all, List.copyOf(answers));
+        progress.counting();
+        return new FamilyProof(family, prover.counting.allInTime(), List.copyOf(answers));
     }
 
     private void answerAll(List<Statement> statements, List<Answer> answers, Progress progress) {

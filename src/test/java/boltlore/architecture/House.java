@@ -53,7 +53,8 @@ final class House {
         trades.forEach(trade -> plan.put(trade, List.of("bill")));
         plan.put(
                 "sheets",
-                Stream.concat(trades.stream(), Stream.of("explanation")).toList());
+                Stream.concat(trades.stream(), Stream.of("explanation", "proof"))
+                        .toList());
         plan.put("exports", List.of("sheets"));
         plan.put("checking", List.of("picking"));
         plan.put("book", List.of("bill"));

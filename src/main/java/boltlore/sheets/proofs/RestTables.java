@@ -1,0 +1,61 @@
+package boltlore.sheets.proofs;
+
+import boltlore.proof.Answer;
+import boltlore.proof.FamilyProof;
+import boltlore.resolution.Severity;
+import boltlore.sheets.Column;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What is good to know without being a defect, and what was neither proved nor refuted. */
+final class RestTables {
+
+    private RestTables() {}
+
+    static TableBuilder information(List<FamilyProof> proofs) {
+        TableBuilder table = Table.named("information")
+                .columns(
+                        Column.text("family", "Family"),
+                        Column.text("kind", "Kind"),
+                        Column.text("subject", "About"),
+                        Column.text("sentence", "What holds").atMost(60));
+        for (FamilyProof proof : proofs) {
+            proof.defects()
+                    .filter(defect -> defect.statement().kind().severity() == Severity.INFORMS)
+                    .map(Answer.Defect::statement)
+                    .forEach(statement -> table.row()
+                            .put("family", proof.family().name())
+                            .put("kind", statement.kind().name())
+                            .put("subject", statement.subject())
+                            .put("sentence", statement.refuted()));
+        }
+        return table;
+    }
+
+    static TableBuilder open(List<FamilyProof> proofs) {
+        TableBuilder table = Table.named("open")
+                .columns(
+                        Column.text("family", "Family"),
+                        Column.text("statement", "Statement").atMost(60),
+                        Column.text("why", "Why").atMost(60));
+        for (FamilyProof proof : proofs) {
+            openOf(proof)
+                    .forEach(answer -> table.row()
+                            .put("family", proof.family().name())
+                            .put("statement", answer.statement().title())
+                            .put("why", why(answer)));
+        }
+        return table;
+    }
+
+    static Stream<Answer> openOf(FamilyProof proof) {
+        return proof.answers().stream()
+                .filter(answer -> answer instanceof Answer.NotDecided || answer instanceof Answer.Unproved);
+    }
+
+    private static String why(Answer answer) {
+        return answer instanceof Answer.NotDecided undecided ? undecided.why() : "the time was up";
+    }
+}
