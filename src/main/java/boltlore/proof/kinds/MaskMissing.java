@@ -3,6 +3,7 @@ package boltlore.proof.kinds;
 import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Feature;
+import boltlore.logic.Any;
 import boltlore.measure.PartNumber;
 import boltlore.proof.FindingStatements;
 import boltlore.proof.KitView;
@@ -42,21 +43,20 @@ final class MaskMissing implements FindingStatements {
         for (PartNumber part : kit.bringings().parts()) {
             Coat coat = kit.catalogue().part(part).coat();
             for (Feature feature : coat == null ? List.<Feature>of() : coat.features()) {
-                if (feature.treat() == Feature.Treat.MASKED
-                        && shop.maskFor(feature).isEmpty()) {
-                    all.add(missing(kit, part, feature));
+                if (feature.treat() == Feature.Treat.MASKED) {
+                    all.add(missing(kit, part, feature, shop.maskFor(feature).isEmpty()));
                 }
             }
         }
         return SameFinding.merged(all);
     }
 
-    private static PossibleFinding missing(KitView kit, PartNumber part, Feature feature) {
+    private static PossibleFinding missing(KitView kit, PartNumber part, Feature feature, boolean missing) {
         String named = feature.kind().name().toLowerCase(Locale.ROOT) + " " + feature.size();
         return PossibleFinding.of(
                 part.text(),
                 named,
-                kit.parts().present(part),
+                missing ? kit.parts().present(part) : Any.NEVER,
                 DeadPart.lines(kit, part),
                 "A valid order has part " + part + " coated, and there is no mask for its " + named + ".");
     }

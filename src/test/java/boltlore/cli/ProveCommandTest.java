@@ -1,0 +1,159 @@
+package boltlore.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Row;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("prove")
+class ProveCommandTest {
+
+    private static final Path EXAMPLES = Path.of("src", "test", "resources", "worked-families");
+
+    @TempDir
+    Path folder;
+
+    private static Ran prove(Object... arguments) {
+        return Ran.boltlore(Stream.concat(Stream.of("prove", "--catalog", EXAMPLES), Stream.of(arguments))
+                .toArray());
+    }
+
+    @Test
+    @DisplayName("ends with 0 when all is proved")
+    void ends_with_0_when_all_is_proved() {
+        Ran ran = prove("t-shirt");
+
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
+        assertThat(ran.out())
+                .contains("t-shirt: ", " statements about 11 valid orders")
+                .contains("Every position is filled whenever it is due.");
+        assertThat(ran.err()).isEmpty();
+    }
+
+    @Test
+    @DisplayName("ends with 1 at a defect, and says what, how many, when, and how to mend it")
+    void ends_with_1_at_a_defect() {
+        Ran ran = prove("film-hole");
+
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
+        assertThat(ran.out())
+                .contains("stops the sheets: hole: print-film")
+                .contains("Touches 4 of 11 valid orders, 36.36 %: exactly those with size=large, print=stw.")
+                .contains("Lines: a, b")
+                .contains("To mend it: Add a line for these orders");
+    }
+
+    @Test
+    @DisplayName("ends with 5 when nothing is refuted and the time was too short, and names what is unproved")
+    void ends_with_5_when_the_time_was_too_short() {
+        Ran ran = prove("t-shirt", "--within", "0ms");
+
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.UNDECIDED);
+        assertThat(ran.out()).contains("Unproved, because the time was up:").contains("hole (1): thing");
+    }
+
+    @Test
+    @DisplayName("names a family that is not there with the nearest that is, and a duration that is none")
+    void refuses_what_it_does_not_know() {
+        Ran family = prove("t-shrit");
+        assertThat(family.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(family.err()).contains("found family 't-shrit'").contains("Did you mean 't-shirt'?");
+
+        Ran duration = prove("t-shirt", "--within", "soon");
+        assertThat(duration.exit()).isEqualTo(Exit.USAGE);
+        assertThat(duration.err()).contains("'soon' is no duration; write 500ms, 30s or 5m");
+    }
+
+    @Test
+    @DisplayName("writes witnesses that 'kit' resolves to the finding they show")
+    void writes_witnesses_that_kit_resolves() {
+        Ran proved = prove("film-hole", "film-overlap", "--witnesses", folder);
+        assertThat(proved.out()).contains("Witness: " + folder.resolve("film-hole-witness-001.json"));
+
+        Ran kit = Ran.boltlore("kit", folder, "--catalog", EXAMPLES, "--out", folder.resolve("out"));
+
+        assertThat(kit.exit()).isEqualTo(Exit.STOPPED);
+        assertThat(kit.out()).contains("hole").contains("overlap");
+    }
+
+    @Test
+    @DisplayName("says a family without any valid order by its conflict, once")
+    void says_a_family_without_any_valid_order() {
+        Ran ran = prove("four-limits");
+
+        assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+        assertThat(ran.out())
+                .contains("four-limits: ", "0 valid orders")
+                .contains("No choice of options keeps all limits.")
+                .contains("Limits: one, two")
+                .contains("Not decided, because there is no valid order to ask:");
+    }
+
+    @Test
+    @DisplayName("gives programs the same as people")
+    void gives_programs_the_same() throws IOException {
+        JsonNode proof =
+                new ObjectMapper().readTree(prove("film-hole", "--json").out()).get(0);
+
+        assertThat(proof.get("validOrders").asText()).isEqualTo("11");
+        JsonNode hole = proof.get("defects").get(0);
+        assertThat(hole.get("kind").asText()).isEqualTo("hole");
+        assertThat(hole.get("severity").asText()).isEqualTo("stops");
+        assertThat(hole.get("touches").asText()).isEqualTo("4");
+        assertThat(hole.get("percent").asText()).isEqualTo("36.36");
+        assertThat(hole.get("countedAgainBy").asText()).isEqualTo("plain enumeration");
+        assertThat(hole.get("noOtherOrder").asBoolean()).isTrue();
+    }
+
+    @Test
+    @DisplayName("writes a workbook that another reader reads back")
+    void writes_a_workbook() throws IOException {
+        Path report = folder.resolve("new").resolve("proof.xlsx");
+
+        Ran ran = prove("film-hole", "--report", report);
+
+        assertThat(ran.out()).contains(report + ": the report");
+        try (ReadableWorkbook book = new ReadableWorkbook(Files.newInputStream(report));
+                Stream<Row> rows = book.findSheet("Defects").orElseThrow().openStream()) {
+            List<String> all = rows.flatMap(Row::stream)
+                    .filter(cell -> cell != null)
+                    .map(cell -> cell.getText())
+                    .toList();
+            assertThat(all).contains("hole", "print-film", "4", "size=large, print=stw");
+        }
+    }
+
+    @Test
+    @DisplayName("says when a place cannot be written, and still prints the proof")
+    void says_when_a_place_cannot_be_written() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "in the way");
+
+        Ran ran = prove("film-hole", "--witnesses", file);
+
+        assertThat(ran.exit()).isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(ran.out()).contains("hole: print-film");
+        assertThat(ran.err()).contains("a place that cannot be written");
+    }
+
+    @Test
+    @DisplayName("writes the statements for other solvers, with the script that asks them")
+    void writes_the_statements_for_other_solvers() {
+        Ran ran = prove("t-shirt", "--evidence", folder);
+
+        assertThat(ran.out()).contains("statements to check again, with 'sh check.sh SOLVER'");
+        assertThat(folder.resolve("t-shirt"))
+                .isDirectoryContaining("glob:**base.cnf")
+                .isDirectoryContaining("glob:**statements.tsv")
+                .isDirectoryContaining("glob:**check.sh");
+    }
+}
