@@ -57,10 +57,9 @@ final class EqualOrders {
                     .filter(value -> values.contains(new Choice(option.name(), value.value())))
                     .filter(value -> !own.contains(new Choice(option.name(), value.value())))
                     .toList();
-            if (!differing.isEmpty()) {
-                others.put(option.name(), differing);
-            }
+            others.put(option.name(), differing);
         }
+        others.values().removeIf(List::isEmpty);
         return others;
     }
 }

@@ -34,10 +34,9 @@ final class FinishCases {
         if (coat == null) {
             return NONE;
         }
-        if (coat.role() == null) {
-            return List.of(new Case(String.valueOf(coat.finish()), Condition.ALWAYS));
-        }
-        FinishRule rule = family.finishes().get(coat.role());
+        FinishRule rule = coat.role() == null
+                ? new FinishRule.Fixed(String.valueOf(coat.finish()))
+                : family.finishes().get(coat.role());
         if (rule instanceof FinishRule.DecidedBy decided) {
             return family.option(decided.option()).map(FinishCases::decidedBy).orElse(NONE);
         }

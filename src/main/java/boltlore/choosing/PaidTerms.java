@@ -44,13 +44,15 @@ final class PaidTerms {
         if (known == null) {
             known = new ArrayList<>();
             for (Part assembly : assembliesOf.getOrDefault(part, List.of())) {
-                boolean bought = assembly.source() == Source.BUY;
-                List<Term> around = bought ? parts.terms(assembly.number()) : insideBought(assembly.number());
-                known.addAll(times(around, inEach(assembly, part)));
+                known.addAll(times(unpaid(assembly), inEach(assembly, part)));
             }
             insideBought.put(part, known);
         }
         return known;
+    }
+
+    private List<Term> unpaid(Part assembly) {
+        return assembly.source() == Source.BUY ? parts.terms(assembly.number()) : insideBought(assembly.number());
     }
 
     private static List<Term> times(List<Term> terms, BigDecimal each) {

@@ -65,19 +65,21 @@ public final class Repairer {
     private Opening repairs(Choices before, Choices after, List<Choice> kept, List<Choice> requests) {
         boolean sound = chooser.some(Chooser.list(before));
         BestKit kitBefore = sound ? best.best(Aim.CHEAPEST, before).orElse(null) : null;
-        List<Condition> wishes = Wanted.all(requests);
-        FewestChanges changes = new FewestChanges(chooser.orders(), Wanted.all(kept), wishes);
+        FewestChanges changes = new FewestChanges(chooser.orders(), Wanted.all(kept), Wanted.all(requests));
         List<Repair> repairs = new ArrayList<>();
         Optional<List<Condition>> givenUp = changes.next();
         for (int compared = 0; givenUp.isPresent() && compared < MOST_COMPARED; compared++) {
-            List<Choice> change = givenUp.get().stream()
-                    .map(wish -> requests.get(wishes.indexOf(wish)))
-                    .toList();
-            repair(after, change, kitBefore).ifPresent(repairs::add);
+            repair(after, among(requests, givenUp.get()), kitBefore).ifPresent(repairs::add);
             givenUp = changes.next();
         }
         repairs.sort(PREFERRED);
         return repairs.isEmpty() ? new Opening.Stopped() : new Opening.Repairs(repairs, givenUp.isEmpty());
+    }
+
+    private static List<Choice> among(List<Choice> requests, List<Condition> wishes) {
+        return requests.stream()
+                .filter(request -> wishes.contains(Wanted.of(request)))
+                .toList();
     }
 
     private Optional<Repair> repair(Choices after, List<Choice> givenUp, @Nullable BestKit before) {

@@ -39,19 +39,19 @@ final class AskCommand extends RoomCommand {
 
     private Outcome<Integer> ask(Screen screen, Bench bench, AskedChoices.Given given) {
         SalesDesk desk = SalesDesk.of(bench, byDate(given), Deadline.NONE);
-        Standing start = desk.chooser().standing(desk.choices());
-        if (!(start instanceof Standing.Sound sound)) {
-            return Outcome.sound(new ChoiceAnswers(screen, desk, json(), false).look());
-        }
+        return desk.chooser().standing(desk.choices()) instanceof Standing.Sound sound
+                ? talk(screen, bench, desk, new Interview(desk.chooser(), sound))
+                : Outcome.sound(new ChoiceAnswers(screen, desk, json(), false).look());
+    }
+
+    private Outcome<Integer> talk(Screen screen, Bench bench, SalesDesk desk, Interview interview) {
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        Interview interview = new Interview(desk.chooser(), sound);
         Dialogue dialogue = new Dialogue(screen, in);
-        boolean finished = new AskSession(dialogue, desk, interview).run();
-        if (!finished) {
+        if (!new AskSession(dialogue, desk, interview).run()) {
             screen.wrapped(0, "Nothing was written.");
             return Outcome.sound(Exit.STOPPED);
         }
-        return new OrderAsked(dialogue, bench, head).write(interview.standing().withForced(), given.importance());
+        return new OrderAsked(dialogue, bench, head).write(interview.standing().withForced(), desk.importance());
     }
 
     /** What the donor's build date settles is not asked. */

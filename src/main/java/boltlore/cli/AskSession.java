@@ -5,11 +5,14 @@ import boltlore.choices.Choice;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Interview;
 import boltlore.choosing.Opening;
+import boltlore.faults.Outcome;
 import java.util.List;
 import java.util.Optional;
 
 /** The talk at the desk: questions, answers, and the words that explain, go back or end it. */
 final class AskSession {
+
+    private static final String STOP = "stop";
 
     private static final String HELP =
             "Answer with a number or a value. Or: usual, later, undo, why VALUE, open VALUE, card, stop.";
@@ -37,18 +40,22 @@ final class AskSession {
         screen.wrapped(0, HELP);
         Optional<Option> question = interview.question();
         while (question.isPresent()) {
-            Option asked = question.get();
-            card.question(interview.standing(), asked);
-            Optional<String> line = dialogue.ask(asked.name() + "?");
-            if (line.isEmpty() || line.get().equals("stop")) {
+            if (!asked(question.get())) {
                 screen.wrapped(0, interview.standing().questions().size() + " questions are open.");
                 return false;
             }
-            heard(asked, line.get());
             question = interview.question();
         }
         card.settled(interview.standing());
         return true;
+    }
+
+    /** Whether the talk goes on. */
+    private boolean asked(Option question) {
+        card.question(interview.standing(), question);
+        Optional<String> line = dialogue.ask(question.name() + "?");
+        line.filter(said -> !said.equals(STOP)).ifPresent(said -> heard(question, said));
+        return line.isPresent() && !line.get().equals(STOP);
     }
 
     private void heard(Option asked, String line) {
@@ -59,9 +66,15 @@ final class AskSession {
             case "usual" -> usual(asked);
             case "later" -> interview.putOff(asked);
             case "undo" -> undo();
+            case "card" -> card.print(interview.standing(), false);
+            default -> explained(asked, said[0], rest, line);
+        }
+    }
+
+    private void explained(Option asked, String verb, String rest, String line) {
+        switch (verb) {
             case "why" -> value(asked, rest).ifPresent(this::why);
             case "open" -> value(asked, rest).ifPresent(this::opening);
-            case "card" -> card.print(interview.standing(), false);
             default -> value(asked, line).ifPresent(this::answer);
         }
     }
@@ -81,19 +94,16 @@ final class AskSession {
 
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
     private Optional<Choice> value(Option asked, String said) {
-        List<String> names = asked.valueNames();
-        if (said.matches("\\d{1,6}") && !names.contains(said)) {
-            int number = Integer.parseInt(said);
-            if (number >= 1 && number <= names.size()) {
-                return Optional.of(new Choice(asked.name(), names.get(number - 1)));
-            }
-        }
-        String written = said.contains("=") ? said : asked.name() + "=" + said;
-        var choice = WrittenChoices.one(desk.choices().family(), written);
+        String written = said.contains("=") ? said : asked.name() + "=" + numbered(asked.valueNames(), said);
+        Outcome<Choice> choice = WrittenChoices.one(desk.choices().family(), written);
         choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.of(fault)));
-        return choice instanceof boltlore.faults.Outcome.Sound<Choice> sound
-                ? Optional.of(sound.value())
-                : Optional.empty();
+        return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();
+    }
+
+    private static String numbered(List<String> names, String said) {
+        boolean number = said.matches("\\d{1,6}") && !names.contains(said);
+        int place = number ? Integer.parseInt(said) : 0;
+        return place >= 1 && place <= names.size() ? names.get(place - 1) : said;
     }
 
     private void answer(Choice choice) {
@@ -102,12 +112,13 @@ final class AskSession {
             screen.wrapped(0, "'open " + choice + "' says what would open it.");
             return;
         }
-        List<Choice> settled = interview.answer(choice);
-        settled.forEach(forced -> screen.wrapped(
-                2,
-                words.forced(
-                        forced, desk.chooser().whyForced(interview.standing().choices(), forced, desk.importance()))));
+        interview.answer(choice).forEach(forced -> screen.wrapped(2, whyForced(forced)));
         screen.wrapped(2, card.foot(interview.standing().choices()));
+    }
+
+    private String whyForced(Choice forced) {
+        return words.forced(
+                forced, desk.chooser().whyForced(interview.standing().choices(), forced, desk.importance()));
     }
 
     private void why(Choice choice) {

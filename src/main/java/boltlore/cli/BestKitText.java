@@ -1,14 +1,15 @@
 package boltlore.cli;
 
 import boltlore.catalogue.OptionValue;
-import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choosing.Aim;
 import boltlore.choosing.BestKit;
+import boltlore.choosing.Chooser;
 import boltlore.choosing.ConflictWords;
 import boltlore.explanation.FindingWords;
 import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** The best complete kit, for the screen: what it would settle, its figures, what else would be as good. */
@@ -17,27 +18,25 @@ final class BestKitText {
     private BestKitText() {}
 
     static void print(Screen screen, Choices before, BestKit kit) {
-        ConflictWords words = new ConflictWords(before.family());
         screen.heading("The " + kit.aim().written() + " kit that keeps these choices");
-        kit.choices().values().forEach((option, value) -> {
-            if (before.value(option).isEmpty()) {
-                String name = option + "=" + value;
-                screen.wrapped(2, "%-24s %s".formatted(name, words.says(new Choice(option, value))));
-            }
-        });
+        settled(before, kit).forEach(line -> screen.wrapped(2, line));
         screen.wrapped(2, KitFigures.of(kit.bill()) + ".");
         screen.wrapped(2, proof(kit));
-        kit.ties()
-                .forEach((option, values) -> screen.wrapped(
-                        2,
-                        "As good: "
-                                + values.stream()
-                                        .map(OptionValue::says)
-                                        .map(Wording::english)
-                                        .collect(Collectors.joining(", or "))
-                                + "."));
+        kit.ties().values().forEach(values -> screen.wrapped(2, "As good: " + says(values) + "."));
         FindingWords findings = new FindingWords(before.family());
         kit.passedOver().stream().distinct().forEach(finding -> screen.wrapped(2, passedOver(finding, findings)));
+    }
+
+    private static List<String> settled(Choices before, BestKit kit) {
+        ConflictWords words = new ConflictWords(before.family());
+        return Chooser.list(kit.choices()).stream()
+                .filter(choice -> before.value(choice.option()).isEmpty())
+                .map(choice -> "%-24s %s".formatted(choice, words.says(choice)))
+                .toList();
+    }
+
+    private static String says(List<OptionValue> values) {
+        return values.stream().map(OptionValue::says).map(Wording::english).collect(Collectors.joining(", or "));
     }
 
     private static String passedOver(Finding finding, FindingWords words) {

@@ -4,7 +4,6 @@ import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choosing.Aim;
-import boltlore.choosing.AllConflicts;
 import boltlore.choosing.BestKit;
 import boltlore.choosing.Conflict;
 import boltlore.choosing.ConflictWords;
@@ -17,6 +16,7 @@ import boltlore.choosing.json.StandingJson;
 import boltlore.json.JsonOut;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The answers of 'choose', as text or JSON, each with its exit code. */
 final class ChoiceAnswers {
@@ -38,19 +38,25 @@ final class ChoiceAnswers {
     }
 
     int look() {
-        Standing standing = desk.chooser().standing(choices);
-        if (!(standing instanceof Standing.Sound sound)) {
-            return contradicted();
+        return withSound(sound -> {
+            if (json) {
+                print(StandingJson.of(desk.chooser(), sound, desk.importance())
+                        .put("orders", ConflictJson.count(desk.questions().count(choices)))
+                        .put("cheapest", best(Aim.CHEAPEST, choices))
+                        .put("dearest", best(Aim.DEAREST, choices)));
+            } else {
+                new JobCard(screen, desk).print(sound, all);
+            }
+        });
+    }
+
+    /** Answers of choices that some order keeps; else what they contradict. */
+    private int withSound(Consumer<Standing.Sound> answer) {
+        if (desk.chooser().standing(choices) instanceof Standing.Sound sound) {
+            answer.accept(sound);
+            return Exit.OK;
         }
-        if (json) {
-            print(StandingJson.of(desk.chooser(), sound, desk.importance())
-                    .put("orders", ConflictJson.count(desk.questions().count(choices)))
-                    .put("cheapest", best(Aim.CHEAPEST, choices))
-                    .put("dearest", best(Aim.DEAREST, choices)));
-        } else {
-            new JobCard(screen, desk).print(sound, all);
-        }
-        return Exit.OK;
+        return contradicted();
     }
 
     private JsonOut best(Aim aim, Choices keeping) {
@@ -70,35 +76,38 @@ final class ChoiceAnswers {
     }
 
     private List<Conflict> conflicts(List<Choice> wanted) {
-        if (!all) {
-            return List.of(
-                    wanted.isEmpty()
-                            ? desk.chooser().conflict(choices, desk.importance())
-                            : desk.chooser().whyClosed(choices, wanted.get(0), desk.importance()));
-        }
-        AllConflicts every = desk.chooser().allConflicts(choices, wanted, desk.importance());
-        return every.conflicts().isEmpty()
-                ? List.of(desk.chooser().whyClosed(choices, wanted.get(0), desk.importance()))
-                : every.conflicts();
+        List<Conflict> every = all
+                ? desk.chooser()
+                        .allConflicts(choices, wanted, desk.importance())
+                        .conflicts()
+                : List.of();
+        return every.isEmpty() ? List.of(conflict(wanted)) : every;
+    }
+
+    private Conflict conflict(List<Choice> wanted) {
+        return wanted.isEmpty()
+                ? desk.chooser().conflict(choices, desk.importance())
+                : desk.chooser().whyClosed(choices, wanted.get(0), desk.importance());
     }
 
     int why(Choice asked) {
-        Standing standing = desk.chooser().standing(choices);
-        if (!(standing instanceof Standing.Sound sound)) {
-            return contradicted();
-        }
-        if (!sound.isOpen(asked)) {
-            List<Conflict> conflicts = conflicts(List.of(asked));
-            told(
-                    "closed",
-                    conflicts,
-                    conflicts.stream()
-                            .map(conflict -> words.closed(asked, conflict))
-                            .toList());
-        } else {
-            open(sound, asked);
-        }
-        return Exit.OK;
+        return withSound(sound -> {
+            if (sound.isOpen(asked)) {
+                open(sound, asked);
+            } else {
+                closed(asked);
+            }
+        });
+    }
+
+    private void closed(Choice asked) {
+        List<Conflict> conflicts = conflicts(List.of(asked));
+        told(
+                "closed",
+                conflicts,
+                conflicts.stream()
+                        .map(conflict -> words.closed(asked, conflict))
+                        .toList());
     }
 
     private void open(Standing.Sound sound, Choice asked) {
@@ -107,11 +116,8 @@ final class ChoiceAnswers {
             Conflict conflict = desk.chooser().whyForced(choices, asked, desk.importance());
             told("forced", List.of(conflict), List.of(words.forced(asked, conflict)));
         } else {
-            boolean chosen = choices.value(asked.option()).isPresent();
-            told(
-                    chosen ? "chosen" : "open",
-                    List.of(),
-                    List.of(words.says(asked) + (chosen ? " is chosen." : " is open.")));
+            String state = choices.value(asked.option()).isPresent() ? "chosen" : "open";
+            told(state, List.of(), List.of(words.says(asked) + " is " + state + "."));
         }
     }
 
@@ -135,20 +141,23 @@ final class ChoiceAnswers {
     }
 
     int best(Aim aim) {
-        if (desk.chooser().standing(choices) instanceof Standing.Contradicted) {
-            return contradicted();
-        }
-        Optional<BestKit> best = desk.best().best(aim, choices);
-        if (best.isEmpty()) {
-            screen.wrapped(0, "Each kit that keeps these choices has a finding that stops its sheets.");
-            return Exit.STOPPED;
-        }
+        return desk.chooser().standing(choices) instanceof Standing.Contradicted
+                ? contradicted()
+                : desk.best().best(aim, choices).map(this::best).orElseGet(this::stopped);
+    }
+
+    private int best(BestKit kit) {
         if (json) {
-            print(BestKitJson.of(best.get()));
+            print(BestKitJson.of(kit));
         } else {
-            BestKitText.print(screen, choices, best.get());
+            BestKitText.print(screen, choices, kit);
         }
         return Exit.OK;
+    }
+
+    private int stopped() {
+        screen.wrapped(0, "Each kit that keeps these choices has a finding that stops its sheets.");
+        return Exit.STOPPED;
     }
 
     private void print(JsonOut out) {

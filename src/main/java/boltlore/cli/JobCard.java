@@ -33,9 +33,7 @@ final class JobCard {
     /** @param all whether closed values of settled questions are told too */
     void print(Standing.Sound standing, boolean all) {
         List<Option> questions = standing.questions();
-        screen.heading(family.says().english() + " (" + family.name() + "): "
-                + (family.options().size() - questions.size()) + " of "
-                + family.options().size() + " questions settled");
+        screen.heading(heading(questions.size()));
         settled(standing);
         if (!questions.isEmpty()) {
             screen.heading("Open");
@@ -43,6 +41,12 @@ final class JobCard {
         }
         closed(standing, all ? family.options() : questions);
         screen.heading(foot(standing.choices()));
+    }
+
+    private String heading(int open) {
+        int options = family.options().size();
+        return family.says().english() + " (" + family.name() + "): " + (options - open) + " of " + options
+                + " questions settled";
     }
 
     /** Settled answers, each a sentence. */
@@ -68,10 +72,8 @@ final class JobCard {
         int longest =
                 values.stream().mapToInt(value -> value.value().length()).max().orElse(0);
         for (OptionValue value : values) {
-            String usual = value.value().equals(option.usual()) ? " (usual)" : "";
             String gap = " ".repeat(longest - value.value().length() + 2);
-            screen.wrapped(
-                    4, option.name() + "=" + value.value() + gap + value.says().english() + usual);
+            screen.wrapped(4, option.name() + "=" + value.value() + gap + says(option, value));
         }
     }
 
@@ -80,17 +82,17 @@ final class JobCard {
         screen.heading(option.asks());
         List<String> names = option.valueNames();
         for (OptionValue value : standing.open(option)) {
-            String usual = value.value().equals(option.usual()) ? " (usual)" : "";
             int number = names.indexOf(value.value()) + 1;
-            screen.wrapped(
-                    2,
-                    "%2d  %s: %s%s"
-                            .formatted(number, value.value(), value.says().english(), usual));
+            screen.wrapped(2, "%2d  %s: %s".formatted(number, value.value(), says(option, value)));
         }
         int closed = standing.closed(option).size();
         if (closed > 0) {
             screen.wrapped(2, closed == 1 ? "1 value is closed." : closed + " values are closed.");
         }
+    }
+
+    private static String says(Option option, OptionValue value) {
+        return value.says().english() + (value.value().equals(option.usual()) ? " (usual)" : "");
     }
 
     private void closed(Standing.Sound standing, List<Option> options) {

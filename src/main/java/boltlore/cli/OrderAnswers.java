@@ -1,8 +1,8 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Condition;
-import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.choosing.Chooser;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.FamilyQuestions;
 import boltlore.choosing.FamilyQuestions.Bringing;
@@ -23,6 +23,7 @@ final class OrderAnswers {
     private final Bench bench;
     private final FamilyQuestions questions;
     private final Choices choices;
+    private final ConflictWords words;
     private final boolean json;
 
     OrderAnswers(Screen screen, Bench bench, SalesDesk desk, boolean json) {
@@ -30,6 +31,7 @@ final class OrderAnswers {
         this.bench = bench;
         this.questions = desk.questions();
         this.choices = desk.choices();
+        this.words = new ConflictWords(choices.family());
         this.json = json;
     }
 
@@ -73,18 +75,12 @@ final class OrderAnswers {
 
     int meet(List<PartNumber> parts) {
         Together together = questions.together(parts, choices);
+        String names = parts.stream().map(this::named).collect(Collectors.joining(" and "));
         if (json) {
             print(FamilyJson.together(together));
-            return Exit.OK;
-        }
-        String names = parts.stream().map(this::named).collect(Collectors.joining(" and "));
-        ConflictWords words = new ConflictWords(choices.family());
-        if (together instanceof Together.Possible possible) {
+        } else if (together instanceof Together.Possible possible) {
             screen.wrapped(0, names + " ship together, for example with:");
-            possible.order()
-                    .values()
-                    .forEach((option, value) ->
-                            screen.wrapped(2, option + "=" + value + "  " + words.says(new Choice(option, value))));
+            Chooser.list(possible.order()).forEach(choice -> screen.wrapped(2, choice + "  " + words.says(choice)));
         } else if (together instanceof Together.Never never) {
             screen.wrapped(0, words.never(names + " never ship together", never.conflict()));
         }

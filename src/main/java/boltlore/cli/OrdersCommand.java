@@ -72,17 +72,21 @@ final class OrdersCommand extends RoomCommand {
 
     private int answer(OrderAnswers answers, List<PartNumber> parts) {
         try {
-            if (about.sure) {
-                return answers.sure();
-            }
-            return !about.bring.isEmpty()
-                    ? answers.bring(parts)
-                    : parts.isEmpty() ? answers.count() : answers.meet(parts);
+            return inTime(answers, parts);
         } catch (Deadline.Passed tooLate) {
-            return refused(
-                    List.of(Fault.of("", "no answer within the time given", "more time", "Allow more with --within.")),
-                    Exit.UNDECIDED);
+            Fault fault = Fault.of("", "no answer within the time given", "more time", "Allow more with --within.");
+            return refused(List.of(fault), Exit.UNDECIDED);
         }
+    }
+
+    private int inTime(OrderAnswers answers, List<PartNumber> parts) {
+        if (about.sure) {
+            return answers.sure();
+        }
+        if (parts.isEmpty()) {
+            return answers.count();
+        }
+        return about.bring.isEmpty() ? answers.meet(parts) : answers.bring(parts);
     }
 
     private Deadline deadline() {
@@ -96,14 +100,15 @@ final class OrdersCommand extends RoomCommand {
         List<String> written = about.bring.isEmpty() ? about.meet : about.bring;
         List<Fault> unknown = written.stream()
                 .filter(number -> !names.contains(number))
-                .map(number -> Fault.of(
-                        "",
-                        "part number '" + number + "'",
-                        "a part of the catalogue",
-                        Nearest.advice(number, names, "'boltlore parts' lists them")))
+                .map(number -> unknown(number, names))
                 .toList();
         return unknown.isEmpty()
                 ? Outcome.sound(written.stream().map(PartNumber::new).toList())
                 : Outcome.faulty(unknown);
+    }
+
+    private static Fault unknown(String number, List<String> names) {
+        String advice = Nearest.advice(number, names, "'boltlore parts' lists them");
+        return Fault.of("", "part number '" + number + "'", "a part of the catalogue", advice);
     }
 }

@@ -22,14 +22,13 @@ import java.util.List;
 import java.util.Map;
 
 /** The proofs of the families that were asked for, and the orders that show their defects. */
-final class ProofResults implements ProofTask.Done {
+final class ProofResults {
 
     private final List<FamilyProof> proofs;
     private final Map<Answer.Defect, Order> orders;
     private final IdentityHashMap<Answer.Defect, String> files = new IdentityHashMap<>();
 
     private final List<String> written = new ArrayList<>();
-    private final List<Fault> faults = new ArrayList<>();
 
     private ProofResults(List<FamilyProof> proofs, Map<Answer.Defect, Order> orders) {
         this.proofs = proofs;
@@ -43,17 +42,20 @@ final class ProofResults implements ProofTask.Done {
     }
 
     /** Writes an order for each defect that one can show. */
-    void writeWitnesses(Path folder) {
+    List<Fault> writeWitnesses(Path folder) {
+        List<Fault> faults = new ArrayList<>();
         orders.forEach((defect, order) -> {
             Path file = folder.resolve(order.name() + ".json");
             faults.addAll(WrittenAside.write(file, OrderWriter.write(order).getBytes(StandardCharsets.UTF_8))
                     .faults());
             files.put(defect, file.toString());
         });
+        return faults;
     }
 
     /** Writes a folder for each family with its statements for other solvers; stops at the first file it cannot write. */
-    void writeEvidence(Path folder) {
+    List<Fault> writeEvidence(Path folder) {
+        List<Fault> faults = new ArrayList<>();
         for (FamilyProof proof : proofs) {
             Path own = folder.resolve(proof.family().name());
             int statements = Evidence.write(proof, (name, text) -> {
@@ -64,28 +66,22 @@ final class ProofResults implements ProofTask.Done {
             });
             written.add(own + ": " + statements + " statements to check again, with 'sh check.sh SOLVER'");
         }
+        return faults;
     }
 
-    void writeReport(Catalogue catalogue, Path file) {
+    List<Fault> writeReport(Catalogue catalogue, Path file) {
         SheetFile sheets = new XlsxWriter()
                 .write(ProofReport.of(catalogue, proofs, this::witness))
                 .get(0);
         written.add(file + ": the report");
-        faults.addAll(WrittenAside.write(file, sheets.content()).faults());
+        return WrittenAside.write(file, sheets.content()).faults();
     }
 
-    @Override
-    public List<Fault> faults() {
-        return faults;
-    }
-
-    @Override
-    public JsonOut json() {
+    JsonOut json() {
         return JsonOut.list(proofs, proof -> ProofJson.of(proof, this::witness));
     }
 
-    @Override
-    public void print(Screen screen) {
+    void print(Screen screen) {
         proofs.forEach(proof -> ProofText.print(screen, proof, this::witness));
         if (!written.isEmpty()) {
             screen.line("");
@@ -99,8 +95,7 @@ final class ProofResults implements ProofTask.Done {
         return file == null ? "" : file;
     }
 
-    @Override
-    public int exit() {
+    int exit() {
         boolean defects = proofs.stream()
                 .flatMap(FamilyProof::defects)
                 .anyMatch(defect -> defect.statement().kind().severity() != Severity.INFORMS);

@@ -92,11 +92,8 @@ final class CheapestWishes {
     }
 
     private List<Literal> shrunk(List<Literal> conflict) {
-        if (conflict.size() > MOST_TO_SHRINK) {
-            return conflict;
-        }
         List<Literal> needed = conflict;
-        for (Literal wish : conflict) {
+        for (Literal wish : conflict.size() > MOST_TO_SHRINK ? List.<Literal>of() : conflict) {
             List<Literal> fewer = new ArrayList<>(needed);
             if (fewer.remove(wish) && !orders.someGiven(with(fewer))) {
                 needed = conflict();

@@ -1,9 +1,9 @@
 package boltlore.logic;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.logicng.formulas.Formula;
 import org.logicng.formulas.FormulaFactory;
 import org.logicng.formulas.Literal;
@@ -46,23 +46,19 @@ final class Counter {
     }
 
     private List<Literal> merged(List<Literal> left, List<Literal> right) {
-        List<Literal> sums = new ArrayList<>();
-        for (int i = 0; i < left.size() + right.size(); i++) {
-            sums.add(fresh.get());
-        }
+        List<Literal> sums = Stream.<Literal>generate(fresh)
+                .limit(left.size() + right.size())
+                .toList();
         for (int i = 0; i <= left.size(); i++) {
             for (int j = i == 0 ? 1 : 0; j <= right.size(); j++) {
-                List<Literal> clause = new ArrayList<>();
-                if (i > 0) {
-                    clause.add(left.get(i - 1).negate());
-                }
-                if (j > 0) {
-                    clause.add(right.get(j - 1).negate());
-                }
-                clause.add(sums.get(i + j - 1));
-                clauses.accept(formulas.or(clause));
+                clauses.accept(formulas.or(unless(left, i), unless(right, j), sums.get(i + j - 1)));
             }
         }
         return sums;
+    }
+
+    /** Holds where fewer than that many do; the false formula for none. */
+    private Formula unless(List<Literal> counted, int many) {
+        return many == 0 ? formulas.falsum() : counted.get(many - 1).negate();
     }
 }

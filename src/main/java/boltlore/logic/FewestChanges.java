@@ -42,13 +42,19 @@ public final class FewestChanges {
         }
         Map<Literal, Long> weights = new LinkedHashMap<>();
         requests.forEach(request -> weights.put(orders.selector(request), 1L));
-        CheapestWishes wishes = new CheapestWishes(orders, hard, weights);
+        return Optional.of(brokenBy(order(new CheapestWishes(orders, hard, weights))));
+    }
+
+    private Choices order(CheapestWishes wishes) {
         if (!orders.someGiven(wishes.left())) {
             throw new IllegalStateException("The cheapest orders are gone");
         }
-        Choices found = orders.lastFound();
-        return Optional.of(requests.stream()
-                .filter(request -> !Conditions.holds(request, found))
-                .toList());
+        return orders.lastFound();
+    }
+
+    private List<Condition> brokenBy(Choices order) {
+        return requests.stream()
+                .filter(request -> !Conditions.holds(request, order))
+                .toList();
     }
 }

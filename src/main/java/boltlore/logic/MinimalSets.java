@@ -24,37 +24,38 @@ public record MinimalSets<T>(List<List<T>> conflicts, List<List<T>> repairs, boo
     public static <T> MinimalSets<T> of(
             List<T> requests, Predicate<Collection<T>> consistent, int most, Deadline deadline) {
         UnknownSets<T> unknown = new UnknownSets<>(requests);
-        List<List<T>> conflicts = new ArrayList<>();
-        List<List<T>> repairs = new ArrayList<>();
+        MinimalSets<T> found = new MinimalSets<>(new ArrayList<>(), new ArrayList<>(), false);
         Optional<List<T>> seed = unknown.next();
-        while (seed.isPresent() && conflicts.size() + repairs.size() < most) {
+        while (seed.isPresent() && found.conflicts.size() + found.repairs.size() < most) {
             deadline.check();
-            Optional<List<T>> conflict = MinimalConflict.of(seed.get(), consistent);
-            if (conflict.isPresent()) {
-                conflicts.add(conflict.get());
-                unknown.withoutOneOf(conflict.get());
-            } else {
-                List<T> given = givenUp(requests, seed.get(), consistent);
-                repairs.add(given);
-                unknown.withOneOf(given);
-            }
+            found.add(seed.get(), requests, consistent, unknown);
             seed = unknown.next();
         }
-        return new MinimalSets<>(List.copyOf(conflicts), List.copyOf(repairs), seed.isEmpty());
+        return new MinimalSets<>(List.copyOf(found.conflicts), List.copyOf(found.repairs), seed.isEmpty());
+    }
+
+    private void add(List<T> seed, List<T> requests, Predicate<Collection<T>> consistent, UnknownSets<T> unknown) {
+        Optional<List<T>> conflict = MinimalConflict.of(seed, consistent);
+        if (conflict.isPresent()) {
+            conflicts.add(conflict.get());
+            unknown.withoutOneOf(conflict.get());
+        } else {
+            List<T> given = givenUp(requests, seed, consistent);
+            repairs.add(given);
+            unknown.withOneOf(given);
+        }
     }
 
     private static <T> List<T> givenUp(List<T> requests, List<T> kept, Predicate<Collection<T>> consistent) {
         List<T> all = new ArrayList<>(kept);
-        List<T> given = new ArrayList<>();
         for (T request : requests) {
             if (!kept.contains(request)) {
                 all.add(request);
                 if (!consistent.test(all)) {
                     all.remove(all.size() - 1);
-                    given.add(request);
                 }
             }
         }
-        return given;
+        return requests.stream().filter(request -> !all.contains(request)).toList();
     }
 }

@@ -14,82 +14,101 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Supplier;
+import org.logicng.formulas.Literal;
 
 /**
- * Finds the values that stand in some valid order. Each order found shows one value of every option; values of an option
- * that no limit tells apart stand or fall together, so that one of them is asked about for all.
+ * Finds the values that stand in some valid order. What unit propagation excludes is closed; each order found shows one
+ * value of every option, if it can one not seen before; values of an option that no limit tells apart stand or fall
+ * together, so that one of them is asked about for all.
  */
 final class OpenValues {
 
+    private final ValidOrders orders;
+    private final ValueLiterals values;
     private final List<List<Choice>> alike = new ArrayList<>();
 
-    OpenValues(Family family, Collection<Condition> limits) {
+    OpenValues(ValidOrders orders, ValueLiterals values, Family family, Collection<Condition> limits) {
+        this.orders = orders;
+        this.values = values;
         ValueTests tests = new ValueTests(limits);
-        for (Option option : family.options()) {
-            Map<Set<Set<String>>, List<Choice>> groups = new LinkedHashMap<>();
-            for (String value : option.valueNames()) {
-                groups.computeIfAbsent(tests.passedBy(option.name(), value), same -> new ArrayList<>())
-                        .add(new Choice(option.name(), value));
-            }
-            alike.addAll(groups.values());
+        family.options().forEach(option -> alike.addAll(groups(option, tests)));
+    }
+
+    private static Collection<List<Choice>> groups(Option option, ValueTests tests) {
+        Map<Set<Set<String>>, List<Choice>> groups = new LinkedHashMap<>();
+        for (String value : option.valueNames()) {
+            groups.computeIfAbsent(tests.passedBy(option.name(), value), same -> new ArrayList<>())
+                    .add(new Choice(option.name(), value));
         }
+        return groups.values();
     }
 
-    /** Asks whether some order has a value in addition to what is given. */
-    interface Question {
-        boolean some(Choice choice);
-    }
-
-    /**
-     * The open values, when some valid order fulfils what is given and has just been found.
-     *
-     * @param shown the values of the order found last
-     */
-    Set<Choice> of(Collection<Condition> given, Question question, Supplier<? extends Collection<Choice>> shown) {
-        Set<OptionName> settled = new HashSet<>();
+    /** The open values of orders that fulfil these conditions, known by these literals; there is such an order. */
+    Set<Choice> of(Collection<Condition> given, List<Literal> known) {
         Set<OptionName> toldApart = new HashSet<>();
-        for (Condition condition : given) {
-            boolean settles =
-                    condition instanceof Condition.Is is && is.values().size() == 1;
-            (settles ? settled : toldApart).addAll(Mentions.of(condition));
+        given.forEach(condition -> toldApart.addAll(Mentions.of(condition)));
+        Search search = new Search(known);
+        alike.forEach(group -> search.ask(group, toldApart.contains(group.get(0).option())));
+        return search.end();
+    }
+
+    /** The same where the literals may tell any two values apart. */
+    Set<Choice> of(List<Literal> known) {
+        Search search = new Search(known);
+        alike.forEach(search::askEach);
+        return search.end();
+    }
+
+    private final class Search {
+
+        private final List<Literal> known;
+        private final Set<Choice> open;
+        private final Set<Choice> settled;
+
+        Search(List<Literal> known) {
+            this.known = known;
+            this.open = new HashSet<>(values.last());
+            this.settled = values.excluded(known);
+            settled.addAll(open);
         }
-        Set<Choice> open = new HashSet<>(shown.get());
-        for (List<Choice> group : alike) {
-            OptionName option = group.get(0).option();
-            if (toldApart.contains(option)) {
-                ask(group, open, question, shown);
-            } else if (!settled.contains(option)) {
-                askOne(group, open, question, shown);
+
+        void ask(List<Choice> group, boolean toldApart) {
+            if (toldApart) {
+                askEach(group);
+            } else {
+                askOneFor(group);
             }
         }
-        return open;
-    }
 
-    /** One for all. */
-    private static void askOne(
-            List<Choice> group, Set<Choice> open, Question question, Supplier<? extends Collection<Choice>> shown) {
-        if (Collections.disjoint(open, group)) {
-            ask(group.subList(0, 1), open, question, shown);
-        }
-        if (!Collections.disjoint(open, group)) {
-            open.addAll(group);
-        }
-    }
-
-    /** The open values, when what is given may tell any two values apart. */
-    Set<Choice> each(Question question, Supplier<? extends Collection<Choice>> shown) {
-        Set<Choice> open = new HashSet<>(shown.get());
-        alike.forEach(group -> ask(group, open, question, shown));
-        return open;
-    }
-
-    private static void ask(
-            List<Choice> asked, Set<Choice> open, Question question, Supplier<? extends Collection<Choice>> shown) {
-        for (Choice choice : asked) {
-            if (!open.contains(choice) && question.some(choice)) {
-                open.addAll(shown.get());
+        private void askOneFor(List<Choice> group) {
+            if (Collections.disjoint(open, group)) {
+                askEach(group.subList(0, 1));
             }
+            if (!Collections.disjoint(open, group)) {
+                open.addAll(group);
+                settled.addAll(group);
+            }
+        }
+
+        void askEach(List<Choice> group) {
+            for (Choice choice : group) {
+                if (settled.add(choice)) {
+                    ask(choice);
+                }
+            }
+        }
+
+        private void ask(Choice choice) {
+            values.show(settled);
+            if (orders.someGiven(orders.and(known, choice))) {
+                open.addAll(values.last());
+                settled.addAll(open);
+            }
+        }
+
+        Set<Choice> end() {
+            values.showAny();
+            return open;
         }
     }
 }

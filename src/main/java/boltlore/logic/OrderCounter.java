@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import org.logicng.formulas.Formula;
 import org.logicng.formulas.FormulaFactory;
 import org.logicng.formulas.Variable;
-import org.logicng.handlers.NumberOfNodesBDDHandler;
 import org.logicng.knowledgecompilation.bdds.BDD;
 import org.logicng.knowledgecompilation.bdds.BDDFactory;
 import org.logicng.knowledgecompilation.bdds.jbuddy.BDDKernel;
@@ -26,8 +25,11 @@ import org.logicng.knowledgecompilation.bdds.jbuddy.BDDKernel;
  */
 public final class OrderCounter {
 
-    /** Nodes that one step may add before counting is given up: about 200 MB. */
-    static final int MOST_NODES = 4_000_000;
+    /** Nodes that the diagram may take before counting is given up: about 100 MB. */
+    static final int MOST_NODES = 2_000_000;
+
+    /** A small family's diagram is built before a large table of known results is laid out. */
+    private static final int SMALL = 64;
 
     private final FormulaFactory formulas = new FormulaFactory();
     private final OptionVariables variables;
@@ -56,9 +58,9 @@ public final class OrderCounter {
         for (OptionName name : order) {
             ordered.addAll(variablesOf(family.option(name).orElseThrow()));
         }
-        int nodes = Math.max(10_000, ordered.size() * 50);
-        kernel = new BDDKernel(formulas, ordered, nodes, nodes);
-        valid = DeepStack.call(deadline, () -> valid(family, forbidden));
+        int nodes = Math.max(ordered.size() <= SMALL ? 10_000 : 100_000, ordered.size() * 50);
+        kernel = new BoundedKernel(formulas, ordered, nodes, nodes, MOST_NODES, deadline);
+        valid = DeepStack.call(deadline, () -> unlessOutgrown(() -> valid(family, forbidden)));
     }
 
     private List<Variable> variablesOf(Option option) {
@@ -72,7 +74,15 @@ public final class OrderCounter {
         return all;
     }
 
-    private @Nullable BDD valid(Family family, List<Condition> forbidden) {
+    private static <T> @Nullable T unlessOutgrown(Supplier<@Nullable T> diagram) {
+        try {
+            return diagram.get();
+        } catch (BoundedKernel.Outgrown tooLarge) {
+            return null;
+        }
+    }
+
+    private BDD valid(Family family, List<Condition> forbidden) {
         BDD all = BDDFactory.build(formulas.verum(), kernel);
         for (Option option : family.options()) {
             all = all.and(exactlyOne(option));
@@ -85,11 +95,7 @@ public final class OrderCounter {
                 .toList();
         for (Formula limit : limits) {
             deadline.check();
-            BDD bdd = BDDFactory.build(limit, kernel, new NumberOfNodesBDDHandler(MOST_NODES));
-            all = all.and(bdd);
-            if (all.nodeCount() > MOST_NODES) {
-                return null;
-            }
+            all = all.and(BDDFactory.build(limit, kernel));
         }
         return all;
     }
@@ -127,7 +133,7 @@ public final class OrderCounter {
 
     private Count count(Supplier<@Nullable BDD> diagram) {
         return DeepStack.call(deadline, () -> {
-            BDD bdd = diagram.get();
+            BDD bdd = unlessOutgrown(diagram);
             return bdd == null ? givenUp : new Count.Exactly(bdd.modelCount());
         });
     }

@@ -2,7 +2,6 @@ package boltlore.logic;
 
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
-import boltlore.catalogue.Option;
 import boltlore.choices.Choices;
 import boltlore.choices.Mentions;
 import boltlore.measure.OptionName;
@@ -57,18 +56,17 @@ public final class PlainCondition {
 
     private Optional<List<Condition>> ways(int most) {
         List<Condition> ways = new ArrayList<>();
-        List<Condition> beside = and(condition);
-        Optional<Choices> witness = orders.witness(beside);
-        while (witness.isPresent()) {
-            if (ways.size() == most) {
-                return Optional.empty();
-            }
-            Condition way = widest(witness.get());
-            ways.add(way);
-            beside.add(new Condition.Not(way));
-            witness = orders.witness(beside);
+        Optional<Choices> witness = orders.witness(and(condition));
+        while (witness.isPresent() && ways.size() < most) {
+            ways.add(widest(witness.get()));
+            witness = orders.witness(without(ways, and(condition)));
         }
-        return Optional.of(needed(ways));
+        return witness.isPresent() ? Optional.empty() : Optional.of(needed(ways));
+    }
+
+    private static List<Condition> without(List<Condition> ways, List<Condition> all) {
+        ways.forEach(way -> all.add(new Condition.Not(way)));
+        return all;
     }
 
     /** Ways that are not already covered by the others. */
@@ -77,11 +75,7 @@ public final class PlainCondition {
         for (Condition way : ways) {
             List<Condition> others = new ArrayList<>(needed);
             others.remove(way);
-            List<Condition> onlyThere = and(way);
-            others.forEach(other -> onlyThere.add(new Condition.Not(other)));
-            if (!orders.some(onlyThere)) {
-                needed = others;
-            }
+            needed = orders.some(without(others, and(way))) ? needed : others;
         }
         return needed;
     }
@@ -89,17 +83,13 @@ public final class PlainCondition {
     private Condition widest(Choices order) {
         Map<OptionName, SortedSet<String>> term = new LinkedHashMap<>();
         Set<OptionName> mentioned = Mentions.of(condition);
-        for (Option option : family.options()) {
-            if (mentioned.contains(option.name())) {
-                order.value(option.name()).ifPresent(value -> term.put(option.name(), new TreeSet<>(Set.of(value))));
+        order.values().forEach((option, value) -> {
+            if (mentioned.contains(option)) {
+                term.put(option, new TreeSet<>(Set.of(value)));
             }
-        }
-        for (OptionName option : List.copyOf(term.keySet())) {
-            drop(term, option);
-        }
-        for (OptionName option : List.copyOf(term.keySet())) {
-            widen(term, option);
-        }
+        });
+        List.copyOf(term.keySet()).forEach(option -> drop(term, option));
+        List.copyOf(term.keySet()).forEach(option -> widen(term, option));
         return condition(term);
     }
 
@@ -114,16 +104,24 @@ public final class PlainCondition {
     private void widen(Map<OptionName, SortedSet<String>> term, OptionName name) {
         for (String value : family.option(name).orElseThrow().valueNames()) {
             SortedSet<String> values = new TreeSet<>(term.getOrDefault(name, new TreeSet<>()));
-            Map<OptionName, SortedSet<String>> only = new LinkedHashMap<>(term);
-            only.put(name, new TreeSet<>(Set.of(value)));
-            if (values.add(value) && orders.some(and(condition(only)))) {
-                Map<OptionName, SortedSet<String>> wider = new LinkedHashMap<>(term);
-                wider.put(name, values);
-                if (implies(wider)) {
-                    term.put(name, values);
-                }
+            boolean further = values.add(value);
+            if (further
+                    && possible(with(term, name, new TreeSet<>(Set.of(value))))
+                    && implies(with(term, name, values))) {
+                term.put(name, values);
             }
         }
+    }
+
+    private static Map<OptionName, SortedSet<String>> with(
+            Map<OptionName, SortedSet<String>> term, OptionName name, SortedSet<String> values) {
+        Map<OptionName, SortedSet<String>> changed = new LinkedHashMap<>(term);
+        changed.put(name, values);
+        return changed;
+    }
+
+    private boolean possible(Map<OptionName, SortedSet<String>> term) {
+        return orders.some(and(condition(term)));
     }
 
     private boolean implies(Map<OptionName, SortedSet<String>> term) {

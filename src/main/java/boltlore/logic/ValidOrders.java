@@ -38,7 +38,6 @@ public final class ValidOrders {
     private final Deadline deadline;
     private final UntilDeadline untilDeadline;
     private final OpenValues openValues;
-    private final ShownValues shownValues;
     private int freshVariables;
 
     public ValidOrders(Family family, List<Limit> limits) {
@@ -57,15 +56,17 @@ public final class ValidOrders {
         MiniSatConfig config = MiniSatConfig.builder()
                 .cnfMethod(MiniSatConfig.CNFMethod.PG_ON_SOLVER)
                 .build();
-        solver = MiniSat.miniSat(formulas, config);
+        PropagatingSolver core = new PropagatingSolver(config);
+        solver = new MiniSat(formulas, core);
         solver.add(variables.exactlyOneValueEach());
         for (Limit limit : limits) {
             solver.add(conditions.of(limit.forbids()).negate());
         }
         Variable either = fresh();
         variables.all().forEach(variable -> solver.add(formulas.or(variable, either)));
-        openValues = new OpenValues(family, limits.stream().map(Limit::forbids).toList());
-        shownValues = new ShownValues(variables, solver);
+        ValueLiterals values = new ValueLiterals(variables, core);
+        openValues = new OpenValues(
+                this, values, family, limits.stream().map(Limit::forbids).toList());
     }
 
     /** Whether some valid order fulfils all of these conditions, which range over options alone. */
@@ -89,19 +90,15 @@ public final class ValidOrders {
     /** The values that stand in some valid order which fulfils all of these conditions; none where there is no order. */
     public Set<Choice> values(Collection<Condition> given) {
         List<Literal> known = selectors(given);
-        return someGiven(known)
-                ? openValues.of(given, choice -> someGiven(and(known, choice)), shownValues::last)
-                : Set.of();
+        return someGiven(known) ? openValues.of(given, known) : Set.of();
     }
 
     /** The values that stand in some valid order with all of these literals, which may tell any values apart. */
     Set<Choice> valuesGiven(List<Literal> known) {
-        return someGiven(known)
-                ? openValues.each(choice -> someGiven(and(known, choice)), shownValues::last)
-                : Set.of();
+        return someGiven(known) ? openValues.of(known) : Set.of();
     }
 
-    private List<Literal> and(List<Literal> known, Choice choice) {
+    List<Literal> and(List<Literal> known, Choice choice) {
         List<Literal> all = new ArrayList<>(known);
         all.add(variables.of(choice.option(), choice.value()));
         return all;

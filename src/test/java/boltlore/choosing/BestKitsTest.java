@@ -1,20 +1,12 @@
 package boltlore.choosing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
-import boltlore.bill.Costs;
-import boltlore.bill.Item;
-import boltlore.bill.Masses;
-import boltlore.catalogue.Finish;
-import boltlore.catalogue.Source;
 import boltlore.choices.Choices;
-import boltlore.choices.Completions;
-import boltlore.coating.CoatingCost;
 import boltlore.logic.Deadline;
-import boltlore.pricing.PricedBill;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +15,7 @@ class BestKitsTest {
 
     private static final BigDecimal HAIR = new BigDecimal("0.000001");
 
-    /** Leaves 3 x 2 x 3 ... completions, few enough to build every kit. */
+    /** Leaves 96 completions, few enough to build every kit. */
     private static final Choices MOSTLY_SETTLED = Van.choices(
             "body-era=late",
             "drive-side=left",
@@ -33,56 +25,84 @@ class BestKitsTest {
             "export=none",
             "battery=two-strings");
 
+    private static final Enumerated EVERY_KIT = Enumerated.of(Van.RESOLVER, MOSTLY_SETTLED);
+
     private final BestKits best = new BestKits(Van.RESOLVER, Van.FAMILY, Deadline.NONE);
 
-    private record Built(Choices choices, BigDecimal cost, BigDecimal massKg, int leadDays) {}
-
-    private static List<Built> everyKit(Choices partial) {
-        List<Built> all = new ArrayList<>();
-        Completions.visit(partial, choices -> {
-            TrialKit kit = TrialKit.of(Van.RESOLVER, choices);
-            PricedBill bill = kit.bill();
-            if (bill != null && kit.stops().isEmpty()) {
-                all.add(new Built(choices, unrounded(bill), Masses.kitKg(bill.bill()), bill.leadDays()));
-            }
-            return true;
-        });
-        return all;
-    }
-
-    private static BigDecimal unrounded(PricedBill bill) {
-        return bill.bill().items().stream().map(item -> coating(item)).reduce(Costs.kit(bill.bill()), BigDecimal::add);
-    }
-
-    private static BigDecimal coating(Item item) {
-        Finish finish = Van.CATALOGUE.finishes().get(item.finish());
-        BigDecimal own = finish == null
-                ? BigDecimal.ZERO
-                : CoatingCost.of(item, finish, Van.CATALOGUE.workshop().coating());
-        return item.part().source() == Source.BUY
-                ? own
-                : item.inside().stream().map(BestKitsTest::coating).reduce(own, BigDecimal::add);
+    private BestKit best(Aim aim) {
+        return best.best(aim, MOSTLY_SETTLED).orElseThrow();
     }
 
     @Test
-    void are_those_that_building_every_kit_finds() {
-        List<Built> all = everyKit(MOSTLY_SETTLED);
-        assertThat(best.best(Aim.CHEAPEST, MOSTLY_SETTLED).orElseThrow().sum())
-                .isCloseTo(
-                        all.stream().map(Built::cost).min(BigDecimal::compareTo).orElseThrow(),
-                        org.assertj.core.data.Offset.offset(HAIR));
-        assertThat(best.best(Aim.DEAREST, MOSTLY_SETTLED).orElseThrow().sum())
-                .isCloseTo(
-                        all.stream().map(Built::cost).max(BigDecimal::compareTo).orElseThrow(),
-                        org.assertj.core.data.Offset.offset(HAIR));
-        assertThat(best.best(Aim.LIGHTEST, MOSTLY_SETTLED).orElseThrow().sum())
-                .isCloseTo(
-                        all.stream()
-                                .map(Built::massKg)
-                                .min(BigDecimal::compareTo)
-                                .orElseThrow(),
-                        org.assertj.core.data.Offset.offset(HAIR));
-        assertThat(best.best(Aim.SOONEST, MOSTLY_SETTLED).orElseThrow().leadDays())
-                .isEqualTo(all.stream().mapToInt(Built::leadDays).min().orElseThrow());
+    void the_cheapest_is_that_of_building_every_kit() {
+        assertThat(best(Aim.CHEAPEST).sum()).isCloseTo(EVERY_KIT.leastCost(), offset(HAIR));
+    }
+
+    @Test
+    void the_dearest_is_that_of_building_every_kit() {
+        assertThat(best(Aim.DEAREST).sum()).isCloseTo(EVERY_KIT.mostCost(), offset(HAIR));
+    }
+
+    @Test
+    void the_lightest_is_that_of_building_every_kit() {
+        assertThat(best(Aim.LIGHTEST).sum()).isCloseTo(EVERY_KIT.leastMassKg(), offset(HAIR));
+    }
+
+    @Test
+    void the_soonest_is_that_of_building_every_kit_and_of_those_the_cheapest() {
+        assertThat(best(Aim.SOONEST).leadDays()).isEqualTo(EVERY_KIT.leastDays());
+        assertThat(best(Aim.SOONEST).sum()).isCloseTo(EVERY_KIT.leastCostOfSoonest(), offset(HAIR));
+    }
+
+    @Test
+    void each_costs_what_its_own_bill_adds_up() {
+        for (Aim aim : new Aim[] {Aim.CHEAPEST, Aim.DEAREST, Aim.SOONEST}) {
+            BestKit kit = best.best(aim, Van.choices()).orElseThrow();
+            assertThat(Enumerated.unroundedCost(Van.CATALOGUE, kit.bill())).isCloseTo(kit.sum(), offset(HAIR));
+        }
+    }
+
+    @Test
+    void each_keeps_what_has_been_chosen() {
+        Choices chosen = Van.choices("market=united-kingdom", "air-conditioning=yes");
+
+        Choices complete = best.best(Aim.CHEAPEST, chosen).orElseThrow().choices();
+
+        assertThat(complete.settled()).isTrue();
+        assertThat(Chooser.list(complete)).containsAll(Chooser.list(chosen));
+    }
+
+    @Test
+    void what_is_as_good_is_told_and_the_usual_is_taken() {
+        BestKit kit = best(Aim.LIGHTEST);
+
+        assertThat(kit.choices().value(Van.choice("colour=black").option())).contains("black");
+        assertThat(kit.ties().get(Van.choice("colour=black").option()))
+                .extracting(value -> value.value())
+                .containsExactly("grey", "green");
+    }
+
+    @Test
+    void a_kit_with_a_finding_that_stops_it_is_passed_over() {
+        Choices wrongSocket = Van.choices("market=australia-new-zealand", "export=bs-1363");
+
+        Optional<BestKit> kit = best.best(Aim.CHEAPEST, wrongSocket);
+
+        assertThat(kit).isEmpty();
+    }
+
+    @Test
+    void choices_that_no_order_keeps_have_no_best_kit() {
+        assertThat(best.best(Aim.CHEAPEST, Van.choices("market=europe", "inlet=j3400")))
+                .isEmpty();
+    }
+
+    @Test
+    void asking_again_gives_the_same_answer() {
+        BestKit first = best(Aim.CHEAPEST);
+        best.best(Aim.DEAREST, Van.choices());
+
+        assertThat(best(Aim.CHEAPEST).choices()).isEqualTo(first.choices());
+        assertThat(best(Aim.CHEAPEST).sum()).isEqualTo(first.sum());
     }
 }

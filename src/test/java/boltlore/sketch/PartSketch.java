@@ -37,6 +37,7 @@ public final class PartSketch {
     private final List<Port> ports = new ArrayList<>();
     private String unit = "each";
     private String cost = "1.00";
+    private String scrapPercent = "0";
     private @Nullable String massKg = "0.100";
     private @Nullable String weighedKg;
     private int leadDays = 7;
@@ -98,6 +99,11 @@ public final class PartSketch {
 
     public PartSketch cost(String value) {
         cost = value;
+        return this;
+    }
+
+    public PartSketch scrap(String percent) {
+        scrapPercent = percent;
         return this;
     }
 
@@ -206,7 +212,7 @@ public final class PartSketch {
                 unit,
                 source,
                 new BigDecimal(cost),
-                BigDecimal.ZERO,
+                new BigDecimal(scrapPercent),
                 massKg == null ? null : new BigDecimal(massKg),
                 leadDays,
                 bin,

@@ -2,8 +2,12 @@ package boltlore.choosing.json;
 
 import boltlore.catalogue.OptionValue;
 import boltlore.choosing.BestKit;
+import boltlore.choosing.Chooser;
 import boltlore.json.JsonOut;
+import boltlore.measure.OptionName;
+import boltlore.resolution.Finding;
 import java.util.List;
+import java.util.Map;
 
 /** A best kit as JSON. */
 public final class BestKitJson {
@@ -11,13 +15,9 @@ public final class BestKitJson {
     private BestKitJson() {}
 
     public static JsonOut.Members of(BestKit kit) {
-        JsonOut.Members choices = JsonOut.object();
-        kit.choices().values().forEach((option, value) -> choices.put(option.text(), value));
-        JsonOut.Members ties = JsonOut.object();
-        kit.ties().forEach((option, values) -> ties.put(option.text(), values(values)));
         return JsonOut.object()
                 .put("aim", kit.aim().written())
-                .put("choices", choices)
+                .put("choices", ConflictJson.choices(Chooser.list(kit.choices())))
                 .put("currency", kit.bill().currency().getCurrencyCode())
                 .put("cost", kit.cost())
                 .put("price", kit.price())
@@ -25,17 +25,21 @@ public final class BestKitJson {
                 .put("leadDays", kit.leadDays())
                 .put("provedSum", kit.sum())
                 .put("grain", kit.grain())
-                .put("asGood", ties)
-                .put(
-                        "passedOver",
-                        JsonOut.list(
-                                kit.passedOver(),
-                                finding -> JsonOut.object()
-                                        .put("finding", finding.kind().written())
-                                        .put("subject", finding.subject())));
+                .put("asGood", byOption(kit.ties()))
+                .put("passedOver", JsonOut.list(kit.passedOver(), BestKitJson::finding));
     }
 
-    static JsonOut values(List<OptionValue> values) {
+    private static JsonOut finding(Finding finding) {
+        return JsonOut.object().put("finding", finding.kind().written()).put("subject", finding.subject());
+    }
+
+    static JsonOut byOption(Map<OptionName, List<OptionValue>> values) {
+        JsonOut.Members all = JsonOut.object();
+        values.forEach((option, some) -> all.put(option.text(), values(some)));
+        return all;
+    }
+
+    private static JsonOut values(List<OptionValue> values) {
         return JsonOut.list(values, value -> JsonOut.text(value.value()));
     }
 }

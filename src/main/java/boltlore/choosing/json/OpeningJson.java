@@ -23,20 +23,19 @@ public final class OpeningJson {
     }
 
     private static JsonOut repair(Repair repair) {
-        JsonOut.Members or = JsonOut.object();
-        repair.alternatives().forEach((option, values) -> or.put(option.text(), BestKitJson.values(values)));
         JsonOut.Members members = JsonOut.object()
                 .put("givenUp", ConflictJson.choices(repair.givenUp()))
                 .put("taken", ConflictJson.choices(repair.taken()))
-                .put("alternatives", or)
+                .put("alternatives", BestKitJson.byOption(repair.alternatives()))
                 .put("cost", repair.kit().cost())
                 .put("price", repair.kit().price())
                 .put("leadDays", repair.kit().leadDays());
-        if (repair.before() != null) {
-            members.put("moreCost", repair.moreCost())
-                    .put("morePrice", repair.morePrice())
-                    .put("moreLeadDays", repair.moreLeadDays());
-        }
-        return members;
+        return repair.before() == null ? members : withDifference(members, repair);
+    }
+
+    private static JsonOut withDifference(JsonOut.Members members, Repair repair) {
+        return members.put("moreCost", repair.moreCost())
+                .put("morePrice", repair.morePrice())
+                .put("moreLeadDays", repair.moreLeadDays());
     }
 }

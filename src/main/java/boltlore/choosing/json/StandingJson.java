@@ -7,52 +7,58 @@ import boltlore.choosing.Chooser;
 import boltlore.choosing.Importance;
 import boltlore.choosing.Standing;
 import boltlore.json.JsonOut;
-import java.util.List;
 
 /** Where choices stand, as JSON: each option with its state and values; closed and forced ones with their reason. */
 public final class StandingJson {
 
-    private StandingJson() {}
+    private final Chooser chooser;
+    private final Standing.Sound standing;
+    private final Importance importance;
 
-    public static JsonOut.Members of(Chooser chooser, Standing.Sound standing, Importance importance) {
-        List<Option> options = chooser.family().options();
-        return JsonOut.object()
-                .put("family", chooser.family().name())
-                .put("options", JsonOut.list(options, option -> option(chooser, standing, importance, option)));
+    private StandingJson(Chooser chooser, Standing.Sound standing, Importance importance) {
+        this.chooser = chooser;
+        this.standing = standing;
+        this.importance = importance;
     }
 
-    private static JsonOut option(Chooser chooser, Standing.Sound standing, Importance importance, Option option) {
+    public static JsonOut.Members of(Chooser chooser, Standing.Sound standing, Importance importance) {
+        StandingJson json = new StandingJson(chooser, standing, importance);
+        return JsonOut.object()
+                .put("family", chooser.family().name())
+                .put("options", JsonOut.list(chooser.family().options(), json::option));
+    }
+
+    private JsonOut option(Option option) {
         JsonOut.Members members = JsonOut.object()
                 .put("option", option.name().text())
                 .put("asks", option.asks())
-                .put("state", state(standing, option))
+                .put("state", state(option))
                 .putIfAny("usual", option.usual());
         standing.choices().value(option.name()).ifPresent(value -> members.put("value", value));
-        standing.forced(option).ifPresent(value -> {
-            Choice forced = new Choice(option.name(), value.value());
-            members.put("value", value.value())
-                    .put("because", ConflictJson.of(chooser.whyForced(standing.choices(), forced, importance)));
-        });
+        standing.forced(option).ifPresent(value -> forced(members, choice(option, value)));
         return members.put("open", JsonOut.list(standing.open(option), value -> JsonOut.text(value.value())))
-                .put(
-                        "closed",
-                        JsonOut.list(
-                                standing.closed(option),
-                                value -> closed(chooser, standing, importance, option, value)));
+                .put("closed", JsonOut.list(standing.closed(option), value -> closed(choice(option, value))));
     }
 
-    private static String state(Standing.Sound standing, Option option) {
+    private String state(Option option) {
         if (standing.choices().value(option.name()).isPresent()) {
             return "chosen";
         }
         return standing.forced(option).isPresent() ? "forced" : "open";
     }
 
-    private static JsonOut closed(
-            Chooser chooser, Standing.Sound standing, Importance importance, Option option, OptionValue value) {
-        Choice closed = new Choice(option.name(), value.value());
+    private static Choice choice(Option option, OptionValue value) {
+        return new Choice(option.name(), value.value());
+    }
+
+    private void forced(JsonOut.Members members, Choice forced) {
+        members.put("value", forced.value())
+                .put("because", ConflictJson.of(chooser.whyForced(standing.choices(), forced, importance)));
+    }
+
+    private JsonOut closed(Choice closed) {
         return JsonOut.object()
-                .put("value", value.value())
+                .put("value", closed.value())
                 .put("because", ConflictJson.of(chooser.whyClosed(standing.choices(), closed, importance)));
     }
 }

@@ -1,0 +1,89 @@
+package boltlore.choosing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import boltlore.catalogue.Option;
+import boltlore.choices.Choice;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The interview for a van")
+class InterviewTest {
+
+    private final Chooser chooser = new Chooser(Van.FAMILY);
+    private final Interview interview = new Interview(chooser, (Standing.Sound) chooser.standing(Van.choices()));
+
+    @Test
+    void ends_with_a_settled_order_whichever_open_answers_are_given() {
+        int asked = 0;
+        while (interview.question().isPresent()) {
+            Option question = interview.question().orElseThrow();
+            String last = interview
+                    .standing()
+                    .open(question)
+                    .get(interview.standing().open(question).size() - 1)
+                    .value();
+            interview.answer(new Choice(question.name(), last));
+            asked++;
+        }
+
+        assertThat(interview.standing().withForced().settled()).isTrue();
+        assertThat(asked).isLessThan(Van.FAMILY.options().size());
+    }
+
+    @Test
+    void asks_first_what_settles_most_and_last_what_settles_nothing() {
+        List<String> asked = new ArrayList<>();
+        while (interview.question().isPresent()) {
+            Option question = interview.question().orElseThrow();
+            asked.add(question.name().text());
+            interview.answer(new Choice(
+                    question.name(), interview.standing().open(question).get(0).value()));
+        }
+
+        assertThat(asked.get(0)).isIn("market", "export");
+        assertThat(asked.subList(asked.size() - 2, asked.size())).containsExactly("colour", "cover-colour");
+    }
+
+    @Test
+    void tells_what_an_answer_settles_beside_its_question() {
+        List<Choice> settled = interview.answer(Van.choice("market=north-america"));
+
+        assertThat(settled)
+                .containsExactlyInAnyOrder(Van.choice("drive-side=left"), Van.choice("supply=split-phase-32"));
+    }
+
+    @Test
+    void goes_back_to_where_it_was() {
+        Standing.Sound before = interview.standing();
+        interview.answer(Van.choice("market=north-america"));
+
+        assertThat(interview.undo()).isTrue();
+        assertThat(interview.standing()).isEqualTo(before);
+        assertThat(interview.undo()).isFalse();
+    }
+
+    @Test
+    void puts_a_question_off_behind_all_others() {
+        Option first = interview.question().orElseThrow();
+        interview.putOff(first);
+
+        assertThat(interview.question().orElseThrow()).isNotEqualTo(first);
+        while (interview.question().filter(next -> !next.equals(first)).isPresent()) {
+            Option question = interview.question().orElseThrow();
+            interview.answer(new Choice(
+                    question.name(), interview.standing().open(question).get(0).value()));
+        }
+        assertThat(interview.standing().questions()).isSubsetOf(first);
+    }
+
+    @Test
+    void takes_no_answer_that_is_closed() {
+        interview.answer(Van.choice("market=europe"));
+
+        assertThatIllegalArgumentException().isThrownBy(() -> interview.answer(Van.choice("inlet=j3400")));
+    }
+}
