@@ -35,6 +35,7 @@ final class CoatCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forSheets();
         Outcome<Bench> bench = Bench.of(catalogue);
         return done(
                 screen,

@@ -45,6 +45,7 @@ final class KitCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forSheets();
         Outcome<Bench> bench = Bench.of(catalogue);
         return done(
                 screen,

@@ -22,13 +22,14 @@ import java.util.List;
 import java.util.Map;
 
 /** The proofs of the families that were asked for, and the orders that show their defects. */
-final class ProofResults {
+final class ProofResults implements ProofTask.Done {
 
     private final List<FamilyProof> proofs;
     private final Map<Answer.Defect, Order> orders;
     private final IdentityHashMap<Answer.Defect, String> files = new IdentityHashMap<>();
 
     private final List<String> written = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
 
     private ProofResults(List<FamilyProof> proofs, Map<Answer.Defect, Order> orders) {
         this.proofs = proofs;
@@ -42,20 +43,17 @@ final class ProofResults {
     }
 
     /** Writes an order for each defect that one can show. */
-    List<Fault> writeWitnesses(Path folder) {
-        List<Fault> faults = new ArrayList<>();
+    void writeWitnesses(Path folder) {
         orders.forEach((defect, order) -> {
             Path file = folder.resolve(order.name() + ".json");
             faults.addAll(WrittenAside.write(file, OrderWriter.write(order).getBytes(StandardCharsets.UTF_8))
                     .faults());
             files.put(defect, file.toString());
         });
-        return faults;
     }
 
     /** Writes a folder for each family with its statements for other solvers; stops at the first file it cannot write. */
-    List<Fault> writeEvidence(Path folder) {
-        List<Fault> faults = new ArrayList<>();
+    void writeEvidence(Path folder) {
         for (FamilyProof proof : proofs) {
             Path own = folder.resolve(proof.family().name());
             int statements = Evidence.write(proof, (name, text) -> {
@@ -66,22 +64,28 @@ final class ProofResults {
             });
             written.add(own + ": " + statements + " statements to check again, with 'sh check.sh SOLVER'");
         }
-        return faults;
     }
 
-    List<Fault> writeReport(Catalogue catalogue, Path file) {
+    void writeReport(Catalogue catalogue, Path file) {
         SheetFile sheets = new XlsxWriter()
                 .write(ProofReport.of(catalogue, proofs, this::witness))
                 .get(0);
         written.add(file + ": the report");
-        return WrittenAside.write(file, sheets.content()).faults();
+        faults.addAll(WrittenAside.write(file, sheets.content()).faults());
     }
 
-    JsonOut json() {
+    @Override
+    public List<Fault> faults() {
+        return faults;
+    }
+
+    @Override
+    public JsonOut json() {
         return JsonOut.list(proofs, proof -> ProofJson.of(proof, this::witness));
     }
 
-    void print(Screen screen) {
+    @Override
+    public void print(Screen screen) {
         proofs.forEach(proof -> ProofText.print(screen, proof, this::witness));
         if (!written.isEmpty()) {
             screen.line("");
@@ -95,7 +99,8 @@ final class ProofResults {
         return file == null ? "" : file;
     }
 
-    int exit() {
+    @Override
+    public int exit() {
         boolean defects = proofs.stream()
                 .flatMap(FamilyProof::defects)
                 .anyMatch(defect -> defect.statement().kind().severity() != Severity.INFORMS);

@@ -2,18 +2,15 @@ package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
-import boltlore.faults.Fault;
-import boltlore.faults.Nearest;
+import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
-import boltlore.proof.FamilyProof;
-import boltlore.proof.Prover;
-import boltlore.proof.kinds.Kinds;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,6 +22,23 @@ import picocli.CommandLine.Parameters;
         description = "Prove what must hold of every valid order of a family, or show an order that refutes it.")
 final class ProveCommand extends RoomCommand {
 
+    /** Asked instead of the proofs: one of them at most. */
+    static final class Instead {
+
+        @Option(
+                names = "--bench",
+                paramLabel = "pairs|threes",
+                description = "Name few variants to build on the bench that together have every pair (or three, up to"
+                        + " 20 options) of values which any valid order has, with their cost.")
+        private Sampling.@Nullable Ways bench;
+
+        @Option(
+                names = "--against",
+                paramLabel = "CATALOG",
+                description = "Say which kits change from that catalogue, the earlier revision, to this one.")
+        private @Nullable Path against;
+    }
+
     @Parameters(arity = "0..*", paramLabel = "FAMILY", description = "Families; without one all are proved.")
     private List<String> families = new ArrayList<>();
 
@@ -35,21 +49,11 @@ final class ProveCommand extends RoomCommand {
             description = "Stop after this time (500ms, 30s, 5m) and name what is left unproved.")
     private @Nullable Duration within;
 
-    @Option(
-            names = "--witnesses",
-            paramLabel = "FOLDER",
-            description = "Write an order file for each defect that an order can show, ready to run with 'kit'.")
-    private @Nullable Path witnesses;
+    @ArgGroup(exclusive = true, multiplicity = "0..1")
+    private Instead instead = new Instead();
 
-    @Option(
-            names = "--evidence",
-            paramLabel = "FOLDER",
-            description = "Write every statement in the DIMACS format with the answer to expect, and a script that"
-                    + " checks them again with any solver.")
-    private @Nullable Path evidence;
-
-    @Option(names = "--report", paramLabel = "FILE", description = "Write the proof as a workbook (XLSX).")
-    private @Nullable Path report;
+    @Mixin
+    private ProofFiles files = new ProofFiles();
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -60,9 +64,20 @@ final class ProveCommand extends RoomCommand {
                 screen,
                 catalogue
                         .read()
-                        .then(known -> families(known)
-                                .then(asked -> Outcome.sound(
-                                        Interruptible.run(deadline(), until -> prove(screen, known, asked, until))))));
+                        .then(known -> FamiliesAsked.of(families, known)
+                                .then(asked -> task(known, asked)
+                                        .then(task -> Outcome.sound(
+                                                Interruptible.run(deadline(), until -> run(screen, task, until)))))));
+    }
+
+    private Outcome<ProofTask> task(Catalogue known, List<Family> asked) {
+        if (instead.bench != null) {
+            return Outcome.sound(new SamplingTask(known, asked, instead.bench, files));
+        }
+        return instead.against == null
+                ? Outcome.sound(new ProvingTask(known, asked, files))
+                : CatalogueReader.read(instead.against)
+                        .then(earlier -> Outcome.sound(new RevisionTask(earlier, known, asked)));
     }
 
     private Deadline deadline() {
@@ -70,51 +85,16 @@ final class ProveCommand extends RoomCommand {
         return Deadline.in(nanos, System::nanoTime);
     }
 
-    private Outcome<List<Family>> families(Catalogue known) {
-        List<Fault> unknown = families.stream()
-                .filter(name -> !known.families().containsKey(name))
-                .map(name -> Fault.of(
-                        "",
-                        "family '" + name + "'",
-                        "a family of the catalogue",
-                        Nearest.advice(
-                                name,
-                                known.families().keySet(),
-                                "There are: "
-                                        + String.join(", ", known.families().keySet()))))
-                .toList();
-        List<String> asked = families.isEmpty()
-                ? List.copyOf(known.families().keySet())
-                : families.stream().distinct().toList();
-        return unknown.isEmpty()
-                ? Outcome.sound(asked.stream().map(known::family).toList())
-                : Outcome.faulty(unknown);
-    }
-
-    private int prove(Screen screen, Catalogue known, List<Family> asked, Deadline until) {
-        List<FamilyProof> proofs = new ArrayList<>();
+    private int run(Screen screen, ProofTask task, Deadline until) {
         ProofProgress progress = new ProofProgress(aside());
-        for (Family family : asked) {
-            proofs.add(Prover.prove(known, family, Kinds.all(), until, progress.of(family.name())));
-        }
+        ProofTask.Done done = task.done(until, progress);
         progress.end();
-        ProofResults results = ProofResults.of(known, proofs);
-        List<Fault> faults = new ArrayList<>();
-        if (witnesses != null) {
-            faults.addAll(results.writeWitnesses(witnesses));
-        }
-        if (evidence != null) {
-            faults.addAll(results.writeEvidence(evidence));
-        }
-        if (report != null) {
-            faults.addAll(results.writeReport(known, report));
-        }
         if (json()) {
-            screen.line(results.json().written().stripTrailing());
+            screen.line(done.json().written().stripTrailing());
         } else {
-            results.print(screen);
+            done.print(screen);
         }
         screen.flush();
-        return faults.isEmpty() ? results.exit() : refused(faults, Exit.NOT_WRITTEN);
+        return done.faults().isEmpty() ? done.exit() : refused(done.faults(), Exit.NOT_WRITTEN);
     }
 }

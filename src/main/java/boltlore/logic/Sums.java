@@ -3,8 +3,9 @@ package boltlore.logic;
 import boltlore.catalogue.Condition;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,40 +85,21 @@ public final class Sums {
                 : condition;
     }
 
+    /** One term for each condition, the largest first: then the rest soon cannot change the answer any more. */
     private static List<Term> gathered(List<Term> terms) {
-        IdentityHashMap<Condition, BigDecimal> quantities = new IdentityHashMap<>();
-        Map<Condition, Condition> small = new HashMap<>();
-        List<Condition> order = new ArrayList<>();
+        Sameness sameness = new Sameness();
+        Map<Integer, Term> byCondition = new LinkedHashMap<>();
         for (Term term : terms) {
-            Condition when = term.when();
-            Condition same = isSmall(when) ? small.computeIfAbsent(when, first -> first) : when;
-            if (!quantities.containsKey(same)) {
-                order.add(same);
-            }
-            quantities.merge(same, term.quantity(), BigDecimal::add);
+            byCondition.merge(
+                    sameness.of(term.when()),
+                    term,
+                    (one, other) -> new Term(one.quantity().add(other.quantity()), one.when()));
         }
-        return order.stream()
-                .map(when -> new Term(quantities.getOrDefault(when, BigDecimal.ZERO), when))
+        return byCondition.values().stream()
                 .filter(term -> term.quantity().signum() != 0)
+                .sorted(Comparator.comparing((Term term) -> term.quantity().abs())
+                        .reversed())
                 .toList();
-    }
-
-    /** Small enough to be compared by what it says; larger ones share most of what they say. */
-    private static boolean isSmall(Condition condition) {
-        return size(condition, 40) <= 40;
-    }
-
-    private static int size(Condition condition, int most) {
-        int size = 1;
-        List<Condition> parts = condition instanceof Condition.All all
-                ? all.conditions()
-                : condition instanceof Condition.AnyOf any
-                        ? any.conditions()
-                        : condition instanceof Condition.Not not ? List.of(not.condition()) : List.of();
-        for (Condition part : parts) {
-            size += size <= most ? size(part, most - size) : 0;
-        }
-        return size;
     }
 
     /** When the terms from that one on sum up to at least that much. */

@@ -5,6 +5,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.choices.Mentions;
 import boltlore.logic.Truth;
@@ -26,6 +27,9 @@ public final class PlainVariants {
     /** Variants, free options factored out, up to which a family counts as small. */
     public static final int MOST_VARIANTS = 20_000;
 
+    private static final List<Role> FACTS_DECIDE =
+            List.of(Role.MARKET, Role.INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE);
+
     private static final int MOST_STEPS = 1_000_000;
 
     private final Family family;
@@ -39,13 +43,18 @@ public final class PlainVariants {
         this.family = family;
         Set<OptionName> mentioned = Mentions.of(family);
         options = family.options().stream()
-                .filter(option -> mentioned.contains(option.name()))
+                .filter(option -> decides(option, mentioned))
                 .toList();
         options.forEach(option -> forbidden.add(new ArrayList<>()));
         forbidden.add(new ArrayList<>());
         for (Limit limit : family.limits()) {
             forbidden.get(lastOption(limit.forbids())).add(limit.forbids());
         }
+    }
+
+    /** Whether lines, limits or findings depend on it: by a condition, or by the facts of its values in their role. */
+    private static boolean decides(Option option, Set<OptionName> mentioned) {
+        return mentioned.contains(option.name()) || (option.role() != null && FACTS_DECIDE.contains(option.role()));
     }
 
     private int lastOption(Condition condition) {
@@ -67,7 +76,7 @@ public final class PlainVariants {
     public static BigInteger ordersEach(Family family) {
         Set<OptionName> mentioned = Mentions.of(family);
         return family.options().stream()
-                .filter(option -> !mentioned.contains(option.name()))
+                .filter(option -> !decides(option, mentioned))
                 .map(option -> BigInteger.valueOf(option.values().size()))
                 .reduce(BigInteger.ONE, BigInteger::multiply);
     }

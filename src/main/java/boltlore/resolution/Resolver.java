@@ -13,6 +13,7 @@ import boltlore.order.LeftOut;
 import boltlore.resolution.rules.KitConclusions;
 import boltlore.resolution.rules.KitRules;
 import boltlore.resolution.rules.PartFacts;
+import boltlore.resolution.rules.RuleSession;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,13 @@ public final class Resolver {
 
     public Resolver(Catalogue catalogue) {
         this.catalogue = catalogue;
+    }
+
+    /** Loads the rules now, so that the first resolution does not have to. */
+    public static void makeReady() {
+        try (RuleSession none = new RuleSession()) {
+            none.conclude();
+        }
     }
 
     public Catalogue catalogue() {

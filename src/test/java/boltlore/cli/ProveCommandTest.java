@@ -156,4 +156,52 @@ class ProveCommandTest {
                 .isDirectoryContaining("glob:**statements.tsv")
                 .isDirectoryContaining("glob:**check.sh");
     }
+
+    @Test
+    @DisplayName("names variants to build on the bench with their cost, and writes them as orders")
+    void names_variants_to_build_on_the_bench() {
+        Ran ran = prove("t-shirt", "--bench", "pairs", "--witnesses", folder);
+
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
+        assertThat(ran.out())
+                .contains("10 variants to build on the bench have all 19 pairs of values that any valid order has")
+                .contains("t-shirt-bench-001: EUR 1.00: ")
+                .contains("Cost of these kits together: EUR 10.00")
+                .contains("7 combinations no valid order has");
+        assertThat(folder).isDirectoryContaining("glob:**t-shirt-bench-010.json");
+        Ran kits = Ran.boltlore("kit", folder, "--catalog", EXAMPLES, "--out", folder.resolve("out"));
+        assertThat(kits.exit()).as("%s", kits).isEqualTo(Exit.OK);
+    }
+
+    @Test
+    @DisplayName("says which kits an edit changes")
+    void says_which_kits_an_edit_changes() throws IOException {
+        Path edited = folder.resolve("edited");
+        try (Stream<Path> all = Files.walk(EXAMPLES)) {
+            for (Path from : all.filter(Files::isRegularFile).toList()) {
+                Path to = edited.resolve(EXAMPLES.relativize(from).toString());
+                Files.createDirectories(to.getParent());
+                String text = Files.readString(from);
+                Files.writeString(
+                        to,
+                        from.toString().contains("film-whole")
+                                ? text.replace(
+                                        "\"part\": \"EX-B\", \"quantity\": 1", "\"part\": \"EX-B\", \"quantity\": 3")
+                                : text);
+            }
+        }
+
+        Ran ran = Ran.boltlore("prove", "film-whole", "--catalog", edited, "--against", EXAMPLES);
+
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
+        assertThat(ran.out())
+                .contains("This edit changes 4 of 11 variants, all with print=stw, size=medium.")
+                .contains("EX-B Example part EX-B: +2 in 4")
+                .contains("EX-B Example part EX-B: 1 before, 3 after");
+        assertThat(prove("film-whole", "--against", EXAMPLES).out())
+                .contains("This edit changes no kit of the 11 variants that are valid in both.");
+        assertThat(prove("film-whole", "--against", EXAMPLES, "--bench", "pairs")
+                        .exit())
+                .isEqualTo(Exit.USAGE);
+    }
 }

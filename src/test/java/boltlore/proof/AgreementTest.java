@@ -43,6 +43,7 @@ class AgreementTest {
 
     private static void agree(Family family, boolean unusedLeftOut) {
         SaidOfKits formulas = new SaidOfKits(KitView.of(CATALOGUE, family, unusedLeftOut), unusedLeftOut);
+        assertThat(formulas.isWhole()).isTrue();
         LeftOut leftOut = unusedLeftOut ? new LeftOut.AllUnused() : new LeftOut.Undecided();
         List<Choices> orders = PlainVariants.of(family).orElseThrow().stream()
                 .map(AgreementTest::withAnyFree)

@@ -13,12 +13,15 @@ import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** The demo van with something broken in it. */
 final class Broken {
@@ -149,5 +152,29 @@ final class Broken {
                 shop.masks().stream().filter(mask -> !mask.name().equals(name)).toList());
         catalogue = Altered.with(catalogue, "workshop", Altered.with(catalogue.workshop(), "coating", poorer));
         return this;
+    }
+
+    /** With one more value of an option. */
+    Broken value(String option, String value) {
+        List<Option> options = family().options().stream()
+                .map(each -> each.name().text().equals(option) ? withValue(each, value) : each)
+                .toList();
+        return family("options", options);
+    }
+
+    private static Option withValue(Option option, String value) {
+        List<OptionValue> values = new ArrayList<>(option.values());
+        values.add(new OptionValue(value, Wording.english("With " + value), Facts.NONE));
+        return Altered.with(option, "values", values);
+    }
+
+    /** With one more option. */
+    Broken option(String name, String... values) {
+        List<Option> options = new ArrayList<>(family().options());
+        List<OptionValue> all = Stream.of(values)
+                .map(value -> new OptionValue(value, Wording.english("With " + value), Facts.NONE))
+                .toList();
+        options.add(new Option(new OptionName(name), "Which " + name + "?", null, all, null, List.of()));
+        return family("options", options);
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.proof;
 
+import boltlore.catalogue.Condition;
 import boltlore.catalogue.Line;
 import boltlore.choices.Choices;
 import boltlore.logic.All;
@@ -8,6 +9,7 @@ import boltlore.logic.Term;
 import boltlore.logic.Truth;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
 import boltlore.proof.kinds.Kinds;
 import boltlore.resolution.Asker;
 import boltlore.resolution.Finding;
@@ -25,12 +27,14 @@ import java.util.stream.Stream;
 /** What the formulas say of one order: the same things that the rules conclude, by other code. */
 final class SaidOfKits {
 
+    private static final Condition UNDECIDED = new Condition.Filled(new PositionName("undecided"));
+
     private final KitView kit;
     private final boolean unusedLeftOut;
     private final List<Line> brackets;
     private final List<KnownFinding> possible;
 
-    private record KnownFinding(Finding finding, boltlore.catalogue.Condition when) {}
+    private record KnownFinding(Finding finding, Condition when) {}
 
     SaidOfKits(KitView kit, boolean unusedLeftOut) {
         this.kit = kit;
@@ -41,7 +45,7 @@ final class SaidOfKits {
                                 .flatMap(kind -> kind.findings(kit).stream()
                                         .map(finding -> new KnownFinding(
                                                 new Finding(kind.finding(), finding.subject(), finding.detail()),
-                                                finding.when().orElseThrow()))),
+                                                finding.when().orElse(UNDECIDED)))),
                         brackets.stream().map(this::unused))
                 .toList();
     }
@@ -52,7 +56,12 @@ final class SaidOfKits {
                 new Finding(kind, bracket.name().text()),
                 All.of(
                         kit.kit().called(bracket.name()),
-                        new boltlore.catalogue.Condition.Not(kit.kit().useful(bracket.name()))));
+                        new Condition.Not(kit.kit().useful(bracket.name()))));
+    }
+
+    /** Whether every finding could be put into a formula. */
+    boolean isWhole() {
+        return possible.stream().noneMatch(finding -> finding.when().equals(UNDECIDED));
     }
 
     /** What can be said of this order. */

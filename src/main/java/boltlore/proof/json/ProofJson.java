@@ -1,7 +1,6 @@
 package boltlore.proof.json;
 
 import boltlore.json.JsonOut;
-import boltlore.logic.Count;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Statement;
@@ -26,7 +25,7 @@ public final class ProofJson {
         List<Answer.Defect> defects = proof.defects().toList();
         return JsonOut.object()
                 .put("family", proof.family().name())
-                .put("validOrders", count(proof.orders()))
+                .put("validOrders", CountJson.of(proof.orders()))
                 .put("statements", proof.answers().size())
                 .put("defects", JsonOut.list(weighing(defects, true), defect -> defect(defect, witness)))
                 .put(
@@ -62,7 +61,7 @@ public final class ProofJson {
                 .putIfAny("detail", statement.detail())
                 .put("severity", statement.kind().severity().name().toLowerCase(java.util.Locale.ROOT))
                 .put("sentence", statement.refuted())
-                .put("touches", count(defect.touched().orders()))
+                .put("touches", CountJson.of(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null))
                 .putIfAny("countedAgainBy", defect.touched().checkedBy())
                 .putIfAny("everyOrderWith", defect.cause().choices())
@@ -73,13 +72,6 @@ public final class ProofJson {
                         defect.limits().stream().map(limit -> limit.name()).toList())
                 .put("mend", statement.kind().mend())
                 .putIfAny("witness", witness.apply(defect));
-    }
-
-    /** Counts are texts: they outgrow the numbers that programs read exactly. */
-    private static JsonOut count(Count count) {
-        return count instanceof Count.Exactly exactly
-                ? JsonOut.text(exactly.orders().toString())
-                : JsonOut.nothing();
     }
 
     private static JsonOut proved(FamilyProof proof) {

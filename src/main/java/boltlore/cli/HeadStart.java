@@ -1,0 +1,26 @@
+package boltlore.cli;
+
+import boltlore.resolution.Resolver;
+import boltlore.sheets.orders.SheetFormats;
+
+/** What a command will need later, begun on another core while the first one reads the catalogue. */
+final class HeadStart {
+
+    private HeadStart() {}
+
+    /**
+     * Loads the rules, then what writes sheets. It changes no result: what is not done in time is done later, and what
+     * fails here fails again where it is told.
+     */
+    static void forSheets() {
+        Thread ahead = new Thread(
+                () -> {
+                    Resolver.makeReady();
+                    SheetFormats.makeReady();
+                },
+                "head start");
+        ahead.setDaemon(true);
+        ahead.setUncaughtExceptionHandler((thread, failure) -> {});
+        ahead.start();
+    }
+}

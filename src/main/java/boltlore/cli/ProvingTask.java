@@ -1,0 +1,33 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.logic.Deadline;
+import boltlore.proof.FamilyProof;
+import boltlore.proof.Prover;
+import boltlore.proof.kinds.Kinds;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Proves or refutes every statement about some families. */
+record ProvingTask(Catalogue catalogue, List<Family> families, ProofFiles files) implements ProofTask {
+
+    @Override
+    public Done done(Deadline until, ProofProgress progress) {
+        List<FamilyProof> proofs = new ArrayList<>();
+        for (Family family : families) {
+            proofs.add(Prover.prove(catalogue, family, Kinds.all(), until, progress.of(family.name())));
+        }
+        ProofResults results = ProofResults.of(catalogue, proofs);
+        if (files.witnesses != null) {
+            results.writeWitnesses(files.witnesses);
+        }
+        if (files.evidence != null) {
+            results.writeEvidence(files.evidence);
+        }
+        if (files.report != null) {
+            results.writeReport(catalogue, files.report);
+        }
+        return results;
+    }
+}

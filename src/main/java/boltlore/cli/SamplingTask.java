@@ -1,0 +1,57 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.faults.Fault;
+import boltlore.json.JsonOut;
+import boltlore.logic.Deadline;
+import boltlore.proof.sample.Sampler;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds variants to build on the bench for some families. */
+record SamplingTask(Catalogue catalogue, List<Family> families, Sampling.Ways ways, ProofFiles files)
+        implements ProofTask {
+
+    @Override
+    public Done done(Deadline until, ProofProgress progress) {
+        Bench bench = Bench.of(catalogue);
+        List<Sampling> samplings = new ArrayList<>();
+        List<String> tooLarge = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        for (Family family : families) {
+            progress.of(family.name());
+            Sampling.of(bench, family, ways, until).ifPresentOrElse(samplings::add, () -> tooLarge.add(family.name()));
+        }
+        if (files.witnesses != null) {
+            for (Sampling sampling : samplings) {
+                faults.addAll(sampling.write(files.witnesses));
+            }
+        }
+        return new Sampled(samplings, tooLarge, faults);
+    }
+
+    private record Sampled(List<Sampling> samplings, List<String> tooLarge, List<Fault> faults) implements Done {
+
+        @Override
+        public JsonOut json() {
+            return JsonOut.object()
+                    .put("families", JsonOut.list(samplings, Sampling::json))
+                    .put("tooLarge", JsonOut.texts(tooLarge));
+        }
+
+        @Override
+        public void print(Screen screen) {
+            samplings.forEach(sampling -> sampling.print(screen));
+            tooLarge.forEach(family -> screen.wrapped(
+                    0,
+                    family + ": too large. Threes are looked at up to " + Sampler.MOST_OPTIONS_FOR_THREES
+                            + " options; pairs as long as there are fewer than 50 million."));
+        }
+
+        @Override
+        public int exit() {
+            return tooLarge.isEmpty() && samplings.stream().allMatch(Sampling::complete) ? Exit.OK : Exit.UNDECIDED;
+        }
+    }
+}
