@@ -3,12 +3,19 @@ package boltlore.proof;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
+import boltlore.choices.Choice;
 import boltlore.logic.Deadline;
 import boltlore.logic.ValidOrders;
+import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** The orders of a family under all limits, under all but one, or under some: two solvers that live as long as a run. */
@@ -20,6 +27,7 @@ final class OrdersUnder {
     private final Deadline deadline;
     private ValidOrders valid;
     private int asked;
+    private @Nullable Map<OptionName, Set<String>> possible;
     private final IdentityHashMap<Limit, Condition> keeping = new IdentityHashMap<>();
     private @Nullable ValidOrders free;
 
@@ -36,8 +44,31 @@ final class OrdersUnder {
     /** Whether an order under those limits fulfils the condition. */
     boolean some(Condition condition, Question.Under under) {
         return under.keeps() == Question.Keeps.ALL
-                ? fresh().some(condition)
+                ? someValid(condition)
                 : free().some(keeping(limits(under), condition));
+    }
+
+    /** What asks of one option alone is answered for all its values at once. */
+    private boolean someValid(Condition condition) {
+        if (condition instanceof Condition.Is is) {
+            return some(is.option(), is.values()::contains);
+        }
+        if (condition instanceof Condition.Not not && not.condition() instanceof Condition.Is is) {
+            return some(is.option(), value -> !is.values().contains(value));
+        }
+        return fresh().some(condition);
+    }
+
+    private boolean some(OptionName option, Predicate<String> wanted) {
+        Map<OptionName, Set<String>> known = possible;
+        if (known == null) {
+            known = new HashMap<>();
+            for (Choice choice : valid.values(List.of())) {
+                known.computeIfAbsent(choice.option(), name -> new HashSet<>()).add(choice.value());
+            }
+            possible = known;
+        }
+        return known.getOrDefault(option, Set.of()).stream().anyMatch(wanted);
     }
 
     /** The solver of all valid orders, made anew now and then: it drags along the parts of all it was ever asked. */
