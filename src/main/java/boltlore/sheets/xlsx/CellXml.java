@@ -11,9 +11,6 @@ final class CellXml {
 
     private static final String STARTS_FORMULA = "=+-@\t\r";
 
-    /** A cell holds no more (a limit that Excel documents). */
-    private static final int LONGEST_TEXT = 32_767;
-
     /** Day 0 of the usual date system; right from 1 March 1900, before which it counts a day that never was. */
     private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
@@ -21,11 +18,13 @@ final class CellXml {
 
     private final StringBuilder xml;
     private final Styles styles;
+    private final SharedTexts texts;
     private final FormulaText formulas;
 
-    CellXml(StringBuilder xml, Styles styles, FormulaText formulas) {
+    CellXml(StringBuilder xml, Styles styles, SharedTexts texts, FormulaText formulas) {
         this.xml = xml;
         this.styles = styles;
+        this.texts = texts;
         this.formulas = formulas;
     }
 
@@ -67,28 +66,8 @@ final class CellXml {
 
         @Override
         public StringBuilder words(String text) {
-            xml.append(" t=\"inlineStr\"><is>");
-            if (!lead.isEmpty()) {
-                run("<b/>", lead + ": ");
-                run("", text);
-            } else {
-                text(text);
-            }
-            return xml.append("</is></c>");
-        }
-
-        private void run(String weight, String text) {
-            xml.append("<r><rPr>").append(weight).append("<sz val=\"").append(Dress.BODY_POINTS);
-            xml.append("\"/><rFont val=\"").append(Dress.TYPEFACE).append("\"/></rPr>");
-            text(text);
-            xml.append("</r>");
-        }
-
-        private void text(String text) {
-            String fitting = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
-            xml.append("<t xml:space=\"preserve\">")
-                    .append(Xml.escaped(fitting))
-                    .append("</t>");
+            int number = lead.isEmpty() ? texts.number(text) : texts.number(lead, text);
+            return xml.append(" t=\"s\"><v>").append(number).append("</v></c>");
         }
 
         @Override

@@ -15,13 +15,15 @@ final class SheetXml {
     private final LaidPage page;
     private final int number;
     private final Styles styles;
+    private final SharedTexts texts;
     private final FormulaText formulas;
     private final List<String> merged = new ArrayList<>();
 
-    SheetXml(LaidPage page, int number, Styles styles, FormulaText formulas) {
+    SheetXml(LaidPage page, int number, Styles styles, SharedTexts texts, FormulaText formulas) {
         this.page = page;
         this.number = number;
         this.styles = styles;
+        this.texts = texts;
         this.formulas = formulas;
     }
 
@@ -63,7 +65,7 @@ final class SheetXml {
 
     private void rows(StringBuilder xml) {
         Map<Integer, String> blocks = blocksByRow();
-        CellXml cells = new CellXml(xml, styles, formulas);
+        CellXml cells = new CellXml(xml, styles, texts, formulas);
         xml.append("<sheetData>");
         for (int row = 0; row < page.rows().size(); row++) {
             LaidRow laid = page.rows().get(row);

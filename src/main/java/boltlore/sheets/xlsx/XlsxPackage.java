@@ -33,6 +33,7 @@ final class XlsxPackage {
     enum PartKind {
         WORKBOOK("officeDocument", "spreadsheetml.sheet.main+xml"),
         STYLES("styles", "spreadsheetml.styles+xml"),
+        TEXTS("sharedStrings", "spreadsheetml.sharedStrings+xml"),
         SHEET("worksheet", "spreadsheetml.worksheet+xml"),
         DRAWING("drawing", "drawing+xml"),
         CHART("chart", "drawingml.chart+xml");

@@ -24,16 +24,18 @@ public final class XlsxWriter implements WorkbookWriter {
         List<String> names = SheetNames.of(workbook.pages());
         FormulaText formulas = new FormulaText(new Addresses(pages, names));
         Styles styles = new Styles();
+        SharedTexts texts = new SharedTexts();
         XlsxPackage parts = new XlsxPackage(workbook);
         Part book = parts.root(PartKind.WORKBOOK, "/xl/workbook.xml");
         List<String> relations = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
             Part sheet = parts.under(book, PartKind.SHEET, "/xl/worksheets/sheet" + (i + 1) + ".xml");
             String drawing = drawing(parts, sheet, pages.get(i), names.get(i), i + 1);
-            sheet.write(new SheetXml(pages.get(i), i, styles, formulas).xml(drawing));
+            sheet.write(new SheetXml(pages.get(i), i, styles, texts, formulas).xml(drawing));
             relations.add(sheet.relation());
         }
         parts.under(book, PartKind.STYLES, "/xl/styles.xml").write(styles.xml());
+        parts.under(book, PartKind.TEXTS, "/xl/sharedStrings.xml").write(texts.xml());
         book.write(WorkbookXml.xml(pages, names, relations));
         return parts.toBytes();
     }
