@@ -31,22 +31,31 @@ final class GridMaker {
         return new Grid(usual > sheet ? narrowed(main, sheet * WIDEST) : widened(main, sheet));
     }
 
+    /** Takes character after character from the column whose texts grow by the fewest lines for it. */
     private static List<Double> narrowed(List<Need> needs, double limit) {
         double[] widths = needs.stream().mapToDouble(Need::usual).toArray();
-        double over = needs.stream().mapToDouble(Need::usual).sum() - limit;
-        while (over > 0) {
-            int widest = -1;
-            for (int i = 0; i < widths.length; i++) {
-                boolean canGive = widths[i] - 1 >= needs.get(i).least();
-                widest = canGive && (widest < 0 || widths[i] > widths[widest]) ? i : widest;
+        double[] prices = new double[widths.length];
+        for (int i = 0; i < widths.length; i++) {
+            prices[i] = price(needs.get(i), widths[i]);
+        }
+        for (double over = sum(widths) - limit; over > 0; over--) {
+            int cheapest = 0;
+            for (int i = 1; i < widths.length; i++) {
+                boolean cheaper = prices[i] < prices[cheapest];
+                cheapest = cheaper || (prices[i] == prices[cheapest] && widths[i] > widths[cheapest]) ? i : cheapest;
             }
-            if (widest < 0) {
+            if (prices[cheapest] == Double.POSITIVE_INFINITY) {
                 break;
             }
-            widths[widest]--;
-            over--;
+            widths[cheapest]--;
+            prices[cheapest] = price(needs.get(cheapest), widths[cheapest]);
         }
         return list(widths);
+    }
+
+    /** Lines that one character less costs; more than anything where the column has none to give. */
+    private static double price(Need need, double width) {
+        return width - 1 < need.least() ? Double.POSITIVE_INFINITY : need.lines(width - 1) - need.lines(width);
     }
 
     private static List<Double> widened(List<Need> needs, double sheet) {

@@ -5,6 +5,7 @@ import boltlore.sheets.Kind.Form;
 import boltlore.sheets.Printed;
 import boltlore.sheets.Row;
 import boltlore.sheets.Table;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -14,8 +15,9 @@ import java.util.stream.IntStream;
  * @param least below this, figures turn into a row of number signs and words are cut
  * @param usual with text wrapped where the column says so
  * @param full with nothing wrapped
+ * @param texts widths of the column's texts, where it holds text
  */
-record Need(double least, double usual, double full) {
+record Need(double least, double usual, double full, List<Double> texts) {
 
     private static final double AIR = 1.6;
     /** Bold is about a tenth wider. */
@@ -26,6 +28,10 @@ record Need(double least, double usual, double full) {
 
     private static final double INDENT = 1.5;
     private static final int LONGEST_WORD_KEPT = 22;
+
+    Need(double least, double usual, double full) {
+        this(least, usual, full, List.of());
+    }
 
     static Need fixed(double width) {
         return new Need(width, width, width);
@@ -40,6 +46,15 @@ record Need(double least, double usual, double full) {
     /** Whether it can be made narrower or wider without harm. */
     boolean gives() {
         return full > usual || usual > least;
+    }
+
+    /** Lines that all its texts together take at that width. */
+    double lines(double width) {
+        double lines = 0;
+        for (double text : texts) {
+            lines += Math.ceil(text / (width - AIR));
+        }
+        return lines;
     }
 
     static List<Need> of(Table table) {
@@ -66,9 +81,11 @@ record Need(double least, double usual, double full) {
         Column column = table.columns().get(i);
         double longest = 0;
         double longestWord = 0;
+        List<Double> texts = new ArrayList<>();
         for (Row row : table.rows()) {
             String text = Printed.inColumn(column.kind(), row.cells().get(i));
             double length = Type.width(text);
+            texts.add(length);
             longest = Math.max(longest, length);
             if (length > longestWord) {
                 longestWord = Math.max(longestWord, Type.longestWord(text));
@@ -77,7 +94,7 @@ record Need(double least, double usual, double full) {
         double air = AIR + (followsFigures(table, i) ? INDENT : 0);
         double least = Math.max(heading, Math.min(longestWord, LONGEST_WORD_KEPT)) + air;
         double usual = Math.max(least, Math.min(longest, column.widest()) + air);
-        return new Need(least, usual, Math.max(usual, longest + air));
+        return new Need(least, usual, Math.max(usual, longest + air), texts);
     }
 
     /** Text next to figures stands a little away from them. */
