@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -37,7 +38,7 @@ final class ProofResults implements ProofTask.Done {
     }
 
     static ProofResults of(Catalogue catalogue, List<FamilyProof> proofs) {
-        Map<Answer.Defect, Order> orders = new java.util.LinkedHashMap<>();
+        Map<Answer.Defect, Order> orders = new LinkedHashMap<>();
         proofs.forEach(proof -> orders.putAll(Witnesses.of(catalogue, proof)));
         return new ProofResults(proofs, orders);
     }

@@ -5,6 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
 import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;
 import boltlore.order.LeftOut;
@@ -71,7 +72,7 @@ final class Sampling {
 
     /** Empty where a finding stops the order's sheets. */
     private Optional<BigDecimal> cost(Order order) {
-        return OrderKit.of(bench.resolver(), order, false) instanceof boltlore.faults.Outcome.Sound<OrderKit> kit
+        return OrderKit.of(bench.resolver(), order, false) instanceof Outcome.Sound<OrderKit> kit
                         && kit.value().bill() != null
                         && !kit.value().resolution().stops()
                 ? Optional.of(BillWorkbook.price(kit.value().bill(), catalogue())

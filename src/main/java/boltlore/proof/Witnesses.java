@@ -6,6 +6,7 @@ import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.resolution.Severity;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ public final class Witnesses {
         Map<Answer.Defect, Order> all = new LinkedHashMap<>();
         for (Answer.Defect defect : proof.defects().toList()) {
             defect.witness()
-                    .filter(choices -> defect.statement().kind().severity() != boltlore.resolution.Severity.INFORMS)
+                    .filter(choices -> defect.statement().kind().severity() != Severity.INFORMS)
                     .ifPresent(choices -> all.put(defect, order(catalogue, defect, choices, all.size() + 1)));
         }
         return all;

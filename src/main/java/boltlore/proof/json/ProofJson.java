@@ -8,6 +8,7 @@ import boltlore.proof.StatementKind;
 import boltlore.resolution.Severity;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -59,7 +60,7 @@ public final class ProofJson {
                 .put("kind", statement.kind().name())
                 .put("subject", statement.subject())
                 .putIfAny("detail", statement.detail())
-                .put("severity", statement.kind().severity().name().toLowerCase(java.util.Locale.ROOT))
+                .put("severity", statement.kind().severity().name().toLowerCase(Locale.ROOT))
                 .put("sentence", statement.refuted())
                 .put("touches", CountJson.of(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null))

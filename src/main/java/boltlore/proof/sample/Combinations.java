@@ -3,6 +3,7 @@ package boltlore.proof.sample;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -111,7 +112,7 @@ final class Combinations {
         }
         Block block = blocks.get(place);
         int[] combination = new int[sizes.length];
-        java.util.Arrays.fill(combination, -1);
+        Arrays.fill(combination, -1);
         int rest = number - block.first;
         for (int i = block.options.length - 1; i >= 0; i--) {
             int option = block.options[i];

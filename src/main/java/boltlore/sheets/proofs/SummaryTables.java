@@ -7,6 +7,7 @@ import boltlore.resolution.Severity;
 import boltlore.sheets.Column;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,9 +56,8 @@ final class SummaryTables {
         Map<StatementKind, List<Answer>> byKind = new LinkedHashMap<>();
         proofs.stream()
                 .flatMap(proof -> proof.answers().stream())
-                .forEach(
-                        answer -> byKind.computeIfAbsent(answer.statement().kind(), kind -> new java.util.ArrayList<>())
-                                .add(answer));
+                .forEach(answer -> byKind.computeIfAbsent(answer.statement().kind(), kind -> new ArrayList<>())
+                        .add(answer));
         byKind.forEach((kind, answers) -> table.row()
                 .put("kind", kind.name())
                 .put("severity", kind.severity().says())
