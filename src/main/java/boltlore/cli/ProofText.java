@@ -37,6 +37,9 @@ final class ProofText {
     private void print() {
         screen.heading(proof.family().name() + ": " + number(proof.answers().size()) + " statements about "
                 + number(proof.orders()) + " valid orders");
+        if (proof.orders() instanceof Count.GivenUp givenUp) {
+            screen.wrapped(2, "The valid orders were not counted: " + givenUp.why() + ".");
+        }
         proof.defects()
                 .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
                 .forEach(this::defect);

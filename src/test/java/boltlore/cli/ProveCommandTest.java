@@ -59,7 +59,10 @@ class ProveCommandTest {
         Ran ran = prove("t-shirt", "--within", "0ms");
 
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.UNDECIDED);
-        assertThat(ran.out()).contains("Unproved, because the time was up:").contains("hole (1): thing");
+        assertThat(ran.out())
+                .contains("The valid orders were not counted: the time was up.")
+                .contains("Unproved, because the time was up:")
+                .contains("hole (1): thing");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package boltlore.proof.json;
 
 import boltlore.json.JsonOut;
+import boltlore.logic.Count;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Statement;
@@ -27,6 +28,7 @@ public final class ProofJson {
         return JsonOut.object()
                 .put("family", proof.family().name())
                 .put("validOrders", CountJson.of(proof.orders()))
+                .putIfAny("notCounted", proof.orders() instanceof Count.GivenUp givenUp ? givenUp.why() : null)
                 .put("statements", proof.answers().size())
                 .put("defects", JsonOut.list(weighing(defects, true), defect -> defect(defect, witness)))
                 .put(
