@@ -11,7 +11,7 @@ import java.util.concurrent.locks.ReentrantReadWriteLock;
 /** Puts a finished folder in the place of the old one; once begun it ends, also when the program is told to stop. */
 final class Swap {
 
-    /** Other runs may put theirs in place between our two moves; as many as this is no accident any more. */
+    /** As many failures as this are no accident of other runs any more. */
     private static final int TRIES = 100;
 
     /** Swaps share it; the stop of the program waits until it has it alone. */
@@ -27,38 +27,55 @@ final class Swap {
     static void intoPlace(Path aside, Path target) throws IOException {
         BETWEEN_MOVES.readLock().lock();
         try {
-            Path old = Aside.oldFor(aside);
-            for (int tries = 1; !swapped(aside, target, old); tries++) {
-                if (tries == TRIES) {
-                    throw new IOException("other runs keep writing into it");
-                }
+            for (int tries = 1; !swapped(aside, target, tries); tries++) {
+                Thread.onSpinWait();
             }
         } finally {
             BETWEEN_MOVES.readLock().unlock();
         }
     }
 
-    private static boolean swapped(Path aside, Path target, Path old) throws IOException {
+    /**
+     * One try. Another run may put its folder in place between our two moves, and a third may have moved that away again
+     * before we look: neither the disk's words nor a look afterwards tell it from a disk that refuses, so what fails is
+     * tried again.
+     */
+    private static boolean swapped(Path aside, Path target, int tries) throws IOException {
+        Path old = Aside.oldFor(aside);
         boolean hadOld = movedAway(target, old);
         try {
             move(aside, target);
         } catch (IOException e) {
-            // Another run may have put its folder in place between our two moves; the disk words that in many ways.
-            boolean anotherRun = Files.isDirectory(target) && Files.isDirectory(aside);
-            if (hadOld && anotherRun) {
-                Leftovers.delete(old);
-            } else if (hadOld) {
-                move(old, target);
+            if (hadOld) {
+                putBack(old, target);
             }
-            if (anotherRun) {
-                return false;
+            if (tries == TRIES || !Files.isDirectory(aside)) {
+                throw e;
             }
-            throw e;
+            return false;
         }
         if (hadOld) {
             Leftovers.delete(old);
         }
         return true;
+    }
+
+    /** The sheets that had made room come back, except where another run has put newer ones there meanwhile. */
+    private static void putBack(Path old, Path target) throws IOException {
+        for (int tries = 1; ; tries++) {
+            try {
+                move(old, target);
+                return;
+            } catch (IOException e) {
+                if (Files.isDirectory(target)) {
+                    Leftovers.delete(old);
+                    return;
+                }
+                if (tries == TRIES) {
+                    throw e;
+                }
+            }
+        }
     }
 
     private static boolean movedAway(Path target, Path old) throws IOException {

@@ -85,7 +85,7 @@ class ExportsTest {
     void many_runs_at_once() throws Exception {
         ExecutorService pool = Executors.newFixedThreadPool(8);
         try {
-            List<Future<Outcome<List<Path>>>> runs = IntStream.range(0, 40)
+            List<Future<Outcome<List<Path>>>> runs = IntStream.range(0, 1000)
                     .mapToObj(run -> pool.submit(() ->
                             Exports.write(folder(), List.of(file("a.csv", "run " + run), file("b.csv", "run " + run)))))
                     .toList();

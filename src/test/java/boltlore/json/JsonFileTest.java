@@ -12,7 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -93,8 +92,9 @@ class JsonFileTest {
     void unreadable() throws IOException {
         Path file = file("{}", StandardCharsets.UTF_8);
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("---------"));
-        Assumptions.assumeFalse(Files.isReadable(file), "The superuser reads everything");
-        assertThat(faults(file)).singleElement().extracting(Fault::found).isEqualTo("a file that cannot be read");
+        // The superuser may read everything, except the first page of a process's memory.
+        Path unreadable = Files.isReadable(file) ? Path.of("/proc/self/mem") : file;
+        assertThat(faults(unreadable)).singleElement().extracting(Fault::found).isEqualTo("a file that cannot be read");
     }
 
     @Test
