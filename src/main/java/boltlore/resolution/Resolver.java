@@ -63,13 +63,11 @@ public final class Resolver {
         boolean decided = !(leftOut instanceof LeftOut.Undecided);
         try (KitRules rules = new KitRules(family.plan(), family.partFacts(), choices, decided)) {
             Set<LineName> staysOut = staysOut(leftOut, rules);
-            List<Fault> wrong = WrongLeftOut.among(staysOut, rules.unused(), rules.lines(), family.plan());
+            List<Fault> wrong = WrongLeftOut.among(staysOut, rules.unused(), rules.called(), family.plan());
             if (!wrong.isEmpty()) {
                 return Outcome.faulty(wrong);
             }
-            if (!staysOut.isEmpty()) {
-                rules.leaveOut(staysOut);
-            }
+            rules.leaveOut(staysOut);
             return Outcome.sound(resolved(choices, family.plan(), rules));
         }
     }

@@ -14,11 +14,11 @@ final class WrongLeftOut {
 
     private WrongLeftOut() {}
 
-    static List<Fault> among(Set<LineName> leftOut, Set<LineName> unused, Set<LineName> linesIn, FamilyPlan plan) {
+    static List<Fault> among(Set<LineName> leftOut, Set<LineName> unused, Set<LineName> linesCalled, FamilyPlan plan) {
         List<Fault> faults = new ArrayList<>();
         for (LineName name : leftOut) {
             if (!unused.contains(name)) {
-                String found = "line '" + name + "' " + why(plan.line(name), linesIn, plan);
+                String found = "line '" + name + "' " + why(plan.line(name), linesCalled, plan);
                 faults.add(new Fault(
                         "", 0, "/leftOut", found, "only brackets that carry nothing in this kit", advice(unused)));
             }
@@ -26,24 +26,24 @@ final class WrongLeftOut {
         return faults;
     }
 
-    private static String why(Line line, Set<LineName> linesIn, FamilyPlan plan) {
-        if (!linesIn.contains(line.name())) {
+    private static String why(Line line, Set<LineName> linesCalled, FamilyPlan plan) {
+        if (!linesCalled.contains(line.name())) {
             return "is not in this kit";
         }
         if (!line.isBracket()) {
             return "is no bracket";
         }
         String carried = line.carries().stream()
-                .flatMap(position -> called(position, linesIn, plan).stream())
+                .flatMap(position -> called(position, linesCalled, plan).stream())
                 .collect(Collectors.joining("', '"));
         return "carries '" + carried + "'";
     }
 
-    private static List<String> called(PositionName position, Set<LineName> linesIn, FamilyPlan plan) {
+    private static List<String> called(PositionName position, Set<LineName> linesCalled, FamilyPlan plan) {
         return plan.family().position(position).stream()
                 .flatMap(at -> at.lines().stream())
                 .map(Line::name)
-                .filter(linesIn::contains)
+                .filter(linesCalled::contains)
                 .map(LineName::text)
                 .toList();
     }

@@ -2,13 +2,12 @@ package boltlore.resolution.rules;
 
 import boltlore.catalogue.Expectation;
 import boltlore.catalogue.Hand;
-import boltlore.catalogue.Line;
+import boltlore.catalogue.Handed;
 import boltlore.catalogue.Pair;
-import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
-import boltlore.catalogue.Position;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
 import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.rules.facts.Amount;
@@ -24,14 +23,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
-/** What can be said only once the quantities are known: amounts, pairs, expectations, connectors. */
+/** What can be said only once the quantities are known: pairs, expectations, connectors, and the amounts these ask for. */
 final class CountFacts {
 
     private final FamilyPlan plan;
     private final ConditionKeys keys;
     private final SortedMap<PartNumber, BigDecimal> quantities;
     private final List<Object> facts = new ArrayList<>();
+    private final Set<PartNumber> countedParts = new TreeSet<>();
+    private final Set<PositionName> countedPositions = new TreeSet<>();
 
     CountFacts(FamilyPlan plan, ConditionKeys keys, SortedMap<PartNumber, BigDecimal> quantities) {
         this.plan = plan;
@@ -40,27 +43,16 @@ final class CountFacts {
     }
 
     List<Object> facts(Set<LineName> linesIn) {
-        quantities.forEach((part, quantity) -> facts.add(new Amount(part.text(), quantity)));
-        for (Position position : plan.family().positions()) {
-            position(position, linesIn);
+        for (LineName name : linesIn) {
+            plan.line(name).expects().forEach(expectation -> expects(new Asker.OfLine(name), expectation));
         }
         for (PartNumber number : quantities.keySet()) {
             plan.expectsOf(number).forEach(expectation -> expects(new Asker.OfPart(number), expectation));
         }
         pairs();
         ports();
+        amounts(linesIn);
         return facts;
-    }
-
-    private void position(Position position, Set<LineName> linesIn) {
-        int lines = 0;
-        for (Line line : position.lines()) {
-            if (linesIn.contains(line.name())) {
-                lines++;
-                line.expects().forEach(expectation -> expects(new Asker.OfLine(line.name()), expectation));
-            }
-        }
-        facts.add(new Amount(Amount.linesAt(position.name()), BigDecimal.valueOf(lines)));
     }
 
     private void expects(Asker asker, Expectation expectation) {
@@ -72,29 +64,31 @@ final class CountFacts {
         facts.add(new Expects(asker, target.name(), counted(target), expectation.atLeast(), key));
     }
 
-    private static String counted(Expectation.Target target) {
-        return target instanceof Expectation.OfPosition of ? Amount.linesAt(of.position()) : target.name();
+    private String counted(Expectation.Target target) {
+        if (target instanceof Expectation.OfPosition of) {
+            countedPositions.add(of.position());
+            return Amount.linesAt(of.position());
+        }
+        if (target instanceof Expectation.OfPart of) {
+            countedParts.add(of.part());
+        }
+        return target.name();
     }
 
     private void pairs() {
+        Map<String, BigDecimal> left = new HashMap<>();
+        Map<String, BigDecimal> right = new HashMap<>();
+        quantities.forEach((number, quantity) -> {
+            Handed handed = plan.part(number).handed();
+            if (handed != null) {
+                (handed.hand() == Hand.LEFT ? left : right).merge(handed.pair(), quantity, BigDecimal::add);
+            }
+        });
         for (Pair pair : plan.family().pairs()) {
             if (pair instanceof Pair.Both both) {
-                facts.add(new PairCount(both.name(), count(both.name(), Hand.LEFT), count(both.name(), Hand.RIGHT)));
+                facts.add(new PairCount(both.name(), orNone(left.get(both.name())), orNone(right.get(both.name()))));
             }
         }
-    }
-
-    private BigDecimal count(String pair, Hand hand) {
-        BigDecimal sum = BigDecimal.ZERO;
-        for (Map.Entry<PartNumber, BigDecimal> entry : quantities.entrySet()) {
-            Part part = plan.part(entry.getKey());
-            if (part.handed() != null
-                    && part.handed().pair().equals(pair)
-                    && part.handed().hand() == hand) {
-                sum = sum.add(entry.getValue());
-            }
-        }
-        return sum;
     }
 
     private void ports() {
@@ -102,15 +96,39 @@ final class CountFacts {
         quantities.forEach((number, quantity) -> plan.part(number)
                 .ports()
                 .forEach(port -> port.mates().forEach(mate -> asked.merge(mate, quantity, BigDecimal::add))));
-        quantities.forEach((number, quantity) -> {
-            for (Port port : plan.part(number).ports()) {
-                String blank = port.blank() == null ? "" : port.blank().text();
-                facts.add(new FittedPort(number.text(), port.name(), quantity, blank));
-                for (PartNumber mate : port.mates()) {
-                    BigDecimal all = asked.getOrDefault(mate, BigDecimal.ZERO);
-                    facts.add(new PortMate(number.text(), port.name(), mate.text(), all));
-                }
+        countedParts.addAll(asked.keySet());
+        quantities.forEach(
+                (number, quantity) -> plan.part(number).ports().forEach(port -> port(number, quantity, port, asked)));
+    }
+
+    private void port(PartNumber number, BigDecimal quantity, Port port, Map<PartNumber, BigDecimal> asked) {
+        PartNumber blank = port.blank();
+        if (blank != null) {
+            countedParts.add(blank);
+        }
+        facts.add(new FittedPort(number.text(), port.name(), quantity, blank == null ? "" : blank.text()));
+        for (PartNumber mate : port.mates()) {
+            facts.add(new PortMate(number.text(), port.name(), mate.text(), orNone(asked.get(mate))));
+        }
+    }
+
+    /** Only of what something asks for: a kit has hundreds of amounts, and the rules want a few dozen of them. */
+    private void amounts(Set<LineName> linesIn) {
+        for (PartNumber part : countedParts) {
+            BigDecimal quantity = quantities.get(part);
+            if (quantity != null) {
+                facts.add(new Amount(part.text(), quantity));
             }
-        });
+        }
+        for (PositionName position : countedPositions) {
+            long lines = linesIn.stream()
+                    .filter(line -> plan.positionOf(line).name().equals(position))
+                    .count();
+            facts.add(new Amount(Amount.linesAt(position), BigDecimal.valueOf(lines)));
+        }
+    }
+
+    private static BigDecimal orNone(@Nullable BigDecimal quantity) {
+        return quantity == null ? BigDecimal.ZERO : quantity;
     }
 }

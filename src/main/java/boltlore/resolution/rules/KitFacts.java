@@ -61,12 +61,6 @@ final class KitFacts {
     }
 
     private void position(Position position) {
-        if (position.fill() != Fill.FREE) {
-            ifEver(position.dueOrAlways(), key -> new Due(position.name(), key));
-        }
-        if (position.due() != null) {
-            facts.add(new DueOnly(position.name(), keys.of(position.due())));
-        }
         if (position.under() != null) {
             facts.add(new Under(position.name(), position.under()));
         }
@@ -75,16 +69,36 @@ final class KitFacts {
             ifEver(route.when(), key -> new RouteWindow(position.name(), route.needsMm(), most, key));
         }
         holders(position);
-        int offered = 0;
+        List<String> offered = offered(position);
+        if (position.fill() == Fill.ONE && offered.size() > 1) {
+            facts.add(new OneLineOnly(position.name()));
+        }
+        due(position, offered.contains(Holds.ALWAYS));
+    }
+
+    /** States the lines that may be called for; gives the keys of their conditions. */
+    private List<String> offered(Position position) {
+        List<String> offered = new ArrayList<>();
         for (Line line : position.lines()) {
             String key = keys.of(line.when());
             if (!key.equals(Holds.NEVER)) {
-                offered++;
+                offered.add(key);
                 line(position, line, key);
             }
         }
-        if (position.fill() == Fill.ONE && offered > 1) {
-            facts.add(new OneLineOnly(position.name()));
+        return offered;
+    }
+
+    /** What is filled for certain, or due for certain, needs no watching. */
+    private void due(Position position, boolean filledForCertain) {
+        if (position.fill() != Fill.FREE && !filledForCertain) {
+            ifEver(position.dueOrAlways(), key -> new Due(position.name(), key));
+        }
+        if (position.due() != null) {
+            String key = keys.of(position.due());
+            if (!key.equals(Holds.ALWAYS)) {
+                facts.add(new DueOnly(position.name(), key));
+            }
         }
     }
 

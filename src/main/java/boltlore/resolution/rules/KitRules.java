@@ -8,9 +8,11 @@ import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Reason;
+import boltlore.resolution.rules.facts.Called;
 import boltlore.resolution.rules.facts.CautionOn;
 import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.InKit;
+import boltlore.resolution.rules.facts.StayingOutKnown;
 import boltlore.resolution.rules.facts.StaysOut;
 import boltlore.resolution.rules.facts.TakesFinish;
 import boltlore.resolution.rules.facts.Unused;
@@ -35,6 +37,7 @@ public final class KitRules implements AutoCloseable {
     private final RuleSession session;
     private final ConditionKeys keys;
     private final SortedSet<LineName> leftOut = new TreeSet<>();
+    private Standing standing;
 
     public KitRules(FamilyPlan plan, PartFacts partFacts, Choices choices, boolean unusedDecided) {
         this(plan, partFacts, choices, unusedDecided, new RuleSession());
@@ -51,13 +54,18 @@ public final class KitRules implements AutoCloseable {
         facts.addAll(FinishRoles.of(plan.catalogue(), plan.family(), choices));
         facts.add(new UnusedBrackets(unusedDecided));
         facts.addAll(keys.facts());
-        session.insert(facts);
-        session.conclude();
+        this.standing = concluded(facts);
     }
 
+    /** Lines whose conditions hold, whether or not the order leaves them out. */
+    public SortedSet<LineName> called() {
+        return sorted(standing.all(Called.class).stream().map(Called::line).toList());
+    }
+
+    /** Lines in the kit: none before it is said what stays out. */
     public SortedSet<LineName> lines() {
         SortedSet<LineName> lines = new TreeSet<>();
-        for (InKit inKit : session.all(InKit.class)) {
+        for (InKit inKit : standing.all(InKit.class)) {
             if (inKit.asker() instanceof Asker.OfLine of) {
                 lines.add(of.line());
             }
@@ -66,43 +74,48 @@ public final class KitRules implements AutoCloseable {
     }
 
     public SortedSet<LineName> unused() {
-        return sorted(session.all(Unused.class).stream().map(Unused::bracket).toList());
+        return sorted(standing.all(Unused.class).stream().map(Unused::bracket).toList());
     }
 
     public SortedSet<PositionName> filled() {
-        return sorted(session.all(Filled.class).stream().map(Filled::position).toList());
+        return sorted(standing.all(Filled.class).stream().map(Filled::position).toList());
     }
 
-    /** Leaves these lines out; all that hung on them goes with them. */
+    /** Says what the order leaves out, if only that it is nothing; all that is called for beside it makes the kit. */
     public void leaveOut(Set<LineName> lines) {
         leftOut.addAll(lines);
-        session.insert(lines.stream().map(StaysOut::new).toList());
-        session.conclude();
+        List<Object> said = new ArrayList<>(lines.stream().map(StaysOut::new).toList());
+        said.add(new StayingOutKnown());
+        standing = concluded(said);
     }
 
     /** Tells the rules how many of each part there are, and draws everything together. */
     public KitConclusions count(SortedMap<PartNumber, BigDecimal> quantities) {
-        SortedSet<LineName> lines = lines();
         int stated = keys.facts().size();
-        List<Object> counts = new CountFacts(plan, keys, quantities).facts(lines);
-        session.insert(counts);
-        session.insert(List.copyOf(keys.facts().subList(stated, keys.facts().size())));
-        session.conclude();
+        List<Object> counts = new ArrayList<>(new CountFacts(plan, keys, quantities).facts(lines()));
+        counts.addAll(keys.facts().subList(stated, keys.facts().size()));
+        standing = concluded(counts);
         SortedMap<PartNumber, String> finishes = new TreeMap<>();
-        session.all(TakesFinish.class).forEach(takes -> finishes.put(takes.part(), takes.finish()));
+        standing.all(TakesFinish.class).forEach(takes -> finishes.put(takes.part(), takes.finish()));
         SortedMap<String, SortedSet<String>> cautions = new TreeMap<>();
-        session.all(CautionOn.class)
+        standing.all(CautionOn.class)
                 .forEach(on -> cautions.computeIfAbsent(on.sheet(), sheet -> new TreeSet<>())
                         .add(on.caution()));
         return new KitConclusions(
-                lines,
+                lines(),
                 new TreeSet<>(leftOut),
                 unused(),
                 filled(),
-                sorted(session.all(Reason.class)),
+                sorted(standing.all(Reason.class)),
                 finishes,
                 cautions,
-                sorted(session.all(Finding.class)));
+                sorted(standing.all(Finding.class)));
+    }
+
+    private Standing concluded(Collection<?> facts) {
+        session.insert(facts);
+        session.conclude();
+        return session.standing();
     }
 
     private static <T extends Comparable<T>> SortedSet<T> sorted(Collection<T> all) {

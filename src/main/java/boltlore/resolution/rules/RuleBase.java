@@ -6,10 +6,7 @@ import java.nio.charset.StandardCharsets;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import org.kie.api.KieServices;
 import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.KieSessionConfiguration;
-import org.kie.internal.runtime.conf.ForceEagerActivationOption;
 
 /** The rules as compiled by the build, loaded once in a process. */
 final class RuleBase {
@@ -18,14 +15,8 @@ final class RuleBase {
 
     private RuleBase() {}
 
-    /**
-     * A new session, in which each rule is evaluated at each change. The engine's lazy way loses withdrawals: where a
-     * chain of conclusions runs through the same rule several times, its far end stays behind.
-     */
     static KieSession newSession() {
-        KieSessionConfiguration eager = KieServices.get().newKieSessionConfiguration();
-        eager.setOption(ForceEagerActivationOption.YES);
-        return Loaded.BASE.newKieSession(eager, null);
+        return Loaded.BASE.newKieSession();
     }
 
     private static final class Loaded {

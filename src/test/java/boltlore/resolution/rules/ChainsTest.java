@@ -11,19 +11,28 @@ import boltlore.resolution.Reason;
 import boltlore.resolution.Way;
 import boltlore.resolution.rules.facts.Brings;
 import boltlore.resolution.rules.facts.Called;
+import boltlore.resolution.rules.facts.CaseAsksEmpty;
+import boltlore.resolution.rules.facts.CaseAsksFilled;
+import boltlore.resolution.rules.facts.ConditionCase;
+import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.Holds;
 import boltlore.resolution.rules.facts.InKit;
+import boltlore.resolution.rules.facts.LineOffered;
 import boltlore.resolution.rules.facts.PickWatched;
+import boltlore.resolution.rules.facts.StayingOutKnown;
 import boltlore.resolution.rules.facts.StaysOut;
 import boltlore.resolution.rules.facts.ToPick;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A line brings P0, P0 contains P1, P1 needs P2, P2 contains P3 … */
+/** Conclusions that follow from conclusions of the same rules, far down. */
 class ChainsTest {
 
+    /** A line brings P0, P0 contains P1, P1 needs P2, P2 contains P3 … */
     private static List<Object> chain(String line, int length) {
         List<Object> facts = new ArrayList<>();
         facts.add(new Called(line(line), position(line), true));
@@ -36,17 +45,28 @@ class ChainsTest {
         return facts;
     }
 
+    /** Position 0 is filled unless the cover is; position 1 is filled when position 0 is, position 2 when position 1 is … */
+    private static List<Object> positions(int length) {
+        List<Object> facts = new ArrayList<>();
+        for (int at = 0; at < length; at++) {
+            String name = "p" + at;
+            facts.add(new LineOffered(line(name), position(name), false, "c" + at));
+            facts.add(new ConditionCase("c" + at, 0));
+            facts.add(
+                    at == 0
+                            ? new CaseAsksEmpty("c0", 0, position("cover"))
+                            : new CaseAsksFilled("c" + at, 0, position("p" + (at - 1))));
+        }
+        return facts;
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 10, 40})
-    void a_chain_goes_to_its_end_with_the_line_that_began_it_and_another_stays(int length) {
+    void a_chain_of_parts_goes_to_its_end_and_of_what_stays_out_none_begins(int length) {
         try (RuleSession session = new RuleSession()) {
-            session.insert(List.of(new Holds(Holds.ALWAYS)));
+            session.insert(List.of(new Holds(Holds.ALWAYS), new StaysOut(line("out")), new StayingOutKnown()));
             session.insert(chain("out", length));
             session.insert(chain("in", length));
-            session.conclude();
-            assertThat(session.all(Reason.class)).hasSize(2 * (length + 1));
-
-            session.insert(List.of(new StaysOut(line("out"))));
             session.conclude();
 
             assertThat(session.all(Reason.class))
@@ -55,6 +75,49 @@ class ChainsTest {
             assertThat(session.all(InKit.class)).hasSize(length + 2);
             assertThat(session.all(ToPick.class))
                     .allSatisfy(pick -> assertThat(pick.part().name()).startsWith("in"));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 10, 40})
+    void a_chain_of_filled_positions_goes_to_its_end(int length) {
+        try (RuleSession session = new RuleSession()) {
+            session.insert(positions(length));
+            session.conclude();
+
+            assertThat(session.all(Filled.class)).hasSize(length);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 10, 40})
+    void a_chain_of_filled_positions_is_withdrawn_to_its_end_whatever_was_said_first(int length) {
+        for (long seed = 0; seed < 20; seed++) {
+            List<Object> facts = new ArrayList<>(positions(length));
+            facts.add(new LineOffered(line("cover"), position("cover"), false, "cover"));
+            facts.add(new ConditionCase("cover", 0));
+            Collections.shuffle(facts, new Random(seed));
+            try (RuleSession session = new RuleSession()) {
+                session.insert(facts);
+                session.conclude();
+
+                assertThat(session.all(Filled.class)).containsExactly(new Filled(position("cover")));
+                assertThat(session.all(Called.class)).hasSize(1);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 10, 40})
+    void a_chain_of_filled_positions_that_was_concluded_is_withdrawn_to_its_end(int length) {
+        try (RuleSession session = new RuleSession()) {
+            session.insert(positions(length));
+            session.conclude();
+            session.insert(List.of(
+                    new LineOffered(line("cover"), position("cover"), false, "cover"), new ConditionCase("cover", 0)));
+            session.conclude();
+
+            assertThat(session.all(Filled.class)).containsExactly(new Filled(position("cover")));
         }
     }
 }

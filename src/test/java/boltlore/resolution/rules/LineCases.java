@@ -19,6 +19,7 @@ import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.Holds;
 import boltlore.resolution.rules.facts.InKit;
 import boltlore.resolution.rules.facts.LineOffered;
+import boltlore.resolution.rules.facts.StayingOutKnown;
 import boltlore.resolution.rules.facts.StaysOut;
 import java.util.List;
 
@@ -65,9 +66,13 @@ final class LineCases {
                         .concludes(new Filled(position("hoses")))
                         .butNotWithout(HOLDS),
                 rule("A line that is called for joins the kit unless the order leaves it out")
-                        .given(HOSES)
+                        .given(HOSES, new StayingOutKnown())
                         .concludes(HOSES_IN)
                         .butNotWith(new StaysOut(line("hoses"))),
+                rule("A line that is called for joins the kit unless the order leaves it out")
+                        .given(HOSES, new StayingOutKnown())
+                        .concludes(HOSES_IN)
+                        .butNotWithout(new StayingOutKnown()),
                 rule("A line in the kit brings its part")
                         .given(HOSES_IN, new Brings(byLine("hoses"), Way.LINE, part("HO-1"), Holds.ALWAYS))
                         .concludes(new Reason(byLine("hoses"), Way.LINE, part("HO-1")))

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
@@ -37,9 +38,7 @@ class OrderOfFactsTest {
         for (boolean without : List.of(false, true)) {
             RuleSession session = RuleSession.inOrder(order);
             try (KitRules rules = new KitRules(plan, new PartFacts(plan), choices, without, session)) {
-                if (without) {
-                    rules.leaveOut(rules.unused());
-                }
+                rules.leaveOut(without ? rules.unused() : Set.of());
                 conclusions.add(rules.count(Quantities.of(plan, choices, rules.lines(), rules.filled())));
             }
         }

@@ -12,8 +12,9 @@ import java.util.stream.Stream;
 /** A file of rules as text. */
 record RuleFile(Path path, String text) {
 
-    private static final Pattern RULE =
-            Pattern.compile("^rule \"([^\"]*)\"\\R(when\\R.*?)^then\\R(.*?)^end$", Pattern.DOTALL | Pattern.MULTILINE);
+    private static final Pattern RULE = Pattern.compile(
+            "^rule \"([^\"]*)\"\\R(?:@Propagation\\(EAGER\\)\\R)?(when\\R.*?)^then\\R(.*?)^end$",
+            Pattern.DOTALL | Pattern.MULTILINE);
 
     record Rule(String name, String when, String then) {}
 
