@@ -37,7 +37,6 @@ public final class KitRules implements AutoCloseable {
     private final RuleSession session;
     private final ConditionKeys keys;
     private final SortedSet<LineName> leftOut = new TreeSet<>();
-    private Standing standing;
 
     public KitRules(FamilyPlan plan, PartFacts partFacts, Choices choices, boolean unusedDecided) {
         this(plan, partFacts, choices, unusedDecided, new RuleSession());
@@ -54,18 +53,18 @@ public final class KitRules implements AutoCloseable {
         facts.addAll(FinishRoles.of(plan.catalogue(), plan.family(), choices));
         facts.add(new UnusedBrackets(unusedDecided));
         facts.addAll(keys.facts());
-        this.standing = concluded(facts);
+        conclude(facts);
     }
 
     /** Lines whose conditions hold, whether or not the order leaves them out. */
     public SortedSet<LineName> called() {
-        return sorted(standing.all(Called.class).stream().map(Called::line).toList());
+        return sorted(session.all(Called.class).stream().map(Called::line).toList());
     }
 
     /** Lines in the kit: none before it is said what stays out. */
     public SortedSet<LineName> lines() {
         SortedSet<LineName> lines = new TreeSet<>();
-        for (InKit inKit : standing.all(InKit.class)) {
+        for (InKit inKit : session.all(InKit.class)) {
             if (inKit.asker() instanceof Asker.OfLine of) {
                 lines.add(of.line());
             }
@@ -74,11 +73,11 @@ public final class KitRules implements AutoCloseable {
     }
 
     public SortedSet<LineName> unused() {
-        return sorted(standing.all(Unused.class).stream().map(Unused::bracket).toList());
+        return sorted(session.all(Unused.class).stream().map(Unused::bracket).toList());
     }
 
     public SortedSet<PositionName> filled() {
-        return sorted(standing.all(Filled.class).stream().map(Filled::position).toList());
+        return sorted(session.all(Filled.class).stream().map(Filled::position).toList());
     }
 
     /** Says what the order leaves out, if only that it is nothing; all that is called for beside it makes the kit. */
@@ -86,7 +85,7 @@ public final class KitRules implements AutoCloseable {
         leftOut.addAll(lines);
         List<Object> said = new ArrayList<>(lines.stream().map(StaysOut::new).toList());
         said.add(new StayingOutKnown());
-        standing = concluded(said);
+        conclude(said);
     }
 
     /** Tells the rules how many of each part there are, and draws everything together. */
@@ -94,11 +93,11 @@ public final class KitRules implements AutoCloseable {
         int stated = keys.facts().size();
         List<Object> counts = new ArrayList<>(new CountFacts(plan, keys, quantities).facts(lines()));
         counts.addAll(keys.facts().subList(stated, keys.facts().size()));
-        standing = concluded(counts);
+        conclude(counts);
         SortedMap<PartNumber, String> finishes = new TreeMap<>();
-        standing.all(TakesFinish.class).forEach(takes -> finishes.put(takes.part(), takes.finish()));
+        session.all(TakesFinish.class).forEach(takes -> finishes.put(takes.part(), takes.finish()));
         SortedMap<String, SortedSet<String>> cautions = new TreeMap<>();
-        standing.all(CautionOn.class)
+        session.all(CautionOn.class)
                 .forEach(on -> cautions.computeIfAbsent(on.sheet(), sheet -> new TreeSet<>())
                         .add(on.caution()));
         return new KitConclusions(
@@ -106,16 +105,15 @@ public final class KitRules implements AutoCloseable {
                 new TreeSet<>(leftOut),
                 unused(),
                 filled(),
-                sorted(standing.all(Reason.class)),
+                sorted(session.all(Reason.class)),
                 finishes,
                 cautions,
-                sorted(standing.all(Finding.class)));
+                sorted(session.all(Finding.class)));
     }
 
-    private Standing concluded(Collection<?> facts) {
+    private void conclude(Collection<?> facts) {
         session.insert(facts);
         session.conclude();
-        return session.standing();
     }
 
     private static <T extends Comparable<T>> SortedSet<T> sorted(Collection<T> all) {

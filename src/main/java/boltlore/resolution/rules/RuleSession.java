@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
+import org.kie.api.runtime.ClassObjectFilter;
 import org.kie.api.runtime.KieSession;
 
 /** One resolution's session with the rules: facts go in, conclusions come out, {@link #close()} always follows. */
@@ -66,12 +67,9 @@ public final class RuleSession implements AutoCloseable {
 
     /** All facts and conclusions of that type, in no particular order. */
     public <T> List<T> all(Class<T> type) {
-        return standing().all(type);
-    }
-
-    /** All that stands now; later conclusions do not change it. */
-    public Standing standing() {
-        return new Standing(session.getObjects());
+        return session.getObjects(new ClassObjectFilter(type)).stream()
+                .map(type::cast)
+                .toList();
     }
 
     /** Counts how often each rule fires from here on; for tests and for finding what runs away. */
