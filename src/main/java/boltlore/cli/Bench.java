@@ -29,7 +29,12 @@ record Bench(Catalogue catalogue, OrderResolver resolver) {
 
     /** Reads and resolves one order; faults name its file. */
     Outcome<OrderKit> kit(Path file, boolean takeUsual) {
-        Outcome<OrderKit> outcome = order(file).then(order -> OrderKit.of(resolver, order, takeUsual));
+        return kit(file, order(file), takeUsual);
+    }
+
+    /** Resolves an order that was read from the file. */
+    Outcome<OrderKit> kit(Path file, Outcome<Order> read, boolean takeUsual) {
+        Outcome<OrderKit> outcome = read.then(order -> OrderKit.of(resolver, order, takeUsual));
         return outcome instanceof Outcome.Faulty<OrderKit> faulty
                 ? Outcome.faulty(inFile(file, faulty.faults()))
                 : outcome;

@@ -1,20 +1,17 @@
 package boltlore.cli;
 
-import boltlore.answers.OrderKit;
 import boltlore.faults.Fault;
-import java.nio.file.Path;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What became of one order file.
  *
- * @param written the sheets that were written, or empty
+ * @param answer what is told of its kit, as text or as JSON; empty where it became none
  * @param exit exit code that this file alone calls for
  */
-record Finished(Path file, @Nullable OrderKit kit, List<Path> written, List<Fault> faults, int exit) {
+record Finished(String answer, List<Fault> faults, int exit) {
 
-    static Finished refused(Path file, List<Fault> faults, int exit) {
-        return new Finished(file, null, List.of(), faults, exit);
+    static Finished refused(List<Fault> faults) {
+        return new Finished("", faults, Exit.FAULTS);
     }
 }

@@ -1,11 +1,12 @@
 package boltlore.cli;
 
-import boltlore.answers.OrderKit;
 import boltlore.answers.json.KitJson;
 import boltlore.choosing.json.SureJson;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -54,14 +55,16 @@ final class KitCommand extends RoomCommand {
     }
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
-        List<Finished> all = new KitRun(bench, out, usual, new Progress(aside(), files.size())).of(files);
+        List<Finished> all = new KitRun(bench, out, usual, json() ? KitCommand::json : KitCommand::text)
+                .of(files, new Progress(aside(), files.size()));
         if (json()) {
-            screen.line(JsonOut.list(
-                            all.stream().filter(each -> each.kit() != null).toList(), KitCommand::json)
-                    .written()
-                    .stripTrailing());
+            List<JsonOut> kits = all.stream()
+                    .filter(each -> !each.answer().isEmpty())
+                    .<JsonOut>map(each -> new JsonOut.Plain(each.answer()))
+                    .toList();
+            screen.line(JsonOut.list(kits).written().stripTrailing());
         } else {
-            all.forEach(each -> KitText.print(screen, bench.catalogue(), each));
+            all.forEach(each -> screen.text(each.answer()));
         }
         screen.flush();
         List<Fault> faults =
@@ -70,12 +73,18 @@ final class KitCommand extends RoomCommand {
         return faults.isEmpty() ? exit : refused(faults, exit);
     }
 
-    private static JsonOut json(Finished finished) {
-        OrderKit kit = finished.kit();
-        if (kit == null) {
-            return JsonOut.nothing();
-        }
-        return KitJson.of(kit).put("sheets", JsonOut.texts(finished.written()));
+    private static String text(Kitted kitted) {
+        StringWriter text = new StringWriter();
+        Screen screen = new Screen(new PrintWriter(text));
+        KitText.print(screen, kitted);
+        screen.flush();
+        return text.toString();
+    }
+
+    private static String json(Kitted kitted) {
+        return KitJson.of(kitted.kit())
+                .put("sheets", JsonOut.texts(kitted.written()))
+                .writtenInList();
     }
 
     private int sure(Screen screen, Bench bench, List<Path> files) {

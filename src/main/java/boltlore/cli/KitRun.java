@@ -5,73 +5,94 @@ import boltlore.bill.Bill;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.bill.BillWorkbook;
 import boltlore.sheets.orders.OrderSheets;
 import boltlore.sheets.orders.SheetFormats;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.function.Function;
 
-/** Resolves many order files, several at once, and writes the sheets of those that nothing stops. */
+/**
+ * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
+ * kept than what is told of it: a folder may hold a thousand orders.
+ */
 final class KitRun {
+
+    /** An order file, and what was read from it. */
+    private record Given(Path file, Outcome<Order> order) {}
 
     private final Bench bench;
     private final Path out;
     private final boolean takeUsual;
-    private final Progress progress;
+    private final Function<Kitted, String> told;
 
-    KitRun(Bench bench, Path out, boolean takeUsual, Progress progress) {
+    KitRun(Bench bench, Path out, boolean takeUsual, Function<Kitted, String> told) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
-        this.progress = progress;
+        this.told = told;
     }
 
     /** What became of each file, in the order given. */
-    List<Finished> of(List<Path> files) {
-        Map<Path, Outcome<OrderKit>> kits = new HashMap<>();
-        files.forEach(file -> kits.put(file, bench.kit(file, takeUsual)));
-        Map<String, Path> names = new HashMap<>();
-        kits.forEach((file, outcome) -> {
-            if (outcome instanceof Outcome.Sound<OrderKit> sound) {
-                names.merge(sound.value().order().name(), file, (one, other) -> one.compareTo(other) < 0 ? one : other);
-            }
-        });
-        List<Finished> all = files.parallelStream()
-                .map(file -> finish(file, Objects.requireNonNull(kits.get(file)), names))
+    List<Finished> of(List<Path> files, Progress progress) {
+        List<Given> all =
+                files.stream().map(file -> new Given(file, bench.order(file))).toList();
+        Map<String, Path> owners = owners(all);
+        List<Finished> finished = all.parallelStream()
+                .map(given -> {
+                    Finished one = finish(given, owners);
+                    progress.oneMore();
+                    return one;
+                })
                 .toList();
         progress.end();
-        return all;
-    }
-
-    private Finished finish(Path file, Outcome<OrderKit> outcome, Map<String, Path> names) {
-        Finished finished = outcome instanceof Outcome.Sound<OrderKit> sound
-                ? sheets(file, sound.value(), names)
-                : Finished.refused(file, outcome.faults(), Exit.FAULTS);
-        progress.oneMore();
         return finished;
     }
 
-    private Finished sheets(Path file, OrderKit kit, Map<String, Path> names) {
-        Path first = names.getOrDefault(kit.order().name(), file);
-        if (!first.equals(file)) {
-            String found = "order '" + kit.order().name() + "', which is also in " + first;
-            return Finished.refused(
-                    file,
-                    List.of(Fault.of(file.toString(), found, "one file for each order", "Give one of them alone")),
-                    Exit.FAULTS);
+    /** Which file an order's name belongs to: the first by name of those that give it. */
+    private static Map<String, Path> owners(List<Given> all) {
+        Map<String, Path> owners = new HashMap<>();
+        for (Given given : all) {
+            if (given.order() instanceof Outcome.Sound<Order> sound) {
+                owners.merge(
+                        sound.value().name(), given.file(), (one, other) -> one.compareTo(other) < 0 ? one : other);
+            }
         }
+        return owners;
+    }
+
+    private Finished finish(Given given, Map<String, Path> owners) {
+        Outcome<OrderKit> outcome = bench.kit(given.file(), given.order(), takeUsual);
+        if (!(outcome instanceof Outcome.Sound<OrderKit> sound)) {
+            return Finished.refused(outcome.faults());
+        }
+        OrderKit kit = sound.value();
+        Path owner = owners.getOrDefault(kit.order().name(), given.file());
+        return owner.equals(given.file()) ? sheets(kit) : twice(given.file(), kit, owner);
+    }
+
+    private static Finished twice(Path file, OrderKit kit, Path owner) {
+        String found = "order '" + kit.order().name() + "', which is also in " + owner;
+        return Finished.refused(
+                List.of(Fault.of(file.toString(), found, "one file for each order", "Give one of them alone")));
+    }
+
+    private Finished sheets(OrderKit kit) {
         Bill bill = kit.bill();
-        if (bill == null || !kit.issuesSheets()) {
-            return new Finished(file, kit, List.of(), List.of(), Exit.STOPPED);
+        PricedBill priced = bill == null ? null : BillWorkbook.price(bill, bench.catalogue());
+        if (priced == null || !kit.issuesSheets()) {
+            return new Finished(told.apply(new Kitted(kit, priced, List.of())), List.of(), Exit.STOPPED);
         }
         FamilyPlan plan = bench.resolver().resolver().plan(kit.order().family());
-        Outcome<List<Path>> written =
-                Exports.write(out.resolve(kit.order().name()), SheetFormats.of(OrderSheets.of(plan, bill)));
-        return written instanceof Outcome.Sound<List<Path>> paths
-                ? new Finished(file, kit, paths.value(), List.of(), Exit.OK)
-                : new Finished(file, kit, List.of(), written.faults(), Exit.NOT_WRITTEN);
+        Outcome<List<Path>> outcome =
+                Exports.write(out.resolve(kit.order().name()), SheetFormats.of(OrderSheets.of(plan, priced)));
+        List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
+        int exit = outcome.faults().isEmpty() ? Exit.OK : Exit.NOT_WRITTEN;
+        return new Finished(told.apply(new Kitted(kit, priced, written)), outcome.faults(), exit);
     }
 }

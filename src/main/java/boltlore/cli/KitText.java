@@ -1,14 +1,12 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
-import boltlore.bill.Bill;
-import boltlore.catalogue.Catalogue;
 import boltlore.charging.PowerNote;
 import boltlore.explanation.FindingWords;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.Finding;
+import boltlore.resolution.Kit;
 import boltlore.resolution.Severity;
-import boltlore.sheets.bill.BillWorkbook;
 import java.nio.file.Path;
 
 /** An order and what became of it, for the screen: its kit in figures, then its findings, the most serious first. */
@@ -21,37 +19,32 @@ final class KitText {
         findings(screen, kit);
     }
 
-    static void print(Screen screen, Catalogue catalogue, Finished finished) {
-        OrderKit kit = finished.kit();
-        if (kit == null) {
-            return;
-        }
+    static void print(Screen screen, Kitted kitted) {
+        OrderKit kit = kitted.kit();
         screen.heading(kit.order().name() + ", " + kit.order().customer());
-        Bill bill = kit.bill();
-        if (bill != null) {
-            figures(screen, catalogue, bill);
+        PricedBill priced = kitted.priced();
+        if (priced != null) {
+            figures(screen, priced);
         }
         findings(screen, kit);
-        if (!finished.written().isEmpty()) {
-            screen.wrapped(2, "sheets in " + folder(finished));
+        if (!kitted.written().isEmpty()) {
+            screen.wrapped(2, "sheets in " + folder(kitted));
         } else if (kit.resolution().stops()) {
             screen.wrapped(2, "No sheet was written: mend what stops, and run it again.");
         }
     }
 
     /** The workbooks are written first, right into the order's folder. */
-    private static Path folder(Finished finished) {
-        Path parent = finished.written().get(0).getParent();
+    private static Path folder(Kitted kitted) {
+        Path parent = kitted.written().get(0).getParent();
         return parent == null ? Path.of("") : parent;
     }
 
-    private static void figures(Screen screen, Catalogue catalogue, Bill bill) {
-        PricedBill priced = BillWorkbook.price(bill, catalogue);
+    private static void figures(Screen screen, PricedBill priced) {
+        Kit kit = priced.bill().resolved().kit();
         screen.wrapped(
                 2,
-                bill.resolved().kit().lines().size() + " lines, "
-                        + bill.resolved().kit().quantities().size() + " part numbers; "
-                        + KitFigures.of(priced));
+                kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; " + KitFigures.of(priced));
     }
 
     static void findings(Screen screen, OrderKit kit) {

@@ -41,6 +41,11 @@ final class Screen {
         out.flush();
     }
 
+    /** Prints lines as they are. */
+    void text(String lines) {
+        out.print(lines);
+    }
+
     void line(String text) {
         out.println(text);
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 final class JsonLayout {
 
     private static final int LINE = 100;
+    private static final String INDENT = "  ";
 
     private final StringBuilder out = new StringBuilder();
 
@@ -17,6 +18,12 @@ final class JsonLayout {
         JsonLayout layout = new JsonLayout();
         layout.write(value, "", 0);
         return layout.out.append('\n').toString();
+    }
+
+    static String layInList(JsonOut value) {
+        JsonLayout layout = new JsonLayout();
+        layout.write(value, INDENT, INDENT.length() + 1);
+        return layout.out.toString();
     }
 
     static String quoted(String text) {
@@ -64,7 +71,7 @@ final class JsonLayout {
 
     private void block(char opening, char closing, List<Entry> entries, String indent) {
         out.append(opening);
-        String inner = indent + "  ";
+        String inner = indent + INDENT;
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             out.append(i == 0 ? "\n" : ",\n").append(inner).append(entry.key());

@@ -125,4 +125,9 @@ public sealed interface JsonOut {
     default String written() {
         return JsonLayout.lay(this);
     }
+
+    /** The text that this value comes to as an item of a list that is all there is: a {@link Plain} value there. */
+    default String writtenInList() {
+        return JsonLayout.layInList(this);
+    }
 }

@@ -3,6 +3,7 @@ package boltlore.sheets.orders;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.picking.PickingList;
+import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.bill.BillWorkbook;
@@ -17,10 +18,11 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
-    public static List<Workbook> of(FamilyPlan plan, Bill bill) {
+    public static List<Workbook> of(FamilyPlan plan, PricedBill priced) {
         Catalogue catalogue = plan.catalogue();
+        Bill bill = priced.bill();
         return List.of(
-                BillWorkbook.of(BillWorkbook.price(bill, catalogue)),
+                BillWorkbook.of(priced),
                 ContentsWorkbook.of(plan, bill),
                 PickingSheet.of(catalogue, bill, PickingList.of(plan, bill)),
                 CoatSheet.of(List.of(bill), catalogue));

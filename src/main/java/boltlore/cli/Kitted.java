@@ -1,0 +1,15 @@
+package boltlore.cli;
+
+import boltlore.answers.OrderKit;
+import boltlore.pricing.PricedBill;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An order's kit as it is told of.
+ *
+ * @param priced its bill, where it has one
+ * @param written the sheets that were written, or empty
+ */
+record Kitted(OrderKit kit, @Nullable PricedBill priced, List<Path> written) {}
