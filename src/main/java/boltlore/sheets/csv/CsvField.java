@@ -51,8 +51,12 @@ final class CsvField implements Cell.Cases<String> {
     }
 
     private static String quoted(String text) {
-        boolean plain =
-                text.indexOf(',') < 0 && text.indexOf('"') < 0 && text.indexOf('\r') < 0 && text.indexOf('\n') < 0;
-        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == ',' || c == '"' || c == '\r' || c == '\n') {
+                return '"' + text.replace("\"", "\"\"") + '"';
+            }
+        }
+        return text;
     }
 }

@@ -1,12 +1,11 @@
 package boltlore.sheets.csv;
 
-import boltlore.sheets.Cell;
-import boltlore.sheets.Column;
 import boltlore.sheets.Page;
 import boltlore.sheets.Row;
 import boltlore.sheets.Row.RowKind;
 import boltlore.sheets.SheetFile;
 import boltlore.sheets.Table;
+import boltlore.sheets.Utf8;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookWriter;
 import java.util.ArrayList;
@@ -33,40 +32,41 @@ public final class CsvWriter implements WorkbookWriter {
             page.tables().forEach(table -> {
                 int time = seen.merge(table.name(), 1, Integer::sum);
                 String name = workbook.file() + "-" + table.name() + (time == 1 ? "" : "-" + time) + ".csv";
-                files.add(SheetFile.utf8(name, text(table)));
+                files.add(new SheetFile(name, bytes(table)));
             });
         }
         return files;
     }
 
-    static String text(Table table) {
+    static byte[] bytes(Table table) {
         boolean plain = table.isPlain();
-        StringBuilder text = new StringBuilder(plain ? "" : "Row,Group,");
-        for (Column column : table.columns()) {
-            text.append(CsvField.of(column.headingWithUnit())).append(',');
-        }
-        endLine(text);
+        Utf8 csv = new Utf8(8 * 1024);
+        csv.append(plain ? "" : "Row,Group,");
+        table.columns().forEach(column -> add(csv, CsvField.of(column.headingWithUnit())));
+        endLine(csv);
         Map<String, String> groups = new HashMap<>();
         for (Row row : table.rows()) {
             if (row.kind() == RowKind.GROUP) {
                 groups.put(row.group(), row.words());
             }
             if (!plain) {
-                String group = row.isPlain() ? groups.getOrDefault(row.group(), row.group()) : row.words();
-                text.append(kind(row)).append(',').append(CsvField.of(group)).append(',');
+                add(csv, kind(row));
+                add(csv, CsvField.of(row.isPlain() ? groups.getOrDefault(row.group(), row.group()) : row.words()));
             }
-            for (Cell cell : row.cells()) {
-                text.append(CsvField.of(cell)).append(',');
-            }
-            endLine(text);
+            row.cells().forEach(cell -> add(csv, CsvField.of(cell)));
+            endLine(csv);
         }
-        return text.toString();
+        return csv.toBytes();
+    }
+
+    private static void add(Utf8 csv, String field) {
+        csv.append(field).append(',');
     }
 
     /** In the place of the last comma. */
-    private static void endLine(StringBuilder text) {
-        text.setLength(text.length() - 1);
-        text.append(LINE_END);
+    private static void endLine(Utf8 csv) {
+        csv.dropLast();
+        csv.append(LINE_END);
     }
 
     private static String kind(Row row) {

@@ -13,102 +13,105 @@ import boltlore.sheets.Particulars;
 import boltlore.sheets.Row;
 import boltlore.sheets.Signatures;
 import boltlore.sheets.Table;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
-/** Each block as an object whose first key says what it is. */
-final class JsonBlocks implements Block.Cases<Map<String, Object>> {
+/** Writes each block as an object whose first key says what it is. */
+final class JsonBlocks implements Block.Cases<JsonText> {
 
-    @Override
-    public Map<String, Object> heading(Heading heading) {
-        return Map.of(lower(heading.look()), heading.text());
+    private final JsonText json;
+    private final JsonCell cells;
+
+    JsonBlocks(JsonText json) {
+        this.json = json;
+        this.cells = new JsonCell(json);
     }
 
     @Override
-    public Map<String, Object> note(Note note) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put(lower(note.look()), note.text());
-        object.put("lead", note.lead());
-        return object;
+    public JsonText heading(Heading heading) {
+        return json.object().put(lower(heading.look()), heading.text()).end();
     }
 
     @Override
-    public Map<String, Object> particulars(Particulars particulars) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("particulars", particulars.name());
-        object.put(
-                "entries",
-                particulars.entries().stream().map(JsonBlocks::particular).toList());
-        return object;
+    public JsonText note(Note note) {
+        return json.object()
+                .put(lower(note.look()), note.text())
+                .put("lead", note.lead())
+                .end();
     }
 
     @Override
-    public Map<String, Object> table(Table table) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("table", table.name());
-        object.put("columns", table.columns().stream().map(JsonBlocks::column).toList());
-        object.put("rows", table.rows().stream().map(row -> row(table, row)).toList());
-        return object;
+    public JsonText particulars(Particulars particulars) {
+        json.brokenObject().put("particulars", particulars.name());
+        json.key("entries").brokenList();
+        particulars.entries().forEach(this::particular);
+        return json.end().end();
     }
 
     @Override
-    public Map<String, Object> charts(BarCharts charts) {
-        return Map.of("charts", charts.charts().stream().map(JsonBlocks::chart).toList());
+    public JsonText table(Table table) {
+        json.brokenObject().put("table", table.name());
+        json.key("columns").brokenList();
+        table.columns().forEach(this::column);
+        json.end().key("rows").brokenList();
+        List<byte[]> keys = table.columns().stream()
+                .map(column -> JsonText.encoded(column.key()))
+                .toList();
+        table.rows().forEach(row -> row(keys, row));
+        return json.end().end();
     }
 
     @Override
-    public Map<String, Object> signatures(Signatures signatures) {
-        return Map.of("signatures", signatures.lines());
+    public JsonText charts(BarCharts charts) {
+        json.brokenObject().key("charts").brokenList();
+        charts.charts().forEach(this::chart);
+        return json.end().end();
     }
 
-    private static Map<String, Object> particular(Particular entry) {
-        Map<String, Object> object = kind(entry.key(), entry.label(), entry.kind());
-        object.put("value", JsonCell.of(entry.cell()));
-        return object;
+    @Override
+    public JsonText signatures(Signatures signatures) {
+        json.brokenObject().key("signatures").list();
+        signatures.lines().forEach(json::text);
+        return json.end().end();
     }
 
-    private static Map<String, Object> column(Column column) {
-        Map<String, Object> object = kind(column.key(), column.heading(), column.kind());
-        object.put("unit", column.unit());
-        return object;
+    private void particular(Particular entry) {
+        kind(entry.key(), entry.label(), entry.kind()).key("value");
+        entry.cell().as(cells).end();
     }
 
-    private static Map<String, Object> kind(String key, String label, Kind kind) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("key", key);
-        object.put("says", label);
-        object.put("kind", lower(kind.form()));
-        if (!kind.currency().isEmpty()) {
-            object.put("currency", kind.currency());
-        }
-        return object;
+    private void column(Column column) {
+        kind(column.key(), column.heading(), column.kind())
+                .put("unit", column.unit())
+                .end();
     }
 
-    private static Map<String, Object> row(Table table, Row row) {
-        Map<String, Object> cells = new LinkedHashMap<>();
-        for (int i = 0; i < row.cells().size(); i++) {
+    private JsonText kind(String key, String label, Kind kind) {
+        json.object().put("key", key).put("says", label).put("kind", lower(kind.form()));
+        return kind.currency().isEmpty() ? json : json.put("currency", kind.currency());
+    }
+
+    private void row(List<byte[]> keys, Row row) {
+        json.object().put("row", lower(row.kind())).put("group", row.group()).put("words", row.words());
+        json.key("cells").object();
+        for (int i = 0; i < keys.size(); i++) {
             Cell cell = row.cells().get(i);
             if (row.isPlain() || cell != Cell.EMPTY) {
-                cells.put(table.columns().get(i).key(), JsonCell.of(cell));
+                json.key(keys.get(i));
+                cell.as(cells);
             }
         }
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("row", lower(row.kind()));
-        object.put("group", row.group());
-        object.put("words", row.words());
-        object.put("cells", cells);
-        return object;
+        json.end().end();
     }
 
-    private static Map<String, Object> chart(BarChart chart) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("chart", chart.title());
-        object.put("axis", chart.axis());
-        object.put("table", chart.table());
-        object.put("labels", chart.labels());
-        object.put("values", chart.values());
-        return object;
+    private void chart(BarChart chart) {
+        json.object()
+                .put("chart", chart.title())
+                .put("axis", chart.axis())
+                .put("table", chart.table())
+                .put("labels", chart.labels())
+                .put("values", chart.values())
+                .end();
     }
 
     private static String lower(Enum<?> constant) {

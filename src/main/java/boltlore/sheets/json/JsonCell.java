@@ -4,41 +4,38 @@ import boltlore.sheets.Cell;
 import boltlore.sheets.Formula;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Optional;
 
-/** A cell's exact value as text; nothing for an empty cell. */
-final class JsonCell implements Cell.Cases<Optional<String>> {
+/** Writes a cell's exact value as text; null for an empty cell. */
+final class JsonCell implements Cell.Cases<JsonText> {
 
-    private static final JsonCell CELL = new JsonCell();
+    private final JsonText json;
 
-    private JsonCell() {}
-
-    static Optional<String> of(Cell cell) {
-        return cell.as(CELL);
+    JsonCell(JsonText json) {
+        this.json = json;
     }
 
     @Override
-    public Optional<String> empty() {
-        return Optional.empty();
+    public JsonText empty() {
+        return json.nothing();
     }
 
     @Override
-    public Optional<String> words(String text) {
-        return Optional.of(text);
+    public JsonText words(String text) {
+        return json.text(text);
     }
 
     @Override
-    public Optional<String> figure(BigDecimal value) {
-        return Optional.of(value.toPlainString());
+    public JsonText figure(BigDecimal value) {
+        return json.text(value.toPlainString());
     }
 
     @Override
-    public Optional<String> day(LocalDate value) {
-        return Optional.of(value.toString());
+    public JsonText day(LocalDate value) {
+        return json.text(value.toString());
     }
 
     @Override
-    public Optional<String> worked(Formula formula, BigDecimal result) {
-        return Optional.of(result.toPlainString());
+    public JsonText worked(Formula formula, BigDecimal result) {
+        return figure(result);
     }
 }

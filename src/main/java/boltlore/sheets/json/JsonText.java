@@ -1,123 +1,118 @@
 package boltlore.sheets.json;
 
-import java.util.Collection;
-import java.util.Map;
-import java.util.Optional;
+import boltlore.sheets.Utf8;
+import org.jspecify.annotations.Nullable;
 
-/** JSON (RFC 8259) from maps, collections, text and optional text, in the order in which they come. */
+/**
+ * JSON (RFC 8259), written down from its first character to its last. An object or a list stands in one line, or, broken,
+ * with each of its values in a line of its own.
+ */
 final class JsonText {
 
-    private final StringBuilder text = new StringBuilder(16 * 1024);
+    private static final Level NONE = new Level(false, ' ', 0, null);
 
-    private JsonText() {}
+    /** @param end the sign that closes it */
+    private record Level(
+            boolean broken, char end, int depth, @Nullable Level outer) {}
 
-    /** An object that holds no list stands in one line, as a row of a table does, and so does a list of mere texts. */
-    static String of(Object value) {
-        JsonText json = new JsonText();
-        json.append(value, 0);
-        return json.text.append('\n').toString();
+    private final Utf8 utf8 = new Utf8(64 * 1024);
+    private Level level = NONE;
+    private boolean first = true;
+    private boolean afterKey;
+
+    JsonText object() {
+        return open('{', new Level(false, '}', level.depth + 1, level));
     }
 
-    private void append(Object value, int depth) {
-        if (value instanceof Map<?, ?> map) {
-            appendObject(map, depth, holdsList(map));
-        } else if (value instanceof Collection<?> list) {
-            appendList(list, depth, !list.stream().allMatch(String.class::isInstance));
-        } else if (value instanceof Optional<?> optional) {
-            if (optional.isEmpty()) {
-                text.append("null");
-            } else {
-                quote(String.valueOf(optional.get()));
-            }
-        } else {
-            quote(value.toString());
-        }
+    JsonText brokenObject() {
+        return open('{', new Level(true, '}', level.depth + 1, level));
     }
 
-    private static boolean holdsList(Map<?, ?> map) {
-        for (Object value : map.values()) {
-            if (value instanceof Collection || (value instanceof Map<?, ?> inner && holdsList(inner))) {
-                return true;
-            }
-        }
-        return false;
+    JsonText list() {
+        return open('[', new Level(false, ']', level.depth + 1, level));
     }
 
-    private void appendObject(Map<?, ?> map, int depth, boolean broken) {
-        text.append('{');
-        String separator = "";
-        for (Map.Entry<?, ?> entry : map.entrySet()) {
-            text.append(separator);
-            separator(broken, depth + 1);
-            quote(String.valueOf(entry.getKey()));
-            text.append(": ");
-            append(entry.getValue(), depth + 1);
-            separator = broken ? "," : ", ";
-        }
-        separator(broken && !map.isEmpty(), depth);
-        text.append('}');
+    JsonText brokenList() {
+        return open('[', new Level(true, ']', level.depth + 1, level));
     }
 
-    private void appendList(Collection<?> list, int depth, boolean broken) {
-        text.append('[');
-        String separator = "";
-        for (Object value : list) {
-            text.append(separator);
-            separator(broken, depth + 1);
-            append(value, depth + 1);
-            separator = broken ? "," : ", ";
+    /** Closes the object or list that was opened last. */
+    JsonText end() {
+        if (level.broken && !first) {
+            newLine(level.depth - 1);
         }
-        separator(broken && !list.isEmpty(), depth);
-        text.append(']');
+        utf8.append(level.end);
+        level = level.outer == null ? NONE : level.outer;
+        first = false;
+        return this;
     }
 
-    private void separator(boolean broken, int depth) {
-        if (broken) {
-            text.append('\n');
-            for (int i = 0; i < depth; i++) {
-                text.append(' ');
-            }
-        }
+    /** Begins a member of an object; its value comes next. */
+    JsonText key(String key) {
+        return key(encoded(key));
     }
 
-    private void quote(String value) {
-        text.append('"');
-        if (isPlain(value)) {
-            text.append(value);
-        } else {
-            for (int i = 0; i < value.length(); i++) {
-                quote(value, i);
-            }
-        }
-        text.append('"');
+    /** As {@link #key(String)}, for a key of many objects: {@link #encoded} once. */
+    JsonText key(byte[] encoded) {
+        separate();
+        utf8.append(encoded);
+        afterKey = true;
+        return this;
     }
 
-    private static boolean isPlain(String value) {
-        for (int i = 0; i < value.length(); i++) {
-            char c = value.charAt(i);
-            if (c < ' ' || c == '"' || c == '\\' || c >= '\u007f') {
-                return false;
-            }
-        }
-        return true;
+    static byte[] encoded(String key) {
+        Utf8 encoded = new Utf8(4 * key.length());
+        JsonString.append(encoded, key);
+        return encoded.append(": ").toBytes();
     }
 
-    private void quote(String value, int i) {
-        char c = value.charAt(i);
-        if (c == '"' || c == '\\') {
-            text.append('\\').append(c);
-        } else if (c < ' ' || c == '\u007f' || isLoneSurrogate(value, i)) {
-            text.append(String.format("\\u%04x", (int) c));
-        } else {
-            text.append(c);
-        }
+    JsonText text(String text) {
+        separate();
+        JsonString.append(utf8, text);
+        return this;
     }
 
-    private static boolean isLoneSurrogate(String text, int i) {
-        char c = text.charAt(i);
-        if (Character.isHighSurrogate(c)) {
-            return i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1));
+    JsonText nothing() {
+        separate();
+        utf8.append("null");
+        return this;
+    }
+
+    JsonText put(String key, String text) {
+        return key(key).text(text);
+    }
+
+    private JsonText open(char sign, Level inner) {
+        separate();
+        utf8.append(sign);
+        level = inner;
+        first = true;
+        return this;
+    }
+
+    /** From what stands before in the same object or list. */
+    private void separate() {
+        if (afterKey) {
+            afterKey = false;
+            return;
         }
-        return Character.isLowSurrogate(c) && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
+        if (!first) {
+            utf8.append(',');
+        }
+        if (level.broken) {
+            newLine(level.depth);
+        } else if (!first) {
+            utf8.append(' ');
+        }
+        first = false;
+    }
+
+    private void newLine(int depth) {
+        utf8.append('\n').append(" ".repeat(depth));
+    }
+
+    byte[] toBytes() {
+        utf8.append('\n');
+        return utf8.toBytes();
     }
 }

@@ -4,34 +4,33 @@ import boltlore.sheets.Page;
 import boltlore.sheets.SheetFile;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookWriter;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** One file a workbook. Keys are the model's own, in a fixed order; decimals are text, so that no reader rounds them. */
 public final class JsonWriter implements WorkbookWriter {
 
     @Override
     public List<SheetFile> write(Workbook workbook) {
-        return List.of(SheetFile.utf8(workbook.file() + ".json", text(workbook)));
+        return List.of(new SheetFile(workbook.file() + ".json", bytes(workbook)));
     }
 
-    static String text(Workbook workbook) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("title", workbook.title());
-        object.put("subject", workbook.subject());
-        object.put("author", workbook.author());
-        object.put("dated", workbook.dated().toString());
-        object.put("pages", workbook.pages().stream().map(JsonWriter::page).toList());
-        return JsonText.of(object);
+    static byte[] bytes(Workbook workbook) {
+        JsonText json = new JsonText()
+                .brokenObject()
+                .put("title", workbook.title())
+                .put("subject", workbook.subject())
+                .put("author", workbook.author())
+                .put("dated", workbook.dated().toString());
+        json.key("pages").brokenList();
+        workbook.pages().forEach(page -> page(json, page));
+        return json.end().end().toBytes();
     }
 
-    private static Map<String, Object> page(Page page) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("page", page.name());
-        object.put(
-                "blocks",
-                page.blocks().stream().map(block -> block.as(new JsonBlocks())).toList());
-        return object;
+    private static void page(JsonText json, Page page) {
+        JsonBlocks blocks = new JsonBlocks(json);
+        json.brokenObject().put("page", page.name());
+        json.key("blocks").brokenList();
+        page.blocks().forEach(block -> block.as(blocks));
+        json.end().end();
     }
 }

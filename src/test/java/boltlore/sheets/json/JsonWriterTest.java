@@ -38,10 +38,10 @@ class JsonWriterTest {
 
     @Test
     void two_runs_give_the_same_text() {
-        assertThat(JsonWriter.text(WorkedExample.workbook())).isEqualTo(JsonWriter.text(WorkedExample.workbook()));
+        assertThat(JsonWriter.bytes(WorkedExample.workbook())).isEqualTo(JsonWriter.bytes(WorkedExample.workbook()));
     }
 
     private static JsonNode read(Workbook workbook) throws IOException {
-        return new ObjectMapper().readTree(JsonWriter.text(workbook));
+        return new ObjectMapper().readTree(JsonWriter.bytes(workbook));
     }
 }
