@@ -2,17 +2,21 @@ package boltlore.explanation;
 
 import boltlore.bill.Item;
 import boltlore.bill.Origin;
+import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
+import boltlore.measure.LineName;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Says what called for an item of the bill. */
 public final class ItemWords {
 
-    private final Family family;
+    private final Map<LineName, Condition> whens;
     private final ConditionWords conditions;
 
     public ItemWords(Family family) {
-        this.family = family;
+        this.whens = family.lines().collect(Collectors.toMap(Line::name, Line::when));
         this.conditions = new ConditionWords(family);
     }
 
@@ -27,7 +31,8 @@ public final class ItemWords {
         if (item.origin() instanceof Origin.AtJoint joint) {
             return "joint " + joint.joint() + because(joint.because());
         }
-        return family.line(item.line()).map(Line::when).map(conditions::of).orElse("");
+        Condition when = whens.get(item.line());
+        return when == null ? "" : conditions.of(when);
     }
 
     private static String because(String reason) {

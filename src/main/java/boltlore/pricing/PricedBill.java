@@ -7,6 +7,7 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * A bill with its costs, times and price.
@@ -33,13 +34,13 @@ public record PricedBill(
         return sums;
     }
 
+    /** Rows by sub-system in the workshop's printing order; one without a row does not appear. */
     public Map<String, List<PricedItem>> rowsBySubSystem() {
+        Map<String, List<PricedItem>> found = rows.stream().collect(Collectors.groupingBy(PricedItem::subSystem));
         Map<String, List<PricedItem>> groups = new LinkedHashMap<>();
         for (String subSystem : catalogue.workshop().subSystems()) {
-            List<PricedItem> some = rows.stream()
-                    .filter(row -> row.subSystem().equals(subSystem))
-                    .toList();
-            if (!some.isEmpty()) {
+            List<PricedItem> some = found.get(subSystem);
+            if (some != null) {
                 groups.put(subSystem, some);
             }
         }

@@ -15,7 +15,11 @@ public record Totals(BigDecimal made, BigDecimal bought, BigDecimal coating, Big
     public static final Totals NONE = new Totals(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
 
     static Totals of(Collection<PricedItem> rows) {
-        return rows.stream().reduce(NONE, Totals::plus, Totals::plus);
+        Totals sum = NONE;
+        for (PricedItem row : rows) {
+            sum = sum.plus(row);
+        }
+        return sum;
     }
 
     /** Without coating. */
@@ -28,16 +32,10 @@ public record Totals(BigDecimal made, BigDecimal bought, BigDecimal coating, Big
     }
 
     private Totals plus(PricedItem row) {
-        BigDecimal nothing = BigDecimal.ZERO;
-        return plus(new Totals(
-                row.made() ? row.extended() : nothing,
-                row.made() ? nothing : row.extended(),
-                row.coating(),
-                row.massKg()));
-    }
-
-    private Totals plus(Totals other) {
         return new Totals(
-                made.add(other.made), bought.add(other.bought), coating.add(other.coating), massKg.add(other.massKg));
+                row.made() ? made.add(row.extended()) : made,
+                row.made() ? bought : bought.add(row.extended()),
+                coating.add(row.coating()),
+                massKg.add(row.massKg()));
     }
 }

@@ -93,7 +93,7 @@ final class References {
     }
 
     private static void checkGroup(Table table, String group) {
-        if (table.rows().stream().noneMatch(row -> row.group().equals(group))) {
+        if (!table.hasGroup(group)) {
             throw new IllegalArgumentException("Table '" + table.name() + "' has no group '" + group + "'");
         }
     }

@@ -3,29 +3,27 @@ package boltlore.sheets;
 import boltlore.sheets.Row.RowKind;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
 
 /** Fills a row cell by cell, by the columns' keys. */
 public final class RowBuilder {
 
-    private final String table;
-    private final List<Column> columns;
+    private final TableBuilder table;
     private final RowKind kind;
     private final String key;
     private final String group;
     private final String words;
-    private final List<Cell> cells;
+    private final Cell[] cells;
 
-    RowBuilder(String table, List<Column> columns, RowKind kind, String key, String group, String words) {
+    RowBuilder(TableBuilder table, RowKind kind, String key, String group, String words) {
         this.table = table;
-        this.columns = columns;
         this.kind = kind;
         this.key = key;
         this.group = group;
         this.words = words;
-        this.cells = new ArrayList<>(Collections.nCopies(columns.size(), Cell.EMPTY));
+        this.cells = new Cell[table.width()];
+        Arrays.fill(cells, Cell.EMPTY);
     }
 
     public RowBuilder put(String column, String text) {
@@ -60,17 +58,11 @@ public final class RowBuilder {
     }
 
     public RowBuilder put(String column, Cell cell) {
-        for (int i = 0; i < columns.size(); i++) {
-            if (columns.get(i).key().equals(column)) {
-                cells.set(i, cell);
-                return this;
-            }
-        }
-        throw new IllegalArgumentException("Table '" + table + "' has no column '" + column + "', only "
-                + columns.stream().map(Column::key).toList());
+        cells[table.place(column)] = cell;
+        return this;
     }
 
     Row build() {
-        return new Row(kind, key, group, words, cells);
+        return new Row(kind, key, group, words, List.of(cells));
     }
 }

@@ -2,13 +2,16 @@ package boltlore.sheets;
 
 import boltlore.sheets.Row.RowKind;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Writes a {@link Table} down: first its columns, then its rows from top to bottom. */
 public final class TableBuilder {
 
     private final String name;
     private final List<Column> columns = new ArrayList<>();
+    private final Map<String, Integer> places = new HashMap<>();
     private final List<RowBuilder> rows = new ArrayList<>();
     private String group = "";
 
@@ -17,7 +20,10 @@ public final class TableBuilder {
     }
 
     public TableBuilder columns(Column... all) {
-        columns.addAll(List.of(all));
+        for (Column column : all) {
+            places.put(column.key(), columns.size());
+            columns.add(column);
+        }
         return this;
     }
 
@@ -61,12 +67,26 @@ public final class TableBuilder {
         return new Table(name, columns, rows.stream().map(RowBuilder::build).toList());
     }
 
+    int width() {
+        return columns.size();
+    }
+
+    /** Place of the column from the left, from 0. */
+    int place(String column) {
+        Integer place = places.get(column);
+        if (place == null) {
+            throw new IllegalArgumentException("Table '" + name + "' has no column '" + column + "', only "
+                    + columns.stream().map(Column::key).toList());
+        }
+        return place;
+    }
+
     private RowBuilder add(RowKind kind, String key, String words) {
         return add(kind, key, group, words);
     }
 
     private RowBuilder add(RowKind kind, String key, String groupName, String words) {
-        RowBuilder row = new RowBuilder(name, columns, kind, key, groupName, words);
+        RowBuilder row = new RowBuilder(this, kind, key, groupName, words);
         rows.add(row);
         return row;
     }

@@ -1,15 +1,14 @@
 package boltlore.sheets.bill;
 
 import boltlore.pricing.PricedBill;
-import boltlore.pricing.PricedItem;
 import boltlore.pricing.Totals;
 import boltlore.sheets.Formula;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The costed bill of materials: all levels, grouped by sub-system. */
 final class BillPage {
@@ -43,10 +42,11 @@ final class BillPage {
         TableBuilder table = Table.named("bill");
         BillColumns.add(table, priced);
         BillRows rows = new BillRows(priced);
+        Map<String, Totals> sums = priced.bySubSystem();
         priced.rowsBySubSystem().forEach((subSystem, items) -> {
             table.group(subSystem, capital(subSystem));
             items.forEach(item -> rows.fill(table.row(), item));
-            subtotal(table, subSystem, items);
+            subtotal(table, subSystem, items.size(), sums.getOrDefault(subSystem, Totals.NONE));
         });
         totals(table);
         return table;
@@ -62,9 +62,8 @@ final class BillPage {
                 .sumOfSubtotals("coating", kit.coating());
     }
 
-    private void subtotal(TableBuilder table, String subSystem, List<PricedItem> items) {
-        Totals sum = priced.bySubSystem().getOrDefault(subSystem, Totals.NONE);
-        table.subtotal("Sum of " + subSystem + ", " + items.size() + (items.size() == 1 ? " row" : " rows"))
+    private static void subtotal(TableBuilder table, String subSystem, int rows, Totals sum) {
+        table.subtotal("Sum of " + subSystem + ", " + rows + (rows == 1 ? " row" : " rows"))
                 .sum("massExtended", sum.massKg())
                 .sum("extended", sum.own())
                 .sum("coating", sum.coating());

@@ -4,10 +4,13 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
 import boltlore.coating.CoatingCost;
+import boltlore.picking.PickingList;
+import boltlore.pricing.Job;
 import boltlore.pricing.PricedBill;
 import boltlore.pricing.Pricing;
 import boltlore.sheets.Workbook;
 import java.math.BigDecimal;
+import java.util.List;
 
 /** The workshop's own workbook of one order: at a glance, costed bill, to buy, to make, job cards. */
 public final class BillWorkbook {
@@ -24,15 +27,21 @@ public final class BillWorkbook {
         });
     }
 
-    public static Workbook of(PricedBill priced) {
+    /**
+     * The workbook of a priced bill.
+     *
+     * @param packed what stores hand out of it, and what they hold back
+     */
+    public static Workbook of(PricedBill priced, PickingList packed) {
+        List<Job> jobs = Job.of(priced);
         OrderHead head = new OrderHead(priced.bill().order(), priced.catalogue());
         return head.book("bill", "Costed bill of materials")
                 .page(new GlancePage(priced, head).page())
                 .page(new FindingsPage(priced, head).page())
                 .page(new BillPage(priced, head).page())
                 .page(new BuyPage(priced, head).page())
-                .page(new MakePage(priced, head).page())
-                .page(new JobCardsPage(priced, head).page())
+                .page(new MakePage(priced, head, jobs, packed.heldBack()).page())
+                .page(new JobCardsPage(priced, head, jobs).page())
                 .build();
     }
 }

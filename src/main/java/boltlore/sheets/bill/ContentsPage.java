@@ -28,12 +28,12 @@ final class ContentsPage {
     private final PickingList packed;
     private final ContentsTables tables;
 
-    ContentsPage(FamilyPlan plan, Bill bill, Phrases phrases) {
+    ContentsPage(FamilyPlan plan, Bill bill, PickingList packed, Phrases phrases) {
         this.workshop = plan.catalogue().workshop();
         this.bill = bill;
         this.order = bill.order();
         this.phrases = phrases;
-        this.packed = PickingList.of(plan, bill);
+        this.packed = packed;
         this.tables = new ContentsTables(plan.catalogue(), order.language(), phrases);
     }
 

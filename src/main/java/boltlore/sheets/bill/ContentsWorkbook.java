@@ -2,6 +2,7 @@ package boltlore.sheets.bill;
 
 import boltlore.bill.Bill;
 import boltlore.order.Order;
+import boltlore.picking.PickingList;
 import boltlore.resolution.FamilyPlan;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookBuilder;
@@ -14,7 +15,7 @@ public final class ContentsWorkbook {
 
     private ContentsWorkbook() {}
 
-    public static Workbook of(FamilyPlan plan, Bill bill) {
+    public static Workbook of(FamilyPlan plan, Bill bill, PickingList packed) {
         Order order = bill.order();
         Phrases phrases = Phrases.in(order.language());
         WorkbookBuilder book = Workbook.of("contents", phrases.say("title"))
@@ -23,6 +24,6 @@ public final class ContentsWorkbook {
         if (order.placed() != null) {
             book.dated(order.placed());
         }
-        return book.page(new ContentsPage(plan, bill, phrases).page()).build();
+        return book.page(new ContentsPage(plan, bill, packed, phrases).page()).build();
     }
 }

@@ -32,13 +32,13 @@ final class JobCardsPage {
         Column.signature("done", "Done by")
     };
 
-    private final PricedBill priced;
     private final OrderHead head;
+    private final List<Job> jobs;
     private final MakingWords words;
 
-    JobCardsPage(PricedBill priced, OrderHead head) {
-        this.priced = priced;
+    JobCardsPage(PricedBill priced, OrderHead head, List<Job> jobs) {
         this.head = head;
+        this.jobs = jobs.stream().filter(JobCardsPage::has).toList();
         this.words = new MakingWords(priced.catalogue().materials());
     }
 
@@ -57,7 +57,6 @@ final class JobCardsPage {
 
     private TableBuilder table() {
         TableBuilder table = Table.named("steps").columns(COLUMNS);
-        List<Job> jobs = Job.of(priced).stream().filter(JobCardsPage::has).toList();
         jobs.forEach(job -> card(table, job));
         table.total("all", "All parts").sumOfSubtotals("minutes", Job.minutes(jobs));
         return table;

@@ -5,10 +5,8 @@ import static boltlore.sheets.Formula.cell;
 import boltlore.catalogue.Drawing;
 import boltlore.measure.PartNumber;
 import boltlore.picking.HeldBack;
-import boltlore.picking.PickingList;
 import boltlore.pricing.Job;
 import boltlore.pricing.PricedBill;
-import boltlore.resolution.FamilyPlan;
 import boltlore.sheets.Column;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.RowBuilder;
@@ -33,20 +31,18 @@ final class MakePage {
     private final List<Job> jobs;
     private final Map<PartNumber, BigDecimal> undecided;
 
-    MakePage(PricedBill priced, OrderHead head) {
+    MakePage(PricedBill priced, OrderHead head, List<Job> jobs, List<HeldBack> heldBack) {
         this.priced = priced;
         this.head = head;
         this.due = priced.bill().order().due();
         this.words = new MakingWords(priced.catalogue().materials());
-        this.jobs = Job.of(priced);
-        this.undecided = undecided(priced);
+        this.jobs = jobs;
+        this.undecided = undecided(heldBack);
     }
 
     /** How many of each part belong to brackets of which nobody has said yet whether they ship. */
-    private static Map<PartNumber, BigDecimal> undecided(PricedBill priced) {
-        FamilyPlan plan = new FamilyPlan(
-                priced.catalogue(), priced.bill().order().choices().family());
-        return PickingList.of(plan, priced.bill()).heldBack().stream()
+    private static Map<PartNumber, BigDecimal> undecided(List<HeldBack> heldBack) {
+        return heldBack.stream()
                 .collect(Collectors.toMap(held -> held.part().number(), HeldBack::quantity, BigDecimal::add));
     }
 

@@ -18,6 +18,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 
 /** Cost, mass and longest lead time by sub-system, taken from the sub-totals of the bill. */
 final class TotalsTable {
@@ -31,8 +32,11 @@ final class TotalsTable {
     static TableBuilder of(PricedBill priced) {
         TableBuilder table = Table.named(NAME);
         columns(table, priced.currency());
-        priced.rowsBySubSystem().forEach((subSystem, items) -> row(table.row(subSystem), items, priced));
         Totals kit = priced.totals();
+        Map<String, Totals> sums = priced.bySubSystem();
+        priced.rowsBySubSystem()
+                .forEach((subSystem, items) ->
+                        row(table.row(subSystem), items, sums.getOrDefault(subSystem, Totals.NONE), kit));
         table.total("kit", "Kit")
                 .sum("rows", BigDecimal.valueOf(priced.rows().size()))
                 .sum("own", kit.own())
@@ -56,10 +60,8 @@ final class TotalsTable {
                 Column.whole("lead", "Longest lead time").in("days"));
     }
 
-    private static void row(RowBuilder row, List<PricedItem> items, PricedBill priced) {
+    private static void row(RowBuilder row, List<PricedItem> items, Totals some, Totals kit) {
         String subSystem = items.get(0).subSystem();
-        Totals some = priced.bySubSystem().getOrDefault(subSystem, Totals.NONE);
-        Totals kit = priced.totals();
         row.put("subSystem", subSystem).put("rows", items.size()).put("lead", leadDays(items));
         figures(row, subSystem, some);
         share(row, "costShare", "cost", some.cost(), kit.cost());

@@ -21,10 +21,11 @@ public final class OrderSheets {
     public static List<Workbook> of(FamilyPlan plan, PricedBill priced) {
         Catalogue catalogue = plan.catalogue();
         Bill bill = priced.bill();
+        PickingList packed = PickingList.of(plan, bill);
         return List.of(
-                BillWorkbook.of(priced),
-                ContentsWorkbook.of(plan, bill),
-                PickingSheet.of(catalogue, bill, PickingList.of(plan, bill)),
+                BillWorkbook.of(priced, packed),
+                ContentsWorkbook.of(plan, bill, packed),
+                PickingSheet.of(catalogue, bill, packed),
                 CoatSheet.of(List.of(bill), catalogue));
     }
 }

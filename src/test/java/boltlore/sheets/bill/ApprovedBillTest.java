@@ -20,7 +20,7 @@ class ApprovedBillTest {
     void bill() {
         DemoKit kit = DemoKit.of("BL-1010");
         String revision = kit.plan().catalogue().revision().substring(0, 12);
-        String text = start(BillWorkbook.of(kit.priced())).replace(revision, "(hash)");
+        String text = start(kit.billBook()).replace(revision, "(hash)");
         Approved.check("sheets/bill/bill-bl-1010", text);
     }
 
@@ -28,7 +28,7 @@ class ApprovedBillTest {
     @DisplayName("the contents list of a German order")
     void contents() {
         DemoKit kit = DemoKit.of("BL-1011");
-        Approved.check("sheets/bill/contents-bl-1011", start(ContentsWorkbook.of(kit.plan(), kit.bill())));
+        Approved.check("sheets/bill/contents-bl-1011", start(kit.contents()));
     }
 
     private static String start(Workbook book) {

@@ -25,8 +25,7 @@ class BillSumsTest {
     @ValueSource(strings = {"BL-1001", "BL-1003", "BL-1010", "BL-1012"})
     @DisplayName("come to the core's own decimals, each worked out from the plain cells")
     void agree(String order) {
-        List<WorkedOut.Sum> sums =
-                new WorkedOut(BillWorkbook.of(DemoKit.of(order).priced())).sums();
+        List<WorkedOut.Sum> sums = new WorkedOut(DemoKit.of(order).billBook()).sums();
 
         assertThat(sums).hasSizeGreaterThan(500).allMatch(WorkedOut.Sum::agrees);
     }
@@ -46,30 +45,31 @@ class BillSumsTest {
     @Test
     @DisplayName("by sub-system and by make or buy, both add up to the kit")
     void both_ways() {
-        PricedBill priced = DemoKit.of("BL-1001").priced();
-        Table bill = bill(priced);
+        DemoKit kit = DemoKit.of("BL-1001");
+        PricedBill priced = kit.priced();
+        Table bill = bill(kit);
 
-        BigDecimal kit = result(bill, "kit", "extended");
+        BigDecimal cost = result(bill, "kit", "extended");
         assertThat(result(bill, "sum-make", "extended").add(result(bill, "sum-buy", "extended")))
-                .isEqualByComparingTo(kit);
+                .isEqualByComparingTo(cost);
         assertThat(priced.bySubSystem().keySet().stream()
                         .map(subSystem -> result(bill, "subtotal-" + subSystem, "extended"))
                         .reduce(BigDecimal.ZERO, BigDecimal::add))
-                .isEqualByComparingTo(kit);
-        assertThat(kit.add(result(bill, "kit", "coating")))
+                .isEqualByComparingTo(cost);
+        assertThat(cost.add(result(bill, "kit", "coating")))
                 .isEqualByComparingTo(priced.kitPrice().cost());
     }
 
     @Test
     @DisplayName("of mass count leaves only, so that assemblies add nothing twice")
     void mass() {
-        PricedBill priced = DemoKit.of("BL-1001").priced();
+        DemoKit kit = DemoKit.of("BL-1001");
 
-        assertThat(result(bill(priced), "kit", "massExtended")).isEqualByComparingTo(Masses.kitKg(priced.bill()));
+        assertThat(result(bill(kit), "kit", "massExtended")).isEqualByComparingTo(Masses.kitKg(kit.bill()));
     }
 
-    private static Table bill(PricedBill priced) {
-        return BillWorkbook.of(priced).page("Bill").tables().findFirst().orElseThrow();
+    private static Table bill(DemoKit kit) {
+        return kit.billBook().page("Bill").tables().findFirst().orElseThrow();
     }
 
     private static BigDecimal result(Table table, String row, String column) {

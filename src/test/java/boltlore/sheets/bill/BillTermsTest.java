@@ -43,7 +43,8 @@ class BillTermsTest {
     }
 
     private static Map<String, String> headings() {
-        Table bill = BillWorkbook.of(DemoKit.of("BL-1001").priced())
+        Table bill = DemoKit.of("BL-1001")
+                .billBook()
                 .page("Bill")
                 .tables()
                 .findFirst()

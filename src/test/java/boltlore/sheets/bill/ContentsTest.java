@@ -48,7 +48,7 @@ class ContentsTest {
                         kit.bill().order().extra().stream().map(extra -> extra.quantity()))
                 .toList();
 
-        assertThat(numbers(ContentsWorkbook.of(kit.plan(), kit.bill())))
+        assertThat(numbers(kit.contents()))
                 .isNotEmpty()
                 .allMatch(number -> allowed.stream().anyMatch(each -> each.compareTo(number) == 0));
     }
@@ -96,11 +96,11 @@ class ContentsTest {
     }
 
     private static String text(DemoKit kit) {
-        return new TextWriter(160).text(ContentsWorkbook.of(kit.plan(), kit.bill()));
+        return new TextWriter(160).text(kit.contents());
     }
 
     private static Table contents(DemoKit kit) {
-        return ContentsWorkbook.of(kit.plan(), kit.bill())
+        return kit.contents()
                 .pages()
                 .get(0)
                 .tables()

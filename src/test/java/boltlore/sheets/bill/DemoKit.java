@@ -7,11 +7,13 @@ import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
+import boltlore.picking.PickingList;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.sheets.Workbook;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +36,16 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
         Resolution resolution = sound(new OrderResolver(RESOLVER).resolve(order, List.of()));
         FamilyPlan plan = RESOLVER.plan(order.family());
         return new DemoKit(plan, BillMaker.of(plan, order, (Resolution.Resolved) resolution));
+    }
+
+    /** The workshop's own workbook. */
+    public Workbook billBook() {
+        return BillWorkbook.of(priced(), PickingList.of(plan, bill));
+    }
+
+    /** The workbook that goes with the kit. */
+    public Workbook contents() {
+        return ContentsWorkbook.of(plan, bill, PickingList.of(plan, bill));
     }
 
     public PricedBill priced() {

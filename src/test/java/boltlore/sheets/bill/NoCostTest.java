@@ -35,15 +35,14 @@ class NoCostTest {
     void none(String order) {
         DemoKit kit = DemoKit.of(order);
 
-        assertThat(found(ContentsWorkbook.of(kit.plan(), kit.bill()), kit.priced()))
-                .isEmpty();
+        assertThat(found(kit.contents(), kit.priced())).isEmpty();
     }
 
     @Test
     @DisplayName("and the same search finds all three in the bill itself")
     void search_finds() {
         DemoKit kit = DemoKit.of("BL-1010");
-        Set<String> found = found(BillWorkbook.of(kit.priced()), kit.priced());
+        Set<String> found = found(kit.billBook(), kit.priced());
 
         assertThat(found)
                 .anyMatch(leak -> leak.startsWith("bill.xlsx/xl/worksheets/") && leak.endsWith(" 31915.90"))
@@ -57,9 +56,7 @@ class NoCostTest {
     void no_hiding_place() {
         DemoKit kit = DemoKit.of("BL-1010");
         List<WrittenPart> parts = new XlsxWriter()
-                .write(ContentsWorkbook.of(kit.plan(), kit.bill())).stream()
-                        .flatMap(WrittenPart::of)
-                        .toList();
+                .write(kit.contents()).stream().flatMap(WrittenPart::of).toList();
 
         assertThat(parts)
                 .extracting(WrittenPart::name)

@@ -11,7 +11,6 @@ import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkedExample;
-import boltlore.sheets.bill.BillWorkbook;
 import boltlore.sheets.bill.DemoKit;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -45,8 +44,8 @@ class XlsxRecalculationTest {
     void recalculate(@TempDir Path folder) throws IOException, InterruptedException {
         write(folder, "example.xlsx", WorkedExample.workbook());
         write(folder, "bulk.xlsx", BulkExample.workbooks().get(0));
-        write(folder, "bl-1001.xlsx", BillWorkbook.of(DemoKit.of("BL-1001").priced()));
-        write(folder, "bl-1010.xlsx", BillWorkbook.of(DemoKit.of("BL-1010").priced()));
+        write(folder, "bl-1001.xlsx", DemoKit.of("BL-1001").billBook());
+        write(folder, "bl-1010.xlsx", DemoKit.of("BL-1010").billBook());
         write(folder, "all.xlsx", everyFormula(BigDecimal.ZERO));
         write(folder, "wrong.xlsx", everyFormula(new BigDecimal("0.01")));
         recalculated = Recalculated.all(folder);
