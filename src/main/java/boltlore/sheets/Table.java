@@ -4,11 +4,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
-/** Columns and rows. What formulas refer to is found by its key or its group at once. */
+/** Columns and rows; a value, as a record is. What formulas refer to is found by its key or its group at once. */
 public final class Table implements Block {
 
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
@@ -95,6 +97,24 @@ public final class Table implements Block {
     @Override
     public <R> R as(Cases<R> cases) {
         return cases.table(this);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Table table
+                && name.equals(table.name)
+                && columns.equals(table.columns)
+                && rows.equals(table.rows);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, columns, rows);
+    }
+
+    @Override
+    public String toString() {
+        return "Table[name=" + name + ", columns=" + columns + ", rows=" + rows + "]";
     }
 
     private <T> Map<String, Integer> places(String what, List<T> all, Function<T, String> keyOf) {
