@@ -47,6 +47,10 @@ public final class WhyNotIn {
         return ways;
     }
 
+    private String asked(Need need) {
+        return NeedWords.of(need) + (need.when().isAlways() ? "" : ", when " + conditions.of(need.when()));
+    }
+
     private void line(Line line, PartNumber part, List<Because> ways) {
         String named = "Line " + line.name() + " at "
                 + plan.positionOf(line.name()).says().english();
@@ -55,8 +59,7 @@ public final class WhyNotIn {
         }
         for (Need need : line.needs()) {
             if (need.part().equals(part)) {
-                String also = need.when().isAlways() ? "" : ", when " + conditions.of(need.when());
-                ways.add(Because.of(named + " " + NeedWords.of(need) + also + "; " + waitsFor(line)));
+                ways.add(Because.of(named + " " + asked(need) + "; " + waitsFor(line)));
             }
         }
     }
@@ -70,11 +73,14 @@ public final class WhyNotIn {
                 : "it waits for: " + conditions.of(line.when());
     }
 
+    private boolean contains(PartNumber assembly, PartNumber part) {
+        return plan.part(assembly).contains().stream()
+                .anyMatch(child -> child.part().equals(part));
+    }
+
     private void asker(PartNumber asker, PartNumber part, List<Because> ways) {
         String named = asker + " " + plan.part(asker).name().english();
-        boolean contains = plan.part(asker).contains().stream()
-                .anyMatch(child -> child.part().equals(part));
-        if (contains) {
+        if (contains(asker, part)) {
             ways.add(new Because(named + " contains it and is not in this kit", ways(asker)));
         }
         for (Need need : plan.needsOf(asker)) {

@@ -42,12 +42,16 @@ final class CableRoutes {
         if (lengthMm == null || route.fits(lengthMm) || !together.canHold(line.when(), route.when())) {
             return Optional.empty();
         }
+        return Optional.of(remark(position, route, line, lengthMm));
+    }
+
+    private Remark remark(Position position, Route route, Line line, int lengthMm) {
         int longest = route.needsMm() + route.slackMm();
-        return Optional.of(new Remark(
+        return new Remark(
                 Said.line(family, line),
                 Check.CABLE_LENGTH,
                 line.part() + " is " + lengthMm + " mm long",
                 route.needsMm() + " to " + longest + " mm on the route of " + position.name(),
-                "Look at the cable's length, or let the line and the route ask for the same choices"));
+                "Look at the cable's length, or let the line and the route ask for the same choices");
     }
 }

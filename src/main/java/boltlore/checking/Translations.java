@@ -49,13 +49,15 @@ final class Translations {
                 .filter(language ->
                         text.wording().byLanguage().getOrDefault(language, "").isBlank())
                 .toList();
-        return missing.isEmpty()
-                ? Stream.empty()
-                : Stream.of(new Remark(
-                        text.about(),
-                        Check.TRANSLATION,
-                        "'" + text.wording().english() + "' is not in " + String.join(", ", missing),
-                        String.join(", ", languages),
-                        "Have it translated; until then the English text is printed"));
+        return missing.isEmpty() ? Stream.empty() : Stream.of(remark(text, missing, languages));
+    }
+
+    private static Remark remark(Text text, List<String> missing, List<String> languages) {
+        return new Remark(
+                text.about(),
+                Check.TRANSLATION,
+                "'" + text.wording().english() + "' is not in " + String.join(", ", missing),
+                String.join(", ", languages),
+                "Have it translated; until then the English text is printed");
     }
 }

@@ -89,11 +89,7 @@ public final class Values {
         String expected = "a date as \"2024-03-31\" (year, month, day)";
         try {
             if (json instanceof Json.Text text && isDate(text.text())) {
-                // By hand, because the formatters of java.time cost a short command more than all else that it reads.
-                return Optional.of(LocalDate.of(
-                        Integer.parseInt(text.text(), 0, 4, 10),
-                        Integer.parseInt(text.text(), 5, 7, 10),
-                        Integer.parseInt(text.text(), 8, 10, 10)));
+                return Optional.of(day(text.text()));
             }
         } catch (DateTimeException notADate) {
             return refuse(json, expected, "There is no such day in the calendar.", faults);
@@ -172,6 +168,12 @@ public final class Values {
     static <T> Optional<T> refuse(Json json, String expected, String advice, Faults faults) {
         faults.add(json.spot().fault(json.shown(), expected, advice));
         return Optional.empty();
+    }
+
+    /** By hand, because the formatters of java.time cost a short command more than all else that it reads. */
+    private static LocalDate day(String text) {
+        return LocalDate.of(
+                Integer.parseInt(text, 0, 4, 10), Integer.parseInt(text, 5, 7, 10), Integer.parseInt(text, 8, 10, 10));
     }
 
     private static boolean isDate(String text) {

@@ -75,16 +75,7 @@ public final class Resolver {
     private static Resolution resolved(Choices choices, FamilyPlan plan, KitRules rules) {
         SortedMap<PartNumber, BigDecimal> quantities = Quantities.of(plan, choices, rules.lines(), rules.filled());
         KitConclusions concluded = rules.count(quantities);
-        Kit kit = new Kit(
-                concluded.lines(),
-                concluded.leftOut(),
-                concluded.unused(),
-                concluded.filled(),
-                concluded.reasons(),
-                quantities,
-                concluded.finishes(),
-                concluded.cautions());
-        return new Resolution.Resolved(choices, kit, concluded.findings());
+        return new Resolution.Resolved(choices, concluded.kit(quantities), concluded.findings());
     }
 
     private static Set<LineName> staysOut(LeftOut leftOut, KitRules rules) {

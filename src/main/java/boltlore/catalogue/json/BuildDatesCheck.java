@@ -18,28 +18,26 @@ final class BuildDatesCheck {
     static void check(List<BuildDates> all, Reading reading) {
         List<BuildDates> backwards =
                 all.stream().filter(BuildDatesCheck::isBackwards).toList();
-        backwards.forEach(dates -> fault(
-                dates,
-                reading,
-                "from " + dates.from() + " to " + dates.to(),
-                "an end after the beginning",
-                "Swap the two."));
+        backwards.forEach(dates -> backwards(dates, reading));
         if (backwards.isEmpty()) {
             sequence(all.stream().sorted(BY_BEGIN).toList(), reading);
         }
     }
 
+    private static void backwards(BuildDates dates, Reading reading) {
+        String found = "from " + dates.from() + " to " + dates.to();
+        fault(dates, reading, found, "an end after the beginning", "Swap the two.");
+    }
+
     private static void sequence(List<BuildDates> dates, Reading reading) {
-        for (int i = 0; i < dates.size(); i++) {
-            BuildDates each = dates.get(i);
-            if (i == 0) {
-                open(each, each.from() != null, "from", "earliest", reading);
-            } else {
-                neighbours(dates.get(i - 1), each, reading);
-            }
-            if (i == dates.size() - 1) {
-                open(each, each.to() != null, "to", "latest", reading);
-            }
+        for (int i = 1; i < dates.size(); i++) {
+            neighbours(dates.get(i - 1), dates.get(i), reading);
+        }
+        if (!dates.isEmpty()) {
+            BuildDates first = dates.get(0);
+            BuildDates last = dates.get(dates.size() - 1);
+            open(first, first.from() != null, "from", "earliest", reading);
+            open(last, last.to() != null, "to", "latest", reading);
         }
     }
 

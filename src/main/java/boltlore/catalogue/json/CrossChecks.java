@@ -37,14 +37,18 @@ final class CrossChecks {
         Set<Role> taken = EnumSet.noneOf(Role.class);
         for (Option option : family.options()) {
             if (option.role() != null && !taken.add(option.role())) {
-                reading.faults()
-                        .add(reading.places()
-                                .of(option)
-                                .fault(
-                                        "role '" + option.role().written() + "' a second time",
-                                        "one option in each role",
-                                        "Remove the role from one of them."));
+                roleAgain(option, option.role(), reading);
             }
         }
+    }
+
+    private static void roleAgain(Option option, Role role, Reading reading) {
+        reading.faults()
+                .add(reading.places()
+                        .of(option)
+                        .fault(
+                                "role '" + role.written() + "' a second time",
+                                "one option in each role",
+                                "Remove the role from one of them."));
     }
 }

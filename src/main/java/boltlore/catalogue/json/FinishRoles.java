@@ -30,11 +30,13 @@ final class FinishRoles {
                 family.option(by.option()).ifPresent(option -> decided(rule.getKey(), option));
             }
         }
-        for (PartNumber number : reach) {
-            Part part = catalogue.parts().get(number);
-            if (part != null && part.coat() != null) {
-                known(part.coat(), family);
-            }
+        reach.forEach(number -> known(number, family));
+    }
+
+    private void known(PartNumber number, Family family) {
+        Part part = catalogue.parts().get(number);
+        if (part != null && part.coat() != null) {
+            known(part.coat(), family);
         }
     }
 

@@ -55,6 +55,10 @@ final class PairsCheck {
         }
     }
 
+    private static String listed(List<String> known) {
+        return known.isEmpty() ? "; it has none" : ": " + String.join(", ", known);
+    }
+
     private void declared(Part part, String pair, Family family) {
         List<String> known = family.pairs().stream().map(Pair::name).toList();
         if (!known.contains(pair)) {
@@ -64,8 +68,7 @@ final class PairsCheck {
                             .fault(
                                     "pair '" + pair + "' of " + part.number() + ", which family '" + family.name()
                                             + "' does not list",
-                                    "one of the family's pairs"
-                                            + (known.isEmpty() ? "; it has none" : ": " + String.join(", ", known)),
+                                    "one of the family's pairs" + listed(known),
                                     "Say under 'pairs' in family.json whether one or both hands ship."));
         }
     }

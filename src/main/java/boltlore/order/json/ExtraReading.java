@@ -80,6 +80,10 @@ final class ExtraReading {
             reader.faultAt(
                     "quantity", quantity.toPlainString(), "a whole number, counted in '" + extra.unit() + "'", "");
         }
+        costed(extra, reader);
+    }
+
+    private static void costed(Extra extra, ObjectReader reader) {
         if (extra.part() == null && !extra.suppliedByCustomer() && extra.cost() == null) {
             reader.fault(
                     "a one-off of ours without 'cost'",

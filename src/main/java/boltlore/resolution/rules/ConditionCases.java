@@ -62,14 +62,16 @@ record ConditionCases(List<Case> cases) {
     private static List<Case> together(List<Condition> conditions, boolean wanted) {
         List<Case> sofar = List.of(OPEN);
         for (Condition condition : conditions) {
-            List<Case> next = new ArrayList<>();
-            for (Case left : sofar) {
-                for (Case right : cases(condition, wanted)) {
-                    next.add(left.and(right));
-                }
-            }
-            sofar = next;
+            sofar = each(sofar, cases(condition, wanted));
         }
         return sofar.stream().distinct().toList();
+    }
+
+    private static List<Case> each(List<Case> lefts, List<Case> rights) {
+        List<Case> both = new ArrayList<>();
+        for (Case left : lefts) {
+            rights.forEach(right -> both.add(left.and(right)));
+        }
+        return both;
     }
 }

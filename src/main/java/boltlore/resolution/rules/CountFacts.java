@@ -120,12 +120,14 @@ final class CountFacts {
                 facts.add(new Amount(part.text(), quantity));
             }
         }
-        for (PositionName position : countedPositions) {
-            long lines = linesIn.stream()
-                    .filter(line -> plan.positionOf(line).name().equals(position))
-                    .count();
-            facts.add(new Amount(Amount.linesAt(position), BigDecimal.valueOf(lines)));
-        }
+        countedPositions.forEach(position ->
+                facts.add(new Amount(Amount.linesAt(position), BigDecimal.valueOf(linesAt(position, linesIn)))));
+    }
+
+    private long linesAt(PositionName position, Set<LineName> linesIn) {
+        return linesIn.stream()
+                .filter(line -> plan.positionOf(line).name().equals(position))
+                .count();
     }
 
     private static BigDecimal orNone(@Nullable BigDecimal quantity) {

@@ -2,7 +2,6 @@ package boltlore.resolution.rules;
 
 import boltlore.catalogue.Coat;
 import boltlore.catalogue.Feature;
-import boltlore.catalogue.Hand;
 import boltlore.catalogue.Part;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Asker;
@@ -53,8 +52,7 @@ public final class PartFacts {
         List<Object> facts = new ArrayList<>();
         Asker asker = new Asker.OfPart(part.number());
         if (part.handed() != null) {
-            Hand hand = part.handed().hand();
-            facts.add(new HandedPart(asker, part.handed().pair(), hand));
+            facts.add(new HandedPart(asker, part.handed().pair(), part.handed().hand()));
         }
         picking(part, asker, facts);
         part.cautions().forEach(caution -> facts.add(new PartCaution(asker, caution)));

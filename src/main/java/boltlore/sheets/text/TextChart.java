@@ -42,12 +42,14 @@ final class TextChart {
         return table.rows().stream()
                 .filter(Row::isPlain)
                 .map(row -> new Bar(
-                        Printed.inColumn(
-                                table.columns().get(labels).kind(), row.cells().get(labels)),
-                        Printed.inColumn(
-                                table.columns().get(values).kind(), row.cells().get(values)),
+                        printed(table, row, labels),
+                        printed(table, row, values),
                         figure(row.cells().get(values))))
                 .toList();
+    }
+
+    private static String printed(Table table, Row row, int column) {
+        return Printed.inColumn(table.columns().get(column).kind(), row.cells().get(column));
     }
 
     private List<String> draw(List<Bar> bars) {
