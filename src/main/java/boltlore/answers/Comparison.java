@@ -37,8 +37,18 @@ public record Comparison(
     }
 
     public static Comparison of(Bill first, Bill second) {
-        SortedMap<PartNumber, BigDecimal> before = first.resolved().kit().quantities();
-        SortedMap<PartNumber, BigDecimal> after = second.resolved().kit().quantities();
+        return new Comparison(
+                changes(
+                        first.resolved().kit().quantities(),
+                        second.resolved().kit().quantities()),
+                missing(first.resolved().findings(), second.resolved().findings()),
+                missing(second.resolved().findings(), first.resolved().findings()),
+                Costs.kit(second).subtract(Costs.kit(first)),
+                Masses.kitKg(second).subtract(Masses.kitKg(first)));
+    }
+
+    private static SortedMap<PartNumber, Change> changes(
+            SortedMap<PartNumber, BigDecimal> before, SortedMap<PartNumber, BigDecimal> after) {
         SortedSet<PartNumber> parts = new TreeSet<>(before.keySet());
         parts.addAll(after.keySet());
         SortedMap<PartNumber, Change> changes = new TreeMap<>();
@@ -49,12 +59,7 @@ public record Comparison(
                 changes.put(part, new Change(was, is));
             }
         }
-        return new Comparison(
-                changes,
-                missing(first.resolved().findings(), second.resolved().findings()),
-                missing(second.resolved().findings(), first.resolved().findings()),
-                Costs.kit(second).subtract(Costs.kit(first)),
-                Masses.kitKg(second).subtract(Masses.kitKg(first)));
+        return changes;
     }
 
     private static SortedSet<Finding> missing(SortedSet<Finding> from, SortedSet<Finding> in) {

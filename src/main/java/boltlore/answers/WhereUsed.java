@@ -33,10 +33,7 @@ public final class WhereUsed {
         for (Position position : family.positions()) {
             for (Line line : position.lines()) {
                 String at = family.name() + ", " + position.says().english() + ", line " + line.name();
-                if (line.part().equals(number)) {
-                    places.add(at + ": " + line.quantity().toPlainString() + ", " + words.of(line.when()));
-                }
-                needs(line.needs(), number, at, words, places);
+                onLine(line, number, at, words, places);
             }
         }
         for (Companion companion : family.companions()) {
@@ -53,6 +50,13 @@ public final class WhereUsed {
         }
     }
 
+    private static void onLine(Line line, PartNumber number, String at, ConditionWords words, List<String> places) {
+        if (line.part().equals(number)) {
+            places.add(at + ": " + line.quantity().toPlainString() + ", " + words.of(line.when()));
+        }
+        needs(line.needs(), number, at, words, places);
+    }
+
     private static void inPart(Part part, PartNumber number, List<String> places) {
         String named = part.number() + " " + part.name().english();
         part.contains().stream()
@@ -62,13 +66,15 @@ public final class WhereUsed {
         part.needs().stream()
                 .filter(need -> need.part().equals(number))
                 .forEach(need -> places.add(named + " " + NeedWords.of(need)));
-        for (Port port : part.ports()) {
-            if (port.mates().contains(number)) {
-                places.add(named + " mates with it at port " + port.name());
-            }
-            if (number.equals(port.blank())) {
-                places.add(named + " is closed by it at port " + port.name());
-            }
+        part.ports().forEach(port -> atPort(port, number, named, places));
+    }
+
+    private static void atPort(Port port, PartNumber number, String named, List<String> places) {
+        if (port.mates().contains(number)) {
+            places.add(named + " mates with it at port " + port.name());
+        }
+        if (number.equals(port.blank())) {
+            places.add(named + " is closed by it at port " + port.name());
         }
     }
 }

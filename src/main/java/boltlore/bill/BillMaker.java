@@ -54,13 +54,16 @@ public final class BillMaker {
             }
         }
         while (!joints.isEmpty()) {
-            Map.Entry<JointOfPart, JointAsk> next = earliest();
-            joints.remove(next.getKey());
-            JointAsk ask = next.getValue();
-            Origin origin = new Origin.AtJoint(next.getKey().joint(), ask.asker(), ask.because());
-            add(ask.place(), plan.part(next.getKey().part()), ask.atLeast(), origin);
+            joint(earliest());
         }
         return List.copyOf(items);
+    }
+
+    private void joint(Map.Entry<JointOfPart, JointAsk> next) {
+        joints.remove(next.getKey());
+        JointAsk ask = next.getValue();
+        Origin origin = new Origin.AtJoint(next.getKey().joint(), ask.asker(), ask.because());
+        add(ask.place(), plan.part(next.getKey().part()), ask.atLeast(), origin);
     }
 
     /** A joint's part may itself ask on a further joint; askers come first so that each ask is in when its turn comes. */

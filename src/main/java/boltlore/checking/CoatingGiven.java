@@ -41,15 +41,17 @@ final class CoatingGiven {
         boolean inOrder = 0 < coat.filmMinUm()
                 && coat.filmMinUm() <= coat.filmTargetUm()
                 && coat.filmTargetUm() <= coat.filmMaxUm();
-        return inOrder
-                ? Stream.empty()
-                : Stream.of(new Remark(
-                        "finish " + finish.name(),
-                        Check.FILM,
-                        coat.powder() + ": least " + coat.filmMinUm() + ", target " + coat.filmTargetUm() + ", most "
-                                + coat.filmMaxUm() + " µm",
-                        "more than 0, then no less than the one before",
-                        "Look at the powder's data sheet"));
+        return inOrder ? Stream.empty() : Stream.of(filmOutOfOrder(finish, coat));
+    }
+
+    private static Remark filmOutOfOrder(Finish finish, Coats coat) {
+        return new Remark(
+                "finish " + finish.name(),
+                Check.FILM,
+                coat.powder() + ": least " + coat.filmMinUm() + ", target " + coat.filmTargetUm() + ", most "
+                        + coat.filmMaxUm() + " µm",
+                "more than 0, then no less than the one before",
+                "Look at the powder's data sheet");
     }
 
     private static Stream<Remark> cure(Finish finish, Coats coat) {

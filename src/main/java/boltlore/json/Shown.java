@@ -10,11 +10,8 @@ final class Shown {
     private Shown() {}
 
     static String text(String text) {
-        String cut = text.codePointCount(0, text.length()) <= MOST
-                ? text
-                : text.substring(0, text.offsetByCodePoints(0, MOST)) + "…";
         StringBuilder shown = new StringBuilder("'");
-        cut.codePoints().forEach(letter -> {
+        cut(text).codePoints().forEach(letter -> {
             if (Character.isISOControl(letter)) {
                 shown.append(letter == '\n' ? "\\n" : character(letter));
             } else {
@@ -32,5 +29,11 @@ final class Shown {
     static String character(int letter) {
         boolean seen = letter > ' ' && Character.isDefined(letter) && !Character.isISOControl(letter);
         return seen ? "'" + Character.toString(letter) + "'" : "the character U+%04X".formatted(letter);
+    }
+
+    private static String cut(String text) {
+        return text.codePointCount(0, text.length()) <= MOST
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, MOST)) + "…";
     }
 }

@@ -29,15 +29,13 @@ public final class Values {
         if (!(json instanceof Json.Text text)) {
             return refuse(json, "a text in double quotes", "", faults);
         }
-        String value = text.text();
-        if (value.isBlank()) {
+        if (text.text().isBlank()) {
             return refuse(
                     json, "a text that is not empty", "Write it, or leave the key out where it is not needed.", faults);
         }
-        if (value.length() > LONGEST_TEXT) {
-            return refuse(json, "at most " + LONGEST_TEXT + " characters", "Shorten it.", faults);
-        }
-        return Optional.of(value);
+        return text.text().length() > LONGEST_TEXT
+                ? refuse(json, "at most " + LONGEST_TEXT + " characters", "Shorten it.", faults)
+                : Optional.of(text.text());
     }
 
     /** A text of a given look. */

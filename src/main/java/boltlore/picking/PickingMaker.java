@@ -50,8 +50,8 @@ final class PickingMaker {
         List<PickRow> fromBins =
                 rows.stream().filter(row -> row.finish().isEmpty()).toList();
         List<ExtraRow> extras = bill.order().extra().stream().map(this::extra).toList();
-        List<HeldBack> heldBack = Undecided.heldBack(bill, sure, walk);
-        return new PickingList(fromBins, fromCoating, heldBack, extras, bags, head(rows, extras));
+        return new PickingList(
+                fromBins, fromCoating, Undecided.heldBack(bill, sure, walk), extras, bags, head(rows, extras));
     }
 
     /** One row for each part and finish, in walking order. */

@@ -2,22 +2,24 @@ package boltlore.answers.json;
 
 import boltlore.answers.Comparison;
 import boltlore.json.JsonOut;
+import boltlore.measure.PartNumber;
+import java.util.Map;
 
 /** A comparison of two kits as JSON. */
 public final class ComparisonJson {
 
     private ComparisonJson() {}
 
+    private static JsonOut change(Map.Entry<PartNumber, Comparison.Change> change) {
+        return JsonOut.object()
+                .put("part", change.getKey().text())
+                .put("before", change.getValue().before())
+                .put("after", change.getValue().after());
+    }
+
     public static JsonOut of(Comparison comparison) {
         return JsonOut.object()
-                .put(
-                        "changes",
-                        JsonOut.list(
-                                comparison.changes().entrySet(),
-                                change -> JsonOut.object()
-                                        .put("part", change.getKey().text())
-                                        .put("before", change.getValue().before())
-                                        .put("after", change.getValue().after())))
+                .put("changes", JsonOut.list(comparison.changes().entrySet(), ComparisonJson::change))
                 .put("findingsGone", JsonOut.list(comparison.findingsGone(), FindingJson::of))
                 .put("findingsNew", JsonOut.list(comparison.findingsNew(), FindingJson::of))
                 .put("costDifference", comparison.costDifference())

@@ -2,11 +2,13 @@ package boltlore.answers.json;
 
 import boltlore.answers.OrderKit;
 import boltlore.json.JsonOut;
+import boltlore.measure.PartNumber;
 import boltlore.resolution.Asker;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Resolution;
 import java.util.Locale;
+import java.util.Objects;
 
 /** An order with its kit as JSON: everything that the rules concluded. */
 public final class KitJson {
@@ -36,15 +38,15 @@ public final class KitJson {
         return JsonOut.object()
                 .put("lines", JsonOut.texts(kit.lines()))
                 .put("leftOut", JsonOut.texts(kit.leftOut()))
-                .put(
-                        "parts",
-                        JsonOut.list(
-                                kit.quantities().entrySet(),
-                                part -> JsonOut.object()
-                                        .put("part", part.getKey().text())
-                                        .put("quantity", part.getValue())
-                                        .putIfAny("finish", kit.finishes().get(part.getKey()))))
+                .put("parts", JsonOut.list(kit.quantities().keySet(), part -> part(kit, part)))
                 .put("reasons", JsonOut.list(kit.reasons(), KitJson::reason));
+    }
+
+    private static JsonOut part(Kit kit, PartNumber part) {
+        return JsonOut.object()
+                .put("part", part.text())
+                .put("quantity", Objects.requireNonNull(kit.quantities().get(part)))
+                .putIfAny("finish", kit.finishes().get(part));
     }
 
     private static JsonOut reason(Reason reason) {

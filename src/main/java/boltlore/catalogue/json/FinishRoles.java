@@ -8,7 +8,6 @@ import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Part;
 import boltlore.faults.Nearest;
-import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
 import java.util.Map;
 import java.util.Set;
@@ -41,18 +40,17 @@ final class FinishRoles {
     }
 
     private void decided(String role, Option option) {
-        OptionName name = option.name();
+        String expected = "a finish, because option '" + option.name() + "' decides role '" + role + "'";
         for (OptionValue value : option.values()) {
             if (value.facts().finish() == null) {
-                reading.faults()
-                        .add(reading.places()
-                                .of(value)
-                                .fault(
-                                        "value '" + value.value() + "' without the fact 'finish'",
-                                        "a finish, because option '" + name + "' decides role '" + role + "'",
-                                        "Add \"facts\": {\"finish\": …}."));
+                withoutFinish(value, expected);
             }
         }
+    }
+
+    private void withoutFinish(OptionValue value, String expected) {
+        String found = "value '" + value.value() + "' without the fact 'finish'";
+        reading.faults().add(reading.places().of(value).fault(found, expected, "Add \"facts\": {\"finish\": …}."));
     }
 
     private void known(Coat coat, Family family) {

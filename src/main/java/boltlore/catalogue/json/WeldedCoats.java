@@ -34,11 +34,15 @@ final class WeldedCoats {
         while (!open.isEmpty()) {
             Part part = catalogue.parts().get(open.remove().part());
             if (part != null && seen.add(part.number())) {
-                if (part.coat() != null) {
-                    fault(welded, child, part);
-                }
+                coated(welded, child, part);
                 open.addAll(part.contains());
             }
+        }
+    }
+
+    private void coated(Part welded, Contained child, Part part) {
+        if (part.coat() != null) {
+            fault(welded, child, part);
         }
     }
 

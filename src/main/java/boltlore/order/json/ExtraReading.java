@@ -65,11 +65,8 @@ final class ExtraReading {
             return written == null ? "each" : written;
         }
         if (written != null && !written.equals(part.unit())) {
-            reader.faultAt(
-                    "unit",
-                    "'" + written + "'",
-                    "'" + part.unit() + "', the part's own unit",
-                    "Leave it out for a part.");
+            String expected = "'" + part.unit() + "', the part's own unit";
+            reader.faultAt("unit", "'" + written + "'", expected, "Leave it out for a part.");
         }
         return part.unit();
     }

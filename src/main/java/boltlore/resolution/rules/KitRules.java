@@ -52,8 +52,7 @@ public final class KitRules implements AutoCloseable {
         facts.addAll(RoleFacts.of(choices, keys));
         facts.addAll(FinishRoles.of(plan.catalogue(), plan.family(), choices));
         facts.add(new UnusedBrackets(unusedDecided));
-        facts.addAll(keys.facts());
-        conclude(facts);
+        conclude(facts, keys.facts());
     }
 
     /** Lines whose conditions hold, whether or not the order leaves them out. */
@@ -85,15 +84,14 @@ public final class KitRules implements AutoCloseable {
         leftOut.addAll(lines);
         List<Object> said = new ArrayList<>(lines.stream().map(StaysOut::new).toList());
         said.add(new StayingOutKnown());
-        conclude(said);
+        conclude(said, List.of());
     }
 
     /** Tells the rules how many of each part there are, and draws everything together. */
     public KitConclusions count(SortedMap<PartNumber, BigDecimal> quantities) {
         int stated = keys.facts().size();
-        List<Object> counts = new ArrayList<>(new CountFacts(plan, keys, quantities).facts(lines()));
-        counts.addAll(keys.facts().subList(stated, keys.facts().size()));
-        conclude(counts);
+        List<Object> counts = new CountFacts(plan, keys, quantities).facts(lines());
+        conclude(counts, keys.facts().subList(stated, keys.facts().size()));
         SortedMap<PartNumber, String> finishes = new TreeMap<>();
         session.all(TakesFinish.class).forEach(takes -> finishes.put(takes.part(), takes.finish()));
         SortedMap<String, SortedSet<String>> cautions = new TreeMap<>();
@@ -111,8 +109,9 @@ public final class KitRules implements AutoCloseable {
                 sorted(session.all(Finding.class)));
     }
 
-    private void conclude(Collection<?> facts) {
+    private void conclude(List<Object> facts, List<Object> aboutConditions) {
         session.insert(facts);
+        session.insert(aboutConditions);
         session.conclude();
     }
 

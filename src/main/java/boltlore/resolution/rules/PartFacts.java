@@ -1,8 +1,11 @@
 package boltlore.resolution.rules;
 
+import boltlore.catalogue.Caution;
 import boltlore.catalogue.Coat;
 import boltlore.catalogue.Feature;
+import boltlore.catalogue.Mask;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Workshop;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
@@ -28,17 +31,16 @@ public final class PartFacts {
 
     public PartFacts(FamilyPlan plan) {
         plan.askersFirst().forEach(number -> byPart.put(number, factsOf(plan.part(number))));
-        plan.catalogue()
-                .workshop()
-                .coating()
-                .masks()
-                .forEach(mask -> ofWorkshop.add(new MaskHeld(FeatureName.of(mask.kind(), mask.size()))));
-        plan.catalogue()
-                .workshop()
-                .cautions()
-                .values()
-                .forEach(caution ->
-                        caution.sheets().forEach(sheet -> ofWorkshop.add(new CautionStands(caution.code(), sheet))));
+        ofWorkshop(plan.catalogue().workshop());
+    }
+
+    private void ofWorkshop(Workshop workshop) {
+        for (Mask mask : workshop.coating().masks()) {
+            ofWorkshop.add(new MaskHeld(FeatureName.of(mask.kind(), mask.size())));
+        }
+        for (Caution caution : workshop.cautions().values()) {
+            caution.sheets().forEach(sheet -> ofWorkshop.add(new CautionStands(caution.code(), sheet)));
+        }
     }
 
     /** The facts of these parts and of the workshop. */

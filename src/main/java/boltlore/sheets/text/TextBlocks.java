@@ -52,13 +52,16 @@ final class TextBlocks implements Block.Cases<List<String>> {
                 .toList();
     }
 
-    @Override
-    public List<String> particulars(Particulars particulars) {
-        int label = particulars.entries().stream()
-                .mapToInt(entry -> Wrapping.length(entry.label()))
+    private static int labelWidth(Particulars particulars) {
+        return particulars.entries().stream()
+                .mapToInt(entry -> Math.min(Wrapping.length(entry.label()), WIDEST_LABEL))
                 .max()
                 .orElse(0);
-        int labelWidth = Math.min(label, WIDEST_LABEL);
+    }
+
+    @Override
+    public List<String> particulars(Particulars particulars) {
+        int labelWidth = labelWidth(particulars);
         List<String> lines = new ArrayList<>();
         for (Particular entry : particulars.entries()) {
             List<String> labels = Wrapping.lines(entry.label(), labelWidth);
