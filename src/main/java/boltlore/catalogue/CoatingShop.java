@@ -12,7 +12,19 @@ public record CoatingShop(
         Map<String, Coater> coaters,
         List<Mask> masks,
         Map<String, Powder> powders,
-        BigDecimal ownCostPerM2) {
+        BigDecimal ownCostPerM2,
+        ChangeOvers changeOvers,
+        CoatingTime time) {
+
+    public CoatingShop(
+            Map<String, Oven> ovens,
+            List<Booth> booths,
+            Map<String, Coater> coaters,
+            List<Mask> masks,
+            Map<String, Powder> powders,
+            BigDecimal ownCostPerM2) {
+        this(ovens, booths, coaters, masks, powders, ownCostPerM2, ChangeOvers.NONE, CoatingTime.NONE);
+    }
 
     public Optional<Mask> maskFor(Feature feature) {
         return masks.stream()

@@ -2,23 +2,29 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.coating.CoatPlanner;
+import boltlore.coating.LateMoves;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.json.JsonOut;
-import boltlore.sheets.Workbook;
+import boltlore.sheets.coating.CoatJob;
 import boltlore.sheets.coating.CoatSheet;
 import boltlore.sheets.orders.SheetFormats;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** One powder-coat batch for many orders. */
-@Command(name = "coat", description = "Write one powder-coat batch sheet for several orders together.")
+/** The coating of many orders together. */
+@Command(
+        name = "coat",
+        description = "Plan the coating of several orders together and write their powder-coat batch sheet.")
 final class CoatCommand extends RoomCommand {
 
     @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Order files, or folders of them.")
@@ -29,6 +35,19 @@ final class CoatCommand extends RoomCommand {
             paramLabel = "FOLDER",
             description = "The folder to write; without it 'exports/coating' here.")
     private Path out = Path.of("exports", "coating");
+
+    @Option(
+            names = "--start",
+            paramLabel = "DATE",
+            converter = Day.class,
+            description = "First working day (2026-06-01): days become dates, and orders that come late are told.")
+    private @Nullable LocalDate start;
+
+    @Option(
+            names = "--late",
+            paramLabel = "ORDER",
+            description = "One more order file: say what it moves in the plan of the others, which stays as it is.")
+    private @Nullable Path late;
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -41,7 +60,28 @@ final class CoatCommand extends RoomCommand {
                 screen,
                 bench.then(at -> OrderFiles.of(orders)
                         .then(files -> kits(at, files))
-                        .then(kits -> Outcome.sound(batch(screen, at, kits)))));
+                        .then(kits -> late(at, kits)
+                                .then(lateKits -> Outcome.sound(
+                                        batch(screen, at, kits, lateKits.isEmpty() ? null : lateKits.get(0)))))));
+    }
+
+    /** The late order, or none; it must not be among the others. */
+    private Outcome<List<OrderKit>> late(Bench bench, List<OrderKit> kits) {
+        Path file = late;
+        if (file == null) {
+            return Outcome.sound(List.of());
+        }
+        return kits(bench, List.of(file)).then(lateKits -> {
+            String name = lateKits.get(0).order().name();
+            boolean again = kits.stream().anyMatch(kit -> kit.order().name().equals(name));
+            return again
+                    ? Outcome.faulty(Fault.of(
+                            file.toString(),
+                            "order " + name + ", which is among the orders planned already",
+                            "an order that is not planned yet",
+                            "Leave it out of the others, or give it without --late."))
+                    : Outcome.sound(lateKits);
+        });
     }
 
     private static Outcome<List<OrderKit>> kits(Bench bench, List<Path> files) {
@@ -58,9 +98,25 @@ final class CoatCommand extends RoomCommand {
     }
 
     /** Orders that something stops are told and stay out of the batch. */
-    private int batch(Screen screen, Bench bench, List<OrderKit> kits) {
-        List<OrderKit> stopped =
-                kits.stream().filter(kit -> !kit.issuesSheets()).toList();
+    private int batch(Screen screen, Bench bench, List<OrderKit> kits, @Nullable OrderKit lateKit) {
+        List<OrderKit> all = new ArrayList<>(kits);
+        if (lateKit != null) {
+            all.add(lateKit);
+        }
+        List<OrderKit> stopped = all.stream().filter(kit -> !kit.issuesSheets()).toList();
+        if (!json()) {
+            stopped.forEach(kit -> KitText.print(screen, kit));
+        }
+        List<Bill> bills = bills(kits);
+        if (bills.isEmpty() || (lateKit != null && stopped.contains(lateKit))) {
+            String whose = bills.isEmpty() ? "No order of these can be coated." : "The late order cannot be coated.";
+            screen.line(json() ? "{}" : whose);
+            return Exit.STOPPED;
+        }
+        return issue(screen, job(bench.catalogue(), bills, lateKit), stopped.isEmpty());
+    }
+
+    private static List<Bill> bills(List<OrderKit> kits) {
         List<Bill> bills = new ArrayList<>();
         for (OrderKit kit : kits) {
             Bill bill = kit.bill();
@@ -68,27 +124,28 @@ final class CoatCommand extends RoomCommand {
                 bills.add(bill);
             }
         }
-        if (!json()) {
-            stopped.forEach(kit -> KitText.print(screen, kit));
-        }
-        if (bills.isEmpty()) {
-            screen.line(json() ? "[]" : "No order of these can be coated.");
-            return Exit.STOPPED;
-        }
-        Workbook sheet = CoatSheet.of(bills, bench.catalogue());
-        Outcome<List<Path>> written = Exports.write(out, SheetFormats.of(List.of(sheet)));
-        if (written instanceof Outcome.Sound<List<Path>> paths) {
-            told(screen, bills.size(), paths.value());
-            return stopped.isEmpty() ? Exit.OK : Exit.STOPPED;
-        }
-        return refused(written.faults(), Exit.NOT_WRITTEN);
+        return bills;
     }
 
-    private void told(Screen screen, int orders, List<Path> paths) {
-        if (json()) {
-            screen.line(JsonOut.texts(paths).written().stripTrailing());
-        } else {
-            screen.line("Batch of " + orders + (orders == 1 ? " order" : " orders") + " written to " + out);
+    private CoatJob job(Catalogue known, List<Bill> bills, @Nullable OrderKit lateKit) {
+        Bill lateBill = lateKit == null ? null : lateKit.bill();
+        if (lateBill == null) {
+            return new CoatJob(CoatPlanner.of(bills, known), known.workshop(), start, null);
         }
+        LateMoves moves = LateMoves.of(bills, lateBill, known);
+        return new CoatJob(moves.after(), known.workshop(), start, moves);
+    }
+
+    private int issue(Screen screen, CoatJob job, boolean all) {
+        Outcome<List<Path>> written = Exports.write(out, SheetFormats.of(List.of(CoatSheet.of(job))));
+        if (written instanceof Outcome.Sound<List<Path>> paths) {
+            if (json()) {
+                screen.line(CoatAnswer.json(job, paths.value()));
+            } else {
+                CoatAnswer.print(screen, job, out);
+            }
+            return all ? Exit.OK : Exit.STOPPED;
+        }
+        return refused(written.faults(), Exit.NOT_WRITTEN);
     }
 }

@@ -6,8 +6,11 @@ import boltlore.catalogue.Part;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,6 +64,32 @@ public record BatchRow(
                 .filter(Objects::nonNull)
                 .min(Comparator.naturalOrder())
                 .orElse(null);
+    }
+
+    /** The same part with other pieces. */
+    BatchRow of(List<PieceMarks> others) {
+        return new BatchRow(part, coat, finish, massKg, standing, PieceMarks.joined(others));
+    }
+
+    private record Same(String part, String finish, Standing standing) {}
+
+    private Same same() {
+        return new Same(part.number().text(), finish.name(), standing);
+    }
+
+    /** Pieces of one part, finish and standing in one row each, in the order of their first. */
+    static List<BatchRow> merged(List<BatchRow> rows) {
+        Map<Same, BatchRow> merged = new LinkedHashMap<>();
+        rows.forEach(row -> merged.merge(row.same(), row, BatchRow::with));
+        return List.copyOf(merged.values());
+    }
+
+    private BatchRow with(BatchRow other) {
+        return of(Stream.concat(marks.stream(), other.marks.stream())
+                .sorted(Comparator.comparing(PieceMarks::needBy, EARLIEST)
+                        .thenComparing(PieceMarks::order)
+                        .thenComparing(PieceMarks::from))
+                .toList());
     }
 
     private BigDecimal times(BigDecimal each) {

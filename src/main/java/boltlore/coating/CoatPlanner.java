@@ -2,13 +2,8 @@ package boltlore.coating;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.CoatedWhere;
-import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
-import boltlore.catalogue.Finish;
-import boltlore.catalogue.Oven;
 import boltlore.order.Order;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -18,17 +13,17 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
-/** Plans the coating of several orders together: batches, loads, send-outs, powder runs. */
+/** Plans the coating of several orders together: rounds, batches, powder runs, oven loads, send-outs. */
 public final class CoatPlanner {
 
     private static final String SHEET = "coating";
 
     private final Catalogue catalogue;
-    private final CoatingShop shop;
+    private final RoundPlanner planner;
 
     private CoatPlanner(Catalogue catalogue) {
         this.catalogue = catalogue;
-        this.shop = catalogue.workshop().coating();
+        this.planner = new RoundPlanner(catalogue.workshop());
     }
 
     /** Plans the bills, whose orders may be given in any order; each order at most once. */
@@ -44,16 +39,40 @@ public final class CoatPlanner {
     private CoatPlan plan(Collection<Bill> bills) {
         List<Bill> earliestFirst = bills.stream().sorted(byNeed()).toList();
         List<Order> orders = earliestFirst.stream().map(Bill::order).toList();
-        List<BatchRow> rows = new RowCollector(catalogue).rows(earliestFirst);
-        List<List<BatchRow>> groups = groups(rows);
-        List<OvenBatch> batches = batches(groups);
-        List<SendOut> sendOuts = sendOuts(groups, batches.size());
-        List<PowderRun> runs = PowderRuns.of(batches, shop.booths());
-        return new CoatPlan(orders, batches, sendOuts, heldBack(rows), runs, cautions(earliestFirst));
+        List<Round> rounds = new ArrayList<>();
+        List<BatchRow> heldBack = new ArrayList<>();
+        for (List<Bill> together : inRounds(earliestFirst)) {
+            List<BatchRow> rows = new RowCollector(catalogue).rows(together);
+            rows.stream().filter(row -> row.standing() == Standing.HELD_BACK).forEach(heldBack::add);
+            rounds.add(planner.round(
+                    rounds.size() + 1, together.stream().map(Bill::order).toList(), now(rows)));
+        }
+        return new CoatPlan(orders, List.copyOf(rounds), BatchRow.merged(heldBack), cautions(earliestFirst));
     }
 
-    private static List<BatchRow> heldBack(List<BatchRow> rows) {
-        return rows.stream().filter(row -> row.standing() == Standing.HELD_BACK).toList();
+    static List<BatchRow> now(List<BatchRow> rows) {
+        return rows.stream().filter(row -> row.standing() != Standing.HELD_BACK).toList();
+    }
+
+    /** A round ends before the first order that is needed too long after its first; orders without a date go with the last. */
+    private List<List<Bill>> inRounds(List<Bill> earliestFirst) {
+        List<List<Bill>> rounds = new ArrayList<>();
+        LocalDate first = null;
+        for (Bill bill : earliestFirst) {
+            LocalDate need = needBy(bill.order(), catalogue.workshop().assemblyDays());
+            if (rounds.isEmpty() || beyond(first, need, catalogue.workshop().coating())) {
+                rounds.add(new ArrayList<>());
+                first = need;
+            }
+            rounds.get(rounds.size() - 1).add(bill);
+        }
+        return rounds;
+    }
+
+    /** Whether a need is too long after the first of a round to go with it. */
+    static boolean beyond(@Nullable LocalDate first, @Nullable LocalDate need, CoatingShop shop) {
+        int days = shop.time().roundDays();
+        return days > 0 && first != null && need != null && need.isAfter(first.plusDays(days - 1L));
     }
 
     private Comparator<Bill> byNeed() {
@@ -62,64 +81,9 @@ public final class CoatPlanner {
                 .thenComparing(bill -> bill.order().name());
     }
 
-    /** One group for each finish, which stands for its place, powders and cure windows; earliest need first. */
-    private static List<List<BatchRow>> groups(List<BatchRow> rows) {
-        SortedSet<String> finishes = new TreeSet<>();
-        rows.forEach(row -> finishes.add(row.finish().name()));
-        return finishes.stream()
-                .map(finish -> rows.stream()
-                        .filter(row -> row.finish().name().equals(finish) && row.standing() != Standing.HELD_BACK)
-                        .toList())
-                .filter(group -> !group.isEmpty())
-                .sorted(Comparator.comparing(BatchRow::earliestNeed, BatchRow.EARLIEST))
-                .toList();
-    }
-
-    private List<OvenBatch> batches(List<List<BatchRow>> groups) {
-        List<OvenBatch> batches = new ArrayList<>();
-        for (List<BatchRow> group : groups) {
-            Finish finish = group.get(0).finish();
-            if (finish.where() instanceof CoatedWhere.OwnOven own) {
-                Oven oven = known(shop.ovens().get(own.oven()), own.oven());
-                batches.add(OvenBatch.of(batches.size() + 1, oven, group));
-            }
-        }
-        return List.copyOf(batches);
-    }
-
-    private List<SendOut> sendOuts(List<List<BatchRow>> groups, int numbersUsed) {
-        List<SendOut> sendOuts = new ArrayList<>();
-        for (List<BatchRow> group : groups) {
-            CoatedWhere where = group.get(0).finish().where();
-            if (where instanceof CoatedWhere.OutsideByArea byArea) {
-                sendOuts.add(sendOut(numbersUsed + sendOuts.size() + 1, byArea.coater(), group));
-            } else if (where instanceof CoatedWhere.OutsideByPiece byPiece) {
-                sendOuts.add(sendOut(numbersUsed + sendOuts.size() + 1, byPiece.coater(), group));
-            }
-        }
-        return List.copyOf(sendOuts);
-    }
-
-    private SendOut sendOut(int number, String coaterName, List<BatchRow> group) {
-        Coater coater = known(shop.coaters().get(coaterName), coaterName);
-        BigDecimal price = group.stream().map(this::price).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new SendOut(number, group.get(0).finish(), coater, BatchRow.earliestNeed(group), group, price);
-    }
-
-    private BigDecimal price(BatchRow row) {
-        return CoatingCost.ofArea(row.areaEachM2(), row.finish(), shop).multiply(BigDecimal.valueOf(row.pieces()));
-    }
-
-    private static SortedSet<String> cautions(List<Bill> bills) {
+    static SortedSet<String> cautions(Collection<Bill> bills) {
         SortedSet<String> codes = new TreeSet<>();
         bills.forEach(bill -> codes.addAll(bill.resolved().kit().cautions().getOrDefault(SHEET, new TreeSet<>())));
         return codes;
-    }
-
-    private static <T> T known(@Nullable T found, String name) {
-        if (found == null) {
-            throw new IllegalArgumentException("The coating shop does not know " + name);
-        }
-        return found;
     }
 }

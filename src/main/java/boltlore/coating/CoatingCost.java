@@ -6,8 +6,10 @@ import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.Oven;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Powder;
+import boltlore.catalogue.TooLarge;
 import java.math.BigDecimal;
 
 /** What coating costs, in the workshop's currency, unrounded. */
@@ -38,6 +40,20 @@ public final class CoatingCost {
             return byPiece.pricePerPiece();
         }
         return finish.coats().stream().map(coat -> own(areaM2, coat, shop)).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Coating of one piece by an outside coater; of a finish of our own, of a piece that our oven does not take. */
+    static BigDecimal outside(BigDecimal areaM2, Finish finish, CoatingShop shop) {
+        if (!(finish.where() instanceof CoatedWhere.OwnOven own)) {
+            return ofArea(areaM2, finish, shop);
+        }
+        Oven oven = shop.ovens().get(own.oven());
+        TooLarge tooLarge = oven == null ? null : oven.tooLarge();
+        return tooLarge == null
+                ? BigDecimal.ZERO
+                : tooLarge.pricePerM2()
+                        .multiply(areaM2)
+                        .multiply(BigDecimal.valueOf(finish.coats().size()));
     }
 
     private static BigDecimal own(BigDecimal areaM2, Coats coat, CoatingShop shop) {

@@ -54,35 +54,7 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
     }
 
     public boolean within(LoadSize limits) {
-        return areaM2.compareTo(limits.areaM2) <= 0
-                && kg.compareTo(limits.kg) <= 0
-                && hooks <= limits.hooks
-                && litres.compareTo(limits.litres) <= 0;
-    }
-
-    /** The largest share of one of the limits, 1 where it is reached. */
-    public BigDecimal fullness(LoadSize limits) {
-        return shares(limits).stream().reduce(BigDecimal.ZERO, BigDecimal::max);
-    }
-
-    /** The same, near enough to tell which load is fuller; exact sums would cost more than they tell. */
-    double nearFullness(LoadSize limits) {
-        double byAmount = Math.max(nearShare(areaM2, limits.areaM2), nearShare(kg, limits.kg));
-        double bySpace = Math.max(nearShare(hooks, limits.hooks), nearShare(litres, limits.litres));
-        return Math.max(byAmount, bySpace);
-    }
-
-    private static double nearShare(Number has, Number limit) {
-        return limit.doubleValue() == 0 ? 0 : has.doubleValue() / limit.doubleValue();
-    }
-
-    /** Shares of area, mass, hooks and volume. */
-    List<BigDecimal> shares(LoadSize limits) {
-        return List.of(
-                share(areaM2, limits.areaM2),
-                share(kg, limits.kg),
-                share(BigDecimal.valueOf(hooks), BigDecimal.valueOf(limits.hooks)),
-                share(litres, limits.litres));
+        return beyond(limits).isEmpty();
     }
 
     /** What goes beyond a limit, in words with figures; empty where nothing does. */
@@ -96,20 +68,13 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
     }
 
     private static void beyond(List<String> beyond, String what, BigDecimal has, BigDecimal limit, String unit) {
-        if (has.compareTo(limit) > 0) {
+        if (LoadUnits.up(has) > LoadUnits.down(limit)) {
             beyond.add((what + " " + plain(has) + " is over the load limit of " + plain(limit) + " " + unit).strip());
         }
     }
 
     private static String plain(BigDecimal number) {
         return number.setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
-    }
-
-    private static BigDecimal share(BigDecimal has, BigDecimal limit) {
-        if (limit.signum() == 0) {
-            return has.signum() == 0 ? BigDecimal.ZERO : BigDecimal.TEN;
-        }
-        return has.divide(limit, MathContext.DECIMAL128);
     }
 
     private static BigDecimal litres(EnvelopeMm size) {

@@ -6,42 +6,17 @@ import boltlore.catalogue.Oven;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Pieces of one finish, and so of one powder and cure window for each coat, for one own oven.
+ * Pieces of one finish that are pre-treated, coated and read together in one round for one own oven.
  *
  * @param number by which sheets speak of it, from 1
- * @param needBy day on which the first of the pieces must be in store, or null where no order has a date
  * @param rows that fit into the oven, earliest need first
- * @param tooBig rows that do not
- * @param leastLoads fewer loads than this cannot do
+ * @param tooBig rows that do not, where no coater is named for them
  */
-public record OvenBatch(
-        int number,
-        Finish finish,
-        Oven oven,
-        @Nullable LocalDate needBy,
-        List<BatchRow> rows,
-        List<TooBig> tooBig,
-        List<OvenLoad> loads,
-        int leastLoads) {
-
-    /** Rows of one finish, at least one, sorted into what fits the oven and what does not. */
-    static OvenBatch of(int number, Oven oven, List<BatchRow> group) {
-        List<TooBig> tooBig = group.stream()
-                .map(row -> TooBig.of(row, oven))
-                .flatMap(Optional::stream)
-                .toList();
-        List<BatchRow> rows =
-                group.stream().filter(row -> TooBig.of(row, oven).isEmpty()).toList();
-        LoadSize limits = LoadSize.limits(oven);
-        List<OvenLoad> loads = OvenLoads.of(rows, limits);
-        int least = OvenLoads.atLeast(rows, limits);
-        Finish finish = group.get(0).finish();
-        return new OvenBatch(number, finish, oven, BatchRow.earliestNeed(group), rows, tooBig, loads, least);
-    }
+public record OvenBatch(int number, Finish finish, Oven oven, List<BatchRow> rows, List<TooBig> tooBig) {
 
     public int pieces() {
         return rows.stream().mapToInt(BatchRow::pieces).sum();
@@ -56,13 +31,24 @@ public record OvenBatch(
         return rows.stream().map(BatchRow::totalKg).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /** Powder to issue for one coat in kg. */
-    public BigDecimal issueKg(Coats coat) {
-        return FilmMass.issue(areaM2(), coat);
+    /** Day on which the first of the pieces must be in store, or null where no order has a date. */
+    public @Nullable LocalDate needBy() {
+        return BatchRow.earliestNeed(
+                rows.isEmpty() ? tooBig.stream().map(TooBig::row).toList() : rows);
     }
 
     /** Film of one coat at its target in kg. */
     public BigDecimal filmKg(Coats coat) {
         return FilmMass.film(areaM2(), coat);
+    }
+
+    OvenBatch with(List<BatchRow> more, List<TooBig> moreTooBig) {
+        List<BatchRow> all = Stream.concat(rows.stream(), more.stream()).toList();
+        return new OvenBatch(
+                number,
+                finish,
+                oven,
+                BatchRow.merged(all),
+                Stream.concat(tooBig.stream(), moreTooBig.stream()).toList());
     }
 }

@@ -1,6 +1,5 @@
 package boltlore.coating;
 
-import boltlore.catalogue.Coats;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -10,9 +9,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * What hangs in the oven together.
  *
+ * @param number by which sheets speak of it, through the whole plan from 1
  * @param rows of the batch, each with the marks of those of its pieces that are in this load
  */
-public record OvenLoad(List<BatchRow> rows, LoadSize size) {
+public record OvenLoad(int number, List<BatchRow> rows, LoadSize size) {
 
     /**
      * From this ratio on, thin and thick are told apart: in the same air the time to metal temperature grows about as
@@ -44,9 +44,8 @@ public record OvenLoad(List<BatchRow> rows, LoadSize size) {
         return thickest().coat().thickestMm().compareTo(thin.multiply(THICK_TO_THIN)) >= 0;
     }
 
-    /** Powder to issue for one coat of this load in kg. */
-    public BigDecimal issueKg(Coats coat) {
-        return FilmMass.issue(size.areaM2(), coat);
+    OvenLoad numbered(int other) {
+        return new OvenLoad(other, rows, size);
     }
 
     @Nullable

@@ -1,127 +1,108 @@
 package boltlore.coating;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import boltlore.catalogue.Oven;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
- * Hangs pieces into as few loads as best-fit decreasing finds: the piece that needs most of any limit first, each into
- * the load that it leaves fullest. Same pieces, same loads.
+ * Hangs pieces into few loads by best-fit decreasing: the kind that needs most first, each piece into the load that it
+ * leaves fullest. What 'most' is, is tried in several ways, and the fewest loads are kept. Same pieces, same loads.
  */
-public final class OvenLoads {
+final class OvenLoads {
 
-    private record Piece(int row, PieceMarks mark, LoadSize size, double fullness) {}
+    private final LoadLimits limits;
+    private final List<HangingLoad> loads = new ArrayList<>();
 
-    private static final class Hanging {
-        private final List<Piece> pieces = new ArrayList<>();
-        private LoadSize size = LoadSize.NONE;
-
-        private void add(Piece piece) {
-            pieces.add(piece);
-            size = size.plus(piece.size());
-        }
-    }
-
-    private final List<BatchRow> rows;
-    private final LoadSize limits;
-    private final List<Hanging> hangings = new ArrayList<>();
-
-    private OvenLoads(List<BatchRow> rows, LoadSize limits) {
-        this.rows = rows;
+    private OvenLoads(LoadLimits limits) {
         this.limits = limits;
     }
 
-    /** Loads with the earliest need first. Every piece must fit into the limits alone. */
-    static List<OvenLoad> of(List<BatchRow> rows, LoadSize limits) {
-        OvenLoads loads = new OvenLoads(rows, limits);
-        loads.pieces().forEach(loads::hang);
-        return loads.hangings.stream()
-                .map(loads::load)
+    /** Loads with the earliest need first, without a number yet. Every piece must fit into the oven alone. */
+    static List<OvenLoad> of(List<BatchRow> rows, Oven oven) {
+        LoadLimits limits = LoadLimits.of(oven);
+        List<HungKind> kinds = rows.stream().map(HungKind::of).toList();
+        return orders(limits).stream()
+                .map(order -> hung(kinds.stream().sorted(order).toList(), limits))
+                .min(Comparator.comparingInt(List::size))
+                .orElse(List.of());
+    }
+
+    /** The planned loads with more pieces where they have room, and further loads, without a number yet, for the rest. */
+    static List<OvenLoad> into(List<OvenLoad> planned, List<BatchRow> more, Oven oven) {
+        LoadLimits limits = LoadLimits.of(oven);
+        OvenLoads hanging = new OvenLoads(limits);
+        planned.forEach(hanging::again);
+        more.stream().map(HungKind::of).sorted(orders(limits).get(0)).forEach(hanging::hang);
+        return hanging.loads.stream().map(HangingLoad::load).toList();
+    }
+
+    private static List<OvenLoad> hung(List<HungKind> largestFirst, LoadLimits limits) {
+        OvenLoads hanging = new OvenLoads(limits);
+        largestFirst.forEach(hanging::hang);
+        return hanging.loads.stream()
+                .map(HangingLoad::load)
                 .sorted(Comparator.comparing(OvenLoad::needBy, BatchRow.EARLIEST))
                 .toList();
     }
 
-    /**
-     * Fewer loads than this cannot do: no limit may be passed on the whole, and no two pieces share a load that each
-     * need more than half of the same limit.
-     */
-    static int atLeast(List<BatchRow> rows, LoadSize limits) {
-        LoadSize all = LoadSize.NONE;
-        int[] overHalf = new int[4];
-        for (BatchRow row : rows) {
-            LoadSize one = LoadSize.of(row);
-            all = all.plus(one.times(row.pieces()));
-            countOverHalf(one, row.pieces(), limits, overHalf);
+    /** By the largest share of a limit, by all shares, by the slowest section, and by each limit. */
+    private static List<Comparator<HungKind>> orders(LoadLimits limits) {
+        Comparator<HungKind> byLargest = Comparator.comparingDouble(kind -> -limits.fullness(kind.size()));
+        Comparator<HungKind> byAll = Comparator.comparingDouble(kind -> -sum(kind, limits));
+        Comparator<HungKind> bySection =
+                Comparator.comparing(HungKind::slowestMm).reversed();
+        List<Comparator<HungKind>> orders = new ArrayList<>(List.of(byLargest, byAll, bySection.thenComparing(byAll)));
+        for (int i = 0; i < LoadUnits.KINDS; i++) {
+            int one = i;
+            orders.add(Comparator.<HungKind>comparingDouble(kind -> -limits.share(kind.size(), one))
+                    .thenComparing(byAll));
         }
-        int bySum = all.fullness(limits).setScale(0, RoundingMode.CEILING).intValueExact();
-        return Math.max(bySum, IntStream.of(overHalf).max().orElse(0));
+        return orders;
     }
 
-    private static void countOverHalf(LoadSize one, int pieces, LoadSize limits, int[] counts) {
-        List<BigDecimal> twice = one.times(2).shares(limits);
-        for (int i = 0; i < counts.length; i++) {
-            counts[i] += twice.get(i).compareTo(BigDecimal.ONE) > 0 ? pieces : 0;
+    private static double sum(HungKind kind, LoadLimits limits) {
+        double sum = 0;
+        for (int i = 0; i < LoadUnits.KINDS; i++) {
+            sum += limits.share(kind.size(), i);
+        }
+        return sum;
+    }
+
+    private void again(OvenLoad planned) {
+        HangingLoad load = new HangingLoad(limits, planned.number());
+        planned.rows().forEach(row -> load.hang(HungKind.of(row), row.marks()));
+        loads.add(load);
+    }
+
+    /** Pieces of one kind fill the best load before they look for the next: what one leaves fullest, two do as well. */
+    private void hang(HungKind kind) {
+        List<PieceMarks> left = kind.row().marks();
+        while (!left.isEmpty()) {
+            HangingLoad load = best(kind).orElseGet(this::another);
+            int taken = Math.min(load.room(kind), PieceMarks.count(left));
+            load.hang(kind, PieceMarks.first(left, taken));
+            left = PieceMarks.after(left, taken);
         }
     }
 
-    private List<Piece> pieces() {
-        return IntStream.range(0, rows.size())
-                .boxed()
-                .flatMap(this::pieces)
-                .sorted(Comparator.comparingDouble(Piece::fullness).reversed())
-                .toList();
-    }
-
-    private Stream<Piece> pieces(int row) {
-        LoadSize size = LoadSize.of(rows.get(row));
-        double fullness = size.nearFullness(limits);
-        return rows.get(row).marks().stream()
-                .flatMap(PieceMarks::each)
-                .map(mark -> new Piece(row, mark, size, fullness));
-    }
-
-    private void hang(Piece piece) {
-        best(piece).orElseGet(this::another).add(piece);
-    }
-
-    private Optional<Hanging> best(Piece piece) {
-        Hanging best = null;
+    private Optional<HangingLoad> best(HungKind kind) {
+        HangingLoad best = null;
         double fullest = -1;
-        for (Hanging hanging : hangings) {
-            LoadSize with = hanging.size.plus(piece.size());
-            if (with.within(limits) && with.nearFullness(limits) > fullest) {
-                best = hanging;
-                fullest = with.nearFullness(limits);
+        for (HangingLoad load : loads) {
+            double with = load.fullnessWith(kind);
+            if (with > fullest && load.room(kind) > 0) {
+                best = load;
+                fullest = with;
             }
         }
         return Optional.ofNullable(best);
     }
 
-    private Hanging another() {
-        Hanging hanging = new Hanging();
-        hangings.add(hanging);
-        return hanging;
-    }
-
-    private OvenLoad load(Hanging hanging) {
-        Map<Integer, List<PieceMarks>> byRow = new TreeMap<>();
-        hanging.pieces.forEach(piece ->
-                byRow.computeIfAbsent(piece.row(), row -> new ArrayList<>()).add(piece.mark()));
-        List<BatchRow> loaded = byRow.entrySet().stream()
-                .map(entry -> part(rows.get(entry.getKey()), entry.getValue()))
-                .toList();
-        return new OvenLoad(loaded, hanging.size);
-    }
-
-    private static BatchRow part(BatchRow row, List<PieceMarks> marks) {
-        return new BatchRow(
-                row.part(), row.coat(), row.finish(), row.massKg(), row.standing(), PieceMarks.joined(marks));
+    private HangingLoad another() {
+        HangingLoad load = new HangingLoad(limits, 0);
+        loads.add(load);
+        return load;
     }
 }

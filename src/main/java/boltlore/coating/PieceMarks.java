@@ -3,8 +3,6 @@ package boltlore.coating;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,9 +21,36 @@ public record PieceMarks(String order, @Nullable LocalDate needBy, int from, int
         return order + " " + from + (from == to ? "" : "–" + to);
     }
 
-    /** The pieces one by one. */
-    Stream<PieceMarks> each() {
-        return IntStream.rangeClosed(from, to).mapToObj(number -> new PieceMarks(order, needBy, number, number));
+    static int count(List<PieceMarks> marks) {
+        return marks.stream().mapToInt(PieceMarks::pieces).sum();
+    }
+
+    /** The marks of the first so many pieces. */
+    static List<PieceMarks> first(List<PieceMarks> marks, int pieces) {
+        List<PieceMarks> first = new ArrayList<>();
+        int left = pieces;
+        for (PieceMarks next : marks) {
+            int taken = Math.min(left, next.pieces());
+            if (taken > 0) {
+                first.add(new PieceMarks(next.order(), next.needBy(), next.from(), next.from() + taken - 1));
+            }
+            left -= taken;
+        }
+        return first;
+    }
+
+    /** The marks without the first so many pieces. */
+    static List<PieceMarks> after(List<PieceMarks> marks, int pieces) {
+        List<PieceMarks> after = new ArrayList<>();
+        int left = pieces;
+        for (PieceMarks next : marks) {
+            int without = Math.min(left, next.pieces());
+            if (without < next.pieces()) {
+                after.add(new PieceMarks(next.order(), next.needBy(), next.from() + without, next.to()));
+            }
+            left -= without;
+        }
+        return after;
     }
 
     /** Joins marks that follow on each other; those of one order must stand together. */

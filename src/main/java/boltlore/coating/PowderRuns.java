@@ -1,100 +1,85 @@
 package boltlore.coating;
 
-import boltlore.catalogue.Booth;
 import boltlore.catalogue.Coats;
+import boltlore.catalogue.Oven;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
-/**
- * The order in which powders go through the booths: what is in a booth is used up first, then the batches in their order,
- * but a powder that a later coat still waits for comes after the coat below it, so that it is sprayed once.
- */
-public final class PowderRuns {
+/** Makes runs and their oven queues of sprays that stand in order: neighbours of one powder are one run. */
+final class PowderRuns {
 
-    private final List<OvenBatch> batches;
-    private final Map<String, String> inBooth = new LinkedHashMap<>();
-    /** For each batch how many of its coats are done. */
-    private final int[] done;
+    /** Hangs what waits in one queue. */
+    interface Hanger {
+        List<OvenLoad> loads(List<Pass> passes, Oven oven);
+    }
 
+    private record Key(int turn, Oven oven, int cureMetalC, int minutes) {}
+
+    private BoothWays booths;
+    private final Hanger hanger;
     private final List<PowderRun> runs = new ArrayList<>();
 
-    private PowderRuns(List<OvenBatch> batches, List<Booth> booths) {
-        this.batches = batches;
-        this.done = new int[batches.size()];
-        booths.forEach(booth -> inBooth.put(booth.name(), booth.holdsPowder()));
+    private PowderRuns(BoothWays booths, Hanger hanger) {
+        this.booths = booths;
+        this.hanger = hanger;
     }
 
-    static List<PowderRun> of(List<OvenBatch> batches, List<Booth> booths) {
-        PowderRuns sequence = new PowderRuns(batches, booths);
-        while (!sequence.ready().isEmpty()) {
-            sequence.run(sequence.nextPowder());
+    static List<PowderRun> of(List<Spray> inOrder, BoothWays booths, Hanger hanger) {
+        PowderRuns runs = new PowderRuns(booths, hanger);
+        List<Spray> alike = new ArrayList<>();
+        for (Spray spray : inOrder) {
+            if (!alike.isEmpty() && !alike.get(0).powder().equals(spray.powder())) {
+                runs.add(alike);
+                alike.clear();
+            }
+            alike.add(spray);
         }
-        return List.copyOf(sequence.runs);
-    }
-
-    /** How often a booth is cleaned down: runs − 1, and 1 more where the first powder is not the one in the booth. */
-    public static long changeOvers(List<PowderRun> runs) {
-        return runs.stream().filter(PowderRun::changeOver).count();
-    }
-
-    private void run(String powder) {
-        String booth = boothFor(powder);
-        boolean changeOver = !powder.equals(inBooth.put(booth, powder));
-        List<PowderRun.Pass> passes = new ArrayList<>();
-        ready().forEach(batch -> spray(batch, powder, passes));
-        runs.add(new PowderRun(powder, booth, changeOver, List.copyOf(passes)));
-    }
-
-    private void spray(int batch, String powder, List<PowderRun.Pass> passes) {
-        while (!finished(batch) && next(batch).equals(powder)) {
-            done[batch]++;
-            int coats = batches.get(batch).finish().coats().size();
-            passes.add(new PowderRun.Pass(batches.get(batch).number(), done[batch], coats));
+        if (!alike.isEmpty()) {
+            runs.add(alike);
         }
+        return List.copyOf(runs.runs);
     }
 
-    /** The booth that holds the powder, else the first. */
-    private String boothFor(String powder) {
-        return inBooth.entrySet().stream()
-                .filter(entry -> entry.getValue().equals(powder))
-                .map(Map.Entry::getKey)
-                .findFirst()
-                .orElseGet(() -> inBooth.keySet().stream().findFirst().orElse(""));
+    private void add(List<Spray> sprays) {
+        String powder = sprays.get(0).powder();
+        boolean ready = powder.equals(booths.inBooth()) || booths.elsewhere(powder);
+        ChangeOver changeOver = ready ? null : booths.costs().between(booths.inBooth(), powder);
+        runs.add(new PowderRun(runs.size() + 1, powder, booths.boothOf(powder), changeOver, queues(sprays)));
+        booths = booths.holding(booths.after(booths.inBooth(), powder));
     }
 
-    private String nextPowder() {
-        List<Integer> ready = ready();
-        return ready.stream()
-                .map(this::next)
-                .min(Comparator.comparing(this::awaited).thenComparing(powder -> !inBooth.containsValue(powder)))
-                .orElseThrow();
-    }
-
-    /** Whether a coat that cannot be sprayed yet takes that powder. */
-    private boolean awaited(String powder) {
-        return ready().stream()
-                .anyMatch(batch -> batches.get(batch).finish().coats().stream()
-                        .skip(done[batch] + 1L)
-                        .map(Coats::powder)
-                        .anyMatch(powder::equals));
-    }
-
-    private List<Integer> ready() {
-        return IntStream.range(0, batches.size())
-                .filter(batch -> !finished(batch))
-                .boxed()
+    /** Passes of one oven and cure window; a coat that goes on one of the same run takes its own turn after it. */
+    private List<CureQueue> queues(List<Spray> sprays) {
+        Map<Key, List<Pass>> byKey = new LinkedHashMap<>();
+        Map<Spray, Integer> turns = new LinkedHashMap<>();
+        for (Spray spray : sprays) {
+            int turn = turns.entrySet().stream()
+                    .filter(before -> spray.follows(before.getKey()))
+                    .mapToInt(before -> before.getValue() + 1)
+                    .max()
+                    .orElse(0);
+            turns.put(spray, turn);
+            spray.passes()
+                    .forEach(pass -> byKey.computeIfAbsent(key(turn, pass), none -> new ArrayList<>())
+                            .add(pass));
+        }
+        return byKey.entrySet().stream()
+                .map(entry -> queue(entry.getKey(), List.copyOf(entry.getValue())))
                 .toList();
     }
 
-    private boolean finished(int batch) {
-        return done[batch] >= batches.get(batch).finish().coats().size();
+    private static Key key(int turn, Pass pass) {
+        Coats powder = pass.powder();
+        return new Key(turn, pass.batch().oven(), powder.cureMetalC(), powder.cureMinutes());
     }
 
-    private String next(int batch) {
-        return batches.get(batch).finish().coats().get(done[batch]).powder();
+    private CureQueue queue(Key key, List<Pass> passes) {
+        List<BatchRow> rows =
+                passes.stream().flatMap(pass -> pass.batch().rows().stream()).toList();
+        List<OvenLoad> loads = hanger.loads(passes, key.oven());
+        return new CureQueue(
+                key.oven(), key.cureMetalC(), key.minutes(), passes, loads, LeastLoads.of(rows, key.oven()));
     }
 }

@@ -12,6 +12,7 @@ import boltlore.order.Order;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Kit;
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -53,15 +54,27 @@ final class RowCollector {
         Map<Standing, List<Item>> coated = bill.coated().collect(Collectors.groupingBy(item -> standing(item, bill)));
         for (Standing standing : Standing.values()) {
             for (Item item : coated.getOrDefault(standing, List.of())) {
-                add(item, standing, marks(item, bill.order(), numbered));
+                Finish finish = finish(item.part(), finish(item));
+                add(item.part(), finish, standing, marks(item.part(), item.quantity(), bill.order(), numbered));
+            }
+            if (standing == Standing.EXTRA) {
+                extras(bill, numbered);
             }
         }
     }
 
-    private PieceMarks marks(Item item, Order order, Map<PartNumber, Integer> numbered) {
-        int to = numbered.merge(item.part().number(), pieces(item), Integer::sum);
+    private void extras(Bill bill, Map<PartNumber, Integer> numbered) {
+        for (ExtraPieces.Pieces extra : ExtraPieces.of(bill, catalogue)) {
+            Finish finish = finish(extra.part(), extra.finish());
+            add(extra.part(), finish, Standing.EXTRA, marks(extra.part(), extra.quantity(), bill.order(), numbered));
+        }
+    }
+
+    private PieceMarks marks(Part part, BigDecimal quantity, Order order, Map<PartNumber, Integer> numbered) {
+        int pieces = quantity.setScale(0, RoundingMode.CEILING).intValueExact();
+        int to = numbered.merge(part.number(), pieces, Integer::sum);
         LocalDate needBy = CoatPlanner.needBy(order, catalogue.workshop().assemblyDays());
-        return new PieceMarks(order.name(), needBy, to - pieces(item) + 1, to);
+        return new PieceMarks(order.name(), needBy, to - pieces + 1, to);
     }
 
     private static Standing standing(Item item, Bill bill) {
@@ -73,14 +86,8 @@ final class RowCollector {
         return bill.resolved().findings().contains(undecided) ? Standing.HELD_BACK : Standing.KEPT;
     }
 
-    private static int pieces(Item item) {
-        return item.quantity().setScale(0, RoundingMode.CEILING).intValueExact();
-    }
-
-    private void add(Item item, Standing standing, PieceMarks marks) {
-        Part part = item.part();
+    private void add(Part part, Finish finish, Standing standing, PieceMarks marks) {
         Coat coat = Objects.requireNonNull(part.coat());
-        Finish finish = finish(item, coat);
         rows.merge(
                 new Same(part.number(), finish.name(), standing),
                 new BatchRow(part, coat, finish, Masses.eachKg(part, catalogue::part), standing, List.of(marks)),
@@ -94,11 +101,15 @@ final class RowCollector {
                 first.part(), first.coat(), first.finish(), first.massKg(), first.standing(), PieceMarks.joined(marks));
     }
 
-    private Finish finish(Item item, Coat coat) {
-        String name = item.finish().isEmpty() && coat.finish() != null ? coat.finish() : item.finish();
+    private static String finish(Item item) {
+        Coat coat = Objects.requireNonNull(item.part().coat());
+        return item.finish().isEmpty() && coat.finish() != null ? coat.finish() : item.finish();
+    }
+
+    private Finish finish(Part part, String name) {
         Finish finish = catalogue.finishes().get(name);
         if (finish == null) {
-            throw new IllegalArgumentException(item.part().number() + " takes no finish that is known: '" + name + "'");
+            throw new IllegalArgumentException(part.number() + " takes no finish that is known: '" + name + "'");
         }
         return finish;
     }

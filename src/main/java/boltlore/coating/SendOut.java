@@ -11,15 +11,21 @@ import org.jspecify.annotations.Nullable;
  * Pieces of one finish for an outside coater.
  *
  * @param number by which sheets speak of it, going on from the own batches
- * @param backBy day on which the first of the pieces must be back in store, or null where no order has a date
+ * @param tooBig why pieces of a finish of our own go out all the same, a row each; empty for an outside finish
  * @param price of all pieces, unrounded, in the workshop's currency
  */
 public record SendOut(
-        int number, Finish finish, Coater coater, @Nullable LocalDate backBy, List<BatchRow> rows, BigDecimal price) {
+        int number, Finish finish, Coater coater, List<BatchRow> rows, List<TooBig> tooBig, BigDecimal price) {
+
+    /** Day on which the first of the pieces must be back in store, or null where no order has a date. */
+    public @Nullable LocalDate backBy() {
+        return BatchRow.earliestNeed(rows);
+    }
 
     /** The coater's turn-round in calendar days before the pieces must be back, or null where no order has a date. */
     public @Nullable LocalDate outBy() {
-        return backBy == null ? null : backBy.minusDays(coater.turnRoundDays());
+        LocalDate back = backBy();
+        return back == null ? null : back.minusDays(coater.turnRoundDays());
     }
 
     public int pieces() {

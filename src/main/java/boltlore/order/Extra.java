@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Something on the order outside the universal kit: a part, or a one-off that is described.
  *
+ * @param finish that its coated parts take, or empty where each takes its own or the order's
  * @param cost for one, or null: the part's own, or nothing where the customer supplies it
  * @param price for one, or null: cost with mark-up
  */
@@ -18,4 +19,18 @@ public record Extra(
         @Nullable BigDecimal cost,
         @Nullable BigDecimal price,
         boolean suppliedByCustomer,
-        String reason) {}
+        String reason,
+        String finish) {
+
+    public Extra(
+            @Nullable PartNumber part,
+            String says,
+            BigDecimal quantity,
+            String unit,
+            @Nullable BigDecimal cost,
+            @Nullable BigDecimal price,
+            boolean suppliedByCustomer,
+            String reason) {
+        this(part, says, quantity, unit, cost, price, suppliedByCustomer, reason, "");
+    }
+}

@@ -14,6 +14,7 @@ import boltlore.catalogue.Part;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -197,17 +198,17 @@ class CoatPlannerTest {
         assertThat(batch.tooBig())
                 .extracting(TooBig::why)
                 .containsExactly("2100 × 100 × 100 mm does not go into 2000 × 1000 × 1000 mm");
-        assertThat(batch.loads()).isEmpty();
+        assertThat(plan(order("BL-1").with(1, longRail, OWN_BLACK)).loads()).isEmpty();
     }
 
     @Test
-    void the_powder_of_the_loads_is_the_powder_of_the_batch() {
-        OvenBatch batch =
-                plan(order("BL-1").with(25, BRACKET, OWN_BLACK)).batches().get(0);
-        assertThat(batch.loads()).hasSizeGreaterThan(1);
-        assertThat(batch.loads().stream()
-                        .map(load -> load.issueKg(SampleShop.BLACK))
+    void the_powder_of_the_loads_is_the_powder_of_the_run() {
+        PowderRun run = plan(order("BL-1").with(25, BRACKET, OWN_BLACK)).runs().get(0);
+        PowderUse use = PowderUse.of(run, CATALOGUE.workshop());
+        assertThat(run.loads()).hasSizeGreaterThan(1);
+        assertThat(run.loads()
+                        .map(load -> use.issueKg(load, run.queues().get(0)))
                         .reduce(BigDecimal.ZERO, BigDecimal::add))
-                .isEqualByComparingTo(batch.issueKg(SampleShop.BLACK));
+                .isCloseTo(use.issueKg(), Offset.offset(new BigDecimal("0.000001")));
     }
 }

@@ -2,13 +2,13 @@ package boltlore.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Booth;
 import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -35,8 +35,7 @@ class PowderRunsTest {
             finishes.add(SampleShop.own("finish-" + colour, one));
         }
         String inBooth = row.text("first_run_already_in_booth").equals("yes") ? "P-1" : "P-0";
-        List<PowderRun> runs = runs(inBooth, finishes.toArray(Finish[]::new));
-        assertThat(PowderRuns.changeOvers(runs))
+        assertThat(plan(inBooth, finishes.toArray(Finish[]::new)).changeOvers())
                 .isEqualTo(row.number("expected_changeovers").longValueExact());
     }
 
@@ -77,11 +76,15 @@ class PowderRunsTest {
     }
 
     private static List<PowderRun> runs(String inBooth, Finish... finishes) {
-        List<OvenBatch> batches = new ArrayList<>();
+        return plan(inBooth, finishes).runs();
+    }
+
+    private static CoatPlan plan(String inBooth, Finish... finishes) {
+        SampleOrders order = SampleOrders.order("BL-1");
         for (Finish finish : finishes) {
-            batches.add(new OvenBatch(
-                    batches.size() + 1, finish, SampleShop.OVEN, null, List.of(), List.of(), List.of(), 0));
+            order.with(
+                    1, SampleShop.part("P-" + finish.name().toUpperCase(Locale.ROOT), SampleShop.coat("0.2")), finish);
         }
-        return PowderRuns.of(batches, List.of(new Booth("booth", "Booth", inBooth)));
+        return CoatPlanner.of(List.of(order.bill()), SampleOrders.catalogue(inBooth, finishes));
     }
 }

@@ -5,6 +5,7 @@ import boltlore.bill.Item;
 import boltlore.bill.Origin;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Fill;
 import boltlore.catalogue.Finish;
@@ -16,6 +17,7 @@ import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.measure.Wording;
+import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.resolution.Finding;
@@ -57,6 +59,7 @@ public final class SampleOrders {
     private final String name;
     private final @Nullable LocalDate due;
     private final List<Item> items = new ArrayList<>();
+    private final List<Extra> extras = new ArrayList<>();
     private final SortedSet<LineName> unused = new TreeSet<>();
     private final SortedSet<Finding> findings = new TreeSet<>();
 
@@ -89,6 +92,20 @@ public final class SampleOrders {
         unused.add(line);
         findings.add(new Finding(FindingKind.UNUSED, line.text()));
         return with(quantity, part, finish, line);
+    }
+
+    public SampleOrders extra(int quantity, Part part, String finish, boolean suppliedByCustomer) {
+        extras.add(new Extra(
+                part.number(),
+                "",
+                BigDecimal.valueOf(quantity),
+                "each",
+                null,
+                null,
+                suppliedByCustomer,
+                "Asked for.",
+                finish));
+        return this;
     }
 
     public SampleOrders notCoated(Part part) {
@@ -127,21 +144,26 @@ public final class SampleOrders {
                 List.of(),
                 new LeftOut.Undecided(),
                 List.of(),
-                List.of(),
+                List.copyOf(extras),
                 "");
         return new Bill(order, new Resolution.Resolved(choices, kit, findings), List.copyOf(items));
     }
 
     /** A catalogue with the sample shop, its booth holding that powder, and these finishes. */
     public static Catalogue catalogue(String powderInBooth, Finish... finishes) {
+        return catalogue(SampleShop.shop(powderInBooth), Map.of(), finishes);
+    }
+
+    /** A catalogue with that shop, these parts and these finishes. */
+    public static Catalogue catalogue(CoatingShop shop, Map<PartNumber, Part> parts, Finish... finishes) {
         Map<String, Finish> byName = new TreeMap<>();
         for (Finish finish : finishes) {
             byName.put(finish.name(), finish);
         }
-        return new Catalogue(workshop(powderInBooth), byName, Map.of(), Map.<PartNumber, Part>of(), Map.of(), "0");
+        return new Catalogue(workshop(shop), byName, Map.of(), parts, Map.of(), "0");
     }
 
-    private static Workshop workshop(String powderInBooth) {
+    public static Workshop workshop(CoatingShop shop) {
         return new Workshop(
                 "Sample Works",
                 "Nowhere",
@@ -158,7 +180,7 @@ public final class SampleOrders {
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                SampleShop.shop(powderInBooth));
+                shop);
     }
 
     /** A row for loading, coated in black, with that many pieces. */

@@ -1,10 +1,13 @@
 package boltlore.coating;
 
 import boltlore.catalogue.Booth;
+import boltlore.catalogue.BoothWork;
+import boltlore.catalogue.ChangeOvers;
 import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingTime;
 import boltlore.catalogue.Coats;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
@@ -16,6 +19,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Powder;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.TooLarge;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -62,6 +66,46 @@ public final class SampleShop {
                         "PB-PRIMER", new Powder("PB-PRIMER", "Primer", new BigDecimal("6.00")),
                         "PB-GREY", new Powder("PB-GREY", "Grey", new BigDecimal("9.00"))),
                 new BigDecimal("10.00"));
+    }
+
+    /** An oven as the sample's, with sections apart, a coater for what is too large, and 45 minutes beside the cure. */
+    public static Oven oven(String sectionRatio) {
+        return new Oven(
+                OVEN.name(),
+                OVEN.says(),
+                OVEN.inside(),
+                OVEN.hooks(),
+                OVEN.loadKg(),
+                OVEN.loadAreaM2(),
+                OVEN.fillPercent(),
+                new BigDecimal(sectionRatio),
+                45,
+                new TooLarge("Coater B", new BigDecimal("20.00")));
+    }
+
+    /** Cleaning costs and days as told, three powders with their lightness. */
+    public static CoatingShop costed(String powderInBooth, int roundDays) {
+        return new CoatingShop(
+                Map.of("own", oven("3")),
+                List.of(new Booth("booth", "Booth", powderInBooth, new BigDecimal("80"))),
+                shop("").coaters(),
+                shop("").masks(),
+                Map.of(
+                        "PB-BLACK", powder("PB-BLACK", 26, ""),
+                        "PB-PRIMER", powder("PB-PRIMER", 63, ""),
+                        "PB-GREY", powder("PB-GREY", 54, ""),
+                        "PB-WHITE", powder("PB-WHITE", 92, ""),
+                        "PB-METAL", powder("PB-METAL", 70, "its flakes part from the base")),
+                new BigDecimal("10.00"),
+                new ChangeOvers(
+                        new BoothWork(20, 1, new BigDecimal("0.5")),
+                        new BoothWork(45, 2, BigDecimal.ONE),
+                        new BoothWork(30, 1, new BigDecimal("0.5"))),
+                new CoatingTime(480, roundDays));
+    }
+
+    private static Powder powder(String code, int lightness, String never) {
+        return new Powder(code, code, new BigDecimal("8.00"), BigDecimal.valueOf(lightness), never);
     }
 
     public static Coats coats(String powder, String specificGravity, int filmUm) {

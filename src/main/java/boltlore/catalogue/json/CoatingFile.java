@@ -1,13 +1,17 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Booth;
+import boltlore.catalogue.BoothWork;
+import boltlore.catalogue.ChangeOvers;
 import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingTime;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Mask;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.Powder;
+import boltlore.catalogue.TooLarge;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
@@ -34,7 +38,9 @@ final class CoatingFile {
                 Keyed.by(reader.findObjects("coaters", this::coater), Coater::name),
                 reader.findObjects("masks", this::mask),
                 Keyed.by(reader.findObjects("powders", this::powder), Powder::code),
-                reader.decimal("ownCostPerM2", Range.NOT_NEGATIVE));
+                reader.decimal("ownCostPerM2", Range.NOT_NEGATIVE),
+                reader.findObject("changeOvers", CoatingFile::changeOvers).orElse(ChangeOvers.NONE),
+                new CoatingTime(orNone(reader, "dayMinutes", 60, 1440), orNone(reader, "roundDays", 1, 365)));
     }
 
     private Oven oven(ObjectReader reader) {
@@ -45,7 +51,34 @@ final class CoatingFile {
                 reader.whole("hooks", 1, 10_000),
                 reader.decimal("loadKg", Range.POSITIVE),
                 reader.decimal("loadAreaM2", Range.POSITIVE),
-                reader.decimal("fillPercent", Range.above(0, 100)));
+                reader.decimal("fillPercent", Range.above(0, 100)),
+                reader.findDecimal("sectionRatio", Range.between(1, 1000)),
+                orNone(reader, "minutesBesideCure", 1, 1440),
+                reader.findObject("tooLarge", this::tooLarge).orElse(null));
+    }
+
+    private TooLarge tooLarge(ObjectReader reader) {
+        return new TooLarge(
+                reading.mentioned(reader, "coater", Kind.COATER), reader.decimal("pricePerM2", Range.NOT_NEGATIVE));
+    }
+
+    private static ChangeOvers changeOvers(ObjectReader reader) {
+        return new ChangeOvers(
+                reader.object("toDarker", CoatingFile::work),
+                reader.object("toLighter", CoatingFile::work),
+                reader.findObject("ofRecovery", CoatingFile::work).orElse(BoothWork.NONE));
+    }
+
+    private static BoothWork work(ObjectReader reader) {
+        return new BoothWork(
+                reader.whole("minutes", 0, 1440),
+                reader.whole("people", 0, 100),
+                reader.decimal("powderKg", Range.between(0, 1000)));
+    }
+
+    private static int orNone(ObjectReader reader, String key, int least, int most) {
+        Integer told = reader.findWhole(key, least, most);
+        return told == null ? 0 : told;
     }
 
     static EnvelopeMm sizeMm(ObjectReader reader) {
@@ -55,7 +88,11 @@ final class CoatingFile {
 
     private Booth booth(ObjectReader reader) {
         String powder = reading.findMentioned(reader, "holdsPowder", Kind.POWDER);
-        return new Booth(reading.named(reader, "booth", Kind.BOOTH), reader.text("says"), powder == null ? "" : powder);
+        return new Booth(
+                reading.named(reader, "booth", Kind.BOOTH),
+                reader.text("says"),
+                powder == null ? "" : powder,
+                reader.findDecimal("reclaimPercent", Range.above(0, 100)));
     }
 
     private Coater coater(ObjectReader reader) {
@@ -78,6 +115,8 @@ final class CoatingFile {
         return new Powder(
                 reading.named(reader, "powder", Kind.POWDER),
                 reader.text("says"),
-                reader.decimal("pricePerKg", Range.NOT_NEGATIVE));
+                reader.decimal("pricePerKg", Range.NOT_NEGATIVE),
+                reader.findDecimal("lightness", Range.between(0, 100)),
+                reader.findText("neverReclaimed").orElse(""));
     }
 }

@@ -1,6 +1,7 @@
 package boltlore.order.json;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
@@ -22,9 +23,11 @@ final class ExtraReading {
             Allowed.of(new Boolean[] {false, true}, customer -> customer ? "customer" : "us");
 
     private final Catalogue catalogue;
+    private final ExtraFinish finishes;
 
-    ExtraReading(Catalogue catalogue) {
+    ExtraReading(Catalogue catalogue, Family family) {
         this.catalogue = catalogue;
+        this.finishes = new ExtraFinish(catalogue, family);
     }
 
     Extra extra(ObjectReader reader) {
@@ -41,7 +44,8 @@ final class ExtraReading {
                 reader.findDecimal("cost", Range.NOT_NEGATIVE),
                 reader.findDecimal("price", Range.NOT_NEGATIVE),
                 reader.oneOf("suppliedBy", BY_CUSTOMER),
-                reader.text("reason"));
+                reader.text("reason"),
+                finishes.read(reader, part));
         if (reader.sound()) {
             check(extra, reader);
         }

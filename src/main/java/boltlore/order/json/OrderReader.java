@@ -74,7 +74,7 @@ public final class OrderReader {
                 choosing.rank(reader, firm),
                 leftOut.read(reader),
                 reader.findObjects("waived", OrderReader::waiver),
-                reader.findObjects("extra", new ExtraReading(catalogue)::extra),
+                reader.findObjects("extra", new ExtraReading(catalogue, family)::extra),
                 reader.findText("notes").orElse(""));
         dates(order, reader);
         reader.done();

@@ -84,7 +84,8 @@ public final class OrderWriter {
                 .putIfAny("cost", extra.cost())
                 .putIfAny("price", extra.price())
                 .put("suppliedBy", extra.suppliedByCustomer() ? "customer" : "us")
-                .put("reason", extra.reason());
+                .put("reason", extra.reason())
+                .putIfAny("finish", extra.finish());
     }
 
     private static @Nullable String text(@Nullable LocalDate date) {

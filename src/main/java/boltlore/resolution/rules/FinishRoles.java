@@ -5,8 +5,8 @@ import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
-import boltlore.catalogue.FinishRule;
 import boltlore.choices.Choices;
+import boltlore.choices.FinishChosen;
 import boltlore.resolution.rules.facts.RoleFinish;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +26,7 @@ final class FinishRoles {
     static List<Object> of(Catalogue catalogue, Family family, Choices choices) {
         List<Object> facts = new ArrayList<>();
         family.finishes().forEach((role, rule) -> {
-            String finish = finishOf(rule, choices);
+            String finish = FinishChosen.by(rule, choices);
             if (finish != null) {
                 facts.add(new RoleFinish(
                         role, finish, ownOven(catalogue.finishes().get(finish))));
@@ -34,17 +34,6 @@ final class FinishRoles {
         });
         catalogue.finishes().forEach((name, finish) -> facts.add(new RoleFinish(FIXED + name, name, ownOven(finish))));
         return facts;
-    }
-
-    private static @Nullable String finishOf(FinishRule rule, Choices choices) {
-        if (rule instanceof FinishRule.DecidedBy decided) {
-            return choices.family()
-                    .option(decided.option())
-                    .flatMap(option -> choices.value(option.name()).flatMap(option::value))
-                    .map(value -> value.facts().finish())
-                    .orElse(null);
-        }
-        return ((FinishRule.Fixed) rule).finish();
     }
 
     private static boolean ownOven(@Nullable Finish finish) {

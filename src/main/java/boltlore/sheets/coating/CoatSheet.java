@@ -5,7 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Workshop;
 import boltlore.coating.CoatPlan;
 import boltlore.coating.CoatPlanner;
-import boltlore.coating.OvenBatch;
+import boltlore.coating.LateMoves;
 import boltlore.coating.SendOut;
 import boltlore.order.Order;
 import boltlore.sheets.Workbook;
@@ -32,32 +32,42 @@ public final class CoatSheet {
     }
 
     public static Workbook of(CoatPlan plan, Catalogue catalogue) {
-        Workshop workshop = catalogue.workshop();
+        return of(CoatJob.of(plan, catalogue));
+    }
+
+    public static Workbook of(CoatJob job) {
+        CoatPlan plan = job.plan();
         String footer = "Powder-coat batch sheet, " + orders(plan);
-        WorkbookBuilder workbook =
-                Workbook.of(FILE, "Powder-coat batch sheet").about(orders(plan)).by(workshop.name());
+        WorkbookBuilder workbook = Workbook.of(FILE, "Powder-coat batch sheet")
+                .about(orders(plan))
+                .by(job.workshop().name());
         placed(plan).ifPresent(workbook::dated);
-        workbook.page(FrontPage.of(plan, workshop, footer));
-        pages(workbook, plan, workshop, footer);
+        workbook.page(FrontPage.of(job, footer));
+        pages(workbook, job, footer);
         return workbook.build();
     }
 
-    private static void pages(WorkbookBuilder workbook, CoatPlan plan, Workshop workshop, String footer) {
+    private static void pages(WorkbookBuilder workbook, CoatJob job, String footer) {
+        CoatPlan plan = job.plan();
+        LateMoves late = job.late();
+        if (late != null) {
+            workbook.page(LatePage.of(job, late, footer));
+        }
+        if (plan.orders().size() > 1) {
+            workbook.page(OrdersPage.of(job, footer));
+        }
         if (!plan.heldBack().isEmpty()) {
             workbook.page(HeldBackPage.of(plan.heldBack(), footer));
         }
         if (!plan.runs().isEmpty()) {
-            workbook.page(PowdersPage.of(plan, workshop.coating(), footer));
+            workbook.page(PowdersPage.of(job, footer));
         }
-        plan.batches().forEach(batch -> pages(workbook, batch, workshop, footer));
-        plan.sendOuts().forEach(sendOut -> pages(workbook, sendOut, workshop, footer));
-    }
-
-    private static void pages(WorkbookBuilder workbook, OvenBatch batch, Workshop workshop, String footer) {
-        workbook.page(BatchPage.of(batch, workshop.coating(), footer));
-        if (!batch.loads().isEmpty()) {
-            RecordPage.on(workbook, batch, footer);
-        }
+        plan.batches().forEach(batch -> workbook.page(BatchPage.of(batch, plan, job.shop(), footer)));
+        plan.runs().forEach(run -> RunPage.on(workbook, run, job, footer));
+        plan.batches().stream()
+                .filter(batch -> !batch.rows().isEmpty())
+                .forEach(batch -> workbook.page(FilmPage.of(batch, footer)));
+        plan.sendOuts().forEach(sendOut -> pages(workbook, sendOut, job.workshop(), footer));
     }
 
     private static void pages(WorkbookBuilder workbook, SendOut sendOut, Workshop workshop, String footer) {

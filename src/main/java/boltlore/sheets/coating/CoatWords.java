@@ -73,10 +73,18 @@ final class CoatWords {
 
     static String remark(BatchRow row) {
         String chase = spots(row, CoatWords::chased);
-        String kept = row.standing() == Standing.KEPT ? "kept on purpose" : "";
-        return List.of(kept, chase.isEmpty() ? "" : "chase after coating: " + chase).stream()
+        String standing = standing(row.standing());
+        return List.of(standing, chase.isEmpty() ? "" : "chase after coating: " + chase).stream()
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining("; "));
+    }
+
+    private static String standing(Standing standing) {
+        return switch (standing) {
+            case KEPT -> "kept on purpose";
+            case EXTRA -> "extra that the customer asks for";
+            case NEEDED, HELD_BACK -> "";
+        };
     }
 
     /** '180 °C metal, 15 min'. */
@@ -91,14 +99,6 @@ final class CoatWords {
 
     static String powders(Finish finish) {
         return finish.coats().stream().map(Coats::powder).collect(Collectors.joining(", then "));
-    }
-
-    /** '60 %', or one for each coat where they differ. */
-    static String utilisation(Finish finish) {
-        return finish.coats().stream()
-                .map(coat -> plain(coat.utilisationPercent()) + " %")
-                .distinct()
-                .collect(Collectors.joining(", then "));
     }
 
     static String day(@Nullable LocalDate day) {

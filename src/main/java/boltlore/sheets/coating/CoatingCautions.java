@@ -21,6 +21,12 @@ final class CoatingCautions {
             "Powder in air explodes from a spark: extraction on, no flame, earthed, breathing protection. Clean down with a"
                     + " vacuum cleaner meant for explosive dust, never with compressed air; keep to your local codes.";
 
+    /** Where loads are hung and cured. */
+    static final String AT_THE_OVEN =
+            "Powder in air explodes from a spark: extraction on, no flame, hooks and parts earthed, breathing protection."
+                    + " Rated hooks, nobody below a hanging load, two people or a hoist for heavy pieces. Oven and parts"
+                    + " burn long after they come out. Trained people only; keep to your local codes.";
+
     /** For the coater, who works by rules of its own. */
     static final String FOR_THE_COATER =
             "Edges can be sharp and pieces heavy: gloves, and two people or a hoist. Coat by your own safety rules and"

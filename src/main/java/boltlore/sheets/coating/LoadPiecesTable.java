@@ -1,20 +1,21 @@
 package boltlore.sheets.coating;
 
 import boltlore.coating.BatchRow;
-import boltlore.coating.OvenBatch;
+import boltlore.coating.CureQueue;
 import boltlore.coating.OvenLoad;
+import boltlore.coating.PowderRun;
 import boltlore.sheets.Column;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
-import java.util.List;
 
-/** Which piece hangs in which load, for a batch of more than one. */
+/** Which piece hangs in which load of a run. */
 final class LoadPiecesTable {
 
     private static final Column[] COLUMNS = {
         Column.text("load", "Load"),
         Column.text("part", "Part"),
         Column.text("name", "Name").atMost(36),
+        Column.text("pass", "Of"),
         Column.text("marks", "Order and piece marks").atMost(30),
         Column.text("section", "Section thin–thick").in("mm").atMost(10),
         Column.whole("pieces", "Pieces"),
@@ -23,21 +24,19 @@ final class LoadPiecesTable {
 
     private LoadPiecesTable() {}
 
-    static TableBuilder of(OvenBatch batch) {
+    static TableBuilder of(PowderRun run) {
         TableBuilder table = Table.named("load-pieces").columns(COLUMNS);
-        List<OvenLoad> loads = batch.loads();
-        for (int i = 0; i < loads.size(); i++) {
-            rows(table, loads.get(i), i + 1);
-        }
+        run.queues().forEach(queue -> queue.loads().forEach(load -> rows(table, load, queue)));
         return table;
     }
 
-    private static void rows(TableBuilder table, OvenLoad load, int number) {
+    private static void rows(TableBuilder table, OvenLoad load, CureQueue queue) {
         String pieces = CoatWords.count(load.pieces(), "piece", "pieces");
-        table.group("load-" + number, "Load " + number + ", " + pieces);
+        table.group("load-" + load.number(), "Load " + load.number() + ", " + pieces);
         for (BatchRow row : load.rows()) {
             PieceCells.counted(table.row(), row)
-                    .put("load", String.valueOf(number))
+                    .put("load", String.valueOf(load.number()))
+                    .put("pass", PowderRunsTable.pass(queue.passOf(row)))
                     .put("section", CoatWords.section(row));
         }
     }

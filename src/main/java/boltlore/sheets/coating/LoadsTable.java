@@ -1,61 +1,89 @@
 package boltlore.sheets.coating;
 
-import boltlore.catalogue.Coats;
-import boltlore.coating.OvenBatch;
+import boltlore.coating.CureQueue;
 import boltlore.coating.OvenLoad;
+import boltlore.coating.Pass;
+import boltlore.coating.PowderRun;
+import boltlore.coating.PowderUse;
+import boltlore.coating.Timetable;
 import boltlore.sheets.Column;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
-/** What hangs in the oven together, with one row to fill in for each coat of each load. */
+/** The loads of a run, with what is written down of each cure. */
 final class LoadsTable {
 
-    private static final Column[] COLUMNS = {
-        Column.text("load", "Load and coat"),
-        Column.text("powder", "Powder"),
-        Column.text("window", "Cure window").atMost(22),
-        Column.whole("pieces", "Pieces"),
-        Column.decimal("area", "Area", 3).in("m²"),
-        Column.decimal("mass", "Mass with hanging", 1).in("kg"),
-        Column.whole("hooks", "Hooks"),
-        Column.decimal("volume", "Volume", 0).in("l"),
-        Column.decimal("issue", "Powder to issue", 3).in("kg"),
-        Column.blank("in", "In at"),
-        Column.blank("dwell", "Dwell from"),
-        Column.blank("out", "Out at"),
-        Column.blank("probe", "Highest metal").in("°C"),
-        Column.signature("by", "Cured by")
-    };
+    private static final List<Column> WHAT = List.of(
+            Column.text("load", "Load"),
+            Column.text("passes", "Of").atMost(22),
+            Column.whole("pieces", "Pieces"),
+            Column.decimal("area", "Area", 2).in("m²"),
+            Column.decimal("mass", "Mass with hanging", 1).in("kg"),
+            Column.whole("hooks", "Hooks"),
+            Column.decimal("volume", "Volume", 0).in("l"),
+            Column.decimal("issue", "Powder", 3).in("kg"),
+            Column.text("probe-on", "Probe on").atMost(20));
+    private static final Column DAY = Column.text("day", "Day");
+    private static final List<Column> BY_HAND = List.of(
+            Column.blank("in", "In at"),
+            Column.blank("dwell", "Dwell from"),
+            Column.blank("out", "Out at"),
+            Column.blank("probe", "Highest metal").in("°C"),
+            Column.signature("by", "Cured by"));
 
-    private LoadsTable() {}
+    private final PowderUse use;
+    private final CoatJob job;
+    private final Timetable timetable;
 
-    static TableBuilder of(OvenBatch batch) {
-        TableBuilder table = Table.named("loads").columns(COLUMNS);
-        List<OvenLoad> loads = batch.loads();
-        for (int i = 0; i < loads.size(); i++) {
-            rows(table, batch, loads.get(i), i + 1);
+    private LoadsTable(PowderUse use, CoatJob job) {
+        this.use = use;
+        this.job = job;
+        this.timetable = job.timetable();
+    }
+
+    static TableBuilder of(PowderRun run, PowderUse use, CoatJob job) {
+        LoadsTable loads = new LoadsTable(use, job);
+        TableBuilder table = Table.named("loads").columns(loads.columns());
+        for (int i = 0; i < run.queues().size(); i++) {
+            CureQueue queue = run.queues().get(i);
+            table.group("queue-" + (i + 1), LoadWords.window(queue));
+            queue.loads().forEach(load -> loads.fill(table.row(), load, queue));
         }
         return table;
     }
 
-    private static void rows(TableBuilder table, OvenBatch batch, OvenLoad load, int number) {
-        List<Coats> coats = batch.finish().coats();
-        for (int i = 0; i < coats.size(); i++) {
-            RowBuilder cells = table.row().put("load", "Load " + number + ", coat " + (i + 1));
-            fill(cells, load, coats.get(i));
-        }
+    private Column[] columns() {
+        List<Column> columns = new ArrayList<>(WHAT);
+        columns.addAll(timetable.known() ? List.of(DAY) : List.of());
+        columns.addAll(BY_HAND);
+        return columns.toArray(Column[]::new);
     }
 
-    private static void fill(RowBuilder cells, OvenLoad load, Coats coat) {
-        cells.put("powder", coat.powder())
+    private void fill(RowBuilder cells, OvenLoad load, CureQueue queue) {
+        cells.put("load", String.valueOf(load.number()))
+                .put("passes", passes(load, queue))
                 .put("pieces", load.pieces())
                 .put("area", load.size().areaM2())
                 .put("mass", load.size().kg())
                 .put("hooks", load.size().hooks())
                 .put("volume", load.size().litres())
-                .put("issue", load.issueKg(coat))
-                .put("window", CoatWords.cure(coat));
+                .put("issue", use.issueKg(load, queue))
+                .put("probe-on", LoadWords.probe(load));
+        if (timetable.known()) {
+            cells.put("day", job.day(timetable.day(load.number())));
+        }
+    }
+
+    private static String passes(OvenLoad load, CureQueue queue) {
+        return load.rows().stream()
+                .map(queue::passOf)
+                .map((Pass pass) -> PowderRunsTable.pass(pass))
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
     }
 }

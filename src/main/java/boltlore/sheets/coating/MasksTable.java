@@ -44,8 +44,8 @@ final class MasksTable {
         page.heading("Masks").add(table);
     }
 
-    private static void fill(RowBuilder cells, BareSpots spots, CoatingShop shop) {
-        cells.put("kind", CoatWords.kind(spots.kind()))
+    static RowBuilder fill(RowBuilder cells, BareSpots spots, CoatingShop shop) {
+        return cells.put("kind", CoatWords.kind(spots.kind()))
                 .put("size", spots.kind() == Feature.Kind.THREAD ? spots.size() : spots.size() + " mm")
                 .put("mask", spots.mask(shop).map(Mask::says).orElse(NOT_HELD))
                 .put("masks", spots.count());

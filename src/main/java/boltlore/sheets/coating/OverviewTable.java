@@ -22,7 +22,6 @@ final class OverviewTable {
         Column.text("need", "In store by"),
         Column.whole("pieces", "Pieces"),
         Column.decimal("area", "Area", 3).in("m²"),
-        Column.whole("loads", "Oven loads"),
         Column.tick("done", "Done")
     };
 
@@ -44,12 +43,11 @@ final class OverviewTable {
                 .put("cure", CoatWords.cures(batch.finish()))
                 .put("pieces", batch.pieces())
                 .put("area", batch.areaM2())
-                .put("loads", batch.loads().size())
                 .put("need", CoatWords.day(batch.needBy()));
     }
 
     private static void outside(RowBuilder cells, SendOut sendOut) {
-        cells.put("what", "Send-out " + sendOut.number())
+        cells.put("what", "Send-out " + sendOut.number() + (sendOut.tooBig().isEmpty() ? "" : ", too large for us"))
                 .put("finish", sendOut.finish().says().english())
                 .put("where", sendOut.coater().name())
                 .put("pieces", sendOut.pieces())
@@ -63,10 +61,6 @@ final class OverviewTable {
         int out = plan.sendOuts().stream().mapToInt(SendOut::pieces).sum();
         BigDecimal ownM2 = plan.batches().stream().map(OvenBatch::areaM2).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal outM2 = plan.sendOuts().stream().map(SendOut::areaM2).reduce(BigDecimal.ZERO, BigDecimal::add);
-        long loads =
-                plan.batches().stream().mapToInt(batch -> batch.loads().size()).sum();
-        total.sum("pieces", BigDecimal.valueOf(own + (long) out))
-                .sum("area", ownM2.add(outM2))
-                .sum("loads", BigDecimal.valueOf(loads));
+        total.sum("pieces", BigDecimal.valueOf(own + (long) out)).sum("area", ownM2.add(outM2));
     }
 }

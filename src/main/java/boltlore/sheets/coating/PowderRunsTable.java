@@ -1,9 +1,8 @@
 package boltlore.sheets.coating;
 
-import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Powder;
-import boltlore.coating.CoatPlan;
-import boltlore.coating.OvenBatch;
+import boltlore.coating.ChangeOver;
+import boltlore.coating.Pass;
 import boltlore.coating.PowderRun;
 import boltlore.sheets.Column;
 import boltlore.sheets.RowBuilder;
@@ -11,56 +10,90 @@ import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
-/** The powders in the order they are sprayed, so that the booth is cleaned down as seldom as can be. */
+/** The powders in the order they are sprayed, with each cleaning of the booth and what it costs. */
 final class PowderRunsTable {
-
-    private static final Column[] COLUMNS = {
-        Column.text("run", "Run"),
-        Column.text("powder", "Powder"),
-        Column.text("says", "Kind").atMost(30),
-        Column.text("clean-down", "Clean down first").atMost(12),
-        Column.text("passes", "For").atMost(40),
-        Column.decimal("issue", "Powder to issue", 3).in("kg"),
-        Column.tick("cleaned", "Booth clean"),
-        Column.signature("by", "Sprayed by")
-    };
 
     private PowderRunsTable() {}
 
-    static TableBuilder of(CoatPlan plan, CoatingShop shop) {
-        TableBuilder table = Table.named("powder-runs").columns(COLUMNS);
-        List<PowderRun> runs = plan.runs();
-        for (int i = 0; i < runs.size(); i++) {
-            PowderRun run = runs.get(i);
-            fill(table.row().put("run", String.valueOf(i + 1)), run, shop).put("issue", issueKg(run, plan));
-        }
-        BigDecimal all = runs.stream().map(run -> issueKg(run, plan)).reduce(BigDecimal.ZERO, BigDecimal::add);
-        table.total("total", "All powder").sum("issue", all);
+    static TableBuilder of(CoatJob job) {
+        TableBuilder table = Table.named("powder-runs")
+                .columns(
+                        Column.text("run", "Run"),
+                        Column.text("powder", "Powder"),
+                        Column.text("says", "Kind").atMost(28),
+                        Column.decimal("lightness", "Lightness L*", 0),
+                        Column.text("clean-down", "Clean down first").atMost(18),
+                        Column.whole("minutes", "Cleaning").in("min"),
+                        Column.money("cost", "Change-over", job.workshop().currency()),
+                        Column.text("passes", "For").atMost(34),
+                        Column.whole("pieces", "Pieces"),
+                        Column.whole("loads", "Oven loads"),
+                        Column.tick("cleaned", "Booth clean"),
+                        Column.signature("by", "Sprayed by"));
+        PowdersPage.inRounds(table, job, (rows, run) -> fill(rows.row(), run, job));
+        totals(table.total("total", "All runs"), job);
         return table;
     }
 
-    private static RowBuilder fill(RowBuilder cells, PowderRun run, CoatingShop shop) {
-        Powder powder = shop.powders().get(run.powder());
-        return cells.put("powder", run.powder())
+    private static void fill(RowBuilder cells, PowderRun run, CoatJob job) {
+        Powder powder = job.shop().powders().get(run.powder());
+        cells.put("run", String.valueOf(run.number()))
+                .put("powder", run.powder())
                 .put("says", powder == null ? "" : powder.says())
-                .put("clean-down", run.changeOver() ? "yes" : "no, in the booth")
-                .put("passes", passes(run));
+                .put("clean-down", cleanDown(run.changeOver()))
+                .put("passes", passes(run))
+                .put("pieces", run.pieces())
+                .put("loads", run.loads().count());
+        if (powder != null && powder.lightness() != null) {
+            cells.put("lightness", powder.lightness());
+        }
+        ChangeOver changeOver = run.changeOver();
+        if (changeOver != null) {
+            cells.put("minutes", changeOver.work().minutes()).put("cost", PlanWords.rounded(changeOver.cost(), job));
+        }
+    }
+
+    private static String cleanDown(@Nullable ChangeOver changeOver) {
+        if (changeOver == null) {
+            return "no, in the booth";
+        }
+        return changeOver.toDarker() ? "yes, to darker" : "yes, to the last speck";
+    }
+
+    private static void totals(RowBuilder total, CoatJob job) {
+        List<PowderRun> runs = job.plan().runs();
+        List<ChangeOver> changes = runs.stream()
+                .map(PowderRun::changeOver)
+                .filter(Objects::nonNull)
+                .toList();
+        long minutes =
+                changes.stream().mapToLong(change -> change.work().minutes()).sum();
+        total.sum("minutes", BigDecimal.valueOf(minutes))
+                .sum(
+                        "cost",
+                        changes.stream()
+                                .map(change -> PlanWords.rounded(change.cost(), job))
+                                .reduce(BigDecimal.ZERO, BigDecimal::add))
+                .sum(
+                        "pieces",
+                        BigDecimal.valueOf(
+                                runs.stream().mapToLong(PowderRun::pieces).sum()))
+                .sum(
+                        "loads",
+                        BigDecimal.valueOf(
+                                runs.stream().flatMap(PowderRun::loads).count()));
     }
 
     private static String passes(PowderRun run) {
-        return run.passes().stream()
-                .map(pass -> "batch " + pass.batch() + (pass.coats() > 1 ? " coat " + pass.coat() : ""))
-                .collect(Collectors.joining(", "));
+        return run.passes().stream().map(PowderRunsTable::pass).collect(Collectors.joining(", "));
     }
 
-    private static BigDecimal issueKg(PowderRun run, CoatPlan plan) {
-        return run.passes().stream()
-                .map(pass -> {
-                    OvenBatch batch = plan.batches().get(pass.batch() - 1);
-                    return batch.issueKg(batch.finish().coats().get(pass.coat() - 1));
-                })
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    /** 'batch 2', 'batch 3 coat 1'. */
+    static String pass(Pass pass) {
+        return "batch " + pass.batch().number() + (pass.coats() > 1 ? " coat " + pass.coat() : "");
     }
 }

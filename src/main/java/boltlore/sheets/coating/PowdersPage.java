@@ -1,19 +1,33 @@
 package boltlore.sheets.coating;
 
-import boltlore.catalogue.CoatingShop;
-import boltlore.coating.CoatPlan;
+import boltlore.coating.PowderRun;
+import boltlore.coating.Round;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
+import boltlore.sheets.TableBuilder;
+import java.util.function.BiConsumer;
 
-/** For the booth: which powder after which. */
+/** For the booth: which powder after which, how much of it, and what becomes of overspray. */
 final class PowdersPage {
 
     private PowdersPage() {}
 
-    static PageBuilder of(CoatPlan plan, CoatingShop shop, String footer) {
+    static PageBuilder of(CoatJob job, String footer) {
         PageBuilder page = Page.named("Powders").landscape().footer(footer);
         page.title("Powders in turn");
         CoatingCautions.on(page, CoatingCautions.AT_THE_BOOTH);
-        return page.note(PowderRunWords.of(plan, shop)).add(PowderRunsTable.of(plan, shop));
+        page.note(PowderRunWords.of(job)).add(PowderRunsTable.of(job));
+        page.heading("Powder to issue, and overspray").note(OversprayWords.rule(job));
+        return page.add(PowderUseTable.of(job));
+    }
+
+    /** The runs round by round, a heading for each where there are several. */
+    static void inRounds(TableBuilder table, CoatJob job, BiConsumer<TableBuilder, PowderRun> row) {
+        for (Round round : job.plan().rounds()) {
+            if (job.plan().rounds().size() > 1) {
+                table.group("round-" + round.number(), RoundWords.of(round, job.workshop()));
+            }
+            round.runs().forEach(run -> row.accept(table, run));
+        }
     }
 }

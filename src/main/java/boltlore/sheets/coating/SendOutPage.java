@@ -25,7 +25,8 @@ final class SendOutPage {
         PageBuilder page = Page.named(name(sendOut)).landscape().footer(footer);
         page.title(title(sendOut)).add(particulars(sendOut, workshop.currency()));
         CoatingCautions.on(page, CoatingCautions.FOR_THE_COATER);
-        page.note(masks(sendOut));
+        page.note(SendOutWords.masks(sendOut));
+        TooBigTable.outside(page, sendOut.tooBig());
         if (!sendOut.coater().fitsMasks()) {
             MasksTable.on(page, sendOut.rows(), workshop.coating());
         }
@@ -64,6 +65,8 @@ final class SendOutPage {
             say(particulars, "rate", "Price for 1 m²", byArea.pricePerM2(), currency);
         } else if (where instanceof CoatedWhere.OutsideByPiece byPiece) {
             say(particulars, "rate", "Price for 1 piece", byPiece.pricePerPiece(), currency);
+        } else {
+            particulars.say("film", "Film and cure", SendOutWords.powder(sendOut.finish()));
         }
         say(particulars, "price", "Price of all", sendOut.price(), currency);
     }
@@ -71,16 +74,5 @@ final class SendOutPage {
     private static void say(
             ParticularsBuilder particulars, String key, String label, BigDecimal amount, Currency currency) {
         particulars.say(key, label, Kind.money(currency), amount);
-    }
-
-    private static String masks(SendOut sendOut) {
-        if (PartsTable.masks(sendOut.rows()) == 0) {
-            return "No piece is masked. Film and its certificate as the order to the coater says.";
-        }
-        String who = sendOut.coater().fitsMasks()
-                ? "The coater fits the masks that the table names"
-                : "We fit the masks before the pieces leave and count them off when they are back";
-        return who + ". Threads, faces and earth points named as masked come back bare; film and its certificate as the"
-                + " order to the coater says.";
     }
 }

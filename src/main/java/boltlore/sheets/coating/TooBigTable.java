@@ -19,7 +19,22 @@ final class TooBigTable {
         Column.blank("where", "Coated where")
     };
 
+    private static final Column[] WHY = {
+        Column.text("part", "Part"),
+        Column.text("name", "Name").atMost(28),
+        Column.text("why", "Why").atMost(90)
+    };
+
     private TooBigTable() {}
+
+    /** Why pieces of a finish of our own go out; nothing where all of it goes out anyway. */
+    static void outside(PageBuilder page, List<TooBig> tooBig) {
+        if (!tooBig.isEmpty()) {
+            TableBuilder table = Table.named("too-big").columns(WHY);
+            tooBig.forEach(big -> PieceCells.named(table.row(), big.row()).put("why", big.why()));
+            page.heading("Why they go out by themselves").add(table);
+        }
+    }
 
     /** Nothing where everything fits. */
     static void on(PageBuilder page, List<TooBig> tooBig) {

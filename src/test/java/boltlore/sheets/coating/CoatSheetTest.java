@@ -51,15 +51,7 @@ class CoatSheetTest {
             Workbook sheet = sheet(order("BL-1").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA));
             assertThat(sheet.pages())
                     .extracting(Page::name)
-                    .containsExactly("Overview", "Powders", "Batch 1", "Batch 1 record", "Send-out 2");
-        }
-
-        @Test
-        void the_film_of_many_pieces_has_a_page_of_its_own() {
-            Workbook sheet = sheet(order("BL-1").with(10, PLAIN, OWN_BLACK));
-            assertThat(sheet.pages())
-                    .extracting(Page::name)
-                    .containsExactly("Overview", "Powders", "Batch 1", "Batch 1 record", "Batch 1 film");
+                    .containsExactly("Overview", "Powders", "Batch 1", "Run 1", "Batch 1 film", "Send-out 2");
         }
 
         @Test
@@ -113,7 +105,8 @@ class CoatSheetTest {
         @Test
         @DisplayName("Three pieces with four M8 threads each: 12 masks")
         void counted() {
-            assertThat(text(sheet(order("BL-1").with(3, MASKED, OWN_BLACK)))).contains("Thread | M8 | Plug M8 | 12");
+            assertThat(text(sheet(order("BL-1").with(3, MASKED, OWN_BLACK))))
+                    .contains("Thread | M8 | Plug M8 | 12 | 12");
         }
 
         @Test

@@ -1,0 +1,31 @@
+package boltlore.coating;
+
+import boltlore.catalogue.Coats;
+
+/**
+ * One coat of one batch.
+ *
+ * @param coat from 1 at the metal
+ */
+public record Pass(OvenBatch batch, int coat) {
+
+    public Coats powder() {
+        return batch.finish().coats().get(coat - 1);
+    }
+
+    public int coats() {
+        return batch.finish().coats().size();
+    }
+
+    public boolean last() {
+        return coat == coats();
+    }
+
+    boolean follows(Pass below) {
+        return below.batch.number() == batch.number() && below.coat + 1 == coat;
+    }
+
+    boolean same(Pass other) {
+        return other.batch.number() == batch.number() && other.coat == coat;
+    }
+}

@@ -1,0 +1,70 @@
+package boltlore.order.json;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Part;
+import boltlore.json.ObjectReader;
+import boltlore.json.TextShape;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The finish of an extra: only for what is coated, and told where the order's family does not decide it. */
+final class ExtraFinish {
+
+    private final Catalogue catalogue;
+    private final Family family;
+
+    ExtraFinish(Catalogue catalogue, Family family) {
+        this.catalogue = catalogue;
+        this.family = family;
+    }
+
+    /** The finish that the extra names, or empty. */
+    String read(ObjectReader reader, @Nullable Part part) {
+        String finish = reader.findText("finish", TextShape.NAME).orElse("");
+        List<Coat> coats = part == null ? List.of() : coats(part).toList();
+        if (finish.isEmpty()) {
+            decided(reader, coats);
+        } else {
+            Known.check(
+                    finish,
+                    reader.spot("finish"),
+                    catalogue.finishes().keySet(),
+                    "a finish of the catalogue",
+                    reader.faults());
+            coated(reader, finish, coats);
+        }
+        return finish;
+    }
+
+    private void decided(ObjectReader reader, List<Coat> coats) {
+        coats.stream()
+                .map(Coat::role)
+                .filter(Objects::nonNull)
+                .filter(role -> !family.finishes().containsKey(role))
+                .distinct()
+                .forEach(role -> reader.fault(
+                        "a part with finish role '" + role + "', which family '" + family.name() + "' does not decide",
+                        "the finish that it takes",
+                        "Add 'finish'."));
+    }
+
+    private static void coated(ObjectReader reader, String finish, List<Coat> coats) {
+        if (coats.isEmpty()) {
+            reader.faultAt(
+                    "finish",
+                    "'" + finish + "' for something of which the catalogue does not say how it is coated",
+                    "a part with a coat",
+                    "Leave 'finish' out, or give the part a coat.");
+        }
+    }
+
+    private Stream<Coat> coats(Part part) {
+        Coat own = part.coat();
+        Stream<Coat> inside = part.contains().stream().flatMap(child -> coats(catalogue.part(child.part())));
+        return own == null ? inside : Stream.concat(Stream.of(own), inside);
+    }
+}

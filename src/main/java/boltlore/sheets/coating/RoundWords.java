@@ -1,0 +1,33 @@
+package boltlore.sheets.coating;
+
+import boltlore.catalogue.Workshop;
+import boltlore.coating.CoatPlanner;
+import boltlore.coating.Round;
+import boltlore.order.Order;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+/** What a round is, in words. */
+final class RoundWords {
+
+    private RoundWords() {}
+
+    /** 'Round 2: 14 orders needed from 2026-06-01 to 2026-06-12'. */
+    static String of(Round round, Workshop workshop) {
+        List<LocalDate> needs = round.orders().stream()
+                .map((Order order) -> CoatPlanner.needBy(order, workshop.assemblyDays()))
+                .filter(Objects::nonNull)
+                .sorted(Comparator.naturalOrder())
+                .toList();
+        String orders = "Round " + round.number() + ": "
+                + CoatWords.count(round.orders().size(), "order", "orders");
+        if (needs.isEmpty()) {
+            return orders + " without a date";
+        }
+        LocalDate first = needs.get(0);
+        LocalDate last = needs.get(needs.size() - 1);
+        return orders + " needed " + (first.equals(last) ? "on " + first : "from " + first + " to " + last);
+    }
+}

@@ -1,0 +1,26 @@
+package boltlore.sheets.coating;
+
+import boltlore.coating.ChangeOver;
+import boltlore.coating.PowderRun;
+
+/** What is worth saying about one run. */
+final class RunWords {
+
+    private RunWords() {}
+
+    /** 'no, it is in the booth', or from what, how carefully, how long and for how much. */
+    static String cleanDown(PowderRun run, CoatJob job) {
+        ChangeOver change = run.changeOver();
+        if (change == null) {
+            return "no, it is in the booth";
+        }
+        String from = change.from().isEmpty() ? "" : "from " + change.from() + " ";
+        String how = change.toDarker() ? "to darker" : "to the last speck";
+        if (change.work().minutes() == 0) {
+            return "yes, " + from + how;
+        }
+        return "yes, " + from + how + ": " + change.work().minutes() + " min by "
+                + CoatWords.count(change.work().people(), "person", "people") + ", "
+                + CoatWords.plain(change.work().powderKg()) + " kg lost, " + PlanWords.money(change.cost(), job);
+    }
+}
