@@ -82,7 +82,7 @@ final class CoatAnswer {
 
     private static JsonOut run(PowderRun run, CoatJob job) {
         PowderUse use = PowderUse.of(run, job.workshop());
-        JsonOut.Members members = JsonOut.object()
+        return changeOver(run.changeOver())
                 .put("run", run.number())
                 .put("powder", run.powder())
                 .put("issueKg", use.issueKg())
@@ -90,11 +90,14 @@ final class CoatAnswer {
                         "overspray",
                         use.overspray().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .put("loads", JsonOut.list(run.loads().toList(), CoatAnswer::load));
-        ChangeOver change = run.changeOver();
-        if (change != null) {
-            members.put("changeOverMinutes", change.work().minutes()).put("changeOverCost", change.cost());
-        }
-        return members;
+    }
+
+    private static JsonOut.Members changeOver(@Nullable ChangeOver change) {
+        return change == null
+                ? JsonOut.object()
+                : JsonOut.object()
+                        .put("changeOverMinutes", change.work().minutes())
+                        .put("changeOverCost", change.cost());
     }
 
     private static JsonOut load(OvenLoad load) {
@@ -108,23 +111,23 @@ final class CoatAnswer {
     private static JsonOut late(LateMoves late) {
         return JsonOut.object()
                 .put("order", late.late().name())
-                .put(
-                        "loads",
-                        JsonOut.list(
-                                late.loads(),
-                                move -> JsonOut.object()
-                                        .put("load", move.after().number())
-                                        .put("new", move.before() == null)
-                                        .put("morePieces", move.morePieces())))
-                .put(
-                        "orders",
-                        JsonOut.list(
-                                late.orders(),
-                                move -> JsonOut.object()
-                                        .put("order", move.after().order().name())
-                                        .put("dayBefore", dayBefore(move))
-                                        .put("day", move.after().day())))
+                .put("loads", JsonOut.list(late.loads(), CoatAnswer::lateLoad))
+                .put("orders", JsonOut.list(late.orders(), CoatAnswer::lateOrder))
                 .put("loadsAfresh", late.loadsAfresh());
+    }
+
+    private static JsonOut lateLoad(LateMoves.LoadMove move) {
+        return JsonOut.object()
+                .put("load", move.after().number())
+                .put("new", move.before() == null)
+                .put("morePieces", move.morePieces());
+    }
+
+    private static JsonOut lateOrder(LateMoves.OrderMove move) {
+        return JsonOut.object()
+                .put("order", move.after().order().name())
+                .put("dayBefore", dayBefore(move))
+                .put("day", move.after().day());
     }
 
     private static int dayBefore(LateMoves.OrderMove move) {

@@ -68,20 +68,22 @@ final class CoatCommand extends RoomCommand {
     /** The late order, or none; it must not be among the others. */
     private Outcome<List<OrderKit>> late(Bench bench, List<OrderKit> kits) {
         Path file = late;
-        if (file == null) {
-            return Outcome.sound(List.of());
-        }
-        return kits(bench, List.of(file)).then(lateKits -> {
-            String name = lateKits.get(0).order().name();
-            boolean again = kits.stream().anyMatch(kit -> kit.order().name().equals(name));
-            return again
-                    ? Outcome.faulty(Fault.of(
-                            file.toString(),
-                            "order " + name + ", which is among the orders planned already",
-                            "an order that is not planned yet",
-                            "Leave it out of the others, or give it without --late."))
-                    : Outcome.sound(lateKits);
-        });
+        return file == null
+                ? Outcome.sound(List.of())
+                : kits(bench, List.of(file)).then(lateKits -> another(file, lateKits, kits));
+    }
+
+    private static Outcome<List<OrderKit>> another(Path file, List<OrderKit> lateKits, List<OrderKit> kits) {
+        String name = lateKits.get(0).order().name();
+        boolean again = kits.stream().anyMatch(kit -> kit.order().name().equals(name));
+        String found = "order " + name + ", which is among the orders planned already";
+        return again
+                ? Outcome.faulty(Fault.of(
+                        file.toString(),
+                        found,
+                        "an order that is not planned yet",
+                        "Leave it out of the others, or give it without --late."))
+                : Outcome.sound(lateKits);
     }
 
     private static Outcome<List<OrderKit>> kits(Bench bench, List<Path> files) {

@@ -20,27 +20,33 @@ public record OrderThrough(Order order, int round, @Nullable LocalDate needBy, i
 
     /** All orders of the plan, in its order. */
     public static List<OrderThrough> of(CoatPlan plan, Timetable timetable, int assemblyDays) {
-        Map<String, Integer> lastLoad = new HashMap<>();
-        plan.loads().forEach(load -> marks(load.rows()).forEach(mark -> lastLoad.put(mark.order(), load.number())));
+        Map<String, Integer> lastLoad = lastLoads(plan);
+        Map<String, Integer> day = days(plan, timetable);
+        Map<String, Integer> pieces = pieces(plan);
+        List<OrderThrough> all = new ArrayList<>();
+        plan.rounds()
+                .forEach(round -> round.orders().forEach(order -> {
+                    String name = order.name();
+                    int last = lastLoad.getOrDefault(name, 0);
+                    LocalDate needBy = CoatPlanner.needBy(order, assemblyDays);
+                    int count = pieces.getOrDefault(name, 0);
+                    all.add(new OrderThrough(order, round.number(), needBy, count, last, day.getOrDefault(name, 0)));
+                }));
+        return List.copyOf(all);
+    }
+
+    private static Map<String, Integer> lastLoads(CoatPlan plan) {
+        Map<String, Integer> last = new HashMap<>();
+        plan.loads().forEach(load -> marks(load.rows()).forEach(mark -> last.put(mark.order(), load.number())));
+        return last;
+    }
+
+    private static Map<String, Integer> days(CoatPlan plan, Timetable timetable) {
         Map<String, Integer> day = new HashMap<>();
         plan.loads()
                 .forEach(load -> marks(load.rows())
                         .forEach(mark -> day.merge(mark.order(), timetable.day(load.number()), Math::max)));
-        Map<String, Integer> pieces = pieces(plan);
-        List<OrderThrough> all = new ArrayList<>();
-        for (Round round : plan.rounds()) {
-            for (Order order : round.orders()) {
-                String name = order.name();
-                all.add(new OrderThrough(
-                        order,
-                        round.number(),
-                        CoatPlanner.needBy(order, assemblyDays),
-                        pieces.getOrDefault(name, 0),
-                        lastLoad.getOrDefault(name, 0),
-                        day.getOrDefault(name, 0)));
-            }
-        }
-        return List.copyOf(all);
+        return day;
     }
 
     private static Map<String, Integer> pieces(CoatPlan plan) {

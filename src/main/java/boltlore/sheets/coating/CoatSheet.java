@@ -48,6 +48,18 @@ public final class CoatSheet {
     }
 
     private static void pages(WorkbookBuilder workbook, CoatJob job, String footer) {
+        office(workbook, job, footer);
+        CoatPlan plan = job.plan();
+        plan.batches().forEach(batch -> workbook.page(BatchPage.of(batch, plan, job.shop(), footer)));
+        plan.runs().forEach(run -> RunPage.on(workbook, run, job, footer));
+        plan.batches().stream()
+                .filter(batch -> !batch.rows().isEmpty())
+                .forEach(batch -> workbook.page(FilmPage.of(batch, footer)));
+        plan.sendOuts().forEach(sendOut -> pages(workbook, sendOut, job.workshop(), footer));
+    }
+
+    /** What is looked at before anything hangs. */
+    private static void office(WorkbookBuilder workbook, CoatJob job, String footer) {
         CoatPlan plan = job.plan();
         LateMoves late = job.late();
         if (late != null) {
@@ -62,12 +74,6 @@ public final class CoatSheet {
         if (!plan.runs().isEmpty()) {
             workbook.page(PowdersPage.of(job, footer));
         }
-        plan.batches().forEach(batch -> workbook.page(BatchPage.of(batch, plan, job.shop(), footer)));
-        plan.runs().forEach(run -> RunPage.on(workbook, run, job, footer));
-        plan.batches().stream()
-                .filter(batch -> !batch.rows().isEmpty())
-                .forEach(batch -> workbook.page(FilmPage.of(batch, footer)));
-        plan.sendOuts().forEach(sendOut -> pages(workbook, sendOut, job.workshop(), footer));
     }
 
     private static void pages(WorkbookBuilder workbook, SendOut sendOut, Workshop workshop, String footer) {

@@ -9,6 +9,7 @@ import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
+import java.util.Currency;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -20,23 +21,28 @@ final class PowderRunsTable {
     private PowderRunsTable() {}
 
     static TableBuilder of(CoatJob job) {
-        TableBuilder table = Table.named("powder-runs")
-                .columns(
-                        Column.text("run", "Run"),
-                        Column.text("powder", "Powder"),
-                        Column.text("says", "Kind").atMost(28),
-                        Column.decimal("lightness", "Lightness L*", 0),
-                        Column.text("clean-down", "Clean down first").atMost(18),
-                        Column.whole("minutes", "Cleaning").in("min"),
-                        Column.money("cost", "Change-over", job.workshop().currency()),
-                        Column.text("passes", "For").atMost(34),
-                        Column.whole("pieces", "Pieces"),
-                        Column.whole("loads", "Oven loads"),
-                        Column.tick("cleaned", "Booth clean"),
-                        Column.signature("by", "Sprayed by"));
+        TableBuilder table =
+                Table.named("powder-runs").columns(columns(job.workshop().currency()));
         PowdersPage.inRounds(table, job, (rows, run) -> fill(rows.row(), run, job));
         totals(table.total("total", "All runs"), job);
         return table;
+    }
+
+    private static Column[] columns(Currency currency) {
+        return new Column[] {
+            Column.text("run", "Run"),
+            Column.text("powder", "Powder"),
+            Column.text("says", "Kind").atMost(28),
+            Column.decimal("lightness", "Lightness L*", 0),
+            Column.text("clean-down", "Clean down first").atMost(18),
+            Column.whole("minutes", "Cleaning").in("min"),
+            Column.money("cost", "Change-over", currency),
+            Column.text("passes", "For").atMost(34),
+            Column.whole("pieces", "Pieces"),
+            Column.whole("loads", "Oven loads"),
+            Column.tick("cleaned", "Booth clean"),
+            Column.signature("by", "Sprayed by")
+        };
     }
 
     private static void fill(RowBuilder cells, PowderRun run, CoatJob job) {

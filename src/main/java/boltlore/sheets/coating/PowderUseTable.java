@@ -7,6 +7,8 @@ import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.function.Function;
 
 /** How much powder each run takes, and whether its overspray is gathered. */
 final class PowderUseTable {
@@ -14,29 +16,34 @@ final class PowderUseTable {
     private PowderUseTable() {}
 
     static TableBuilder of(CoatJob job) {
-        TableBuilder table = Table.named("powder-use")
-                .columns(
-                        Column.text("run", "Run"),
-                        Column.text("powder", "Powder"),
-                        Column.decimal("film", "Film on parts", 3).in("kg"),
-                        Column.decimal("waste", "Sprayed to waste", 3).in("kg"),
-                        Column.decimal("gathered", "Overspray gathered", 3).in("kg"),
-                        Column.money("saved", "Powder saved", job.workshop().currency()),
-                        Column.money(
-                                "cleaning", "Cleaning after", job.workshop().currency()),
-                        Column.text("decision", "Overspray").atMost(44),
-                        Column.decimal("issue", "Powder to issue", 3).in("kg"),
-                        Column.blank("issued", "Issued").in("kg"));
+        TableBuilder table =
+                Table.named("powder-use").columns(columns(job.workshop().currency()));
         PowdersPage.inRounds(table, job, (rows, run) -> fill(rows.row(), run, job));
-        BigDecimal film = BigDecimal.ZERO;
-        BigDecimal issue = BigDecimal.ZERO;
-        for (PowderRun run : job.plan().runs()) {
-            PowderUse use = PowderUse.of(run, job.workshop());
-            film = film.add(use.filmKg());
-            issue = issue.add(use.issueKg());
-        }
-        table.total("total", "All powder").sum("film", film).sum("issue", issue);
+        table.total("total", "All powder")
+                .sum("film", sum(job, PowderUse::filmKg))
+                .sum("issue", sum(job, PowderUse::issueKg));
         return table;
+    }
+
+    private static Column[] columns(Currency currency) {
+        return new Column[] {
+            Column.text("run", "Run"),
+            Column.text("powder", "Powder"),
+            Column.decimal("film", "Film on parts", 3).in("kg"),
+            Column.decimal("waste", "Sprayed to waste", 3).in("kg"),
+            Column.decimal("gathered", "Overspray gathered", 3).in("kg"),
+            Column.money("saved", "Powder saved", currency),
+            Column.money("cleaning", "Cleaning after", currency),
+            Column.text("decision", "Overspray").atMost(44),
+            Column.decimal("issue", "Powder to issue", 3).in("kg"),
+            Column.blank("issued", "Issued").in("kg")
+        };
+    }
+
+    private static BigDecimal sum(CoatJob job, Function<PowderUse, BigDecimal> kg) {
+        return job.plan().runs().stream()
+                .map(run -> kg.apply(PowderUse.of(run, job.workshop())))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private static void fill(RowBuilder cells, PowderRun run, CoatJob job) {
