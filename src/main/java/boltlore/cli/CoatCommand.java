@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -101,21 +102,23 @@ final class CoatCommand extends RoomCommand {
 
     /** Orders that something stops are told and stay out of the batch. */
     private int batch(Screen screen, Bench bench, List<OrderKit> kits, @Nullable OrderKit lateKit) {
-        List<OrderKit> all = new ArrayList<>(kits);
-        if (lateKit != null) {
-            all.add(lateKit);
-        }
-        List<OrderKit> stopped = all.stream().filter(kit -> !kit.issuesSheets()).toList();
+        Stream<OrderKit> all = Stream.concat(kits.stream(), Stream.ofNullable(lateKit));
+        List<OrderKit> stopped = all.filter(kit -> !kit.issuesSheets()).toList();
         if (!json()) {
             stopped.forEach(kit -> KitText.print(screen, kit));
         }
         List<Bill> bills = bills(kits);
-        if (bills.isEmpty() || (lateKit != null && stopped.contains(lateKit))) {
-            String whose = bills.isEmpty() ? "No order of these can be coated." : "The late order cannot be coated.";
-            screen.line(json() ? "{}" : whose);
-            return Exit.STOPPED;
+        if (bills.isEmpty()) {
+            return nothing(screen, "No order of these can be coated.");
         }
-        return issue(screen, job(bench.catalogue(), bills, lateKit), stopped.isEmpty());
+        return lateKit != null && stopped.contains(lateKit)
+                ? nothing(screen, "The late order cannot be coated.")
+                : issue(screen, job(bench.catalogue(), bills, lateKit), stopped.isEmpty());
+    }
+
+    private int nothing(Screen screen, String says) {
+        screen.line(json() ? "{}" : says);
+        return Exit.STOPPED;
     }
 
     private static List<Bill> bills(List<OrderKit> kits) {

@@ -16,10 +16,7 @@ public record CureQueue(
 
     /** The pass that those pieces are in. */
     public Pass passOf(BatchRow row) {
-        return passes.stream()
-                .filter(pass -> pass.batch().finish().name().equals(row.finish().name()))
-                .findFirst()
-                .orElseThrow();
+        return passes.stream().filter(pass -> pass.takes(row)).findFirst().orElseThrow();
     }
 
     /** Oven minutes of one load, with hanging, heating up and cooling down. */

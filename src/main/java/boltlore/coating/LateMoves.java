@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,16 +48,14 @@ public record LateMoves(
     private static List<LoadMove> loads(CoatPlan planned, CoatPlan after) {
         Map<Integer, OvenLoad> before = new HashMap<>();
         planned.loads().forEach(load -> before.put(load.number(), load));
-        List<LoadMove> moves = new ArrayList<>();
-        for (PowderRun run : after.runs()) {
-            for (CureQueue queue : run.queues()) {
-                queue.loads().stream()
-                        .map(load -> new LoadMove(run, queue, before.get(load.number()), load))
-                        .filter(move -> move.morePieces() > 0)
-                        .forEach(moves::add);
-            }
-        }
-        return List.copyOf(moves);
+        return after.runs().stream()
+                .flatMap(run -> run.queues().stream().flatMap(queue -> moves(run, queue, before)))
+                .filter(move -> move.morePieces() > 0)
+                .toList();
+    }
+
+    private static Stream<LoadMove> moves(PowderRun run, CureQueue queue, Map<Integer, OvenLoad> before) {
+        return queue.loads().stream().map(load -> new LoadMove(run, queue, before.get(load.number()), load));
     }
 
     private static List<OrderMove> orders(CoatPlan planned, CoatPlan after, Catalogue catalogue) {

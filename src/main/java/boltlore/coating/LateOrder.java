@@ -2,7 +2,6 @@ package boltlore.coating;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.Workshop;
 import boltlore.order.Order;
@@ -41,6 +40,15 @@ final class LateOrder {
     }
 
     private CoatPlan plan(SortedSet<String> lateCautions) {
+        List<Round> rounds = rounds();
+        SortedSet<String> cautions = new TreeSet<>(planned.cautions());
+        cautions.addAll(lateCautions);
+        List<Order> orders =
+                rounds.stream().flatMap(round -> round.orders().stream()).toList();
+        return new CoatPlan(orders, rounds, heldBack(), cautions);
+    }
+
+    private List<Round> rounds() {
         List<Round> rounds = new ArrayList<>();
         int into = into();
         for (int i = 0; i < planned.rounds().size(); i++) {
@@ -49,11 +57,7 @@ final class LateOrder {
         if (into == planned.rounds().size()) {
             rounds.add(round(new Round(into + 1, List.of(), List.of(), List.of(), List.of(), true), true));
         }
-        SortedSet<String> cautions = new TreeSet<>(planned.cautions());
-        cautions.addAll(lateCautions);
-        List<Order> orders =
-                rounds.stream().flatMap(round -> round.orders().stream()).toList();
-        return new CoatPlan(orders, List.copyOf(rounds), heldBack(), cautions);
+        return List.copyOf(rounds);
     }
 
     private List<BatchRow> heldBack() {
@@ -79,34 +83,38 @@ final class LateOrder {
     }
 
     private Round round(Round base, boolean takesLate) {
-        CoatingShop shop = workshop.coating();
         List<BatchRow> late = takesLate ? CoatPlanner.now(rows) : List.of();
-        BatchMaker batches = new BatchMaker(shop, numbers, base);
+        BatchMaker batches = new BatchMaker(workshop.coating(), numbers, base);
         batches.add(late);
         LateSprays sprays = new LateSprays(base, booths);
         List<Spray> inOrder = sprays.with(batches.own());
         List<PowderRun> runs = PowderRuns.of(inOrder, booths, (passes, oven) -> hung(base, passes, late, oven));
         booths = RoundPlanner.after(booths, runs);
-        List<Order> orders = takesLate
+        boolean shortest = base.shortest() && sprays.asBefore();
+        List<PowderRun> numbered = numbers.given(runs);
+        return new Round(base.number(), orders(base, takesLate), batches.own(), batches.out(), numbered, shortest);
+    }
+
+    private List<Order> orders(Round base, boolean takesLate) {
+        return takesLate
                 ? Stream.concat(base.orders().stream(), Stream.of(order)).toList()
                 : base.orders();
-        boolean shortest = base.shortest() && sprays.asBefore();
-        return new Round(base.number(), orders, batches.own(), batches.out(), numbers.given(runs), shortest);
     }
 
     private static List<OvenLoad> hung(Round base, List<Pass> passes, List<BatchRow> late, Oven oven) {
         List<OvenLoad> loads = base.runs().stream()
                 .flatMap(run -> run.queues().stream())
-                .filter(queue ->
-                        queue.passes().stream().anyMatch(pass -> passes.stream().anyMatch(pass::same)))
+                .filter(queue -> queue.passes().stream().anyMatch(pass -> holds(passes, pass)))
                 .flatMap(queue -> queue.loads().stream())
                 .toList();
         List<BatchRow> more = late.stream()
-                .filter(row -> passes.stream()
-                        .anyMatch(pass ->
-                                pass.batch().finish().name().equals(row.finish().name())))
+                .filter(row -> passes.stream().anyMatch(pass -> pass.takes(row)))
                 .filter(row -> TooBig.of(row, oven).isEmpty())
                 .toList();
         return OvenLoads.into(loads, more, oven);
+    }
+
+    private static boolean holds(List<Pass> passes, Pass wanted) {
+        return passes.stream().anyMatch(wanted::same);
     }
 }

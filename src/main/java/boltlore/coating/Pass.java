@@ -25,6 +25,11 @@ public record Pass(OvenBatch batch, int coat) {
         return below.batch.number() == batch.number() && below.coat + 1 == coat;
     }
 
+    /** Whether pieces of that row are in it, by their finish. */
+    boolean takes(BatchRow row) {
+        return batch.finish().name().equals(row.finish().name());
+    }
+
     boolean same(Pass other) {
         return other.batch.number() == batch.number() && other.coat == coat;
     }

@@ -28,16 +28,13 @@ final class PowderRuns {
 
     static List<PowderRun> of(List<Spray> inOrder, BoothWays booths, Hanger hanger) {
         PowderRuns runs = new PowderRuns(booths, hanger);
-        List<Spray> alike = new ArrayList<>();
-        for (Spray spray : inOrder) {
-            if (!alike.isEmpty() && !alike.get(0).powder().equals(spray.powder())) {
-                runs.add(alike);
-                alike.clear();
+        int first = 0;
+        for (int i = 1; i <= inOrder.size(); i++) {
+            if (i == inOrder.size()
+                    || !inOrder.get(i).powder().equals(inOrder.get(first).powder())) {
+                runs.add(inOrder.subList(first, i));
+                first = i;
             }
-            alike.add(spray);
-        }
-        if (!alike.isEmpty()) {
-            runs.add(alike);
         }
         return List.copyOf(runs.runs);
     }
@@ -55,11 +52,7 @@ final class PowderRuns {
         Map<Key, List<Pass>> byKey = new LinkedHashMap<>();
         Map<Spray, Integer> turns = new LinkedHashMap<>();
         for (Spray spray : sprays) {
-            int turn = turns.entrySet().stream()
-                    .filter(before -> spray.follows(before.getKey()))
-                    .mapToInt(before -> before.getValue() + 1)
-                    .max()
-                    .orElse(0);
+            int turn = turn(spray, turns);
             turns.put(spray, turn);
             spray.passes()
                     .forEach(pass -> byKey.computeIfAbsent(key(turn, pass), none -> new ArrayList<>())
@@ -68,6 +61,14 @@ final class PowderRuns {
         return byKey.entrySet().stream()
                 .map(entry -> queue(entry.getKey(), List.copyOf(entry.getValue())))
                 .toList();
+    }
+
+    private static int turn(Spray spray, Map<Spray, Integer> before) {
+        return before.entrySet().stream()
+                .filter(turn -> spray.follows(turn.getKey()))
+                .mapToInt(turn -> turn.getValue() + 1)
+                .max()
+                .orElse(0);
     }
 
     private static Key key(int turn, Pass pass) {

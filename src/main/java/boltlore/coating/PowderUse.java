@@ -7,6 +7,7 @@ import boltlore.catalogue.Workshop;
 import boltlore.measure.Percent;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,16 +41,16 @@ public record PowderUse(
     }
 
     public static PowderUse of(PowderRun run, Workshop workshop) {
-        BigDecimal film = BigDecimal.ZERO;
-        BigDecimal waste = BigDecimal.ZERO;
-        for (Pass pass : run.passes()) {
-            film = film.add(pass.batch().filmKg(pass.powder()));
-            waste = waste.add(FilmMass.issue(pass.batch().areaM2(), pass.powder()));
-        }
         CoatingShop shop = workshop.coating();
+        BigDecimal film = sum(run, pass -> pass.batch().filmKg(pass.powder()));
+        BigDecimal waste = sum(run, pass -> FilmMass.issue(pass.batch().areaM2(), pass.powder()));
         Powder powder = shop.powders().get(run.powder());
         BigDecimal cleaning = new ChangeOverCost(workshop).ofRecovery(run.powder());
         return of(film, waste, powder, reclaimPercent(run.booth(), shop), cleaning);
+    }
+
+    private static BigDecimal sum(PowderRun run, Function<Pass, BigDecimal> kg) {
+        return run.passes().stream().map(kg).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**

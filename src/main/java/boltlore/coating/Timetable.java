@@ -15,6 +15,18 @@ public final class Timetable {
     private static final class Clock {
         private int day = 1;
         private int used;
+
+        private void work(int minutes, int dayMinutes) {
+            if (used > 0 && used + minutes > dayMinutes) {
+                day++;
+                used = 0;
+            }
+            used += minutes;
+            while (used > dayMinutes) {
+                day++;
+                used -= dayMinutes;
+            }
+        }
     }
 
     private final int dayMinutes;
@@ -43,17 +55,8 @@ public final class Timetable {
 
     private void cure(OvenLoad load, CureQueue queue) {
         Clock clock = clocks.computeIfAbsent(queue.oven(), none -> new Clock());
-        int minutes = queue.loadMinutes() + changeOverMinutes;
+        clock.work(queue.loadMinutes() + changeOverMinutes, dayMinutes);
         changeOverMinutes = 0;
-        if (clock.used > 0 && clock.used + minutes > dayMinutes) {
-            clock.day++;
-            clock.used = 0;
-        }
-        clock.used += minutes;
-        while (clock.used > dayMinutes) {
-            clock.day++;
-            clock.used -= dayMinutes;
-        }
         dayOfLoad.put(load.number(), clock.day);
     }
 

@@ -8,6 +8,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.TextShape;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -29,15 +30,15 @@ final class ExtraFinish {
         if (finish.isEmpty()) {
             decided(reader, coats);
         } else {
-            Known.check(
-                    finish,
-                    reader.spot("finish"),
-                    catalogue.finishes().keySet(),
-                    "a finish of the catalogue",
-                    reader.faults());
+            known(reader, finish);
             coated(reader, finish, coats);
         }
         return finish;
+    }
+
+    private void known(ObjectReader reader, String finish) {
+        Set<String> known = catalogue.finishes().keySet();
+        Known.check(finish, reader.spot("finish"), known, "a finish of the catalogue", reader.faults());
     }
 
     private void decided(ObjectReader reader, List<Coat> coats) {

@@ -43,20 +43,18 @@ final class FrontPage {
     }
 
     private static ParticularsBuilder particulars(CoatJob job) {
-        ParticularsBuilder particulars = Particulars.named("orders")
-                .say(
-                        "workshop",
-                        "Workshop",
-                        job.workshop().name() + ", " + job.workshop().place());
+        String workshop = job.workshop().name() + ", " + job.workshop().place();
+        ParticularsBuilder particulars = Particulars.named("orders").say("workshop", "Workshop", workshop);
         List<OrderThrough> orders = job.through();
         if (orders.size() > ORDERS_NAMED) {
-            particulars.say("orders", "Orders", orders.size() + ", see the page 'Orders'");
-        } else {
-            orders.forEach(order -> particulars.say(
-                    "order-" + order.order().name(),
-                    "Order " + order.order().name(),
-                    "coated and in store by " + CoatWords.day(order.needBy())));
+            return particulars.say("orders", "Orders", orders.size() + ", see the page 'Orders'");
         }
+        orders.forEach(order -> order(particulars, order));
         return particulars;
+    }
+
+    private static void order(ParticularsBuilder particulars, OrderThrough order) {
+        String name = order.order().name();
+        particulars.say("order-" + name, "Order " + name, "coated and in store by " + CoatWords.day(order.needBy()));
     }
 }

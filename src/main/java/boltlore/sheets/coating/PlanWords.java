@@ -6,8 +6,8 @@ import boltlore.coating.PowderRun;
 import boltlore.coating.Round;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** A whole plan in a few words. */
 public final class PlanWords {
@@ -29,16 +29,24 @@ public final class PlanWords {
 
     /** '2 change-overs (90 min, 35.20 EUR)'. */
     static String changeOvers(CoatJob job) {
-        List<ChangeOver> all = job.plan().runs().stream()
-                .map(PowderRun::changeOver)
-                .filter(Objects::nonNull)
-                .toList();
-        String count = CoatWords.count(all.size(), "change-over", "change-overs");
-        int minutes = all.stream().mapToInt(change -> change.work().minutes()).sum();
-        BigDecimal cost =
-                all.stream().map(change -> rounded(change.cost(), job)).reduce(BigDecimal.ZERO, BigDecimal::add);
-        boolean told = minutes > 0 || cost.signum() > 0;
-        return told ? count + " (" + minutes + " min, " + money(cost, job) + ")" : count;
+        String count = CoatWords.count(job.plan().changeOvers(), "change-over", "change-overs");
+        boolean told = minutes(job).signum() > 0 || cost(job).signum() > 0;
+        return told ? count + " (" + minutes(job) + " min, " + money(cost(job), job) + ")" : count;
+    }
+
+    /** Minutes of all change-overs. */
+    static BigDecimal minutes(CoatJob job) {
+        return BigDecimal.valueOf(
+                changes(job).mapToLong(change -> change.work().minutes()).sum());
+    }
+
+    /** Cost of all change-overs, each rounded as it is shown. */
+    static BigDecimal cost(CoatJob job) {
+        return changes(job).map(change -> rounded(change.cost(), job)).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static Stream<ChangeOver> changes(CoatJob job) {
+        return job.plan().runs().stream().map(PowderRun::changeOver).filter(Objects::nonNull);
     }
 
     static String money(BigDecimal amount, CoatJob job) {

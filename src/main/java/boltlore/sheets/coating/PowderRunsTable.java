@@ -11,7 +11,6 @@ import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -46,20 +45,25 @@ final class PowderRunsTable {
     }
 
     private static void fill(RowBuilder cells, PowderRun run, CoatJob job) {
-        Powder powder = job.shop().powders().get(run.powder());
         cells.put("run", String.valueOf(run.number()))
                 .put("powder", run.powder())
-                .put("says", powder == null ? "" : powder.says())
                 .put("clean-down", cleanDown(run.changeOver()))
                 .put("passes", passes(run))
                 .put("pieces", run.pieces())
                 .put("loads", run.loads().count());
-        if (powder != null && powder.lightness() != null) {
-            cells.put("lightness", powder.lightness());
-        }
+        powder(cells, job.shop().powders().get(run.powder()));
         ChangeOver changeOver = run.changeOver();
         if (changeOver != null) {
             cells.put("minutes", changeOver.work().minutes()).put("cost", PlanWords.rounded(changeOver.cost(), job));
+        }
+    }
+
+    private static void powder(RowBuilder cells, @Nullable Powder powder) {
+        if (powder != null) {
+            cells.put("says", powder.says());
+        }
+        if (powder != null && powder.lightness() != null) {
+            cells.put("lightness", powder.lightness());
         }
     }
 
@@ -72,26 +76,14 @@ final class PowderRunsTable {
 
     private static void totals(RowBuilder total, CoatJob job) {
         List<PowderRun> runs = job.plan().runs();
-        List<ChangeOver> changes = runs.stream()
-                .map(PowderRun::changeOver)
-                .filter(Objects::nonNull)
-                .toList();
-        long minutes =
-                changes.stream().mapToLong(change -> change.work().minutes()).sum();
-        total.sum("minutes", BigDecimal.valueOf(minutes))
-                .sum(
-                        "cost",
-                        changes.stream()
-                                .map(change -> PlanWords.rounded(change.cost(), job))
-                                .reduce(BigDecimal.ZERO, BigDecimal::add))
-                .sum(
-                        "pieces",
-                        BigDecimal.valueOf(
-                                runs.stream().mapToLong(PowderRun::pieces).sum()))
-                .sum(
-                        "loads",
-                        BigDecimal.valueOf(
-                                runs.stream().flatMap(PowderRun::loads).count()));
+        total.sum("minutes", PlanWords.minutes(job))
+                .sum("cost", PlanWords.cost(job))
+                .sum("pieces", whole(runs.stream().mapToLong(PowderRun::pieces).sum()))
+                .sum("loads", whole(runs.stream().flatMap(PowderRun::loads).count()));
+    }
+
+    private static BigDecimal whole(long number) {
+        return BigDecimal.valueOf(number);
     }
 
     private static String passes(PowderRun run) {

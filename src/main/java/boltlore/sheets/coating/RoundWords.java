@@ -21,13 +21,16 @@ final class RoundWords {
                 .filter(Objects::nonNull)
                 .sorted(Comparator.naturalOrder())
                 .toList();
-        String orders = "Round " + round.number() + ": "
-                + CoatWords.count(round.orders().size(), "order", "orders");
+        String orders = CoatWords.count(round.orders().size(), "order", "orders");
+        return "Round " + round.number() + ": " + orders + needed(needs);
+    }
+
+    private static String needed(List<LocalDate> needs) {
         if (needs.isEmpty()) {
-            return orders + " without a date";
+            return " without a date";
         }
         LocalDate first = needs.get(0);
         LocalDate last = needs.get(needs.size() - 1);
-        return orders + " needed " + (first.equals(last) ? "on " + first : "from " + first + " to " + last);
+        return " needed " + (first.equals(last) ? "on " + first : "from " + first + " to " + last);
     }
 }

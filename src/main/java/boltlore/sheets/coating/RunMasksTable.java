@@ -35,14 +35,18 @@ final class RunMasksTable {
         if (masks.isEmpty()) {
             return;
         }
-        TableBuilder table = Table.named("masks").columns(COLUMNS);
-        masks.forEach(mask -> MasksTable.fill(table.row(), mask.spots(), shop).put("load", mask.mostInOneLoad()));
-        int all = masks.stream().mapToInt(mask -> mask.spots().count()).sum();
-        table.total("total", "All masks").sum("masks", BigDecimal.valueOf(all));
         page.heading("Masks to fetch");
         if (run.loads().count() > 1) {
             page.note(GO_ROUND);
         }
-        page.add(table);
+        page.add(table(masks, shop));
+    }
+
+    private static TableBuilder table(List<MasksToFetch> masks, CoatingShop shop) {
+        TableBuilder table = Table.named("masks").columns(COLUMNS);
+        masks.forEach(mask -> MasksTable.fill(table.row(), mask.spots(), shop).put("load", mask.mostInOneLoad()));
+        int all = masks.stream().mapToInt(mask -> mask.spots().count()).sum();
+        table.total("total", "All masks").sum("masks", BigDecimal.valueOf(all));
+        return table;
     }
 }
