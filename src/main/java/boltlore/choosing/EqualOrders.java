@@ -10,6 +10,7 @@ import boltlore.logic.LeastOrders;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -17,25 +18,42 @@ import java.util.TreeMap;
 /** Orders that are equally good: which of them stands for all, and how the others differ. */
 final class EqualOrders {
 
-    private EqualOrders() {}
+    private final LeastOrders best;
+    private final List<Choice> rather;
+    private final List<Condition> taken = new ArrayList<>();
+    private Choices order;
+
+    private EqualOrders(Family family, LeastOrders best) {
+        this.best = best;
+        this.rather = family.options().stream()
+                .flatMap(option -> usualFirst(option).stream().map(value -> new Choice(option.name(), value)))
+                .toList();
+        this.order = best.one(taken, rather).orElseThrow();
+        family.options().forEach(this::take);
+    }
 
     /** The one with the usual values, then the first ones. */
     static Choices preferred(Family family, LeastOrders best) {
-        List<Condition> taken = new ArrayList<>();
-        for (Option option : family.options()) {
-            usualFirst(option).stream()
-                    .map(value -> Wanted.of(new Choice(option.name(), value)))
-                    .filter(value -> best.one(with(taken, value)).isPresent())
-                    .findFirst()
-                    .ifPresent(taken::add);
-        }
-        return best.one(taken).orElseThrow();
+        return new EqualOrders(family, best).order;
     }
 
-    private static List<Condition> with(List<Condition> taken, Condition value) {
+    /** Takes the first value of the option that stands beside what is taken: the one that the order has, at the latest. */
+    private void take(Option option) {
+        String own = order.value(option.name()).orElseThrow();
+        for (String value : usualFirst(option)) {
+            if (value.equals(own) || found(new Choice(option.name(), value))) {
+                taken.add(Wanted.of(new Choice(option.name(), value)));
+                return;
+            }
+        }
+    }
+
+    private boolean found(Choice value) {
         List<Condition> all = new ArrayList<>(taken);
-        all.add(value);
-        return all;
+        all.add(Wanted.of(value));
+        Optional<Choices> better = best.one(all, rather);
+        order = better.orElse(order);
+        return better.isPresent();
     }
 
     private static List<String> usualFirst(Option option) {

@@ -3,19 +3,21 @@ package boltlore.choosing;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
+import boltlore.choices.Choice;
 import boltlore.choices.Choices;
-import boltlore.logic.All;
-import boltlore.logic.Any;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
+import boltlore.logic.Narrowed;
 import boltlore.logic.OrderCounter;
 import boltlore.logic.PartConditions;
 import boltlore.logic.PlainCondition;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.PartNumber;
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Answers questions on all orders of a family that keep some choices. Not safe to share between threads. */
@@ -24,12 +26,14 @@ public final class FamilyQuestions {
     /** More ways than this are no plain answer. */
     private static final int MOST_WAYS = 40;
 
+    private static final Count NONE = new Count.Exactly(BigInteger.ZERO);
+
     private final Family family;
     private final Deadline deadline;
     private final Chooser chooser;
     private final PartConditions parts;
     private final ValidOrders orders;
-    private @Nullable OrderCounter counter;
+    private @Nullable Counted counted;
 
     public FamilyQuestions(Catalogue catalogue, Chooser chooser, Deadline deadline) {
         this.family = chooser.family();
@@ -39,9 +43,22 @@ public final class FamilyQuestions {
         this.orders = new ValidOrders(family, family.limits(), deadline);
     }
 
+    /**
+     * The orders that keep some choices, in as few values as they have.
+     *
+     * @param counter none where no order keeps them
+     */
+    private record Counted(
+            Choices keeping, Narrowed narrowed, @Nullable OrderCounter counter) {
+
+        Count with(Condition condition) {
+            return counter == null ? NONE : counter.with(narrowed.of(condition));
+        }
+    }
+
     /** How many valid orders keep the choices. */
     public Count count(Choices keeping) {
-        return counter().with(All.of(Wanted.all(Chooser.list(keeping))));
+        return counted(keeping).with(Condition.ALWAYS);
     }
 
     /**
@@ -55,12 +72,8 @@ public final class FamilyQuestions {
         List<Condition> given = Wanted.all(Chooser.list(keeping));
         Condition present = parts.present(part);
         Optional<Condition> when = PlainCondition.of(orders, family, present, given, MOST_WAYS);
-        Condition both = All.of(All.of(given), present);
-        return new Bringing(when, present.equals(Any.NEVER) ? none() : counter().with(both), count(keeping));
-    }
-
-    private static Count none() {
-        return new Count.Exactly(java.math.BigInteger.ZERO);
+        Counted counting = counted(keeping);
+        return new Bringing(when, counting.with(present), counting.with(Condition.ALWAYS));
     }
 
     /** Whether some order has all of these parts. */
@@ -87,12 +100,20 @@ public final class FamilyQuestions {
         return SureParts.of(parts, orders, keeping, count(keeping));
     }
 
-    private OrderCounter counter() {
-        OrderCounter known = counter;
-        if (known == null) {
-            known = new OrderCounter(family, family.limits(), deadline, false);
-            counter = known;
+    /** Closed values are taken out before the count: what is left is often small where the whole family is not. */
+    private Counted counted(Choices keeping) {
+        Counted known = counted;
+        if (known == null || !known.keeping().equals(keeping)) {
+            Set<Choice> open = orders.values(Wanted.all(Chooser.list(keeping)));
+            boolean none = open.isEmpty() && !family.options().isEmpty();
+            Narrowed narrowed = new Narrowed(family, open::contains);
+            known = new Counted(keeping, narrowed, none ? null : counter(narrowed.family()));
+            counted = known;
         }
         return known;
+    }
+
+    private OrderCounter counter(Family narrowed) {
+        return new OrderCounter(narrowed, narrowed.limits(), deadline, false);
     }
 }

@@ -6,10 +6,10 @@ import boltlore.choices.Choices;
 import boltlore.choosing.Interview;
 import boltlore.choosing.Standing;
 import boltlore.faults.Outcome;
-import boltlore.logic.Deadline;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +22,17 @@ import picocli.CommandLine.Mixin;
         description = "Ask for an order's choices one question at a time, and write an order file for 'kit'.")
 final class AskCommand extends RoomCommand {
 
+    /** For the price range after each answer, and again for the count. */
+    private static final Duration FOOT = Duration.ofSeconds(2);
+
     @Mixin
     private AskedChoices asked = new AskedChoices();
 
     @Mixin
     private OrderHead head = new OrderHead();
+
+    @Mixin
+    private TimeGiven time = new TimeGiven();
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -38,7 +44,7 @@ final class AskCommand extends RoomCommand {
     }
 
     private Outcome<Integer> ask(Screen screen, Bench bench, AskedChoices.Given given) {
-        SalesDesk desk = SalesDesk.of(bench, byDate(given), Deadline.NONE);
+        SalesDesk desk = SalesDesk.of(bench, byDate(given), time.deadline(FOOT));
         return desk.chooser().standing(desk.choices()) instanceof Standing.Sound sound
                 ? talk(screen, bench, desk, new Interview(desk.chooser(), sound))
                 : Outcome.sound(new ChoiceAnswers(screen, desk, json(), false).look());

@@ -14,9 +14,12 @@ import boltlore.choosing.json.ConflictJson;
 import boltlore.choosing.json.OpeningJson;
 import boltlore.choosing.json.StandingJson;
 import boltlore.json.JsonOut;
+import boltlore.logic.Deadline;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** The answers of 'choose', as text or JSON, each with its exit code. */
 final class ChoiceAnswers {
@@ -40,14 +43,32 @@ final class ChoiceAnswers {
     int look() {
         return withSound(sound -> {
             if (json) {
-                print(StandingJson.of(desk.chooser(), sound, desk.importance())
-                        .put("orders", ConflictJson.count(desk.questions().count(choices)))
-                        .put("cheapest", best(Aim.CHEAPEST, choices))
-                        .put("dearest", best(Aim.DEAREST, choices)));
+                print(foot(StandingJson.of(desk.chooser(), sound, desk.importance())));
             } else {
                 new JobCard(screen, desk).print(sound, all);
             }
         });
+    }
+
+    /** The figures at the foot, each null where there is none; those that took too long are named. */
+    private JsonOut foot(JsonOut.Members card) {
+        List<String> late = new ArrayList<>();
+        card.put(
+                "orders",
+                inTime("orders", late, () -> ConflictJson.count(desk.questions().count(choices))));
+        card.put("cheapest", inTime("cheapest", late, () -> best(Aim.CHEAPEST, choices)));
+        card.put("dearest", inTime("dearest", late, () -> best(Aim.DEAREST, choices)));
+        return card.putIfAny("notInTime", late);
+    }
+
+    private JsonOut inTime(String name, List<String> late, Supplier<JsonOut> figure) {
+        desk.time().begin();
+        try {
+            return figure.get();
+        } catch (Deadline.Passed e) {
+            late.add(name);
+            return JsonOut.nothing();
+        }
     }
 
     /** Answers of choices that some order keeps; else what they contradict. */

@@ -3,6 +3,7 @@ package boltlore.cli;
 import boltlore.choosing.Aim;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
+import java.time.Duration;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -15,6 +16,9 @@ import picocli.CommandLine.Option;
         name = "choose",
         description = "Say what may still be chosen in a family, why not, what would open it, and what it costs.")
 final class ChooseCommand extends RoomCommand {
+
+    /** For the price range, and again for the count. */
+    private static final Duration FOOT = Duration.ofSeconds(5);
 
     @Mixin
     private AskedChoices asked = new AskedChoices();
@@ -50,6 +54,9 @@ final class ChooseCommand extends RoomCommand {
     private boolean all;
 
     @Mixin
+    private TimeGiven time = new TimeGiven();
+
+    @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
 
     @Override
@@ -57,8 +64,23 @@ final class ChooseCommand extends RoomCommand {
         return done(
                 screen,
                 Bench.of(catalogue)
-                        .then(bench -> asked.in(bench)
-                                .then(given -> answer(screen, SalesDesk.of(bench, given, Deadline.NONE)))));
+                        .then(bench ->
+                                asked.in(bench).then(given -> inTime(screen, SalesDesk.of(bench, given, deadline())))));
+    }
+
+    /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */
+    private Deadline deadline() {
+        boolean look = wish.why == null && wish.open == null && wish.aim().isEmpty();
+        return look ? time.deadline(FOOT) : time.deadline();
+    }
+
+    private Outcome<Integer> inTime(Screen screen, SalesDesk desk) {
+        try {
+            return answer(screen, desk);
+        } catch (Deadline.Passed tooLate) {
+            screen.flush();
+            return Outcome.sound(refused(TimeGiven.tooLate(), Exit.UNDECIDED));
+        }
     }
 
     private Outcome<Integer> answer(Screen screen, SalesDesk desk) {

@@ -39,20 +39,20 @@ final class Figures {
         return days + (days == 1 ? " day " : " days ") + (later > 0 ? "later" : "sooner");
     }
 
-    /** '1,152 orders that …', '1 order that …', or that counting was given up. */
+    /** '1,152 orders keep this', '1 order keeps this', or that nobody knows how many, and why. */
     static String orders(Count count, String several, String one) {
         if (count instanceof Count.Exactly exactly) {
             boolean single = exactly.orders().equals(BigInteger.ONE);
             return "%,d ".formatted(exactly.orders()) + (single ? "order " + one : "orders " + several);
         }
-        return ((Count.GivenUp) count).why();
+        return "an unknown number of orders " + several + " (" + ((Count.GivenUp) count).why() + ")";
     }
 
     /** 'In 1,152 of 20,736 orders, 5.56 %.' */
     static String share(Count some, Count all) {
         if (!(some instanceof Count.Exactly part) || !(all instanceof Count.Exactly whole)) {
-            return "In how many orders, nobody knows: " + (some instanceof Count.GivenUp up ? up.why() : "too many")
-                    + ".";
+            Count unknown = some instanceof Count.GivenUp ? some : all;
+            return "In an unknown share of the orders (" + ((Count.GivenUp) unknown).why() + ").";
         }
         if (whole.orders().signum() == 0) {
             return "There is no valid order.";

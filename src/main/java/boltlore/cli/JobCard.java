@@ -9,8 +9,10 @@ import boltlore.choosing.Aim;
 import boltlore.choosing.BestKit;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Standing;
+import boltlore.logic.Deadline;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Where choices stand, as on a job card: settled answers as sentences, then what is open, then what is closed and why, and
@@ -114,11 +116,28 @@ final class JobCard {
 
     /** What the choices come to, from the cheapest kit to the dearest, and how many orders keep them. */
     String foot(Choices choices) {
+        return inTime("The kit price was not found in the time given (--within)", () -> price(choices)) + "; "
+                + inTime("how many orders keep this was not counted in that time", () -> count(choices)) + ".";
+    }
+
+    private String inTime(String tooLate, Supplier<String> figure) {
+        desk.time().begin();
+        try {
+            return figure.get();
+        } catch (Deadline.Passed e) {
+            return tooLate;
+        }
+    }
+
+    private String price(Choices choices) {
         Optional<BestKit> cheapest = desk.best().best(Aim.CHEAPEST, choices);
-        Optional<BestKit> dearest = desk.best().best(Aim.DEAREST, choices);
-        String price = cheapest.isPresent() && dearest.isPresent()
+        Optional<BestKit> dearest = cheapest.flatMap(same -> desk.best().best(Aim.DEAREST, choices));
+        return cheapest.isPresent() && dearest.isPresent()
                 ? "Kit price " + Figures.range(cheapest.get(), dearest.get())
                 : "No kit with these choices is free of findings that stop it";
-        return price + "; " + Figures.orders(desk.questions().count(choices), "keep this", "keeps this") + ".";
+    }
+
+    private String count(Choices choices) {
+        return Figures.orders(desk.questions().count(choices), "keep this", "keeps this");
     }
 }

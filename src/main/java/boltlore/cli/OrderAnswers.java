@@ -42,7 +42,8 @@ final class OrderAnswers {
         } else {
             String keep = choices.values().isEmpty() ? "are valid" : "keep these choices";
             String keeps = choices.values().isEmpty() ? "is valid" : "keeps these choices";
-            screen.wrapped(0, Figures.orders(count, keep, keeps) + ".");
+            String sentence = Figures.orders(count, keep, keeps) + ".";
+            screen.wrapped(0, Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1));
         }
         return count instanceof Count.Exactly ? Exit.OK : Exit.UNDECIDED;
     }

@@ -6,10 +6,8 @@ import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.measure.PartNumber;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,12 +45,8 @@ final class OrdersCommand extends RoomCommand {
     @ArgGroup
     private About about = new About();
 
-    @Option(
-            names = "--within",
-            paramLabel = "TIME",
-            converter = Within.class,
-            description = "Give up after this time (500ms, 30s, 5m).")
-    private @Nullable Duration within;
+    @Mixin
+    private TimeGiven time = new TimeGiven();
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -66,7 +60,10 @@ final class OrdersCommand extends RoomCommand {
                                 .then(given -> parts(bench.catalogue())
                                         .then(parts -> Outcome.sound(answer(
                                                 new OrderAnswers(
-                                                        screen, bench, SalesDesk.of(bench, given, deadline()), json()),
+                                                        screen,
+                                                        bench,
+                                                        SalesDesk.of(bench, given, time.deadline()),
+                                                        json()),
                                                 parts))))));
     }
 
@@ -74,8 +71,7 @@ final class OrdersCommand extends RoomCommand {
         try {
             return inTime(answers, parts);
         } catch (Deadline.Passed tooLate) {
-            Fault fault = Fault.of("", "no answer within the time given", "more time", "Allow more with --within.");
-            return refused(List.of(fault), Exit.UNDECIDED);
+            return refused(TimeGiven.tooLate(), Exit.UNDECIDED);
         }
     }
 
@@ -87,11 +83,6 @@ final class OrdersCommand extends RoomCommand {
             return answers.count();
         }
         return about.bring.isEmpty() ? answers.meet(parts) : answers.bring(parts);
-    }
-
-    private Deadline deadline() {
-        Duration time = within;
-        return time == null ? Deadline.NONE : Deadline.in(time.toNanos(), System::nanoTime);
     }
 
     private Outcome<List<PartNumber>> parts(Catalogue known) {

@@ -15,7 +15,8 @@ record SalesDesk(
         Chooser chooser,
         BestKits best,
         Repairer repairer,
-        FamilyQuestions questions) {
+        FamilyQuestions questions,
+        Deadline time) {
 
     static SalesDesk of(Bench bench, AskedChoices.Given given, Deadline deadline) {
         Chooser chooser = new Chooser(given.family());
@@ -26,6 +27,7 @@ record SalesDesk(
                 chooser,
                 best,
                 new Repairer(chooser, best),
-                new FamilyQuestions(bench.catalogue(), chooser, deadline));
+                new FamilyQuestions(bench.catalogue(), chooser, deadline),
+                deadline);
     }
 }

@@ -20,6 +20,7 @@ final class BoundedKernel extends BDDKernel {
 
     private final int most;
     private final Deadline deadline;
+    private volatile boolean abandoned;
 
     /** @param most nodes; each takes about 40 bytes */
     BoundedKernel(FormulaFactory formulas, List<Variable> ordered, int nodes, int cached, int most, Deadline deadline) {
@@ -28,10 +29,28 @@ final class BoundedKernel extends BDDKernel {
         this.deadline = deadline;
     }
 
+    /** Ends what a thread still works on here; the diagrams are of no use any more. */
+    void abandon() {
+        abandoned = true;
+    }
+
+    /**
+     * Goes on while there is time and somebody waits.
+     *
+     * @throws Deadline.Passed where not
+     */
+    void check() {
+        if (abandoned) {
+            throw new Deadline.Passed();
+        }
+        deadline.check();
+    }
+
     @Override
+    @SuppressWarnings("ConstantValue") // called from the constructor above, too
     protected void gbc() {
         if (deadline != null) {
-            deadline.check();
+            check();
         }
         super.gbc();
     }

@@ -15,8 +15,8 @@ final class DeepStack {
     /**
      * What the work comes to.
      *
-     * @throws Deadline.Passed where the time is up first; the work's thread then ends with the program at the latest, and
-     *     nothing that it works on may be used any more
+     * @throws Deadline.Passed where the time is up first; the work's thread then goes on until it looks at the time itself,
+     *     and nothing that it works on may be used any more
      */
     static <T extends @Nullable Object> T call(Deadline deadline, Supplier<T> work) {
         Running<T> running = new Running<>(work);

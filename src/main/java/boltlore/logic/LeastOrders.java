@@ -34,10 +34,14 @@ public final class LeastOrders {
         return orders.valuesGiven(least);
     }
 
-    /** One of the least orders that fulfils all of these conditions, if there is one. */
-    public Optional<Choices> one(Collection<Condition> also) {
+    /**
+     * One of the least orders that fulfils all of these conditions, if there is one.
+     *
+     * @param rather values that it should have where it can, the first ones rather than the last
+     */
+    public Optional<Choices> one(Collection<Condition> also, List<Choice> rather) {
         List<Literal> all = new ArrayList<>(least);
         all.addAll(orders.selectors(also));
-        return orders.someGiven(all) ? Optional.of(orders.lastFound()) : Optional.empty();
+        return orders.someGiven(all, rather) ? Optional.of(orders.lastFound()) : Optional.empty();
     }
 }

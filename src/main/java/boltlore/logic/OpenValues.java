@@ -49,14 +49,14 @@ final class OpenValues {
         given.forEach(condition -> toldApart.addAll(Mentions.of(condition)));
         Search search = new Search(known);
         alike.forEach(group -> search.ask(group, toldApart.contains(group.get(0).option())));
-        return search.end();
+        return search.open;
     }
 
     /** The same where the literals may tell any two values apart. */
     Set<Choice> of(List<Literal> known) {
         Search search = new Search(known);
         alike.forEach(search::askEach);
-        return search.end();
+        return search.open;
     }
 
     private final class Search {
@@ -99,16 +99,10 @@ final class OpenValues {
         }
 
         private void ask(Choice choice) {
-            values.show(settled);
-            if (orders.someGiven(orders.and(known, choice))) {
+            if (orders.someGiven(orders.and(known, choice), values.allBut(settled))) {
                 open.addAll(values.last());
                 settled.addAll(open);
             }
-        }
-
-        Set<Choice> end() {
-            values.showAny();
-            return open;
         }
     }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,7 +17,8 @@ import java.util.Set;
 /**
  * An order of options in which those that conditions mention together stand near each other: each option moves to the
  * centre of the conditions it stands in until nothing moves any more (the FORCE heuristic, Aloul, Markov and Sakallah,
- * GLSVLSI 2003; from memory).
+ * GLSVLSI 2003; from memory). Options that no chain of conditions ties together stand apart: their diagrams then add up
+ * and do not multiply.
  */
 final class OptionOrder {
 
@@ -28,7 +30,10 @@ final class OptionOrder {
         List<OptionName> order =
                 new ArrayList<>(family.options().stream().map(Option::name).toList());
         List<Set<OptionName>> groups = new ArrayList<>();
-        conditions.forEach(condition -> groups.add(Mentions.of(condition)));
+        conditions.stream()
+                .<Set<OptionName>>map(Mentions::of)
+                .filter(group -> !group.isEmpty())
+                .forEach(groups::add);
         for (int round = 0; round < ROUNDS; round++) {
             List<OptionName> next = moved(order, groups);
             if (next.equals(order)) {
@@ -36,7 +41,29 @@ final class OptionOrder {
             }
             order = next;
         }
-        return order;
+        return apart(order, groups);
+    }
+
+    private static List<OptionName> apart(List<OptionName> order, List<Set<OptionName>> groups) {
+        Map<OptionName, OptionName> above = new HashMap<>();
+        groups.forEach(group -> {
+            OptionName first = group.iterator().next();
+            group.forEach(option -> above.put(top(option, above), top(first, above)));
+        });
+        Map<OptionName, List<OptionName>> tied = new LinkedHashMap<>();
+        order.forEach(option -> tied.computeIfAbsent(top(option, above), first -> new ArrayList<>())
+                .add(option));
+        return tied.values().stream().flatMap(List::stream).toList();
+    }
+
+    private static OptionName top(OptionName option, Map<OptionName, OptionName> above) {
+        OptionName at = option;
+        OptionName next = above.get(at);
+        while (next != null && !next.equals(at)) {
+            at = next;
+            next = above.get(at);
+        }
+        return at;
     }
 
     private static List<OptionName> moved(List<OptionName> order, List<Set<OptionName>> groups) {

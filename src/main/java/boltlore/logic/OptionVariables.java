@@ -4,13 +4,11 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
-import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.logicng.datastructures.Assignment;
 import org.logicng.formulas.Formula;
 import org.logicng.formulas.FormulaFactory;
 import org.logicng.formulas.Literal;
@@ -84,15 +82,5 @@ final class OptionVariables {
             }
         }
         return each;
-    }
-
-    Choices choices(Assignment model) {
-        Map<OptionName, String> chosen = new LinkedHashMap<>();
-        literals.forEach((choice, literal) -> {
-            if (model.evaluateLit(literal)) {
-                chosen.put(choice.option(), choice.value());
-            }
-        });
-        return Choices.of(family, chosen);
     }
 }

@@ -17,11 +17,11 @@ import org.logicng.formulas.FormulaFactory;
 import org.logicng.formulas.Variable;
 import org.logicng.knowledgecompilation.bdds.BDD;
 import org.logicng.knowledgecompilation.bdds.BDDFactory;
-import org.logicng.knowledgecompilation.bdds.jbuddy.BDDKernel;
 
 /**
  * Counts the valid orders of a family exactly, by a binary decision diagram over its option values; gives up, and says
- * so, when the diagram grows beyond its limit. Not safe to share between threads.
+ * so, when the diagram grows beyond its limit. Not safe to share between threads, and of no use any more once the time was
+ * up.
  */
 public final class OrderCounter {
 
@@ -34,10 +34,9 @@ public final class OrderCounter {
     private final FormulaFactory formulas = new FormulaFactory();
     private final OptionVariables variables;
     private final ConditionFormulas conditions;
-    private final BDDKernel kernel;
+    private final BoundedKernel kernel;
     private final Deadline deadline;
-    private final Count.GivenUp givenUp =
-            new Count.GivenUp("the count was given up: its diagram outgrew the memory set aside");
+    private final Count.GivenUp givenUp = new Count.GivenUp("counting them outgrew the memory set aside for it");
     private final @Nullable BDD valid;
 
     public OrderCounter(Family family) {
@@ -60,7 +59,7 @@ public final class OrderCounter {
         }
         int nodes = Math.max(ordered.size() <= SMALL ? 10_000 : 100_000, ordered.size() * 50);
         kernel = new BoundedKernel(formulas, ordered, nodes, nodes, MOST_NODES, deadline);
-        valid = DeepStack.call(deadline, () -> unlessOutgrown(() -> valid(family, forbidden)));
+        valid = deeply(() -> unlessOutgrown(() -> valid(family, forbidden)));
     }
 
     private List<Variable> variablesOf(Option option) {
@@ -94,7 +93,7 @@ public final class OrderCounter {
                 .sorted(lowestFirst.reversed())
                 .toList();
         for (Formula limit : limits) {
-            deadline.check();
+            kernel.check();
             all = all.and(BDDFactory.build(limit, kernel));
         }
         return all;
@@ -132,9 +131,18 @@ public final class OrderCounter {
     }
 
     private Count count(Supplier<@Nullable BDD> diagram) {
-        return DeepStack.call(deadline, () -> {
+        return deeply(() -> {
             BDD bdd = unlessOutgrown(diagram);
             return bdd == null ? givenUp : new Count.Exactly(bdd.modelCount());
         });
+    }
+
+    private <T extends @Nullable Object> T deeply(Supplier<T> work) {
+        try {
+            return DeepStack.call(deadline, work);
+        } catch (Deadline.Passed e) {
+            kernel.abandon();
+            throw e;
+        }
     }
 }

@@ -5,11 +5,14 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -19,6 +22,7 @@ import org.logicng.formulas.Formula;
 import org.logicng.formulas.FormulaFactory;
 import org.logicng.formulas.Literal;
 import org.logicng.formulas.Variable;
+import org.logicng.handlers.SATHandler;
 import org.logicng.solvers.MiniSat;
 import org.logicng.solvers.SolverState;
 import org.logicng.solvers.sat.MiniSatConfig;
@@ -30,6 +34,7 @@ import org.logicng.solvers.sat.MiniSatConfig;
 public final class ValidOrders {
 
     private final FormulaFactory formulas = new FormulaFactory();
+    private final Family family;
     private final OptionVariables variables;
     private final ConditionFormulas conditions;
     private final MiniSat solver;
@@ -37,6 +42,7 @@ public final class ValidOrders {
     private final List<Condition> selected = new ArrayList<>();
     private final Deadline deadline;
     private final UntilDeadline untilDeadline;
+    private final ValueLiterals values;
     private final OpenValues openValues;
     private int freshVariables;
 
@@ -49,6 +55,7 @@ public final class ValidOrders {
     }
 
     public ValidOrders(Family family, List<Limit> limits, Deadline deadline) {
+        this.family = family;
         this.deadline = deadline;
         this.untilDeadline = new UntilDeadline(deadline);
         variables = new OptionVariables(family, formulas);
@@ -64,7 +71,7 @@ public final class ValidOrders {
         }
         Variable either = fresh();
         variables.all().forEach(variable -> solver.add(formulas.or(variable, either)));
-        ValueLiterals values = new ValueLiterals(variables, core);
+        values = new ValueLiterals(variables, core);
         openValues = new OpenValues(
                 this, values, family, limits.stream().map(Limit::forbids).toList());
     }
@@ -79,12 +86,27 @@ public final class ValidOrders {
     }
 
     boolean someGiven(List<Literal> given) {
-        deadline.check();
-        Tristate answer = given.isEmpty() ? solver.sat(untilDeadline) : solver.sat(untilDeadline, given);
+        Tristate answer = answer(given, untilDeadline);
         if (answer == Tristate.UNDEF) {
             throw new Deadline.Passed();
         }
         return answer == Tristate.TRUE;
+    }
+
+    /**
+     * The same, where an order that is found has many of these values, the first ones rather than the last. Values are
+     * tried in that order as long as this is no trouble: the solver's own order finds its way out of any.
+     */
+    boolean someGiven(List<Literal> given, List<Choice> rather) {
+        values.tryFirst(rather);
+        Tristate answer = answer(given, new WhileEasy(deadline));
+        values.tryAny();
+        return answer == Tristate.UNDEF ? someGiven(given) : answer == Tristate.TRUE;
+    }
+
+    private Tristate answer(List<Literal> given, SATHandler handler) {
+        deadline.check();
+        return given.isEmpty() ? solver.sat(handler) : solver.sat(handler, given);
     }
 
     /** The values that stand in some valid order which fulfils all of these conditions; none where there is no order. */
@@ -177,7 +199,9 @@ public final class ValidOrders {
 
     /** The order that the last question with the answer 'some' has found. */
     Choices lastFound() {
-        return variables.choices(solver.model(variables.all()));
+        Map<OptionName, String> chosen = new HashMap<>();
+        values.last().forEach(choice -> chosen.put(choice.option(), choice.value()));
+        return Choices.of(family, chosen);
     }
 
     /** A literal that, when assumed, makes the condition hold; nothing is said of the other direction. */

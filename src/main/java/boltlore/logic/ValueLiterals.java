@@ -58,18 +58,19 @@ final class ValueLiterals {
         return excluded;
     }
 
-    /** Lets the next orders that are found show values that are not among these, where they can. */
-    void show(Set<Choice> allBut) {
+    /** All values but these, in the family's order. */
+    List<Choice> allBut(Set<Choice> settled) {
+        return choices.stream().filter(choice -> !settled.contains(choice)).toList();
+    }
+
+    /** Lets the search try these values first, in this order. */
+    void tryFirst(List<Choice> values) {
         LNGIntVector first = new LNGIntVector();
-        for (int i = 0; i < literals.length; i++) {
-            if (!allBut.contains(choices.get(i))) {
-                first.push(literals[i]);
-            }
-        }
+        values.forEach(choice -> first.push(literals[places.getOrDefault(choice, 0)]));
         solver.tryFirst(first);
     }
 
-    void showAny() {
+    void tryAny() {
         solver.tryFirst(new LNGIntVector());
     }
 }

@@ -9,6 +9,7 @@ import boltlore.logic.ValidOrders;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -83,6 +84,15 @@ final class OrdersUnder {
     /** Whether an order keeps these limits and fulfils the condition. */
     boolean some(Collection<Limit> limits, Condition condition) {
         return free().some(keeping(limits, condition));
+    }
+
+    /** Those of the limits that the last answer 'none' under them rests on: few, not always the fewest. */
+    List<Limit> against(Collection<Limit> limits) {
+        Set<Condition> against = Collections.newSetFromMap(new IdentityHashMap<>());
+        against.addAll(free().against(keeping.values()));
+        return limits.stream()
+                .filter(limit -> against.contains(keeping.get(limit)))
+                .toList();
     }
 
     List<Limit> limits(Question.Under under) {

@@ -115,14 +115,20 @@ public final class Prover {
     /** A defect that lies in there being no order. */
     private Answer excluded(Statement statement, Question.Asked asked) {
         Condition condition = asked.condition();
-        List<Limit> conflict = MinimalConflict.of(
-                        orders.limits(asked.under()), limits -> orders.some(limits, condition))
-                .orElseThrow();
+        List<Limit> conflict = conflict(orders.limits(asked.under()), condition);
         Optional<Choices> witness = orders.valid().witness(statement.touches());
         Touched touched = counting.touched(statement.touches(), witness.isPresent());
         Cause cause = witness.map(order -> Whenever.of(order, statement.touches(), orders.valid()))
                 .orElse(Cause.NONE);
         return new Answer.Defect(statement, witness, cause, joined(statement, conflict), touched);
+    }
+
+    private List<Limit> conflict(List<Limit> kept, Condition condition) {
+        if (orders.some(kept, condition)) {
+            throw new IllegalStateException("Two solvers differ");
+        }
+        return MinimalConflict.of(orders.against(kept), limits -> orders.some(limits, condition))
+                .orElseThrow();
     }
 
     private static List<Limit> joined(Statement statement, List<Limit> found) {

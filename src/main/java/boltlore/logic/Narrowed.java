@@ -1,0 +1,101 @@
+package boltlore.logic;
+
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Limit;
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.choices.Choice;
+import boltlore.measure.OptionName;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+/**
+ * A family without the values that are closed: the valid orders that keep what closed them, in fewer words. Options and
+ * limits only; what decides a kit is left out.
+ */
+public final class Narrowed {
+
+    private final Family family;
+    private final Map<OptionName, SortedSet<String>> open = new HashMap<>();
+    private final IdentityHashMap<Condition, Condition> known = new IdentityHashMap<>();
+
+    /** @param isOpen whether a value stands in some order; each option has such a value */
+    public Narrowed(Family whole, Predicate<Choice> isOpen) {
+        List<Option> options =
+                whole.options().stream().map(option -> narrowed(option, isOpen)).toList();
+        options.forEach(option -> open.put(option.name(), new TreeSet<>(option.valueNames())));
+        this.family = new Family(
+                whole.name(),
+                whole.says(),
+                null,
+                options,
+                whole.limits().stream()
+                        .map(limit -> new Limit(limit.name(), limit.because(), null, of(limit.forbids()), null))
+                        .filter(limit -> !limit.when().equals(Any.NEVER))
+                        .toList(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    private static Option narrowed(Option option, Predicate<Choice> isOpen) {
+        List<OptionValue> left = option.values().stream()
+                .filter(value -> isOpen.test(new Choice(option.name(), value.value())))
+                .toList();
+        return new Option(option.name(), option.asks(), option.role(), left, null, List.of());
+    }
+
+    public Family family() {
+        return family;
+    }
+
+    /** The same condition where only open values are left. */
+    public Condition of(Condition condition) {
+        Condition narrowed = known.get(condition);
+        if (narrowed == null) {
+            narrowed = narrow(condition);
+            known.put(condition, narrowed);
+        }
+        return narrowed;
+    }
+
+    private Condition narrow(Condition condition) {
+        if (condition instanceof Condition.Is is) {
+            return is(is);
+        }
+        if (condition instanceof Condition.Not not) {
+            return not(of(not.condition()));
+        }
+        if (condition instanceof Condition.All all) {
+            return All.of(all.conditions().stream().map(this::of).toList());
+        }
+        if (condition instanceof Condition.AnyOf any) {
+            return Any.of(any.conditions().stream().map(this::of).toList());
+        }
+        throw new IllegalArgumentException("'filled' is unfolded first: " + condition);
+    }
+
+    private Condition is(Condition.Is is) {
+        SortedSet<String> all = open.getOrDefault(is.option(), new TreeSet<>());
+        SortedSet<String> left = new TreeSet<>(is.values());
+        left.retainAll(all);
+        if (left.isEmpty()) {
+            return Any.NEVER;
+        }
+        return left.equals(all) ? Condition.ALWAYS : new Condition.Is(is.option(), left);
+    }
+
+    private static Condition not(Condition narrowed) {
+        if (narrowed.equals(Any.NEVER)) {
+            return Condition.ALWAYS;
+        }
+        return narrowed.isAlways() ? Any.NEVER : new Condition.Not(narrowed);
+    }
+}
