@@ -20,7 +20,22 @@ public record Family(
         Map<String, FinishRule> finishes,
         List<Pair> pairs,
         List<Position> positions,
-        List<Companion> companions) {
+        List<Companion> companions,
+        List<Accepted> accepted) {
+
+    /** A family of which no finding has been accepted. */
+    public Family(
+            String name,
+            Wording says,
+            @Nullable Donor donor,
+            List<Option> options,
+            List<Limit> limits,
+            Map<String, FinishRule> finishes,
+            List<Pair> pairs,
+            List<Position> positions,
+            List<Companion> companions) {
+        this(name, says, donor, options, limits, finishes, pairs, positions, companions, List.of());
+    }
 
     public Optional<Option> option(OptionName wanted) {
         return options.stream().filter(option -> option.name().equals(wanted)).findFirst();

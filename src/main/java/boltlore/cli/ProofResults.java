@@ -10,7 +10,6 @@ import boltlore.proof.FamilyProof;
 import boltlore.proof.Witnesses;
 import boltlore.proof.evidence.Evidence;
 import boltlore.proof.json.ProofJson;
-import boltlore.resolution.Severity;
 import boltlore.sheets.SheetFile;
 import boltlore.sheets.proofs.ProofReport;
 import boltlore.sheets.xlsx.XlsxWriter;
@@ -102,10 +101,7 @@ final class ProofResults implements ProofTask.Done {
 
     @Override
     public int exit() {
-        boolean defects = proofs.stream()
-                .flatMap(FamilyProof::defects)
-                .anyMatch(defect -> defect.statement().kind().severity() != Severity.INFORMS);
-        if (defects) {
+        if (proofs.stream().flatMap(FamilyProof::openDefects).findAny().isPresent()) {
             return Exit.STOPPED;
         }
         boolean open = proofs.stream()

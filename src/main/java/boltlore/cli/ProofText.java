@@ -40,9 +40,10 @@ final class ProofText {
         if (proof.orders() instanceof Count.GivenUp givenUp) {
             screen.wrapped(2, "The valid orders were not counted: " + givenUp.why() + ".");
         }
-        proof.defects()
-                .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
-                .forEach(this::defect);
+        AcceptedText accepted = new AcceptedText(screen, proof);
+        accepted.verdict();
+        proof.openDefects().forEach(this::defect);
+        accepted.print();
         proved();
         information();
         proof.only(Answer.NotDecided.class)
@@ -65,7 +66,7 @@ final class ProofText {
         named("Witness: ", witness.apply(defect).isEmpty() ? List.of() : List.of(witness.apply(defect)));
     }
 
-    private static String touched(Touched touched) {
+    static String touched(Touched touched) {
         String share = touched.percent()
                 .map(percent -> ", " + percent.toPlainString() + " %")
                 .orElse("");
@@ -108,9 +109,7 @@ final class ProofText {
 
     private void information() {
         Map<StatementKind, Integer> found = new LinkedHashMap<>();
-        proof.defects()
-                .filter(defect -> defect.statement().kind().severity() == Severity.INFORMS)
-                .forEach(defect -> found.merge(defect.statement().kind(), 1, Integer::sum));
+        proof.information().forEach(defect -> found.merge(defect.statement().kind(), 1, Integer::sum));
         found.forEach((kind, many) -> {
             screen.line("");
             screen.line("For information, " + kind.name() + ": " + number(many) + " (--json names them)");
@@ -131,10 +130,16 @@ final class ProofText {
                         kind + " (" + number(all.size()) + "): "
                                 + all.stream()
                                         .limit(5)
-                                        .map(answer -> answer.statement().subject())
+                                        .map(answer -> named(answer.statement()))
                                         .distinct()
                                         .collect(Collectors.joining(", "))
                                 + (all.size() > 5 ? ", …" : "")));
+    }
+
+    private static String named(Statement statement) {
+        return statement.detail().isEmpty()
+                ? statement.subject()
+                : statement.subject() + " (" + statement.detail() + ")";
     }
 
     private static String number(long number) {

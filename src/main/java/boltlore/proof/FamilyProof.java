@@ -1,9 +1,15 @@
 package boltlore.proof;
 
+import boltlore.catalogue.Accepted;
 import boltlore.catalogue.Family;
 import boltlore.logic.Count;
+import boltlore.resolution.Severity;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that was asked of one family, with the answers in the order of the kinds.
@@ -12,8 +18,59 @@ import java.util.stream.Stream;
  */
 public record FamilyProof(Family family, Count orders, List<Answer> answers) {
 
+    /** All that was refuted, whatever it weighs. */
     public Stream<Answer.Defect> defects() {
         return only(Answer.Defect.class);
+    }
+
+    /** What somebody has to mend, or to accept where it does not stop orders. */
+    public Stream<Answer.Defect> openDefects() {
+        return defects()
+                .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
+                .filter(defect -> acceptance(defect).isEmpty());
+    }
+
+    /** What is good to know without being a defect. */
+    public Stream<Answer.Defect> information() {
+        return defects().filter(defect -> defect.statement().kind().severity() == Severity.INFORMS);
+    }
+
+    /** The defects that the family's file accepts. */
+    public Stream<Answer.Defect> acceptedDefects() {
+        return defects().filter(defect -> acceptance(defect).isPresent());
+    }
+
+    /** Why a defect was accepted; only what is to be looked at can be. */
+    public Optional<Accepted> acceptance(Answer.Defect defect) {
+        return defect.statement().kind().severity() == Severity.LOOK
+                ? family.accepted().stream()
+                        .filter(accepted ->
+                                accepted.finding().equals(defect.statement().title()))
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    /** Accepted findings that are none, or that cannot be accepted; those that were not reached are not among them. */
+    public List<IdleAcceptance> idleAcceptances() {
+        Map<String, Answer> byTitle = new HashMap<>();
+        answers.forEach(answer -> byTitle.putIfAbsent(answer.statement().title(), answer));
+        return family.accepted().stream()
+                .flatMap(accepted -> idle(accepted, byTitle.get(accepted.finding())).stream())
+                .toList();
+    }
+
+    private static Optional<IdleAcceptance> idle(Accepted accepted, @Nullable Answer answer) {
+        if (answer == null) {
+            return Optional.of(
+                    new IdleAcceptance(accepted, "it is the name of no finding that this family could have"));
+        }
+        if (answer instanceof Answer.Proved) {
+            return Optional.of(new IdleAcceptance(accepted, "no valid order has it any more"));
+        }
+        boolean stops = answer.statement().kind().severity() == Severity.STOPS;
+        return answer instanceof Answer.Defect && stops
+                ? Optional.of(new IdleAcceptance(accepted, "it stops the sheets of orders, so it counts all the same"))
+                : Optional.empty();
     }
 
     public <T extends Answer> Stream<T> only(Class<T> answer) {

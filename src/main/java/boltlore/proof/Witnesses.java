@@ -6,7 +6,6 @@ import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
-import boltlore.resolution.Severity;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +19,8 @@ public final class Witnesses {
     /** An order for each defect that an order can show, in the order of the defects. */
     public static Map<Answer.Defect, Order> of(Catalogue catalogue, FamilyProof proof) {
         Map<Answer.Defect, Order> all = new LinkedHashMap<>();
-        for (Answer.Defect defect : proof.defects().toList()) {
-            defect.witness()
-                    .filter(choices -> defect.statement().kind().severity() != Severity.INFORMS)
-                    .ifPresent(choices -> all.put(defect, order(catalogue, defect, choices, all.size() + 1)));
+        for (Answer.Defect defect : proof.openDefects().toList()) {
+            defect.witness().ifPresent(choices -> all.put(defect, order(catalogue, defect, choices, all.size() + 1)));
         }
         return all;
     }

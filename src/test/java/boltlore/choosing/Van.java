@@ -7,6 +7,7 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
 import boltlore.measure.OptionName;
+import boltlore.proof.Altered;
 import boltlore.resolution.Resolver;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -19,7 +20,20 @@ final class Van {
     static final Family FAMILY = CATALOGUE.family("pannier-van");
     static final Resolver RESOLVER = new Resolver(CATALOGUE);
 
+    /** The same without the limit that ties one socket to its market: a finding stops such kits. */
+    static final Resolver WITHOUT_SOCKET_LIMIT = new Resolver(withoutLimit("bs-1363-united-kingdom"));
+
     private Van() {}
+
+    private static Catalogue withoutLimit(String name) {
+        Family loose = Altered.with(
+                FAMILY,
+                "limits",
+                FAMILY.limits().stream()
+                        .filter(limit -> !limit.name().equals(name))
+                        .toList());
+        return Altered.with(CATALOGUE, "families", Map.of(loose.name(), loose));
+    }
 
     private static Catalogue read() {
         Outcome<Catalogue> outcome = CatalogueReader.read(Path.of("catalog"));

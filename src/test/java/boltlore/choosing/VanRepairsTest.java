@@ -2,10 +2,12 @@ package boltlore.choosing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.catalogue.Family;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
+import boltlore.resolution.Resolver;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
@@ -119,9 +121,12 @@ class VanRepairsTest {
 
     @Test
     void a_value_whose_every_kit_is_stopped_by_a_finding_is_not_offered() {
+        Resolver loose = Van.WITHOUT_SOCKET_LIMIT;
+        Family family = loose.catalogue().family("pannier-van");
+        Repairer other = new Repairer(new Chooser(family), new BestKits(loose, family, Deadline.NONE));
         Choices choices = Van.choices("market=united-kingdom", "charger=seven-two-way", "export=bs-1363");
 
-        Opening opening = repairer.opening(
+        Opening opening = other.opening(
                 choices,
                 Van.choice("market=australia-new-zealand"),
                 new Importance(Set.of(new OptionName("export"), new OptionName("charger")), List.of()));

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
@@ -51,6 +52,56 @@ class ProveCommandTest {
                 .contains("Touches 4 of 11 valid orders, 36.36 %: exactly those with size=large, print=stw.")
                 .contains("Lines: a, b")
                 .contains("To mend it: Add a line for these orders");
+    }
+
+    @Test
+    @DisplayName("ends with 0 where all that is to be looked at is accepted, and tells the reasons")
+    void ends_with_0_where_all_is_accepted() throws IOException {
+        Ran ran = Ran.boltlore("prove");
+
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
+        assertThat(ran.out())
+                .contains("No defect was found; 8 findings accepted.")
+                .contains("inlet of another market: type-1 (australia-new-zealand)")
+                .contains("Customers whose other vehicles were imported with Type 1");
+        JsonNode van = new ObjectMapper()
+                .readTree(Ran.boltlore("prove", "pannier-van", "--json").out())
+                .get(0);
+        assertThat(van.get("defects")).isEmpty();
+        assertThat(van.get("accepted")).hasSize(8);
+    }
+
+    @Test
+    @DisplayName(
+            "counts what is accepted in vain as no defect, and what stops orders as one in spite of being accepted")
+    void says_what_is_accepted_in_vain() throws IOException {
+        String accepted = ", \"accepted\": [{\"finding\": \"hole: print-film\", \"because\": \"So.\"},"
+                + " {\"finding\": \"dead line: a\", \"because\": \"So.\"},"
+                + " {\"finding\": \"line that no order brings: a\", \"because\": \"So.\"}]}";
+        Path edited = edited("film-hole/family.json", text -> text.strip().replaceAll("\\}$", accepted));
+
+        Ran ran = Ran.boltlore("prove", "film-hole", "--catalog", edited);
+
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
+        assertThat(ran.out())
+                .contains("1 defect")
+                .contains("stops the sheets: hole: print-film")
+                .contains("hole: print-film: it stops the sheets of orders, so it counts all the same.")
+                .contains("dead line: a: it is the name of no finding that this family could have.")
+                .contains("line that no order brings: a: no valid order has it any more.");
+    }
+
+    private Path edited(String file, UnaryOperator<String> edit) throws IOException {
+        Path copy = folder.resolve("edited");
+        try (Stream<Path> all = Files.walk(EXAMPLES)) {
+            for (Path from : all.filter(Files::isRegularFile).toList()) {
+                Path to = copy.resolve(EXAMPLES.relativize(from).toString());
+                Files.createDirectories(to.getParent());
+                String text = Files.readString(from);
+                Files.writeString(to, from.endsWith(file) ? edit.apply(text) : text);
+            }
+        }
+        return copy;
     }
 
     @Test
@@ -179,20 +230,9 @@ class ProveCommandTest {
     @Test
     @DisplayName("says which kits an edit changes")
     void says_which_kits_an_edit_changes() throws IOException {
-        Path edited = folder.resolve("edited");
-        try (Stream<Path> all = Files.walk(EXAMPLES)) {
-            for (Path from : all.filter(Files::isRegularFile).toList()) {
-                Path to = edited.resolve(EXAMPLES.relativize(from).toString());
-                Files.createDirectories(to.getParent());
-                String text = Files.readString(from);
-                Files.writeString(
-                        to,
-                        from.toString().contains("film-whole")
-                                ? text.replace(
-                                        "\"part\": \"EX-B\", \"quantity\": 1", "\"part\": \"EX-B\", \"quantity\": 3")
-                                : text);
-            }
-        }
+        Path edited = edited(
+                "film-whole/kit/kit.json",
+                text -> text.replace("\"part\": \"EX-B\", \"quantity\": 1", "\"part\": \"EX-B\", \"quantity\": 3"));
 
         Ran ran = Ran.boltlore("prove", "film-whole", "--catalog", edited, "--against", EXAMPLES);
 

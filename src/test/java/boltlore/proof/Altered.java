@@ -6,12 +6,12 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 
 /** Records with one component changed. */
-final class Altered {
+public final class Altered {
 
     private Altered() {}
 
     /** The same record but for one component. */
-    static <R extends Record> R with(R original, String component, Object value) {
+    public static <R extends Record> R with(R original, String component, Object value) {
         RecordComponent[] components = original.getClass().getRecordComponents();
         Object[] values = new Object[components.length];
         boolean found = false;

@@ -126,7 +126,7 @@ class InjectedDefectsTest {
                         van().line(
                                         "export-socket-bs-1363",
                                         "when",
-                                        all(is("export", "bs-1363"), is("market", "united-kingdom"))),
+                                        all(is("export", "bs-1363"), is("drive-unit", "small"))),
                         "hole: export-socket",
                         "orphan: export-breaker (export-socket)",
                         "orphan: cable-export (export-socket)",

@@ -84,7 +84,8 @@ final class Assembly {
                 head.finishes(),
                 head.pairs(),
                 new Holding(inFamily).complete(positions),
-                companions);
+                companions,
+                head.accepted());
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.Accepted;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Donor;
 import boltlore.catalogue.FinishRule;
@@ -14,12 +15,14 @@ import boltlore.json.TextShape;
 import boltlore.measure.OptionName;
 import boltlore.measure.Wording;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** families/…/family.json: the donor vehicle, the options, the limits, the finishes and the pairs. */
+/** families/…/family.json: the donor vehicle, the options, the limits, the finishes, the pairs, the accepted findings. */
 final class FamilyFile {
 
     /** What stands in the file; positions and companions stand in others. */
@@ -30,7 +33,8 @@ final class FamilyFile {
             List<Option> options,
             List<Limit> limits,
             Map<String, FinishRule> finishes,
-            List<Pair> pairs) {}
+            List<Pair> pairs,
+            List<Accepted> accepted) {}
 
     private enum Ship {
         ONE,
@@ -66,7 +70,8 @@ final class FamilyFile {
                 reader.objects("options", options::option),
                 reader.findObjects("limits", this::limit),
                 reader.findObject("finishes", this::finishes).orElse(Map.of()),
-                reader.findObjects("pairs", this::pair));
+                reader.findObjects("pairs", this::pair),
+                accepted(reader));
     }
 
     private static Donor donor(ObjectReader reader) {
@@ -100,6 +105,17 @@ final class FamilyFile {
         Condition forbidden = overOptions.orAlways(reader, "never");
         Limit limit = new Limit(name, because, source, never ? forbidden : when, never ? null : then);
         return reading.places().put(limit, reader.spot());
+    }
+
+    private static List<Accepted> accepted(ObjectReader reader) {
+        Set<String> findings = new HashSet<>();
+        return reader.findObjects("accepted", each -> {
+            Accepted accepted = new Accepted(each.text("finding"), each.text("because"));
+            if (!accepted.finding().isEmpty() && !findings.add(accepted.finding())) {
+                each.faultAt("finding", "'" + accepted.finding() + "' twice", "each finding once", "");
+            }
+            return accepted;
+        });
     }
 
     private Map<String, FinishRule> finishes(ObjectReader reader) {

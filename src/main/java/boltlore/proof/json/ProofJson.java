@@ -4,11 +4,10 @@ import boltlore.json.JsonOut;
 import boltlore.logic.Count;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
+import boltlore.proof.IdleAcceptance;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -24,17 +23,18 @@ public final class ProofJson {
      * @param witness name of the order that shows a defect, or empty
      */
     public static JsonOut.Members of(FamilyProof proof, Function<Answer.Defect, String> witness) {
-        List<Answer.Defect> defects = proof.defects().toList();
         return JsonOut.object()
                 .put("family", proof.family().name())
                 .put("validOrders", CountJson.of(proof.orders()))
                 .putIfAny("notCounted", proof.orders() instanceof Count.GivenUp givenUp ? givenUp.why() : null)
                 .put("statements", proof.answers().size())
-                .put("defects", JsonOut.list(weighing(defects, true), defect -> defect(defect, witness)))
+                .put("defects", JsonOut.list(proof.openDefects().toList(), defect -> defect(defect, witness)))
+                .put("accepted", JsonOut.list(proof.acceptedDefects().toList(), defect -> accepted(proof, defect)))
+                .put("acceptedInVain", JsonOut.list(proof.idleAcceptances(), ProofJson::idle))
                 .put(
                         "forInformation",
                         JsonOut.list(
-                                weighing(defects, false),
+                                proof.information().toList(),
                                 defect -> JsonOut.text(defect.statement().title())))
                 .put("proved", proved(proof))
                 .put(
@@ -50,15 +50,22 @@ public final class ProofJson {
                                 answer -> JsonOut.text(answer.statement().title())));
     }
 
-    private static List<Answer.Defect> weighing(List<Answer.Defect> defects, boolean wanted) {
-        return defects.stream()
-                .filter(defect -> wanted == (defect.statement().kind().severity() != Severity.INFORMS))
-                .toList();
+    private static JsonOut accepted(FamilyProof proof, Answer.Defect defect) {
+        return JsonOut.object()
+                .put("finding", defect.statement().title())
+                .put("because", proof.acceptance(defect).orElseThrow().because())
+                .put("touches", CountJson.of(defect.touched().orders()))
+                .putIfAny("percent", defect.touched().percent().orElse(null));
+    }
+
+    private static JsonOut idle(IdleAcceptance idle) {
+        return JsonOut.object().put("finding", idle.accepted().finding()).put("why", idle.why());
     }
 
     private static JsonOut defect(Answer.Defect defect, Function<Answer.Defect, String> witness) {
         Statement statement = defect.statement();
         return JsonOut.object()
+                .put("finding", statement.title())
                 .put("kind", statement.kind().name())
                 .put("subject", statement.subject())
                 .putIfAny("detail", statement.detail())

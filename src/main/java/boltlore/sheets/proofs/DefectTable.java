@@ -4,7 +4,6 @@ import boltlore.catalogue.Limit;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Statement;
-import boltlore.resolution.Severity;
 import boltlore.sheets.Column;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
@@ -21,9 +20,7 @@ final class DefectTable {
     static TableBuilder of(List<FamilyProof> proofs, Function<Answer.Defect, String> witness) {
         TableBuilder table = Table.named("defects").columns(columns());
         for (FamilyProof proof : proofs) {
-            proof.defects()
-                    .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
-                    .forEach(defect -> fill(table.row(), proof, defect, witness.apply(defect)));
+            proof.openDefects().forEach(defect -> fill(table.row(), proof, defect, witness.apply(defect)));
         }
         return table;
     }

@@ -30,6 +30,7 @@ public final class ProofReport {
                         .heading("By kind")
                         .add(SummaryTables.kinds(proofs)))
                 .page(Page.named("Defects").landscape().title("Defects").add(DefectTable.of(proofs, witness)))
+                .page(Page.named("Accepted").title("Accepted").add(RestTables.accepted(proofs)))
                 .page(Page.named("For information").title("For information").add(RestTables.information(proofs)))
                 .page(Page.named("Not proved").title("Not proved").add(RestTables.open(proofs)))
                 .build();

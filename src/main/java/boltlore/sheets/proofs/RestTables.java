@@ -2,7 +2,6 @@ package boltlore.sheets.proofs;
 
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
-import boltlore.resolution.Severity;
 import boltlore.sheets.Column;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
@@ -22,14 +21,33 @@ final class RestTables {
                         Column.text("subject", "About"),
                         Column.text("sentence", "What holds").atMost(60));
         for (FamilyProof proof : proofs) {
-            proof.defects()
-                    .filter(defect -> defect.statement().kind().severity() == Severity.INFORMS)
+            proof.information()
                     .map(Answer.Defect::statement)
                     .forEach(statement -> table.row()
                             .put("family", proof.family().name())
                             .put("kind", statement.kind().name())
                             .put("subject", statement.subject())
                             .put("sentence", statement.refuted()));
+        }
+        return table;
+    }
+
+    static TableBuilder accepted(List<FamilyProof> proofs) {
+        TableBuilder table = Table.named("accepted")
+                .columns(
+                        Column.text("family", "Family"),
+                        Column.text("finding", "Finding").atMost(40),
+                        Column.whole("touches", "Orders touched"),
+                        Column.text("because", "Accepted because").atMost(60));
+        for (FamilyProof proof : proofs) {
+            proof.acceptedDefects()
+                    .forEach(defect -> table.row()
+                            .put("family", proof.family().name())
+                            .put("finding", defect.statement().title())
+                            .put("touches", Counted.cell(defect.touched().orders()))
+                            .put(
+                                    "because",
+                                    proof.acceptance(defect).orElseThrow().because()));
         }
         return table;
     }

@@ -26,6 +26,7 @@ final class SummaryTables {
                         Column.whole("statements", "Statements"),
                         Column.whole("stops", "Defects that stop"),
                         Column.whole("look", "Defects to look at"),
+                        Column.whole("accepted", "Accepted"),
                         Column.whole("open", "Not proved"));
         for (FamilyProof proof : proofs) {
             table.row()
@@ -34,13 +35,14 @@ final class SummaryTables {
                     .put("statements", proof.answers().size())
                     .put("stops", defects(proof, Severity.STOPS))
                     .put("look", defects(proof, Severity.LOOK))
+                    .put("accepted", proof.acceptedDefects().count())
                     .put("open", RestTables.openOf(proof).count());
         }
         return table;
     }
 
     private static long defects(FamilyProof proof, Severity severity) {
-        return proof.defects()
+        return proof.openDefects()
                 .filter(defect -> defect.statement().kind().severity() == severity)
                 .count();
     }

@@ -1,0 +1,9 @@
+package boltlore.catalogue;
+
+/**
+ * A finding that valid orders of a family may have and that somebody has looked at and left as it is.
+ *
+ * @param finding as a proof names it, for example 'stray: cover (late)'
+ * @param because the reason, in full
+ */
+public record Accepted(String finding, String because) {}
