@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             PartsCommand.class,
             CoatCommand.class,
+            FilmCommand.class,
             CheckCommand.class,
             ProveCommand.class
         },
@@ -31,7 +32,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done, and nothing stops",
-            "1:an order's choices or findings stop its sheets, or a proof found a defect",
+            "1:an order's choices or findings stop its sheets, coated pieces are not accepted, or a proof found a defect",
             "2:the command was called wrongly",
             "3:a catalogue or order has faults",
             "4:a result could not be written",

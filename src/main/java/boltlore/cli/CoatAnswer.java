@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 /** A coating plan as the terminal and as programs get it. */
 final class CoatAnswer {
 
+    static final String NOTHING = "No order of these can be coated, or not the late one.";
+
     private CoatAnswer() {}
 
     static void print(Screen screen, CoatJob job, Path out) {
@@ -31,10 +33,12 @@ final class CoatAnswer {
             screen.line("Late order " + late.late().name() + ": " + LateWords.of(late));
             late.loads().forEach(move -> screen.line("  " + load(move)));
         }
-        job.through().stream()
-                .filter(order -> order.late(job.start()))
-                .forEach(order -> screen.line("  " + order.order().name() + " needs its pieces by " + order.needBy()
-                        + " and has them coated on " + order.on(job.start()) + ": tell sales."));
+        job.through().stream().filter(order -> order.late(job.start())).forEach(order -> late(screen, order, job));
+    }
+
+    private static void late(Screen screen, OrderThrough order, CoatJob job) {
+        screen.line("  " + order.order().name() + " needs its pieces by " + order.needBy() + " and has them coated on "
+                + order.on(job.start()) + ": tell sales.");
     }
 
     private static String load(LateMoves.LoadMove move) {

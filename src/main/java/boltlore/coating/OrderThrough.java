@@ -2,7 +2,6 @@ package boltlore.coating;
 
 import boltlore.order.Order;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,16 +22,16 @@ public record OrderThrough(Order order, int round, @Nullable LocalDate needBy, i
         Map<String, Integer> lastLoad = lastLoads(plan);
         Map<String, Integer> day = days(plan, timetable);
         Map<String, Integer> pieces = pieces(plan);
-        List<OrderThrough> all = new ArrayList<>();
-        plan.rounds()
-                .forEach(round -> round.orders().forEach(order -> {
-                    String name = order.name();
-                    int last = lastLoad.getOrDefault(name, 0);
-                    LocalDate needBy = CoatPlanner.needBy(order, assemblyDays);
-                    int count = pieces.getOrDefault(name, 0);
-                    all.add(new OrderThrough(order, round.number(), needBy, count, last, day.getOrDefault(name, 0)));
-                }));
-        return List.copyOf(all);
+        return plan.rounds().stream()
+                .flatMap(round -> round.orders().stream()
+                        .map(order -> new OrderThrough(
+                                order,
+                                round.number(),
+                                CoatPlanner.needBy(order, assemblyDays),
+                                pieces.getOrDefault(order.name(), 0),
+                                lastLoad.getOrDefault(order.name(), 0),
+                                day.getOrDefault(order.name(), 0))))
+                .toList();
     }
 
     private static Map<String, Integer> lastLoads(CoatPlan plan) {

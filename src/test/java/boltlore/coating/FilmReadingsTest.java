@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
@@ -71,6 +72,65 @@ class FilmReadingsTest {
             assertThat(sample.acceptUpTo())
                     .isEqualTo(row.number("expected_accept_up_to_defects").intValueExact());
         }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("sets")
+    @DisplayName("A batch of one piece, all of it read, is accepted or rejected as the published examples are")
+    void batch_of_one(CheckRow row) {
+        FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(new FilmReading(1, "P-1", "", readings(row))));
+        assertThat(verdict.decision())
+                .isEqualTo(
+                        row.text("expected_decision").equals("accept")
+                                ? FilmVerdict.Decision.ACCEPTED
+                                : FilmVerdict.Decision.REJECTED);
+    }
+
+    @Test
+    @DisplayName("Of 11 pieces 10 are read and one may fall short, two may not, and nine are too few")
+    void lot() {
+        assertThat(decision(11, 9, 1)).isEqualTo(FilmVerdict.Decision.ACCEPTED);
+        assertThat(decision(11, 8, 2)).isEqualTo(FilmVerdict.Decision.REJECTED);
+        assertThat(decision(11, 9, 0)).isEqualTo(FilmVerdict.Decision.READ_MORE);
+    }
+
+    @Test
+    @DisplayName("Two short pieces reject a batch although it is not read to the end")
+    void rejected_early() {
+        assertThat(decision(11, 1, 2)).isEqualTo(FilmVerdict.Decision.REJECTED);
+    }
+
+    @Test
+    @DisplayName("A mean of 121 µm over at most 120 µm is good, and told to engineering; 120 µm is not told")
+    void too_thick() {
+        FilmDemand demand = FilmDemand.of(SampleShop.OWN_BLACK);
+        assertThat(PieceVerdict.of(new FilmReading(1, "P-1", "", um("121")), demand)
+                        .tooThick())
+                .isTrue();
+        assertThat(PieceVerdict.of(new FilmReading(1, "P-1", "", um("121")), demand)
+                        .good())
+                .isTrue();
+        assertThat(PieceVerdict.of(new FilmReading(1, "P-1", "", um("120")), demand)
+                        .tooThick())
+                .isFalse();
+    }
+
+    @Test
+    void a_part_of_which_no_piece_was_read_is_named() {
+        assertThat(FilmVerdict.of(batch(2), List.of()).unread()).containsExactly("P-1");
+    }
+
+    private static FilmVerdict.Decision decision(int pieces, int good, int shortOf) {
+        List<FilmReading> readings = new ArrayList<>();
+        for (int i = 0; i < good + shortOf; i++) {
+            readings.add(new FilmReading(1, "P-1", "", um(i < good ? "70" : "59")));
+        }
+        return FilmVerdict.of(batch(pieces), readings).decision();
+    }
+
+    private static OvenBatch batch(int pieces) {
+        BatchRow row = SampleOrders.row(SampleShop.part("P-1", SampleShop.coat("0.1")), SampleShop.coat("0.1"), pieces);
+        return new OvenBatch(1, SampleShop.OWN_BLACK, SampleShop.OVEN, List.of(row), List.of());
     }
 
     private static List<BigDecimal> um(String... readings) {

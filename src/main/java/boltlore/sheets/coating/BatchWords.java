@@ -1,7 +1,9 @@
 package boltlore.sheets.coating;
 
 import boltlore.catalogue.Coats;
+import boltlore.catalogue.Feature;
 import boltlore.coating.BatchRow;
+import boltlore.coating.FilmDemand;
 import boltlore.coating.FilmGrowth;
 import boltlore.coating.OvenBatch;
 import java.util.ArrayList;
@@ -10,16 +12,18 @@ import java.util.List;
 /** What is worth saying about the masks and threads of one batch. */
 final class BatchWords {
 
+    private static final String FACES = "Bearing faces stay bare: more than " + FilmDemand.MOST_UNDER_PRELOAD_UM
+            + " µm under the head or washer of a preloaded joint come off before it is fitted.";
+
     private BatchWords() {}
 
     static List<String> notes(OvenBatch batch) {
         List<String> notes = new ArrayList<>();
-        int coats = batch.finish().coats().size();
-        int places = PartsTable.masks(batch.rows());
-        if (coats > 1 && places > 0) {
-            notes.add(
-                    "Masks are fitted anew for each coat: " + places + " places, " + places * coats
-                            + " fittings. Take them off when the coat below is cured and cool, and look for powder under them.");
+        if (batch.finish().coats().size() > 1 && PartsTable.masks(batch.rows()) > 0) {
+            notes.add(anew(batch));
+        }
+        if (batch.rows().stream().anyMatch(BatchWords::faced)) {
+            notes.add(FACES);
         }
         if (batch.rows().stream().anyMatch(BatchWords::chased)) {
             notes.add(chase(batch));
@@ -27,8 +31,19 @@ final class BatchWords {
         return notes;
     }
 
+    private static String anew(OvenBatch batch) {
+        int places = PartsTable.masks(batch.rows());
+        return "Masks are fitted anew for each coat: " + places + " places, "
+                + places * batch.finish().coats().size()
+                + " fittings. Take them off when the coat below is cured and cool, and look for powder under them.";
+    }
+
     private static boolean chased(BatchRow row) {
         return row.coat().features().stream().anyMatch(CoatWords::chased);
+    }
+
+    private static boolean faced(BatchRow row) {
+        return row.coat().features().stream().anyMatch(feature -> feature.kind() == Feature.Kind.FACE);
     }
 
     private static String chase(OvenBatch batch) {

@@ -84,7 +84,7 @@ public final class CoatSheet {
     }
 
     /** 'Order BL-1001', 'Orders BL-1001, BL-1002', or how many where there are more than fit a footer. */
-    private static String orders(CoatPlan plan) {
+    static String orders(CoatPlan plan) {
         List<Order> orders = plan.orders();
         if (orders.size() > NAMED_IN_FOOTER) {
             return orders.size() + " orders, " + orders.get(0).name() + " first";
@@ -94,7 +94,7 @@ public final class CoatSheet {
     }
 
     /** The day of the latest order: the sheet cannot be older. */
-    private static Optional<LocalDate> placed(CoatPlan plan) {
+    static Optional<LocalDate> placed(CoatPlan plan) {
         return plan.orders().stream()
                 .map(Order::placed)
                 .filter(Objects::nonNull)

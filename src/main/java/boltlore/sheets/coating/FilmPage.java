@@ -4,6 +4,7 @@ import boltlore.coating.OvenBatch;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
 
 /** What is read of one batch after its last coat: earth points and film. */
 final class FilmPage {
@@ -15,13 +16,17 @@ final class FilmPage {
         String title = number + ", film: " + batch.finish().says().english();
         PageBuilder page =
                 Page.named(number + " film").landscape().footer(footer).title(title);
-        page.add(Particulars.named("instruments")
-                .leave("gauge", "Film gauge number")
-                .leave("calibrated", "Gauge calibrated until")
-                .leave("meter", "Resistance meter"));
+        page.add(instruments());
         CoatingCautions.on(page, CoatingCautions.REMINDER);
         EarthTable.on(page, batch.rows());
         page.heading("Film readings").note(FilmTable.acceptance(batch)).add(FilmTable.of(batch));
         return page.signatures("Inspected and released to stores by");
+    }
+
+    private static ParticularsBuilder instruments() {
+        return Particulars.named("instruments")
+                .leave("gauge", "Film gauge number")
+                .leave("calibrated", "Gauge calibrated until")
+                .leave("meter", "Resistance meter");
     }
 }

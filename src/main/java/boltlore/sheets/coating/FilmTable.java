@@ -1,8 +1,7 @@
 package boltlore.sheets.coating;
 
-import boltlore.catalogue.Coats;
 import boltlore.coating.BatchRow;
-import boltlore.coating.FilmAcceptance;
+import boltlore.coating.FilmDemand;
 import boltlore.coating.OvenBatch;
 import boltlore.coating.ReadingSample;
 import boltlore.sheets.Column;
@@ -14,6 +13,7 @@ import java.util.List;
 final class FilmTable {
 
     private static final Column[] COLUMNS = {
+        Column.text("batch", "Batch"),
         Column.text("part", "Part"),
         Column.text("name", "Name").atMost(24),
         Column.blank("piece", "Which piece"),
@@ -29,7 +29,8 @@ final class FilmTable {
     };
 
     private static final String GAUGE =
-            " Magnetic gauge on steel, eddy current on aluminium, zeroed on the bare metal.";
+            " Magnetic gauge on steel (ISO 2178), eddy current on aluminium (ISO 2360), zeroed on the bare metal; on"
+                    + " galvanised steel take off the zinc.";
 
     private FilmTable() {}
 
@@ -39,7 +40,7 @@ final class FilmTable {
         for (int i = 0; i < counts.size(); i++) {
             BatchRow row = batch.rows().get(i);
             for (int piece = 0; piece < counts.get(i); piece++) {
-                PieceCells.named(table.row(), row);
+                PieceCells.named(table.row(), row).put("batch", String.valueOf(batch.number()));
             }
         }
         return table;
@@ -57,20 +58,9 @@ final class FilmTable {
 
     /** When the film is good, in words with its figures. */
     static String acceptance(OvenBatch batch) {
-        List<Coats> coats = batch.finish().coats();
-        int least = coats.stream().mapToInt(Coats::filmMinUm).sum();
-        int most = coats.stream().mapToInt(Coats::filmMaxUm).sum();
-        String floor = CoatWords.plain(new FilmAcceptance(least).floorUm());
-        return (coats.size() > 1 ? "All coats together. " : "")
-                + "Read each piece below at five places after cooling. A piece is good where the mean of the five is at"
-                + " least " + least + " µm and none is under " + floor + " µm; over " + most + " µm tell engineering. "
-                + sample(batch) + GAUGE;
-    }
-
-    private static String sample(OvenBatch batch) {
-        ReadingSample sample = ReadingSample.of(batch.pieces());
-        String shortfall = sample.acceptUpTo() == 0 ? "none" : "at most " + sample.acceptUpTo();
-        return "At least " + sample.pieces() + " of " + batch.pieces() + " are read, and " + shortfall
-                + " of them may fall short, or the batch is held.";
+        String all = batch.finish().coats().size() > 1 ? "All coats together. " : "";
+        return all + "Read each piece below at five places after cooling. "
+                + FilmRule.piece(FilmDemand.of(batch.finish())) + " "
+                + FilmRule.batch(ReadingSample.of(batch.pieces()), batch.pieces()) + GAUGE;
     }
 }

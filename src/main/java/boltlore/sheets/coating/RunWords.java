@@ -16,11 +16,13 @@ final class RunWords {
         }
         String from = change.from().isEmpty() ? "" : "from " + change.from() + " ";
         String how = change.toDarker() ? "to darker" : "to the last speck";
-        if (change.work().minutes() == 0) {
-            return "yes, " + from + how;
-        }
-        return "yes, " + from + how + ": " + change.work().minutes() + " min by "
-                + CoatWords.count(change.work().people(), "person", "people") + ", "
-                + CoatWords.plain(change.work().powderKg()) + " kg lost, " + PlanWords.money(change.cost(), job);
+        return "yes, " + from + how + (change.work().minutes() == 0 ? "" : work(change, job));
+    }
+
+    private static String work(ChangeOver change, CoatJob job) {
+        String people = CoatWords.count(change.work().people(), "person", "people");
+        String lost = CoatWords.plain(change.work().powderKg()) + " kg lost";
+        return ": " + change.work().minutes() + " min by " + people + ", " + lost + ", "
+                + PlanWords.money(change.cost(), job);
     }
 }

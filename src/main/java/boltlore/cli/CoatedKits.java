@@ -1,0 +1,49 @@
+package boltlore.cli;
+
+import boltlore.answers.OrderKit;
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.coating.CoatPlanner;
+import boltlore.coating.LateMoves;
+import boltlore.sheets.coating.CoatJob;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Orders to coat together, resolved, and perhaps one that comes late. */
+record CoatedKits(
+        Catalogue catalogue,
+        List<OrderKit> planned,
+        @Nullable OrderKit late) {
+
+    /** Orders that something stops, which stay out of the plan. */
+    List<OrderKit> stopped() {
+        return Stream.concat(planned.stream(), Stream.ofNullable(late))
+                .filter(kit -> !kit.issuesSheets())
+                .toList();
+    }
+
+    /** The plan, or nothing where no order can be coated, or not the late one. */
+    Optional<CoatJob> job(@Nullable LocalDate start) {
+        List<Bill> bills = planned.stream().flatMap(CoatedKits::bill).toList();
+        if (bills.isEmpty() || (late != null && !late.issuesSheets())) {
+            return Optional.empty();
+        }
+        return Optional.of(Stream.ofNullable(late)
+                .flatMap(CoatedKits::bill)
+                .findFirst()
+                .map(bill -> with(bill, bills, start))
+                .orElseGet(() -> new CoatJob(CoatPlanner.of(bills, catalogue), catalogue.workshop(), start, null)));
+    }
+
+    private CoatJob with(Bill lateBill, List<Bill> bills, @Nullable LocalDate start) {
+        LateMoves moves = LateMoves.of(bills, lateBill, catalogue);
+        return new CoatJob(moves.after(), catalogue.workshop(), start, moves);
+    }
+
+    private static Stream<Bill> bill(OrderKit kit) {
+        return kit.issuesSheets() ? Stream.ofNullable(kit.bill()) : Stream.of();
+    }
+}

@@ -1,0 +1,178 @@
+package boltlore.cli;
+
+import static boltlore.cli.Ran.boltlore;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demo's orders planned together, and what the coating shop wrote down of them. */
+class CoatCommandTest {
+
+    private static final String FIRST = "catalog/orders/bl-1001.json";
+    private static final String SECOND = "catalog/orders/bl-1002.json";
+    private static final String STOPPED = "catalog/orders/bl-1006.json";
+
+    private static final String READINGS = "Batch,Part,Which piece,Reading 1,Reading 2,Reading 3,Reading 4,Reading 5\n";
+
+    @TempDir
+    private Path folder;
+
+    private Path out() {
+        return folder.resolve("out");
+    }
+
+    private Path written(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    @Nested
+    class Coat {
+
+        @Test
+        void tells_runs_change_overs_and_loads_with_the_least() {
+            Ran ran = boltlore("coat", FIRST, SECOND, "--out", out());
+            assertThat(ran.exit()).as("%s", ran).isZero();
+            assertThat(ran.out())
+                    .contains("Batch of 2 orders written to")
+                    .contains("change-overs (")
+                    .contains("(fewer than ");
+            assertThat(out().resolve("powder-coat-batch.xlsx")).isRegularFile();
+        }
+
+        @Test
+        void with_a_first_day_what_comes_late_is_told() {
+            Ran ran = boltlore("coat", FIRST, "--start", "2026-06-15", "--out", out());
+            assertThat(ran.out()).contains("BL-1001 needs its pieces by 2026-06-13");
+        }
+
+        @Test
+        void early_enough_nothing_is_told() {
+            Ran ran = boltlore("coat", FIRST, "--start", "2026-06-01", "--out", out());
+            assertThat(ran.out()).doesNotContain("tell sales");
+        }
+
+        @Test
+        void a_late_order_says_what_it_moves() {
+            Ran ran = boltlore("coat", FIRST, "--late", SECOND, "--out", out());
+            assertThat(ran.exit()).as("%s", ran).isZero();
+            assertThat(ran.out())
+                    .contains("Late order BL-1002: Nothing that is planned is hung elsewhere.")
+                    .contains("if everything were planned")
+                    .contains("takes more: ");
+        }
+
+        @Test
+        void a_late_order_that_is_planned_already() {
+            Ran ran = boltlore("coat", FIRST, "--late", FIRST, "--out", out());
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err()).contains("order BL-1001, which is among the orders already");
+        }
+
+        @Test
+        void an_order_given_twice() {
+            Ran ran = boltlore("coat", FIRST, FIRST, "--out", out());
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err()).contains("Give each order once.");
+        }
+
+        @Test
+        void a_late_order_that_something_stops() {
+            Ran ran = boltlore("coat", FIRST, "--late", STOPPED, "--out", out());
+            assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(ran.out()).contains("or not the late one");
+        }
+
+        @Test
+        void a_day_that_is_none() {
+            Ran ran = boltlore("coat", FIRST, "--start", "tomorrow", "--out", out());
+            assertThat(ran.exit()).isEqualTo(Exit.USAGE);
+            assertThat(ran.err())
+                    .contains("'tomorrow' is no day: write it as 2026-06-01")
+                    .doesNotContain("java.");
+        }
+
+        @Test
+        void for_programs() {
+            Ran ran = boltlore("coat", FIRST, "--late", SECOND, "--json", "--out", out());
+            assertThat(ran.out())
+                    .startsWith("{")
+                    .contains("\"leastLoads\"")
+                    .contains("\"late\"")
+                    .contains("\"morePieces\"");
+        }
+    }
+
+    @Nested
+    class Film {
+
+        private Ran film(String rows, Object... more) throws IOException {
+            Object[] words = new Object[6 + more.length];
+            Object[] first = {"film", SECOND, "--record", written("film.csv", READINGS + rows), "--out", out()};
+            System.arraycopy(first, 0, words, 0, 6);
+            System.arraycopy(more, 0, words, 6, more.length);
+            return boltlore(words);
+        }
+
+        @Test
+        void accepted() throws IOException {
+            Ran ran = film("1,PV-BL-S,BL-1002 1,70,71,72,73,74\n1,PV-UT-M,BL-1002 1,70,71,72,73,74\n");
+            assertThat(ran.exit()).as("%s", ran).isZero();
+            assertThat(ran.out())
+                    .contains("Batch 1, Black, satin, on aluminium: accepted: 2 read of at least 2")
+                    .contains("quality label")
+                    .contains("sampling");
+            assertThat(out().resolve("coating-record.xlsx")).isRegularFile();
+        }
+
+        @Test
+        void rejected() throws IOException {
+            Ran ran = film("1,PV-UT-M,BL-1002 1,57,60,59,62,53\n");
+            assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(ran.out()).contains("rejected: 1 read of at least 2").contains("mean under 60 µm, mean 58.2 µm");
+        }
+
+        @Test
+        void too_few() throws IOException {
+            Ran ran = film("1,PV-UT-M,BL-1002 1,70,71,72,73,74\n");
+            assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(ran.out()).contains("read more: 1 read of at least 2").contains("not read: PV-BL-S");
+        }
+
+        @Test
+        void powder_out_of_what_is_usual() throws IOException {
+            Path powder = written("powder.csv", "Run,Issued (kg)\n1,0.5\n");
+            Ran ran = boltlore("film", SECOND, "--record", powder, "--out", out());
+            assertThat(ran.exit()).isZero();
+            assertThat(ran.out()).contains("0.5 kg issued, 0.175 kg by theory").contains("more than usual");
+        }
+
+        @Test
+        void text_for_a_reading() throws IOException {
+            Ran ran = film("1,PV-UT-M,BL-1002 1,thick,71,72,73,74\n");
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err()).contains("film.csv:2 reading 1: found 'thick'; expected a film in µm");
+            assertThat(out()).doesNotExist();
+        }
+
+        @Test
+        @DisplayName("A file that is not there is told as CSV")
+        void missing() {
+            Ran ran = boltlore("film", SECOND, "--record", folder.resolve("none.csv"), "--out", out());
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err()).contains("nothing of that name").contains("a CSV file");
+        }
+
+        @Test
+        void for_programs() throws IOException {
+            assertThat(film("1,PV-UT-M,BL-1002 1,70,71,72,73,74\n", "--json").out())
+                    .startsWith("{")
+                    .contains("\"decision\": \"read more\"");
+        }
+    }
+}
