@@ -1,0 +1,58 @@
+package boltlore.cutting.packing;
+
+import java.math.BigInteger;
+import java.util.BitSet;
+import java.util.List;
+
+/** Which sums bought bars can cost at all: a bound between two such sums may be raised to the higher one. */
+final class Affordable {
+
+    private static final int MOST_SUMS = 5_000_000;
+
+    private final long unit;
+    private final BitSet sums;
+
+    private Affordable(long unit, BitSet sums) {
+        this.unit = unit;
+        this.sums = sums;
+    }
+
+    /** All sums up to that one and one bar more; where they are too many, every sum counts as affordable. */
+    static Affordable upTo(long most, List<Stock> stocks) {
+        long[] costs = stocks.stream()
+                .filter(Stock::isBought)
+                .mapToLong(Stock::cost)
+                .filter(cost -> cost > 0)
+                .distinct()
+                .toArray();
+        long unit = 0;
+        long dearest = 0;
+        for (long cost : costs) {
+            unit = BigInteger.valueOf(unit).gcd(BigInteger.valueOf(cost)).longValue();
+            dearest = Math.max(dearest, cost);
+        }
+        boolean few = unit > 0 && (most + dearest) / unit <= MOST_SUMS;
+        return few
+                ? new Affordable(unit, sums(costs, unit, (int) ((most + dearest) / unit)))
+                : new Affordable(1, new BitSet());
+    }
+
+    private static BitSet sums(long[] costs, long unit, int most) {
+        BitSet sums = new BitSet(most + 1);
+        sums.set(0);
+        for (int sum = 0; sum >= 0; sum = sums.nextSetBit(sum + 1)) {
+            for (long cost : costs) {
+                if (sum + cost / unit <= most) {
+                    sums.set((int) (sum + cost / unit));
+                }
+            }
+        }
+        return sums;
+    }
+
+    /** The least affordable sum that is not under the bound. */
+    long atLeast(long bound) {
+        int found = sums.nextSetBit((int) Math.min(Integer.MAX_VALUE, (bound + unit - 1) / unit));
+        return found < 0 ? bound : found * unit;
+    }
+}

@@ -1,0 +1,60 @@
+package boltlore.cutting.packing;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Packs a task as well as is known: textbook rules first; where they do not meet the bound, a linear program that gives a
+ * better bound and better bars; for few pieces, a search of all ways. The same task gives the same packing.
+ */
+public final class Packer {
+
+    /** Above this the linear program takes too long; the bound by length is good then anyway. */
+    private static final int MOST_KINDS_TO_SOLVE = 150;
+
+    private Packer() {}
+
+    public static Packing of(Task task) {
+        if (task.kinds().isEmpty()) {
+            return new Packing(List.of(), 0, 0);
+        }
+        Choice best = byRule(task);
+        Affordable affordable = Affordable.upTo(best.cost(), task.stocks());
+        long bound = affordable.atLeast(quickBound(task));
+        if (best.cost() > bound && task.kinds().size() <= MOST_KINDS_TO_SOLVE) {
+            FillProgram solved = FillProgram.solved(
+                    task, task.counts(), new int[task.stocks().size()]);
+            bound = Math.max(bound, affordable.atLeast(Bounds.byPrices(task, solved.prices())));
+            best = Dive.from(task, solved, best, bound);
+        }
+        if (best.cost() > bound) {
+            Completion search = new Completion(task, best, bound, affordable);
+            best = search.best();
+            bound = search.searchedAll() ? best.cost() : bound;
+        }
+        return new Packing(best.bars(), best.cost(), bound);
+    }
+
+    static long quickBound(Task task) {
+        long byLength = Bounds.byLength(task);
+        if (task.stocks().size() > 1) {
+            return byLength;
+        }
+        Stock only = task.stocks().get(0);
+        return Math.max(byLength, Bounds.bars(task.kinds(), only.room()) * only.cost());
+    }
+
+    private static Choice byRule(Task task) {
+        Choice best = Tidy.of(
+                task, BarByBar.of(task, task.counts(), new int[task.stocks().size()]));
+        long longest = task.kinds().get(0).length() + task.mostExposed();
+        for (int stock : IntStream.range(0, task.stocks().size()).toArray()) {
+            Stock bars = task.stocks().get(stock);
+            if (bars.isBought() && bars.room() >= longest) {
+                best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
+                best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.BEST)));
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,83 @@
+package boltlore.cutting.packing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Makes a choice of bars better without packing anew: cheaper bars where they do, and bars at hand before bought ones. */
+final class Tidy {
+
+    private final Task task;
+    private final List<Filled> bars;
+    private final int[] left;
+
+    private Tidy(Task task, List<Filled> bars) {
+        this.task = task;
+        this.bars = new ArrayList<>(bars);
+        this.left = task.stocks().stream().mapToInt(Stock::most).toArray();
+        bars.forEach(bar -> take(bar.stock(), 1));
+    }
+
+    static Choice of(Task task, List<Filled> bars) {
+        Tidy tidy = new Tidy(task, bars);
+        tidy.cheapen();
+        tidy.useUp();
+        tidy.cheapen();
+        return Choice.of(task, tidy.bars);
+    }
+
+    private void take(int stock, int number) {
+        left[stock] -= task.stocks().get(stock).isBought() ? 0 : number;
+    }
+
+    /** Puts what is on each bar onto the cheapest that holds it; of equal cost, the shortest. */
+    private void cheapen() {
+        bars.removeIf(bar -> bar.pieces() == 0);
+        bars.replaceAll(bar -> {
+            long load = task.load(bar);
+            take(bar.stock(), -1);
+            int best = IntStream.range(0, left.length)
+                    .filter(stock -> left[stock] > 0 && task.stocks().get(stock).room() >= load)
+                    .boxed()
+                    .min(Comparator.comparingLong(
+                                    (Integer stock) -> task.stocks().get(stock).cost())
+                            .thenComparingLong(stock -> task.stocks().get(stock).room()))
+                    .orElse(bar.stock());
+            take(best, 1);
+            return bar.on(best);
+        });
+    }
+
+    /** Moves pieces from bought bars to bars at hand that nothing is on yet, where no more becomes scrap by it. */
+    private void useUp() {
+        IntStream.range(0, left.length)
+                .filter(stock -> !task.stocks().get(stock).isBought() && left[stock] > 0)
+                .boxed()
+                .sorted(Comparator.comparingLong(
+                        stock -> task.stocks().get(stock).room()))
+                .forEach(this::useUp);
+    }
+
+    private void useUp(int stock) {
+        for (int i = bars.size() - 1; i >= 0 && left[stock] > 0; i--) {
+            Filled bar = bars.get(i);
+            if (task.stocks().get(bar.stock()).isBought()) {
+                int[] moved = new BestFill(task, bar.counts())
+                        .any(task.stocks().get(stock).room());
+                Filled onHand = new Filled(stock, moved);
+                Filled rest = bar.less(moved);
+                if (onHand.pieces() > 0 && task.scrap(onHand) + scrap(rest) <= task.scrap(bar)) {
+                    take(stock, 1);
+                    bars.set(i, rest);
+                    bars.add(onHand);
+                }
+            }
+        }
+        bars.removeIf(bar -> bar.pieces() == 0);
+    }
+
+    private long scrap(Filled bar) {
+        return bar.pieces() == 0 ? 0 : task.scrap(bar);
+    }
+}
