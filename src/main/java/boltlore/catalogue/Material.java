@@ -3,12 +3,19 @@ package boltlore.catalogue;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
-/** Material that parts are cut from: density in kg/m³, thickness in mm for flat stock, stock length in mm for bars. */
+/**
+ * Material that parts are cut from.
+ *
+ * @param thicknessMm of flat stock, or of a wall
+ * @param bars the bars it is bought in, or null where nothing is sawn from it or that is not known
+ * @param bending how it bends, or null where it is not bent or that is not known
+ */
 public record Material(
         String name,
         String says,
         String form,
         BigDecimal densityKgM3,
         @Nullable BigDecimal thicknessMm,
-        @Nullable Integer barMm,
-        @Nullable BigDecimal pricePerKg) {}
+        @Nullable BigDecimal pricePerKg,
+        @Nullable BarStock bars,
+        @Nullable Bending bending) {}

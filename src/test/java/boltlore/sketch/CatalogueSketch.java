@@ -88,8 +88,9 @@ public final class CatalogueSketch {
                         "sheet",
                         new BigDecimal(densityKgM3),
                         new BigDecimal(thicknessMm),
+                        new BigDecimal("1.40"),
                         null,
-                        new BigDecimal("1.40")));
+                        null));
         return this;
     }
 

@@ -27,8 +27,10 @@ final class CrossChecks {
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);
         }
-        // What could not be read may be just what would have used a part.
+        // What could not be read may be just what would have used a part, or the bars that would have been long enough.
         if (reading.faults().none()) {
+            new SawnPieces(catalogue, reading).check();
+            new BentBlanks(catalogue, reading).check();
             UnusedParts.check(catalogue, reading);
         }
     }

@@ -19,6 +19,7 @@ enum Kind {
     MASK("a mask of the coating shop", TextShape.NAME),
     POWDER("a powder of the coating shop", TextShape.PART_NUMBER),
     FINISH("a finish", TextShape.NAME),
+    SAW("a saw of the workshop", TextShape.NAME),
     MATERIAL("a material", TextShape.NAME),
     PART("a part", TextShape.PART_NUMBER),
     OPTION("an option", TextShape.NAME, true),

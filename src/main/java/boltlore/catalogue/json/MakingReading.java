@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.Blank;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Cut;
 import boltlore.catalogue.Drawing;
@@ -16,6 +17,7 @@ import boltlore.json.TextShape;
 import boltlore.json.Values;
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What a part is made of and how it is made. */
 final class MakingReading {
@@ -51,8 +53,14 @@ final class MakingReading {
         return new Making(
                 reader.findObject("drawing", MakingReading::drawing).orElse(null),
                 reading.findMentioned(reader, "material", Kind.MATERIAL),
+                blank(reader),
                 reader.findObjects("cut", this::cut),
                 reader.findObjects("operations", MakingReading::operation));
+    }
+
+    private @Nullable Blank blank(ObjectReader reader) {
+        return reader.findObject("blank", each -> reading.places().put(BlankReading.blank(each), each.spot()))
+                .orElse(null);
     }
 
     private static Drawing drawing(ObjectReader reader) {
@@ -60,11 +68,12 @@ final class MakingReading {
     }
 
     private Cut cut(ObjectReader reader) {
-        return new Cut(
+        Cut cut = new Cut(
                 reading.mentioned(reader, "material", Kind.MATERIAL),
                 reader.decimal("lengthMm", Range.above(0, 100_000)),
                 reader.whole("count", 1, 100_000),
                 endAngles(reader));
+        return reading.places().put(cut, reader.spot());
     }
 
     private static List<BigDecimal> endAngles(ObjectReader reader) {

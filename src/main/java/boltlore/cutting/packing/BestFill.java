@@ -5,7 +5,7 @@ import java.util.Arrays;
 /** Fills one bar as full as it can be with what is still wanted, by searching longest first up to a number of steps. */
 final class BestFill {
 
-    private static final int MOST_STEPS = 20_000;
+    private static final int MOST_STEPS = 5_000;
 
     private final Task task;
     private final long[] lengths;

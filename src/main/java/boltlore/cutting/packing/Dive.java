@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  */
 final class Dive {
 
-    private static final int MOST_ROUNDS = 30;
+    private static final int MOST_ROUNDS = 12;
 
     private final Task task;
     private final int[] wanted;

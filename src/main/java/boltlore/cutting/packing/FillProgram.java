@@ -18,12 +18,16 @@ final class FillProgram {
     private static final double SCALE = 1e6;
     private static final double WORTH_WHILE = 1e-7;
 
+    /** A way to fill a bar that saves less than this share of a bar's cost is not worth another round. */
+    private static final double LEAST_SAVING = 1e-4;
+
     /** A way to fill a bar, and how many of it. */
     record Share(Filled bar, double amount) {}
 
     private final Task task;
     private final int[] wanted;
     private final int rows;
+    private final long dearest;
     private final Simplex simplex;
     private final IdentityHashMap<Column, Filled> ways = new IdentityHashMap<>();
 
@@ -31,6 +35,7 @@ final class FillProgram {
         this.task = task;
         this.wanted = wanted.clone();
         this.rows = wanted.length + task.stocks().size();
+        this.dearest = task.stocks().stream().mapToLong(Stock::cost).max().orElse(0);
         Column[] basis = new Column[rows];
         double[] demand = new double[rows];
         for (int kind = 0; kind < wanted.length; kind++) {
@@ -91,7 +96,7 @@ final class FillProgram {
         }
         Knapsack knapsack = Knapsack.fitting(task, wanted, values);
         int best = -1;
-        double mostSaved = WORTH_WHILE * SCALE * wanted.length;
+        double mostSaved = LEAST_SAVING * SCALE * dearest;
         for (int stock = 0; stock < task.stocks().size(); stock++) {
             double saved = knapsack.value(room(stock)) + (prices[wanted.length + stock] - cost(stock)) * SCALE;
             if (saved > mostSaved) {

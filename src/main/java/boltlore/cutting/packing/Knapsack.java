@@ -10,9 +10,9 @@ import java.util.List;
  */
 final class Knapsack {
 
-    private static final int MOST_CELLS = 60_000;
+    private static final int MOST_CELLS = 20_000;
     private static final int LEAST_CELLS = 4_000;
-    private static final int MOST_STEPS = 4_000_000;
+    private static final int MOST_STEPS = 2_000_000;
 
     /** So many of a kind, taken all or not at all. */
     private record Lot(int kind, int times, int cells, long value) {}
