@@ -75,30 +75,23 @@ final class BarLayout {
 
     /** A piece with one slanted end begins the row, those with two follow, the others close it and go on in pairs. */
     private void row(BigDecimal slant, List<Piece> pieces) {
-        if (slant.signum() == 0) {
-            pieces.forEach(piece -> lay(
-                    piece,
-                    piece.cut().endAngles().get(0),
-                    piece.cut().endAngles().get(1)));
-            return;
-        }
-        List<Piece> single = pieces.stream().filter(Piece::isSingle).toList();
+        boolean square = slant.signum() == 0;
+        List<Piece> single =
+                pieces.stream().filter(piece -> !square && piece.isSingle()).toList();
         single.stream().limit(1).forEach(piece -> lay(piece, BigDecimal.ZERO, slant));
-        pieces.stream()
-                .filter(piece -> !piece.isSingle())
-                .forEach(piece -> lay(
-                        piece,
-                        piece.cut().endAngles().get(0),
-                        piece.cut().endAngles().get(1)));
+        pieces.stream().filter(piece -> square || !piece.isSingle()).forEach(this::layAsItIs);
         for (int i = 1; i < single.size(); i++) {
             boolean first = i % 2 == 1;
             lay(single.get(i), first ? slant : BigDecimal.ZERO, first ? BigDecimal.ZERO : slant);
         }
     }
 
+    private void layAsItIs(Piece piece) {
+        lay(piece, piece.cut().endAngles().get(0), piece.cut().endAngles().get(1));
+    }
+
     private void lay(Piece piece, BigDecimal left, BigDecimal right) {
-        boolean against =
-                piece.nests() && lastNests && left.signum() != 0 && left.abs().compareTo(last.degrees()) == 0;
+        boolean against = liesAgainstLast(piece, left);
         int lean = against ? last.lean() : left.signum();
         LaidEnd leftEnd = new LaidEnd(left.abs(), lean);
         int turned = lean == left.signum() ? 1 : -1;
@@ -108,6 +101,11 @@ final class BarLayout {
         at += Sawing.up(piece.cut().lengthMm());
         last = rightEnd;
         lastNests = piece.nests();
+    }
+
+    private boolean liesAgainstLast(Piece piece, BigDecimal left) {
+        boolean both = piece.nests() && lastNests;
+        return both && left.signum() != 0 && left.abs().compareTo(last.degrees()) == 0;
     }
 
     /** Between two ends that do not lie against each other each slant has a cut of its own, and square ends share one. */

@@ -61,17 +61,20 @@ public final class CutPlanner {
     private void collect(Bill bill) {
         String order = bill.order().name();
         CutCollector parts = new CutCollector(bill, catalogue);
-        parts.made().forEach((number, count) -> {
-            Part part = catalogue.part(number);
-            for (int i = 1; i <= count; i++) {
-                sets(order, part, i);
-            }
-            if (part.making().blank() != null) {
-                ordersOfBlank.computeIfAbsent(number, any -> new ArrayList<>()).add(order + " " + count);
-                blanks.merge(number, count, Integer::sum);
-            }
-        });
+        parts.made().forEach((number, count) -> collect(order, catalogue.part(number), count));
         parts.heldBack().forEach((number, count) -> heldBack.add(new HeldBack(order, catalogue.part(number), count)));
+    }
+
+    private void collect(String order, Part part, int count) {
+        for (int i = 1; i <= count; i++) {
+            sets(order, part, i);
+        }
+        if (part.making().blank() != null) {
+            ordersOfBlank
+                    .computeIfAbsent(part.number(), any -> new ArrayList<>())
+                    .add(order + " " + count);
+            blanks.merge(part.number(), count, Integer::sum);
+        }
     }
 
     private void sets(String order, Part part, int number) {
@@ -89,14 +92,18 @@ public final class CutPlanner {
             if (material == null || material.bars() == null) {
                 sets.forEach(set -> notCut.add(new NotCut(set, name, null)));
             } else {
-                MaterialPlanner planner = new MaterialPlanner(material, sets, remnantsOf(name));
-                planner.tooLong().forEach(set -> notCut.add(new NotCut(set, name, material.bars())));
                 int first = 1
                         + planned.stream().mapToInt(cuts -> cuts.bars().size()).sum();
-                planned.add(planner.plan(first, number -> orders.get(0).name() + "-" + number));
+                planned.add(cuts(material, sets, first, orders.get(0).name()));
             }
         });
         return planned.stream().filter(cuts -> !cuts.bars().isEmpty()).toList();
+    }
+
+    private MaterialCuts cuts(Material material, List<PieceSet> sets, int firstBar, String order) {
+        MaterialPlanner planner = new MaterialPlanner(material, sets, remnantsOf(material.name()));
+        planner.tooLong().forEach(set -> notCut.add(new NotCut(set, material.name(), material.bars())));
+        return planner.plan(firstBar, number -> order + "-" + number);
     }
 
     private List<Remnant> remnantsOf(String material) {
@@ -117,9 +124,8 @@ public final class CutPlanner {
         List<BlankRow> rows = new ArrayList<>();
         blanks.forEach((number, count) -> {
             Part part = catalogue.part(number);
-            Material sheet = part.making().material() == null
-                    ? null
-                    : catalogue.materials().get(part.making().material());
+            Material sheet =
+                    catalogue.materials().get(String.valueOf(part.making().material()));
             if (sheet != null) {
                 rows.add(new BlankRow(part, sheet, ordersOfBlank.getOrDefault(number, List.of()), count));
             }

@@ -21,6 +21,8 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Plans the bars of one material. */
 final class MaterialPlanner {
@@ -152,17 +154,17 @@ final class MaterialPlanner {
     /** Bars that hold pieces of one part are told to be of one heat. */
     private static List<SawnBar> tied(List<SawnBar> bars) {
         Map<String, SortedSet<Integer>> byMark = new TreeMap<>();
-        bars.forEach(bar -> bar.pieces()
-                .forEach(piece -> byMark.computeIfAbsent(piece.set().mark(), any -> new TreeSet<>())
-                        .add(bar.number())));
+        bars.forEach(bar -> marks(bar)
+                .forEach(mark ->
+                        byMark.computeIfAbsent(mark, any -> new TreeSet<>()).add(bar.number())));
         return bars.stream()
-                .map(bar -> {
-                    SortedSet<Integer> together = new TreeSet<>();
-                    bar.pieces()
-                            .forEach(piece ->
-                                    together.addAll(byMark.get(piece.set().mark())));
-                    return bar.withOneHeat(together);
-                })
+                .map(bar -> bar.withOneHeat(marks(bar)
+                        .flatMap(mark -> byMark.getOrDefault(mark, new TreeSet<>()).stream())
+                        .collect(Collectors.toCollection(TreeSet::new))))
                 .toList();
+    }
+
+    private static Stream<String> marks(SawnBar bar) {
+        return bar.pieces().stream().map(piece -> piece.set().mark()).distinct();
     }
 }

@@ -100,16 +100,18 @@ final class Sawing {
         if (!nests(set)) {
             return Ends.SQUARE;
         }
-        int single = 0;
-        int both = 0;
-        for (Cut cut : set.cuts()) {
-            long slanted = cut.endAngles().stream()
-                    .filter(angle -> angle.signum() != 0)
-                    .count();
-            single += slanted == 1 ? cut.count() : 0;
-            both += slanted == 2 ? cut.count() : 0;
-        }
-        return new Ends(slants.indexOf(slantsOf(set).findFirst().orElseThrow()), single, both);
+        int slant = slants.indexOf(slantsOf(set).findFirst().orElseThrow());
+        return new Ends(slant, pieces(set, 1), pieces(set, 2));
+    }
+
+    private static int pieces(PieceSet set, int slantedEnds) {
+        return set.cuts().stream()
+                .filter(cut -> slantedEnds
+                        == cut.endAngles().stream()
+                                .filter(angle -> angle.signum() != 0)
+                                .count())
+                .mapToInt(Cut::count)
+                .sum();
     }
 
     long length(PieceSet set) {

@@ -26,19 +26,21 @@ final class BentBlanks {
 
     private void check(Making making) {
         Blank blank = making.blank();
-        if (blank == null) {
-            return;
-        }
-        Material material =
+        Material sheet =
                 making.material() == null ? null : catalogue.materials().get(making.material());
-        if (making.material() == null || (material != null && material.thicknessMm() == null)) {
+        if (blank != null && (sheet == null || sheet.thicknessMm() == null)) {
             fault(blank, "a 'blank' without a sheet", "a 'material' that has a 'thicknessMm'", "Name the sheet.");
-        } else if (material != null
-                && material.bending() == null
-                && !blank.bendsDegrees().isEmpty()) {
-            fault(blank, "bends in '" + material.name() + "'", "a material with 'bending'", "Add it to the material.");
-        } else if (material != null && material.thicknessMm() != null && material.bending() != null) {
-            legs(blank, material.bending(), material.thicknessMm());
+        } else if (blank != null && sheet != null) {
+            bends(blank, sheet);
+        }
+    }
+
+    private void bends(Blank blank, Material sheet) {
+        Bending bending = sheet.bending();
+        if (bending != null && sheet.thicknessMm() != null) {
+            legs(blank, bending, sheet.thicknessMm());
+        } else if (!blank.bendsDegrees().isEmpty()) {
+            fault(blank, "bends in '" + sheet.name() + "'", "a material with 'bending'", "Add it to the material.");
         }
     }
 

@@ -29,10 +29,14 @@ final class CrossChecks {
         }
         // What could not be read may be just what would have used a part, or the bars that would have been long enough.
         if (reading.faults().none()) {
-            new SawnPieces(catalogue, reading).check();
-            new BentBlanks(catalogue, reading).check();
+            making(catalogue, reading);
             UnusedParts.check(catalogue, reading);
         }
+    }
+
+    private static void making(Catalogue catalogue, Reading reading) {
+        new SawnPieces(catalogue, reading).check();
+        new BentBlanks(catalogue, reading).check();
     }
 
     private static void roles(Family family, Reading reading) {

@@ -9,6 +9,8 @@ final class Affordable {
 
     private static final int MOST_SUMS = 5_000_000;
 
+    private static final Affordable EVERY_SUM = new Affordable(1, new BitSet());
+
     private final long unit;
     private final BitSet sums;
 
@@ -19,22 +21,24 @@ final class Affordable {
 
     /** All sums up to that one and one bar more; where they are too many, every sum counts as affordable. */
     static Affordable upTo(long most, List<Stock> stocks) {
-        long[] costs = stocks.stream()
-                .filter(Stock::isBought)
-                .mapToLong(Stock::cost)
-                .filter(cost -> cost > 0)
-                .distinct()
-                .toArray();
+        long[] costs = costs(stocks);
         long unit = 0;
         long dearest = 0;
         for (long cost : costs) {
             unit = BigInteger.valueOf(unit).gcd(BigInteger.valueOf(cost)).longValue();
             dearest = Math.max(dearest, cost);
         }
-        boolean few = unit > 0 && (most + dearest) / unit <= MOST_SUMS;
-        return few
-                ? new Affordable(unit, sums(costs, unit, (int) ((most + dearest) / unit)))
-                : new Affordable(1, new BitSet());
+        long sums = unit == 0 ? Long.MAX_VALUE : (most + dearest) / unit;
+        return sums > MOST_SUMS ? EVERY_SUM : new Affordable(unit, sums(costs, unit, (int) sums));
+    }
+
+    private static long[] costs(List<Stock> stocks) {
+        return stocks.stream()
+                .filter(Stock::isBought)
+                .mapToLong(Stock::cost)
+                .filter(cost -> cost > 0)
+                .distinct()
+                .toArray();
     }
 
     private static BitSet sums(long[] costs, long unit, int most) {

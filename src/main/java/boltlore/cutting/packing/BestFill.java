@@ -58,11 +58,7 @@ final class BestFill {
     }
 
     private void search(int from) {
-        steps++;
-        if (load.lengths() > best) {
-            best = load.lengths();
-            bestTaken = taken.clone();
-        }
+        note();
         for (int kind = from; kind < wanted.length && canImprove(kind); kind++) {
             if (taken[kind] < wanted[kind] && load.lengths() + lengths[kind] <= room) {
                 add(kind, 1);
@@ -71,6 +67,14 @@ final class BestFill {
                 }
                 add(kind, -1);
             }
+        }
+    }
+
+    private void note() {
+        steps++;
+        if (load.lengths() > best) {
+            best = load.lengths();
+            bestTaken = taken.clone();
         }
     }
 

@@ -31,21 +31,29 @@ final class Bounds {
      */
     private static long byValue(Task task, long[] values) {
         Knapsack most = Knapsack.bounding(task, task.counts(), values);
+        BigInteger sum = wanted(task, values);
+        Stock best = null;
+        for (Stock stock : task.stocks()) {
+            if (stock.isBought()) {
+                best = best == null || yieldsMore(stock, best, most) ? stock : best;
+            } else {
+                sum = sum.subtract(product(most.value(stock.room()), stock.most()));
+            }
+        }
+        return best == null || sum.signum() <= 0 ? 0 : overUp(sum, best.cost(), most.value(best.room()));
+    }
+
+    private static BigInteger wanted(Task task, long[] values) {
         BigInteger sum = BigInteger.ZERO;
         for (int kind = 0; kind < values.length; kind++) {
             sum = sum.add(product(values[kind], task.kinds().get(kind).count()));
         }
-        Stock best = null;
-        for (Stock stock : task.stocks()) {
-            long value = most.value(stock.room());
-            if (!stock.isBought()) {
-                sum = sum.subtract(product(value, stock.most()));
-            } else if (best == null
-                    || product(value, best.cost()).compareTo(product(most.value(best.room()), stock.cost())) > 0) {
-                best = stock;
-            }
-        }
-        return best == null || sum.signum() <= 0 ? 0 : overUp(sum, best.cost(), most.value(best.room()));
+        return sum;
+    }
+
+    private static boolean yieldsMore(Stock one, Stock other, Knapsack most) {
+        return product(most.value(one.room()), other.cost()).compareTo(product(most.value(other.room()), one.cost()))
+                > 0;
     }
 
     private static BigInteger product(long one, long other) {

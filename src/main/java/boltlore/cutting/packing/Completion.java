@@ -53,10 +53,14 @@ final class Completion {
         if (longest == wanted.length) {
             best = best.orBetter(Tidy.of(task, bars));
         } else if (cost + atLeast() < best.cost()) {
-            for (int stock = 0; stock < left.length && !ended(); stock++) {
-                if (left[stock] > 0 && cost + task.stocks().get(stock).cost() < best.cost()) {
-                    new Bar(stock, longest).fill();
-                }
+            search(longest);
+        }
+    }
+
+    private void search(int longest) {
+        for (int stock = 0; stock < left.length && !ended(); stock++) {
+            if (left[stock] > 0 && cost + task.stocks().get(stock).cost() < best.cost()) {
+                new Bar(stock, longest).fill();
             }
         }
     }

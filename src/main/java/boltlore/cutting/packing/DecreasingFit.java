@@ -51,21 +51,20 @@ final class DecreasingFit {
 
     private void place(int kind) {
         Open chosen = null;
-        long fullest = -1;
         for (Open bar : bars) {
-            long before = bar.load.total();
-            boolean better = chosen == null || (rule == Rule.BEST && before > fullest);
-            if (better && takes(bar, kind)) {
-                chosen = bar;
-                fullest = before;
-            }
+            boolean fuller = chosen == null || bar.load.total() > chosen.load.total();
+            boolean better = chosen == null || (rule == Rule.BEST && fuller);
+            chosen = better && takes(bar, kind) ? bar : chosen;
         }
-        if (chosen == null) {
-            chosen = new Open(task);
-            bars.add(chosen);
-        }
-        chosen.counts[kind]++;
-        chosen.load.add(kind, 1);
+        Open bar = chosen == null ? opened() : chosen;
+        bar.counts[kind]++;
+        bar.load.add(kind, 1);
+    }
+
+    private Open opened() {
+        Open bar = new Open(task);
+        bars.add(bar);
+        return bar;
     }
 
     private boolean takes(Open bar, int kind) {

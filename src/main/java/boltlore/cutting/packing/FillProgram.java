@@ -2,6 +2,7 @@ package boltlore.cutting.packing;
 
 import boltlore.cutting.packing.Simplex.Column;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
@@ -90,11 +91,7 @@ final class FillProgram {
     }
 
     private @Nullable Column bestWay(double[] prices) {
-        long[] values = new long[wanted.length];
-        for (int kind = 0; kind < values.length; kind++) {
-            values[kind] = Math.round(Math.max(0, prices[kind]) * SCALE);
-        }
-        Knapsack knapsack = Knapsack.fitting(task, wanted, values);
+        Knapsack knapsack = Knapsack.fitting(task, wanted, values(prices));
         int best = -1;
         double mostSaved = LEAST_SAVING * SCALE * dearest;
         for (int stock = 0; stock < task.stocks().size(); stock++) {
@@ -105,6 +102,13 @@ final class FillProgram {
             }
         }
         return best < 0 ? null : column(new Filled(best, knapsack.counts(room(best))));
+    }
+
+    private long[] values(double[] prices) {
+        return Arrays.stream(prices)
+                .limit(wanted.length)
+                .mapToLong(price -> Math.round(Math.max(0, price) * SCALE))
+                .toArray();
     }
 
     /** Less what slanted ends may lose, which the knapsack does not see. */

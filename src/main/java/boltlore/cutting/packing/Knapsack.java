@@ -14,6 +14,9 @@ final class Knapsack {
     private static final int LEAST_CELLS = 4_000;
     private static final int MOST_STEPS = 2_000_000;
 
+    /** A bound is worked out a few times only, choices that fit hundreds of times. */
+    private static final int FINER_FOR_BOUNDS = 8;
+
     /** So many of a kind, taken all or not at all. */
     private record Lot(int kind, int times, int cells, long value) {}
 
@@ -26,7 +29,7 @@ final class Knapsack {
     private Knapsack(Task task, int[] wanted, long[] values, boolean up) {
         kinds = wanted.length;
         long widest = task.stocks().stream().mapToLong(Stock::room).max().orElse(1);
-        step = step(widest, wanted);
+        step = step(widest, wanted, up ? 1 : FINER_FOR_BOUNDS);
         int cells = (int) (widest / step);
         for (int kind = 0; kind < kinds; kind++) {
             long length = task.kinds().get(kind).length();
@@ -49,12 +52,12 @@ final class Knapsack {
         return new Knapsack(task, wanted, values, false);
     }
 
-    private static long step(long widest, int[] wanted) {
+    private static long step(long widest, int[] wanted, int finer) {
         long rows = 1;
         for (int count : wanted) {
             rows += Integer.SIZE - Integer.numberOfLeadingZeros(count);
         }
-        long cells = Math.max(LEAST_CELLS, Math.min(MOST_CELLS, MOST_STEPS / rows));
+        long cells = finer * Math.max(LEAST_CELLS, Math.min(MOST_CELLS, MOST_STEPS / rows));
         return Math.max(1, (widest + cells - 1) / cells);
     }
 

@@ -1,7 +1,6 @@
 package boltlore.cutting.packing;
 
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Packs a task as well as is known: textbook rules first; where they do not meet the bound, a linear program that gives a
@@ -27,11 +26,16 @@ public final class Packer {
             bound = Math.max(bound, affordable.atLeast(Bounds.byPrices(task, solved.prices())));
             best = Dive.from(task, solved, best, bound);
         }
-        if (best.cost() > bound) {
-            Completion search = new Completion(task, best, bound, affordable);
-            best = search.best();
-            bound = search.searchedAll() ? best.cost() : bound;
-        }
+        return best.cost() > bound ? searched(task, best, bound, affordable) : packing(best, bound);
+    }
+
+    private static Packing searched(Task task, Choice known, long bound, Affordable affordable) {
+        Completion search = new Completion(task, known, bound, affordable);
+        Choice best = search.best();
+        return packing(best, search.searchedAll() ? best.cost() : bound);
+    }
+
+    private static Packing packing(Choice best, long bound) {
         return new Packing(best.bars(), best.cost(), bound);
     }
 
@@ -47,14 +51,17 @@ public final class Packer {
     private static Choice byRule(Task task) {
         Choice best = Tidy.of(
                 task, BarByBar.of(task, task.counts(), new int[task.stocks().size()]));
-        long longest = task.kinds().get(0).length() + task.mostExposed();
-        for (int stock : IntStream.range(0, task.stocks().size()).toArray()) {
-            Stock bars = task.stocks().get(stock);
-            if (bars.isBought() && bars.room() >= longest) {
+        for (int stock = 0; stock < task.stocks().size(); stock++) {
+            if (holdsEveryKind(task, stock)) {
                 best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
                 best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.BEST)));
             }
         }
         return best;
+    }
+
+    private static boolean holdsEveryKind(Task task, int stock) {
+        Stock bars = task.stocks().get(stock);
+        return bars.isBought() && bars.room() >= task.kinds().get(0).length() + task.mostExposed();
     }
 }

@@ -3,6 +3,7 @@ package boltlore.cutting.packing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Makes a choice of bars better without packing anew: cheaper bars where they do, and bars at hand before bought ones. */
@@ -35,18 +36,20 @@ final class Tidy {
     private void cheapen() {
         bars.removeIf(bar -> bar.pieces() == 0);
         bars.replaceAll(bar -> {
-            long load = task.load(bar);
             take(bar.stock(), -1);
-            int best = IntStream.range(0, left.length)
-                    .filter(stock -> left[stock] > 0 && task.stocks().get(stock).room() >= load)
-                    .boxed()
-                    .min(Comparator.comparingLong(
-                                    (Integer stock) -> task.stocks().get(stock).cost())
-                            .thenComparingLong(stock -> task.stocks().get(stock).room()))
-                    .orElse(bar.stock());
+            int best = cheapest(task.load(bar)).orElse(bar.stock());
             take(best, 1);
             return bar.on(best);
         });
+    }
+
+    private Optional<Integer> cheapest(long load) {
+        return IntStream.range(0, left.length)
+                .filter(stock -> left[stock] > 0 && task.stocks().get(stock).room() >= load)
+                .boxed()
+                .min(Comparator.comparingLong(
+                                (Integer stock) -> task.stocks().get(stock).cost())
+                        .thenComparingLong(stock -> task.stocks().get(stock).room()));
     }
 
     /** Moves pieces from bought bars to bars at hand that nothing is on yet, where no more becomes scrap by it. */
@@ -63,18 +66,23 @@ final class Tidy {
         for (int i = bars.size() - 1; i >= 0 && left[stock] > 0; i--) {
             Filled bar = bars.get(i);
             if (task.stocks().get(bar.stock()).isBought()) {
-                int[] moved = new BestFill(task, bar.counts())
-                        .any(task.stocks().get(stock).room());
-                Filled onHand = new Filled(stock, moved);
-                Filled rest = bar.less(moved);
-                if (onHand.pieces() > 0 && task.scrap(onHand) + scrap(rest) <= task.scrap(bar)) {
-                    take(stock, 1);
-                    bars.set(i, rest);
-                    bars.add(onHand);
-                }
+                useUp(stock, i);
             }
         }
         bars.removeIf(bar -> bar.pieces() == 0);
+    }
+
+    private void useUp(int stock, int from) {
+        Filled bar = bars.get(from);
+        int[] moved =
+                new BestFill(task, bar.counts()).any(task.stocks().get(stock).room());
+        Filled onHand = new Filled(stock, moved);
+        Filled rest = bar.less(moved);
+        if (onHand.pieces() > 0 && task.scrap(onHand) + scrap(rest) <= task.scrap(bar)) {
+            take(stock, 1);
+            bars.set(from, rest);
+            bars.add(onHand);
+        }
     }
 
     private long scrap(Filled bar) {
