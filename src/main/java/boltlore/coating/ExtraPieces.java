@@ -35,14 +35,20 @@ final class ExtraPieces {
     static List<Pieces> of(Bill bill, Catalogue catalogue) {
         ExtraPieces pieces = new ExtraPieces(catalogue, bill);
         return bill.order().extra().stream()
-                .filter(extra -> !extra.suppliedByCustomer())
-                .flatMap(pieces::of)
+                .flatMap(extra -> pieces.of(extra, extra.quantity()))
                 .toList();
     }
 
-    private Stream<Pieces> of(Extra extra) {
+    /** What is coated of one of the extra. */
+    static Stream<Pieces> ofOne(Extra extra, Bill bill, Catalogue catalogue) {
+        return new ExtraPieces(catalogue, bill).of(extra, BigDecimal.ONE);
+    }
+
+    private Stream<Pieces> of(Extra extra, BigDecimal quantity) {
         PartNumber number = extra.part();
-        return number == null ? Stream.of() : of(catalogue.part(number), extra.quantity(), extra.finish());
+        return number == null || extra.suppliedByCustomer()
+                ? Stream.of()
+                : of(catalogue.part(number), quantity, extra.finish());
     }
 
     private Stream<Pieces> of(Part part, BigDecimal quantity, String asked) {

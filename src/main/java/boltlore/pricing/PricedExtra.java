@@ -17,25 +17,27 @@ import java.math.BigDecimal;
  */
 public record PricedExtra(Extra extra, BigDecimal cost, BigDecimal price) {
 
-    static PricedExtra of(Extra extra, Catalogue catalogue, BigDecimal markUpPercent) {
+    static PricedExtra of(Extra extra, Catalogue catalogue, BigDecimal markUpPercent, BigDecimal coatingOfOne) {
         MinorUnit unit = new MinorUnit(catalogue.workshop().currency());
         if (extra.suppliedByCustomer()) {
             BigDecimal nothing = unit.round(BigDecimal.ZERO);
             return new PricedExtra(extra, nothing, nothing);
         }
-        BigDecimal cost = unit.round(extra.quantity().multiply(costOfOne(extra, catalogue)));
+        BigDecimal cost = unit.round(extra.quantity().multiply(costOfOne(extra, catalogue, coatingOfOne)));
         BigDecimal asked = extra.price();
         BigDecimal price =
                 asked != null ? extra.quantity().multiply(asked) : cost.multiply(Percent.plus(markUpPercent));
         return new PricedExtra(extra, cost, unit.round(price));
     }
 
-    private static BigDecimal costOfOne(Extra extra, Catalogue catalogue) {
+    private static BigDecimal costOfOne(Extra extra, Catalogue catalogue, BigDecimal coatingOfOne) {
         BigDecimal told = extra.cost();
         if (told != null) {
             return told;
         }
-        return extra.part() == null ? BigDecimal.ZERO : rolledUp(catalogue.part(extra.part()), catalogue);
+        return extra.part() == null
+                ? BigDecimal.ZERO
+                : rolledUp(catalogue.part(extra.part()), catalogue).add(coatingOfOne);
     }
 
     /** Scrap included; a bought assembly's own cost is all of it. */

@@ -6,6 +6,7 @@ import boltlore.bill.Item;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Partner;
 import boltlore.catalogue.Source;
+import boltlore.order.Extra;
 import boltlore.order.Order;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -32,13 +33,27 @@ public final class Pricing {
      * @param coatingCost what coating an item's whole quantity costs, unrounded; asked of coated items only
      */
     public static PricedBill of(Bill bill, Catalogue catalogue, Function<Item, BigDecimal> coatingCost) {
+        return of(bill, catalogue, coatingCost, extra -> BigDecimal.ZERO);
+    }
+
+    /**
+     * Prices the bill of an order whose extras may be coated too.
+     *
+     * @param coatingCost what coating an item's whole quantity costs, unrounded; asked of coated items only
+     * @param coatingOfExtra what coating one of an extra costs, unrounded; left out where the order tells the extra's cost
+     */
+    public static PricedBill of(
+            Bill bill,
+            Catalogue catalogue,
+            Function<Item, BigDecimal> coatingCost,
+            Function<Extra, BigDecimal> coatingOfExtra) {
         Pricing pricing = new Pricing(catalogue, coatingCost);
         bill.items().forEach(item -> pricing.row(item, false, pricing.leadTimes.ofKitPart(item.part(), item.finish())));
         BigDecimal markUpPercent = markUpPercent(bill.order(), catalogue);
         List<PricedItem> rows = List.copyOf(pricing.rows);
         Price price = Price.of(Totals.of(rows).cost(), markUpPercent, pricing.unit);
         List<PricedExtra> extras = bill.order().extra().stream()
-                .map(extra -> PricedExtra.of(extra, catalogue, markUpPercent))
+                .map(extra -> PricedExtra.of(extra, catalogue, markUpPercent, coatingOfExtra.apply(extra)))
                 .toList();
         return new PricedBill(bill, catalogue, rows, price, extras);
     }

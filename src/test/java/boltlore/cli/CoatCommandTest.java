@@ -97,6 +97,42 @@ class CoatCommandTest {
                     .doesNotContain("java.");
         }
 
+        private Ran withExtra(String extra) throws IOException {
+            String order = Files.readString(Path.of(FIRST));
+            Path file = written("order.json", order.replace("\"choices\"", "\"extra\": [" + extra + "], \"choices\""));
+            return boltlore("coat", file, "--out", out());
+        }
+
+        @Test
+        void an_extra_bracket_is_in_the_batch_of_the_finish_that_it_is_asked_in() throws IOException {
+            Ran ran = withExtra(
+                    "{\"part\": \"PV-UT-M\", \"quantity\": 1, \"suppliedBy\": \"us\", \"reason\": \"A spare.\","
+                            + " \"finish\": \"grey-satin\"}");
+            assertThat(ran.exit()).as("%s", ran).isZero();
+            try (var tables = Files.list(out().resolve("csv"))) {
+                assertThat(tables.filter(file -> file.toString().contains("-pieces")))
+                        .anySatisfy(file -> assertThat(file).content().contains("extra that the customer asks for"));
+            }
+        }
+
+        @Test
+        void a_finish_that_nobody_knows() throws IOException {
+            Ran ran = withExtra(
+                    "{\"part\": \"PV-UT-M\", \"quantity\": 1, \"suppliedBy\": \"us\", \"reason\": \"A spare.\","
+                            + " \"finish\": \"gray-satin\"}");
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err()).contains("/extra/0/finish").contains("'grey-satin'");
+        }
+
+        @Test
+        void a_finish_for_a_bolt() throws IOException {
+            Ran ran = withExtra(
+                    "{\"part\": \"FX-M8X25\", \"quantity\": 1, \"suppliedBy\": \"us\", \"reason\": \"A spare.\","
+                            + " \"finish\": \"grey-satin\"}");
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err()).contains("does not say how it is coated");
+        }
+
         @Test
         void for_programs() {
             Ran ran = boltlore("coat", FIRST, "--late", SECOND, "--json", "--out", out());

@@ -175,6 +175,21 @@ class RoundsTest {
         }
 
         @Test
+        @DisplayName("Coating one plate of 0.2 m² costs 2.00 of labour and gas and 0.04 kg of powder at 8.00")
+        void costs() {
+            Bill bill = order("BL-1").extra(1, PLATE, "black", false).bill();
+            assertThat(ExtraCoating.ofOne(bill.order().extra().get(0), bill, CATALOGUE))
+                    .isEqualByComparingTo("2.32");
+        }
+
+        @Test
+        void one_that_the_customer_brings_costs_nothing() {
+            Bill bill = order("BL-1").extra(1, PLATE, "black", true).bill();
+            assertThat(ExtraCoating.ofOne(bill.order().extra().get(0), bill, CATALOGUE))
+                    .isZero();
+        }
+
+        @Test
         void one_that_the_customer_brings_is_not() {
             assertThat(plan(order("BL-1").extra(1, PLATE, "black", true)).isEmpty())
                     .isTrue();

@@ -1,9 +1,11 @@
 package boltlore.sheets.bill;
 
 import boltlore.bill.Bill;
+import boltlore.bill.Item;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
 import boltlore.coating.CoatingCost;
+import boltlore.coating.ExtraCoating;
 import boltlore.picking.PickingList;
 import boltlore.pricing.Job;
 import boltlore.pricing.PricedBill;
@@ -19,12 +21,15 @@ public final class BillWorkbook {
 
     /** Prices the bill with what coating costs in this workshop. */
     public static PricedBill price(Bill bill, Catalogue catalogue) {
-        return Pricing.of(bill, catalogue, item -> {
-            Finish finish = catalogue.finishes().get(item.finish());
-            return finish == null
-                    ? BigDecimal.ZERO
-                    : CoatingCost.of(item, finish, catalogue.workshop().coating());
-        });
+        return Pricing.of(
+                bill, catalogue, item -> coating(item, catalogue), extra -> ExtraCoating.ofOne(extra, bill, catalogue));
+    }
+
+    private static BigDecimal coating(Item item, Catalogue catalogue) {
+        Finish finish = catalogue.finishes().get(item.finish());
+        return finish == null
+                ? BigDecimal.ZERO
+                : CoatingCost.of(item, finish, catalogue.workshop().coating());
     }
 
     /**

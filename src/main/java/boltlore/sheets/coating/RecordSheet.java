@@ -62,7 +62,9 @@ public final class RecordSheet {
                 .about(orders)
                 .by(job.workshop().name());
         CoatSheet.placed(job.plan()).ifPresent(workbook::dated);
-        workbook.page(film(verdict, footer));
+        if (!verdict.film().isEmpty()) {
+            workbook.page(film(verdict, footer)).page(pieces(verdict, footer));
+        }
         if (!verdict.powder().isEmpty()) {
             workbook.page(powder(verdict, footer));
         }
@@ -74,10 +76,14 @@ public final class RecordSheet {
         page.note(FilmRule.SOURCES);
         TableBuilder batches = Table.named("batches").columns(BATCHES);
         verdict.film().forEach(film -> batch(batches, film));
-        page.add(batches);
+        return page.add(batches);
+    }
+
+    private static PageBuilder pieces(RecordVerdict verdict, String footer) {
         TableBuilder pieces = Table.named("pieces").columns(PIECES);
         verdict.film().forEach(film -> pieces(pieces, film));
-        return page.heading("Pieces").add(pieces);
+        PageBuilder page = Page.named("Pieces").landscape().footer(footer).title("Film readings, piece by piece");
+        return page.add(pieces);
     }
 
     private static void batch(TableBuilder table, FilmVerdict film) {
