@@ -2,11 +2,14 @@ package boltlore.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.catalogue.Booth;
+import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -85,6 +88,29 @@ class ColourOrderTest {
     @Test
     void a_powder_of_unknown_lightness_is_cleaned_for_to_the_last_speck() {
         assertThat(booths("").costs().between("PB-WHITE", "PB-NEW").toDarker()).isFalse();
+    }
+
+    @Test
+    void what_a_second_booth_holds_stays_there_and_costs_no_change() {
+        CoatingShop one = SampleShop.costed("PB-BLACK", 0);
+        List<Booth> booths = List.of(one.booths().get(0), new Booth("second", "Second", "PB-WHITE"));
+        CoatingShop two = new CoatingShop(
+                one.ovens(),
+                booths,
+                one.coaters(),
+                one.masks(),
+                one.powders(),
+                one.ownCostPerM2(),
+                one.changeOvers(),
+                one.time());
+        Finish[] finishes = {of("PB-BLACK"), of("PB-WHITE")};
+        SampleOrders order = SampleOrders.order("BL-1");
+        for (Finish finish : finishes) {
+            order.with(1, SampleShop.part("P-" + finish.coats().get(0).powder(), SampleShop.coat("0.1")), finish);
+        }
+        CoatPlan plan = CoatPlanner.of(List.of(order.bill()), SampleOrders.catalogue(two, Map.of(), finishes));
+        assertThat(plan.changeOvers()).isZero();
+        assertThat(plan.runs()).extracting(PowderRun::booth).containsExactlyInAnyOrder("booth", "second");
     }
 
     @Test
