@@ -1,5 +1,20 @@
 package boltlore.catalogue;
 
-/** The donor vehicle: wheelbase in mm, axle loads and limits and gross limit in kg. */
+import java.math.BigDecimal;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The donor vehicle.
+ *
+ * @param usual what holds in every body era that says nothing else
+ * @param eras by the value of the option in role era
+ * @param leastFrontPercent share of the mass that the workshop wants on the front axle at least; null where it sets none
+ */
 public record Donor(
-        int wheelbaseMm, int frontAxleKg, int rearAxleKg, int frontAxleLimitKg, int rearAxleLimitKg, int grossKg) {}
+        Chassis usual, Map<String, Chassis> eras, @Nullable BigDecimal leastFrontPercent) {
+
+    public Chassis in(String era) {
+        return eras.getOrDefault(era, usual);
+    }
+}

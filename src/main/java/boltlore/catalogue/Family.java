@@ -21,9 +21,10 @@ public record Family(
         List<Pair> pairs,
         List<Position> positions,
         List<Companion> companions,
-        List<Accepted> accepted) {
+        List<Accepted> accepted,
+        Weights weights) {
 
-    /** A family of which no finding has been accepted. */
+    /** A family of which no finding has been accepted, and that says nothing about weights. */
     public Family(
             String name,
             Wording says,
@@ -34,7 +35,7 @@ public record Family(
             List<Pair> pairs,
             List<Position> positions,
             List<Companion> companions) {
-        this(name, says, donor, options, limits, finishes, pairs, positions, companions, List.of());
+        this(name, says, donor, options, limits, finishes, pairs, positions, companions, List.of(), Weights.NONE);
     }
 
     public Optional<Option> option(OptionName wanted) {

@@ -1,6 +1,21 @@
 package boltlore.catalogue;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/** A market with its mains, inlets and sockets in the facts. */
-public record Market(String name, String says, List<String> languages, Facts facts) {}
+/**
+ * A market with its mains, inlets and sockets in the facts.
+ *
+ * @param massLimit null where the workshop knows of none
+ */
+public record Market(
+        String name,
+        String says,
+        List<String> languages,
+        Facts facts,
+        @Nullable MassLimit massLimit) {
+
+    public Market(String name, String says, List<String> languages, Facts facts) {
+        this(name, says, languages, facts, null);
+    }
+}

@@ -85,7 +85,8 @@ final class Assembly {
                 head.pairs(),
                 new Holding(inFamily).complete(positions),
                 companions,
-                head.accepted());
+                head.accepted(),
+                file(folder + "weights.json", "weights", new WeightsFile(inFamily)::read));
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

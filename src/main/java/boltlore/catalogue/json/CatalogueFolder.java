@@ -24,6 +24,7 @@ final class CatalogueFolder {
 
     private static final List<String> SINGLE = List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "schema");
+    private static final List<String> FAMILY = List.of("family.json", "companions.json", "weights.json");
     private static final int DEEPEST = 8;
 
     private final Path folder;
@@ -80,7 +81,8 @@ final class CatalogueFolder {
                     file.toString(),
                     "a JSON file that is no part of a catalogue",
                     String.join(", ", SINGLE)
-                            + ", parts/….json, families/…/family.json, families/…/companions.json or families/…/kit/….json",
+                            + ", parts/….json, families/…/family.json, families/…/companions.json, families/…/weights.json"
+                            + " or families/…/kit/….json",
                     "Move or rename it."));
         }
     }
@@ -93,7 +95,7 @@ final class CatalogueFolder {
     }
 
     private static boolean isOfFamily(String[] steps) {
-        boolean head = steps.length == 3 && (steps[2].equals("family.json") || steps[2].equals("companions.json"));
+        boolean head = steps.length == 3 && FAMILY.contains(steps[2]);
         return TextShape.NAME.fits().test(steps[1]) && (head || (steps.length == 4 && steps[2].equals("kit")));
     }
 

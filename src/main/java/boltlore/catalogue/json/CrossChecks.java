@@ -23,6 +23,7 @@ final class CrossChecks {
             roles(family, reading);
             new PositionLoops(family, reading).check();
             HoldingCheck.check(family, reading);
+            StationsCheck.check(family, reading);
             Set<PartNumber> reach = graph.with(family).reach(family);
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);

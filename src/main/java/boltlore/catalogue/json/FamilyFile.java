@@ -42,7 +42,6 @@ final class FamilyFile {
     }
 
     private static final Allowed<Ship> SHIP = Allowed.of(Ship.values());
-    private static final int HEAVIEST_KG = 40_000;
 
     private final Reading reading;
     private final OptionReading options;
@@ -66,30 +65,12 @@ final class FamilyFile {
         return new Head(
                 folder,
                 reading.wording(reader, "says"),
-                reader.findObject("donor", FamilyFile::donor).orElse(null),
+                reader.findObject("donor", new DonorReading(reading)::read).orElse(null),
                 reader.objects("options", options::option),
                 reader.findObjects("limits", this::limit),
                 reader.findObject("finishes", this::finishes).orElse(Map.of()),
                 reader.findObjects("pairs", this::pair),
                 accepted(reader));
-    }
-
-    private static Donor donor(ObjectReader reader) {
-        Axles loads = reader.object("axleKg", FamilyFile::axles);
-        Axles limits = reader.object("axleLimitKg", FamilyFile::axles);
-        return new Donor(
-                reader.whole("wheelbaseMm", 500, 10_000),
-                loads.front(),
-                loads.rear(),
-                limits.front(),
-                limits.rear(),
-                reader.whole("grossKg", 1, HEAVIEST_KG));
-    }
-
-    private record Axles(int front, int rear) {}
-
-    private static Axles axles(ObjectReader reader) {
-        return new Axles(reader.whole("front", 1, HEAVIEST_KG), reader.whole("rear", 1, HEAVIEST_KG));
     }
 
     private Limit limit(ObjectReader reader) {

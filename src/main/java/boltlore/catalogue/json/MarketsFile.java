@@ -2,14 +2,19 @@ package boltlore.catalogue.json;
 
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Market;
+import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.Supply;
 import boltlore.json.ObjectReader;
+import boltlore.json.Range;
 import boltlore.json.TextShape;
 import java.util.List;
 import java.util.Map;
 
 /** markets.json: markets with their mains, inlets and sockets, and the supplies that customers have at home. */
 final class MarketsFile {
+
+    /** A conversion that must become lighter, or may become three times as heavy, is a slip of the pen. */
+    private static final Range MOST_PERCENT = Range.between(50, 300);
 
     private final Reading reading;
     private final FactsReading facts;
@@ -35,7 +40,13 @@ final class MarketsFile {
         if (reader.sound()) {
             RoleFacts.demand(reader, "market", own, "phases", "volts");
         }
-        return new Market(name, says, languages, own.or(FactsReading.languages(languages)));
+        MassLimit massLimit =
+                reader.findObject("massLimit", MarketsFile::massLimit).orElse(null);
+        return new Market(name, says, languages, own.or(FactsReading.languages(languages)), massLimit);
+    }
+
+    private static MassLimit massLimit(ObjectReader reader) {
+        return new MassLimit(reader.decimal("mostPercent", MOST_PERCENT), reader.text("because"));
     }
 
     private Supply supply(ObjectReader reader) {

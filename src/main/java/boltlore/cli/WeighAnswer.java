@@ -1,0 +1,118 @@
+package boltlore.cli;
+
+import boltlore.json.JsonOut;
+import boltlore.sheets.weighing.WeighWords;
+import boltlore.weighing.Added;
+import boltlore.weighing.AxleLoads;
+import boltlore.weighing.Check;
+import boltlore.weighing.Growth;
+import boltlore.weighing.OnAxles;
+import boltlore.weighing.Standing;
+import boltlore.weighing.SubSystemLoad;
+import boltlore.weighing.Weighing;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Weighings for programs: kg and mm with three decimals at most. */
+final class WeighAnswer {
+
+    private static final int DECIMALS = 3;
+
+    private WeighAnswer() {}
+
+    static String json(List<WeighedOrder> weighed, List<Path> written) {
+        return JsonOut.object()
+                .put("written", JsonOut.texts(written))
+                .put("orders", JsonOut.list(weighed, WeighAnswer::order))
+                .written()
+                .stripTrailing();
+    }
+
+    private static JsonOut order(WeighedOrder order) {
+        Weighing weighing = order.weighing();
+        JsonOut.Members answer = JsonOut.object()
+                .put("order", order.name())
+                .put("family", order.family().name())
+                .putIfAny("era", weighing.era())
+                .put("removedKg", rounded(weighing.removedKg()))
+                .put("addedKg", rounded(weighing.addedKg()))
+                .put("stops", weighing.stops());
+        growth(answer, weighing.growth());
+        onAxles(answer, weighing);
+        return answer.put("found", JsonOut.texts(WeighWords.of(weighing)))
+                .put("missing", JsonOut.texts(weighing.missing()));
+    }
+
+    private static void growth(JsonOut.Members answer, @Nullable Growth growth) {
+        if (growth != null) {
+            answer.put("beforeKg", rounded(growth.beforeKg()))
+                    .put("afterKg", rounded(growth.afterKg()))
+                    .put("changePercent", rounded(growth.changePercent()));
+            if (growth.limit() != null) {
+                answer.put("mostPercent", growth.limit().mostPercent()).put("aboveLimit", growth.exceeded());
+            }
+        }
+    }
+
+    private static void onAxles(JsonOut.Members answer, Weighing weighing) {
+        OnAxles onAxles = weighing.onAxles();
+        if (onAxles == null) {
+            return;
+        }
+        int wheelbaseMm = onAxles.chassis().wheelbaseMm();
+        answer.put("wheelbaseMm", wheelbaseMm)
+                .put("centreBeforeMm", rounded(onAxles.centreBeforeMm()))
+                .put("centreAfterMm", rounded(onAxles.centreAfterMm()))
+                .put("axleLoads", JsonOut.list(onAxles.standings(), WeighAnswer::standing))
+                .put("aboveLimits", JsonOut.list(weighing.exceeded(), WeighAnswer::check))
+                .put("subSystems", JsonOut.list(SubSystemLoad.of(weighing, wheelbaseMm), WeighAnswer::subSystem))
+                .put("parts", JsonOut.list(weighing.added(), added -> part(added, wheelbaseMm)));
+    }
+
+    private static JsonOut standing(Standing standing) {
+        return loads(JsonOut.object().put("stand", lower(standing.stand())), standing.loads())
+                .put("frontPercent", rounded(standing.loads().frontPercent()));
+    }
+
+    private static JsonOut check(Check check) {
+        return JsonOut.object()
+                .put("stand", lower(check.stand()))
+                .put("limit", lower(check.limited()))
+                .put("loadKg", rounded(check.loadKg()))
+                .put("limitKg", check.limitKg())
+                .put("aboveKg", rounded(check.leftKg().negate()));
+    }
+
+    private static JsonOut subSystem(SubSystemLoad load) {
+        return loads(JsonOut.object().put("subSystem", load.subSystem()), load.loads());
+    }
+
+    private static JsonOut part(Added added, int wheelbaseMm) {
+        JsonOut.Members part = JsonOut.object()
+                .put("part", added.item().part().number().text())
+                .put("position", added.item().position().name().text());
+        if (added.at() != null) {
+            part.put("stationMm", added.at().behindFrontMm()).put("ownStation", added.measured());
+        }
+        return loads(part, added.on(wheelbaseMm));
+    }
+
+    private static JsonOut.Members loads(JsonOut.Members into, AxleLoads loads) {
+        return into.put("frontKg", rounded(loads.frontKg()))
+                .put("rearKg", rounded(loads.rearKg()))
+                .put("kg", rounded(loads.totalKg()));
+    }
+
+    private static String lower(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static BigDecimal rounded(BigDecimal number) {
+        BigDecimal rounded = number.setScale(DECIMALS, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+    }
+}

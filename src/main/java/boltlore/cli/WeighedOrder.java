@@ -1,0 +1,31 @@
+package boltlore.cli;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.sheets.SheetFile;
+import boltlore.sheets.orders.SheetFormats;
+import boltlore.sheets.weighing.WeighSheet;
+import boltlore.weighing.Weigher;
+import boltlore.weighing.Weighing;
+import java.util.List;
+
+/** An order's weighing with what it stands on. */
+record WeighedOrder(Catalogue catalogue, Family family, Weighing weighing) {
+
+    static WeighedOrder of(Catalogue catalogue, Bill bill) {
+        Family family = bill.resolved().choices().family();
+        return new WeighedOrder(catalogue, family, Weigher.of(catalogue, family, bill));
+    }
+
+    String name() {
+        return weighing.bill().order().name();
+    }
+
+    /** In a folder of the order's name. */
+    List<SheetFile> files() {
+        return SheetFormats.of(List.of(WeighSheet.of(weighing, family, catalogue.workshop()))).stream()
+                .map(file -> file.under(name()))
+                .toList();
+    }
+}

@@ -1,0 +1,42 @@
+package boltlore.sheets.weighing;
+
+import boltlore.catalogue.Chassis;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Workshop;
+import boltlore.order.Order;
+import boltlore.sheets.Kind;
+import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
+import boltlore.weighing.OnAxles;
+import boltlore.weighing.Weighing;
+
+/** Who it is for, which vehicle, and its masses in short. */
+record HeadOfSheet(Weighing weighing, Family family, Workshop workshop) {
+
+    private static final Kind KG = Kind.decimal(1);
+
+    ParticularsBuilder particulars() {
+        Order order = weighing.bill().order();
+        ParticularsBuilder says = Particulars.named("weights")
+                .say("workshop", "Workshop", workshop.name() + ", " + workshop.place())
+                .say("order", "Order", order.name() + ", " + order.customer())
+                .say("vehicle", "Donor vehicle", family.says().english() + era());
+        OnAxles onAxles = weighing.onAxles();
+        if (onAxles != null) {
+            Chassis chassis = onAxles.chassis();
+            says.say("wheelbase", "Wheelbase", chassis.wheelbaseMm() + " mm" + tracks(chassis));
+        }
+        return says.say("removed", "Comes off (kg)", KG, weighing.removedKg())
+                .say("added", "The kit (kg)", KG, weighing.addedKg());
+    }
+
+    private String era() {
+        return weighing.era().isEmpty() ? "" : ", era '" + weighing.era() + "'";
+    }
+
+    private static String tracks(Chassis chassis) {
+        return chassis.frontTrackMm() == null || chassis.rearTrackMm() == null
+                ? ""
+                : "; track " + chassis.frontTrackMm() + " mm in front, " + chassis.rearTrackMm() + " mm at the rear";
+    }
+}

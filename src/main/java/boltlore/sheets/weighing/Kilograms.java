@@ -1,0 +1,29 @@
+package boltlore.sheets.weighing;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Figures as sentences say them; tables round by themselves. */
+final class Kilograms {
+
+    private Kilograms() {}
+
+    /** '1234.5 kg', without its sign. */
+    static String kg(BigDecimal kg) {
+        return number(kg.abs(), 1) + " kg";
+    }
+
+    /** '1234 mm', without its sign. */
+    static String mm(BigDecimal mm) {
+        return number(mm.abs(), 0) + " mm";
+    }
+
+    static String percent(BigDecimal percent) {
+        return number(percent, 1) + " %";
+    }
+
+    static String number(BigDecimal number, int scale) {
+        BigDecimal rounded = number.setScale(scale, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,25 @@
+package boltlore.sheets.weighing;
+
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.weighing.OnAxles;
+import boltlore.weighing.Weighing;
+
+/** The first page: the axle loads before and after, what was found, what is missing. */
+final class StatementPage {
+
+    private StatementPage() {}
+
+    static PageBuilder of(Weighing weighing, HeadOfSheet head, String footer) {
+        PageBuilder page = Page.named("Weights").landscape().footer(footer);
+        page.title("Weight statement").add(head.particulars());
+        OnAxles onAxles = weighing.onAxles();
+        if (onAxles != null) {
+            page.heading("Axle loads").add(StandingsTable.of(onAxles));
+        }
+        page.heading("What was found");
+        WeighWords.of(weighing).forEach(page::note);
+        weighing.missing().forEach(says -> page.note("Missing: " + says));
+        return page.signatures("Looked at by");
+    }
+}

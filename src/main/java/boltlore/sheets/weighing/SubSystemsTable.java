@@ -1,0 +1,42 @@
+package boltlore.sheets.weighing;
+
+import boltlore.sheets.Column;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import boltlore.weighing.AxleLoads;
+import boltlore.weighing.SubSystemLoad;
+import boltlore.weighing.Weighing;
+
+/** What each sub-system of the kit puts on the axles. */
+final class SubSystemsTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("sub-system", "Sub-system"),
+        Column.decimal("mass", "Mass", 1).in("kg"),
+        Column.decimal("front", "On front axle", 1).in("kg"),
+        Column.decimal("rear", "On rear axle", 1).in("kg"),
+        Column.percent("share", "In front", 1)
+    };
+
+    private SubSystemsTable() {}
+
+    static TableBuilder of(Weighing weighing, int wheelbaseMm) {
+        TableBuilder table = Table.named("sub-systems").columns(COLUMNS);
+        AxleLoads all = AxleLoads.NONE;
+        for (SubSystemLoad load : SubSystemLoad.of(weighing, wheelbaseMm)) {
+            all = all.plus(load.loads());
+            table.row()
+                    .put("sub-system", load.subSystem())
+                    .put("mass", load.loads().totalKg())
+                    .put("front", load.loads().frontKg())
+                    .put("rear", load.loads().rearKg())
+                    .put("share", load.loads().frontPercent());
+        }
+        table.total("total", "The whole kit")
+                .sum("mass", all.totalKg())
+                .sum("front", all.frontKg())
+                .sum("rear", all.rearKg())
+                .put("share", all.frontPercent());
+        return table;
+    }
+}

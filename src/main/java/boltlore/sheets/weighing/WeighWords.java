@@ -1,0 +1,109 @@
+package boltlore.sheets.weighing;
+
+import static boltlore.sheets.weighing.Kilograms.kg;
+import static boltlore.sheets.weighing.Kilograms.mm;
+import static boltlore.sheets.weighing.Kilograms.number;
+import static boltlore.sheets.weighing.Kilograms.percent;
+
+import boltlore.weighing.CentreHeight;
+import boltlore.weighing.FrontShare;
+import boltlore.weighing.Growth;
+import boltlore.weighing.OnAxles;
+import boltlore.weighing.PayloadLeft;
+import boltlore.weighing.Weighing;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What a weighing comes to, a sentence each. */
+public final class WeighWords {
+
+    private WeighWords() {}
+
+    /** Everything that was found, limits first. */
+    public static List<String> of(Weighing weighing) {
+        List<String> sentences = new ArrayList<>(LimitWords.of(weighing));
+        Growth growth = weighing.growth();
+        if (growth != null) {
+            sentences.add(mass(growth));
+            limit(growth).ifPresent(sentences::add);
+        }
+        OnAxles onAxles = weighing.onAxles();
+        if (onAxles != null) {
+            sentences.add(along(onAxles));
+            sentences.add(share(onAxles.frontShare()));
+            BatteryWords.of(weighing, onAxles).ifPresent(sentences::add);
+            height(onAxles.height(), sentences);
+            payload(onAxles.payload()).ifPresent(sentences::add);
+        }
+        return List.copyOf(sentences);
+    }
+
+    private static String mass(Growth growth) {
+        BigDecimal change = growth.afterKg().subtract(growth.beforeKg());
+        String how = change.signum() < 0 ? "lighter" : "heavier";
+        return "The vehicle becomes " + kg(change) + " ("
+                + percent(growth.changePercent().abs()) + ") " + how + ": " + kg(growth.beforeKg()) + " before, "
+                + kg(growth.afterKg()) + " after, nobody in it.";
+    }
+
+    private static Optional<String> limit(Growth growth) {
+        if (growth.limit() == null) {
+            return Optional.empty();
+        }
+        String most = number(growth.limit().mostPercent(), 2) + " % of the mass before conversion";
+        String verdict = growth.exceeded()
+                ? "That is " + kg(growth.overKg()) + " more than " + most + ". "
+                : "That is " + kg(growth.overKg()) + " less than " + most + ", so it is within the limit. ";
+        return Optional.of(verdict + growth.limit().because());
+    }
+
+    private static String along(OnAxles onAxles) {
+        BigDecimal shift = onAxles.shiftMm();
+        String how = shift.signum() < 0 ? " forward" : " rearward";
+        return "The centre of gravity moves " + mm(shift) + how + ": from " + number(onAxles.centreBeforeMm(), 0)
+                + " to " + number(onAxles.centreAfterMm(), 0) + " mm behind the front axle.";
+    }
+
+    private static String share(FrontShare share) {
+        String least = percent(share.leastPercent())
+                + (share.ofFamily() ? " that this family should have at least" : ", the least by common practice");
+        return percent(share.percent()) + " of the mass is on the front axle, nobody in the vehicle, "
+                + (share.tooLow() ? "less than the " : "against the ") + least
+                + (share.tooLow() ? ": move mass forward, or have steering and brakes looked at." : ".");
+    }
+
+    private static void height(@Nullable CentreHeight height, List<String> sentences) {
+        if (height == null) {
+            return;
+        }
+        BigDecimal change = height.changeMm();
+        String how = change.signum() > 0 ? "rises" : "drops";
+        String unknown = height.unknownKg().signum() == 0
+                ? ""
+                : " The height of " + kg(height.unknownKg()) + " is not known and left out.";
+        sentences.add("The centre of gravity " + how + " by " + mm(change) + ", from " + number(height.beforeMm(), 0)
+                + " to " + number(height.afterMm(), 0) + " mm above the road." + stability(height) + unknown);
+    }
+
+    private static String stability(CentreHeight height) {
+        return CentreHeight.stability(height.tracksMm(), height.beforeMm())
+                .flatMap(before -> CentreHeight.stability(height.tracksMm(), height.afterMm())
+                        .map(after -> " Half the track over that height goes from " + number(before, 2) + " to "
+                                + number(after, 2) + "; less means that it tips sooner."))
+                .orElse("");
+    }
+
+    private static Optional<String> payload(@Nullable PayloadLeft payload) {
+        if (payload == null) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                payload.kg().signum() < 0
+                        ? "Nothing may be loaded beside driver and passengers."
+                        : "Beside driver and passengers " + kg(payload.kg()) + " may be loaded, if it stands where the"
+                                + " luggage does; then " + payload.first().says() + " is at its limit.");
+    }
+}
