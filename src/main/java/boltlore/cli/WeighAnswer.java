@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.json.JsonOut;
+import boltlore.sheets.weighing.Found;
 import boltlore.sheets.weighing.WeighWords;
 import boltlore.weighing.Added;
 import boltlore.weighing.AxleLoads;
@@ -43,8 +44,11 @@ final class WeighAnswer {
                 .put("stops", weighing.stops());
         growth(answer, weighing.growth());
         onAxles(answer, weighing);
-        return answer.put("found", JsonOut.texts(WeighWords.of(weighing)))
-                .put("missing", JsonOut.texts(weighing.missing()));
+        return answer.put("found", JsonOut.list(WeighWords.of(weighing), WeighAnswer::found));
+    }
+
+    private static JsonOut found(Found found) {
+        return JsonOut.object().put("about", found.about()).put("says", found.says());
     }
 
     private static void growth(JsonOut.Members answer, @Nullable Growth growth) {

@@ -50,13 +50,25 @@ final class WeighCommand extends RoomCommand {
         List<OrderKit> kits = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         for (Path file : files) {
-            Outcome<OrderKit> kit = bench.kit(file, false);
+            Outcome<OrderKit> kit = bench.kit(file, false).then(read -> once(file, read, kits));
             faults.addAll(kit.faults());
             if (kit instanceof Outcome.Sound<OrderKit> sound) {
                 kits.add(sound.value());
             }
         }
         return faults.isEmpty() ? Outcome.sound(kits) : Outcome.faulty(faults);
+    }
+
+    /** Each order has a folder of its name. */
+    private static Outcome<OrderKit> once(Path file, OrderKit kit, List<OrderKit> before) {
+        String name = kit.order().name();
+        return before.stream().anyMatch(other -> other.order().name().equals(name))
+                ? Outcome.faulty(Fault.of(
+                        file.toString(),
+                        "order " + name + ", which is among the orders already",
+                        "an order that is not there yet",
+                        "Give each order once."))
+                : Outcome.sound(kit);
     }
 
     /** Orders that something stops are told and not weighed. */

@@ -20,8 +20,7 @@ final class WeighText {
         if (onAxles != null) {
             table(screen, onAxles);
         }
-        WeighWords.of(order.weighing()).forEach(says -> screen.wrapped(2, says));
-        order.weighing().missing().forEach(says -> screen.wrapped(2, "Missing: " + says));
+        WeighWords.of(order.weighing()).forEach(found -> screen.wrapped(2, found.about() + ": " + found.says()));
     }
 
     static String written(int orders, Path out) {

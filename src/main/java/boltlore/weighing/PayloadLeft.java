@@ -5,7 +5,7 @@ import boltlore.catalogue.Station;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Comparator;
-import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How many kilograms may still go to one station before a limit is reached, and which limit that is.
@@ -14,23 +14,25 @@ import java.util.List;
  */
 public record PayloadLeft(BigDecimal kg, Limited first) {
 
-    /** Each kilogram there adds (1 − station / wheelbase) to the front axle and station / wheelbase to the rear one. */
+    /**
+     * Each kilogram there adds (1 − station / wheelbase) to the front axle and station / wheelbase to the rear one; a
+     * load that lightens an axle never reaches that axle's limit.
+     */
     static PayloadLeft of(AxleLoads loads, Chassis chassis, Station at) {
         AxleLoads one = Loads.balance(BigDecimal.ONE, at).on(BigDecimal.valueOf(chassis.wheelbaseMm()));
-        return List.of(
+        PayloadLeft gross = new PayloadLeft(chassis.grossKg().subtract(loads.totalKg()), Limited.GROSS);
+        return Stream.of(
+                        Stream.of(gross),
                         left(Limited.FRONT, chassis.frontLimitKg().subtract(loads.frontKg()), one.frontKg()),
-                        left(Limited.REAR, chassis.rearLimitKg().subtract(loads.rearKg()), one.rearKg()),
-                        left(Limited.GROSS, chassis.grossKg().subtract(loads.totalKg()), BigDecimal.ONE))
-                .stream()
-                .filter(left -> left != NEVER)
+                        left(Limited.REAR, chassis.rearLimitKg().subtract(loads.rearKg()), one.rearKg()))
+                .flatMap(all -> all)
                 .min(Comparator.comparing(PayloadLeft::kg))
-                .orElse(NEVER);
+                .orElse(gross);
     }
 
-    /** A load that lightens an axle never reaches that axle's limit. */
-    private static final PayloadLeft NEVER = new PayloadLeft(BigDecimal.ZERO, Limited.GROSS);
-
-    private static PayloadLeft left(Limited limited, BigDecimal leftKg, BigDecimal perKg) {
-        return perKg.signum() <= 0 ? NEVER : new PayloadLeft(leftKg.divide(perKg, MathContext.DECIMAL128), limited);
+    private static Stream<PayloadLeft> left(Limited limited, BigDecimal leftKg, BigDecimal perKg) {
+        return perKg.signum() <= 0
+                ? Stream.empty()
+                : Stream.of(new PayloadLeft(leftKg.divide(perKg, MathContext.DECIMAL128), limited));
     }
 }

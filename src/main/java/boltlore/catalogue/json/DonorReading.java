@@ -35,7 +35,8 @@ final class DonorReading {
                 reader.decimal("grossKg", KG));
         BigDecimal leastFrontPercent = reader.findDecimal("leastFrontPercent", PERCENT);
         Donor donor = new Donor(usual, eras(reader, usual), leastFrontPercent);
-        return reading.places().put(donor, reader.spot());
+        // What could not be read is not compared with stations and masses elsewhere.
+        return reader.sound() ? reading.places().put(donor, reader.spot()) : donor;
     }
 
     private Map<String, Chassis> eras(ObjectReader reader, Chassis usual) {

@@ -15,6 +15,11 @@ final class Places {
         return record;
     }
 
+    /** Whether the record was put, which those that could not be read whole may not be. */
+    boolean know(Object record) {
+        return spots.containsKey(record);
+    }
+
     /** @throws IllegalArgumentException for a record that was never put */
     Spot of(@Nullable Object record) {
         Spot spot = spots.get(record);

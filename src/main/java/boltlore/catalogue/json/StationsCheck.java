@@ -28,11 +28,11 @@ final class StationsCheck {
         this.reading = reading;
     }
 
-    /** Without a donor vehicle there is nothing to compare with. */
+    /** Without a donor vehicle, or with one that could not be read, there is nothing to compare with. */
     static void check(Family family, Reading reading) {
         oneDriver(family, reading);
         Donor donor = family.donor();
-        if (donor != null) {
+        if (donor != null && reading.places().know(donor)) {
             StationsCheck check = new StationsCheck(family, donor, reading);
             check.eras();
             check.window();

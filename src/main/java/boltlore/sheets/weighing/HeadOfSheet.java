@@ -2,6 +2,7 @@ package boltlore.sheets.weighing;
 
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Role;
 import boltlore.catalogue.Workshop;
 import boltlore.order.Order;
 import boltlore.sheets.Kind;
@@ -31,7 +32,12 @@ record HeadOfSheet(Weighing weighing, Family family, Workshop workshop) {
     }
 
     private String era() {
-        return weighing.era().isEmpty() ? "" : ", era '" + weighing.era() + "'";
+        return weighing.bill()
+                .resolved()
+                .choices()
+                .inRole(Role.ERA)
+                .map(value -> "; " + value.says().english())
+                .orElse("");
     }
 
     private static String tracks(Chassis chassis) {

@@ -5,7 +5,7 @@ import boltlore.sheets.PageBuilder;
 import boltlore.weighing.OnAxles;
 import boltlore.weighing.Weighing;
 
-/** What comes off, what goes on and where, and boxes for the weighbridge. */
+/** What comes off, and what each sub-system puts on. */
 final class MassesPage {
 
     private MassesPage() {}
@@ -19,9 +19,6 @@ final class MassesPage {
         if (onAxles != null) {
             int wheelbaseMm = onAxles.chassis().wheelbaseMm();
             page.heading("Added by sub-system").add(SubSystemsTable.of(weighing, wheelbaseMm));
-            page.heading("Heaviest parts of the kit").add(HeaviestTable.of(weighing, wheelbaseMm));
-            page.note("Masses are those of the bill, without the film of powder. A station is the position's own where"
-                    + " one was measured, else that of its sub-system.");
         }
         return page;
     }

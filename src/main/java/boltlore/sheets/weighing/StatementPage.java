@@ -17,9 +17,8 @@ final class StatementPage {
         if (onAxles != null) {
             page.heading("Axle loads").add(StandingsTable.of(onAxles));
         }
-        page.heading("What was found");
-        WeighWords.of(weighing).forEach(page::note);
-        weighing.missing().forEach(says -> page.note("Missing: " + says));
+        page.heading("What was found").add(FoundTable.of(weighing));
+        WeighingCautions.figures(page);
         return page.signatures("Looked at by");
     }
 }

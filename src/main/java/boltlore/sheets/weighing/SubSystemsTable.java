@@ -14,8 +14,7 @@ final class SubSystemsTable {
         Column.text("sub-system", "Sub-system"),
         Column.decimal("mass", "Mass", 1).in("kg"),
         Column.decimal("front", "On front axle", 1).in("kg"),
-        Column.decimal("rear", "On rear axle", 1).in("kg"),
-        Column.percent("share", "In front", 1)
+        Column.decimal("rear", "On rear axle", 1).in("kg")
     };
 
     private SubSystemsTable() {}
@@ -29,14 +28,12 @@ final class SubSystemsTable {
                     .put("sub-system", load.subSystem())
                     .put("mass", load.loads().totalKg())
                     .put("front", load.loads().frontKg())
-                    .put("rear", load.loads().rearKg())
-                    .put("share", load.loads().frontPercent());
+                    .put("rear", load.loads().rearKg());
         }
         table.total("total", "The whole kit")
                 .sum("mass", all.totalKg())
                 .sum("front", all.frontKg())
-                .sum("rear", all.rearKg())
-                .put("share", all.frontPercent());
+                .sum("rear", all.rearKg());
         return table;
     }
 }

@@ -28,6 +28,7 @@ public final class WeighSheet {
         workbook.page(MassesPage.of(weighing, footer));
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
+            workbook.page(HeaviestPage.of(weighing, onAxles, footer));
             workbook.page(ScalesPage.of(onAxles, footer));
         }
         return workbook.build();

@@ -15,30 +15,41 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** What a weighing comes to, a sentence each. */
 public final class WeighWords {
 
     private WeighWords() {}
 
-    /** Everything that was found, limits first. */
-    public static List<String> of(Weighing weighing) {
-        List<String> sentences = new ArrayList<>(LimitWords.of(weighing));
+    /** Everything that was found, limits first, then what is missing. */
+    public static List<Found> of(Weighing weighing) {
+        List<Found> found = new ArrayList<>();
+        LimitWords.of(weighing).forEach(says -> found.add(new Found("Limits", says)));
         Growth growth = weighing.growth();
         if (growth != null) {
-            sentences.add(mass(growth));
-            limit(growth).ifPresent(sentences::add);
+            found.add(new Found("Mass", mass(growth)));
+            limit(growth).ifPresent(says -> found.add(new Found("Market", says)));
         }
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
-            sentences.add(along(onAxles));
-            sentences.add(share(onAxles.frontShare()));
-            BatteryWords.of(weighing, onAxles).ifPresent(sentences::add);
-            height(onAxles.height(), sentences);
-            payload(onAxles.payload()).ifPresent(sentences::add);
+            found.add(new Found("Centre of gravity", along(onAxles)));
+            onAxles(weighing, onAxles, found);
         }
-        return List.copyOf(sentences);
+        weighing.missing().forEach(says -> found.add(new Found("Missing", says)));
+        return List.copyOf(found);
+    }
+
+    private static void onAxles(Weighing weighing, OnAxles onAxles, List<Found> found) {
+        CentreHeight height = onAxles.height();
+        if (height != null) {
+            found.add(new Found("Height", height(height)));
+        }
+        found.add(new Found("Front axle", share(onAxles.frontShare())));
+        BatteryWords.of(weighing, onAxles).ifPresent(says -> found.add(new Found("Battery", says)));
+        PayloadLeft payload = onAxles.payload();
+        if (payload != null) {
+            found.add(new Found("Payload", payload(payload)));
+        }
     }
 
     private static String mass(Growth growth) {
@@ -75,17 +86,14 @@ public final class WeighWords {
                 + (share.tooLow() ? ": move mass forward, or have steering and brakes looked at." : ".");
     }
 
-    private static void height(@Nullable CentreHeight height, List<String> sentences) {
-        if (height == null) {
-            return;
-        }
+    private static String height(CentreHeight height) {
         BigDecimal change = height.changeMm();
         String how = change.signum() > 0 ? "rises" : "drops";
         String unknown = height.unknownKg().signum() == 0
                 ? ""
                 : " The height of " + kg(height.unknownKg()) + " is not known and left out.";
-        sentences.add("The centre of gravity " + how + " by " + mm(change) + ", from " + number(height.beforeMm(), 0)
-                + " to " + number(height.afterMm(), 0) + " mm above the road." + stability(height) + unknown);
+        return "The centre of gravity " + how + " by " + mm(change) + ", from " + number(height.beforeMm(), 0) + " to "
+                + number(height.afterMm(), 0) + " mm above the road." + stability(height) + unknown;
     }
 
     private static String stability(CentreHeight height) {
@@ -96,14 +104,10 @@ public final class WeighWords {
                 .orElse("");
     }
 
-    private static Optional<String> payload(@Nullable PayloadLeft payload) {
-        if (payload == null) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                payload.kg().signum() < 0
-                        ? "Nothing may be loaded beside driver and passengers."
-                        : "Beside driver and passengers " + kg(payload.kg()) + " may be loaded, if it stands where the"
-                                + " luggage does; then " + payload.first().says() + " is at its limit.");
+    private static String payload(PayloadLeft payload) {
+        return payload.kg().signum() < 0
+                ? "Nothing may be loaded beside driver and passengers."
+                : "Beside driver and passengers " + kg(payload.kg()) + " may be loaded, if it stands where the luggage"
+                        + " does; then " + payload.first().says() + " is at its limit.";
     }
 }

@@ -72,6 +72,7 @@ class CatalogueFamiliesTest {
         small.remove("families/wagon/family.json")
                 .remove("families/cart/family.json")
                 .remove("families/cart/companions.json")
+                .remove("families/cart/weights.json")
                 .remove("families/cart/kit/drive.json")
                 .remove("families/cart/kit/power.json");
         assertThat(small.faults()).isEmpty();

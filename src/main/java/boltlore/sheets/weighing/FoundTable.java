@@ -1,0 +1,23 @@
+package boltlore.sheets.weighing;
+
+import boltlore.sheets.Column;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import boltlore.weighing.Weighing;
+
+/** What was found and what is missing, a row each. */
+final class FoundTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("about", "About"), Column.text("says", "What was found").atMost(125)
+    };
+
+    private FoundTable() {}
+
+    static TableBuilder of(Weighing weighing) {
+        TableBuilder table = Table.named("found").columns(COLUMNS);
+        WeighWords.of(weighing)
+                .forEach(found -> table.row().put("about", found.about()).put("says", found.says()));
+        return table;
+    }
+}
