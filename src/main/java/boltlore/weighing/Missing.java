@@ -27,7 +27,11 @@ record Missing(
                     "The axle loads of the donor vehicle are not known: only masses are told here, no axle loads.");
         }
         unplaced(sentences);
-        about(family.weights().removed().isEmpty(), "Nothing is known to come off the donor vehicle.", sentences);
+        about(
+                family.weights().removed().isEmpty(),
+                "Nothing is known to come off the donor vehicle, so masses and loads after conversion are told too high and not"
+                        + " compared with the market's limit.",
+                sentences);
         about(
                 family.weights().aboard().isEmpty(),
                 "Nobody's seat and no place for luggage is known: limits are compared with the empty vehicle only.",

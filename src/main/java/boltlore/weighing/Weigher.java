@@ -59,7 +59,8 @@ public final class Weigher {
 
     private Growth growth(Chassis chassis, Weighing masses) {
         BigDecimal afterKg = chassis.massKg().subtract(masses.removedKg()).add(masses.addedKg());
-        return new Growth(chassis.massKg(), afterKg, limit());
+        // Where nothing is known to come off, the mass after is too high to be judged.
+        return new Growth(chassis.massKg(), afterKg, weights.removed().isEmpty() ? null : limit());
     }
 
     private @Nullable MassLimit limit() {

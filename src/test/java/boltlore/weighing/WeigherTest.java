@@ -206,7 +206,8 @@ class WeigherTest {
         void a_market_without_a_limit_seats_and_what_comes_off() {
             assertThat(new WeighedKit().weighing().missing())
                     .containsExactly(
-                            "Nothing is known to come off the donor vehicle.",
+                            "Nothing is known to come off the donor vehicle, so masses and loads after conversion are told too"
+                                    + " high and not compared with the market's limit.",
                             "Nobody's seat and no place for luggage is known: limits are compared with the empty vehicle"
                                     + " only.",
                             "No limit on the change of mass is known for this market: ask the authority.");

@@ -26,8 +26,8 @@ final class HeaviestTable {
         Column.whole("station", "Behind front axle").in("mm"),
         Column.text("from", "Station").atMost(14),
         Column.decimal("mass", "Mass", 1).in("kg"),
-        Column.decimal("front", "On front axle", 1).in("kg"),
-        Column.decimal("rear", "On rear axle", 1).in("kg")
+        Column.decimal("front", "Front axle", 1).in("kg"),
+        Column.decimal("rear", "Rear axle", 1).in("kg")
     };
 
     private HeaviestTable() {}

@@ -13,8 +13,8 @@ final class SubSystemsTable {
     private static final Column[] COLUMNS = {
         Column.text("sub-system", "Sub-system"),
         Column.decimal("mass", "Mass", 1).in("kg"),
-        Column.decimal("front", "On front axle", 1).in("kg"),
-        Column.decimal("rear", "On rear axle", 1).in("kg")
+        Column.decimal("front", "Front axle", 1).in("kg"),
+        Column.decimal("rear", "Rear axle", 1).in("kg")
     };
 
     private SubSystemsTable() {}
