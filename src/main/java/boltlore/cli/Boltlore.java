@@ -33,7 +33,8 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done, and nothing stops",
-            "1:an order's choices or findings stop its sheets, coated pieces are not accepted, or a proof found a defect",
+            "1:an order's choices or findings stop its sheets, coated pieces are not accepted, a weight is above"
+                    + " its limit, or a proof found a defect",
             "2:the command was called wrongly",
             "3:a catalogue or order has faults",
             "4:a result could not be written",
