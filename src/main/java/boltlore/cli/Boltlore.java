@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             PartsCommand.class,
             CoatCommand.class,
             FilmCommand.class,
+            CutCommand.class,
             WeighCommand.class,
             CheckCommand.class,
             ProveCommand.class

@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "kit",
         description =
-                "Resolve orders into kits and write their sheets: bill, contents list, picking list, coating batch.")
+                "Resolve orders into kits and write their sheets: bill, contents list, picking list, coating batch, cutting list.")
 final class KitCommand extends RoomCommand {
 
     @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Order files, or folders of them.")

@@ -3,6 +3,7 @@ package boltlore.cutting;
 import boltlore.catalogue.Cut;
 import boltlore.cutting.LaidPiece.LaidEnd;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -68,9 +69,10 @@ final class BarLayout {
         return laid;
     }
 
-    /** What is left of a bar of that length after the last cut. */
+    /** What is left of a bar of that length after the last cut, to the tenth of a millimetre downwards. */
     BigDecimal restMm(BigDecimal barMm) {
-        return Sawing.mm(Math.max(0, Sawing.down(barMm) - at - sawing.kerf(last.degrees())));
+        return Sawing.mm(Math.max(0, Sawing.down(barMm) - at - sawing.kerf(last.degrees())))
+                .setScale(1, RoundingMode.FLOOR);
     }
 
     /** A piece with one slanted end begins the row, those with two follow, the others close it and go on in pairs. */

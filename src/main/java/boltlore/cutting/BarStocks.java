@@ -61,6 +61,7 @@ final class BarStocks {
     }
 
     static BigDecimal cost(long units) {
-        return BigDecimal.valueOf(units, COST_DIGITS);
+        BigDecimal cost = BigDecimal.valueOf(units, COST_DIGITS).stripTrailingZeros();
+        return cost.setScale(Math.max(2, cost.scale()));
     }
 }

@@ -49,7 +49,19 @@ public record MaterialCuts(Material material, List<SawnBar> bars, BigDecimal atL
     /** Share of the bars, without what is kept of them, that becomes pieces. */
     public BigDecimal usedPercent() {
         BigDecimal lengths = sum(bars.stream().map(SawnBar::lengthMm));
-        return percent(sum(bars.stream().map(SawnBar::piecesMm)), lengths.subtract(keptMm()));
+        return percent(
+                sum(bars.stream().flatMap(bar -> bar.pieces().stream()).map(this::middleMm)),
+                lengths.subtract(keptMm()));
+    }
+
+    /** Length on the middle line, which is what the piece's material comes to. */
+    private BigDecimal middleMm(LaidPiece piece) {
+        double slope = piece.cut().endAngles().stream()
+                .mapToDouble(
+                        angle -> StrictMath.tan(StrictMath.toRadians(angle.abs().doubleValue())))
+                .sum();
+        BigDecimal slanted = stock().acrossMm().multiply(BigDecimal.valueOf(slope / 2));
+        return piece.cut().lengthMm().subtract(slanted);
     }
 
     public BigDecimal keptMm() {

@@ -1,7 +1,7 @@
 package boltlore.sheets;
 
 /** What stands on a page, one below the other. */
-public sealed interface Block permits Heading, Note, Particulars, Table, BarCharts, Signatures {
+public sealed interface Block permits Heading, Note, Particulars, Table, BarCharts, Picture, Signatures {
 
     <R> R as(Cases<R> cases);
 
@@ -16,6 +16,8 @@ public sealed interface Block permits Heading, Note, Particulars, Table, BarChar
         R table(Table table);
 
         R charts(BarCharts charts);
+
+        R picture(Picture picture);
 
         R signatures(Signatures signatures);
     }

@@ -1,5 +1,6 @@
 package boltlore.sheets;
 
+import boltlore.drawing.Drawing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -68,6 +69,10 @@ public final class PageBuilder {
     /** One chart, or two that stand side by side. */
     public PageBuilder charts(BarChart... charts) {
         return add(new BarCharts(List.of(charts)));
+    }
+
+    public PageBuilder picture(Drawing drawing) {
+        return add(new Picture(drawing));
     }
 
     public PageBuilder signatures(String... lines) {

@@ -42,6 +42,7 @@ final class House {
         plan.put("choices", List.of("catalogue"));
         plan.put("order", List.of("choices"));
         plan.put("resolution", List.of("order"));
+        plan.put("drawing", List.of());
         plan.put("bill", List.of("resolution"));
         plan.put("explanation", List.of("bill"));
         plan.put("answers", List.of("explanation"));
@@ -53,7 +54,7 @@ final class House {
         trades.forEach(trade -> plan.put(trade, List.of("bill")));
         plan.put(
                 "sheets",
-                Stream.concat(trades.stream(), Stream.of("explanation", "proof"))
+                Stream.concat(trades.stream(), Stream.of("explanation", "proof", "drawing"))
                         .toList());
         plan.put("exports", List.of("sheets"));
         plan.put("checking", List.of("picking"));

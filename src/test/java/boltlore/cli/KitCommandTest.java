@@ -70,6 +70,7 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/contents.xlsx")
                 .isDirectoryContaining("glob:**/picking-list.xlsx")
                 .isDirectoryContaining("glob:**/powder-coat-batch.xlsx")
+                .isDirectoryContaining("glob:**/cutting-list.xlsx")
                 .isDirectoryContaining("glob:**/csv")
                 .isDirectoryContaining("glob:**/json");
     }

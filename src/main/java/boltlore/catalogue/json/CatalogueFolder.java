@@ -23,7 +23,7 @@ final class CatalogueFolder {
     static final String MATERIALS = "materials.json";
 
     private static final List<String> SINGLE = List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, FINISHES, MATERIALS);
-    private static final List<String> NOT_CATALOGUE = List.of("orders", "schema");
+    private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
     private static final List<String> FAMILY = List.of("family.json", "companions.json", "weights.json");
     private static final int DEEPEST = 8;
 

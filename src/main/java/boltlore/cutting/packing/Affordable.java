@@ -1,62 +1,67 @@
 package boltlore.cutting.packing;
 
 import java.math.BigInteger;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.List;
 
-/** Which sums bought bars can cost at all: a bound between two such sums may be raised to the higher one. */
+/**
+ * Which sums bought bars can cost at all, and how much room each sum buys at most: a bound between two such sums may be
+ * raised to the next one that buys enough room.
+ */
 final class Affordable {
 
-    private static final int MOST_SUMS = 5_000_000;
+    private static final int MOST_SUMS = 1_000_000;
 
-    private static final Affordable EVERY_SUM = new Affordable(1, new BitSet());
+    private static final Affordable EVERY_SUM = new Affordable(1, new long[0]);
 
     private final long unit;
-    private final BitSet sums;
+    private final long[] rooms;
 
-    private Affordable(long unit, BitSet sums) {
+    private Affordable(long unit, long[] rooms) {
         this.unit = unit;
-        this.sums = sums;
+        this.rooms = rooms;
     }
 
     /** All sums up to that one and one bar more; where they are too many, every sum counts as affordable. */
     static Affordable upTo(long most, List<Stock> stocks) {
-        long[] costs = costs(stocks);
+        List<Stock> bought = stocks.stream().filter(Stock::isBought).toList();
         long unit = 0;
         long dearest = 0;
-        for (long cost : costs) {
-            unit = BigInteger.valueOf(unit).gcd(BigInteger.valueOf(cost)).longValue();
-            dearest = Math.max(dearest, cost);
+        for (Stock stock : bought) {
+            unit = BigInteger.valueOf(unit)
+                    .gcd(BigInteger.valueOf(stock.cost()))
+                    .longValue();
+            dearest = Math.max(dearest, stock.cost());
         }
         long sums = unit == 0 ? Long.MAX_VALUE : (most + dearest) / unit;
-        return sums > MOST_SUMS ? EVERY_SUM : new Affordable(unit, sums(costs, unit, (int) sums));
+        return sums > MOST_SUMS ? EVERY_SUM : new Affordable(unit, rooms(bought, unit, (int) sums));
     }
 
-    private static long[] costs(List<Stock> stocks) {
-        return stocks.stream()
-                .filter(Stock::isBought)
-                .mapToLong(Stock::cost)
-                .filter(cost -> cost > 0)
-                .distinct()
-                .toArray();
-    }
-
-    private static BitSet sums(long[] costs, long unit, int most) {
-        BitSet sums = new BitSet(most + 1);
-        sums.set(0);
-        for (int sum = 0; sum >= 0; sum = sums.nextSetBit(sum + 1)) {
-            for (long cost : costs) {
-                if (sum + cost / unit <= most) {
-                    sums.set((int) (sum + cost / unit));
+    private static long[] rooms(List<Stock> bought, long unit, int most) {
+        long[] rooms = new long[most + 1];
+        Arrays.fill(rooms, 1, rooms.length, -1);
+        for (int sum = 1; sum <= most; sum++) {
+            for (Stock stock : bought) {
+                long before = sum - stock.cost() / unit;
+                if (before >= 0 && rooms[(int) before] >= 0) {
+                    rooms[sum] = Math.max(rooms[sum], rooms[(int) before] + stock.room());
                 }
             }
         }
-        return sums;
+        return rooms;
     }
 
-    /** The least affordable sum that is not under the bound. */
-    long atLeast(long bound) {
-        int found = sums.nextSetBit((int) Math.min(Integer.MAX_VALUE, (bound + unit - 1) / unit));
-        return found < 0 ? bound : found * unit;
+    /**
+     * The least affordable sum that is not under the bound and buys enough room; the bound itself where none is known.
+     *
+     * @param room what the bought bars must hold
+     */
+    long atLeast(long bound, long room) {
+        for (long sum = (bound + unit - 1) / unit; sum < rooms.length; sum++) {
+            if (rooms[(int) sum] >= Math.max(0, room)) {
+                return sum * unit;
+            }
+        }
+        return bound;
     }
 }

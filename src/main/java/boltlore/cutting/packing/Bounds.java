@@ -30,7 +30,7 @@ final class Bounds {
      * class of linear programming problems, Operations Research 38 (1990), from memory.
      */
     private static long byValue(Task task, long[] values) {
-        Knapsack most = Knapsack.bounding(task, task.counts(), values);
+        SlantedKnapsack most = SlantedKnapsack.bounding(task, task.counts(), values);
         BigInteger sum = wanted(task, values);
         Stock best = null;
         for (Stock stock : task.stocks()) {
@@ -51,7 +51,7 @@ final class Bounds {
         return sum;
     }
 
-    private static boolean yieldsMore(Stock one, Stock other, Knapsack most) {
+    private static boolean yieldsMore(Stock one, Stock other, SlantedKnapsack most) {
         return product(most.value(one.room()), other.cost()).compareTo(product(most.value(other.room()), one.cost()))
                 > 0;
     }

@@ -82,7 +82,7 @@ final class Completion {
             length -= bar.isBought() ? 0 : left[stock] * bar.room();
             cheapest = bar.isBought() ? Math.min(cheapest, (double) bar.cost() / bar.room()) : cheapest;
         }
-        return length <= 0 ? 0 : affordable.atLeast((long) Math.ceil(length * cheapest * (1 - 1e-9)));
+        return length <= 0 ? 0 : affordable.atLeast((long) Math.ceil(length * cheapest * (1 - 1e-9)), length);
     }
 
     /** One bar being filled: all choices to which no further piece can be added. */

@@ -91,7 +91,7 @@ final class FillProgram {
     }
 
     private @Nullable Column bestWay(double[] prices) {
-        Knapsack knapsack = Knapsack.fitting(task, wanted, values(prices));
+        SlantedKnapsack knapsack = SlantedKnapsack.fitting(task, wanted, values(prices));
         int best = -1;
         double mostSaved = LEAST_SAVING * SCALE * dearest;
         for (int stock = 0; stock < task.stocks().size(); stock++) {
@@ -111,9 +111,8 @@ final class FillProgram {
                 .toArray();
     }
 
-    /** Less what slanted ends may lose, which the knapsack does not see. */
     private long room(int stock) {
-        return task.stocks().get(stock).room() - task.mostExposed();
+        return task.stocks().get(stock).room();
     }
 
     private long cost(int stock) {

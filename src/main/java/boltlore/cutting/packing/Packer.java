@@ -19,11 +19,11 @@ public final class Packer {
         }
         Choice best = byRule(task);
         Affordable affordable = Affordable.upTo(best.cost(), task.stocks());
-        long bound = affordable.atLeast(quickBound(task));
+        long bound = affordable.atLeast(quickBound(task), task.roomToBuy());
         if (best.cost() > bound && task.kinds().size() <= MOST_KINDS_TO_SOLVE) {
             FillProgram solved = FillProgram.solved(
                     task, task.counts(), new int[task.stocks().size()]);
-            bound = Math.max(bound, affordable.atLeast(Bounds.byPrices(task, solved.prices())));
+            bound = Math.max(bound, affordable.atLeast(Bounds.byPrices(task, solved.prices()), task.roomToBuy()));
             best = Dive.from(task, solved, best, bound);
         }
         return best.cost() > bound ? searched(task, best, bound, affordable) : packing(best, bound);

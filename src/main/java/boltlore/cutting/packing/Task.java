@@ -41,6 +41,17 @@ public record Task(List<Kind> kinds, List<Stock> stocks, List<Long> exposure, lo
         return 2 * exposure.stream().mapToLong(Long::longValue).sum();
     }
 
+    /** What bought bars must hold at least: all lengths, less what the bars at hand can hold. */
+    long roomToBuy() {
+        long room =
+                kinds.stream().mapToLong(kind -> kind.length() * kind.count()).sum();
+        return room
+                - stocks.stream()
+                        .filter(stock -> !stock.isBought())
+                        .mapToLong(Stock::room)
+                        .sum();
+    }
+
     /** What is left of a bar after its last cut. */
     long rest(Filled bar) {
         return Math.max(0, stocks.get(bar.stock()).room() - load(bar) - lastCut);

@@ -9,6 +9,9 @@ import java.util.stream.IntStream;
 /** Makes a choice of bars better without packing anew: cheaper bars where they do, and bars at hand before bought ones. */
 final class Tidy {
 
+    /** Share of a bar at hand that may become scrap when it is used up. */
+    private static final double SMALL_SCRAP = 0.15;
+
     private final Task task;
     private final List<Filled> bars;
     private final int[] left;
@@ -52,7 +55,7 @@ final class Tidy {
                         .thenComparingLong(stock -> task.stocks().get(stock).room()));
     }
 
-    /** Moves pieces from bought bars to bars at hand that nothing is on yet, where no more becomes scrap by it. */
+    /** Moves pieces from bought bars to bars at hand that nothing is on yet, where little or no more becomes scrap by it. */
     private void useUp() {
         IntStream.range(0, left.length)
                 .filter(stock -> !task.stocks().get(stock).isBought() && left[stock] > 0)
@@ -78,11 +81,18 @@ final class Tidy {
                 new BestFill(task, bar.counts()).any(task.stocks().get(stock).room());
         Filled onHand = new Filled(stock, moved);
         Filled rest = bar.less(moved);
-        if (onHand.pieces() > 0 && task.scrap(onHand) + scrap(rest) <= task.scrap(bar)) {
+        if (onHand.pieces() > 0 && isWorthIt(onHand, rest, bar)) {
             take(stock, 1);
             bars.set(from, rest);
             bars.add(onHand);
         }
+    }
+
+    /** Where nearly all of it is used, a little scrap is better than two rests in the rack. */
+    private boolean isWorthIt(Filled onHand, Filled rest, Filled bar) {
+        long scrap = task.scrap(onHand);
+        return scrap <= SMALL_SCRAP * task.stocks().get(onHand.stock()).room()
+                || scrap + scrap(rest) <= task.scrap(bar);
     }
 
     private long scrap(Filled bar) {

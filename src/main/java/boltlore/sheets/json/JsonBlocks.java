@@ -1,5 +1,6 @@
 package boltlore.sheets.json;
 
+import boltlore.drawing.Svg;
 import boltlore.sheets.BarChart;
 import boltlore.sheets.BarCharts;
 import boltlore.sheets.Block;
@@ -10,6 +11,7 @@ import boltlore.sheets.Kind;
 import boltlore.sheets.Note;
 import boltlore.sheets.Particular;
 import boltlore.sheets.Particulars;
+import boltlore.sheets.Picture;
 import boltlore.sheets.Row;
 import boltlore.sheets.Signatures;
 import boltlore.sheets.Table;
@@ -66,6 +68,14 @@ final class JsonBlocks implements Block.Cases<JsonText> {
         json.brokenObject().key("charts").brokenList();
         charts.charts().forEach(this::chart);
         return json.end().end();
+    }
+
+    @Override
+    public JsonText picture(Picture picture) {
+        return json.brokenObject()
+                .put("picture", picture.drawing().says())
+                .put("svg", Svg.of(picture.drawing()))
+                .end();
     }
 
     @Override

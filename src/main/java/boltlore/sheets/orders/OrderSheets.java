@@ -2,6 +2,7 @@ package boltlore.sheets.orders;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
+import boltlore.cutting.CutPlanner;
 import boltlore.picking.PickingList;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
@@ -9,6 +10,7 @@ import boltlore.sheets.Workbook;
 import boltlore.sheets.bill.BillWorkbook;
 import boltlore.sheets.bill.ContentsWorkbook;
 import boltlore.sheets.coating.CoatSheet;
+import boltlore.sheets.cutting.CutSheet;
 import boltlore.sheets.picking.PickingSheet;
 import java.util.List;
 
@@ -17,7 +19,7 @@ public final class OrderSheets {
 
     private OrderSheets() {}
 
-    /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
+    /** Bill, contents list, picking list and powder-coat batch and cutting list of an order that nothing stops. */
     public static List<Workbook> of(FamilyPlan plan, PricedBill priced) {
         Catalogue catalogue = plan.catalogue();
         Bill bill = priced.bill();
@@ -26,6 +28,7 @@ public final class OrderSheets {
                 BillWorkbook.of(priced, packed),
                 ContentsWorkbook.of(plan, bill, packed),
                 PickingSheet.of(catalogue, bill, packed),
-                CoatSheet.of(List.of(bill), catalogue));
+                CoatSheet.of(List.of(bill), catalogue),
+                CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()));
     }
 }

@@ -9,6 +9,7 @@ import boltlore.sheets.Note;
 import boltlore.sheets.Page;
 import boltlore.sheets.Particular;
 import boltlore.sheets.Particulars;
+import boltlore.sheets.Picture;
 import boltlore.sheets.Printed;
 import boltlore.sheets.Signatures;
 import boltlore.sheets.Table;
@@ -88,6 +89,11 @@ final class TextBlocks implements Block.Cases<List<String>> {
             lines.addAll(new TextChart(chart, width).lines(page));
         }
         return lines;
+    }
+
+    @Override
+    public List<String> picture(Picture picture) {
+        return Wrapping.lines(picture.drawing().says(), width);
     }
 
     @Override

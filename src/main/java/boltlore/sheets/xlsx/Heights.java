@@ -6,6 +6,10 @@ import boltlore.sheets.Look;
 final class Heights {
 
     static final double GAP = 6;
+
+    /** No row may be taller (ECMA-376 has no limit, spreadsheet programs have). */
+    static final double TALLEST = 409;
+
     static final double CHART_ROW = 14;
 
     /** A box that a pen fits in. */

@@ -20,6 +20,7 @@ record LaidPage(
         Map<String, LaidTable> tables,
         Map<String, Map<String, Spot>> particulars,
         List<LaidChart> charts,
+        List<LaidPicture> pictures,
         String mainTable) {
 
     record Spot(int column, int row) {}

@@ -1,5 +1,6 @@
 package boltlore.sheets.xlsx;
 
+import boltlore.drawing.Drawing;
 import boltlore.sheets.BarChart;
 import boltlore.sheets.BarCharts;
 import boltlore.sheets.Block;
@@ -9,6 +10,7 @@ import boltlore.sheets.Look;
 import boltlore.sheets.Note;
 import boltlore.sheets.Page;
 import boltlore.sheets.Particulars;
+import boltlore.sheets.Picture;
 import boltlore.sheets.Signatures;
 import boltlore.sheets.Table;
 import java.util.ArrayList;
@@ -28,6 +30,7 @@ final class PageLayout implements Block.Cases<Void> {
     private final Map<String, LaidTable> tables = new LinkedHashMap<>();
     private final Map<String, Map<String, LaidPage.Spot>> particulars = new LinkedHashMap<>();
     private final List<LaidChart> charts = new ArrayList<>();
+    private final List<LaidPicture> pictures = new ArrayList<>();
 
     private PageLayout(Grid grid, Needs needs) {
         this.grid = grid;
@@ -45,7 +48,15 @@ final class PageLayout implements Block.Cases<Void> {
             }
             block.as(layout);
         }
-        return new LaidPage(page, grid, layout.rows, layout.tables, layout.particulars, layout.charts, needs.main());
+        return new LaidPage(
+                page,
+                grid,
+                layout.rows,
+                layout.tables,
+                layout.particulars,
+                layout.charts,
+                layout.pictures,
+                needs.main());
     }
 
     /** Lets the grid grow to what the block needs before anything is laid across it. */
@@ -100,6 +111,17 @@ final class PageLayout implements Block.Cases<Void> {
             double to = block.charts().size() == 1 ? grid.total() : (i + 1) * each;
             charts.add(new LaidChart(block.charts().get(i), i * each, to, first, rows.size() - 1));
         }
+        return null;
+    }
+
+    @Override
+    public Void picture(Picture picture) {
+        Drawing drawing = picture.drawing();
+        double natural = drawing.widthMm() * DrawingXml.POINTS_PER_MM;
+        double scale = Math.min(1, grid.total() * DrawingXml.POINTS_PER_CHARACTER / natural);
+        double height = drawing.heightMm() * DrawingXml.POINTS_PER_MM * scale;
+        pictures.add(new LaidPicture(drawing, rows.size(), natural * scale, height));
+        rows.add(LaidRow.gap(Math.min(Heights.TALLEST, height)));
         return null;
     }
 

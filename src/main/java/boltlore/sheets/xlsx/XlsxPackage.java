@@ -36,14 +36,15 @@ final class XlsxPackage {
         TEXTS("sharedStrings", "spreadsheetml.sharedStrings+xml"),
         SHEET("worksheet", "spreadsheetml.worksheet+xml"),
         DRAWING("drawing", "drawing+xml"),
-        CHART("chart", "drawingml.chart+xml");
+        CHART("chart", "drawingml.chart+xml"),
+        IMAGE("image", "");
 
         private final String relation;
         private final String contentType;
 
         PartKind(String relation, String contentType) {
             this.relation = RELATIONS + relation;
-            this.contentType = OFFICE + contentType;
+            this.contentType = contentType.isEmpty() ? "image/png" : OFFICE + contentType;
         }
     }
 
@@ -51,8 +52,12 @@ final class XlsxPackage {
     record Part(PackagePart part, String relation) {
 
         void write(String xml) {
+            write(xml.getBytes(StandardCharsets.UTF_8));
+        }
+
+        void write(byte[] content) {
             try (OutputStream out = part.getOutputStream()) {
-                out.write(xml.getBytes(StandardCharsets.UTF_8));
+                out.write(content);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -1,5 +1,6 @@
 package boltlore.sheets.xlsx;
 
+import boltlore.drawing.Png;
 import boltlore.sheets.SheetFile;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookWriter;
@@ -40,12 +41,24 @@ public final class XlsxWriter implements WorkbookWriter {
         return parts.toBytes();
     }
 
-    /** The relation to the sheet's charts, or nothing where it has none. */
+    /** The relation to the sheet's charts and pictures, or nothing where it has none. */
     private static String drawing(XlsxPackage parts, Part sheet, LaidPage page, String name, int number) {
-        if (page.charts().isEmpty()) {
+        if (page.charts().isEmpty() && page.pictures().isEmpty()) {
             return "";
         }
         Part drawing = parts.under(sheet, PartKind.DRAWING, "/xl/drawings/drawing" + number + ".xml");
+        List<String> relations = charts(parts, drawing, page, name, number);
+        for (int i = 0; i < page.pictures().size(); i++) {
+            String file = "/xl/media/image" + number + "-" + (i + 1) + ".png";
+            Part image = parts.under(drawing, PartKind.IMAGE, file);
+            image.write(Png.of(page.pictures().get(i).drawing()));
+            relations.add(image.relation());
+        }
+        drawing.write(DrawingXml.xml(page, relations));
+        return drawing.relation();
+    }
+
+    private static List<String> charts(XlsxPackage parts, Part drawing, LaidPage page, String name, int number) {
         List<String> relations = new ArrayList<>();
         for (LaidChart laid : page.charts()) {
             String chartName = "/xl/charts/chart" + number + "-" + (relations.size() + 1) + ".xml";
@@ -54,7 +67,6 @@ public final class XlsxWriter implements WorkbookWriter {
             chart.write(new ChartXml(laid.chart(), table, name).xml());
             relations.add(chart.relation());
         }
-        drawing.write(DrawingXml.xml(page, relations));
-        return drawing.relation();
+        return relations;
     }
 }

@@ -3,6 +3,7 @@ package boltlore.catalogue.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.cutting.json.RemnantsReader;
 import boltlore.faults.Fault;
 import boltlore.order.json.OrderReader;
 import com.fasterxml.jackson.core.JsonPointer;
@@ -87,6 +88,10 @@ class SchemaKeysTest {
     private List<Fault> faults(String file, String json) {
         if (file.startsWith("orders")) {
             return OrderReader.parse(file, json.getBytes(StandardCharsets.UTF_8), catalogue)
+                    .faults();
+        }
+        if (file.startsWith("remnants")) {
+            return RemnantsReader.parse(file, json.getBytes(StandardCharsets.UTF_8), catalogue)
                     .faults();
         }
         String before = small.text(file);

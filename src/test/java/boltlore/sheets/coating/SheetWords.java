@@ -6,6 +6,7 @@ import boltlore.sheets.Column;
 import boltlore.sheets.Heading;
 import boltlore.sheets.Note;
 import boltlore.sheets.Particulars;
+import boltlore.sheets.Picture;
 import boltlore.sheets.Printed;
 import boltlore.sheets.Row;
 import boltlore.sheets.Signatures;
@@ -58,6 +59,11 @@ final class SheetWords implements Block.Cases<String> {
     @Override
     public String charts(BarCharts charts) {
         return "";
+    }
+
+    @Override
+    public String picture(Picture picture) {
+        return picture.drawing().says();
     }
 
     @Override

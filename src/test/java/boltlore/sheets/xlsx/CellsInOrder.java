@@ -10,6 +10,7 @@ import boltlore.sheets.Note;
 import boltlore.sheets.Page;
 import boltlore.sheets.Particular;
 import boltlore.sheets.Particulars;
+import boltlore.sheets.Picture;
 import boltlore.sheets.Row;
 import boltlore.sheets.Signatures;
 import boltlore.sheets.Table;
@@ -70,6 +71,11 @@ final class CellsInOrder implements Block.Cases<List<String>>, Cell.Cases<String
 
     @Override
     public List<String> charts(BarCharts charts) {
+        return List.of();
+    }
+
+    @Override
+    public List<String> picture(Picture picture) {
         return List.of();
     }
 
