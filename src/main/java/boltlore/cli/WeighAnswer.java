@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.json.JsonOut;
 import boltlore.sheets.weighing.Found;
+import boltlore.sheets.weighing.WeighSheet;
 import boltlore.sheets.weighing.WeighWords;
 import boltlore.weighing.Added;
 import boltlore.weighing.AxleLoads;
@@ -71,6 +72,7 @@ final class WeighAnswer {
         answer.put("wheelbaseMm", wheelbaseMm)
                 .put("centreBeforeMm", rounded(onAxles.centreBeforeMm()))
                 .put("centreAfterMm", rounded(onAxles.centreAfterMm()))
+                .put("sideView", WeighSheet.sideView(onAxles))
                 .put("axleLoads", JsonOut.list(onAxles.standings(), WeighAnswer::standing))
                 .put("aboveLimits", JsonOut.list(weighing.exceeded(), WeighAnswer::check))
                 .put("subSystems", JsonOut.list(SubSystemLoad.of(weighing, wheelbaseMm), WeighAnswer::subSystem))

@@ -9,7 +9,7 @@ import boltlore.weighing.Weighing;
 final class FoundTable {
 
     private static final Column[] COLUMNS = {
-        Column.text("about", "About"), Column.text("says", "What was found").atMost(125)
+        Column.text("about", "About"), Column.text("says", "What was found").atMost(64)
     };
 
     private FoundTable() {}

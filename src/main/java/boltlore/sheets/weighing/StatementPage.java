@@ -11,11 +11,12 @@ final class StatementPage {
     private StatementPage() {}
 
     static PageBuilder of(Weighing weighing, HeadOfSheet head, String footer) {
-        PageBuilder page = Page.named("Weights").landscape().footer(footer);
+        PageBuilder page = Page.named("Weights").footer(footer);
         page.title("Weight statement").add(head.particulars());
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             page.heading("Axle loads").add(StandingsTable.of(onAxles));
+            page.picture(SideView.of(onAxles));
         }
         page.heading("What was found").add(FoundTable.of(weighing));
         WeighingCautions.figures(page);

@@ -2,6 +2,7 @@ package boltlore.sheets.weighing;
 
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Workshop;
+import boltlore.drawing.Svg;
 import boltlore.order.Order;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookBuilder;
@@ -32,5 +33,10 @@ public final class WeighSheet {
             workbook.page(ScalesPage.of(onAxles, footer));
         }
         return workbook.build();
+    }
+
+    /** The vehicle from its side with its axle loads before and after, as SVG. */
+    public static String sideView(OnAxles onAxles) {
+        return Svg.of(SideView.of(onAxles));
     }
 }
