@@ -2,7 +2,6 @@ package boltlore.sheets;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 
 /** How a value reads as text: a decimal point, no digit grouping, dates as in ISO 8601. */
 public final class Printed {
@@ -11,32 +10,14 @@ public final class Printed {
 
     /** In a column whose heading says the unit. */
     public static String inColumn(Kind kind, Cell cell) {
-        return cell.as(new Cell.Cases<>() {
-            @Override
-            public String empty() {
-                return "";
-            }
-
-            @Override
-            public String words(String text) {
-                return text;
-            }
-
-            @Override
-            public String figure(BigDecimal value) {
-                return Printed.figure(kind, value);
-            }
-
-            @Override
-            public String day(LocalDate value) {
-                return value.toString();
-            }
-
-            @Override
-            public String worked(Formula formula, BigDecimal result) {
-                return Printed.figure(kind, result);
-            }
-        });
+        if (cell instanceof Cell.Words words) {
+            return words.text();
+        } else if (cell instanceof Cell.Figure figure) {
+            return figure(kind, figure.value());
+        } else if (cell instanceof Cell.Worked worked) {
+            return figure(kind, worked.result());
+        }
+        return cell instanceof Cell.Day day ? day.value().toString() : "";
     }
 
     /** Where nothing else says the unit: '12.50 EUR', '38 %'. */
@@ -56,15 +37,14 @@ public final class Printed {
     }
 
     private static String figure(Kind kind, BigDecimal value) {
-        return switch (kind.form()) {
-            case DECIMAL, MONEY, PERCENT ->
-                value.setScale(kind.scale(), RoundingMode.HALF_UP).toPlainString();
-            case TEXT, WHOLE, QUANTITY, DATE, TICK, BLANK, SIGNATURE -> plain(value);
-        };
+        return rounded(kind, value).toPlainString();
     }
 
-    /** Without zeros at the end, and never 1E+3. */
-    private static String plain(BigDecimal value) {
-        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+    /** The number whose plain digits are printed: to the kind's scale, or else without zeros at the end. */
+    public static BigDecimal rounded(Kind kind, BigDecimal value) {
+        return switch (kind.form()) {
+            case DECIMAL, MONEY, PERCENT -> value.setScale(kind.scale(), RoundingMode.HALF_UP);
+            case TEXT, WHOLE, QUANTITY, DATE, TICK, BLANK, SIGNATURE -> value.stripTrailingZeros();
+        };
     }
 }

@@ -1,13 +1,12 @@
 package boltlore.sheets;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
-/** A long text that is written down in UTF-8 at once: most of it is plain ASCII, where a letter is a byte. */
+/** A long text that is written down in UTF-8 at once, rather than encoded as a whole when it is done. */
 public final class Utf8 {
-
-    /** A UTF-16 unit takes three bytes at most: half of a surrogate pair takes two of the pair's four. */
-    private static final int MOST_BYTES = 3;
 
     private byte[] bytes;
     private int length;
@@ -17,19 +16,13 @@ public final class Utf8 {
         bytes = new byte[usual];
     }
 
+    public static byte[] encoded(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
     /** Appends a text; what is no character, half of a surrogate pair alone, becomes a question mark. */
     public Utf8 append(String text) {
-        makeRoom(text.length() * MOST_BYTES);
-        int at = length;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c >= 0x80) {
-                return appendFar(text);
-            }
-            bytes[at++] = (byte) c;
-        }
-        length = at;
-        return this;
+        return append(encoded(text));
     }
 
     /** Appends an ASCII letter. */
@@ -39,15 +32,20 @@ public final class Utf8 {
         return this;
     }
 
+    /** Appends a whole number in decimal digits. */
+    public Utf8 append(int number) {
+        if (number < 0) {
+            return append(Integer.toString(number));
+        }
+        return (number < 10 ? this : append(number / 10)).append((char) ('0' + number % 10));
+    }
+
+    /** Appends what was {@link #encoded} once because it is written again and again. */
     public Utf8 append(byte[] encoded) {
         makeRoom(encoded.length);
         System.arraycopy(encoded, 0, bytes, length, encoded.length);
         length += encoded.length;
         return this;
-    }
-
-    private Utf8 appendFar(String text) {
-        return append(text.getBytes(StandardCharsets.UTF_8));
     }
 
     private void makeRoom(int more) {
@@ -56,13 +54,13 @@ public final class Utf8 {
         }
     }
 
-    public int length() {
-        return length;
-    }
-
     /** Takes the last letter back, which must be ASCII. */
     public void dropLast() {
         length--;
+    }
+
+    public void writeTo(OutputStream out) throws IOException {
+        out.write(bytes, 0, length);
     }
 
     public byte[] toBytes() {

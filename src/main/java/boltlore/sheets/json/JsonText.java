@@ -49,7 +49,11 @@ final class JsonText {
 
     /** Begins a member of an object; its value comes next. */
     JsonText key(String key) {
-        return key(encoded(key));
+        separate();
+        JsonString.append(utf8, key);
+        utf8.append(": ");
+        afterKey = true;
+        return this;
     }
 
     /** As {@link #key(String)}, for a key of many objects: {@link #encoded} once. */
@@ -108,7 +112,10 @@ final class JsonText {
     }
 
     private void newLine(int depth) {
-        utf8.append('\n').append(" ".repeat(depth));
+        utf8.append('\n');
+        for (int i = 0; i < depth; i++) {
+            utf8.append(' ');
+        }
     }
 
     byte[] toBytes() {

@@ -1,17 +1,19 @@
 package boltlore.sheets.xlsx;
 
 import boltlore.sheets.Place;
+import boltlore.sheets.Utf8;
 import java.util.List;
 
 /** Where everything that a formula may refer to has come to stand. */
 final class Addresses {
 
     private final List<LaidPage> pages;
-    private final List<String> sheetNames;
+    private final List<String> prefixes;
 
     Addresses(List<LaidPage> pages, List<String> sheetNames) {
         this.pages = pages;
-        this.sheetNames = sheetNames;
+        this.prefixes =
+                sheetNames.stream().map(name -> Xml.escaped(Ref.on(name, ""))).toList();
     }
 
     /**
@@ -20,31 +22,33 @@ final class Addresses {
      * @param block name of its table or particulars
      * @param row of the grid
      */
-    record Here(int page, String block, int row) {}
+    record Here(int page, String block, int row) {
+        static final Here NOWHERE = new Here(0, "", 0);
+    }
 
-    String of(Place place, Here here) {
+    Utf8 append(Utf8 xml, Place place, Here here) {
         LaidPage page = pages.get(page(place.page(), here));
         String block = place.block().isEmpty() ? here.block() : place.block();
-        String sheet = sheetPrefix(place.page(), here);
+        xml.append(sheetPrefix(place.page(), here));
         if (!page.has(block)) {
             LaidPage.Spot spot = page.spot(block, place.row());
-            return sheet + Ref.cell(spot.column(), spot.row());
+            return Ref.append(xml, spot.column(), spot.row());
         }
         LaidTable table = page.table(block);
         int row = place.row().isEmpty()
                 ? here.row()
                 : table.firstRow() + table.table().row(place.row());
-        return sheet + Ref.cell(table.column(place.column()), row);
+        return Ref.append(xml, table.column(place.column()), row);
     }
 
     LaidTable table(String page, String name, Here here) {
         return pages.get(page(page, here)).table(name.isEmpty() ? here.block() : name);
     }
 
-    /** The sheet's name in front of an address, where it is another sheet's. */
+    /** The sheet's name in front of an address, as XML, where it is another sheet's. */
     String sheetPrefix(String page, Here here) {
         int at = page(page, here);
-        return at == here.page() ? "" : Ref.on(sheetNames.get(at), "");
+        return at == here.page() ? "" : prefixes.get(at);
     }
 
     private int page(String name, Here here) {

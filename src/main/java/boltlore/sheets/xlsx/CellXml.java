@@ -2,12 +2,13 @@ package boltlore.sheets.xlsx;
 
 import boltlore.sheets.Cell;
 import boltlore.sheets.Formula;
+import boltlore.sheets.Utf8;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
 /** Writes cells one after the other, each with the empty cells that it covers. */
-final class CellXml {
+final class CellXml implements Cell.Cases<Utf8> {
 
     private static final String STARTS_FORMULA = "=+-@\t\r";
 
@@ -16,79 +17,86 @@ final class CellXml {
 
     private static final LocalDate FIRST_SURE_DAY = LocalDate.of(1900, 3, 1);
 
-    private final StringBuilder xml;
+    private static final byte[] CELL = Utf8.encoded("<c r=\"");
+    private static final byte[] STYLE = Utf8.encoded("\" s=\"");
+    private static final byte[] EMPTY = Utf8.encoded("\"/>");
+    private static final byte[] TEXT = Utf8.encoded("\" t=\"s\"><v>");
+    private static final byte[] VALUE = Utf8.encoded("\"><v>");
+    private static final byte[] FORMULA = Utf8.encoded("\"><f>");
+    private static final byte[] RESULT = Utf8.encoded("</f><v>");
+    private static final byte[] END = Utf8.encoded("</v></c>");
+
+    private final Utf8 xml;
     private final Styles styles;
     private final SharedTexts texts;
     private final FormulaText formulas;
+    private String lead = "";
+    private Addresses.Here here = Addresses.Here.NOWHERE;
 
-    CellXml(StringBuilder xml, Styles styles, SharedTexts texts, FormulaText formulas) {
+    CellXml(Utf8 xml, Styles styles, SharedTexts texts, FormulaText formulas) {
         this.xml = xml;
         this.styles = styles;
         this.texts = texts;
         this.formulas = formulas;
     }
 
-    void append(LaidCell cell, Addresses.Here here) {
+    /** Cells that follow stand there. */
+    void go(Addresses.Here place) {
+        here = place;
+    }
+
+    void append(LaidCell cell) {
         boolean quoted = cell.cell() instanceof Cell.Words words
                 && startsFormula(words.text())
                 && cell.lead().isEmpty();
         Face face = quoted ? cell.face().quote() : cell.face();
-        xml.append("<c r=\"");
-        Ref.append(xml, cell.column(), here.row());
-        xml.append("\" s=\"").append(styles.number(face)).append('"');
-        cell.cell().as(new Value(cell.lead(), here));
+        begin(cell.column(), face);
+        lead = cell.lead();
+        cell.cell().as(this);
         for (int i = 1; i < cell.span(); i++) {
-            xml.append("<c r=\"");
-            Ref.append(xml, cell.column() + i, here.row());
-            xml.append("\" s=\"").append(styles.number(cell.face())).append("\"/>");
+            begin(cell.column() + i, cell.face());
+            xml.append(EMPTY);
         }
+    }
+
+    private void begin(int column, Face face) {
+        Ref.append(xml.append(CELL), column, here.row());
+        xml.append(STYLE).append(styles.number(face));
     }
 
     private static boolean startsFormula(String text) {
         return !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0;
     }
 
-    /** Writes what follows a cell's address and style. */
-    private final class Value implements Cell.Cases<StringBuilder> {
+    @Override
+    public Utf8 empty() {
+        return xml.append(EMPTY);
+    }
 
-        private final String lead;
-        private final Addresses.Here here;
+    @Override
+    public Utf8 words(String text) {
+        int number = lead.isEmpty() ? texts.number(text) : texts.number(lead, text);
+        return xml.append(TEXT).append(number).append(END);
+    }
 
-        Value(String lead, Addresses.Here here) {
-            this.lead = lead;
-            this.here = here;
+    @Override
+    public Utf8 figure(BigDecimal value) {
+        return xml.append(VALUE).append(value.toPlainString()).append(END);
+    }
+
+    @Override
+    public Utf8 day(LocalDate value) {
+        if (value.isBefore(FIRST_SURE_DAY)) {
+            return words(value.toString());
         }
+        return xml.append(VALUE)
+                .append((int) ChronoUnit.DAYS.between(DAY_ZERO, value))
+                .append(END);
+    }
 
-        @Override
-        public StringBuilder empty() {
-            return xml.append("/>");
-        }
-
-        @Override
-        public StringBuilder words(String text) {
-            int number = lead.isEmpty() ? texts.number(text) : texts.number(lead, text);
-            return xml.append(" t=\"s\"><v>").append(number).append("</v></c>");
-        }
-
-        @Override
-        public StringBuilder figure(BigDecimal value) {
-            return xml.append("><v>").append(value.toPlainString()).append("</v></c>");
-        }
-
-        @Override
-        public StringBuilder day(LocalDate value) {
-            if (value.isBefore(FIRST_SURE_DAY)) {
-                return words(value.toString());
-            }
-            return xml.append("><v>")
-                    .append(ChronoUnit.DAYS.between(DAY_ZERO, value))
-                    .append("</v></c>");
-        }
-
-        @Override
-        public StringBuilder worked(Formula formula, BigDecimal result) {
-            xml.append("><f>").append(Xml.escaped(formulas.of(formula, here))).append("</f><v>");
-            return xml.append(result.toPlainString()).append("</v></c>");
-        }
+    @Override
+    public Utf8 worked(Formula formula, BigDecimal result) {
+        formulas.append(xml.append(FORMULA), formula, here).append(RESULT);
+        return xml.append(result.toPlainString()).append(END);
     }
 }

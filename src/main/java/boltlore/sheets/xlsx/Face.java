@@ -2,6 +2,9 @@ package boltlore.sheets.xlsx;
 
 import boltlore.sheets.Kind;
 import boltlore.sheets.Look;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * All that decides how a cell is set; one cell style is made for each that occurs.
@@ -19,9 +22,18 @@ record Face(Look look, Set set, String format, boolean quoted) {
         CENTER
     }
 
+    private static final Map<Look, Face> PLAIN = new EnumMap<>(Look.class);
+
+    static {
+        for (Look look : Look.values()) {
+            Set set = look == Look.NOTE || look == Look.CAUTION ? Set.INDENTED : Set.LEFT;
+            PLAIN.put(look, new Face(look, set, Format.GENERAL, false));
+        }
+    }
+
+    /** Always the same for the same look. */
     static Face of(Look look) {
-        return new Face(
-                look, look == Look.NOTE || look == Look.CAUTION ? Set.INDENTED : Set.LEFT, Format.GENERAL, false);
+        return Objects.requireNonNull(PLAIN.get(look));
     }
 
     static Face inColumn(Look look, Kind kind) {

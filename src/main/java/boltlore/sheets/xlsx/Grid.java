@@ -41,14 +41,11 @@ final class Grid {
      * grows where it is too narrow for all.
      */
     Spans span(List<Need> needs) {
-        List<Integer> starts = new ArrayList<>();
-        int at = 0;
+        int[] starts = new int[needs.size() + 1];
         for (int i = 0; i < needs.size(); i++) {
-            starts.add(at);
             int after = needs.size() - i - 1;
-            at = end(at, needs.get(i), after);
+            starts[i + 1] = end(starts[i], needs.get(i), after);
         }
-        starts.add(at);
         return new Spans(starts);
     }
 

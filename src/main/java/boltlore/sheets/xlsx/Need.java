@@ -1,13 +1,17 @@
 package boltlore.sheets.xlsx;
 
+import boltlore.sheets.Cell;
 import boltlore.sheets.Column;
+import boltlore.sheets.Kind;
 import boltlore.sheets.Kind.Form;
 import boltlore.sheets.Printed;
 import boltlore.sheets.Row;
 import boltlore.sheets.Table;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How wide a column would be, in characters of the body type, air included.
@@ -108,10 +112,32 @@ record Need(double least, double usual, double full, List<Double> texts) {
         Column column = table.columns().get(i);
         double widest = 0;
         for (Row row : table.rows()) {
-            String text = Printed.inColumn(column.kind(), row.cells().get(i));
-            double commas = column.kind().form() == Form.MONEY ? Math.max(0, text.length() - 4) / 6.0 : 0;
-            widest = Math.max(widest, (Type.width(text) + POINT + commas) * (row.isPlain() ? 1 : BOLD));
+            double width = figure(column.kind(), row.cells().get(i));
+            widest = Math.max(widest, width * (row.isPlain() ? 1 : BOLD));
         }
         return widest;
+    }
+
+    private static double figure(Kind kind, Cell cell) {
+        BigDecimal number = number(cell);
+        if (number == null) {
+            String text = Printed.inColumn(kind, cell);
+            return spaced(kind, Type.width(text), text.length());
+        }
+        BigDecimal shown = Printed.rounded(kind, number);
+        return spaced(kind, Type.width(shown), Type.letters(shown));
+    }
+
+    private static @Nullable BigDecimal number(Cell cell) {
+        if (cell instanceof Cell.Figure figure) {
+            return figure.value();
+        }
+        return cell instanceof Cell.Worked worked ? worked.result() : null;
+    }
+
+    /** With the commas and the blank that the number's format adds. */
+    private static double spaced(Kind kind, double width, int letters) {
+        double commas = kind.form() == Form.MONEY ? Math.max(0, letters - 4) / 6.0 : 0;
+        return width + POINT + commas;
     }
 }

@@ -1,5 +1,7 @@
 package boltlore.sheets.xlsx;
 
+import boltlore.sheets.Utf8;
+import boltlore.sheets.xlsx.XlsxPackage.Part;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -10,7 +12,7 @@ final class SharedTexts {
     private static final int LONGEST_TEXT = 32_767;
 
     private final Map<String, Integer> plain = new HashMap<>();
-    private final StringBuilder items = new StringBuilder(16 * 1024);
+    private final Utf8 items = new Utf8(16 * 1024);
     private int count;
 
     int number(String text) {
@@ -34,9 +36,11 @@ final class SharedTexts {
         return count++;
     }
 
-    String xml() {
-        return Xml.HEAD + "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" uniqueCount=\""
-                + count + "\">" + items + "</sst>";
+    void writeTo(Part part) {
+        String head =
+                Xml.HEAD + "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" uniqueCount=\""
+                        + count + "\">";
+        part.write(new Utf8(256).append(head), items.append("</sst>"));
     }
 
     private void run(String weight, String text) {

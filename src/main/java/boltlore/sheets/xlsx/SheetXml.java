@@ -1,10 +1,9 @@
 package boltlore.sheets.xlsx;
 
-import java.math.BigDecimal;
+import boltlore.sheets.Utf8;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
 /** A worksheet part (ECMA-376 part 1, 18.3.1.99): its elements must stand in exactly this order. */
 final class SheetXml {
@@ -28,8 +27,8 @@ final class SheetXml {
     }
 
     /** @param drawing relation to the drawing part, or empty */
-    String xml(String drawing) {
-        StringBuilder xml = new StringBuilder(64 * 1024).append(Xml.HEAD);
+    Utf8 xml(String drawing) {
+        Utf8 xml = new Utf8(64 * 1024).append(Xml.HEAD);
         xml.append("<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"")
                 .append(" xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">")
                 .append("<sheetPr><pageSetUpPr fitToPage=\"1\"/></sheetPr>")
@@ -37,9 +36,8 @@ final class SheetXml {
                 .append(Ref.cell(page.grid().columns() - 1, page.rows().size() - 1))
                 .append("\"/>")
                 .append(PrintXml.view(page, number == 0))
-                .append("<sheetFormatPr defaultRowHeight=\"")
-                .append(points(Heights.line()))
-                .append("\"/>");
+                .append("<sheetFormatPr defaultRowHeight=\"");
+        points(xml, Heights.line()).append("\"/>");
         columns(xml);
         rows(xml);
         merges(xml);
@@ -47,10 +45,10 @@ final class SheetXml {
         if (!drawing.isEmpty()) {
             xml.append("<drawing r:id=\"").append(drawing).append("\"/>");
         }
-        return xml.append("</worksheet>").toString();
+        return xml.append("</worksheet>");
     }
 
-    private void columns(StringBuilder xml) {
+    private void columns(Utf8 xml) {
         xml.append("<cols>");
         for (int i = 0; i < page.grid().columns(); i++) {
             xml.append("<col min=\"")
@@ -58,22 +56,22 @@ final class SheetXml {
                     .append("\" max=\"")
                     .append(i + 1)
                     .append("\" width=\"");
-            xml.append(points(page.grid().width(i))).append("\" customWidth=\"1\"/>");
+            points(xml, page.grid().width(i)).append("\" customWidth=\"1\"/>");
         }
         xml.append("</cols>");
     }
 
-    private void rows(StringBuilder xml) {
-        Map<Integer, String> blocks = blocksByRow();
+    private void rows(Utf8 xml) {
+        String[] blocks = blocksByRow();
         CellXml cells = new CellXml(xml, styles, texts, formulas);
         xml.append("<sheetData>");
         for (int row = 0; row < page.rows().size(); row++) {
             LaidRow laid = page.rows().get(row);
-            xml.append("<row r=\"").append(row + 1).append("\" ht=\"").append(points(laid.height()));
-            xml.append("\" customHeight=\"1\">");
-            Addresses.Here here = new Addresses.Here(number, blocks.getOrDefault(row, ""), row);
+            xml.append("<row r=\"").append(row + 1).append("\" ht=\"");
+            points(xml, laid.height()).append("\" customHeight=\"1\">");
+            cells.go(new Addresses.Here(number, blocks[row], row));
             for (LaidCell cell : laid.cells()) {
-                cells.append(cell, here);
+                cells.append(cell);
                 if (cell.span() > 1) {
                     merged.add(Ref.cell(cell.column(), row) + ":" + Ref.cell(cell.column() + cell.span() - 1, row));
                 }
@@ -83,7 +81,7 @@ final class SheetXml {
         xml.append("</sheetData>");
     }
 
-    private void merges(StringBuilder xml) {
+    private void merges(Utf8 xml) {
         if (!merged.isEmpty()) {
             xml.append("<mergeCells count=\"").append(merged.size()).append("\">");
             merged.forEach(
@@ -92,19 +90,19 @@ final class SheetXml {
         }
     }
 
-    private Map<Integer, String> blocksByRow() {
-        Map<Integer, String> blocks = new HashMap<>();
-        page.tables().forEach((name, table) -> {
-            for (int row = table.firstRow(); row <= table.lastRow(); row++) {
-                blocks.put(row, name);
-            }
-        });
-        page.particulars().forEach((name, spots) -> spots.values().forEach(spot -> blocks.put(spot.row(), name)));
+    /** The name of the block that each row belongs to, where it has one. */
+    private String[] blocksByRow() {
+        String[] blocks = new String[page.rows().size()];
+        Arrays.fill(blocks, "");
+        page.tables().forEach((name, table) -> Arrays.fill(blocks, table.firstRow(), table.lastRow() + 1, name));
+        page.particulars().forEach((name, spots) -> spots.values().forEach(spot -> blocks[spot.row()] = name));
         return blocks;
     }
 
     /** With two decimals, which is finer than any printer. */
-    static String points(double value) {
-        return BigDecimal.valueOf(Math.round(value * 100), 2).toPlainString();
+    private static Utf8 points(Utf8 xml, double value) {
+        int hundredths = (int) Math.round(value * 100);
+        xml.append(hundredths / 100).append('.');
+        return xml.append(hundredths / 10 % 10).append(hundredths % 10);
     }
 }

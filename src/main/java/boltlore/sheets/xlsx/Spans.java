@@ -1,16 +1,17 @@
 package boltlore.sheets.xlsx;
 
-import java.util.List;
-
 /** Which columns of the grid each column of a block covers. */
-record Spans(List<Integer> starts) {
+final class Spans {
 
-    Spans {
-        starts = List.copyOf(starts);
+    private final int[] starts;
+
+    /** @param starts where each column of the block starts, and after the last where it ends */
+    Spans(int[] starts) {
+        this.starts = starts;
     }
 
     int start(int i) {
-        return starts.get(i);
+        return starts[i];
     }
 
     int span(int i) {
@@ -19,6 +20,6 @@ record Spans(List<Integer> starts) {
 
     /** Columns of the grid that the columns from one up to but not including another cover. */
     int span(int from, int to) {
-        return starts.get(to) - starts.get(from);
+        return starts[to] - starts[from];
     }
 }

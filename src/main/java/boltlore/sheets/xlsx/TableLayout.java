@@ -3,13 +3,13 @@ package boltlore.sheets.xlsx;
 import boltlore.sheets.Cell;
 import boltlore.sheets.Column;
 import boltlore.sheets.Look;
-import boltlore.sheets.Printed;
 import boltlore.sheets.Row;
 import boltlore.sheets.Table;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Lays a table's rows into the grid. */
 final class TableLayout {
@@ -17,6 +17,7 @@ final class TableLayout {
     private final Grid grid;
     private final Table table;
     private final Spans spans;
+    private final double[] widths;
     private final boolean byHand;
     private final Map<Look, List<Face>> faces = new EnumMap<>(Look.class);
 
@@ -24,6 +25,9 @@ final class TableLayout {
         this.grid = grid;
         this.table = table;
         this.spans = spans;
+        this.widths = IntStream.range(0, table.columns().size())
+                .mapToDouble(i -> width(i, i + 1))
+                .toArray();
         this.byHand =
                 table.columns().stream().anyMatch(column -> column.kind().form().isByHand());
     }
@@ -36,7 +40,7 @@ final class TableLayout {
             String text = column.headingWithUnit();
             Face face = faces(Look.COLUMN_HEADING).get(i);
             cells.add(LaidCell.of(spans.start(i), spans.span(i), face, Cell.of(text)));
-            height = Math.max(height, Heights.of(Look.COLUMN_HEADING, text, width(i, i + 1)));
+            height = Math.max(height, Heights.of(Look.COLUMN_HEADING, text, widths[i]));
         }
         return new LaidRow(height, cells);
     }
@@ -53,11 +57,10 @@ final class TableLayout {
         }
         List<Face> ofColumns = faces(look);
         for (int i = from; i < table.columns().size(); i++) {
-            Column column = table.columns().get(i);
             Cell cell = row.cells().get(i);
             cells.add(LaidCell.of(spans.start(i), spans.span(i), ofColumns.get(i), cell));
             if (cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
-                height = Math.max(height, Heights.of(look, Printed.inColumn(column.kind(), cell), width(i, i + 1)));
+                height = Math.max(height, Heights.of(look, words.text(), widths[i]));
             }
         }
         return new LaidRow(height, cells);
@@ -76,7 +79,7 @@ final class TableLayout {
     }
 
     private boolean mayWrap(String text, int column) {
-        return text.length() + 3 >= width(column, column + 1) || text.indexOf('\n') >= 0;
+        return text.length() + 3 >= widths[column] || text.indexOf('\n') >= 0;
     }
 
     private double width(int from, int to) {

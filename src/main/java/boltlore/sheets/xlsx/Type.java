@@ -1,5 +1,7 @@
 package boltlore.sheets.xlsx;
 
+import java.math.BigDecimal;
+
 /**
  * How wide text runs in the body's typeface, in the unit of column widths: the width of a figure.
  *
@@ -29,6 +31,22 @@ final class Type {
 
     static double width(String text) {
         return thousandths(text, 0, text.length()) / (double) FIGURE;
+    }
+
+    /** Of a number in plain digits, as {@link BigDecimal#toPlainString()} would write it. */
+    static double width(BigDecimal number) {
+        int point = number.scale() > 0 ? thousandths('.') : 0;
+        int minus = number.signum() < 0 ? thousandths('-') : 0;
+        return (digits(number) * FIGURE + point + minus) / (double) FIGURE;
+    }
+
+    /** How many letters a number takes in plain digits. */
+    static int letters(BigDecimal number) {
+        return digits(number) + (number.scale() > 0 ? 1 : 0) + (number.signum() < 0 ? 1 : 0);
+    }
+
+    private static int digits(BigDecimal number) {
+        return Math.max(1, number.precision() - number.scale()) + Math.max(0, number.scale());
     }
 
     static double longestWord(String text) {
@@ -74,7 +92,12 @@ final class Type {
     }
 
     private static boolean endsWord(String text, int i) {
-        return i == text.length() || Character.isWhitespace(text.charAt(i));
+        return i == text.length() || isBlank(text.charAt(i));
+    }
+
+    /** As {@link Character#isWhitespace(char)}, which would look up each letter. */
+    private static boolean isBlank(char c) {
+        return (c <= ' ' || c > '~') && Character.isWhitespace(c);
     }
 
     /** A long name in small letters may be broken after its hyphens; a short word or a part number may not. */
@@ -102,13 +125,15 @@ final class Type {
     private static int thousandths(String text, int from, int to) {
         int sum = 0;
         for (int i = from; i < to; i++) {
-            char c = text.charAt(i);
-            if (c >= ' ' && c <= '~') {
-                sum += ASCII[c - ' '];
-            } else {
-                sum += c >= FIRST_FULL_WIDTH ? FULL_WIDTH : OTHER;
-            }
+            sum += thousandths(text.charAt(i));
         }
         return sum;
+    }
+
+    private static int thousandths(char c) {
+        if (c >= ' ' && c <= '~') {
+            return ASCII[c - ' '];
+        }
+        return c >= FIRST_FULL_WIDTH ? FULL_WIDTH : OTHER;
     }
 }

@@ -1,11 +1,11 @@
 package boltlore.sheets.xlsx;
 
+import boltlore.sheets.Utf8;
 import boltlore.sheets.Workbook;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -52,12 +52,19 @@ final class XlsxPackage {
     record Part(PackagePart part, String relation) {
 
         void write(String xml) {
-            write(xml.getBytes(StandardCharsets.UTF_8));
+            write(new Utf8(xml.length()).append(xml));
         }
 
         void write(byte[] content) {
+            write(new Utf8(content.length).append(content));
+        }
+
+        /** Writes its XML, in one piece or several. */
+        void write(Utf8... xml) {
             try (OutputStream out = part.getOutputStream()) {
-                out.write(content);
+                for (Utf8 piece : xml) {
+                    piece.writeTo(out);
+                }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

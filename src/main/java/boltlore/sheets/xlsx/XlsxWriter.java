@@ -36,7 +36,7 @@ public final class XlsxWriter implements WorkbookWriter {
             relations.add(sheet.relation());
         }
         parts.under(book, PartKind.STYLES, "/xl/styles.xml").write(styles.xml());
-        parts.under(book, PartKind.TEXTS, "/xl/sharedStrings.xml").write(texts.xml());
+        texts.writeTo(parts.under(book, PartKind.TEXTS, "/xl/sharedStrings.xml"));
         book.write(WorkbookXml.xml(pages, names, relations));
         return parts.toBytes();
     }

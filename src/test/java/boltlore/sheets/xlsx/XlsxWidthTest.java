@@ -13,6 +13,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class XlsxWidthTest {
 
@@ -70,6 +72,13 @@ class XlsxWidthTest {
         List<LaidRow> rows = PageLayout.of(Page.named("One").add(table).build()).rows();
         assertThat(rows.get(rows.size() - 1).height())
                 .isGreaterThan(rows.get(rows.size() - 2).height());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "0.00", "0.05", "-0.5", "7", "-12", "1234.50", "1E+3", "99999999999999999999.125"})
+    void a_number_is_as_wide_as_its_plain_digits(BigDecimal number) {
+        assertThat(Type.width(number)).isEqualTo(Type.width(number.toPlainString()));
+        assertThat(Type.letters(number)).isEqualTo(number.toPlainString().length());
     }
 
     @Test
