@@ -4,10 +4,13 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.sheets.SheetFile;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Writes a folder of sheets so that at any moment it holds all of the old ones or all of the new. */
 public final class Exports {
@@ -32,12 +35,7 @@ public final class Exports {
             Leftovers.sweep(target);
             Path aside = Aside.folderFor(target);
             try {
-                for (SheetFile file : files) {
-                    Path path = aside.resolve(file.name());
-                    Files.createDirectories(
-                            aside.resolve(file.name()).toAbsolutePath().getParent());
-                    Files.write(path, file.content());
-                }
+                fill(aside, files);
                 Swap.intoPlace(aside, target);
             } finally {
                 Leftovers.delete(aside);
@@ -48,5 +46,18 @@ public final class Exports {
         List<Path> written = new ArrayList<>();
         files.forEach(file -> written.add(folder.resolve(file.name())));
         return Outcome.sound(written);
+    }
+
+    private static void fill(Path aside, List<SheetFile> files) throws IOException {
+        Set<Path> made = new HashSet<>();
+        for (SheetFile file : files) {
+            Path path = aside.resolve(file.name());
+            if (made.add(path.getParent())) {
+                Files.createDirectories(path.getParent());
+            }
+            try (OutputStream out = Files.newOutputStream(path)) {
+                file.writeTo(out);
+            }
+        }
     }
 }

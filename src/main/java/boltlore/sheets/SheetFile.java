@@ -1,5 +1,7 @@
 package boltlore.sheets;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 
 /** A file's name and content, before it is on any disk. */
@@ -25,6 +27,10 @@ public final class SheetFile {
 
     public String name() {
         return name;
+    }
+
+    public void writeTo(OutputStream out) throws IOException {
+        out.write(content);
     }
 
     public byte[] content() {

@@ -6,6 +6,8 @@ import boltlore.sheets.Utf8;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** Writes cells one after the other, each with the empty cells that it covers. */
 final class CellXml implements Cell.Cases<Utf8> {
@@ -17,8 +19,6 @@ final class CellXml implements Cell.Cases<Utf8> {
 
     private static final LocalDate FIRST_SURE_DAY = LocalDate.of(1900, 3, 1);
 
-    private static final byte[] CELL = Utf8.encoded("<c r=\"");
-    private static final byte[] STYLE = Utf8.encoded("\" s=\"");
     private static final byte[] EMPTY = Utf8.encoded("\"/>");
     private static final byte[] TEXT = Utf8.encoded("\" t=\"s\"><v>");
     private static final byte[] VALUE = Utf8.encoded("\"><v>");
@@ -30,19 +30,27 @@ final class CellXml implements Cell.Cases<Utf8> {
     private final Styles styles;
     private final SharedTexts texts;
     private final FormulaText formulas;
+    /** What a cell of each column begins with. */
+    private final List<byte[]> columns;
+
+    private byte[] row = {};
     private String lead = "";
     private Addresses.Here here = Addresses.Here.NOWHERE;
 
-    CellXml(Utf8 xml, Styles styles, SharedTexts texts, FormulaText formulas) {
+    CellXml(Utf8 xml, int columns, Styles styles, SharedTexts texts, FormulaText formulas) {
         this.xml = xml;
         this.styles = styles;
         this.texts = texts;
         this.formulas = formulas;
+        this.columns = IntStream.range(0, columns)
+                .mapToObj(column -> Utf8.encoded("<c r=\"" + Ref.column(column)))
+                .toList();
     }
 
     /** Cells that follow stand there. */
     void go(Addresses.Here place) {
         here = place;
+        row = Utf8.encoded(Integer.toString(place.row() + 1));
     }
 
     void append(LaidCell cell) {
@@ -60,8 +68,7 @@ final class CellXml implements Cell.Cases<Utf8> {
     }
 
     private void begin(int column, Face face) {
-        Ref.append(xml.append(CELL), column, here.row());
-        xml.append(STYLE).append(styles.number(face));
+        xml.append(columns.get(column)).append(row).append(styles.reference(face));
     }
 
     private static boolean startsFormula(String text) {

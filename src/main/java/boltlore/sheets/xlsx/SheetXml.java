@@ -63,7 +63,7 @@ final class SheetXml {
 
     private void rows(Utf8 xml) {
         String[] blocks = blocksByRow();
-        CellXml cells = new CellXml(xml, styles, texts, formulas);
+        CellXml cells = new CellXml(xml, page.grid().columns(), styles, texts, formulas);
         xml.append("<sheetData>");
         for (int row = 0; row < page.rows().size(); row++) {
             LaidRow laid = page.rows().get(row);

@@ -1,6 +1,7 @@
 package boltlore.sheets.xlsx;
 
 import boltlore.sheets.Look;
+import boltlore.sheets.Utf8;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -14,7 +15,7 @@ final class Styles {
 
     private final Map<Face, Integer> faces = new LinkedHashMap<>();
     /** A table's cells share their faces, and asking for the same object again is much the quickest. */
-    private final IdentityHashMap<Face, Integer> seen = new IdentityHashMap<>();
+    private final IdentityHashMap<Face, byte[]> seen = new IdentityHashMap<>();
 
     private final Map<String, Integer> fonts = new LinkedHashMap<>();
     private final Map<String, Integer> fills = new LinkedHashMap<>();
@@ -29,14 +30,17 @@ final class Styles {
         number(borders, "<border><left/><right/><top/><bottom/><diagonal/></border>");
     }
 
-    /** The number that cells of that face refer to; 0 is a cell that nothing is said about. */
-    int number(Face face) {
-        Integer number = seen.get(face);
-        if (number == null) {
-            number = faces.computeIfAbsent(face, this::make);
-            seen.put(face, number);
+    /**
+     * What stands in a cell of that face between its address and the end of its style's number; number 0 is a cell that
+     * nothing is said about.
+     */
+    byte[] reference(Face face) {
+        byte[] reference = seen.get(face);
+        if (reference == null) {
+            reference = Utf8.encoded("\" s=\"" + faces.computeIfAbsent(face, this::make));
+            seen.put(face, reference);
         }
-        return number;
+        return reference;
     }
 
     private int make(Face face) {

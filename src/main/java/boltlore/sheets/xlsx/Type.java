@@ -51,12 +51,12 @@ final class Type {
 
     static double longestWord(String text) {
         int longest = 0;
-        int start = 0;
-        for (int i = 0; i <= text.length(); i++) {
-            if (endsWord(text, i) || breaksAfter(text, i)) {
-                longest = Math.max(longest, thousandths(text, start, endsWord(text, i) ? i : i + 1));
-                start = i + 1;
-            }
+        int word = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            word = isBlank(c) ? 0 : word + thousandths(c);
+            longest = Math.max(longest, word);
+            word = c == '-' && breaksAfter(text, i) ? 0 : word;
         }
         return longest / (double) FIGURE;
     }
@@ -66,14 +66,15 @@ final class Type {
         int room = Math.max(FIGURE, (int) Math.round(width * FIGURE));
         int lines = 1;
         int used = 0;
-        int start = 0;
+        int word = 0;
         int blank = 0;
         for (int i = 0; i <= text.length(); i++) {
-            boolean hyphen = breaksAfter(text, i);
-            if (!hyphen && !endsWord(text, i)) {
+            char c = i < text.length() ? text.charAt(i) : ' ';
+            boolean ends = isBlank(c);
+            word += ends ? 0 : thousandths(c);
+            if (!ends && !(c == '-' && breaksAfter(text, i))) {
                 continue;
             }
-            int word = thousandths(text, start, hyphen ? i + 1 : i);
             if (used > 0 && used + blank + word > room) {
                 lines++;
                 used = 0;
@@ -81,12 +82,12 @@ final class Type {
             used += (used > 0 ? blank : 0) + word;
             lines += Math.max(0, used - 1) / room;
             used = used > room ? used % room : used;
-            if (i < text.length() && text.charAt(i) == '\n') {
+            if (c == '\n') {
                 lines++;
                 used = 0;
             }
-            blank = hyphen ? 0 : ASCII[0];
-            start = i + 1;
+            blank = ends ? ASCII[0] : 0;
+            word = 0;
         }
         return lines;
     }
@@ -100,11 +101,10 @@ final class Type {
         return (c <= ' ' || c > '~') && Character.isWhitespace(c);
     }
 
-    /** A long name in small letters may be broken after its hyphens; a short word or a part number may not. */
+    /** Of a hyphen: a long name in small letters may be broken after its hyphens; a short word or a part number may not. */
     private static boolean breaksAfter(String text, int i) {
         return i > 0
                 && i + 1 < text.length()
-                && text.charAt(i) == '-'
                 && Character.isLowerCase(text.charAt(i - 1))
                 && Character.isLowerCase(text.charAt(i + 1))
                 && isLong(text, i);

@@ -71,6 +71,10 @@ final class XlsxPackage {
         }
     }
 
+    static {
+        JavaXml.choose();
+    }
+
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
     private final OPCPackage opc;
 
