@@ -18,10 +18,10 @@ public final class Exports {
     private Exports() {}
 
     /**
-     * Replaces the folder's content by these files.
+     * Replaces the folder's content by these files, if all that it holds are sheets.
      *
-     * @return the files' paths in the order given; faulty where something could not be written, and then the folder is as
-     *     it was before
+     * @return the files' paths in the order given; faulty where something could not be written or would be lost, and then
+     *     the folder is as it was before
      */
     public static Outcome<List<Path>> write(Path folder, List<SheetFile> files) {
         Path target = folder.toAbsolutePath().normalize();
@@ -31,6 +31,10 @@ public final class Exports {
                     folder.toString(), "a file or the root of the disk", "a folder for sheets", "Name another folder"));
         }
         try {
+            List<String> foreign = Foreign.in(target);
+            if (!foreign.isEmpty()) {
+                return Outcome.faulty(Unwritten.wouldLose(folder, foreign));
+            }
             Files.createDirectories(parent);
             Leftovers.sweep(target);
             Path aside = Aside.folderFor(target);

@@ -6,12 +6,22 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Says why sheets could not be written. */
 final class Unwritten {
 
     private Unwritten() {}
+
+    static Fault wouldLose(Path folder, List<String> foreign) {
+        String more = foreign.size() == 1 ? "" : " and " + (foreign.size() - 1) + " more";
+        return Fault.of(
+                folder.toString(),
+                "'" + foreign.get(0) + "'" + more + ", which is no sheet of ours",
+                "a folder with nothing but sheets, because it is replaced as a whole",
+                "Move it elsewhere, or name another folder with --out; nothing was changed");
+    }
 
     static Fault told(Path folder, IOException failure) {
         String expected = "a folder that can be written to";

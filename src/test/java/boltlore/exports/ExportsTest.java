@@ -38,12 +38,47 @@ class ExportsTest {
     @Test
     @DisplayName("replace the old sheets whole: what is no longer made is gone")
     void replace_the_old() throws IOException {
-        Exports.write(folder(), List.of(file("old.csv", "old")));
-        Exports.write(folder(), List.of(file("new.csv", "new")));
+        Exports.write(folder(), List.of(file("json/old.json", "old")));
+        Exports.write(folder(), List.of(file("json/new.json", "new")));
 
-        assertThat(folder().resolve("new.csv")).hasContent("new");
-        assertThat(folder().resolve("old.csv")).doesNotExist();
+        assertThat(folder().resolve("json/new.json")).hasContent("new");
+        assertThat(folder().resolve("json/old.json")).doesNotExist();
         assertThat(inExports()).containsExactly("BL-1");
+    }
+
+    @Test
+    @DisplayName("replace no folder that holds anything else: it stays as it was, and what it holds is named")
+    void lose_nothing() throws IOException {
+        Exports.write(folder(), List.of(file("bill.xlsx", "x"), file("json/bill.json", "old")));
+        for (String mine :
+                List.of("letter.odt", "bill.pdf", "mine.xlsx", "csv/mine.csv", "photos/1.csv", "json/n.txt")) {
+            Path file = folder().resolve(mine);
+            Files.createDirectories(file.getParent());
+            Files.writeString(file, "mine");
+
+            Outcome<List<Path>> written = Exports.write(folder(), List.of(file("json/bill.json", "new")));
+
+            assertThat(written.faults())
+                    .singleElement()
+                    .satisfies(fault -> assertThat(fault.found()).startsWith("'" + mine + "'"));
+            assertThat(folder().resolve("json/bill.json")).hasContent("old");
+            Files.delete(file);
+        }
+    }
+
+    @Test
+    @DisplayName("replace sheets beside which the system has left files of its own")
+    void hidden_files_do_not_count() throws IOException {
+        Exports.write(
+                folder(),
+                List.of(file("bill.xlsx", "x"), file("csv/bill-bill.csv", "c"), file("json/bill.json", "old")));
+        Files.writeString(folder().resolve(".DS_Store"), "");
+        Files.writeString(folder().resolve("Thumbs.db"), "");
+
+        Exports.write(folder(), List.of(file("json/bill.json", "new")));
+
+        assertThat(folder().resolve("json/bill.json")).hasContent("new");
+        assertThat(folder().resolve("bill.xlsx")).doesNotExist();
     }
 
     @Test
@@ -51,7 +86,7 @@ class ExportsTest {
     void refuse_a_file() throws IOException {
         Files.writeString(folder(), "mine");
 
-        Outcome<List<Path>> written = Exports.write(folder(), List.of(file("a.csv", "a")));
+        Outcome<List<Path>> written = Exports.write(folder(), List.of(file("json/a.json", "a")));
 
         assertThat(written.faults()).hasSize(1);
         assertThat(folder()).hasContent("mine");
@@ -60,20 +95,20 @@ class ExportsTest {
     @Test
     @DisplayName("that cannot be written in the middle leave the old ones as they were")
     void keep_the_old_when_the_new_fail() throws IOException {
-        Exports.write(folder(), List.of(file("a.csv", "old")));
+        Exports.write(folder(), List.of(file("json/a.json", "old")));
 
         Outcome<List<Path>> written =
-                Exports.write(folder(), List.of(file("a.csv", "new"), file("a.csv/b.csv", "impossible")));
+                Exports.write(folder(), List.of(file("json/a.json", "new"), file("json/a.json/b.json", "impossible")));
 
         assertThat(written.faults()).hasSize(1);
-        assertThat(folder().resolve("a.csv")).hasContent("old");
+        assertThat(folder().resolve("json/a.json")).hasContent("old");
         assertThat(inExports()).containsExactly("BL-1");
     }
 
     @Test
     @DisplayName("to a place where nobody may write are refused in a sentence")
     void refuse_a_forbidden_place() {
-        Outcome<List<Path>> written = Exports.write(Path.of("/proc/boltlore/BL-1"), List.of(file("a.csv", "a")));
+        Outcome<List<Path>> written = Exports.write(Path.of("/proc/boltlore/BL-1"), List.of(file("json/a.json", "a")));
 
         assertThat(written.faults())
                 .singleElement()
@@ -86,8 +121,8 @@ class ExportsTest {
         ExecutorService pool = Executors.newFixedThreadPool(8);
         try {
             List<Future<Outcome<List<Path>>>> runs = IntStream.range(0, 1000)
-                    .mapToObj(run -> pool.submit(() ->
-                            Exports.write(folder(), List.of(file("a.csv", "run " + run), file("b.csv", "run " + run)))))
+                    .mapToObj(run -> pool.submit(() -> Exports.write(
+                            folder(), List.of(file("json/a.json", "run " + run), file("json/b.json", "run " + run)))))
                     .toList();
             for (Future<Outcome<List<Path>>> run : runs) {
                 assertThat(run.get()).isInstanceOf(Outcome.Sound.class);
@@ -95,7 +130,7 @@ class ExportsTest {
         } finally {
             pool.shutdown();
         }
-        assertThat(folder().resolve("a.csv")).hasSameTextualContentAs(folder().resolve("b.csv"));
+        assertThat(folder().resolve("json/a.json")).hasSameTextualContentAs(folder().resolve("json/b.json"));
         assertThat(inExports()).containsExactly("BL-1");
     }
 
@@ -104,7 +139,7 @@ class ExportsTest {
     void sweep_what_a_dead_run_left() throws IOException {
         Files.createDirectories(exports.resolve(".BL-1.999999999.1.new"));
 
-        Exports.write(folder(), List.of(file("a.csv", "a")));
+        Exports.write(folder(), List.of(file("json/a.json", "a")));
 
         assertThat(inExports()).containsExactly("BL-1");
     }
@@ -112,12 +147,13 @@ class ExportsTest {
     @Test
     @DisplayName("that a killed run had moved away come back when the next run fails")
     void bring_back_what_a_dead_run_moved_away() throws IOException {
-        Path old = Files.createDirectories(exports.resolve(".BL-1.999999999.1.old"));
-        Files.writeString(old.resolve("a.csv"), "old");
+        Path old = exports.resolve(".BL-1.999999999.1.old");
+        Files.createDirectories(old.resolve("json"));
+        Files.writeString(old.resolve("json/a.json"), "old");
 
         Exports.write(folder(), List.of(file("x", "1"), file("x/y", "impossible")));
 
-        assertThat(folder().resolve("a.csv")).hasContent("old");
+        assertThat(folder().resolve("json/a.json")).hasContent("old");
     }
 
     @Test
@@ -125,7 +161,7 @@ class ExportsTest {
     void leave_other_orders_alone() throws IOException {
         Path other = Files.createDirectories(exports.resolve(".BL-12.999999999.1.new"));
 
-        Exports.write(folder(), List.of(file("a.csv", "a")));
+        Exports.write(folder(), List.of(file("json/a.json", "a")));
 
         assertThat(other).exists();
     }
