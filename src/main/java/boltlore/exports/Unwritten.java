@@ -18,7 +18,7 @@ final class Unwritten {
         String more = foreign.size() == 1 ? "" : " and " + (foreign.size() - 1) + " more";
         return Fault.of(
                 folder.toString(),
-                "'" + foreign.get(0) + "'" + more + ", which is no sheet of ours",
+                "'" + foreign.get(0) + "'" + more + ", which is no sheet for this folder",
                 "a folder with nothing but sheets, because it is replaced as a whole",
                 "Move it elsewhere, or name another folder with --out; nothing was changed");
     }
