@@ -5,7 +5,6 @@ import boltlore.bill.Bill;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.sheets.SheetFile;
 import boltlore.weighing.Weighing;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,7 +28,7 @@ final class WeighCommand extends RoomCommand {
     @Option(
             names = "--out",
             paramLabel = "FOLDER",
-            description = "The folder to write; without it 'exports/weighing' here.")
+            description = "Where the orders' folders are written; without it 'exports/weighing' here.")
     private Path out = Path.of("exports", "weighing");
 
     @Mixin
@@ -98,14 +97,21 @@ final class WeighCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, List<WeighedOrder> weighed, boolean all) {
-        List<SheetFile> files =
-                weighed.stream().flatMap(each -> each.files().stream()).toList();
-        Outcome<List<Path>> written = Exports.write(out, files);
-        if (!(written instanceof Outcome.Sound<List<Path>> paths)) {
-            return refused(written.faults(), Exit.NOT_WRITTEN);
+        List<Path> written = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        for (WeighedOrder each : weighed) {
+            Outcome<List<Path>> outcome = Exports.write(out.resolve(each.name()), each.files());
+            faults.addAll(outcome.faults());
+            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
+                written.addAll(paths.value());
+            }
         }
+        return faults.isEmpty() ? told(screen, weighed, written, all) : refused(faults, Exit.NOT_WRITTEN);
+    }
+
+    private int told(Screen screen, List<WeighedOrder> weighed, List<Path> written, boolean all) {
         if (json()) {
-            screen.line(WeighAnswer.json(weighed, paths.value()));
+            screen.line(WeighAnswer.json(weighed, written));
         } else {
             weighed.forEach(each -> WeighText.print(screen, each));
             screen.line(WeighText.written(weighed.size(), out));

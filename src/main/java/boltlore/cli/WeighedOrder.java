@@ -24,8 +24,6 @@ record WeighedOrder(Catalogue catalogue, Family family, Weighing weighing) {
 
     /** In a folder of the order's name. */
     List<SheetFile> files() {
-        return SheetFormats.of(List.of(WeighSheet.of(weighing, family, catalogue.workshop()))).stream()
-                .map(file -> file.under(name()))
-                .toList();
+        return SheetFormats.of(List.of(WeighSheet.of(weighing, family, catalogue.workshop())));
     }
 }

@@ -46,7 +46,7 @@ final class Foreign {
             return List.of();
         }
         try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(path -> !Files.isDirectory(path)).toList();
+            return all.filter(Files::isRegularFile).toList();
         } catch (NoSuchFileException gone) {
             return List.of();
         } catch (UncheckedIOException e) {
