@@ -8,5 +8,7 @@ if errorlevel 1 (
     echo boltlore: Java is missing. Install Java 17 or newer, or set JAVA_HOME to it. 1>&2
     exit /b 69
 )
-"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms192m -Xmn96m -Xmx288m -Djava.awt.headless=true -Dfile.encoding=UTF-8 %BOLTLORE_JVM_FLAGS% -jar "%~dp0..\lib\boltlore.jar" %*
+set "heap=-Xms192m -Xmn96m -Xmx288m"
+for %%c in (choose ask orders prove) do if "%~1"=="%%c" set "heap=-Xms32m -Xmx512m"
+"%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC %heap% -Djava.awt.headless=true -Dfile.encoding=UTF-8 %BOLTLORE_JVM_FLAGS% -jar "%~dp0..\lib\boltlore.jar" %*
 exit /b %errorlevel%

@@ -7,6 +7,7 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
+import boltlore.logic.LeastOrders;
 import boltlore.logic.LeastSum;
 import boltlore.logic.PartConditions;
 import boltlore.logic.ValidOrders;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Finds the best complete kits that keep what has been chosen. Kits with a finding that stops their sheets are passed
@@ -49,11 +51,23 @@ public final class BestKits {
     /** One of the best orders, and the values that all of them together have. */
     private record Found(Choices order, BigDecimal sum, Set<Choice> values) {}
 
-    /** The best kit by that aim; empty where no order keeps the choices without a finding that stops it. */
+    /**
+     * The best kit by that aim, with what is as good; empty where no order keeps the choices without a finding that stops
+     * it.
+     */
     public Optional<BestKit> best(Aim aim, Choices keeping) {
+        return best(aim, keeping, LeastOrders::values);
+    }
+
+    /** The same without a word on what is as good, which can take longer than all the rest. */
+    public Optional<BestKit> bestAlone(Aim aim, Choices keeping) {
+        return best(aim, keeping, best -> Set.of());
+    }
+
+    private Optional<BestKit> best(Aim aim, Choices keeping, Function<LeastOrders, Set<Choice>> ties) {
         List<Condition> given = new ArrayList<>(Wanted.all(Chooser.list(keeping)));
         List<Finding> passedOver = new ArrayList<>();
-        Optional<Found> found = find(aim, given);
+        Optional<Found> found = find(aim, given, ties);
         while (found.isPresent() && passedOver.size() < MOST_PASSED_OVER) {
             Choices order = found.get().order();
             TrialKit kit = TrialKit.of(resolver, order);
@@ -62,15 +76,15 @@ public final class BestKits {
             }
             passedOver.add(kit.stops().get(0));
             given.add(new Condition.Not(StoppedOrders.of(order, kit.stops().get(0))));
-            found = find(aim, given);
+            found = find(aim, given, ties);
         }
         return Optional.empty();
     }
 
-    private Optional<Found> find(Aim aim, List<Condition> given) {
+    private Optional<Found> find(Aim aim, List<Condition> given, Function<LeastOrders, Set<Choice>> ties) {
         List<Condition> narrowed = aim == Aim.SOONEST ? soonest(given) : given;
         return sum(aim).among(
-                        narrowed, best -> new Found(EqualOrders.preferred(family, best), best.sum(), best.values()));
+                        narrowed, best -> new Found(EqualOrders.preferred(family, best), best.sum(), ties.apply(best)));
     }
 
     private BestKit bestKit(Aim aim, Found found, PricedBill bill, List<Finding> passedOver) {

@@ -104,6 +104,7 @@ public final class FamilyQuestions {
     private Counted counted(Choices keeping) {
         Counted known = counted;
         if (known == null || !known.keeping().equals(keeping)) {
+            counted = null;
             Set<Choice> open = orders.values(Wanted.all(Chooser.list(keeping)));
             boolean none = open.isEmpty() && !family.options().isEmpty();
             Narrowed narrowed = new Narrowed(family, open::contains);

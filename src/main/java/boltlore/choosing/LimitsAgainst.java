@@ -3,13 +3,18 @@ package boltlore.choosing;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
+import boltlore.catalogue.Option;
+import boltlore.choices.Mentions;
 import boltlore.logic.MinimalConflict;
 import boltlore.logic.ValidOrders;
+import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -33,26 +38,49 @@ final class LimitsAgainst {
 
     /** A minimal set of limits that no order keeps which fulfils what is given; none where nothing fulfils that anyway. */
     List<Limit> conflict(Collection<Condition> given) {
-        if (kept(given, places().toList())) {
+        if (kept(anyOrder(), given, places().toList())) {
             throw new IllegalArgumentException("No limit stands against " + given);
         }
         Set<Condition> against = Collections.newSetFromMap(new IdentityHashMap<>());
         against.addAll(anyOrder().against(keeping));
         List<Integer> some =
                 places().filter(place -> against.contains(keeping.get(place))).toList();
-        return MinimalConflict.of(some, places -> kept(given, places)).orElseThrow().stream()
+        ValidOrders few = ordersOver(given, some);
+        return MinimalConflict.of(some, places -> kept(few, given, places)).orElseThrow().stream()
                 .map(family.limits()::get)
                 .toList();
+    }
+
+    /** Orders in as many options as the conditions speak of: what the others are does not matter to these. */
+    private ValidOrders ordersOver(Collection<Condition> given, Collection<Integer> places) {
+        Set<OptionName> spokenOf = new HashSet<>();
+        given.forEach(condition -> spokenOf.addAll(Mentions.of(condition)));
+        places.forEach(place -> spokenOf.addAll(Mentions.of(keeping.get(place))));
+        List<Option> options = family.options().stream()
+                .filter(option -> spokenOf.contains(option.name()))
+                .toList();
+        return new ValidOrders(
+                new Family(
+                        family.name(),
+                        family.says(),
+                        null,
+                        options,
+                        List.of(),
+                        Map.of(),
+                        List.of(),
+                        List.of(),
+                        List.of()),
+                List.of());
     }
 
     private Stream<Integer> places() {
         return IntStream.range(0, keeping.size()).boxed();
     }
 
-    private boolean kept(Collection<Condition> given, Collection<Integer> places) {
+    private boolean kept(ValidOrders orders, Collection<Condition> given, Collection<Integer> places) {
         List<Condition> all = new ArrayList<>(given);
         places.forEach(place -> all.add(keeping.get(place)));
-        return anyOrder().some(all);
+        return orders.some(all);
     }
 
     private ValidOrders anyOrder() {

@@ -64,7 +64,7 @@ public final class Repairer {
 
     private Opening repairs(Choices before, Choices after, List<Choice> kept, List<Choice> requests) {
         boolean sound = chooser.some(Chooser.list(before));
-        BestKit kitBefore = sound ? best.best(Aim.CHEAPEST, before).orElse(null) : null;
+        BestKit kitBefore = sound ? best.bestAlone(Aim.CHEAPEST, before).orElse(null) : null;
         FewestChanges changes = new FewestChanges(chooser.orders(), Wanted.all(kept), Wanted.all(requests));
         List<Repair> repairs = new ArrayList<>();
         Optional<List<Condition>> givenUp = changes.next();
@@ -88,7 +88,7 @@ public final class Repairer {
             left = left.without(choice.option());
         }
         Choices open = left;
-        return best.best(Aim.CHEAPEST, open).map(kit -> repaired(open, givenUp, kit, before));
+        return best.bestAlone(Aim.CHEAPEST, open).map(kit -> repaired(open, givenUp, kit, before));
     }
 
     private Repair repaired(Choices open, List<Choice> givenUp, BestKit kit, @Nullable BestKit before) {

@@ -2,7 +2,6 @@ package boltlore.cli;
 
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choices;
-import boltlore.choosing.Aim;
 import boltlore.choosing.BestKit;
 import boltlore.choosing.Chooser;
 import boltlore.choosing.ConflictWords;
@@ -14,6 +13,8 @@ import java.util.stream.Collectors;
 
 /** The best complete kit, for the screen: what it would settle, its figures, what else would be as good. */
 final class BestKitText {
+
+    private static final int MOST_NAMED = 12;
 
     private BestKitText() {}
 
@@ -36,7 +37,13 @@ final class BestKitText {
     }
 
     private static String says(List<OptionValue> values) {
-        return values.stream().map(OptionValue::says).map(Wording::english).collect(Collectors.joining(", or "));
+        String named = values.stream()
+                .limit(MOST_NAMED)
+                .map(OptionValue::says)
+                .map(Wording::english)
+                .collect(Collectors.joining(", or "));
+        int more = values.size() - MOST_NAMED;
+        return more > 0 ? named + ", or one of " + more + " others" : named;
     }
 
     private static String passedOver(Finding finding, FindingWords words) {
@@ -44,13 +51,11 @@ final class BestKitText {
     }
 
     private static String proof(BestKit kit) {
-        String grain = kit.grain().toPlainString();
-        if (kit.aim() == Aim.LIGHTEST) {
-            return "Proved, with masses to " + grain + " kg and without the film of powder: no other weighs less.";
-        }
-        String what = kit.aim() == Aim.SOONEST
-                ? "no other is ready sooner, and of those as soon none costs less."
-                : "no other costs " + (kit.aim() == Aim.DEAREST ? "more." : "less.");
-        return "Proved, with unrounded costs to " + Figures.currency(kit) + " " + grain + ": " + what;
+        return switch (kit.aim()) {
+            case LIGHTEST -> "Proved: no other weighs less, without the film of powder.";
+            case SOONEST -> "Proved: no other is ready sooner, and of those as soon none costs less before rounding.";
+            case CHEAPEST -> "Proved: no other costs less before rounding.";
+            case DEAREST -> "Proved: no other costs more before rounding.";
+        };
     }
 }

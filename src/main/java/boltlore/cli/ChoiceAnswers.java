@@ -91,9 +91,19 @@ final class ChoiceAnswers {
             print(ConflictJson.of(conflicts).put("repairs", OpeningJson.of(mending)));
         } else {
             conflicts.forEach(conflict -> screen.wrapped(0, words.contradiction(conflict)));
-            new OpeningText(screen, words).print(Optional.empty(), mending, all);
+            mending(conflicts, mending);
         }
         return Exit.STOPPED;
+    }
+
+    /** What is said already is not said twice. */
+    private void mending(List<Conflict> told, Opening mending) {
+        if (mending instanceof Opening.Impossible impossible && told.contains(impossible.conflict())) {
+            boolean firm = !impossible.conflict().choices().isEmpty();
+            screen.wrapped(0, firm ? "No change helps: these choices are firm." : "No change of choices helps.");
+        } else {
+            new OpeningText(screen, words).print(Optional.empty(), mending, all);
+        }
     }
 
     private List<Conflict> conflicts(List<Choice> wanted) {

@@ -5,6 +5,7 @@ import boltlore.logic.Count;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** Amounts and counts in words. */
 final class Figures {
@@ -15,11 +16,11 @@ final class Figures {
     static String range(BestKit cheapest, BestKit dearest) {
         String least = money(cheapest, cheapest.price());
         boolean same = cheapest.price().compareTo(dearest.price()) == 0;
-        return same ? least : least + " to " + "%,.2f".formatted(dearest.price());
+        return same ? least : least + " to " + String.format(Locale.ROOT, "%,.2f", dearest.price());
     }
 
     static String money(BestKit kit, BigDecimal amount) {
-        return currency(kit) + " " + "%,.2f".formatted(amount);
+        return currency(kit) + " " + String.format(Locale.ROOT, "%,.2f", amount);
     }
 
     /** 'EUR 120.00 more', 'EUR 3.50 less', 'at the same price'. */
@@ -43,7 +44,8 @@ final class Figures {
     static String orders(Count count, String several, String one) {
         if (count instanceof Count.Exactly exactly) {
             boolean single = exactly.orders().equals(BigInteger.ONE);
-            return "%,d ".formatted(exactly.orders()) + (single ? "order " + one : "orders " + several);
+            return String.format(Locale.ROOT, "%,d ", exactly.orders())
+                    + (single ? "order " + one : "orders " + several);
         }
         return "an unknown number of orders " + several + " (" + ((Count.GivenUp) count).why() + ")";
     }
@@ -60,7 +62,8 @@ final class Figures {
         BigDecimal percent = new BigDecimal(part.orders())
                 .movePointRight(2)
                 .divide(new BigDecimal(whole.orders()), 2, RoundingMode.HALF_UP);
-        return "In %,d of %,d orders, %s %%.".formatted(part.orders(), whole.orders(), percent.toPlainString());
+        return String.format(
+                Locale.ROOT, "In %,d of %,d orders, %s %%.", part.orders(), whole.orders(), percent.toPlainString());
     }
 
     static String currency(BestKit kit) {

@@ -20,6 +20,9 @@ import java.util.function.Supplier;
  */
 final class JobCard {
 
+    /** So many values of one question are read; more are scrolled past. */
+    private static final int MOST_VALUES = 60;
+
     private final Screen screen;
     private final SalesDesk desk;
     private final Family family;
@@ -39,9 +42,9 @@ final class JobCard {
         settled(standing);
         if (!questions.isEmpty()) {
             screen.heading("Open");
-            questions.forEach(question -> open(standing, question));
+            questions.forEach(question -> open(standing, question, all));
         }
-        closed(standing, all ? family.options() : questions);
+        closed(standing, all ? family.options() : questions, all);
         screen.heading(foot(standing.choices()));
     }
 
@@ -68,28 +71,38 @@ final class JobCard {
                 .map(left -> words.forced(left, desk.chooser().whyForced(standing.choices(), left, desk.importance())));
     }
 
-    void open(Standing.Sound standing, Option option) {
+    private void open(Standing.Sound standing, Option option, boolean all) {
         screen.line("  " + option.asks());
-        List<OptionValue> values = standing.open(option);
+        List<OptionValue> every = standing.open(option);
+        List<OptionValue> values = all ? every : every.subList(0, Math.min(MOST_VALUES, every.size()));
         int longest =
                 values.stream().mapToInt(value -> value.value().length()).max().orElse(0);
         for (OptionValue value : values) {
             String gap = " ".repeat(longest - value.value().length() + 2);
             screen.wrapped(4, option.name() + "=" + value.value() + gap + says(option, value));
         }
+        further(4, every.size() - values.size(), "--all tells them");
     }
 
     /** One question with its open values, each under its number in the family's order. */
     void question(Standing.Sound standing, Option option) {
         screen.heading(option.asks());
         List<String> names = option.valueNames();
-        for (OptionValue value : standing.open(option)) {
+        List<OptionValue> open = standing.open(option);
+        for (OptionValue value : open.subList(0, Math.min(MOST_VALUES, open.size()))) {
             int number = names.indexOf(value.value()) + 1;
             screen.wrapped(2, "%2d  %s: %s".formatted(number, value.value(), says(option, value)));
         }
+        further(2, open.size() - MOST_VALUES, "answer with the name of one");
         int closed = standing.closed(option).size();
         if (closed > 0) {
             screen.wrapped(2, closed == 1 ? "1 value is closed." : closed + " values are closed.");
+        }
+    }
+
+    private void further(int indent, int more, String how) {
+        if (more > 0) {
+            screen.wrapped(indent, more + " further values; " + how + ".");
         }
     }
 
@@ -97,17 +110,22 @@ final class JobCard {
         return value.says().english() + (value.value().equals(option.usual()) ? " (usual)" : "");
     }
 
-    private void closed(Standing.Sound standing, List<Option> options) {
-        boolean headed = false;
-        for (Option option : options) {
-            for (OptionValue value : standing.closed(option)) {
-                if (!headed) {
-                    screen.heading("Closed");
-                    headed = true;
-                }
-                screen.wrapped(2, why(standing.choices(), new Choice(option.name(), value.value())));
-            }
+    private void closed(Standing.Sound standing, List<Option> options, boolean all) {
+        List<Option> some = options.stream()
+                .filter(option -> !standing.closed(option).isEmpty())
+                .toList();
+        if (!some.isEmpty()) {
+            screen.heading("Closed");
         }
+        some.forEach(option -> closed(standing, option, all ? Integer.MAX_VALUE : MOST_VALUES));
+    }
+
+    private void closed(Standing.Sound standing, Option option, int most) {
+        List<OptionValue> values = standing.closed(option);
+        for (OptionValue value : values.subList(0, Math.min(most, values.size()))) {
+            screen.wrapped(2, why(standing.choices(), new Choice(option.name(), value.value())));
+        }
+        further(2, values.size() - most, "--all tells why");
     }
 
     String why(Choices choices, Choice closed) {
@@ -130,8 +148,8 @@ final class JobCard {
     }
 
     private String price(Choices choices) {
-        Optional<BestKit> cheapest = desk.best().best(Aim.CHEAPEST, choices);
-        Optional<BestKit> dearest = cheapest.flatMap(same -> desk.best().best(Aim.DEAREST, choices));
+        Optional<BestKit> cheapest = desk.best().bestAlone(Aim.CHEAPEST, choices);
+        Optional<BestKit> dearest = cheapest.flatMap(same -> desk.best().bestAlone(Aim.DEAREST, choices));
         return cheapest.isPresent() && dearest.isPresent()
                 ? "Kit price " + Figures.range(cheapest.get(), dearest.get())
                 : "No kit with these choices is free of findings that stop it";

@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.pricing.PricedBill;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** A priced kit in one line of figures. */
 final class KitFigures {
@@ -10,16 +11,14 @@ final class KitFigures {
 
     static String of(PricedBill priced) {
         String currency = priced.currency().getCurrencyCode();
-        return "%s kg, cost %s %s, price %s %s, %d days"
-                .formatted(
-                        priced.totals()
-                                .massKg()
-                                .setScale(1, RoundingMode.HALF_UP)
-                                .toPlainString(),
-                        currency,
-                        priced.totals().cost().toPlainString(),
-                        currency,
-                        priced.totalPrice().toPlainString(),
-                        priced.leadDays());
+        return String.format(
+                Locale.ROOT,
+                "%s kg, cost %s %,.2f, price %s %,.2f, %d days",
+                priced.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString(),
+                currency,
+                priced.totals().cost(),
+                currency,
+                priced.totalPrice(),
+                priced.leadDays());
     }
 }

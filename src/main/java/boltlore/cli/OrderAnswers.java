@@ -40,9 +40,11 @@ final class OrderAnswers {
         if (json) {
             print(FamilyJson.count(count));
         } else {
+            boolean none =
+                    count instanceof Count.Exactly exactly && exactly.orders().signum() == 0;
             String keep = choices.values().isEmpty() ? "are valid" : "keep these choices";
             String keeps = choices.values().isEmpty() ? "is valid" : "keeps these choices";
-            String sentence = Figures.orders(count, keep, keeps) + ".";
+            String sentence = Figures.orders(count, keep, keeps) + (none ? "; 'boltlore choose' says why." : ".");
             screen.wrapped(0, Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1));
         }
         return count instanceof Count.Exactly ? Exit.OK : Exit.UNDECIDED;
@@ -93,6 +95,10 @@ final class OrderAnswers {
         if (json) {
             print(FamilyJson.sure(sure));
         } else {
+            if (sure.least().isEmpty()) {
+                count();
+                return Exit.OK;
+            }
             screen.heading("Parts that each order brings, with their least quantity; "
                     + Figures.orders(sure.completions(), "keep these choices", "keeps these choices"));
             SureText.rows(screen, bench, sure);

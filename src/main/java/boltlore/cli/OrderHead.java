@@ -14,10 +14,14 @@ final class OrderHead {
     @Option(names = "--customer", paramLabel = "NAME", description = "The customer; asked where it is not given.")
     private @Nullable String customer;
 
-    @Option(names = "--built", paramLabel = "DATE", description = "When the donor was built, as 1971-05-20.")
+    @Option(
+            names = "--built",
+            paramLabel = "DATE",
+            converter = Day.class,
+            description = "When the donor was built, as 1971-05-20.")
     private @Nullable LocalDate built;
 
-    @Option(names = "--placed", paramLabel = "DATE", description = "The date of the order.")
+    @Option(names = "--placed", paramLabel = "DATE", converter = Day.class, description = "The date of the order.")
     private @Nullable LocalDate placed;
 
     @Option(

@@ -92,17 +92,19 @@ final class ProofText {
         Map<StatementKind, Integer> proved = new LinkedHashMap<>();
         proof.only(Answer.Proved.class)
                 .forEach(answer -> proved.merge(answer.statement().kind(), 1, Integer::sum));
-        Map<StatementKind, Boolean> whole = new LinkedHashMap<>();
-        proof.answers()
-                .forEach(answer ->
-                        whole.merge(answer.statement().kind(), answer instanceof Answer.Proved, Boolean::logicalAnd));
+        Map<StatementKind, Integer> asked = new LinkedHashMap<>();
+        proof.answers().forEach(answer -> asked.merge(answer.statement().kind(), 1, Integer::sum));
         screen.line("");
         screen.line("Proved:");
         proved.forEach((kind, many) -> {
             if (kind.severity() != Severity.INFORMS) {
-                boolean all = whole.getOrDefault(kind, false);
+                int all = asked.getOrDefault(kind, many);
                 screen.wrapped(
-                        2, (all ? kind.holds() : "Not the rest of '" + kind.name() + "'.") + " (" + number(many) + ")");
+                        2,
+                        many == all
+                                ? kind.holds() + " (" + number(many) + ")"
+                                : "Of '" + kind.name() + "': " + number(many) + " of " + number(all)
+                                        + " cases never happen.");
             }
         });
     }

@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -127,7 +128,8 @@ final class Sampling {
     }
 
     private String money(Optional<BigDecimal> cost) {
-        return cost.map(amount -> catalogue().workshop().currency().getCurrencyCode() + " " + amount.toPlainString())
+        return cost.map(amount -> catalogue().workshop().currency().getCurrencyCode() + " "
+                        + String.format(Locale.ROOT, "%,.2f", amount))
                 .orElse("stopped by a finding");
     }
 

@@ -115,6 +115,14 @@ class AskCommandTest {
     }
 
     @Test
+    void a_day_that_is_none_is_refused_in_plain_words() {
+        Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-99-99");
+
+        assertThat(asked.exit()).isEqualTo(Exit.USAGE);
+        assertThat(asked.err()).contains("'1963-99-99' is no day").doesNotContain("Exception");
+    }
+
+    @Test
     void does_not_ask_what_the_build_date_settles() {
         InputStream terminal = System.in;
         System.setIn(new ByteArrayInputStream("stop\n".getBytes(StandardCharsets.UTF_8)));

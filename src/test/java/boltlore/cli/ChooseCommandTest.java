@@ -129,6 +129,26 @@ class ChooseCommandTest {
     }
 
     @Test
+    void says_once_that_firm_choices_contradict_each_other() {
+        Ran ran = choose("pannier-van", "market=europe", "inlet=j3400", "--firm", "market", "--firm", "inlet");
+
+        assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+        assertThat(words(ran))
+                .containsOnlyOnce("cannot stand together")
+                .endsWith("No change helps: these choices are firm. ");
+    }
+
+    @Test
+    void a_time_limit_that_is_none_is_refused_and_one_that_is_too_short_is_told() {
+        assertThat(choose("pannier-van", "--within", "soon").exit()).isEqualTo(Exit.USAGE);
+        Ran card = choose("pannier-van", "--within", "0ms");
+        assertThat(card.exit()).isEqualTo(Exit.OK);
+        assertThat(words(card)).contains("The kit price was not found in the time given (--within)");
+        assertThat(choose("pannier-van", "--within", "0ms", "--cheapest").exit())
+                .isEqualTo(Exit.UNDECIDED);
+    }
+
+    @Test
     void names_the_nearest_option_value_and_family() {
         Ran ran = choose("pannier-van", "markt=europe", "drive-side=lft", "j3400", "heater=air", "heater=water");
 

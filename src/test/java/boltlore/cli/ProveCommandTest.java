@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.checkvalues.CheckTable;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -89,6 +90,23 @@ class ProveCommandTest {
                 .contains("hole: print-film: it stops the sheets of orders, so it counts all the same.")
                 .contains("dead line: a: it is the name of no finding that this family could have.")
                 .contains("line that no order brings: a: no valid order has it any more.");
+    }
+
+    @Test
+    @DisplayName("TS-33: refuses a misspelt value before any proof, where a closed world would call the line dead")
+    void refuses_a_misspelt_value() throws IOException {
+        Path misspelt = edited("film-hole/kit/kit.json", text -> text.replace("\"mib\"", "\"mibb\""));
+
+        Ran ran = Ran.boltlore("prove", "film-hole", "--catalog", misspelt);
+
+        assertThat(CheckTable.rows("choosing-examples.csv", "TS-33")
+                        .findFirst()
+                        .orElseThrow()
+                        .text("expected"))
+                .isEqualTo("error naming the unknown value; not a silent false");
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("mibb").contains("Did you mean 'mib'?");
     }
 
     private Path edited(String file, UnaryOperator<String> edit) throws IOException {

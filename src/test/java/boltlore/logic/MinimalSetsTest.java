@@ -7,6 +7,7 @@ import boltlore.checkvalues.CheckTable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -74,6 +75,16 @@ class MinimalSetsTest {
         assertThat(asSets(found.conflicts())).isEqualTo(sets(expected("BU-02")));
         assertThat(asSets(found.repairs())).isEqualTo(sets(expected("BU-03")));
         assertThat(found.complete()).isTrue();
+    }
+
+    @Test
+    @DisplayName("BU-04: the smallest repair of priced wishes under a budget gives up the dearest alone")
+    void the_smallest_repair_under_a_budget() {
+        List<Integer> smallest = all(List.of(1, 2, 3, 4, 5), MinimalSetsTest::withinBudget).repairs().stream()
+                .min(Comparator.comparingInt(List::size))
+                .orElseThrow();
+
+        assertThat(smallest.size() + " (give up item " + smallest.get(0) + ")").isEqualTo(expected("BU-04"));
     }
 
     @Test

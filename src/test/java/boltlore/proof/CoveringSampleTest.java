@@ -79,6 +79,43 @@ class CoveringSampleTest {
                         .intValueExact());
     }
 
+    @Test
+    @DisplayName("TS-16: of all sets of ten shirts two show every pair, and ours is one of them; no set of nine does")
+    void the_smallest_samples_of_the_shirt() {
+        List<Choices> all = PlainVariants.of(family("t-shirt")).orElseThrow();
+        Set<Set<Choices>> smallest = subsets(all, 10);
+        smallest.removeIf(some -> combinations(List.copyOf(some), 2).size() < 19);
+        Set<Set<Choices>> smaller = subsets(all, 9);
+        smaller.removeIf(some -> combinations(List.copyOf(some), 2).size() < 19);
+
+        assertThat(smallest)
+                .hasSize(CheckTable.rows("choosing-examples.csv", "TS-16")
+                        .findFirst()
+                        .orElseThrow()
+                        .number("expected")
+                        .intValueExact())
+                .contains(Set.copyOf(Sampler.of(family("t-shirt"), 2, Deadline.NONE)
+                        .orElseThrow()
+                        .orders()));
+        assertThat(smaller).isEmpty();
+    }
+
+    private static Set<Set<Choices>> subsets(List<Choices> all, int size) {
+        Set<Set<Choices>> subsets = new HashSet<>();
+        for (int bits = 0; bits < 1 << all.size(); bits++) {
+            if (Integer.bitCount(bits) == size) {
+                Set<Choices> subset = new HashSet<>();
+                for (int i = 0; i < all.size(); i++) {
+                    if ((bits >> i & 1) == 1) {
+                        subset.add(all.get(i));
+                    }
+                }
+                subsets.add(subset);
+            }
+        }
+        return subsets;
+    }
+
     @ParameterizedTest
     @CsvSource({"pannier-van,2", "stook-pickup,2", "stook-pickup,3"})
     void a_demo_family_is_covered_by_few_of_its_orders(String name, int ways) {
