@@ -38,6 +38,11 @@ public record Family(
         this(name, says, donor, options, limits, finishes, pairs, positions, companions, List.of(), Weights.NONE);
     }
 
+    /** What may be chosen of this family among those options and limits, without anything that it brings. */
+    public Family choosing(List<Option> some, List<Limit> kept) {
+        return new Family(name, says, null, some, kept, Map.of(), List.of(), List.of(), List.of());
+    }
+
     public Optional<Option> option(OptionName wanted) {
         return options.stream().filter(option -> option.name().equals(wanted)).findFirst();
     }

@@ -14,7 +14,6 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -41,14 +40,18 @@ final class LimitsAgainst {
         if (kept(anyOrder(), given, places().toList())) {
             throw new IllegalArgumentException("No limit stands against " + given);
         }
-        Set<Condition> against = Collections.newSetFromMap(new IdentityHashMap<>());
-        against.addAll(anyOrder().against(keeping));
-        List<Integer> some =
-                places().filter(place -> against.contains(keeping.get(place))).toList();
+        List<Integer> some = refuting();
         ValidOrders few = ordersOver(given, some);
         return MinimalConflict.of(some, places -> kept(few, given, places)).orElseThrow().stream()
                 .map(family.limits()::get)
                 .toList();
+    }
+
+    /** The places of those limits that the last refutation rests on. */
+    private List<Integer> refuting() {
+        Set<Condition> against = Collections.newSetFromMap(new IdentityHashMap<>());
+        against.addAll(anyOrder().against(keeping));
+        return places().filter(place -> against.contains(keeping.get(place))).toList();
     }
 
     /** Orders in as many options as the conditions speak of: what the others are does not matter to these. */
@@ -59,18 +62,7 @@ final class LimitsAgainst {
         List<Option> options = family.options().stream()
                 .filter(option -> spokenOf.contains(option.name()))
                 .toList();
-        return new ValidOrders(
-                new Family(
-                        family.name(),
-                        family.says(),
-                        null,
-                        options,
-                        List.of(),
-                        Map.of(),
-                        List.of(),
-                        List.of(),
-                        List.of()),
-                List.of());
+        return new ValidOrders(family.choosing(options, List.of()), List.of());
     }
 
     private Stream<Integer> places() {

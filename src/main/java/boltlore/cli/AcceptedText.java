@@ -62,13 +62,13 @@ final class AcceptedText {
         }
         screen.line("");
         screen.line("Accepted in family.json:");
-        for (Answer.Defect defect : accepted) {
-            screen.wrapped(2, defect.statement().title());
-            screen.wrapped(
-                    4,
-                    proof.acceptance(defect).orElseThrow().because() + " (" + ProofText.touched(defect.touched())
-                            + ")");
-        }
+        accepted.forEach(this::accepted);
+    }
+
+    private void accepted(Answer.Defect defect) {
+        String because = proof.acceptance(defect).orElseThrow().because();
+        screen.wrapped(2, defect.statement().title());
+        screen.wrapped(4, because + " (" + ProofText.touched(defect.touched()) + ")");
     }
 
     private void idle(List<IdleAcceptance> idle) {

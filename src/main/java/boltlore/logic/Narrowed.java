@@ -30,19 +30,14 @@ public final class Narrowed {
         List<Option> options =
                 whole.options().stream().map(option -> narrowed(option, isOpen)).toList();
         options.forEach(option -> open.put(option.name(), new TreeSet<>(option.valueNames())));
-        this.family = new Family(
-                whole.name(),
-                whole.says(),
-                null,
-                options,
-                whole.limits().stream()
-                        .map(limit -> new Limit(limit.name(), limit.because(), null, of(limit.forbids()), null))
-                        .filter(limit -> !limit.when().equals(Any.NEVER))
-                        .toList(),
-                Map.of(),
-                List.of(),
-                List.of(),
-                List.of());
+        this.family = whole.choosing(options, narrowed(whole.limits()));
+    }
+
+    private List<Limit> narrowed(List<Limit> limits) {
+        return limits.stream()
+                .map(limit -> new Limit(limit.name(), limit.because(), null, of(limit.forbids()), null))
+                .filter(limit -> !limit.when().equals(Any.NEVER))
+                .toList();
     }
 
     private static Option narrowed(Option option, Predicate<Choice> isOpen) {

@@ -33,16 +33,7 @@ record UnionFamily(
         Map<OptionName, Option> options = new LinkedHashMap<>();
         after.options().forEach(option -> options.put(option.name(), option));
         before.options().forEach(option -> options.merge(option.name(), option, UnionFamily::joined));
-        Family union = new Family(
-                after.name(),
-                after.says(),
-                null,
-                List.copyOf(options.values()),
-                List.of(),
-                Map.of(),
-                List.of(),
-                List.of(),
-                List.of());
+        Family union = after.choosing(List.copyOf(options.values()), List.of());
         return new UnionFamily(
                 union, valid(before, options), valid(after, options), missing(after, before), missing(before, after));
     }
