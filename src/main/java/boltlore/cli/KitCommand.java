@@ -57,20 +57,25 @@ final class KitCommand extends RoomCommand {
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> all = new KitRun(bench, out, usual, json() ? KitCommand::json : KitCommand::text)
                 .of(files, new Progress(aside(), files.size()));
-        if (json()) {
-            List<JsonOut> kits = all.stream()
-                    .filter(each -> !each.answer().isEmpty())
-                    .<JsonOut>map(each -> new JsonOut.Plain(each.answer()))
-                    .toList();
-            screen.line(JsonOut.list(kits).written().stripTrailing());
-        } else {
-            all.forEach(each -> screen.text(each.answer()));
-        }
-        screen.flush();
+        print(screen, all);
         List<Fault> faults =
                 all.stream().flatMap(each -> each.faults().stream()).toList();
         int exit = all.stream().mapToInt(Finished::exit).max().orElse(Exit.OK);
         return faults.isEmpty() ? exit : refused(faults, exit);
+    }
+
+    private void print(Screen screen, List<Finished> all) {
+        List<String> answers = all.stream()
+                .map(Finished::answer)
+                .filter(answer -> !answer.isEmpty())
+                .toList();
+        if (json()) {
+            JsonOut.writeList(answers, screen::text);
+            screen.line("");
+        } else {
+            answers.forEach(screen::text);
+        }
+        screen.flush();
     }
 
     private static String text(Kitted kitted) {

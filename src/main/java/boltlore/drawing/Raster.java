@@ -19,7 +19,11 @@ final class Raster {
         this.height = (int) Math.ceil(heightMm * dotsPerMm);
         this.dotsPerMm = dotsPerMm;
         this.dots = new byte[width * height];
-        Arrays.fill(dots, (byte) 255);
+        byte[] white = new byte[width];
+        Arrays.fill(white, (byte) 255);
+        for (int row = 0; row < height; row++) {
+            System.arraycopy(white, 0, dots, row * width, width);
+        }
     }
 
     int width() {
@@ -71,7 +75,10 @@ final class Raster {
     }
 
     private void ink(int dot, double cover) {
-        int grey = 255 - (int) Math.round(255 * Math.max(0, Math.min(1, cover)));
+        if (cover <= 0) {
+            return;
+        }
+        int grey = 255 - (int) Math.round(255 * Math.min(1, cover));
         if (grey < (dots[dot] & 255)) {
             dots[dot] = (byte) grey;
         }
@@ -84,7 +91,9 @@ final class Raster {
             double dy = y2 - y1;
             double length = dx * dx + dy * dy;
             double share = length == 0 ? 0 : Math.max(0, Math.min(1, ((x - x1) * dx + (y - y1) * dy) / length));
-            return Math.hypot(x - x1 - share * dx, y - y1 - share * dy);
+            double right = x - x1 - share * dx;
+            double down = y - y1 - share * dy;
+            return Math.sqrt(right * right + down * down);
         }
     }
 }

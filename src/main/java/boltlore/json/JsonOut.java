@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -126,8 +127,24 @@ public sealed interface JsonOut {
         return JsonLayout.lay(this);
     }
 
-    /** The text that this value comes to as an item of a list that is all there is: a {@link Plain} value there. */
+    /** The text of this value as an item for {@link #writeList}. */
     default String writtenInList() {
         return JsonLayout.layInList(this);
+    }
+
+    /**
+     * Writes a list piece by piece, without the line break at its end, as {@link #written()} would write it in one: for
+     * more items than should be held twice.
+     *
+     * @param items each {@link #writtenInList}; the list is too long for one line
+     */
+    static void writeList(List<String> items, Consumer<String> out) {
+        String before = "[\n  ";
+        for (String item : items) {
+            out.accept(before);
+            out.accept(item);
+            before = ",\n  ";
+        }
+        out.accept(items.isEmpty() ? "[]" : "\n]");
     }
 }

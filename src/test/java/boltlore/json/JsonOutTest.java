@@ -56,6 +56,23 @@ class JsonOutTest {
     }
 
     @Test
+    void a_list_written_piece_by_piece_reads_as_one_written_whole() {
+        List<JsonOut> items = IntStream.range(0, 3)
+                .<JsonOut>mapToObj(i -> JsonOut.object().put("number", i).put("name", "n".repeat(30 * i + 40)))
+                .toList();
+        StringBuilder pieces = new StringBuilder();
+        JsonOut.writeList(items.stream().map(JsonOut::writtenInList).toList(), pieces::append);
+        assertThat(pieces.append('\n').toString()).isEqualTo(JsonOut.list(items).written());
+    }
+
+    @Test
+    void a_list_of_nothing_is_written_so_piece_by_piece() {
+        StringBuilder pieces = new StringBuilder();
+        JsonOut.writeList(List.of(), pieces::append);
+        assertThat(pieces.toString()).isEqualTo("[]");
+    }
+
+    @Test
     void keys_stay_in_the_order_in_which_they_were_put() {
         assertThat(JsonOut.object().put("z", 1).put("a", 2).put("m", 3).written())
                 .isEqualTo("{\"z\": 1, \"a\": 2, \"m\": 3}\n");

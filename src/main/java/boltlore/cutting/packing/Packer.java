@@ -19,7 +19,10 @@ public final class Packer {
         }
         Choice best = byRule(task);
         Affordable affordable = Affordable.upTo(best.cost(), task.stocks());
-        long bound = affordable.atLeast(quickBound(task), task.roomToBuy());
+        long bound = affordable.atLeast(0, task.roomToBuy());
+        if (best.cost() > bound) {
+            bound = affordable.atLeast(quickBound(task), task.roomToBuy());
+        }
         if (best.cost() > bound && task.kinds().size() <= MOST_KINDS_TO_SOLVE) {
             FillProgram solved = FillProgram.solved(
                     task, task.counts(), new int[task.stocks().size()]);
