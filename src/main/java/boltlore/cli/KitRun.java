@@ -90,7 +90,7 @@ final class KitRun {
         }
         FamilyPlan plan = bench.resolver().resolver().plan(kit.order().family());
         Outcome<List<Path>> outcome =
-                Exports.write(out.resolve(kit.order().name()), SheetFormats.of(OrderSheets.of(plan, priced)));
+                Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(OrderSheets.of(plan, priced)));
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
         int exit = outcome.faults().isEmpty() ? Exit.OK : Exit.NOT_WRITTEN;
         return new Finished(told.apply(new Kitted(kit, priced, written)), outcome.faults(), exit);

@@ -78,7 +78,7 @@ final class Raster {
         if (cover <= 0) {
             return;
         }
-        int grey = 255 - (int) Math.round(255 * Math.min(1, cover));
+        int grey = cover >= 1 ? 0 : 255 - (int) Math.round(255 * cover);
         if (grey < (dots[dot] & 255)) {
             dots[dot] = (byte) grey;
         }
@@ -90,7 +90,8 @@ final class Raster {
             double dx = x2 - x1;
             double dy = y2 - y1;
             double length = dx * dx + dy * dy;
-            double share = length == 0 ? 0 : Math.max(0, Math.min(1, ((x - x1) * dx + (y - y1) * dy) / length));
+            double along = (x - x1) * dx + (y - y1) * dy;
+            double share = along <= 0 ? 0 : along >= length ? 1 : along / length;
             double right = x - x1 - share * dx;
             double down = y - y1 - share * dy;
             return Math.sqrt(right * right + down * down);

@@ -13,22 +13,23 @@ import boltlore.sheets.coating.CoatSheet;
 import boltlore.sheets.cutting.CutSheet;
 import boltlore.sheets.picking.PickingSheet;
 import java.util.List;
+import java.util.function.Supplier;
 
-/** The workbooks of one order. */
+/** The workbooks of one order, each to be made when it is written. */
 public final class OrderSheets {
 
     private OrderSheets() {}
 
-    /** Bill, contents list, picking list and powder-coat batch and cutting list of an order that nothing stops. */
-    public static List<Workbook> of(FamilyPlan plan, PricedBill priced) {
+    /** Bill, contents list, picking list, powder-coat batch and cutting list of an order that nothing stops. */
+    public static List<Supplier<Workbook>> of(FamilyPlan plan, PricedBill priced) {
         Catalogue catalogue = plan.catalogue();
         Bill bill = priced.bill();
         PickingList packed = PickingList.of(plan, bill);
         return List.of(
-                BillWorkbook.of(priced, packed),
-                ContentsWorkbook.of(plan, bill, packed),
-                PickingSheet.of(catalogue, bill, packed),
-                CoatSheet.of(List.of(bill), catalogue),
-                CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()));
+                () -> BillWorkbook.of(priced, packed),
+                () -> ContentsWorkbook.of(plan, bill, packed),
+                () -> PickingSheet.of(catalogue, bill, packed),
+                () -> CoatSheet.of(List.of(bill), catalogue),
+                () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()));
     }
 }

@@ -13,6 +13,7 @@ import boltlore.sheets.xlsx.XlsxWriter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Workbooks as files: XLSX beside each other, their tables as CSV and JSON in a folder each. */
 public final class SheetFormats {
@@ -35,15 +36,29 @@ public final class SheetFormats {
     }
 
     public static List<SheetFile> of(List<Workbook> workbooks) {
+        return ofEach(workbooks.stream()
+                .<Supplier<Workbook>>map(workbook -> () -> workbook)
+                .toList());
+    }
+
+    /** Makes each workbook, writes it and lets it go, several at once. */
+    public static List<SheetFile> ofEach(List<Supplier<Workbook>> workbooks) {
+        List<Written> all = workbooks.parallelStream()
+                .map(Supplier::get)
+                .map(SheetFormats::written)
+                .toList();
         List<SheetFile> files = new ArrayList<>();
-        workbooks.parallelStream()
-                .map(workbook -> new XlsxWriter().write(workbook))
-                .toList()
-                .forEach(files::addAll);
-        for (Workbook workbook : workbooks) {
-            new CsvWriter().write(workbook).forEach(file -> files.add(file.under("csv")));
-            new JsonWriter().write(workbook).forEach(file -> files.add(file.under("json")));
-        }
+        all.forEach(written -> files.addAll(written.books()));
+        all.forEach(written -> files.addAll(written.tables()));
         return files;
     }
+
+    private static Written written(Workbook workbook) {
+        List<SheetFile> tables = new ArrayList<>();
+        new CsvWriter().write(workbook).forEach(file -> tables.add(file.under("csv")));
+        new JsonWriter().write(workbook).forEach(file -> tables.add(file.under("json")));
+        return new Written(new XlsxWriter().write(workbook), tables);
+    }
+
+    private record Written(List<SheetFile> books, List<SheetFile> tables) {}
 }
