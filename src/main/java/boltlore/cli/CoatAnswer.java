@@ -14,7 +14,6 @@ import boltlore.sheets.coating.PlanWords;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** A coating plan as the terminal and as programs get it. */
@@ -90,9 +89,7 @@ final class CoatAnswer {
                 .put("run", run.number())
                 .put("powder", run.powder())
                 .put("issueKg", use.issueKg())
-                .put(
-                        "overspray",
-                        use.overspray().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .put("overspray", use.overspray())
                 .put("loads", JsonOut.list(run.loads().toList(), CoatAnswer::load));
     }
 

@@ -46,29 +46,30 @@ final class CutCommand extends RoomCommand {
     /** Orders that something stops are told and stay out of the list. */
     private int list(Screen screen, CutKits kits) {
         if (!json()) {
-            kits.stopped().forEach(kit -> KitText.print(screen, kit));
+            kits.orders().stopped().forEach(kit -> KitText.print(screen, kit));
         }
-        if (kits.bills().isEmpty()) {
+        if (kits.orders().bills().isEmpty()) {
             screen.line(json() ? "{}" : "No order of these can be cut.");
             return Exit.STOPPED;
         }
         CutPlan plan = kits.plan();
         List<Fault> faults = CutFaults.of(plan);
         int issued = faults.isEmpty() ? issue(screen, kits, plan) : refused(faults, Exit.FAULTS);
-        return issued == Exit.OK && !kits.stopped().isEmpty() ? Exit.STOPPED : issued;
+        return issued == Exit.OK && !kits.orders().stopped().isEmpty() ? Exit.STOPPED : issued;
     }
 
     private int issue(Screen screen, CutKits kits, CutPlan plan) {
         Outcome<List<Path>> written = Exports.write(
                         out,
-                        SheetFormats.of(
-                                List.of(CutSheet.of(plan, kits.catalogue().workshop()))))
+                        SheetFormats.of(List.of(
+                                CutSheet.of(plan, kits.orders().catalogue().workshop()))))
                 .then(paths -> left(plan, paths));
         if (written instanceof Outcome.Sound<List<Path>> paths) {
             screen.line(
                     json()
                             ? CutAnswer.json(plan, paths.value())
-                            : CutAnswer.text(plan, kits.catalogue().workshop().currency(), screen.width()));
+                            : CutAnswer.text(
+                                    plan, kits.orders().catalogue().workshop().currency(), screen.width()));
             if (!json()) {
                 screen.line("Cutting list written to " + out);
             }

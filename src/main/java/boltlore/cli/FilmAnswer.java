@@ -12,7 +12,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 
 /** What was judged, as the terminal and as programs get it. */
 final class FilmAnswer {
@@ -68,7 +67,7 @@ final class FilmAnswer {
     private static JsonOut film(FilmVerdict film) {
         return JsonOut.object()
                 .put("batch", film.batch().number())
-                .put("decision", film.decision().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .put("decision", film.decision())
                 .put("pieces", film.batch().pieces())
                 .put("toRead", film.sample().pieces())
                 .put("read", film.pieces().size())

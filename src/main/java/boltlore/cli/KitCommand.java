@@ -15,7 +15,6 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Turns orders into kits and writes each room's sheets. */
 @Command(
@@ -24,8 +23,8 @@ import picocli.CommandLine.Parameters;
                 "Resolve orders into kits and write their sheets: bill, contents list, picking list, coating batch, cutting list.")
 final class KitCommand extends RoomCommand {
 
-    @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Order files, or folders of them.")
-    private List<Path> orders = new ArrayList<>();
+    @Mixin
+    private OrdersOption orders = new OrdersOption();
 
     @Option(
             names = "--out",
@@ -41,17 +40,13 @@ final class KitCommand extends RoomCommand {
             description = "For an order that is not settled: the parts that every completion brings. Writes no sheets.")
     private boolean sure;
 
-    @Mixin
-    private CatalogueOption catalogue = new CatalogueOption();
-
     @Override
     int run(Screen screen) {
         HeadStart.forSheets();
-        Outcome<Bench> bench = Bench.of(catalogue);
         return done(
                 screen,
-                bench.then(at -> OrderFiles.of(orders)
-                        .then(files -> Outcome.sound(sure ? sure(screen, at, files) : kits(screen, at, files)))));
+                orders.then((bench, files) ->
+                        Outcome.sound(sure ? sure(screen, bench, files) : kits(screen, bench, files))));
     }
 
     private int kits(Screen screen, Bench bench, List<Path> files) {

@@ -16,7 +16,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Weighings for programs: kg and mm with three decimals at most. */
@@ -80,14 +79,14 @@ final class WeighAnswer {
     }
 
     private static JsonOut standing(Standing standing) {
-        return loads(JsonOut.object().put("stand", lower(standing.stand())), standing.loads())
+        return loads(JsonOut.object().put("stand", standing.stand()), standing.loads())
                 .put("frontPercent", rounded(standing.loads().frontPercent()));
     }
 
     private static JsonOut check(Check check) {
         return JsonOut.object()
-                .put("stand", lower(check.stand()))
-                .put("limit", lower(check.limited()))
+                .put("stand", check.stand())
+                .put("limit", check.limited())
                 .put("loadKg", rounded(check.loadKg()))
                 .put("limitKg", check.limitKg())
                 .put("aboveKg", rounded(check.leftKg().negate()));
@@ -111,10 +110,6 @@ final class WeighAnswer {
         return into.put("frontKg", rounded(loads.frontKg()))
                 .put("rearKg", rounded(loads.rearKg()))
                 .put("kg", rounded(loads.totalKg()));
-    }
-
-    private static String lower(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
     }
 
     private static BigDecimal rounded(BigDecimal number) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -50,6 +51,11 @@ public sealed interface JsonOut {
 
         public Members put(String key, String value) {
             return put(key, text(value));
+        }
+
+        /** One of a few words: the constant's name in small letters, with blanks. */
+        public Members put(String key, Enum<?> value) {
+            return put(key, value.name().toLowerCase(Locale.ROOT).replace('_', ' '));
         }
 
         public Members put(String key, BigDecimal value) {

@@ -34,12 +34,6 @@ public final class TableBuilder {
         return this;
     }
 
-    /** Plain rows that follow count in this group, without a heading. */
-    public TableBuilder countIn(String groupName) {
-        group = groupName;
-        return this;
-    }
-
     public RowBuilder row() {
         return row("");
     }

@@ -7,7 +7,6 @@ import boltlore.resolution.Asker;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Resolution;
-import java.util.Locale;
 import java.util.Objects;
 
 /** An order with its kit as JSON: everything that the rules concluded. */
@@ -52,7 +51,7 @@ public final class KitJson {
     private static JsonOut reason(Reason reason) {
         return JsonOut.object()
                 .put("part", reason.part().text())
-                .put("way", reason.way().name().toLowerCase(Locale.ROOT))
+                .put("way", reason.way())
                 .put(
                         reason.asker() instanceof Asker.OfLine ? "line" : "asker",
                         reason.asker().name());

@@ -8,7 +8,6 @@ import boltlore.proof.IdleAcceptance;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -69,7 +68,7 @@ public final class ProofJson {
                 .put("kind", statement.kind().name())
                 .put("subject", statement.subject())
                 .putIfAny("detail", statement.detail())
-                .put("severity", statement.kind().severity().name().toLowerCase(Locale.ROOT))
+                .put("severity", statement.kind().severity())
                 .put("sentence", statement.refuted())
                 .put("touches", CountJson.of(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null))

@@ -46,11 +46,6 @@ final class FilmTable {
         return table;
     }
 
-    /** How many pieces are read. */
-    static int sampled(OvenBatch batch) {
-        return counts(batch).stream().mapToInt(Integer::intValue).sum();
-    }
-
     private static List<Integer> counts(OvenBatch batch) {
         List<Integer> pieces = batch.rows().stream().map(BatchRow::pieces).toList();
         return SampledPieces.of(pieces, ReadingSample.of(batch.pieces()).pieces());

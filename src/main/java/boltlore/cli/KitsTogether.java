@@ -1,0 +1,52 @@
+package boltlore.cli;
+
+import boltlore.answers.OrderKit;
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Orders that are worked on together, resolved; each is there once. */
+record KitsTogether(Catalogue catalogue, List<OrderKit> kits) {
+
+    static Outcome<KitsTogether> read(Bench bench, List<Path> files) {
+        KitsTogether read = new KitsTogether(bench.catalogue(), new ArrayList<>());
+        List<Fault> faults = new ArrayList<>();
+        for (Path file : files) {
+            Outcome<OrderKit> kit = bench.kit(file, false).then(each -> read.once(file, each, "Give each order once."));
+            faults.addAll(kit.faults());
+            if (kit instanceof Outcome.Sound<OrderKit> sound) {
+                read.kits.add(sound.value());
+            }
+        }
+        return faults.isEmpty() ? Outcome.sound(read) : Outcome.faulty(faults);
+    }
+
+    /** The kit, unless its order is among these. */
+    Outcome<OrderKit> once(Path file, OrderKit kit, String advice) {
+        String name = kit.order().name();
+        if (kits.stream().noneMatch(other -> other.order().name().equals(name))) {
+            return Outcome.sound(kit);
+        }
+        String found = "order " + name + ", which is among the orders already";
+        return Outcome.faulty(Fault.of(file.toString(), found, "an order that is not there yet", advice));
+    }
+
+    /** Orders that something stops, which stay out of what is made of the others. */
+    List<OrderKit> stopped() {
+        return kits.stream().filter(kit -> !kit.issuesSheets()).toList();
+    }
+
+    /** Bills of the orders that nothing stops. */
+    List<Bill> bills() {
+        return kits.stream().flatMap(KitsTogether::bill).toList();
+    }
+
+    static Stream<Bill> bill(OrderKit kit) {
+        return kit.issuesSheets() ? Stream.ofNullable(kit.bill()) : Stream.of();
+    }
+}

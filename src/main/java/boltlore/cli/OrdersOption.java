@@ -1,0 +1,29 @@
+package boltlore.cli;
+
+import boltlore.faults.Outcome;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Which orders a command works with, and from which catalogue. */
+final class OrdersOption {
+
+    @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Order files, or folders of them.")
+    private List<Path> orders = new ArrayList<>();
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
+
+    /** What comes of the orders' files, once the catalogue is read and folders are looked into. */
+    <T> Outcome<T> then(BiFunction<Bench, List<Path>, Outcome<T>> next) {
+        return Bench.of(catalogue).then(bench -> OrderFiles.of(orders).then(files -> next.apply(bench, files)));
+    }
+
+    /** All of them resolved. */
+    Outcome<KitsTogether> kits() {
+        return then(KitsTogether::read);
+    }
+}
