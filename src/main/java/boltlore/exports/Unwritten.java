@@ -3,7 +3,9 @@ package boltlore.exports;
 import boltlore.faults.Fault;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,7 +34,14 @@ final class Unwritten {
                     expected,
                     "Name another folder with --out, or ask for the permission; nothing was changed");
         }
-        if (failure instanceof NotDirectoryException || failure instanceof java.nio.file.FileAlreadyExistsException) {
+        if (failure instanceof NoSuchFileException) {
+            return Fault.of(
+                    folder.toString(),
+                    "a place where no folder can be made",
+                    expected,
+                    "Name another folder with --out; nothing was changed");
+        }
+        if (failure instanceof NotDirectoryException || failure instanceof FileAlreadyExistsException) {
             return Fault.of(
                     folder.toString(), "a file where a folder should be", expected, "Name another folder with --out");
         }

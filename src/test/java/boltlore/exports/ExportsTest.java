@@ -110,9 +110,10 @@ class ExportsTest {
     void refuse_a_forbidden_place() {
         Outcome<List<Path>> written = Exports.write(Path.of("/proc/boltlore/BL-1"), List.of(file("json/a.json", "a")));
 
-        assertThat(written.faults())
-                .singleElement()
-                .satisfies(fault -> assertThat(fault.file()).isEqualTo("/proc/boltlore/BL-1"));
+        assertThat(written.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.file()).isEqualTo("/proc/boltlore/BL-1");
+            assertThat(fault.found()).isEqualTo("a place where no folder can be made");
+        });
     }
 
     @Test
