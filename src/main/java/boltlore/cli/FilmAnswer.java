@@ -38,7 +38,7 @@ final class FilmAnswer {
 
     private static void print(Screen screen, PieceVerdict piece, String words) {
         if (!words.equals("good")) {
-            String which = piece.reading().part() + " " + piece.reading().piece();
+            String which = (piece.reading().part() + " " + piece.reading().piece()).strip();
             screen.line("  " + which + ": " + words + ", mean " + rounded(piece.mean()) + " µm");
         }
     }

@@ -25,7 +25,8 @@ record HeadOfSheet(Weighing weighing, Family family, Workshop workshop) {
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             Chassis chassis = onAxles.chassis();
-            says.say("wheelbase", "Wheelbase", chassis.wheelbaseMm() + " mm" + tracks(chassis));
+            says.say("wheelbase", "Wheelbase", chassis.wheelbaseMm() + " mm");
+            tracks(says, chassis);
         }
         return says.say("removed", "Comes off (kg)", KG, weighing.removedKg())
                 .say("added", "The kit (kg)", KG, weighing.addedKg());
@@ -40,9 +41,9 @@ record HeadOfSheet(Weighing weighing, Family family, Workshop workshop) {
                 .orElse("");
     }
 
-    private static String tracks(Chassis chassis) {
-        return chassis.frontTrackMm() == null || chassis.rearTrackMm() == null
-                ? ""
-                : "; track " + chassis.frontTrackMm() + " mm in front, " + chassis.rearTrackMm() + " mm at the rear";
+    private static void tracks(ParticularsBuilder says, Chassis chassis) {
+        if (chassis.frontTrackMm() != null && chassis.rearTrackMm() != null) {
+            says.say("track", "Track, front, rear", chassis.frontTrackMm() + ", " + chassis.rearTrackMm() + " mm");
+        }
     }
 }
