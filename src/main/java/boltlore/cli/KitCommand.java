@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "kit",
         description =
-                "Resolve orders into kits and write their sheets: bill, contents list, picking list, coating batch, cutting list.")
+                "Resolve orders into kits and write their sheets: bill, contents list, picking list and coating batch.")
 final class KitCommand extends RoomCommand {
 
     @Mixin
@@ -34,6 +34,11 @@ final class KitCommand extends RoomCommand {
 
     @Option(names = "--usual", description = "Let open options take their usual value; each is told.")
     private boolean usual;
+
+    @Option(
+            names = "--all",
+            description = "Write the sheets of all other trades too, the cutting list and the weight statement.")
+    private boolean all;
 
     @Option(
             names = "--sure",
@@ -50,17 +55,17 @@ final class KitCommand extends RoomCommand {
     }
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
-        List<Finished> all = new KitRun(bench, out, usual, json() ? KitCommand::json : KitCommand::text)
+        List<Finished> finished = new KitRun(bench, out, usual, all, json() ? KitCommand::json : KitCommand::text)
                 .of(files, new Progress(aside(), files.size()));
-        print(screen, all);
+        print(screen, finished);
         List<Fault> faults =
-                all.stream().flatMap(each -> each.faults().stream()).toList();
-        int exit = all.stream().mapToInt(Finished::exit).max().orElse(Exit.OK);
+                finished.stream().flatMap(each -> each.faults().stream()).toList();
+        int exit = finished.stream().mapToInt(Finished::exit).max().orElse(Exit.OK);
         return faults.isEmpty() ? exit : refused(faults, exit);
     }
 
-    private void print(Screen screen, List<Finished> all) {
-        List<String> answers = all.stream()
+    private void print(Screen screen, List<Finished> finished) {
+        List<String> answers = finished.stream()
                 .map(Finished::answer)
                 .filter(answer -> !answer.isEmpty())
                 .toList();
@@ -83,6 +88,7 @@ final class KitCommand extends RoomCommand {
 
     private static String json(Kitted kitted) {
         return KitJson.of(kitted.kit())
+                .put("mustBeMended", JsonOut.texts(kitted.stops()))
                 .put("sheets", JsonOut.texts(kitted.written()))
                 .writtenInList();
     }

@@ -8,14 +8,18 @@ import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.Workbook;
 import boltlore.sheets.bill.BillWorkbook;
+import boltlore.sheets.orders.FurtherSheets;
 import boltlore.sheets.orders.OrderSheets;
 import boltlore.sheets.orders.SheetFormats;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
@@ -29,12 +33,15 @@ final class KitRun {
     private final Bench bench;
     private final Path out;
     private final boolean takeUsual;
+    private final boolean allTrades;
     private final Function<Kitted, String> told;
 
-    KitRun(Bench bench, Path out, boolean takeUsual, Function<Kitted, String> told) {
+    /** @param allTrades whether the sheets of every trade are written, beside those that each order needs */
+    KitRun(Bench bench, Path out, boolean takeUsual, boolean allTrades, Function<Kitted, String> told) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
+        this.allTrades = allTrades;
         this.told = told;
     }
 
@@ -86,13 +93,21 @@ final class KitRun {
         Bill bill = kit.bill();
         PricedBill priced = bill == null ? null : BillWorkbook.price(bill, bench.catalogue());
         if (priced == null || !kit.issuesSheets()) {
-            return new Finished(told.apply(new Kitted(kit, priced, List.of())), List.of(), Exit.STOPPED);
+            return new Finished(told.apply(new Kitted(kit, priced, List.of(), List.of())), List.of(), Exit.STOPPED);
         }
-        FamilyPlan plan = bench.resolver().resolver().plan(kit.order().family());
-        Outcome<List<Path>> outcome =
-                Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(OrderSheets.of(plan, priced)));
+        return written(kit, priced, bench.resolver().resolver().plan(kit.order().family()));
+    }
+
+    private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
+        FurtherSheets further = allTrades ? FurtherSheets.of(plan, priced) : FurtherSheets.NONE;
+        List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced));
+        books.addAll(further.workbooks());
+        Outcome<List<Path>> outcome = Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(books));
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
-        int exit = outcome.faults().isEmpty() ? Exit.OK : Exit.NOT_WRITTEN;
-        return new Finished(told.apply(new Kitted(kit, priced, written)), outcome.faults(), exit);
+        int exit = further.stops().isEmpty() ? Exit.OK : Exit.STOPPED;
+        return new Finished(
+                told.apply(new Kitted(kit, priced, further.stops(), written)),
+                outcome.faults(),
+                outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
     }
 }

@@ -27,6 +27,7 @@ final class KitText {
             figures(screen, priced);
         }
         findings(screen, kit);
+        kitted.stops().forEach(says -> screen.wrapped(2, "must be mended: " + says));
         if (!kitted.written().isEmpty()) {
             screen.wrapped(2, "sheets in " + folder(kitted));
         } else if (kit.resolution().stops()) {

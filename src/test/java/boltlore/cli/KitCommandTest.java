@@ -70,9 +70,36 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/contents.xlsx")
                 .isDirectoryContaining("glob:**/picking-list.xlsx")
                 .isDirectoryContaining("glob:**/powder-coat-batch.xlsx")
-                .isDirectoryContaining("glob:**/cutting-list.xlsx")
                 .isDirectoryContaining("glob:**/csv")
-                .isDirectoryContaining("glob:**/json");
+                .isDirectoryContaining("glob:**/json")
+                .isDirectoryNotContaining("glob:**/cutting-list.xlsx");
+    }
+
+    @Test
+    @DisplayName("writes the sheets of the other trades where all are asked for")
+    void writes_the_sheets_of_all_trades() {
+        Ran ran = Ran.boltlore("kit", "--all", ORDERS.resolve("bl-1001.json"), "--out", out);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(ran.out()).doesNotContain("must be mended");
+        assertThat(out.resolve("BL-1001"))
+                .isDirectoryContaining("glob:**/bill.xlsx")
+                .isDirectoryContaining("glob:**/cutting-list.xlsx")
+                .isDirectoryContaining("glob:**/weight-statement.xlsx");
+    }
+
+    @Test
+    @DisplayName("says what must be mended where the sheets of a trade find a limit exceeded")
+    void says_what_another_trade_finds() throws IOException {
+        Path catalog =
+                ChangedCatalogue.in(out, "families/pannier-van/family.json", "\"grossKg\": 2400", "\"grossKg\": 1600");
+
+        Ran ran = Ran.boltlore(
+                "kit", "--all", ORDERS.resolve("bl-1001.json"), "--out", out.resolve("sheets"), "--catalog", catalog);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.STOPPED);
+        assertThat(ran.out()).contains("must be mended: ").contains("more than its limit of 1600 kg");
+        assertThat(out.resolve("sheets/BL-1001")).isDirectoryContaining("glob:**/weight-statement.xlsx");
     }
 
     @Test

@@ -12,7 +12,6 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
@@ -41,18 +40,8 @@ class WeighCommandTest {
         return new BigDecimal(node.get(key).asText());
     }
 
-    /** A copy of the demo catalogue with one file changed. */
     private Path changed(String file, String from, String to) throws IOException {
-        Path copy = folder.resolve("catalog");
-        try (Stream<Path> all = Files.walk(Path.of("catalog"))) {
-            for (Path each : all.toList()) {
-                Files.copy(each, copy.resolve(Path.of("catalog").relativize(each)));
-            }
-        }
-        String text = Files.readString(copy.resolve(file));
-        assertThat(text).contains(from);
-        Files.writeString(copy.resolve(file), text.replace(from, to));
-        return copy;
+        return ChangedCatalogue.in(folder, file, from, to);
     }
 
     @Test

@@ -2,7 +2,6 @@ package boltlore.sheets.orders;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.cutting.CutPlanner;
 import boltlore.picking.PickingList;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
@@ -10,17 +9,16 @@ import boltlore.sheets.Workbook;
 import boltlore.sheets.bill.BillWorkbook;
 import boltlore.sheets.bill.ContentsWorkbook;
 import boltlore.sheets.coating.CoatSheet;
-import boltlore.sheets.cutting.CutSheet;
 import boltlore.sheets.picking.PickingSheet;
 import java.util.List;
 import java.util.function.Supplier;
 
-/** The workbooks of one order, each to be made when it is written. */
+/** The workbooks that every order needs, each to be made when it is written. */
 public final class OrderSheets {
 
     private OrderSheets() {}
 
-    /** Bill, contents list, picking list, powder-coat batch and cutting list of an order that nothing stops. */
+    /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
     public static List<Supplier<Workbook>> of(FamilyPlan plan, PricedBill priced) {
         Catalogue catalogue = plan.catalogue();
         Bill bill = priced.bill();
@@ -29,7 +27,6 @@ public final class OrderSheets {
                 () -> BillWorkbook.of(priced, packed),
                 () -> ContentsWorkbook.of(plan, bill, packed),
                 () -> PickingSheet.of(catalogue, bill, packed),
-                () -> CoatSheet.of(List.of(bill), catalogue),
-                () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()));
+                () -> CoatSheet.of(List.of(bill), catalogue));
     }
 }

@@ -39,6 +39,20 @@ public final class WeighWords {
         return List.copyOf(found);
     }
 
+    /** Only what keeps the vehicle from being used like that; empty unless the weighing stops. */
+    public static List<String> stopping(Weighing weighing) {
+        Growth growth = weighing.growth();
+        List<String> sentences = new ArrayList<>();
+        OnAxles onAxles = weighing.onAxles();
+        if (!weighing.exceeded().isEmpty() || (onAxles != null && onAxles.liftsOff())) {
+            sentences.addAll(LimitWords.of(weighing));
+        }
+        if (growth != null && growth.exceeded()) {
+            limit(growth).ifPresent(sentences::add);
+        }
+        return sentences;
+    }
+
     private static void onAxles(Weighing weighing, OnAxles onAxles, List<Found> found) {
         CentreHeight height = onAxles.height();
         if (height != null) {

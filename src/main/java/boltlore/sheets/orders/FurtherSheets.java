@@ -1,0 +1,40 @@
+package boltlore.sheets.orders;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.cutting.CutPlanner;
+import boltlore.pricing.PricedBill;
+import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.cutting.CutSheet;
+import boltlore.sheets.weighing.WeighSheet;
+import boltlore.sheets.weighing.WeighWords;
+import boltlore.weighing.Weigher;
+import boltlore.weighing.Weighing;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * The workbooks of the other trades.
+ *
+ * @param workbooks each to be made when it is written
+ * @param stops what must be mended before the kit goes out, a sentence each
+ */
+public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> stops) {
+
+    public static final FurtherSheets NONE = new FurtherSheets(List.of(), List.of());
+
+    /** Cutting list and weight statement of an order that nothing stops. */
+    public static FurtherSheets of(FamilyPlan plan, PricedBill priced) {
+        Catalogue catalogue = plan.catalogue();
+        Family family = plan.family();
+        Bill bill = priced.bill();
+        Weighing weighing = Weigher.of(catalogue, family, bill);
+        return new FurtherSheets(
+                List.of(
+                        () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()),
+                        () -> WeighSheet.of(weighing, family, catalogue.workshop())),
+                WeighWords.stopping(weighing));
+    }
+}
