@@ -1,4 +1,4 @@
-/** What power passes between supply, inlet, charger and outlet, from the facts of the choices. Knows no part. */
+/** What power passes between supply, inlet, charger and outlet, and what pilot, proximity, isolation and precharge must be. */
 @NullMarked
 package boltlore.charging;
 
