@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param sectionRatio times that the slowest section of a piece may be as thick as that of another in the same load, from
  *     1, or null where all may hang together
  * @param minutesBesideCure to hang, heat up, cool down and take off one load
+ * @param rails that pieces hang from, along the oven's length and evenly across its width, or 0 where this is not told
  * @param tooLarge who coats what does not go in, or null where nobody is named
  */
 public record Oven(
@@ -22,6 +23,7 @@ public record Oven(
         BigDecimal fillPercent,
         @Nullable BigDecimal sectionRatio,
         int minutesBesideCure,
+        int rails,
         @Nullable TooLarge tooLarge) {
 
     public Oven(
@@ -32,6 +34,6 @@ public record Oven(
             BigDecimal loadKg,
             BigDecimal loadAreaM2,
             BigDecimal fillPercent) {
-        this(name, says, inside, hooks, loadKg, loadAreaM2, fillPercent, null, 0, null);
+        this(name, says, inside, hooks, loadKg, loadAreaM2, fillPercent, null, 0, 0, null);
     }
 }

@@ -2,13 +2,16 @@ package boltlore.cli;
 
 import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
+import boltlore.sheets.Workbook;
 import boltlore.sheets.coating.CoatJob;
 import boltlore.sheets.coating.CoatSheet;
+import boltlore.sheets.coating.HangingSheet;
 import boltlore.sheets.orders.SheetFormats;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,6 +39,9 @@ final class CoatCommand extends RoomCommand {
             description = "First working day (2026-06-01): days become dates, and orders that come late are told.")
     private @Nullable LocalDate start;
 
+    @Option(names = "--hanging", description = "Also draw how each oven load may hang, as a hanging plan.")
+    private boolean hanging;
+
     @Override
     int run(Screen screen) {
         HeadStart.forSheets();
@@ -57,7 +63,7 @@ final class CoatCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, CoatJob job) {
-        Outcome<List<Path>> written = Exports.write(out, SheetFormats.of(List.of(CoatSheet.of(job))));
+        Outcome<List<Path>> written = Exports.write(out, SheetFormats.ofEach(books(job)));
         if (written instanceof Outcome.Sound<List<Path>> paths) {
             if (json()) {
                 screen.line(CoatAnswer.json(job, paths.value()));
@@ -67,5 +73,10 @@ final class CoatCommand extends RoomCommand {
             return Exit.OK;
         }
         return refused(written.faults(), Exit.NOT_WRITTEN);
+    }
+
+    private List<Supplier<Workbook>> books(CoatJob job) {
+        Supplier<Workbook> batch = () -> CoatSheet.of(job);
+        return hanging ? List.of(batch, () -> HangingSheet.of(job)) : List.of(batch);
     }
 }

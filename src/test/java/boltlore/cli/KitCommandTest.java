@@ -84,6 +84,7 @@ class KitCommandTest {
         assertThat(ran.out()).doesNotContain("must be mended");
         assertThat(out.resolve("BL-1001"))
                 .isDirectoryContaining("glob:**/bill.xlsx")
+                .isDirectoryContaining("glob:**/hanging-plan.xlsx")
                 .isDirectoryContaining("glob:**/cutting-list.xlsx")
                 .isDirectoryContaining("glob:**/weight-statement.xlsx");
     }

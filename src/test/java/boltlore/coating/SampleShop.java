@@ -80,7 +80,24 @@ public final class SampleShop {
                 OVEN.fillPercent(),
                 new BigDecimal(sectionRatio),
                 45,
+                0,
                 new TooLarge("Coater B", new BigDecimal("20.00")));
+    }
+
+    /** The sample's oven with rails to hang from. */
+    public static Oven railed(int rails) {
+        return new Oven(
+                OVEN.name(),
+                OVEN.says(),
+                OVEN.inside(),
+                OVEN.hooks(),
+                OVEN.loadKg(),
+                OVEN.loadAreaM2(),
+                OVEN.fillPercent(),
+                null,
+                0,
+                rails,
+                null);
     }
 
     /** Cleaning costs and days as told, three powders with their lightness. */

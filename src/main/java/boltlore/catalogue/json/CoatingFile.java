@@ -54,6 +54,7 @@ final class CoatingFile {
                 reader.decimal("fillPercent", Range.above(0, 100)),
                 reader.findDecimal("sectionRatio", Range.between(1, 1000)),
                 orNone(reader, "minutesBesideCure", 1, 1440),
+                orNone(reader, "rails", 1, 100),
                 reader.findObject("tooLarge", this::tooLarge).orElse(null));
     }
 

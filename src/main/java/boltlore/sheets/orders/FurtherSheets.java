@@ -3,10 +3,13 @@ package boltlore.sheets.orders;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.coating.CoatPlanner;
 import boltlore.cutting.CutPlanner;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
 import boltlore.sheets.Workbook;
+import boltlore.sheets.coating.CoatJob;
+import boltlore.sheets.coating.HangingSheet;
 import boltlore.sheets.cutting.CutSheet;
 import boltlore.sheets.weighing.WeighSheet;
 import boltlore.sheets.weighing.WeighWords;
@@ -25,7 +28,7 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
 
     public static final FurtherSheets NONE = new FurtherSheets(List.of(), List.of());
 
-    /** Cutting list and weight statement of an order that nothing stops. */
+    /** Hanging plan, cutting list and weight statement of an order that nothing stops. */
     public static FurtherSheets of(FamilyPlan plan, PricedBill priced) {
         Catalogue catalogue = plan.catalogue();
         Family family = plan.family();
@@ -33,6 +36,7 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
         Weighing weighing = Weigher.of(catalogue, family, bill);
         return new FurtherSheets(
                 List.of(
+                        () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)),
                         () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()),
                         () -> WeighSheet.of(weighing, family, catalogue.workshop())),
                 WeighWords.stopping(weighing));
