@@ -33,7 +33,8 @@ public final class LeadTimes {
         return new Timing(readyDays, readyDays + part.leadDays() + turnRoundDays(part, finish));
     }
 
-    private int turnRoundDays(Part part, String finish) {
+    /** Calendar days at the outside coater; 0 where the part is not coated or the own oven does it. */
+    public int turnRoundDays(Part part, String finish) {
         Finish known = part.coat() == null ? null : catalogue.finishes().get(finish);
         Coater coater =
                 known == null ? null : catalogue.workshop().coating().coaters().get(coater(known.where()));

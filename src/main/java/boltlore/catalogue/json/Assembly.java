@@ -10,12 +10,14 @@ import boltlore.catalogue.Market;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
 import boltlore.json.ObjectReader;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Puts the catalogue together from its files, each read by itself. */
@@ -63,7 +65,14 @@ final class Assembly {
         markets.done();
         Map<String, Caution> cautions = file(CatalogueFolder.CAUTIONS, "cautions", new CautionsFile(reading)::read);
         CoatingShop coating = file(CatalogueFolder.COATING, "coating", new CoatingFile(reading)::read);
-        return new WorkshopFile(reading).read(workshopFile, allMarkets, allSupplies, cautions, coating);
+        return new WorkshopFile(reading)
+                .read(workshopFile, allMarkets, allSupplies, cautions, coating, prices().orElse(null));
+    }
+
+    private Optional<PriceBook> prices() {
+        return trees.under(CatalogueFolder.PRICING).stream()
+                .findFirst()
+                .map(path -> file(path, "pricing", new PricingFile(reading)::read));
     }
 
     private Family family(String name, Workshop workshop) {

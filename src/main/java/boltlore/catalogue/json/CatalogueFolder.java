@@ -19,10 +19,12 @@ final class CatalogueFolder {
     static final String MARKETS = "workshop/markets.json";
     static final String COATING = "workshop/coating.json";
     static final String CAUTIONS = "workshop/cautions.json";
+    static final String PRICING = "workshop/pricing.json";
     static final String FINISHES = "finishes.json";
     static final String MATERIALS = "materials.json";
 
-    private static final List<String> SINGLE = List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, FINISHES, MATERIALS);
+    private static final List<String> SINGLE =
+            List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
     private static final List<String> FAMILY = List.of("family.json", "companions.json", "weights.json");
     private static final int DEEPEST = 8;

@@ -31,6 +31,7 @@ final class CrossChecks {
         // What could not be read may be just what would have used a part, or the bars that would have been long enough.
         if (reading.faults().none()) {
             making(catalogue, reading);
+            PricingCheck.check(catalogue, reading);
             UnusedParts.check(catalogue, reading);
         }
     }

@@ -44,6 +44,15 @@ record Reading(Faults faults, Names names, Places places, String family) {
         return name;
     }
 
+    /** A name that may be told about once here, and that is the name of something else. */
+    String namedOnce(ObjectReader reader, String key, Kind once, Kind of) {
+        String name = named(reader, key, once);
+        if (!name.isEmpty()) {
+            mention(of, name, reader.spot(key));
+        }
+        return name;
+    }
+
     @Nullable
     String findMentioned(ObjectReader reader, String key, Kind kind) {
         Optional<String> name = reader.findText(key, kind.shape());

@@ -26,6 +26,10 @@ final class Shapes {
     static final TextShape HS_CODE =
             new TextShape(Shapes::isHsCode, "a Harmonised System code of 6 to 10 digits, such as 8708.99");
 
+    /** The first digits of a Harmonised System code, two at least: chapter, heading or more. */
+    static final TextShape HS_BEGINNING =
+            new TextShape(Shapes::isHsBeginning, "2 to 10 digits of a Harmonised System code, such as 8544 or 8708.99");
+
     /** A country (ISO 3166 alpha-2). */
     static final TextShape COUNTRY = new TextShape(
             text -> text.length() == 2 && Letters.CAPITAL.make(text),
@@ -44,7 +48,11 @@ final class Shapes {
     }
 
     private static boolean isHsCode(String text) {
+        return isHsBeginning(text) && text.replace(".", "").length() >= 6;
+    }
+
+    private static boolean isHsBeginning(String text) {
         String digits = text.replace(".", "");
-        return digits.length() >= 6 && digits.length() <= 10 && Letters.DIGIT.make(digits) && !text.contains("..");
+        return digits.length() >= 2 && digits.length() <= 10 && Letters.DIGIT.make(digits) && !text.contains("..");
     }
 }

@@ -4,6 +4,7 @@ import boltlore.catalogue.Caution;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Market;
 import boltlore.catalogue.Partner;
+import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
@@ -12,7 +13,6 @@ import boltlore.json.Range;
 import boltlore.json.TextShape;
 import java.math.BigDecimal;
 import java.util.Collections;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,11 +35,12 @@ final class WorkshopFile {
             Map<String, Market> markets,
             Map<String, Supply> supplies,
             Map<String, Caution> cautions,
-            CoatingShop coating) {
+            CoatingShop coating,
+            @Nullable PriceBook prices) {
         return new Workshop(
                 reader.text("workshop", TextShape.LINE),
                 reader.text("place", TextShape.LINE),
-                currency(reader),
+                CurrencyReading.read(reader, "currency"),
                 reader.decimal("labourPerHour", Range.NOT_NEGATIVE),
                 reader.decimal("markUpPercent", Range.between(0, 1000)),
                 reader.whole("assemblyDays", 0, 1000),
@@ -55,24 +56,14 @@ final class WorkshopFile {
                 markets,
                 supplies,
                 cautions,
-                coating);
+                coating,
+                prices);
     }
 
     /** Share of sprayed powder that stays on the part where a coat does not say its own. */
     static BigDecimal utilisation(ObjectReader reader) {
         BigDecimal percent = reader.findDecimal("utilisationPercent", Range.above(0, 100));
         return percent == null ? USUAL_UTILISATION : percent;
-    }
-
-    private static Currency currency(ObjectReader reader) {
-        @Nullable Currency currency = null;
-        String code = reader.text("currency", TextShape.CURRENCY);
-        try {
-            currency = code.isEmpty() ? null : Currency.getInstance(code);
-        } catch (IllegalArgumentException unknown) {
-            reader.faultAt("currency", "'" + code + "'", "a currency in use (ISO 4217)", "EUR, GBP and USD are such.");
-        }
-        return currency == null ? Currency.getInstance("XXX") : currency;
     }
 
     private Stage stage(ObjectReader reader) {

@@ -1,0 +1,19 @@
+package boltlore.catalogue;
+
+import java.math.BigDecimal;
+import java.util.Currency;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is agreed with one partner.
+ *
+ * @param profit or null: the workshop's usual one
+ * @param currency that the partner is quoted in, or null: the workshop's
+ * @param tax in place of the market's, or null
+ */
+public record PartnerTerms(
+        String partner,
+        @Nullable Profit profit,
+        BigDecimal discountPercent,
+        @Nullable Currency currency,
+        @Nullable SalesTax tax) {}
