@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             FilmCommand.class,
             CutCommand.class,
             WeighCommand.class,
+            PriceCommand.class,
             CheckCommand.class,
             ProveCommand.class
         },

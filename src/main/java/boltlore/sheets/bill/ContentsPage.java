@@ -10,6 +10,7 @@ import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
+import boltlore.sheets.Phrases;
 import boltlore.sheets.PrintSetup;
 import boltlore.sheets.Signatures;
 import java.time.LocalDate;

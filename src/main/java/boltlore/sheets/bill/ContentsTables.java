@@ -10,6 +10,7 @@ import boltlore.picking.BagRow;
 import boltlore.picking.ExtraRow;
 import boltlore.picking.HeldBack;
 import boltlore.sheets.Column;
+import boltlore.sheets.Phrases;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;

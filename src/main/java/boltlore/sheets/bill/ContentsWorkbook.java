@@ -4,6 +4,7 @@ import boltlore.bill.Bill;
 import boltlore.order.Order;
 import boltlore.picking.PickingList;
 import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.Phrases;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookBuilder;
 
@@ -15,9 +16,14 @@ public final class ContentsWorkbook {
 
     private ContentsWorkbook() {}
 
+    /** The words of the contents list in that language. */
+    static Phrases phrases(String language) {
+        return Phrases.of(ContentsWorkbook.class, "contents", language);
+    }
+
     public static Workbook of(FamilyPlan plan, Bill bill, PickingList packed) {
         Order order = bill.order();
-        Phrases phrases = Phrases.in(order.language());
+        Phrases phrases = phrases(order.language());
         WorkbookBuilder book = Workbook.of("contents", phrases.say("title"))
                 .about(phrases.say("order") + " " + order.name())
                 .by(plan.catalogue().workshop().name());

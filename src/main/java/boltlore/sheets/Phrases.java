@@ -1,17 +1,19 @@
-package boltlore.sheets.bill;
+package boltlore.sheets;
 
 import boltlore.measure.Wording;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.Properties;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The words of the contents list in one language, from a text file by language; English where one is missing. */
-final class Phrases {
+/** The words of a sheet in one language, from a text file by language; English where one is missing. */
+public final class Phrases {
 
     private final Properties own;
     private final Properties english;
@@ -21,37 +23,47 @@ final class Phrases {
         this.english = english;
     }
 
-    static Phrases in(String language) {
-        Properties english = read(Wording.ENGLISH);
-        return new Phrases(language.matches("[a-z]{2,3}") ? read(language) : english, english);
+    /** The words of that sheet; its files stand beside the class, as 'contents-en.properties'. */
+    public static Phrases of(Class<?> beside, String sheet, String language) {
+        Properties english = read(beside, sheet, Wording.ENGLISH);
+        return new Phrases(language.matches("[a-z]{2,3}") ? read(beside, sheet, language) : english, english);
     }
 
     /**
      * The words with that name.
      *
+     * @param arguments what stands where the words say {0}, {1} …
      * @throws IllegalArgumentException where not even English has them
      */
-    String say(String name) {
+    public String say(String name, String... arguments) {
         String words = own.getProperty(name, english.getProperty(name));
         if (words == null) {
             throw new IllegalArgumentException("No words '" + name + "'");
+        }
+        for (int i = 0; i < arguments.length; i++) {
+            words = words.replace("{" + i + "}", arguments[i]);
         }
         return words;
     }
 
     /** The part's unit as people of that language write it; a unit that has no words stands as it is. */
-    String unit(String unit) {
+    public String unit(String unit) {
         String name = "unit." + unit;
         return own.getProperty(name, english.getProperty(name, unit));
     }
 
-    Set<String> names() {
+    /** The number with that many decimals, rounded half-up, and the language's decimal sign, named 'decimalSign'. */
+    public String number(BigDecimal number, int decimals) {
+        return number.setScale(decimals, RoundingMode.HALF_UP).toPlainString().replace(".", say("decimalSign"));
+    }
+
+    public Set<String> names() {
         return own.stringPropertyNames();
     }
 
-    private static Properties read(String language) {
+    private static Properties read(Class<?> beside, String sheet, String language) {
         Properties phrases = new Properties();
-        try (@Nullable InputStream in = Phrases.class.getResourceAsStream("contents-" + language + ".properties")) {
+        try (@Nullable InputStream in = beside.getResourceAsStream(sheet + "-" + language + ".properties")) {
             if (in != null) {
                 phrases.load(new InputStreamReader(in, StandardCharsets.UTF_8));
             }

@@ -1,0 +1,53 @@
+package boltlore.cli;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.PriceBook;
+import boltlore.faults.Outcome;
+import boltlore.pricing.PricedBill;
+import boltlore.pricing.path.LeadPath;
+import boltlore.pricing.quote.Asked;
+import boltlore.pricing.quote.Calculation;
+import boltlore.pricing.quote.Quoting;
+import boltlore.sheets.SheetFile;
+import boltlore.sheets.bill.BillWorkbook;
+import boltlore.sheets.orders.SheetFormats;
+import boltlore.sheets.pricing.CostSheet;
+import boltlore.sheets.pricing.QuotationSheet;
+import boltlore.weighing.Weigher;
+import boltlore.weighing.Weighing;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** An order's calculation and lead time with what they stand on. */
+record PricedOrder(Catalogue catalogue, Calculation calculation, LeadPath path) {
+
+    static Outcome<PricedOrder> of(Catalogue catalogue, PriceBook prices, Bill bill, Asked asked) {
+        PricedBill priced = BillWorkbook.price(bill, catalogue);
+        LeadPath path = LeadPath.of(priced);
+        return Quoting.of(CostSheet.cost(priced, prices), asked, path.days())
+                .then(calculation -> Outcome.sound(new PricedOrder(catalogue, calculation, path)));
+    }
+
+    Bill bill() {
+        return calculation.cost().priced().bill();
+    }
+
+    String name() {
+        return bill().order().name();
+    }
+
+    /** What leaves the house and what must not, in folders of their own. */
+    List<SheetFile> files() {
+        Family family = bill().resolved().choices().family();
+        Weighing weighing = Weigher.of(catalogue, family, bill());
+        List<SheetFile> customer =
+                SheetFormats.of(List.of(QuotationSheet.of(calculation.quotation(), bill(), weighing, catalogue)));
+        List<SheetFile> workshop = SheetFormats.of(List.of(CostSheet.of(calculation, path)));
+        return Stream.concat(
+                        customer.stream().map(file -> file.under("customer")),
+                        workshop.stream().map(file -> file.under("workshop")))
+                .toList();
+    }
+}

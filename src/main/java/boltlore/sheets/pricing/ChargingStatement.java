@@ -1,0 +1,30 @@
+package boltlore.sheets.pricing;
+
+import boltlore.charging.ChosenPower;
+import boltlore.charging.Power;
+import boltlore.choices.Choices;
+import boltlore.sheets.Phrases;
+
+/** With what power the vehicle charges and feeds loads, for the customer. */
+final class ChargingStatement {
+
+    private ChargingStatement() {}
+
+    static String of(Choices choices, Phrases phrases) {
+        String charging = ChosenPower.charging(choices)
+                .map(power -> charging(power, phrases))
+                .orElseGet(() -> phrases.say("chargingUnknown"));
+        return ChosenPower.exportKw(choices)
+                .map(kw -> charging + " " + phrases.say("outlet", phrases.number(kw, 1)))
+                .orElse(charging);
+    }
+
+    private static String charging(Power power, Phrases phrases) {
+        return phrases.say(
+                "chargingAt",
+                phrases.number(power.kilowatts(), 1),
+                String.valueOf(power.phases()),
+                phrases.number(power.volts(), 0),
+                phrases.number(power.amps(), 0));
+    }
+}

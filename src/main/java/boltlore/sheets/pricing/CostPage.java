@@ -1,0 +1,46 @@
+package boltlore.sheets.pricing;
+
+import boltlore.catalogue.Workshop;
+import boltlore.order.Order;
+import boltlore.pricing.cost.FullCost;
+import boltlore.pricing.quote.Calculation;
+import boltlore.pricing.quote.Quotation;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
+
+/** The first page: the full cost by element, the price made of it, and how it stands to the costed bill. */
+final class CostPage {
+
+    private CostPage() {}
+
+    static PageBuilder of(Calculation calculation, String footer) {
+        FullCost cost = calculation.cost();
+        PageBuilder page = Page.named("Cost").footer(footer).title("Cost statement, for the workshop only");
+        page.add(head(calculation));
+        page.heading("Full cost").add(ElementsTable.of(cost)).picture(CostBars.of(cost));
+        page.heading("From cost to price").add(PriceTable.of(calculation)).note(PriceWords.left(calculation));
+        page.heading("Beside the costed bill").add(BridgeTable.of(cost));
+        return page.note(
+                "The costed bill adds up direct cost: parts, made parts at the part master's cost, coating. Full cost adds what"
+                        + " the bill leaves out. Quotations rest on the full cost; the bill's price is its direct cost with the"
+                        + " workshop's usual mark-up and is a guide only.");
+    }
+
+    private static ParticularsBuilder head(Calculation calculation) {
+        Order order = calculation.cost().priced().bill().order();
+        Workshop workshop = calculation.cost().priced().catalogue().workshop();
+        Quotation quotation = calculation.quotation();
+        ParticularsBuilder says = Particulars.named("order")
+                .say("workshop", "Workshop", workshop.name() + ", " + workshop.place())
+                .say("order", "Order", order.name())
+                .say("customer", "Customer", order.customer());
+        if (!order.partner().isEmpty()) {
+            says.say("partner", "Partner workshop", order.partner());
+        }
+        return says.say("on", "Quoted on", quotation.on())
+                .say("currency", "Costs in", workshop.currency().getCurrencyCode())
+                .say("lead", "Lead time", quotation.leadDays() + " days");
+    }
+}

@@ -1,0 +1,47 @@
+package boltlore.sheets.pricing;
+
+import boltlore.catalogue.PriceBook;
+import boltlore.coating.ExtraCoating;
+import boltlore.order.Order;
+import boltlore.pricing.PricedBill;
+import boltlore.pricing.cost.FullCost;
+import boltlore.pricing.cost.FullCosting;
+import boltlore.pricing.path.LeadPath;
+import boltlore.pricing.quote.Calculation;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookBuilder;
+
+/** The cost statement of one order: what its kit costs in full, how the price came about, what sets its lead time. */
+public final class CostSheet {
+
+    public static final String FILE = "cost-statement";
+
+    private CostSheet() {}
+
+    /** The full cost of a priced bill with what coating its extras costs in this workshop. */
+    public static FullCost cost(PricedBill priced, PriceBook prices) {
+        return FullCosting.of(priced, prices, extra -> ExtraCoating.ofOne(extra, priced.bill(), priced.catalogue()));
+    }
+
+    public static Workbook of(Calculation calculation, LeadPath path) {
+        FullCost cost = calculation.cost();
+        Order order = cost.priced().bill().order();
+        String footer = "Cost statement, order " + order.name() + ", for the workshop only";
+        WorkbookBuilder book = Workbook.of(FILE, "Cost statement")
+                .about("Order " + order.name())
+                .by(cost.priced().catalogue().workshop().name())
+                .dated(calculation.quotation().on());
+        return book.page(CostPage.of(calculation, footer))
+                .page(SubSystemsPage.of(cost, footer))
+                .page(WorkPage.of(cost, footer))
+                .page(LandedPage.of(cost, footer))
+                .page(MadePage.of(cost, footer))
+                .page(LeadPage.of(calculation, path, footer))
+                .build();
+    }
+
+    /** The elements of the cost as bars, as SVG. */
+    public static String bars(FullCost cost) {
+        return boltlore.drawing.Svg.of(CostBars.of(cost));
+    }
+}

@@ -1,0 +1,39 @@
+package boltlore.sheets.pricing;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.PriceBook;
+import boltlore.order.Order;
+import boltlore.pricing.quote.Quotation;
+import boltlore.sheets.Phrases;
+import boltlore.sheets.PrintSetup;
+import java.util.Optional;
+
+/** What all pages of a quotation speak of. */
+record QuotedOrder(Quotation quotation, Bill bill, Catalogue catalogue, Phrases phrases) {
+
+    Order order() {
+        return bill.order();
+    }
+
+    String language() {
+        return bill.order().language();
+    }
+
+    Family family() {
+        return bill.resolved().choices().family();
+    }
+
+    /** Of these only what is written for customers may be read here. */
+    Optional<PriceBook> prices() {
+        return Optional.ofNullable(catalogue.workshop().prices());
+    }
+
+    PrintSetup print() {
+        return PrintSetup.PORTRAIT
+                .withCount(new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf")))
+                .withFooter(catalogue.workshop().name() + " · " + phrases.say("title") + " " + order().name() + " · "
+                        + quotation.on());
+    }
+}

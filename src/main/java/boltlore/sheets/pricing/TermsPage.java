@@ -1,0 +1,60 @@
+package boltlore.sheets.pricing;
+
+import boltlore.catalogue.Caution;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Phrases;
+import boltlore.sheets.Signatures;
+import boltlore.weighing.Weighing;
+import java.util.List;
+import java.util.TreeSet;
+
+/** What else belongs to a quotation: what is not included, brackets, weight, charging, cautions, acceptance. */
+final class TermsPage {
+
+    private final QuotedOrder quoted;
+    private final Weighing weighing;
+    private final Phrases phrases;
+
+    TermsPage(QuotedOrder quoted, Weighing weighing) {
+        this.quoted = quoted;
+        this.weighing = weighing;
+        this.phrases = quoted.phrases();
+    }
+
+    PageBuilder page() {
+        PageBuilder page = Page.named(phrases.say("termsPage")).print(quoted.print());
+        page.title(phrases.say("terms"));
+        notIncluded(page);
+        NotTaken.on(page, quoted);
+        UnusedBrackets.on(page, quoted);
+        page.heading(phrases.say("weight")).note(WeightStatement.of(weighing, phrases));
+        page.heading(phrases.say("charging"))
+                .note(ChargingStatement.of(quoted.order().choices(), phrases));
+        cautions(page);
+        return page.add(new Signatures(List.of(phrases.say("accept"), phrases.say("offer")), phrases.say("date")));
+    }
+
+    private void notIncluded(PageBuilder page) {
+        List<String> sentences = quoted.prices().stream()
+                .flatMap(prices -> prices.excluded().stream())
+                .map(says -> says.in(quoted.language()))
+                .toList();
+        if (!sentences.isEmpty()) {
+            page.heading(phrases.say("notIncluded"));
+            page.note(String.join(" ", sentences));
+        }
+    }
+
+    private void cautions(PageBuilder page) {
+        String lead = phrases.say("caution");
+        page.caution(lead, phrases.say("cautionFitting"));
+        for (String code : quoted.bill().resolved().kit().cautions().getOrDefault("contents", new TreeSet<>())) {
+            Caution caution = quoted.catalogue().workshop().cautions().get(code);
+            if (caution != null) {
+                page.caution(lead, caution.says().in(quoted.language()));
+            }
+        }
+        page.caution(lead, phrases.say("cautionFigures"));
+    }
+}
