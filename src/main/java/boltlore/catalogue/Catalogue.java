@@ -2,11 +2,13 @@ package boltlore.catalogue;
 
 import boltlore.measure.PartNumber;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that the workshop knows, read and checked.
  *
  * @param revision content hash of all catalogue files
+ * @param prices how full costs and quotations are worked out, or null where the workshop has not written it down
  */
 public record Catalogue(
         Workshop workshop,
@@ -14,7 +16,19 @@ public record Catalogue(
         Map<String, Material> materials,
         Map<PartNumber, Part> parts,
         Map<String, Family> families,
-        String revision) {
+        String revision,
+        @Nullable PriceBook prices) {
+
+    /** A catalogue of which no full cost can be worked out. */
+    public Catalogue(
+            Workshop workshop,
+            Map<String, Finish> finishes,
+            Map<String, Material> materials,
+            Map<PartNumber, Part> parts,
+            Map<String, Family> families,
+            String revision) {
+        this(workshop, finishes, materials, parts, families, revision, null);
+    }
 
     /** The part of that number; every number inside a checked catalogue is known. */
     public Part part(PartNumber number) {

@@ -40,7 +40,7 @@ final class PriceCommand extends RoomCommand {
     }
 
     private Outcome<List<PricedOrder>> price(KitsTogether kits) {
-        PriceBook prices = kits.catalogue().workshop().prices();
+        PriceBook prices = kits.catalogue().prices();
         if (prices == null) {
             return Outcome.faulty(Fault.of(
                     "workshop/pricing.json",

@@ -4,6 +4,7 @@ import boltlore.order.Order;
 import boltlore.pricing.quote.Asked;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Currency;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -33,6 +34,6 @@ final class QuoteOption {
 
     Asked of(Order order) {
         LocalDate day = on == null ? order.placed() : on;
-        return new Asked(day == null ? LocalDate.now() : day, discount, currency);
+        return new Asked(day == null ? LocalDate.now(ZoneId.systemDefault()) : day, discount, currency);
     }
 }

@@ -54,7 +54,8 @@ final class Assembly {
                 materials,
                 Keyed.by(parts, Part::number),
                 Keyed.by(families, Family::name),
-                trees.revision());
+                trees.revision(),
+                prices().orElse(null));
     }
 
     private Workshop workshop(ObjectReader workshopFile) {
@@ -65,8 +66,7 @@ final class Assembly {
         markets.done();
         Map<String, Caution> cautions = file(CatalogueFolder.CAUTIONS, "cautions", new CautionsFile(reading)::read);
         CoatingShop coating = file(CatalogueFolder.COATING, "coating", new CoatingFile(reading)::read);
-        return new WorkshopFile(reading)
-                .read(workshopFile, allMarkets, allSupplies, cautions, coating, prices().orElse(null));
+        return new WorkshopFile(reading).read(workshopFile, allMarkets, allSupplies, cautions, coating);
     }
 
     private Optional<PriceBook> prices() {

@@ -32,7 +32,7 @@ final class PricingCheck {
     }
 
     static void check(Catalogue catalogue, Reading reading) {
-        PriceBook prices = catalogue.workshop().prices();
+        PriceBook prices = catalogue.prices();
         if (prices != null) {
             PricingCheck check = new PricingCheck(catalogue, prices, reading);
             check.operations();

@@ -4,7 +4,6 @@ import boltlore.catalogue.Caution;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Market;
 import boltlore.catalogue.Partner;
-import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
@@ -16,7 +15,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /** workshop.json: who the workshop is, its rates, and the orders in which it fits, prints and walks. */
 final class WorkshopFile {
@@ -35,8 +33,7 @@ final class WorkshopFile {
             Map<String, Market> markets,
             Map<String, Supply> supplies,
             Map<String, Caution> cautions,
-            CoatingShop coating,
-            @Nullable PriceBook prices) {
+            CoatingShop coating) {
         return new Workshop(
                 reader.text("workshop", TextShape.LINE),
                 reader.text("place", TextShape.LINE),
@@ -56,8 +53,7 @@ final class WorkshopFile {
                 markets,
                 supplies,
                 cautions,
-                coating,
-                prices);
+                coating);
     }
 
     /** Share of sprayed powder that stays on the part where a coat does not say its own. */

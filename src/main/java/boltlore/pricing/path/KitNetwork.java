@@ -27,7 +27,7 @@ final class KitNetwork {
     private final PricedBill priced;
     private final LeadTimes leadTimes;
     private final Map<Step, List<Step>> after = new LinkedHashMap<>();
-    private final Map<Item, Step> firstOf = new IdentityHashMap<>();
+    private final IdentityHashMap<Item, Step> firstOf = new IdentityHashMap<>();
     private int places;
 
     private KitNetwork(PricedBill priced) {
@@ -42,7 +42,7 @@ final class KitNetwork {
     private List<Activity<Step>> activities() {
         List<Item> items = priced.bill().items();
         after.put(Step.kit(), new ArrayList<>());
-        Map<Item, Step> ready = new IdentityHashMap<>();
+        IdentityHashMap<Item, Step> ready = new IdentityHashMap<>();
         items.forEach(item -> ready.put(item, item(item)));
         for (Item item : items) {
             Step last = ready.getOrDefault(item, Step.kit());

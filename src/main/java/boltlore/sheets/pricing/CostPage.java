@@ -10,7 +10,7 @@ import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
 
-/** The first page: the full cost by element, the price made of it, and how it stands to the costed bill. */
+/** The first page: the full cost by element, and the price made of it. */
 final class CostPage {
 
     private CostPage() {}
@@ -21,11 +21,7 @@ final class CostPage {
         page.add(head(calculation));
         page.heading("Full cost").add(ElementsTable.of(cost)).picture(CostBars.of(cost));
         page.heading("From cost to price").add(PriceTable.of(calculation)).note(PriceWords.left(calculation));
-        page.heading("Beside the costed bill").add(BridgeTable.of(cost));
-        return page.note(
-                "The costed bill adds up direct cost: parts, made parts at the part master's cost, coating. Full cost adds what"
-                        + " the bill leaves out. Quotations rest on the full cost; the bill's price is its direct cost with the"
-                        + " workshop's usual mark-up and is a guide only.");
+        return page;
     }
 
     private static ParticularsBuilder head(Calculation calculation) {

@@ -32,6 +32,7 @@ public final class CostSheet {
                 .by(cost.priced().catalogue().workshop().name())
                 .dated(calculation.quotation().on());
         return book.page(CostPage.of(calculation, footer))
+                .page(BridgePage.of(cost, footer))
                 .page(SubSystemsPage.of(cost, footer))
                 .page(WorkPage.of(cost, footer))
                 .page(LandedPage.of(cost, footer))

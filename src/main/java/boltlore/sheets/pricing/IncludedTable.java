@@ -23,8 +23,8 @@ final class IncludedTable {
         TableBuilder table = Table.named("included")
                 .columns(
                         Column.text("sub-system", quoted.phrases().say("subSystem"))
-                                .atMost(20),
-                        Column.text("what", quoted.phrases().say("what")).atMost(76));
+                                .atMost(24),
+                        Column.text("what", quoted.phrases().say("what")).atMost(96));
         Map<String, Set<String>> positions = positions(quoted);
         Optional<PriceBook> prices = quoted.prices();
         for (String subSystem : quoted.catalogue().workshop().subSystems()) {

@@ -8,7 +8,9 @@ import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
 import boltlore.sheets.Phrases;
+import boltlore.sheets.Signatures;
 import java.math.BigDecimal;
+import java.util.List;
 
 /** The first page of a quotation: for whom, what, for how much, until when. */
 final class OfferPage {
@@ -30,11 +32,12 @@ final class OfferPage {
         page.title(phrases.say("title")).add(head());
         page.heading(phrases.say("chosen"))
                 .note(String.join(". ", ChoiceWords.of(quoted.order(), quoted.language())) + ".");
-        page.heading(phrases.say("included")).add(IncludedTable.of(quoted));
         page.heading(phrases.say("price")).add(OfferTable.of(quoted));
         tax(page);
         page.note(holds());
-        return page.note(phrases.say("shipping", String.valueOf(quotation.leadDays()), String.valueOf(weeks())));
+        page.note(phrases.say("shipping", String.valueOf(quotation.leadDays()), String.valueOf(weeks())));
+        NotIncluded.on(page, quoted);
+        return page.add(new Signatures(List.of(phrases.say("accept"), phrases.say("offer")), phrases.say("date")));
     }
 
     private ParticularsBuilder head() {

@@ -25,6 +25,7 @@ public final class QuotationSheet {
                 .by(catalogue.workshop().name())
                 .dated(quotation.on())
                 .page(new OfferPage(quoted).page())
+                .page(IncludedPage.of(quoted))
                 .page(new TermsPage(quoted, weighing).page())
                 .build();
     }

@@ -27,7 +27,7 @@ record QuotedOrder(Quotation quotation, Bill bill, Catalogue catalogue, Phrases 
 
     /** Of these only what is written for customers may be read here. */
     Optional<PriceBook> prices() {
-        return Optional.ofNullable(catalogue.workshop().prices());
+        return Optional.ofNullable(catalogue.prices());
     }
 
     PrintSetup print() {

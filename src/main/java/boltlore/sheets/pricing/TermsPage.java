@@ -4,12 +4,10 @@ import boltlore.catalogue.Caution;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Phrases;
-import boltlore.sheets.Signatures;
 import boltlore.weighing.Weighing;
-import java.util.List;
 import java.util.TreeSet;
 
-/** What else belongs to a quotation: what is not included, brackets, weight, charging, cautions, acceptance. */
+/** What else belongs to a quotation: brackets, weight, charging, cautions. */
 final class TermsPage {
 
     private final QuotedOrder quoted;
@@ -25,25 +23,12 @@ final class TermsPage {
     PageBuilder page() {
         PageBuilder page = Page.named(phrases.say("termsPage")).print(quoted.print());
         page.title(phrases.say("terms"));
-        notIncluded(page);
-        NotTaken.on(page, quoted);
         UnusedBrackets.on(page, quoted);
         page.heading(phrases.say("weight")).note(WeightStatement.of(weighing, phrases));
         page.heading(phrases.say("charging"))
                 .note(ChargingStatement.of(quoted.order().choices(), phrases));
         cautions(page);
-        return page.add(new Signatures(List.of(phrases.say("accept"), phrases.say("offer")), phrases.say("date")));
-    }
-
-    private void notIncluded(PageBuilder page) {
-        List<String> sentences = quoted.prices().stream()
-                .flatMap(prices -> prices.excluded().stream())
-                .map(says -> says.in(quoted.language()))
-                .toList();
-        if (!sentences.isEmpty()) {
-            page.heading(phrases.say("notIncluded"));
-            page.note(String.join(" ", sentences));
-        }
+        return page;
     }
 
     private void cautions(PageBuilder page) {
