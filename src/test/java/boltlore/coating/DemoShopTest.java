@@ -41,6 +41,10 @@ class DemoShopTest {
         return CheckTable.rows(POWDER, "PC-16");
     }
 
+    static Stream<CheckRow> loosening() {
+        return CheckTable.rows(FILM, "CT-32");
+    }
+
     static Stream<CheckRow> gathering() {
         return CheckTable.rows(POWDER, "PC-13");
     }
@@ -107,5 +111,15 @@ class DemoShopTest {
     void film_under_a_preloaded_joint(CheckRow row) {
         assertThat(FilmDemand.MOST_UNDER_PRELOAD_UM)
                 .isEqualTo(row.number("expected_max_um").intValueExact());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("loosening")
+    @DisplayName("No finish of the demo is as thick as the film under which joints were seen to loosen")
+    void film_that_loosens_joints(CheckRow row) {
+        assertThat(Demo.catalogue().finishes().values())
+                .filteredOn(finish -> !finish.coats().isEmpty())
+                .allSatisfy(finish -> assertThat(FilmDemand.of(finish).mostUm())
+                        .isLessThan(row.number("expected_max_um").intValueExact()));
     }
 }

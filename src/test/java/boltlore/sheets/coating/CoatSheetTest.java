@@ -11,6 +11,8 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Part;
+import boltlore.checkvalues.CheckRow;
+import boltlore.checkvalues.CheckTable;
 import boltlore.coating.SampleOrders;
 import boltlore.coating.SampleShop;
 import boltlore.sheets.Page;
@@ -19,6 +21,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class CoatSheetTest {
 
@@ -34,6 +38,10 @@ class CoatSheetTest {
                     new Feature(Feature.Kind.THREAD, "M10", 2, Feature.Treat.CHASED)));
     private static final Part EARTHED = SampleShop.part(
             "EA-1", SampleShop.coat("0.5", new Feature(Feature.Kind.EARTH, "20", 1, Feature.Treat.MASKED)));
+
+    static Stream<CheckRow> gauges() {
+        return CheckTable.rows("coating-thickness-acceptance.csv", "CT-33");
+    }
 
     private static Workbook sheet(SampleOrders... orders) {
         return CoatSheet.of(Stream.of(orders).map(SampleOrders::bill).toList(), CATALOGUE);
@@ -200,6 +208,17 @@ class CoatSheetTest {
         void two_coats() {
             assertThat(text(sheet(order("BL-1").with(1, PLAIN, OWN_TWO_COAT))))
                     .contains("at least 90 µm and none is under 72 µm; over 210 µm");
+        }
+
+        @ParameterizedTest(name = "{0}")
+        @MethodSource("boltlore.sheets.coating.CoatSheetTest#gauges")
+        @DisplayName("The gauge is named by the base metal")
+        void gauge_by_base_metal(CheckRow row) {
+            String[] methods = row.text("expected_decision").split("; ");
+            assertThat(methods).hasSize(2);
+            assertThat(text(sheet(order("BL-1").with(1, PLAIN, OWN_BLACK))))
+                    .contains("on steel (" + methods[0].substring(methods[0].length() - "ISO 2178".length()) + ")")
+                    .contains("on aluminium (" + methods[1].substring(methods[1].length() - "ISO 2360".length()) + ")");
         }
 
         @Test
