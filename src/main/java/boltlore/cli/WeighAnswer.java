@@ -41,6 +41,7 @@ final class WeighAnswer {
                 .putIfAny("era", weighing.era())
                 .put("removedKg", rounded(weighing.removedKg()))
                 .put("addedKg", rounded(weighing.addedKg()))
+                .put("extrasKg", rounded(weighing.extrasKg()))
                 .put("stops", weighing.stops());
         growth(answer, weighing.growth());
         onAxles(answer, weighing);

@@ -1,5 +1,6 @@
 package boltlore.order;
 
+import boltlore.catalogue.Station;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param finish that its coated parts take, or empty where each takes its own or the order's
  * @param cost for one, or null: the part's own, or nothing where the customer supplies it
  * @param price for one, or null: cost with mark-up
+ * @param massKg of one, for a one-off; null where it is not known, and for a part, which has its own
+ * @param at where it sits in the vehicle, or null where that is not known
  */
 public record Extra(
         @Nullable PartNumber part,
@@ -20,7 +23,9 @@ public record Extra(
         @Nullable BigDecimal price,
         boolean suppliedByCustomer,
         String reason,
-        String finish) {
+        String finish,
+        @Nullable BigDecimal massKg,
+        @Nullable Station at) {
 
     public Extra(
             @Nullable PartNumber part,
@@ -31,6 +36,6 @@ public record Extra(
             @Nullable BigDecimal price,
             boolean suppliedByCustomer,
             String reason) {
-        this(part, says, quantity, unit, cost, price, suppliedByCustomer, reason, "");
+        this(part, says, quantity, unit, cost, price, suppliedByCustomer, reason, "", null, null);
     }
 }

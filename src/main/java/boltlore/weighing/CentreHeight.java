@@ -5,7 +5,6 @@ import boltlore.catalogue.Removed;
 import boltlore.catalogue.Station;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Collection;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -24,16 +23,19 @@ public record CentreHeight(
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
     /** Empty where the height of the donor's own centre of gravity is not known, or nothing of known height is left. */
-    static Optional<CentreHeight> of(Chassis chassis, Collection<Removed> removed, Collection<Added> added) {
+    static Optional<CentreHeight> of(Chassis chassis, Weighing masses) {
         Integer donorMm = chassis.centreHeightMm();
         if (donorMm == null) {
             return Optional.empty();
         }
         Sum sum = new Sum(chassis.massKg(), chassis.massKg().multiply(BigDecimal.valueOf(donorMm)), BigDecimal.ZERO);
-        for (Removed each : removed) {
+        for (Removed each : masses.removed()) {
             sum = sum.with(each.massKg().negate(), each.at());
         }
-        for (Added each : added) {
+        for (Added each : masses.added()) {
+            sum = sum.with(each.massKg(), each.at());
+        }
+        for (ExtraLoad each : masses.extras()) {
             sum = sum.with(each.massKg(), each.at());
         }
         return sum.massKg().signum() <= 0

@@ -24,6 +24,10 @@ final class Loads {
         return sum(added.stream().flatMap(each -> each.balance().stream()));
     }
 
+    static Balance extras(Collection<ExtraLoad> extras) {
+        return sum(extras.stream().map(each -> balance(each.massKg(), each.at())));
+    }
+
     static Balance aboard(Stream<Aboard> aboard) {
         return sum(aboard.map(each -> balance(each.massKg(), each.at())));
     }

@@ -1,6 +1,7 @@
 package boltlore.weighing;
 
 import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Donor;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.MassLimit;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What a weight statement lacks, in sentences that say what follows from it. */
 record Missing(
+        Catalogue catalogue,
         Family family,
         Bill bill,
         List<Added> added,
@@ -41,8 +43,7 @@ record Missing(
                 donor != null && donor.usual().centreHeightMm() == null,
                 "The height of the donor's centre of gravity is not known: nothing is said about heights.",
                 sentences);
-        int extras = bill.order().extra().size();
-        about(extras > 0, "Extras of the order are not weighed: " + extras + ". Weigh and place them.", sentences);
+        extras(sentences);
         return List.copyOf(sentences);
     }
 
@@ -60,6 +61,18 @@ record Missing(
                     kg.stripTrailingZeros().toPlainString() + " kg of the kit have no station, so there are no axle"
                             + " loads: add one for " + first + more + ", or for their sub-system.");
         }
+    }
+
+    private void extras(List<String> sentences) {
+        List<String> unweighed = bill.order().extra().stream()
+                .filter(each -> ExtraLoad.of(each, catalogue).isEmpty())
+                .map(each -> ExtraLoad.says(each, catalogue))
+                .toList();
+        about(
+                !unweighed.isEmpty(),
+                "Extras whose mass or place is not known are left out: " + String.join(", ", unweighed)
+                        + ". Give them 'massKg' and 'stationMm' in the order.",
+                sentences);
     }
 
     private static void about(boolean lacking, String sentence, List<String> sentences) {

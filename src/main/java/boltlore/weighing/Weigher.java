@@ -47,18 +47,32 @@ public final class Weigher {
         List<Added> added = bill.items().stream()
                 .map(item -> Added.of(item, weights.of(item.position()), weights.measured(item.position())))
                 .toList();
-        List<String> missing = new Missing(family, bill, added, limit()).sentences();
+        List<ExtraLoad> extras = bill.order().extra().stream()
+                .flatMap(each -> ExtraLoad.of(each, catalogue).stream())
+                .toList();
+        List<String> missing = new Missing(catalogue, family, bill, added, limit()).sentences();
+        Weighing masses = new Weighing(bill, era, removed, added, extras, missing, null, null);
         Donor donor = family.donor();
-        if (donor == null) {
-            return new Weighing(bill, era, removed, added, missing, null, null);
-        }
-        Weighing masses = new Weighing(bill, era, removed, added, missing, null, null);
-        Chassis chassis = donor.in(era);
-        return new Weighing(bill, era, removed, added, missing, growth(chassis, masses), onAxles(donor, masses));
+        return donor == null ? masses : against(donor, masses);
+    }
+
+    private Weighing against(Donor donor, Weighing masses) {
+        return new Weighing(
+                bill,
+                era,
+                masses.removed(),
+                masses.added(),
+                masses.extras(),
+                masses.missing(),
+                growth(donor.in(era), masses),
+                onAxles(donor, masses));
     }
 
     private Growth growth(Chassis chassis, Weighing masses) {
-        BigDecimal afterKg = chassis.massKg().subtract(masses.removedKg()).add(masses.addedKg());
+        BigDecimal afterKg = chassis.massKg()
+                .subtract(masses.removedKg())
+                .add(masses.addedKg())
+                .add(masses.extrasKg());
         // Where nothing is known to come off, the mass after is too high to be judged.
         return new Growth(chassis.massKg(), afterKg, weights.removed().isEmpty() ? null : limit());
     }
@@ -75,7 +89,9 @@ public final class Weigher {
     private @Nullable OnAxles onAxles(Donor donor, Weighing masses) {
         Chassis chassis = donor.in(era);
         Balance before = Balance.of(chassis);
-        Balance after = before.minus(Loads.removed(masses.removed())).plus(Loads.added(masses.added()));
+        Balance after = before.minus(Loads.removed(masses.removed()))
+                .plus(Loads.added(masses.added()))
+                .plus(Loads.extras(masses.extras()));
         if (masses.added().stream().anyMatch(Added::unplaced) || after.massKg().signum() <= 0) {
             return null;
         }
@@ -87,7 +103,7 @@ public final class Weigher {
                 after.centreMm(),
                 FrontShare.of(standings.get(1).loads(), donor),
                 payload(chassis, standings),
-                CentreHeight.of(chassis, masses.removed(), masses.added()).orElse(null));
+                CentreHeight.of(chassis, masses).orElse(null));
     }
 
     private List<Standing> standings(Chassis chassis, Balance before, Balance after) {

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param era value of the option in role era, or empty
  * @param added items of the bill's first level
+ * @param extras of the order, those whose mass and place are known
  * @param missing what is not known, a sentence each
  * @param growth null where the donor's mass is not known
  * @param onAxles null where the donor's axle loads or the station of something that weighs is not known
@@ -20,6 +21,7 @@ public record Weighing(
         String era,
         List<Removed> removed,
         List<Added> added,
+        List<ExtraLoad> extras,
         List<String> missing,
         @Nullable Growth growth,
         @Nullable OnAxles onAxles) {
@@ -30,6 +32,10 @@ public record Weighing(
 
     public BigDecimal addedKg() {
         return added.stream().map(Added::massKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    public BigDecimal extrasKg() {
+        return extras.stream().map(ExtraLoad::massKg).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /** Limits of axles and vehicle that a load exceeds. */

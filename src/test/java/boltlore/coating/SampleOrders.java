@@ -104,7 +104,9 @@ public final class SampleOrders {
                 null,
                 suppliedByCustomer,
                 "Asked for.",
-                finish));
+                finish,
+                null,
+                null));
         return this;
     }
 

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Aboard.Who;
 import boltlore.catalogue.MassLimit;
+import boltlore.catalogue.Station;
 import boltlore.order.Extra;
 import java.math.BigDecimal;
+import java.util.Objects;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -214,10 +216,53 @@ class WeigherTest {
         }
 
         @Test
-        void extras_of_the_order_are_told() {
+        void extras_without_mass_or_place_are_told_by_name() {
             Extra rack = new Extra(null, "Roof rack", BigDecimal.ONE, "each", null, null, true, "Wanted.");
             assertThat(new WeighedKit().extra(rack).weighing().missing())
-                    .contains("Extras of the order are not weighed: 1. Weigh and place them.");
+                    .contains("Extras whose mass or place is not known are left out: Roof rack. Give them 'massKg' and"
+                            + " 'stationMm' in the order.");
+        }
+    }
+
+    @Nested
+    class ExtrasOfTheOrder {
+
+        private final Station middle = new Station(1200, 1900);
+
+        private Extra racks(String kg) {
+            return new Extra(
+                    null,
+                    "Roof rack",
+                    BigDecimal.valueOf(2),
+                    "each",
+                    null,
+                    null,
+                    true,
+                    "Wanted.",
+                    "",
+                    new BigDecimal(kg),
+                    middle);
+        }
+
+        @Test
+        void in_the_middle_between_the_axles_load_both_alike() {
+            Weighing without = new WeighedKit().weighing();
+            Weighing with = new WeighedKit().extra(racks("10")).weighing();
+            assertThat(with.extrasKg()).isEqualByComparingTo("20");
+            assertThat(with.addedKg()).isEqualByComparingTo(without.addedKg());
+            assertThat(front(with).subtract(front(without))).isEqualByComparingTo("10");
+            assertThat(with.missing()).noneMatch(says -> says.startsWith("Extras"));
+        }
+
+        @Test
+        void above_the_centre_of_gravity_raise_it() {
+            OnAxles with = Objects.requireNonNull(
+                    new WeighedKit().extra(racks("10")).weighing().onAxles());
+            assertThat(Objects.requireNonNull(with.height()).changeMm()).isPositive();
+        }
+
+        private static BigDecimal front(Weighing weighing) {
+            return Objects.requireNonNull(weighing.onAxles()).converted().frontKg();
         }
     }
 }

@@ -3,6 +3,7 @@ package boltlore.order.json;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Station;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
@@ -21,6 +22,10 @@ final class ExtraReading {
     private static final List<String> WHOLE_UNITS = List.of("each", "set");
     private static final Allowed<Boolean> BY_CUSTOMER =
             Allowed.of(new Boolean[] {false, true}, customer -> customer ? "customer" : "us");
+
+    private static final Range KG = Range.above(0, 5000);
+    private static final int FAR_MM = 20_000;
+    private static final int HIGHEST_MM = 4_000;
 
     private final Catalogue catalogue;
     private final ExtraFinish finishes;
@@ -45,7 +50,9 @@ final class ExtraReading {
                 reader.findDecimal("price", Range.NOT_NEGATIVE),
                 reader.oneOf("suppliedBy", BY_CUSTOMER),
                 reader.text("reason"),
-                finishes.read(reader, part));
+                finishes.read(reader, part),
+                reader.findDecimal("massKg", KG),
+                station(reader));
         if (reader.sound()) {
             check(extra, reader);
         }
@@ -75,6 +82,15 @@ final class ExtraReading {
         return part.unit();
     }
 
+    private static @Nullable Station station(ObjectReader reader) {
+        Integer behindFrontMm = reader.findWhole("stationMm", -FAR_MM, FAR_MM);
+        Integer heightMm = reader.findWhole("heightMm", 0, HIGHEST_MM);
+        if (behindFrontMm == null && heightMm != null) {
+            reader.faultAt("heightMm", "'heightMm' without 'stationMm'", "both, or 'stationMm' alone", "");
+        }
+        return behindFrontMm == null ? null : new Station(behindFrontMm, heightMm);
+    }
+
     private static void check(Extra extra, ObjectReader reader) {
         BigDecimal quantity = extra.quantity();
         if (WHOLE_UNITS.contains(extra.unit()) && !Values.isWhole(quantity)) {
@@ -82,6 +98,13 @@ final class ExtraReading {
                     "quantity", quantity.toPlainString(), "a whole number, counted in '" + extra.unit() + "'", "");
         }
         costed(extra, reader);
+        weighed(extra, reader);
+    }
+
+    private static void weighed(Extra extra, ObjectReader reader) {
+        if (extra.part() != null && extra.massKg() != null) {
+            reader.faultAt("massKg", "'massKg' for a part", "only for a one-off: a part has its own", "Leave it out.");
+        }
     }
 
     private static void costed(Extra extra, ObjectReader reader) {

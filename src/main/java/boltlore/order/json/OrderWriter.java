@@ -1,11 +1,13 @@
 package boltlore.order.json;
 
+import boltlore.catalogue.Station;
 import boltlore.json.JsonOut;
 import boltlore.measure.OptionName;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.order.Waiver;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -75,7 +77,12 @@ public final class OrderWriter {
                 .put("why", waiver.why());
     }
 
+    private static @Nullable BigDecimal number(@Nullable Integer whole) {
+        return whole == null ? null : BigDecimal.valueOf(whole);
+    }
+
     private static JsonOut extra(Extra extra) {
+        Station at = extra.at();
         return JsonOut.object()
                 .putIfAny("part", extra.part() == null ? null : extra.part().text())
                 .putIfAny("says", extra.says())
@@ -85,7 +92,10 @@ public final class OrderWriter {
                 .putIfAny("price", extra.price())
                 .put("suppliedBy", extra.suppliedByCustomer() ? "customer" : "us")
                 .put("reason", extra.reason())
-                .putIfAny("finish", extra.finish());
+                .putIfAny("finish", extra.finish())
+                .putIfAny("massKg", extra.massKg())
+                .putIfAny("stationMm", at == null ? null : BigDecimal.valueOf(at.behindFrontMm()))
+                .putIfAny("heightMm", at == null ? null : number(at.heightMm()));
     }
 
     private static @Nullable String text(@Nullable LocalDate date) {

@@ -28,8 +28,9 @@ record HeadOfSheet(Weighing weighing, Family family, Workshop workshop) {
             says.say("wheelbase", "Wheelbase", chassis.wheelbaseMm() + " mm");
             tracks(says, chassis);
         }
-        return says.say("removed", "Comes off (kg)", KG, weighing.removedKg())
+        says.say("removed", "Comes off (kg)", KG, weighing.removedKg())
                 .say("added", "The kit (kg)", KG, weighing.addedKg());
+        return weighing.extras().isEmpty() ? says : says.say("extras", "Extras (kg)", KG, weighing.extrasKg());
     }
 
     private String era() {

@@ -19,6 +19,9 @@ final class MassesPage {
         if (onAxles != null) {
             int wheelbaseMm = onAxles.chassis().wheelbaseMm();
             page.heading("Added by sub-system").add(SubSystemsTable.of(weighing, wheelbaseMm));
+            if (!weighing.extras().isEmpty()) {
+                page.heading("Added beside the kit").add(ExtrasTable.of(weighing, wheelbaseMm));
+            }
         }
         return page;
     }

@@ -270,6 +270,42 @@ class OrderSlipsTest {
         }
 
         @Test
+        void a_mass_for_a_part_that_has_its_own() {
+            assertFault(
+                    "\"quantity\": \"0.2\"",
+                    "\"quantity\": \"0.2\", \"massKg\": \"1\"",
+                    24,
+                    "/extra/0/massKg",
+                    "'massKg' for a part",
+                    "only for a one-off: a part has its own",
+                    "Leave it out.");
+        }
+
+        @Test
+        void a_height_without_a_station() {
+            assertFault(
+                    "\"Tow bar\", ",
+                    "\"Tow bar\", \"heightMm\": 300, ",
+                    25,
+                    "/extra/1/heightMm",
+                    "'heightMm' without 'stationMm'",
+                    "both, or 'stationMm' alone",
+                    "");
+        }
+
+        @Test
+        void a_station_outside_any_car() {
+            assertFault(
+                    "\"Tow bar\", ",
+                    "\"Tow bar\", \"stationMm\": 20001, ",
+                    25,
+                    "/extra/1/stationMm",
+                    "20001",
+                    "a whole number from -20000 to 20000",
+                    "");
+        }
+
+        @Test
         void an_extra_that_is_both_part_and_one_off_or_neither() {
             assertFault(
                     "{\"says\": \"Radio\", ",
