@@ -22,9 +22,10 @@ public record Family(
         List<Position> positions,
         List<Companion> companions,
         List<Accepted> accepted,
-        Weights weights) {
+        Weights weights,
+        Electrics electrics) {
 
-    /** A family of which no finding has been accepted, and that says nothing about weights. */
+    /** A family of which no finding has been accepted, and that says nothing about weights and high voltage. */
     public Family(
             String name,
             Wording says,
@@ -35,7 +36,19 @@ public record Family(
             List<Pair> pairs,
             List<Position> positions,
             List<Companion> companions) {
-        this(name, says, donor, options, limits, finishes, pairs, positions, companions, List.of(), Weights.NONE);
+        this(
+                name,
+                says,
+                donor,
+                options,
+                limits,
+                finishes,
+                pairs,
+                positions,
+                companions,
+                List.of(),
+                Weights.NONE,
+                Electrics.NONE);
     }
 
     /** What may be chosen of this family among those options and limits, without anything that it brings. */

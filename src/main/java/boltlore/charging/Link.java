@@ -14,6 +14,12 @@ import org.jspecify.annotations.Nullable;
 public record Link(
         String says, @Nullable Integer phases, @Nullable BigDecimal amps) {
 
+    /** What the mains are called in a chain. */
+    public static final String SUPPLY = "supply";
+
+    /** What the on-board charger is called in a chain. */
+    public static final String CHARGER = "charger";
+
     static Link of(String says, Facts facts) {
         return new Link(says, facts.phases(), facts.amps());
     }

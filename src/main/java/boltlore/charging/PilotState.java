@@ -43,7 +43,10 @@ public enum PilotState {
         return volts;
     }
 
-    /** What the vehicle puts between pilot and earth in Ω (±3 %); that of B from memory; null where nothing. */
+    /**
+     * The resistor in Ω (±3 %) that the vehicle has between pilot and earth in state B, and that it puts beside that one in C
+     * or D; that of B from memory. Null where the vehicle does nothing.
+     */
     public @Nullable Integer ohm() {
         return ohm;
     }

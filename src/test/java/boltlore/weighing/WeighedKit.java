@@ -103,6 +103,7 @@ public final class WeighedKit {
                 plain.positions(),
                 plain.companions(),
                 plain.accepted(),
-                new Weights(removed, aboard, stations, subSystems));
+                new Weights(removed, aboard, stations, subSystems),
+                plain.electrics());
     }
 }

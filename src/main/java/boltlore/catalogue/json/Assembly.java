@@ -95,7 +95,8 @@ final class Assembly {
                 new Holding(inFamily).complete(positions),
                 companions,
                 head.accepted(),
-                file(folder + "weights.json", "weights", new WeightsFile(inFamily)::read));
+                file(folder + "weights.json", "weights", new WeightsFile(inFamily)::read),
+                file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily)::read));
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

@@ -26,7 +26,8 @@ final class CatalogueFolder {
     private static final List<String> SINGLE =
             List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
-    private static final List<String> FAMILY = List.of("family.json", "companions.json", "weights.json");
+    private static final List<String> FAMILY =
+            List.of("family.json", "companions.json", "weights.json", "electrics.json");
     private static final int DEEPEST = 8;
 
     private final Path folder;
@@ -83,7 +84,8 @@ final class CatalogueFolder {
                     file.toString(),
                     "a JSON file that is no part of a catalogue",
                     String.join(", ", SINGLE)
-                            + ", parts/….json, families/…/family.json, families/…/companions.json, families/…/weights.json"
+                            + ", parts/….json, families/…/family.json, families/…/companions.json, families/…/weights.json,"
+                            + " families/…/electrics.json"
                             + " or families/…/kit/….json",
                     "Move or rename it."));
         }

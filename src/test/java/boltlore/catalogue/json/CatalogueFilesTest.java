@@ -88,6 +88,7 @@ class CatalogueFilesTest {
                 .remove("families/cart/family.json")
                 .remove("families/cart/companions.json")
                 .remove("families/cart/weights.json")
+                .remove("families/cart/electrics.json")
                 .remove("families/cart/kit/drive.json")
                 .remove("families/cart/kit/power.json");
         assertThat(small.faults()).isEmpty();

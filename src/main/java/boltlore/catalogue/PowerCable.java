@@ -1,0 +1,16 @@
+package boltlore.catalogue;
+
+import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
+
+/**
+ * A high-voltage or mains cable by the metre.
+ *
+ * @param areaMm2 of one copper core
+ * @param volts rated voltage in V
+ * @param amps that it carries for hours under what is assumed
+ * @param assumed how it lies and how warm it is around it, in words
+ * @param kFactor of copper with that insulation in A √s / mm² (IEC 60364-4-43: 115 with PVC, 143 with XLPE)
+ */
+public record PowerCable(
+        PartNumber part, BigDecimal areaMm2, BigDecimal volts, BigDecimal amps, String assumed, BigDecimal kFactor) {}

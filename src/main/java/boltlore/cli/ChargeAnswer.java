@@ -1,0 +1,131 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Pack;
+import boltlore.charging.AcCharging;
+import boltlore.charging.BranchCheck;
+import boltlore.charging.Charging;
+import boltlore.charging.DcCharging;
+import boltlore.charging.Export;
+import boltlore.charging.Judgement;
+import boltlore.charging.Precharge;
+import boltlore.json.JsonOut;
+import boltlore.sheets.charging.ChargeSheet;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Charging for programs: kW, h, V, A, Ω, J and s with three decimals at most. */
+final class ChargeAnswer {
+
+    private static final int DECIMALS = 3;
+
+    private ChargeAnswer() {}
+
+    static String json(List<ChargedOrder> charged, List<Path> written) {
+        return JsonOut.object()
+                .put("written", JsonOut.texts(written))
+                .put("orders", JsonOut.list(charged, each -> order(each.charging())))
+                .written()
+                .stripTrailing();
+    }
+
+    private static JsonOut order(Charging charging) {
+        JsonOut.Members answer = JsonOut.object()
+                .put("order", charging.bill().order().name())
+                .put("family", charging.bill().resolved().choices().family().name())
+                .put("stops", charging.stops())
+                .put("alternating", JsonOut.list(charging.ac(), ChargeAnswer::way));
+        direct(answer, charging);
+        highVoltage(answer, charging);
+        ChargeSheet.chain(charging).ifPresent(svg -> answer.put("chain", svg));
+        return answer.put("branches", JsonOut.list(charging.branches(), ChargeAnswer::branch))
+                .put("judgements", JsonOut.list(charging.judgements().toList(), ChargeAnswer::judgement))
+                .put("missing", JsonOut.texts(charging.missing()));
+    }
+
+    private static JsonOut way(AcCharging way) {
+        JsonOut.Members answer = JsonOut.object()
+                .put("where", way.mains().says())
+                .put("supplyPhases", way.mains().phases())
+                .put("supplyVolts", rounded(way.mains().volts()))
+                .put("supplyAmps", rounded(way.mains().amps()));
+        if (way.cable() != null) {
+            answer.put("cableAmps", way.cable().amps(way.mains().phases()));
+        }
+        return answer.put("kilowatts", rounded(way.kilowatts()))
+                .put("hours", rounded(way.hours()))
+                .put("limits", way.chain().whatLimits());
+    }
+
+    private static void direct(JsonOut.Members answer, Charging charging) {
+        DcCharging dc = charging.dc();
+        if (dc != null) {
+            answer.put(
+                    "direct",
+                    JsonOut.object()
+                            .put("amps", rounded(dc.amps()))
+                            .put("kilowatts", rounded(dc.kilowatts()))
+                            .put("hours", rounded(dc.hours()))
+                            .put("limits", dc.limits()));
+        }
+        Export export = charging.export();
+        if (export != null) {
+            answer.put("export", export(export));
+        }
+    }
+
+    private static JsonOut export(Export export) {
+        JsonOut.Members answer = JsonOut.object()
+                .put("socket", export.socket())
+                .put("volts", rounded(export.volts()))
+                .put("amps", rounded(export.amps()))
+                .put("shortWatts", rounded(export.shortWatts()))
+                .put("continuousWatts", rounded(export.continuousWatts()));
+        return export.guard() == null
+                ? answer
+                : answer.put("residual", export.guard().residual())
+                        .put("tripMilliamps", export.guard().tripMilliamps())
+                        .put("withinMilliseconds", export.guard().withinMilliseconds());
+    }
+
+    private static void highVoltage(JsonOut.Members answer, Charging charging) {
+        Pack pack = charging.fitted().pack();
+        if (pack != null) {
+            answer.put("nominalVolts", rounded(pack.nominalVolts())).put("highestVolts", rounded(pack.highestVolts()));
+        }
+        if (charging.isolationOhm() != null) {
+            answer.put("isolationOhm", rounded(charging.isolationOhm()));
+        }
+        Precharge precharge = charging.precharge();
+        if (precharge != null && pack != null) {
+            answer.put("prechargeSeconds", rounded(precharge.secondsToGate()))
+                    .put("prechargeJoules", rounded(precharge.joules(pack.highestVolts())));
+        }
+    }
+
+    private static JsonOut branch(BranchCheck check) {
+        JsonOut.Members answer = JsonOut.object()
+                .put("branch", check.branch().name())
+                .put("loadAmps", rounded(check.branch().loadAmps()))
+                .put("cable", check.cable().part().text())
+                .put("carriesAmps", rounded(check.carriesAmps()));
+        if (check.fuse() != null) {
+            answer.put("fuse", check.fuse().name())
+                    .put("fuseAmps", rounded(check.fuse().amps()));
+        }
+        return answer.put("verdict", check.verdict().says());
+    }
+
+    private static JsonOut judgement(Judgement judgement) {
+        return JsonOut.object()
+                .put("about", judgement.about())
+                .put("verdict", judgement.verdict().says())
+                .put("says", judgement.says());
+    }
+
+    private static BigDecimal rounded(BigDecimal number) {
+        BigDecimal rounded = number.setScale(DECIMALS, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+    }
+}

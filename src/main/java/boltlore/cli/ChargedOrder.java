@@ -1,0 +1,26 @@
+package boltlore.cli;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.charging.Charging;
+import boltlore.sheets.SheetFile;
+import boltlore.sheets.charging.ChargeSheet;
+import boltlore.sheets.orders.SheetFormats;
+import java.util.List;
+
+/** An order's charging with what it stands on. */
+record ChargedOrder(Catalogue catalogue, Charging charging) {
+
+    static ChargedOrder of(Catalogue catalogue, Bill bill, SupplyOption supply) {
+        return new ChargedOrder(catalogue, supply.charging(bill));
+    }
+
+    String name() {
+        return charging.bill().order().name();
+    }
+
+    /** In a folder of the order's name. */
+    List<SheetFile> files() {
+        return SheetFormats.of(List.of(ChargeSheet.of(charging, catalogue.workshop())));
+    }
+}

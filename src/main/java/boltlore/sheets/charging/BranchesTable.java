@@ -1,0 +1,48 @@
+package boltlore.sheets.charging;
+
+import boltlore.catalogue.Fuse;
+import boltlore.charging.BranchCheck;
+import boltlore.charging.Charging;
+import boltlore.sheets.Column;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+
+/** Each cable with its load and its fuse. */
+final class BranchesTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("branch", "From – to").atMost(32),
+        Column.decimal("load", "Load", 0).in("A"),
+        Column.text("fuse", "Fuse").atMost(34),
+        Column.decimal("fuse-amps", "Fuse", 0).in("A"),
+        Column.decimal("fuse-volts", "Fuse for", 0).in("V"),
+        Column.text("cable", "Cable"),
+        Column.quantity("area", "Core").in("mm²"),
+        Column.decimal("carries", "Carries here", 1).in("A"),
+        Column.text("verdict", "Verdict").atMost(12)
+    };
+
+    private BranchesTable() {}
+
+    static TableBuilder of(Charging charging) {
+        TableBuilder table = Table.named("branches").columns(COLUMNS);
+        charging.branches().forEach(check -> fill(table.row(), check));
+        return table;
+    }
+
+    private static void fill(RowBuilder row, BranchCheck check) {
+        row.put("branch", check.branch().says())
+                .put("load", check.branch().loadAmps())
+                .put("cable", check.cable().part().text())
+                .put("area", check.cable().areaMm2())
+                .put("carries", check.carriesAmps())
+                .put("verdict", check.verdict().says());
+        Fuse fuse = check.fuse();
+        if (fuse != null) {
+            row.put("fuse", fuse.says() + " (" + fuse.part() + ")")
+                    .put("fuse-amps", fuse.amps())
+                    .put("fuse-volts", fuse.volts());
+        }
+    }
+}

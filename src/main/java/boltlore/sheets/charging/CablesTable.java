@@ -1,0 +1,47 @@
+package boltlore.sheets.charging;
+
+import boltlore.catalogue.PowerCable;
+import boltlore.charging.BranchCheck;
+import boltlore.charging.Charging;
+import boltlore.sheets.Column;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import java.util.stream.Collectors;
+
+/** What is assumed of each cable, and where it is derated. */
+final class CablesTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("cable", "Cable"),
+        Column.decimal("amps", "Carries", 0).in("A"),
+        Column.decimal("volts", "For", 0).in("V"),
+        Column.text("assumed", "As assumed").atMost(70)
+    };
+
+    private CablesTable() {}
+
+    static TableBuilder of(Charging charging) {
+        TableBuilder table = Table.named("cables").columns(COLUMNS);
+        charging.branches().stream().map(BranchCheck::cable).distinct().forEach(cable -> fill(table, cable, charging));
+        return table;
+    }
+
+    private static void fill(TableBuilder table, PowerCable cable, Charging charging) {
+        String derated = charging.branches().stream()
+                .filter(check -> check.cable().equals(cable))
+                .map(BranchCheck::branch)
+                .filter(branch -> !branch.because().isEmpty())
+                .map(branch -> ". " + branch.says() + ": × " + branch.derating().toPlainString() + ". "
+                        + dotless(branch.because()))
+                .collect(Collectors.joining());
+        table.row()
+                .put("cable", cable.part().text())
+                .put("amps", cable.amps())
+                .put("volts", cable.volts())
+                .put("assumed", cable.assumed() + derated);
+    }
+
+    private static String dotless(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+}

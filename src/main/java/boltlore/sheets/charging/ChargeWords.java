@@ -1,0 +1,35 @@
+package boltlore.sheets.charging;
+
+import boltlore.charging.BranchCheck;
+import boltlore.charging.Charging;
+import boltlore.charging.Judgement;
+import boltlore.charging.Verdict;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What was found, a sentence each: all about pack, charger and precharge, and of the cables what is not fine. */
+public final class ChargeWords {
+
+    /**
+     * One row.
+     *
+     * @param verdict in words, or 'not known'
+     */
+    public record Found(String about, String verdict, String says) {}
+
+    private ChargeWords() {}
+
+    /** Worst first, what is missing at the end. */
+    public static List<Found> of(Charging charging) {
+        Stream<Judgement> ofCables = charging.branches().stream()
+                .map(BranchCheck::judgements)
+                .flatMap(List::stream)
+                .filter(judgement -> judgement.verdict() != Verdict.FINE);
+        Stream<Found> found = Stream.concat(charging.others().stream(), ofCables)
+                .sorted(Comparator.comparing(Judgement::verdict).reversed())
+                .map(each -> new Found(each.about(), each.verdict().says(), each.says()));
+        Stream<Found> missing = charging.missing().stream().map(says -> new Found("Missing", "not known", says));
+        return Stream.concat(found, missing).toList();
+    }
+}

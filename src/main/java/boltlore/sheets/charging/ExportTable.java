@@ -1,0 +1,36 @@
+package boltlore.sheets.charging;
+
+import boltlore.catalogue.Outlet;
+import boltlore.charging.Export;
+import boltlore.charging.Figures;
+import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
+import org.jspecify.annotations.Nullable;
+
+/** What a load gets, and what guards people at it. */
+final class ExportTable {
+
+    private ExportTable() {}
+
+    static ParticularsBuilder of(Export export) {
+        ParticularsBuilder says = Particulars.named("export")
+                .say(
+                        "socket",
+                        "Socket",
+                        export.socket() + ", " + Figures.volts(export.volts()) + ", " + Figures.amps(export.amps()))
+                .say("short", "For a short time", Figures.number(export.shortWatts(), 0) + " W")
+                .say("continuous", "For hours", Figures.number(export.continuousWatts(), 0) + " W");
+        guard(says, export.guard());
+        return says;
+    }
+
+    private static void guard(ParticularsBuilder says, @Nullable Outlet guard) {
+        if (guard != null) {
+            says.say("residual", "Residual current", guard.residual())
+                    .say(
+                            "trip",
+                            "Trips at",
+                            guard.tripMilliamps() + " mA within " + guard.withinMilliseconds() + " ms");
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package boltlore.sheets.charging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Electrics;
+import boltlore.charging.Electrician;
+import boltlore.demo.Demo;
+import boltlore.sheets.Approved;
+import boltlore.sheets.Page;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.text.TextWriter;
+import org.junit.jupiter.api.Test;
+
+class ChargeSheetTest {
+
+    private static final int WIDE = 200;
+
+    private static Workbook demo(String order) {
+        Bill bill = Demo.bill(order);
+        return sheet(bill.resolved().choices().family().electrics(), bill);
+    }
+
+    private static Workbook sheet(Electrics electrics, Bill bill) {
+        return ChargeSheet.of(
+                Electrician.of(electrics, bill, null, null), Demo.catalogue().workshop());
+    }
+
+    @Test
+    void a_demo_order_reads_as_a_person_has_approved_it() {
+        Approved.check("sheets/charging/bl-1001", new TextWriter(WIDE).text(demo("bl-1001")));
+    }
+
+    @Test
+    void cautions_stand_where_people_work_on_high_voltage() {
+        assertThat(new TextWriter(WIDE).text(demo("bl-2001")).replaceAll("[\\s|]+", " "))
+                .contains("High voltage kills. Work on it only by people who are trained and licensed for it")
+                .contains("licensed electrician by local codes")
+                .contains("Never bridge one.")
+                .contains("are never swapped");
+    }
+
+    @Test
+    void the_chain_is_drawn_and_says_in_words_what_limits_it() {
+        Bill bill = Demo.bill("bl-1002");
+        assertThat(ChargeSheet.chain(
+                        Electrician.of(bill.resolved().choices().family().electrics(), bill, null, null)))
+                .hasValueSatisfying(svg -> assertThat(svg)
+                        .contains(
+                                "<title>The chain of supply, cable, inlet, charger and pack: 7.4 kW, 2.2 h from 20 to 80 %")
+                        .contains("Supply, cable, inlet and charger limit the current to 32 A."));
+    }
+
+    @Test
+    void without_facts_there_are_two_pages_that_say_what_is_missing() {
+        Workbook sheet = sheet(Electrics.NONE, Demo.bill("bl-1001"));
+
+        assertThat(sheet.pages()).extracting(Page::name).containsExactly("Charging", "High voltage");
+        assertThat(new TextWriter(WIDE).text(sheet)).contains("says no battery pack for this order");
+    }
+}
