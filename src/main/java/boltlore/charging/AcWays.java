@@ -72,18 +72,18 @@ record AcWays(
     }
 
     private Optional<AcCharging> with(Mains place, @Nullable CableCode code) {
+        Chain chain = chain(place, code);
+        return chain.kilowatts()
+                .flatMap(kilowatts ->
+                        hours(kilowatts).map(hours -> new AcCharging(place, code, chain, kilowatts, hours)));
+    }
+
+    private Optional<BigDecimal> hours(BigDecimal kilowatts) {
         Pack pack = fitted.pack();
         OnBoardCharger charger = fitted.charger();
-        Chain chain = chain(place, code);
         return pack == null || charger == null
                 ? Optional.empty()
-                : chain.kilowatts()
-                        .map(kilowatts -> new AcCharging(
-                                place,
-                                code,
-                                chain,
-                                kilowatts,
-                                ChargingTime.hours(pack, kilowatts, charger.efficiencyPercent())));
+                : Optional.of(ChargingTime.hours(pack, kilowatts, charger.efficiencyPercent()));
     }
 
     private Chain chain(Mains place, @Nullable CableCode code) {

@@ -54,32 +54,34 @@ final class BranchChecker {
     }
 
     private void fuse(Fuse fuse) {
+        String rated = Figures.amps(fuse.amps());
         judge(
                 branch.loadAmps().compareTo(fuse.amps()) <= 0,
-                "The load of " + Figures.amps(branch.loadAmps()) + " through a fuse of " + Figures.amps(fuse.amps())
-                        + ".");
-        judge(
-                volts.compareTo(fuse.volts()) <= 0,
-                "Up to " + Figures.volts(volts) + " on a fuse for " + Figures.volts(fuse.volts()) + ".");
-        overload(fuse);
-        if (branch.volts() == null) {
-            breaking(fuse);
-        }
+                "The load of " + Figures.amps(branch.loadAmps()) + " through a fuse of " + rated + ".");
+        overload(fuse, "A fuse of " + rated + " before a cable for " + Figures.amps(carries) + ".");
+        voltage(fuse);
         heat(fuse);
     }
 
-    private void overload(Fuse fuse) {
+    /** What a short circuit of the mains amounts to is not known here. */
+    private void voltage(Fuse fuse) {
+        judge(
+                volts.compareTo(fuse.volts()) <= 0,
+                "Up to " + Figures.volts(volts) + " on a fuse for " + Figures.volts(fuse.volts()) + ".");
+        if (branch.volts() == null) {
+            breaking(fuse);
+        }
+    }
+
+    private void overload(Fuse fuse, String says) {
         boolean guarded = fuse.amps().compareTo(carries) <= 0;
-        String says = "A fuse of " + Figures.amps(fuse.amps()) + " before a cable for " + Figures.amps(carries) + ".";
         if (guarded || fuse.guards() == Guards.OVERLOAD) {
             judge(guarded, says);
         } else {
-            judgements.add(new Judgement(
-                    branch.says(),
-                    Verdict.LOOK,
-                    says
-                            + " It guards against short circuits only: set the limit of the current that keeps the cable from"
-                            + " overload, " + Figures.amps(carries) + " at most, and note who set it."));
+            String set =
+                    " It guards against short circuits only: set the limit of the current that keeps the cable from"
+                            + " overload, " + Figures.amps(carries) + " at most, and note who set it.";
+            judgements.add(new Judgement(branch.says(), Verdict.LOOK, says + set));
         }
     }
 

@@ -90,22 +90,27 @@ final class Comparing {
     }
 
     private void precharge(@Nullable PrechargeResistor resistor) {
-        if (precharge == null || resistor == null) {
-            return;
+        if (precharge != null && resistor != null) {
+            new Agreement(bill).of(resistor).forEach(judgements::add);
+            energy(precharge.joules(pack.highestVolts()), resistor.pulseJoule());
+            time(precharge.secondsToGate(), resistor.afterSeconds());
         }
-        new Agreement(bill).of(resistor).forEach(judgements::add);
-        BigDecimal joules = precharge.joules(pack.highestVolts());
+    }
+
+    private void energy(BigDecimal joules, BigDecimal borne) {
         judge(
                 "Precharge",
-                joules.compareTo(resistor.pulseJoule()) <= 0,
-                "One precharge leaves " + Figures.number(joules, 1) + " J in a resistor for "
-                        + Figures.number(resistor.pulseJoule(), 0) + " J a pulse.");
-        BigDecimal seconds = precharge.secondsToGate();
+                joules.compareTo(borne) <= 0,
+                "One precharge leaves " + Figures.number(joules, 1) + " J in a resistor for " + Figures.number(borne, 0)
+                        + " J a pulse.");
+    }
+
+    private void time(BigDecimal seconds, BigDecimal told) {
         judge(
                 "Contactor",
-                seconds.compareTo(resistor.afterSeconds()) <= 0,
+                seconds.compareTo(told) <= 0,
                 "95 % is reached after " + Figures.number(seconds, 3) + " s, and the contactor is told to close after "
-                        + Figures.number(resistor.afterSeconds(), 3) + " s.");
+                        + Figures.number(told, 3) + " s.");
     }
 
     private void export() {

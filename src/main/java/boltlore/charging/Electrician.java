@@ -106,15 +106,17 @@ public final class Electrician {
 
     private List<String> missing() {
         List<String> missing = new ArrayList<>(fitted.missing());
-        if (electrics.buses() == null) {
-            missing.add("The family does not say how its buses are parted, so no isolation is asked for.");
-        }
+        note(missing, electrics.buses() == null, "how its buses are parted, so no isolation is asked for.");
+        note(missing, fitted.capacitors().isEmpty(), "what hangs on the DC link, so no precharge is worked out.");
         if (mains == null) {
             missing.add("Nobody knows the supply at the customer's, so no power at home is worked out.");
         }
-        if (fitted.capacitors().isEmpty()) {
-            missing.add("Nothing is known to hang on the DC link, so no precharge is worked out.");
-        }
         return List.copyOf(missing);
+    }
+
+    private static void note(List<String> missing, boolean unknown, String what) {
+        if (unknown) {
+            missing.add("The family does not say " + what);
+        }
     }
 }

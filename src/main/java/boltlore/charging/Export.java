@@ -31,14 +31,11 @@ public record Export(
         String socket = outlet.socket();
         return socket == null || chargerKw == null
                 ? Optional.empty()
-                : ChosenPower.outlet(choices)
-                        .map(power -> new Export(
-                                socket,
-                                power.volts(),
-                                power.amps(),
-                                power.watts(),
-                                chargerKw.movePointRight(KILO),
-                                guard));
+                : ChosenPower.outlet(choices).map(power -> of(socket, power, chargerKw.movePointRight(KILO), guard));
+    }
+
+    private static Export of(String socket, Power power, BigDecimal chargerWatts, @Nullable Outlet guard) {
+        return new Export(socket, power.volts(), power.amps(), power.watts(), chargerWatts, guard);
     }
 
     /** For minutes, in W: the lesser of outlet and charger. */

@@ -21,6 +21,12 @@ public record LoomPart(String contact, String where, String value, String source
     private static final String MEMORY = "from memory";
     private static final String HANDLE = "help pages on the SAE J1772 handle";
 
+    private static final LoomPart SETTING = new LoomPart(
+            PROXIMITY,
+            "In the controller: a setting for this family of inlets, for the contact codes no current",
+            "–",
+            "GB/T 18487.1, as quoted in a component manual");
+
     /** What inlet, loom and controller need, and what the plug brings, for that kind of inlet. */
     public static List<LoomPart> of(ProximityKind kind) {
         List<LoomPart> parts = new ArrayList<>(pilot());
@@ -28,12 +34,7 @@ public record LoomPart(String contact, String where, String value, String source
                 switch (kind) {
                     case CABLE_CODE -> codes();
                     case HANDLE -> handle();
-                    case NO_CODE ->
-                        List.of(new LoomPart(
-                                PROXIMITY,
-                                "In the controller: a setting for this family of inlets, for the contact codes no current",
-                                "–",
-                                "GB/T 18487.1, as quoted in a component manual"));
+                    case NO_CODE -> List.of(SETTING);
                 });
         return List.copyOf(parts);
     }

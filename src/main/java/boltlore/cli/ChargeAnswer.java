@@ -14,6 +14,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Charging for programs: kW, h, V, A, Ω, J and s with three decimals at most. */
 final class ChargeAnswer {
@@ -61,18 +62,20 @@ final class ChargeAnswer {
     private static void direct(JsonOut.Members answer, Charging charging) {
         DcCharging dc = charging.dc();
         if (dc != null) {
-            answer.put(
-                    "direct",
-                    JsonOut.object()
-                            .put("amps", rounded(dc.amps()))
-                            .put("kilowatts", rounded(dc.kilowatts()))
-                            .put("hours", rounded(dc.hours()))
-                            .put("limits", dc.limits()));
+            answer.put("direct", direct(dc));
         }
         Export export = charging.export();
         if (export != null) {
             answer.put("export", export(export));
         }
+    }
+
+    private static JsonOut direct(DcCharging dc) {
+        return JsonOut.object()
+                .put("amps", rounded(dc.amps()))
+                .put("kilowatts", rounded(dc.kilowatts()))
+                .put("hours", rounded(dc.hours()))
+                .put("limits", dc.limits());
     }
 
     private static JsonOut export(Export export) {
@@ -90,15 +93,18 @@ final class ChargeAnswer {
     }
 
     private static void highVoltage(JsonOut.Members answer, Charging charging) {
-        Pack pack = charging.fitted().pack();
-        if (pack != null) {
-            answer.put("nominalVolts", rounded(pack.nominalVolts())).put("highestVolts", rounded(pack.highestVolts()));
-        }
         if (charging.isolationOhm() != null) {
             answer.put("isolationOhm", rounded(charging.isolationOhm()));
         }
-        Precharge precharge = charging.precharge();
-        if (precharge != null && pack != null) {
+        Pack pack = charging.fitted().pack();
+        if (pack != null) {
+            answer.put("nominalVolts", rounded(pack.nominalVolts())).put("highestVolts", rounded(pack.highestVolts()));
+            precharge(answer, charging.precharge(), pack);
+        }
+    }
+
+    private static void precharge(JsonOut.Members answer, @Nullable Precharge precharge, Pack pack) {
+        if (precharge != null) {
             answer.put("prechargeSeconds", rounded(precharge.secondsToGate()))
                     .put("prechargeJoules", rounded(precharge.joules(pack.highestVolts())));
         }

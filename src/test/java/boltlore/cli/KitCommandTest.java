@@ -86,7 +86,8 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/bill.xlsx")
                 .isDirectoryContaining("glob:**/hanging-plan.xlsx")
                 .isDirectoryContaining("glob:**/cutting-list.xlsx")
-                .isDirectoryContaining("glob:**/weight-statement.xlsx");
+                .isDirectoryContaining("glob:**/weight-statement.xlsx")
+                .isDirectoryContaining("glob:**/charging-and-high-voltage.xlsx");
     }
 
     @Test

@@ -93,7 +93,6 @@ final class ElectricsFile {
     }
 
     private Branch branch(ObjectReader reader) {
-        BigDecimal derating = reader.findDecimal("derating", SHARE);
         return new Branch(
                 reading.named(reader, "branch", Kind.BRANCH),
                 reader.text("says"),
@@ -103,17 +102,21 @@ final class ElectricsFile {
                 reader.findDecimal("volts", PackReading.VOLTS),
                 reading.findMentioned(reader, "fuse", Kind.FUSE),
                 new PartNumber(reading.mentioned(reader, "cable", Kind.CABLE)),
-                derating == null ? BigDecimal.ONE : derating,
+                shareOrAll(reader, "derating"),
                 Reading.textOrNone(reader, "because"));
     }
 
     private Outlet outlet(ObjectReader reader) {
-        BigDecimal share = reader.findDecimal("continuousShare", SHARE);
         return new Outlet(
                 overOptions.orAlways(reader, "when"),
                 reader.text("residual"),
                 reader.whole("tripMilliamps", LEAST_TRIP, MOST_TRIP),
                 reader.whole("withinMilliseconds", 1, SLOWEST_MS),
-                share == null ? BigDecimal.ONE : share);
+                shareOrAll(reader, "continuousShare"));
+    }
+
+    private static BigDecimal shareOrAll(ObjectReader reader, String key) {
+        BigDecimal share = reader.findDecimal(key, SHARE);
+        return share == null ? BigDecimal.ONE : share;
     }
 }

@@ -54,19 +54,24 @@ final class PackReading {
                 reader.decimal("chargeAmps", AMPS));
         if (reader.sound()) {
             inOrder(reader, pack);
+            energy(reader, pack);
         }
         return pack;
     }
 
     private static void inOrder(ObjectReader reader, Pack pack) {
-        if (pack.lowestVolts().compareTo(pack.nominalVolts()) > 0
-                || pack.nominalVolts().compareTo(pack.highestVolts()) > 0) {
+        boolean rising = pack.lowestVolts().compareTo(pack.nominalVolts()) <= 0
+                && pack.nominalVolts().compareTo(pack.highestVolts()) <= 0;
+        if (!rising) {
             reader.fault(
                     "voltages " + pack.lowestVolts() + ", " + pack.nominalVolts() + " and " + pack.highestVolts()
                             + " V",
                     "lowest, nominal (modules in series times their voltage) and highest voltage in rising order",
                     "Look at the modules in series and at the three voltages.");
         }
+    }
+
+    private static void energy(ObjectReader reader, Pack pack) {
         if (pack.usableKwh().compareTo(pack.nominalKwh()) > 0) {
             reader.faultAt(
                     "usableKwh",
@@ -82,13 +87,19 @@ final class PackReading {
                 reader.decimal("efficiencyPercent", PERCENT),
                 reader.decimal("lowestVolts", VOLTS),
                 reader.decimal("highestVolts", VOLTS));
-        if (reader.sound() && charger.lowestVolts().compareTo(charger.highestVolts()) > 0) {
+        if (reader.sound()) {
+            inOrder(reader, charger);
+        }
+        return charger;
+    }
+
+    private static void inOrder(ObjectReader reader, OnBoardCharger charger) {
+        if (charger.lowestVolts().compareTo(charger.highestVolts()) > 0) {
             reader.fault(
                     "from " + charger.lowestVolts() + " to " + charger.highestVolts() + " V",
                     "a lowest voltage below the highest",
                     "Swap them, or mend one.");
         }
-        return charger;
     }
 
     InletWiring inlet(ObjectReader reader) {

@@ -7,6 +7,7 @@ import boltlore.sheets.Column;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
+import org.jspecify.annotations.Nullable;
 
 /** Each cable with its load and its fuse. */
 final class BranchesTable {
@@ -38,7 +39,10 @@ final class BranchesTable {
                 .put("area", check.cable().areaMm2())
                 .put("carries", check.carriesAmps())
                 .put("verdict", check.verdict().says());
-        Fuse fuse = check.fuse();
+        fuse(row, check.fuse());
+    }
+
+    private static void fuse(RowBuilder row, @Nullable Fuse fuse) {
         if (fuse != null) {
             row.put("fuse", fuse.says() + " (" + fuse.part() + ")")
                     .put("fuse-amps", fuse.amps())

@@ -1,5 +1,6 @@
 package boltlore.sheets.charging;
 
+import boltlore.catalogue.Branch;
 import boltlore.catalogue.PowerCable;
 import boltlore.charging.BranchCheck;
 import boltlore.charging.Charging;
@@ -29,16 +30,19 @@ final class CablesTable {
     private static void fill(TableBuilder table, PowerCable cable, Charging charging) {
         String derated = charging.branches().stream()
                 .filter(check -> check.cable().equals(cable))
-                .map(BranchCheck::branch)
-                .filter(branch -> !branch.because().isEmpty())
-                .map(branch -> ". " + branch.says() + ": × " + branch.derating().toPlainString() + ". "
-                        + dotless(branch.because()))
+                .map(check -> derated(check.branch()))
                 .collect(Collectors.joining());
         table.row()
                 .put("cable", cable.part().text())
                 .put("amps", cable.amps())
                 .put("volts", cable.volts())
                 .put("assumed", cable.assumed() + derated);
+    }
+
+    private static String derated(Branch branch) {
+        return branch.because().isEmpty()
+                ? ""
+                : ". " + branch.says() + ": × " + branch.derating().toPlainString() + ". " + dotless(branch.because());
     }
 
     private static String dotless(String sentence) {

@@ -63,17 +63,22 @@ final class ChainDrawing {
 
     private void box(String name, String figures, boolean limits) {
         double right = x + BOX_MM;
-        marks.add(Mark.outline(List.of(
-                new Point(x, TOP_MM), new Point(right, TOP_MM), new Point(right, FOOT_MM), new Point(x, FOOT_MM))));
-        marks.add(Mark.centred(new Point(x + BOX_MM / 2, TOP_MM + 3.5), name, WORDS_MM));
-        marks.add(Mark.centred(new Point(x + BOX_MM / 2, TOP_MM + 8.5), figures, WORDS_MM));
+        double middle = x + BOX_MM / 2;
+        frame(right);
+        marks.add(Mark.centred(new Point(middle, TOP_MM + 3.5), name, WORDS_MM));
+        marks.add(Mark.centred(new Point(middle, TOP_MM + 8.5), figures, WORDS_MM));
         if (limits) {
             hatch(right);
         }
-        if (x > 2) {
+        x = right;
+    }
+
+    private void frame(double right) {
+        marks.add(Mark.outline(List.of(
+                new Point(x, TOP_MM), new Point(right, TOP_MM), new Point(right, FOOT_MM), new Point(x, FOOT_MM))));
+        if (x > GAP_MM) {
             marks.add(Mark.line(new Point(x - GAP_MM, TOP_MM + 6), new Point(x, TOP_MM + 6)));
         }
-        x = right;
     }
 
     private void hatch(double right) {

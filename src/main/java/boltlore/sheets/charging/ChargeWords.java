@@ -20,6 +20,14 @@ public final class ChargeWords {
 
     private ChargeWords() {}
 
+    /** Only what is too much, a sentence each. */
+    public static List<String> stopping(Charging charging) {
+        return charging.judgements()
+                .filter(judgement -> judgement.verdict() == Verdict.TOO_MUCH)
+                .map(judgement -> judgement.about() + ": " + judgement.says())
+                .toList();
+    }
+
     /** Worst first, what is missing at the end. */
     public static List<Found> of(Charging charging) {
         Stream<Judgement> ofCables = charging.branches().stream()

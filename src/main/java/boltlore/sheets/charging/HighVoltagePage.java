@@ -10,6 +10,7 @@ import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /** Pack voltages, isolation, precharge, and each cable with its load and fuse. */
@@ -37,11 +38,7 @@ final class HighVoltagePage {
 
     private static ParticularsBuilder particulars(Charging charging, Pack pack) {
         ParticularsBuilder says = Particulars.named("high-voltage")
-                .say(
-                        "voltage",
-                        "Pack voltage",
-                        Figures.number(pack.lowestVolts(), 1) + " empty, " + Figures.number(pack.nominalVolts(), 1)
-                                + " nominal, " + Figures.volts(pack.highestVolts()) + " full")
+                .say("voltage", "Pack voltage", voltages(pack))
                 .say("energy", "Energy", Figures.number(pack.nominalKwh(), 1) + " kWh nominal");
         isolation(says, charging, charging.electrics().buses());
         Precharge precharge = charging.precharge();
@@ -49,6 +46,11 @@ final class HighVoltagePage {
             precharge(says, precharge, pack);
         }
         return says;
+    }
+
+    private static String voltages(Pack pack) {
+        return Figures.number(pack.lowestVolts(), 1) + " empty, " + Figures.number(pack.nominalVolts(), 1)
+                + " nominal, " + Figures.volts(pack.highestVolts()) + " full";
     }
 
     private static void isolation(ParticularsBuilder says, Charging charging, @Nullable Buses buses) {
@@ -62,16 +64,17 @@ final class HighVoltagePage {
     }
 
     private static void precharge(ParticularsBuilder says, Precharge precharge, Pack pack) {
-        says.say(
-                        "link",
-                        "DC link",
-                        Figures.number(precharge.microfarad(), 0) + " µF through "
-                                + Figures.ohm(precharge.resistorOhm()))
-                .say(
-                        "precharge",
-                        "Precharge",
-                        Figures.number(precharge.secondsToGate(), 3) + " s to 95 %, "
-                                + Figures.number(precharge.joules(pack.highestVolts()), 1) + " J in the resistor, "
-                                + Figures.amps(precharge.firstAmps(pack.highestVolts())) + " at first");
+        says.say("link", "DC link", link(precharge))
+                .say("precharge", "Precharge", pulse(precharge, pack.highestVolts()));
+    }
+
+    private static String link(Precharge precharge) {
+        return Figures.number(precharge.microfarad(), 0) + " µF through " + Figures.ohm(precharge.resistorOhm());
+    }
+
+    private static String pulse(Precharge precharge, BigDecimal volts) {
+        return Figures.number(precharge.secondsToGate(), 3) + " s to 95 %, "
+                + Figures.number(precharge.joules(volts), 1) + " J in the resistor, "
+                + Figures.amps(precharge.firstAmps(volts)) + " at first";
     }
 }

@@ -3,11 +3,15 @@ package boltlore.sheets.orders;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.charging.Charging;
+import boltlore.charging.Electrician;
 import boltlore.coating.CoatPlanner;
 import boltlore.cutting.CutPlanner;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
 import boltlore.sheets.Workbook;
+import boltlore.sheets.charging.ChargeSheet;
+import boltlore.sheets.charging.ChargeWords;
 import boltlore.sheets.coating.CoatJob;
 import boltlore.sheets.coating.HangingSheet;
 import boltlore.sheets.cutting.CutSheet;
@@ -17,6 +21,7 @@ import boltlore.weighing.Weigher;
 import boltlore.weighing.Weighing;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * The workbooks of the other trades.
@@ -28,17 +33,21 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
 
     public static final FurtherSheets NONE = new FurtherSheets(List.of(), List.of());
 
-    /** Hanging plan, cutting list and weight statement of an order that nothing stops. */
+    /** Hanging plan, cutting list, weight statement and charging sheet of an order that nothing stops. */
     public static FurtherSheets of(FamilyPlan plan, PricedBill priced) {
         Catalogue catalogue = plan.catalogue();
         Family family = plan.family();
         Bill bill = priced.bill();
         Weighing weighing = Weigher.of(catalogue, family, bill);
+        Charging charging = Electrician.of(family.electrics(), bill, null, null);
         return new FurtherSheets(
                 List.of(
                         () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)),
                         () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()),
-                        () -> WeighSheet.of(weighing, family, catalogue.workshop())),
-                WeighWords.stopping(weighing));
+                        () -> WeighSheet.of(weighing, family, catalogue.workshop()),
+                        () -> ChargeSheet.of(charging, catalogue.workshop())),
+                Stream.of(WeighWords.stopping(weighing), ChargeWords.stopping(charging))
+                        .flatMap(List::stream)
+                        .toList());
     }
 }
