@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param revision content hash of all catalogue files
  * @param prices how full costs and quotations are worked out, or null where the workshop has not written it down
+ * @param shipping how kits are packed and sent
  */
 public record Catalogue(
         Workshop workshop,
@@ -17,9 +18,10 @@ public record Catalogue(
         Map<PartNumber, Part> parts,
         Map<String, Family> families,
         String revision,
-        @Nullable PriceBook prices) {
+        @Nullable PriceBook prices,
+        Shipping shipping) {
 
-    /** A catalogue of which no full cost can be worked out. */
+    /** A catalogue of which no full cost can be worked out, and that says nothing about shipping. */
     public Catalogue(
             Workshop workshop,
             Map<String, Finish> finishes,
@@ -27,7 +29,7 @@ public record Catalogue(
             Map<PartNumber, Part> parts,
             Map<String, Family> families,
             String revision) {
-        this(workshop, finishes, materials, parts, families, revision, null);
+        this(workshop, finishes, materials, parts, families, revision, null, Shipping.NONE);
     }
 
     /** The part of that number; every number inside a checked catalogue is known. */

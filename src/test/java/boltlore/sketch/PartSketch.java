@@ -3,6 +3,7 @@ package boltlore.sketch;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Coat;
 import boltlore.catalogue.Contained;
+import boltlore.catalogue.Customs;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Hole;
@@ -51,6 +52,7 @@ public final class PartSketch {
     private @Nullable Integer lengthMm;
     private @Nullable Fixing fixing;
     private List<String> cautions = List.of();
+    private @Nullable Customs customs;
     private @Nullable Transport transport;
 
     private PartSketch(String number, Source source) {
@@ -204,6 +206,17 @@ public final class PartSketch {
         return this;
     }
 
+    /** Dangerous goods of class 9 with that energy in Wh. */
+    public PartSketch transport(String un, @Nullable String wattHours) {
+        transport = new Transport(un, "9", wattHours == null ? null : new BigDecimal(wattHours));
+        return this;
+    }
+
+    public PartSketch customs(String hs, String origin) {
+        customs = new Customs(hs, origin);
+        return this;
+    }
+
     public Part draw() {
         return new Part(
                 number,
@@ -228,7 +241,7 @@ public final class PartSketch {
                 null,
                 ports,
                 cautions,
-                null,
+                customs,
                 transport);
     }
 }

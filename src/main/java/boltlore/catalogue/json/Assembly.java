@@ -11,6 +11,7 @@ import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
 import boltlore.json.ObjectReader;
@@ -55,7 +56,8 @@ final class Assembly {
                 Keyed.by(parts, Part::number),
                 Keyed.by(families, Family::name),
                 trees.revision(),
-                prices().orElse(null));
+                prices().orElse(null),
+                shipping());
     }
 
     private Workshop workshop(ObjectReader workshopFile) {
@@ -73,6 +75,13 @@ final class Assembly {
         return trees.under(CatalogueFolder.PRICING).stream()
                 .findFirst()
                 .map(path -> file(path, "pricing", new PricingFile(reading)::read));
+    }
+
+    private Shipping shipping() {
+        return trees.under(CatalogueFolder.SHIPPING).stream()
+                .findFirst()
+                .map(path -> file(path, "shipping", new ShippingFile(reading)::read))
+                .orElse(Shipping.NONE);
     }
 
     private Family family(String name, Workshop workshop) {

@@ -33,6 +33,7 @@ final class CrossChecks {
             making(catalogue, reading);
             PricingCheck.check(catalogue, reading);
             UnusedParts.check(catalogue, reading);
+            OwnCrateCheck.check(catalogue, reading);
         }
     }
 

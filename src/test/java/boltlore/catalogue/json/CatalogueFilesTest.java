@@ -81,6 +81,7 @@ class CatalogueFilesTest {
     @Test
     void a_catalogue_of_the_workshop_alone_is_sound() {
         small.remove("finishes.json")
+                .remove("workshop/shipping.json")
                 .remove("materials.json")
                 .remove("workshop/pricing.json")
                 .remove("parts/made.json")

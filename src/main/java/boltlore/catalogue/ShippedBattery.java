@@ -1,0 +1,20 @@
+package boltlore.catalogue;
+
+import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the workshop knows of a battery that it ships.
+ *
+ * @param strongCase whether its own case is strong and resists impact
+ * @param smallRun whether it is a prototype or of a run of at most 100
+ * @param testSummary where its test summary is kept, or empty
+ * @param chargePercent state of charge at which it leaves the workshop, or null where nobody says
+ */
+public record ShippedBattery(
+        PartNumber part,
+        boolean strongCase,
+        boolean smallRun,
+        String testSummary,
+        @Nullable BigDecimal chargePercent) {}

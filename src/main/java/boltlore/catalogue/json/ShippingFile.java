@@ -1,0 +1,130 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Consignor;
+import boltlore.catalogue.CrateType;
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Lifting;
+import boltlore.catalogue.OwnCrate;
+import boltlore.catalogue.RatedMotor;
+import boltlore.catalogue.ShippedBattery;
+import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Wood;
+import boltlore.json.Allowed;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.json.TextShape;
+import boltlore.measure.PartNumber;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** shipping.json: who sends, what is packed in, and what is known of parts only for shipping them. */
+final class ShippingFile {
+
+    private static final Allowed<Wood> WOODS = Allowed.of(Wood.values());
+    private static final Allowed<RatedMotor.Current> CURRENTS = Allowed.of(RatedMotor.Current.values());
+
+    /** No crate that people and lorries handle weighs more than this many kg. */
+    private static final Range KG = Range.above(0, 5_000);
+
+    private static final Range SOME_KG = Range.between(0, 5_000);
+    private static final Range PERCENT = Range.above(0, 100);
+
+    private final Reading reading;
+
+    ShippingFile(Reading reading) {
+        this.reading = reading;
+    }
+
+    Shipping read(ObjectReader reader) {
+        return new Shipping(
+                reader.object("consignor", ShippingFile::consignor),
+                reader.findTexts("customsUnion", Shapes.COUNTRY, (country, spot) -> country),
+                reader.objects("crates", this::crate),
+                reader.findObjects("ownCrates", this::ownCrate),
+                reader.decimal("fillPercent", PERCENT),
+                reader.decimal("litresPerKg", Range.above(0, 1_000)),
+                reader.findObject("lifting", ShippingFile::lifting).orElse(Lifting.USUAL),
+                sizes(reader),
+                Keyed.by(reader.findObjects("motors", this::motor), RatedMotor::part),
+                Keyed.by(reader.findObjects("batteries", this::battery), ShippedBattery::part));
+    }
+
+    private static Consignor consignor(ObjectReader reader) {
+        return new Consignor(
+                reader.texts("address", TextShape.LINE, (line, spot) -> line),
+                reader.text("country", Shapes.COUNTRY),
+                reader.text("phone", TextShape.LINE),
+                reader.findText("adviser", TextShape.LINE).orElse(""));
+    }
+
+    private CrateType crate(ObjectReader reader) {
+        CrateType crate = new CrateType(
+                reading.named(reader, "crate", Kind.CRATE),
+                reader.text("says"),
+                reader.object("insideMm", CoatingFile::sizeMm),
+                reader.object("outsideMm", CoatingFile::sizeMm),
+                reader.decimal("tareKg", KG),
+                reader.decimal("packingKg", SOME_KG),
+                reader.decimal("mostGrossKg", KG),
+                reader.oneOf("wood", WOODS),
+                reader.findText("woodMark", TextShape.LINE).orElse(""),
+                reader.findText("unMark", TextShape.LINE).orElse(""),
+                reader.truth("onlyDangerous", false),
+                reader.truth("stackable", false));
+        CrateRules.check(crate, reader);
+        return crate;
+    }
+
+    private OwnCrate ownCrate(ObjectReader reader) {
+        OwnCrate own = new OwnCrate(
+                reading.named(reader, "bag", Kind.OWN_CRATE),
+                reading.wording(reader, "says"),
+                reader.truth("together", false));
+        return reading.places().put(own, reader.spot("bag"));
+    }
+
+    private static Lifting lifting(ObjectReader reader) {
+        Lifting lifting = new Lifting(reader.decimal("onePersonKg", KG), reader.decimal("twoPersonsKg", KG));
+        if (reader.sound() && lifting.twoPersonsKg().compareTo(lifting.onePersonKg()) < 0) {
+            reader.faultAt(
+                    "twoPersonsKg",
+                    "less than one person lifts",
+                    "at least " + lifting.onePersonKg().toPlainString() + " kg",
+                    "Look at both.");
+        }
+        return lifting;
+    }
+
+    private Map<PartNumber, EnvelopeMm> sizes(ObjectReader reader) {
+        Map<PartNumber, EnvelopeMm> sizes = new LinkedHashMap<>();
+        reader.findObjects(
+                "sizes", each -> sizes.put(part(each, Kind.SIZED_PART), each.object("sizeMm", CoatingFile::sizeMm)));
+        return Collections.unmodifiableMap(sizes);
+    }
+
+    private RatedMotor motor(ObjectReader reader) {
+        return new RatedMotor(
+                part(reader, Kind.RATED_MOTOR),
+                reader.decimal("kw", Range.above(0, 10_000)),
+                reader.oneOf("current", CURRENTS));
+    }
+
+    private ShippedBattery battery(ObjectReader reader) {
+        return new ShippedBattery(
+                part(reader, Kind.SHIPPED_BATTERY),
+                reader.truth("strongCase", false),
+                reader.truth("smallRun", false),
+                reader.findText("testSummary", TextShape.LINE).orElse(""),
+                reader.findDecimal("chargePercent", Range.between(0, 100)));
+    }
+
+    /** A part that is told once at most. */
+    private PartNumber part(ObjectReader reader, Kind once) {
+        String number = reading.named(reader, "part", once);
+        if (!number.isEmpty()) {
+            reading.mention(Kind.PART, number, reader.spot("part"));
+        }
+        return new PartNumber(number);
+    }
+}

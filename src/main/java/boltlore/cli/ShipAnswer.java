@@ -1,0 +1,117 @@
+package boltlore.cli;
+
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.json.JsonOut;
+import boltlore.sheets.shipping.ShipSheet;
+import boltlore.sheets.shipping.ShipWords;
+import boltlore.shipping.Consignment;
+import boltlore.shipping.Crate;
+import boltlore.shipping.CustomsLine;
+import boltlore.shipping.DangerousGoods;
+import boltlore.shipping.Lift;
+import boltlore.shipping.Packed;
+import boltlore.shipping.ShipFinding;
+import boltlore.shipping.ShipFindings;
+import boltlore.shipping.Shipment;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Shipments for programs: kg with three decimals at most, values in the workshop's currency, no cost. */
+final class ShipAnswer {
+
+    private static final int DECIMALS = 3;
+
+    private ShipAnswer() {}
+
+    static String json(List<ShippedOrder> shipped, Consignment together, List<Path> written) {
+        return JsonOut.object()
+                .put("written", JsonOut.texts(written))
+                .put("roadPoints", rounded(together.points().points()))
+                .put("orders", JsonOut.list(shipped, each -> order(each.shipment(), together)))
+                .written()
+                .stripTrailing();
+    }
+
+    private static JsonOut order(Shipment shipment, Consignment together) {
+        JsonOut.Members answer = JsonOut.object()
+                .put("order", shipment.order().name())
+                .put("by", shipment.route().by())
+                .put("to", JsonOut.texts(shipment.route().to()))
+                .put("netKg", rounded(shipment.netKg()))
+                .put("grossKg", rounded(shipment.grossKg()))
+                .put("crates", JsonOut.list(shipment.crates(), crate -> crate(shipment, crate)));
+        return papers(answer, shipment)
+                .put("stops", ShipFindings.stop(shipment, together))
+                .put("findings", JsonOut.list(ShipFindings.of(shipment, together), ShipAnswer::finding));
+    }
+
+    private static JsonOut.Members papers(JsonOut.Members answer, Shipment shipment) {
+        return answer.put("currency", shipment.workshop().currency().getCurrencyCode())
+                .put("price", shipment.price())
+                .put("customs", JsonOut.list(shipment.customs(), ShipAnswer::customs))
+                .put("dangerous", JsonOut.list(shipment.dangerous(), ShipAnswer::dangerous))
+                .putIfAny("drawing", shipment.crates().isEmpty() ? "" : ShipSheet.crates(shipment));
+    }
+
+    private static JsonOut crate(Shipment shipment, Crate crate) {
+        JsonOut.Members answer = JsonOut.object()
+                .put("crate", crate.number())
+                .put("kind", crate.type().name())
+                .put("content", ShipWords.content(shipment, crate))
+                .put("stages", JsonOut.texts(crate.stages()))
+                .putIfAny("un", crate.load().un());
+        return size(answer, crate.type().outside())
+                .put("netKg", rounded(crate.netKg()))
+                .put("grossKg", rounded(crate.grossKg()))
+                .put("lift", Lift.of(crate.grossKg(), shipment.shipping().lifting()))
+                .put("packed", JsonOut.list(crate.packed(), ShipAnswer::packed));
+    }
+
+    private static JsonOut.Members size(JsonOut.Members answer, EnvelopeMm size) {
+        return answer.put("lengthMm", size.length()).put("widthMm", size.width()).put("heightMm", size.height());
+    }
+
+    private static JsonOut packed(Packed packed) {
+        JsonOut.Members answer = JsonOut.object()
+                .put(
+                        packed.goods().part() == null ? "oneOff" : "part",
+                        packed.goods().name())
+                .putIfAny("finish", packed.goods().finish())
+                .putIfAny("bag", packed.goods().bag())
+                .put("quantity", packed.quantity())
+                .put("unit", packed.goods().unit());
+        return packed.goods().eachKg() == null ? answer : answer.put("kg", rounded(packed.kg()));
+    }
+
+    private static JsonOut customs(CustomsLine line) {
+        return JsonOut.object()
+                .putIfAny("hs", line.hs())
+                .putIfAny("origin", line.origin())
+                .put("pieces", line.pieces())
+                .put("measured", JsonOut.texts(line.measured()))
+                .put("netKg", rounded(line.netKg()))
+                .put("value", line.value());
+    }
+
+    private static JsonOut dangerous(DangerousGoods goods) {
+        return JsonOut.object()
+                .put("un", goods.un())
+                .put("pieces", goods.pieces())
+                .put("netKg", rounded(goods.netKg()))
+                .put("wattHours", goods.wattHours());
+    }
+
+    private static JsonOut finding(ShipFinding finding) {
+        return JsonOut.object()
+                .put("about", finding.about())
+                .put("says", finding.says())
+                .put("stops", finding.stops());
+    }
+
+    private static BigDecimal rounded(BigDecimal number) {
+        BigDecimal rounded = number.setScale(DECIMALS, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+    }
+}

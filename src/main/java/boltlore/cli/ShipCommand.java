@@ -1,0 +1,85 @@
+package boltlore.cli;
+
+import boltlore.exports.Exports;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.resolution.Resolver;
+import boltlore.shipping.Consignment;
+import boltlore.shipping.Route;
+import boltlore.shipping.ShipFindings;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Orders in their crates, with drafts of the papers that they travel with. */
+@Command(
+        name = "ship",
+        description =
+                "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
+                        + " dangerous goods and labels. Orders given together travel in one vehicle.")
+final class ShipCommand extends RoomCommand {
+
+    @Mixin
+    private OrdersOption orders = new OrdersOption();
+
+    @Mixin
+    private ShipRoute route = new ShipRoute();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Where the orders' folders are written; without it 'exports/shipping' here.")
+    private Path out = Path.of("exports", "shipping");
+
+    @Override
+    int run(Screen screen) {
+        Route way = route.route();
+        HeadStart.forSheets();
+        return done(screen, orders.kits().then(kits -> Outcome.sound(ship(screen, kits, way))));
+    }
+
+    /** Orders that something stops are told and not packed. */
+    private int ship(Screen screen, KitsTogether kits, Route way) {
+        if (!json()) {
+            kits.stopped().forEach(kit -> KitText.print(screen, kit));
+        }
+        Resolver resolver = new Resolver(kits.catalogue());
+        List<ShippedOrder> shipped = kits.bills().stream()
+                .map(bill -> ShippedOrder.of(resolver.plan(bill.order().family()), bill, way))
+                .toList();
+        if (shipped.isEmpty()) {
+            screen.line(json() ? "{}" : "No order of these can be shipped.");
+            return Exit.STOPPED;
+        }
+        return issue(screen, shipped, kits.stopped().isEmpty());
+    }
+
+    private int issue(Screen screen, List<ShippedOrder> shipped, boolean all) {
+        Consignment together =
+                new Consignment(shipped.stream().map(ShippedOrder::shipment).toList());
+        List<Path> written = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        for (ShippedOrder each : shipped) {
+            Outcome<List<Path>> outcome = Exports.write(out.resolve(each.name()), each.files(together));
+            faults.addAll(outcome.faults());
+            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
+                written.addAll(paths.value());
+            }
+        }
+        return faults.isEmpty() ? told(screen, shipped, together, written, all) : refused(faults, Exit.NOT_WRITTEN);
+    }
+
+    private int told(Screen screen, List<ShippedOrder> shipped, Consignment together, List<Path> written, boolean all) {
+        if (json()) {
+            screen.line(ShipAnswer.json(shipped, together, written));
+        } else {
+            shipped.forEach(each -> ShipText.print(screen, each.shipment(), together));
+            screen.line(ShipText.written(shipped.size(), out));
+        }
+        boolean stops = shipped.stream().anyMatch(each -> ShipFindings.stop(each.shipment(), together));
+        return all && !stops ? Exit.OK : Exit.STOPPED;
+    }
+}

@@ -1,0 +1,67 @@
+package boltlore.sheets.shipping;
+
+import boltlore.sheets.Column;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+import boltlore.shipping.By;
+import boltlore.shipping.Consignment;
+import boltlore.shipping.DangerousGoods;
+import boltlore.shipping.Papers;
+import boltlore.shipping.Shipment;
+
+/** What the dangerous-goods papers would say; only a trained and appointed person makes them out. */
+final class DangerousPage {
+
+    private DangerousPage() {}
+
+    static PageBuilder of(Shipment shipment, Consignment together, String footer) {
+        PageBuilder page = Page.named("Dangerous goods").footer(footer);
+        page.title("DRAFT – dangerous goods – a trained and appointed person checks and signs");
+        ShipCautions.draft(page);
+        for (DangerousGoods goods : shipment.dangerous()) {
+            entry(page, goods, shipment);
+        }
+        if (shipment.route().by() == By.ROAD) {
+            page.heading("Small load by road").add(PointsTable.of(together));
+        }
+        page.heading("To have at hand").add(atHand(shipment, together));
+        ShipCautions.lithium(page, shipment);
+        return page.signatures("Packed by (trained)", "Classified and checked by (adviser)", "Handed over by");
+    }
+
+    private static void entry(PageBuilder page, DangerousGoods goods, Shipment shipment) {
+        page.heading(goods.un() + " in " + crates(goods)).add(EntryTable.of(goods, shipment));
+        if (goods.lithium()) {
+            page.add(InstructionsTable.of(goods, shipment));
+            page.note(LithiumWords.classification());
+            LithiumWords.byRoute(goods, shipment).forEach(page::note);
+        }
+    }
+
+    static String crates(DangerousGoods goods) {
+        return (goods.crates().size() == 1 ? "crate " : "crates ")
+                + String.join(
+                        ", ",
+                        goods.crates().stream()
+                                .map(crate -> String.valueOf(crate.number()))
+                                .toList());
+    }
+
+    private static TableBuilder atHand(Shipment shipment, Consignment together) {
+        TableBuilder table = Table.named("at-hand")
+                .columns(Column.text("paper", "Document or item").atMost(84), Column.tick("there", "There"));
+        boolean relieved = together.points().relieved();
+        Papers.atHand(shipment.route().by(), relieved, LithiumWords.testSummaries(shipment))
+                .forEach(paper -> table.row().put("paper", paper));
+        table.row().put("paper", "Name of the safety adviser: " + adviser(shipment));
+        table.row().put("paper", "Proof that who packs, marks and hands over is trained for it");
+        return table;
+    }
+
+    private static String adviser(Shipment shipment) {
+        String adviser = shipment.shipping().consignor().adviser();
+        return adviser.isEmpty() ? "none is named" : adviser;
+    }
+}

@@ -1,0 +1,64 @@
+package boltlore.sheets.shipping;
+
+import boltlore.order.Order;
+import boltlore.sheets.Kind;
+import boltlore.sheets.Page;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.Particulars;
+import boltlore.sheets.ParticularsBuilder;
+import boltlore.shipping.Consignment;
+import boltlore.shipping.ShipFindings;
+import boltlore.shipping.Shipment;
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/** The first page: all crates drawn and listed, and what to look at before they leave. */
+final class GlancePage {
+
+    private static final String MASSES =
+            "Gross is net, the empty crate and its packing. Net is without the film of powder, spares counted in. Weigh each"
+                    + " crate before it leaves and write the mass on its label.";
+
+    private static final Kind KG = Kind.decimal(1);
+    private static final Kind M3 = Kind.decimal(2);
+    private static final BigDecimal LITRES_IN_M3 = BigDecimal.valueOf(1000);
+
+    private GlancePage() {}
+
+    static PageBuilder of(Shipment shipment, Consignment together, LoadWords words, String footer) {
+        PageBuilder page = Page.named("Crates").footer(footer).title("Shipping papers").add(head(shipment));
+        if (!shipment.crates().isEmpty()) {
+            page.picture(CratesDrawing.of(shipment.crates()));
+            page.add(CratesTable.of(shipment, words));
+        }
+        page.heading("Before the crates leave")
+                .add(FindingsTable.of(ShipFindings.of(shipment, together)))
+                .note(MASSES);
+        ShipCautions.lifting(page);
+        ShipCautions.lithium(page, shipment);
+        return page.signatures("Packed and weighed by");
+    }
+
+    private static ParticularsBuilder head(Shipment shipment) {
+        Order order = shipment.order();
+        ParticularsBuilder says = Particulars.named("shipment")
+                .say("workshop", "Workshop", shipment.workshop().name())
+                .say("order", "Order", order.name() + ", " + order.customer())
+                .say("vehicle", "Vehicle", order.choices().family().says().english())
+                .say("by", "Travels by", shipment.route().by().name().toLowerCase(Locale.ROOT));
+        return crates(says.say("to", "Countries on the way", to(shipment)), shipment);
+    }
+
+    private static ParticularsBuilder crates(ParticularsBuilder says, Shipment shipment) {
+        BigDecimal crates = BigDecimal.valueOf(shipment.crates().size());
+        return says.say("crates", "Crates", Kind.whole(), crates)
+                .say("gross", "Gross (kg)", KG, shipment.grossKg())
+                .say("volume", "Outer volume (m³)", M3, shipment.outerLitres().divide(LITRES_IN_M3));
+    }
+
+    private static String to(Shipment shipment) {
+        return shipment.route().to().isEmpty()
+                ? "not told"
+                : String.join(", ", shipment.route().to());
+    }
+}

@@ -1,0 +1,117 @@
+package boltlore.shipping;
+
+import static boltlore.shipping.Told.kg;
+
+import boltlore.catalogue.CrateType;
+import boltlore.catalogue.EnvelopeMm;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+
+/** What is not packed or not known, and crates that are awkward to lift. */
+final class CrateFindings {
+
+    private static final String CRATES = "Crates";
+    private static final String NOT_PACKED = "Not packed";
+
+    private final Shipment shipment;
+    private final List<ShipFinding> findings = new ArrayList<>();
+
+    private CrateFindings(Shipment shipment) {
+        this.shipment = shipment;
+    }
+
+    static List<ShipFinding> of(Shipment shipment) {
+        CrateFindings found = new CrateFindings(shipment);
+        if (shipment.shipping().crates().isEmpty()) {
+            return List.of(
+                    ShipFinding.stops(CRATES, "The workshop's shipping.json names no crate: nothing is packed."));
+        }
+        shipment.tooLarge().forEach(found::tooLarge);
+        found.undecided();
+        shipment.byCustomer().forEach(extra -> found.look(NOT_PACKED, extra.says() + ": the customer supplies it."));
+        shipment.crates().forEach(found::crate);
+        found.guessed();
+        return found.findings;
+    }
+
+    private void look(String about, String says) {
+        findings.add(ShipFinding.look(about, says));
+    }
+
+    private void tooLarge(Packed packed) {
+        Goods goods = packed.goods();
+        String size = goods.size() == null ? "" : ", " + mm(goods.size());
+        String each = kg(goods.measured() ? packed.kg() : goods.kg(BigDecimal.ONE));
+        String says = goods.says() + " (" + each + size + ") goes into no crate" + kinds(goods) + largest(goods);
+        findings.add(ShipFinding.stops(CRATES, says));
+    }
+
+    private static String kinds(Goods goods) {
+        return goods.transport() == null ? " of the workshop. " : " that is kept for dangerous goods. ";
+    }
+
+    private String largest(Goods goods) {
+        boolean dangerous = goods.transport() != null;
+        return shipment.shipping().crates().stream()
+                .filter(type -> type.onlyDangerous() == dangerous)
+                .max(Comparator.comparing(CrateType::payloadKg))
+                .map(type -> "The strongest, '" + type.name() + "', takes " + kg(type.payloadKg()) + " within "
+                        + mm(type.inside()) + ".")
+                .orElse("There is none in shipping.json.");
+    }
+
+    private static String mm(EnvelopeMm size) {
+        return size.length() + " x " + size.width() + " x " + size.height() + " mm";
+    }
+
+    private void undecided() {
+        if (!shipment.heldBack().isEmpty()) {
+            List<String> parts = shipment.heldBack().stream()
+                    .map(held -> held.part().number().text())
+                    .toList();
+            findings.add(ShipFinding.stops(
+                    NOT_PACKED,
+                    Told.some(parts) + " belong to brackets that carry nothing, and the order does not say whether they"
+                            + " ship. Settle 'leftOut' in the order first: contents and values would change."));
+        }
+    }
+
+    private void crate(Crate crate) {
+        if (!crate.unweighed().isEmpty()) {
+            List<String> names =
+                    crate.unweighed().stream().map(each -> each.goods().name()).toList();
+            look(
+                    CRATES,
+                    "Crate " + crate.number() + " weighs more than it says: nobody knows the mass of "
+                            + Told.some(names) + ". Weigh it.");
+        }
+        crate.heart(shipment.shipping().lifting()).ifPresent(heart -> heart(crate, heart));
+    }
+
+    private void heart(Crate crate, Goods heart) {
+        look(
+                CRATES,
+                "Crate " + crate.number() + ": " + heart.says() + " weighs " + kg(heart.kg(BigDecimal.ONE))
+                        + ", more than half of what is in it. Set it low and in the middle, block it on all sides and"
+                        + " mark the centre of gravity.");
+    }
+
+    private void guessed() {
+        BigDecimal guessed = sum(Crate::guessedLitres);
+        if (guessed.signum() > 0) {
+            String each = Told.number(shipment.shipping().litresPerKg());
+            look(
+                    CRATES,
+                    "Sizes of many parts are not known. They were given " + each + " litres for each kilogram, "
+                            + Told.number(guessed) + " of " + Told.number(sum(Crate::litres))
+                            + " litres in all: look whether everything goes in before lids are screwed on.");
+        }
+    }
+
+    private BigDecimal sum(Function<Crate, BigDecimal> of) {
+        return shipment.crates().stream().map(of).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}

@@ -1,0 +1,76 @@
+package boltlore.shipping;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Stage;
+import boltlore.catalogue.Workshop;
+import boltlore.picking.PickingList;
+import boltlore.pricing.PricedBill;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Packs one kit into crates by fit stage and works out what its papers say. */
+public final class Shipper {
+
+    private final Workshop workshop;
+    private final Shipping shipping;
+    private final Room room;
+
+    private Shipper(Catalogue catalogue) {
+        this.workshop = catalogue.workshop();
+        this.shipping = catalogue.shipping();
+        this.room = new Room(shipping);
+    }
+
+    /**
+     * One order's kit in its crates.
+     *
+     * @param list what stores hand out of the same bill
+     */
+    public static Shipment of(PricedBill priced, PickingList list, Route route) {
+        return new Shipper(priced.catalogue()).shipment(priced, list, route);
+    }
+
+    private Shipment shipment(PricedBill priced, PickingList list, Route route) {
+        List<Goods> goods = GoodsMaker.of(list, priced.catalogue());
+        List<Crate> crates = new ArrayList<>();
+        List<Packed> tooLarge = new ArrayList<>();
+        loads(goods).forEach((load, all) -> {
+            CratePacker.Result result = CratePacker.pack(room, load, all);
+            result.crates().forEach(filled -> crates.add(crate(crates.size() + 1, load, filled)));
+            tooLarge.addAll(result.tooLarge());
+        });
+        List<CustomsLine> customs = CustomsMaker.of(goods, priced);
+        return new Shipment(
+                priced.bill(), workshop, shipping, route, crates, tooLarge, list.heldBack(), customs, priced.totalPrice());
+    }
+
+    private SortedMap<Load, List<Goods>> loads(List<Goods> goods) {
+        List<String> stages = workshop.stages().stream().map(Stage::name).toList();
+        SortedMap<Load, List<Goods>> loads = new TreeMap<>(Load.order(stages));
+        goods.forEach(each ->
+                loads.computeIfAbsent(load(each), load -> new ArrayList<>()).add(each));
+        return loads;
+    }
+
+    /** Dangerous goods always apart; then bags that are crates of their own; then the fit stage. */
+    private Load load(Goods goods) {
+        String un = goods.transport() == null ? "" : goods.transport().un();
+        String own = shipping.ownCrate(goods.bag()).isPresent() ? goods.bag() : "";
+        boolean together =
+                shipping.ownCrate(goods.bag()).filter(each -> each.together()).isPresent();
+        return new Load(together ? "" : goods.stage(), own, un, goods.extra() != null);
+    }
+
+    private Crate crate(int number, Load load, CratePacker.Filled filled) {
+        BigDecimal all = filled.packed().stream().map(room::litres).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal guessed = filled.packed().stream()
+                .filter(packed -> packed.goods().size() == null)
+                .map(room::litres)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return new Crate(number, load, filled.type(), filled.packed(), all, guessed);
+    }
+}

@@ -1,0 +1,37 @@
+package boltlore.shipping;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Figures and lists as sentences say them. */
+final class Told {
+
+    private static final int NAMED = 4;
+
+    private Told() {}
+
+    /** '12.5 kg'. */
+    static String kg(BigDecimal kg) {
+        return number(kg) + " kg";
+    }
+
+    static String number(BigDecimal number) {
+        BigDecimal rounded = number.setScale(1, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** The first few, and how many more there are. */
+    static String some(List<String> names) {
+        String first = names.stream().limit(NAMED).collect(Collectors.joining(", "));
+        return names.size() > NAMED ? first + " and " + (names.size() - NAMED) + " more" : first;
+    }
+
+    /** 'crate 3', 'crates 3, 4'. */
+    static String crates(Collection<Crate> crates) {
+        String numbers = crates.stream().map(crate -> "" + crate.number()).collect(Collectors.joining(", "));
+        return (crates.size() == 1 ? "crate " : "crates ") + numbers;
+    }
+}
