@@ -70,7 +70,9 @@ final class ShipAnswer {
     }
 
     private static JsonOut.Members size(JsonOut.Members answer, EnvelopeMm size) {
-        return answer.put("lengthMm", size.length()).put("widthMm", size.width()).put("heightMm", size.height());
+        return answer.put("lengthMm", size.length())
+                .put("widthMm", size.width())
+                .put("heightMm", size.height());
     }
 
     private static JsonOut packed(Packed packed) {

@@ -45,13 +45,14 @@ final class BatteryFindings {
     private void crate(Crate crate) {
         boolean strong = crate.packed().stream().map(Packed::goods).allMatch(this::strong);
         if (crate.type().unMark().isEmpty() && !strong) {
-            stops("Crate " + crate.number() + " ('" + crate.type().name() + "') has no UN mark, and what is in it is not"
+            stops("Crate " + crate.number() + " ('" + crate.type().name()
+                    + "') has no UN mark, and what is in it is not"
                     + " 12 kg or more each in a strong case: it needs approved packaging.");
         }
         if (byAir && AirRules.needsApproval(crate.netKg())) {
             String most = kg(AirRules.MOST_NET_KG) + " of batteries and holds " + kg(crate.netKg());
-            stops("By air crate " + crate.number() + " may hold " + most + ": it takes approval of the States concerned,"
-                    + " or smaller packages.");
+            stops("By air crate " + crate.number() + " may hold " + most
+                    + ": it takes approval of the States concerned," + " or smaller packages.");
         }
     }
 

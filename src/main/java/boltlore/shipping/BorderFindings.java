@@ -56,15 +56,14 @@ final class BorderFindings {
     }
 
     private static String bare(List<Crate> bare) {
-        return "The solid wood of " + Told.crates(bare) + " bears no mark of treatment (ISPM 15: 56 °C in the core for 30"
+        return "The solid wood of " + Told.crates(bare)
+                + " bears no mark of treatment (ISPM 15: 56 °C in the core for 30"
                 + " minutes) and would be refused at the border.";
     }
 
     private static String marked(List<Crate> solid) {
-        String marks = solid.stream()
-                .map(crate -> crate.type().woodMark())
-                .distinct()
-                .collect(Collectors.joining(", "));
+        String marks =
+                solid.stream().map(crate -> crate.type().woodMark()).distinct().collect(Collectors.joining(", "));
         return "Look for the mark " + marks + " on two sides of " + Told.crates(solid)
                 + ": solid wood is heat-treated (ISPM 15). Plywood is exempt.";
     }
@@ -86,7 +85,8 @@ final class BorderFindings {
     }
 
     private void motor(Goods goods, String hs) {
-        RatedMotor motor = goods.part() == null ? null : shipping.motors().get(goods.part().number());
+        RatedMotor motor =
+                goods.part() == null ? null : shipping.motors().get(goods.part().number());
         if (motor != null && !hs.isEmpty() && !Tariff.of(motor).covers(hs)) {
             String kw = motor.kw().stripTrailingZeros().toPlainString();
             String usual = Tariff.of(motor).code();

@@ -52,8 +52,9 @@ final class DangerousFindings {
         String where = dangerous.un() + " in " + Told.crates(dangerous.crates());
         UnNumber un = dangerous.entry().orElse(null);
         if (un == null) {
-            String says = where + " is not among the numbers that this program knows: points, class and packing are for the"
-                    + " dangerous-goods adviser.";
+            String says =
+                    where + " is not among the numbers that this program knows: points, class and packing are for the"
+                            + " dangerous-goods adviser.";
             return Optional.of(ShipFinding.stops(DANGEROUS, says));
         }
         String says = where + " is for vehicles with their battery in them. A battery in a crate of a kit travels as "

@@ -29,7 +29,8 @@ final class LargestRemainder {
         List<BigInteger[]> parts = whole.stream()
                 .map(weight -> total.multiply(weight).divideAndRemainder(sum))
                 .toList();
-        List<BigInteger> shares = new ArrayList<>(parts.stream().map(part -> part[0]).toList());
+        List<BigInteger> shares =
+                new ArrayList<>(parts.stream().map(part -> part[0]).toList());
         BigInteger left = shares.isEmpty() ? BigInteger.ZERO : total.subtract(sum(shares));
         List<BigInteger> remainders = parts.stream().map(part -> part[1]).toList();
         largest(remainders, left.intValueExact())

@@ -14,7 +14,8 @@ final class RoadFindings {
             return List.of();
         }
         RoadPoints points = together.points();
-        String load = number(points.points()) + " points" + others(together.shipments().size() - 1);
+        String load = number(points.points()) + " points"
+                + others(together.shipments().size() - 1);
         return List.of(ShipFinding.look("Road", load + ", against 1000 for small loads: " + meaning(points)));
     }
 

@@ -45,7 +45,15 @@ public final class Shipper {
         });
         List<CustomsLine> customs = CustomsMaker.of(goods, priced);
         return new Shipment(
-                priced.bill(), workshop, shipping, route, crates, tooLarge, list.heldBack(), customs, priced.totalPrice());
+                priced.bill(),
+                workshop,
+                shipping,
+                route,
+                crates,
+                tooLarge,
+                list.heldBack(),
+                customs,
+                priced.totalPrice());
     }
 
     private SortedMap<Load, List<Goods>> loads(List<Goods> goods) {

@@ -82,7 +82,9 @@ class ShipCommandTest {
     void a_battery_without_its_number_stops() throws IOException {
         Path catalogue = ChangedCatalogue.in(
                 folder,
-                "parts/common-low-voltage.json", ", \"transport\": {\"un\": \"UN 2800\", \"class\": \"8\"}", "");
+                "parts/common-low-voltage.json",
+                ", \"transport\": {\"un\": \"UN 2800\", \"class\": \"8\"}",
+                "");
         Ran ran = boltlore("ship", FIRST, "--catalog", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out()).contains("LV-B70").contains("has no UN number");

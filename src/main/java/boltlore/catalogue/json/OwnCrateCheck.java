@@ -19,7 +19,9 @@ final class OwnCrateCheck {
                 .distinct()
                 .toList();
         catalogue.shipping().ownCrates().stream()
-                .filter(own -> !bags.isEmpty() && !bags.contains(own.bag()) && reading.places().know(own))
+                .filter(own -> !bags.isEmpty()
+                        && !bags.contains(own.bag())
+                        && reading.places().know(own))
                 .forEach(own -> fault(own, bags, reading));
     }
 

@@ -85,8 +85,8 @@ final class CratesDrawing {
     }
 
     private void box(double left, double top, double end, double foot) {
-        marks.add(Mark.outline(List.of(
-                new Point(left, top), new Point(end, top), new Point(end, foot), new Point(left, foot))));
+        marks.add(Mark.outline(
+                List.of(new Point(left, top), new Point(end, top), new Point(end, foot), new Point(left, foot))));
     }
 
     private void words(Crate crate, Point middle, double top) {

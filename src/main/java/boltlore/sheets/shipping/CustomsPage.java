@@ -100,11 +100,13 @@ final class CustomsPage {
     /** The heading's own words where it is among the usual ones, and the heaviest goods. */
     private static String goods(CustomsLine line) {
         List<String> names = line.goods().stream()
-                .sorted(Comparator.comparing((Goods goods) -> goods.kg(goods.packed())).reversed())
+                .sorted(Comparator.comparing((Goods goods) -> goods.kg(goods.packed()))
+                        .reversed())
                 .map(CustomsPage::name)
                 .distinct()
                 .toList();
-        String heading = Tariff.of(line.hs()).map(tariff -> tariff.says() + ": ").orElse("");
+        String heading =
+                Tariff.of(line.hs()).map(tariff -> tariff.says() + ": ").orElse("");
         String more = names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "";
         return heading + names.stream().limit(NAMED).collect(Collectors.joining("; ")) + more;
     }

@@ -26,7 +26,8 @@ final class GlancePage {
     private GlancePage() {}
 
     static PageBuilder of(Shipment shipment, Consignment together, LoadWords words, String footer) {
-        PageBuilder page = Page.named("Crates").footer(footer).title("Shipping papers").add(head(shipment));
+        PageBuilder page =
+                Page.named("Crates").footer(footer).title("Shipping papers").add(head(shipment));
         if (!shipment.crates().isEmpty()) {
             page.picture(CratesDrawing.of(shipment.crates()));
             page.add(CratesTable.of(shipment, words));

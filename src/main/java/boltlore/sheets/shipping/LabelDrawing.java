@@ -58,7 +58,10 @@ final class LabelDrawing {
     }
 
     private void written() {
-        line(shipment.workshop().name() + " – " + shipment.shipping().consignor().phone(), 3);
+        line(
+                shipment.workshop().name() + " – "
+                        + shipment.shipping().consignor().phone(),
+                3);
         line(shipment.order().name(), 9);
         String all = say("of") + " " + shipment.crates().size();
         line(say("crate") + " " + crate.number() + " " + all, 9);

@@ -14,8 +14,7 @@ record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases 
 
     /** 'Rear bay, Drive unit'; of dangerous goods with the UN number. */
     String of(Load load) {
-        String own = shipping
-                .ownCrate(load.bag())
+        String own = shipping.ownCrate(load.bag())
                 .map(OwnCrate::says)
                 .map(says -> says.in(language))
                 .orElse("");

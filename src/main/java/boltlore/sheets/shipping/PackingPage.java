@@ -34,7 +34,8 @@ final class PackingPage {
     private PackingPage(Shipment shipment, Phrases phrases) {
         this.shipment = shipment;
         this.phrases = phrases;
-        this.words = new LoadWords(shipment.workshop(), shipment.shipping(), shipment.order().language(), phrases);
+        this.words = new LoadWords(
+                shipment.workshop(), shipment.shipping(), shipment.order().language(), phrases);
     }
 
     static PageBuilder of(Shipment shipment, Map<String, Finish> finishes, Phrases phrases) {
@@ -58,7 +59,10 @@ final class PackingPage {
         Order order = shipment.order();
         ParticularsBuilder says = Particulars.named("order")
                 .say("order", phrases.say("order"), order.name())
-                .say("vehicle", phrases.say("vehicle"), order.choices().family().says().in(order.language()))
+                .say(
+                        "vehicle",
+                        phrases.say("vehicle"),
+                        order.choices().family().says().in(order.language()))
                 .say("customer", phrases.say("customer"), order.customer());
         if (!order.partner().isEmpty()) {
             says.say("partner", phrases.say("partner"), order.partner());
@@ -70,7 +74,10 @@ final class PackingPage {
         if (shipment.order().due() != null) {
             says.say("due", phrases.say("due"), shipment.order().due());
         }
-        return says.say("crates", phrases.say("crates"), String.valueOf(shipment.crates().size()))
+        return says.say(
+                        "crates",
+                        phrases.say("crates"),
+                        String.valueOf(shipment.crates().size()))
                 .say("net", phrases.say("net") + " (kg)", KG, shipment.netKg())
                 .say("gross", phrases.say("gross") + " (kg)", KG, shipment.grossKg());
     }

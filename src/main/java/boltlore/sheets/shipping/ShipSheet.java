@@ -38,8 +38,7 @@ public final class ShipSheet {
         return book.build();
     }
 
-    private static List<PageBuilder> pages(
-            Shipment shipment, Consignment together, Map<String, Finish> finishes) {
+    private static List<PageBuilder> pages(Shipment shipment, Consignment together, Map<String, Finish> finishes) {
         String language = shipment.order().language();
         String footer = "Shipping papers, order " + shipment.order().name();
         List<PageBuilder> pages = new ArrayList<>();
