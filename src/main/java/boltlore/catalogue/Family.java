@@ -23,9 +23,10 @@ public record Family(
         List<Companion> companions,
         List<Accepted> accepted,
         Weights weights,
-        Electrics electrics) {
+        Electrics electrics,
+        EndOfLine endOfLine) {
 
-    /** A family of which no finding has been accepted, and that says nothing about weights and high voltage. */
+    /** A family of which no finding has been accepted, and that says nothing about weights, high voltage and tests. */
     public Family(
             String name,
             Wording says,
@@ -48,7 +49,8 @@ public record Family(
                 companions,
                 List.of(),
                 Weights.NONE,
-                Electrics.NONE);
+                Electrics.NONE,
+                EndOfLine.NONE);
     }
 
     /** What may be chosen of this family among those options and limits, without anything that it brings. */

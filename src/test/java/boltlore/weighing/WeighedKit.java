@@ -104,6 +104,7 @@ public final class WeighedKit {
                 plain.companions(),
                 plain.accepted(),
                 new Weights(removed, aboard, stations, subSystems),
-                plain.electrics());
+                plain.electrics(),
+                plain.endOfLine());
     }
 }

@@ -105,7 +105,8 @@ final class Assembly {
                 companions,
                 head.accepted(),
                 file(folder + "weights.json", "weights", new WeightsFile(inFamily)::read),
-                file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily)::read));
+                file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily)::read),
+                file(folder + "tests.json", "tests", new TestsFile(inFamily)::read));
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

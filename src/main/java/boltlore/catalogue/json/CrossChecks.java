@@ -24,6 +24,7 @@ final class CrossChecks {
             new PositionLoops(family, reading).check();
             HoldingCheck.check(family, reading);
             StationsCheck.check(family, reading);
+            TestsCheck.check(family, reading);
             Set<PartNumber> reach = graph.with(family).reach(family);
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);

@@ -1,5 +1,6 @@
 package boltlore.coating.written;
 
+import boltlore.csv.CsvText;
 import boltlore.faults.Fault;
 import boltlore.json.Faults;
 import java.math.BigDecimal;

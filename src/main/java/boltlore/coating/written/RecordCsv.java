@@ -3,6 +3,7 @@ package boltlore.coating.written;
 import boltlore.coating.FilmAcceptance;
 import boltlore.coating.FilmReading;
 import boltlore.coating.PowderIssued;
+import boltlore.csv.CsvText;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.Faults;

@@ -1,4 +1,4 @@
-package boltlore.coating.written;
+package boltlore.csv;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +32,11 @@ final class CsvScanner {
         }
         endLine();
         return lines;
+    }
+
+    /** Whether the text ended within a quoted cell, as one does that was cut off. */
+    boolean endedInQuotes() {
+        return quoted;
     }
 
     private void letter(char letter) {

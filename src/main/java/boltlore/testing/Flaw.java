@@ -1,0 +1,4 @@
+package boltlore.testing;
+
+/** Why what was written down cannot be judged. */
+public record Flaw(String found, String expected) {}

@@ -1,0 +1,76 @@
+package boltlore.testing;
+
+import boltlore.catalogue.Buses;
+import boltlore.catalogue.Facts;
+import boltlore.catalogue.Role;
+import boltlore.charging.ChosenPower;
+import boltlore.charging.Isolation;
+import boltlore.charging.PilotDuty;
+import boltlore.charging.Power;
+import boltlore.choices.Choices;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+
+/** Limits that come from the mains side: the customer's supply, inlet, charger and export socket. */
+final class MainsRules {
+
+    private static final int MEGA = 6;
+    private static final int KILO = 3;
+    private static final String NO_SUPPLY = "current of the supply not known";
+
+    private final Choices choices;
+
+    MainsRules(Choices choices) {
+        this.choices = choices;
+    }
+
+    /** {@link Isolation} of an AC bus, with the voltage between two lines where there are three phases. */
+    Figure isolation() {
+        Facts supply = choices.facts(Role.SUPPLY).or(choices.facts(Role.INLET));
+        BigDecimal volts = supply.volts();
+        if (volts == null) {
+            return Figure.missing("voltage of the mains not known");
+        }
+        boolean three = supply.phases() != null && supply.phases() == 3;
+        BigDecimal between = three ? betweenLines(volts) : volts;
+        BigDecimal ohm = Isolation.limitOhm(Buses.SEPARATE_AC, between);
+        String perVolt = Figure.plain(Isolation.ohmPerVolt(Buses.SEPARATE_AC));
+        return Figure.of(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Figure.plain(between) + " V");
+    }
+
+    /** √3 times the voltage of one phase, rounded to a volt. */
+    private static BigDecimal betweenLines(BigDecimal volts) {
+        return volts.multiply(BigDecimal.valueOf(3).sqrt(MathContext.DECIMAL64)).setScale(0, java.math.RoundingMode.HALF_UP);
+    }
+
+    /** {@link PilotDuty} that offers the current of the customer's supply. */
+    Figure pilotDuty() {
+        BigDecimal amps = choices.facts(Role.SUPPLY).amps();
+        Optional<BigDecimal> duty = amps == null ? Optional.empty() : PilotDuty.offering(amps);
+        return duty.map(percent -> Figure.of(percent, "%", Figure.plain(amps) + " A"))
+                .orElseGet(() -> Figure.missing(NO_SUPPLY));
+    }
+
+    /** What the weakest of supply, inlet and charger lets through, in each phase. */
+    Figure chargeAmps() {
+        return charging()
+                .map(power -> Figure.of(power.amps(), "A", power.says()))
+                .orElseGet(() -> Figure.missing(NO_SUPPLY));
+    }
+
+    Figure chargePower() {
+        return charging()
+                .map(power -> Figure.of(power.watts().movePointLeft(KILO), "kW", power.says()))
+                .orElseGet(() -> Figure.missing(NO_SUPPLY));
+    }
+
+    private Optional<Power> charging() {
+        return ChosenPower.charging(choices);
+    }
+
+    Figure exportVolts() {
+        BigDecimal volts = choices.facts(Role.EXPORT).volts();
+        return volts == null ? Figure.missing("voltage of the socket not known") : Figure.of(volts, "V", "");
+    }
+}
