@@ -30,6 +30,8 @@ import picocli.CommandLine.Spec;
             PriceCommand.class,
             ChargeCommand.class,
             ShipCommand.class,
+            TestCommand.class,
+            TestResultCommand.class,
             CheckCommand.class,
             ProveCommand.class
         },

@@ -29,7 +29,7 @@ public record Box(String key, Quantity quantity, @Nullable Scale scale) {
             this.sign = sign;
         }
 
-        String key() {
+        public String key() {
             return key;
         }
 

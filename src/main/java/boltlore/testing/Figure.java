@@ -2,27 +2,41 @@ package boltlore.testing;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A limit or target as a number.
+ * A limit or target as a number, or what is missing to work it out.
  *
- * @param value null where it cannot be worked out
  * @param itselfFails whether a reading that is just the limit fails
- * @param basis how it comes about in figures, or what is missing
+ * @param basis how it comes about in figures; empty where it stands in a standard or in the catalogue
  */
 record Figure(
-        @Nullable BigDecimal value, boolean itselfFails, String unit, String basis) {
+        @Nullable BigDecimal value, boolean itselfFails, String unit, String basis, @Nullable NotKnown missing) {
 
-    /** Limits are shown and kept to so many digits: no instrument of a workshop shows more. */
-    private static final MathContext SHOWN = new MathContext(4);
+    /** Limits are shown and kept to so many digits, as no instrument of a workshop shows more. */
+    private static final int DIGITS = 4;
 
     static Figure of(BigDecimal value, String unit, String basis) {
-        return new Figure(value.round(SHOWN), false, unit, basis);
+        return rounded(value, RoundingMode.HALF_UP, unit, basis);
     }
 
-    static Figure missing(String what) {
-        return new Figure(null, false, "", what);
+    /** Rounded up, so that nothing passes that would not. */
+    static Figure least(BigDecimal value, String unit, String basis) {
+        return rounded(value, RoundingMode.CEILING, unit, basis);
+    }
+
+    /** Rounded down, so that nothing passes that would not. */
+    static Figure most(BigDecimal value, String unit, String basis) {
+        return rounded(value, RoundingMode.FLOOR, unit, basis);
+    }
+
+    private static Figure rounded(BigDecimal value, RoundingMode how, String unit, String basis) {
+        return new Figure(value.round(new MathContext(DIGITS, how)), false, unit, basis, null);
+    }
+
+    static Figure missing(NotKnown what) {
+        return new Figure(null, false, "", "", what);
     }
 
     static String plain(BigDecimal number) {

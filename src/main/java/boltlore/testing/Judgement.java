@@ -18,7 +18,7 @@ public sealed interface Judgement {
     record Unreadable(List<Flaw> flaws) implements Judgement {}
 
     /** Nothing to hold the reading against. */
-    record NoLimit(String why) implements Judgement {}
+    record NoLimit(NotKnown what) implements Judgement {}
 
     default boolean passed() {
         return this instanceof Passed;

@@ -19,7 +19,7 @@ public sealed interface Limit {
     record InState(FoundState state) implements Limit {}
 
     /** No limit can be worked out, so no reading passes. */
-    record Unknown(String why) implements Limit {}
+    record Unknown(NotKnown what) implements Limit {}
 
     /**
      * By how much the number misses the limit, in its unit; 0 where it keeps it.

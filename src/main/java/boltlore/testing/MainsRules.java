@@ -10,6 +10,7 @@ import boltlore.charging.Power;
 import boltlore.choices.Choices;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /** Limits that come from the mains side: the customer's supply, inlet, charger and export socket. */
@@ -17,7 +18,6 @@ final class MainsRules {
 
     private static final int MEGA = 6;
     private static final int KILO = 3;
-    private static final String NO_SUPPLY = "current of the supply not known";
 
     private final Choices choices;
 
@@ -30,39 +30,39 @@ final class MainsRules {
         Facts supply = choices.facts(Role.SUPPLY).or(choices.facts(Role.INLET));
         BigDecimal volts = supply.volts();
         if (volts == null) {
-            return Figure.missing("voltage of the mains not known");
+            return Figure.missing(NotKnown.SUPPLY);
         }
         boolean three = supply.phases() != null && supply.phases() == 3;
         BigDecimal between = three ? betweenLines(volts) : volts;
         BigDecimal ohm = Isolation.limitOhm(Buses.SEPARATE_AC, between);
         String perVolt = Figure.plain(Isolation.ohmPerVolt(Buses.SEPARATE_AC));
-        return Figure.of(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Figure.plain(between) + " V");
+        return Figure.least(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Figure.plain(between) + " V");
     }
 
     /** √3 times the voltage of one phase, rounded to a volt. */
     private static BigDecimal betweenLines(BigDecimal volts) {
-        return volts.multiply(BigDecimal.valueOf(3).sqrt(MathContext.DECIMAL64)).setScale(0, java.math.RoundingMode.HALF_UP);
+        return volts.multiply(BigDecimal.valueOf(3).sqrt(MathContext.DECIMAL64)).setScale(0, RoundingMode.HALF_UP);
     }
 
     /** {@link PilotDuty} that offers the current of the customer's supply. */
     Figure pilotDuty() {
-        BigDecimal amps = choices.facts(Role.SUPPLY).amps();
-        Optional<BigDecimal> duty = amps == null ? Optional.empty() : PilotDuty.offering(amps);
-        return duty.map(percent -> Figure.of(percent, "%", Figure.plain(amps) + " A"))
-                .orElseGet(() -> Figure.missing(NO_SUPPLY));
+        return Optional.ofNullable(choices.facts(Role.SUPPLY).amps())
+                .flatMap(amps -> PilotDuty.offering(amps)
+                        .map(percent -> Figure.of(percent, "%", Figure.plain(amps) + " A")))
+                .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
     }
 
     /** What the weakest of supply, inlet and charger lets through, in each phase. */
     Figure chargeAmps() {
         return charging()
-                .map(power -> Figure.of(power.amps(), "A", power.says()))
-                .orElseGet(() -> Figure.missing(NO_SUPPLY));
+                .map(power -> Figure.most(power.amps(), "A", power.says()))
+                .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
     }
 
     Figure chargePower() {
         return charging()
                 .map(power -> Figure.of(power.watts().movePointLeft(KILO), "kW", power.says()))
-                .orElseGet(() -> Figure.missing(NO_SUPPLY));
+                .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
     }
 
     private Optional<Power> charging() {
@@ -71,6 +71,6 @@ final class MainsRules {
 
     Figure exportVolts() {
         BigDecimal volts = choices.facts(Role.EXPORT).volts();
-        return volts == null ? Figure.missing("voltage of the socket not known") : Figure.of(volts, "V", "");
+        return volts == null ? Figure.missing(NotKnown.SOCKET) : Figure.of(volts, "V", "");
     }
 }

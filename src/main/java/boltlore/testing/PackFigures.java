@@ -2,6 +2,7 @@ package boltlore.testing;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Buses;
+import boltlore.charging.Isolation;
 import boltlore.charging.Precharge;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -23,6 +24,11 @@ record PackFigures(
         @Nullable Precharge precharge,
         @Nullable BigDecimal tripMilliamps,
         @Nullable BigDecimal tripMilliseconds) {
+
+    /** What the known resistor of an isolation test should about be. */
+    BigDecimal suitedOhm() {
+        return Isolation.ohmPerVolt(buses).multiply(nominalVolts);
+    }
 
     /** Empty where the family says nothing about the pack of this kit. */
     static Optional<PackFigures> of(Bill bill) {

@@ -1,6 +1,5 @@
 package boltlore.testing;
 
-import boltlore.catalogue.Buses;
 import boltlore.charging.Bonding;
 import boltlore.charging.Isolation;
 import boltlore.charging.Precharge;
@@ -12,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 /** Limits that come from the pack and its link. The formulas stand in {@code charging}, each with its source. */
 final class PackRules {
 
-    private static final String NO_PACK = "voltage of the pack not known";
     private static final int KILO = 3;
 
     private final Optional<PackFigures> pack;
@@ -23,11 +21,11 @@ final class PackRules {
 
     /** {@link Bonding}: UN Regulation 100. */
     static Figure bonding() {
-        return new Figure(Bonding.LIMIT_OHM, true, "ohm", "");
+        return new Figure(Bonding.LIMIT_OHM, true, "ohm", "", null);
     }
 
     static Figure bondingAmps() {
-        return Figure.of(Bonding.LEAST_AMPS, "A", "");
+        return Figure.least(Bonding.LEAST_AMPS, "A", "");
     }
 
     /** {@link Isolation}: UN Regulation 100, with the highest voltage that the pack reaches. */
@@ -36,15 +34,14 @@ final class PackRules {
                     BigDecimal volts = figures.highestVolts();
                     BigDecimal perVolt = Isolation.ohmPerVolt(figures.buses());
                     BigDecimal ohm = Isolation.limitOhm(figures.buses(), volts);
-                    return Figure.of(
+                    return Figure.least(
                             ohm.movePointLeft(KILO), "kohm", Figure.plain(perVolt) + " ohm/V × " + Figure.plain(volts) + " V");
                 })
-                .orElseGet(() -> Figure.missing(NO_PACK));
+                .orElseGet(() -> Figure.missing(NotKnown.PACK));
     }
 
-    /** What the known resistor should about be, in ohm: limit in ohm per volt times nominal voltage. */
-    static BigDecimal suitedOhm(Buses buses, BigDecimal nominalVolts) {
-        return Isolation.ohmPerVolt(buses).multiply(nominalVolts);
+    @Nullable BigDecimal suitedOhm() {
+        return pack.map(PackFigures::suitedOhm).orElse(null);
     }
 
     /** {@link Precharge}: t = −R C ln(1 − k). */
@@ -55,24 +52,24 @@ final class PackRules {
                         "ms",
                         "-R C ln(1 - k), R = " + Figure.plain(precharge.resistorOhm()) + " ohm, C = "
                                 + Figure.plain(precharge.microfarad()) + " µF, k = " + Precharge.GATE))
-                .orElseGet(() -> Figure.missing("precharge resistor and capacitance not known"));
+                .orElseGet(() -> Figure.missing(NotKnown.PRECHARGE));
     }
 
     static Figure prechargeVolts() {
-        return Figure.of(Precharge.GATE.movePointRight(2), "%", "Vc / Vb");
+        return Figure.least(Precharge.GATE.movePointRight(2), "%", "Vc / Vb");
     }
 
     Figure tripAmps() {
-        return trip(PackFigures::tripMilliamps, "mA", "rated residual current");
+        return trip(PackFigures::tripMilliamps, "mA");
     }
 
     Figure tripTime() {
-        return trip(PackFigures::tripMilliseconds, "ms", "rated time to cut off");
+        return trip(PackFigures::tripMilliseconds, "ms");
     }
 
-    private Figure trip(Function<PackFigures, @Nullable BigDecimal> read, String unit, String what) {
+    private Figure trip(Function<PackFigures, @Nullable BigDecimal> read, String unit) {
         return pack.map(read)
-                .map(value -> Figure.of(value, unit, ""))
-                .orElseGet(() -> Figure.missing(what + " not known"));
+                .map(value -> Figure.most(value, unit, ""))
+                .orElseGet(() -> Figure.missing(NotKnown.TRIP));
     }
 }

@@ -3,6 +3,7 @@ package boltlore.testing;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Demand;
 import boltlore.catalogue.Instrument;
+import boltlore.catalogue.LimitRule;
 import java.math.BigDecimal;
 
 /** Turns what a test asks for into the limit of one kit. */
@@ -54,12 +55,13 @@ final class Reckoner {
                     case CHARGE_POWER -> mains.chargePower();
                     case EXPORT_VOLTS -> mains.exportVolts();
                 };
-        return new Reckoned(limit(figure, demand), figure.basis(), figure.unit());
+        BigDecimal suited = demand.rule() == LimitRule.ISOLATION ? pack.suitedOhm() : null;
+        return new Reckoned(limit(figure, demand), figure.basis(), figure.unit(), suited);
     }
 
     private static Limit limit(Figure figure, Demand.Reckoned demand) {
         if (figure.value() == null) {
-            return new Limit.Unknown(figure.basis());
+            return new Limit.Unknown(figure.missing() == null ? NotKnown.PACK : figure.missing());
         }
         return switch (demand.rule().way()) {
             case AT_LEAST -> new Limit.AtLeast(figure.value());

@@ -86,6 +86,7 @@ public final class TestPlanner {
                 reckoned.limit(),
                 reckoned.basis(),
                 reckoned.unit(),
+                reckoned.suitedOhm(),
                 Boxes.of(key, test, endOfLine.instrument(test.instrument())));
     }
 

@@ -3,6 +3,7 @@ package boltlore.testing;
 import boltlore.catalogue.Instrument;
 import boltlore.catalogue.KitTest;
 import boltlore.catalogue.TestGroup;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param at null where the kit is tested as a whole
  * @param basis how the limit comes about, in figures; empty where it stands in the catalogue
  * @param unit of result and limit, empty where a state is found
+ * @param suitedOhm what the known resistor of an isolation test should about be, in ohm; null with other tests
  * @param boxes what must be written down
  */
 public record TestRow(
@@ -24,6 +26,7 @@ public record TestRow(
         Limit limit,
         String basis,
         String unit,
+        @Nullable BigDecimal suitedOhm,
         List<Box> boxes) {
 
     public TestRow {

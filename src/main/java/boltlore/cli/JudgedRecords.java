@@ -1,0 +1,117 @@
+package boltlore.cli;
+
+import boltlore.answers.OrderKit;
+import boltlore.faults.Fault;
+import boltlore.faults.Nearest;
+import boltlore.faults.Outcome;
+import boltlore.json.Json;
+import boltlore.json.JsonFile;
+import boltlore.testing.Judge;
+import boltlore.testing.Reading;
+import boltlore.testing.TestPlan;
+import boltlore.testing.TestPlanner;
+import boltlore.testing.Verdict;
+import boltlore.testing.written.TestRecord;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Brings records together with the orders that they belong to, and has them judged. */
+final class JudgedRecords {
+
+    private final Bench bench;
+    private final Map<String, Path> orders;
+    private final LocalDate today;
+    private final List<Fault> faults = new ArrayList<>();
+    private final List<Verdict> verdicts = new ArrayList<>();
+
+    private JudgedRecords(Bench bench, Map<String, Path> orders, LocalDate today) {
+        this.bench = bench;
+        this.orders = orders;
+        this.today = today;
+    }
+
+    /** @param among order files, or folders of them */
+    static Outcome<List<Verdict>> read(Bench bench, List<Path> files, List<Path> among, LocalDate today) {
+        return OrderFiles.of(among)
+                .then(all -> new JudgedRecords(bench, byName(all), today).judged(files));
+    }
+
+    /** Orders that cannot be read are passed over: they are told where a record needs one of them. */
+    private static Map<String, Path> byName(List<Path> files) {
+        Map<String, Path> byName = new TreeMap<>();
+        for (Path file : files) {
+            if (JsonFile.read(file) instanceof Outcome.Sound<Json> sound
+                    && sound.value() instanceof Json.Obj object
+                    && object.members().get("order") instanceof Json.Text name) {
+                byName.putIfAbsent(name.text(), file);
+            }
+        }
+        return byName;
+    }
+
+    private Outcome<List<Verdict>> judged(List<Path> files) {
+        Map<String, List<TestRecord>> byOrder = new LinkedHashMap<>();
+        for (Path file : files) {
+            Outcome<List<TestRecord>> records = TestRecord.read(file);
+            faults.addAll(records.faults());
+            if (records instanceof Outcome.Sound<List<TestRecord>> sound) {
+                sound.value().forEach(record -> byOrder.computeIfAbsent(record.order(), name -> new ArrayList<>())
+                        .add(record));
+            }
+        }
+        byOrder.forEach(this::order);
+        return faults.isEmpty() ? Outcome.sound(verdicts) : Outcome.faulty(faults);
+    }
+
+    private void order(String name, List<TestRecord> records) {
+        Path file = orders.get(name);
+        if (file == null) {
+            records.forEach(this::unknown);
+            return;
+        }
+        Outcome<OrderKit> kit = bench.kit(file, false);
+        faults.addAll(kit.faults());
+        if (kit instanceof Outcome.Sound<OrderKit> sound) {
+            kit(file, sound.value(), records);
+        }
+    }
+
+    private void unknown(TestRecord record) {
+        String advice = Nearest.advice(record.order(), orders.keySet(), "Name its file with --order.");
+        faults.add(Fault.of(
+                record.file(), "a record of order " + record.order(), "an order among those that are known", advice));
+    }
+
+    private void kit(Path file, OrderKit kit, List<TestRecord> records) {
+        if (kit.bill() == null || !kit.issuesSheets()) {
+            String found = "order " + kit.order().name() + ", whose sheets are stopped";
+            faults.add(Fault.of(file.toString(), found, "an order with a kit", "Ask 'boltlore kit' what stops it."));
+            return;
+        }
+        TestPlan plan = TestPlanner.of(bench.catalogue(), kit.bill());
+        List<TestRecord> others = records.stream()
+                .filter(record -> !record.revision().equals(plan.revision()))
+                .toList();
+        others.forEach(record -> faults.add(otherRevision(record, plan)));
+        if (others.isEmpty()) {
+            List<Reading> readings = records.stream()
+                    .flatMap(record -> record.readings().stream())
+                    .toList();
+            verdicts.add(Judge.of(plan, readings, today));
+        }
+    }
+
+    private static Fault otherRevision(TestRecord record, TestPlan plan) {
+        return Fault.of(
+                record.file(),
+                "limits of catalogue revision " + record.revision(),
+                "revision " + plan.revision() + ", as the catalogue is now",
+                "Name the catalogue that the sheet was printed from with --catalog, or print the sheet again and copy"
+                        + " the readings.");
+    }
+}

@@ -1,0 +1,83 @@
+package boltlore.cli;
+
+import boltlore.exports.Exports;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.sheets.orders.SheetFormats;
+import boltlore.sheets.testing.ReportSheet;
+import boltlore.testing.Verdict;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Filled-in records of tests, judged. */
+@Command(
+        name = "test-result",
+        description =
+                "Judge filled-in records of end-of-line tests: name what failed and what is missing, and write a test"
+                        + " report for each order.")
+final class TestResultCommand extends RoomCommand {
+
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "Filled-in records, CSV or JSON, of one order or of several. A later reading replaces an earlier one.")
+    private List<Path> files = new ArrayList<>();
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
+
+    @Option(
+            names = "--order",
+            paramLabel = "ORDER",
+            description = "Order files, or folders of them, among which the records' orders are; without it the folder"
+                    + " 'orders' of the catalogue.")
+    private List<Path> orders = new ArrayList<>();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Where the orders' folders are written; without it 'exports/test-report' here.")
+    private Path out = Path.of("exports", "test-report");
+
+    @Override
+    int run(Screen screen) {
+        HeadStart.forSheets();
+        List<Path> among = orders.isEmpty() ? List.of(catalogue.folder().resolve("orders")) : orders;
+        return done(
+                screen,
+                Bench.of(catalogue)
+                        .then(bench -> JudgedRecords.read(bench, files, among, LocalDate.now())
+                                .then(verdicts -> Outcome.sound(issue(screen, bench, verdicts)))));
+    }
+
+    private int issue(Screen screen, Bench bench, List<Verdict> verdicts) {
+        List<Path> written = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        for (Verdict verdict : verdicts) {
+            Outcome<List<Path>> outcome = Exports.write(
+                    out.resolve(verdict.plan().order()),
+                    SheetFormats.of(List.of(ReportSheet.of(verdict, bench.catalogue().workshop()))));
+            faults.addAll(outcome.faults());
+            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
+                written.addAll(paths.value());
+            }
+        }
+        return faults.isEmpty() ? told(screen, verdicts, written) : refused(faults, Exit.NOT_WRITTEN);
+    }
+
+    private int told(Screen screen, List<Verdict> verdicts, List<Path> written) {
+        if (json()) {
+            screen.line(TestVerdictAnswer.json(verdicts, written));
+        } else {
+            verdicts.forEach(verdict -> TestVerdictText.print(screen, verdict));
+            screen.line("Test report written to " + out);
+        }
+        return verdicts.stream().allMatch(Verdict::passed) ? Exit.OK : Exit.STOPPED;
+    }
+}

@@ -1,0 +1,33 @@
+package boltlore.cli;
+
+import boltlore.sheets.testing.TestWords;
+import boltlore.sheets.testing.VerdictWords;
+import boltlore.testing.JudgedRow;
+import boltlore.testing.Reading;
+import boltlore.testing.Verdict;
+
+/** A verdict for the terminal: what did not pass, and why. */
+final class TestVerdictText {
+
+    private static final VerdictWords WORDS = new VerdictWords(TestWords.in("en"));
+
+    private TestVerdictText() {}
+
+    static void print(Screen screen, Verdict verdict) {
+        screen.heading(verdict.plan().order() + ": " + WORDS.headline(verdict));
+        verdict.open().forEach(row -> screen.wrapped(2, says(row)));
+        verdict.strangers().forEach(reading -> screen.wrapped(2, stranger(reading)));
+    }
+
+    private static String says(JudgedRow judged) {
+        String found = WORDS.found(judged).isEmpty() ? "" : WORDS.found(judged) + ", ";
+        String why = WORDS.why(judged).isEmpty() ? "" : "; " + WORDS.why(judged);
+        return WORDS.verdict(judged.judgement()) + ": " + WORDS.tested(judged.row()) + ": " + found + "limit "
+                + WORDS.limit(judged.row()) + why;
+    }
+
+    private static String stranger(Reading reading) {
+        return "not of this kit: " + reading.box() + " is filled in with " + reading.value() + " (" + reading.file()
+                + ", line " + reading.line() + ")";
+    }
+}

@@ -1,0 +1,32 @@
+package boltlore.cli;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.sheets.SheetFile;
+import boltlore.sheets.orders.SheetFormats;
+import boltlore.sheets.testing.EmptyRecord;
+import boltlore.sheets.testing.TestSheet;
+import boltlore.testing.TestPlan;
+import boltlore.testing.TestPlanner;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** An order's tests with what they stand on. */
+record TestedOrder(Catalogue catalogue, TestPlan plan) {
+
+    static TestedOrder of(Catalogue catalogue, Bill bill) {
+        return new TestedOrder(catalogue, TestPlanner.of(catalogue, bill));
+    }
+
+    String name() {
+        return plan.order();
+    }
+
+    /** In a folder of the order's name: the sheets, and records to be filled in. */
+    List<SheetFile> files() {
+        return Stream.concat(
+                        SheetFormats.of(TestSheet.of(plan, catalogue.workshop())).stream(),
+                        EmptyRecord.of(plan).stream())
+                .toList();
+    }
+}

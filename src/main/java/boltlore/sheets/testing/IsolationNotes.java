@@ -1,0 +1,31 @@
+package boltlore.sheets.testing;
+
+import boltlore.sheets.PageBuilder;
+import boltlore.testing.GroupPlan;
+import boltlore.testing.TestRow;
+import java.math.BigDecimal;
+
+/** How the isolation of this kit is measured and worked out: circuit, formula, a worked example. */
+final class IsolationNotes {
+
+    private static final int KILO = 3;
+
+    private IsolationNotes() {}
+
+    /** Nothing where no test of the group is worked out from voltages. */
+    static void on(PageBuilder page, GroupPlan plan, TestWords words) {
+        plan.rows().stream()
+                .filter(row -> row.suitedOhm() != null)
+                .findFirst()
+                .ifPresent(row -> on(page, row, words));
+    }
+
+    private static void on(PageBuilder page, TestRow row, TestWords words) {
+        BigDecimal suited = row.suitedOhm() == null ? BigDecimal.ONE : row.suitedOhm();
+        page.heading(words.say("isolation.heading"));
+        page.picture(IsolationCircuit.of(words));
+        page.note(words.say("isolation.formula", TestWords.plain(suited.movePointLeft(KILO))));
+        page.note(words.say("isolation.limit", words.limit(row), row.basis()));
+        page.note(words.say("isolation.source"));
+    }
+}

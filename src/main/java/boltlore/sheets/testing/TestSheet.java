@@ -1,0 +1,63 @@
+package boltlore.sheets.testing;
+
+import boltlore.catalogue.Workshop;
+import boltlore.order.Order;
+import boltlore.sheets.PageBuilder;
+import boltlore.sheets.PrintSetup;
+import boltlore.sheets.Workbook;
+import boltlore.sheets.WorkbookBuilder;
+import boltlore.testing.GroupPlan;
+import boltlore.testing.TestPlan;
+import java.util.List;
+
+/** The workbooks that a finished kit is tested with, in the order's language. */
+public final class TestSheet {
+
+    public static final String FILE = "end-of-line-test";
+    public static final String PAPERS = "labels-and-manual";
+
+    private TestSheet() {}
+
+    /** The test sheet, then labels and manual sections where the family has some. */
+    public static List<Workbook> of(TestPlan plan, Workshop workshop) {
+        Workbook sheet = sheet(plan, workshop);
+        return plan.labels().isEmpty() && plan.sections().isEmpty()
+                ? List.of(sheet)
+                : List.of(sheet, papers(plan, workshop));
+    }
+
+    private static Workbook sheet(TestPlan plan, Workshop workshop) {
+        TestWords words = TestWords.in(plan.bill().order().language());
+        WorkbookBuilder book = book(FILE, words.say("title"), plan, workshop, words);
+        book.page(print(FrontPage.of(plan, workshop, words), plan, words));
+        int first = 1;
+        for (GroupPlan group : plan.groups()) {
+            book.page(print(GroupPage.of(group, first, workshop, words), plan, words));
+            first += group.rows().size();
+        }
+        return book.build();
+    }
+
+    private static Workbook papers(TestPlan plan, Workshop workshop) {
+        TestWords words = TestWords.in(plan.bill().order().language());
+        WorkbookBuilder book = book(PAPERS, words.say("labels.title"), plan, workshop, words);
+        book.page(print(LabelsPage.of(plan, words), plan, words));
+        book.page(print(SectionsPage.of(plan, words), plan, words));
+        return book.build();
+    }
+
+    static WorkbookBuilder book(String file, String title, TestPlan plan, Workshop workshop, TestWords words) {
+        Order order = plan.bill().order();
+        WorkbookBuilder book = Workbook.of(file, title)
+                .about(words.say("order") + " " + order.name())
+                .by(workshop.name());
+        return order.placed() == null ? book : book.dated(order.placed());
+    }
+
+    static PageBuilder print(PageBuilder page, TestPlan plan, TestWords words) {
+        return page.print(PrintSetup.LANDSCAPE
+                .withCount(new PrintSetup.PageCount(words.say("pageWord"), words.say("pageOf")))
+                .withFooter(words.say("title") + " · " + words.say("order") + " " + plan.order() + " · "
+                        + words.say("revision") + " " + plan.revision()));
+    }
+}

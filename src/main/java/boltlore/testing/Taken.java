@@ -1,0 +1,15 @@
+package boltlore.testing;
+
+import boltlore.catalogue.FoundState;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+
+/** A reading understood. */
+sealed interface Taken {
+
+    LocalDate on();
+
+    record Number(BigDecimal number, LocalDate on) implements Taken {}
+
+    record State(FoundState state, LocalDate on) implements Taken {}
+}
