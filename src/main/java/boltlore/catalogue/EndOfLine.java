@@ -8,10 +8,7 @@ import java.util.Map;
  * them. Lists keep the order of the file.
  */
 public record EndOfLine(
-        Map<String, Instrument> instruments,
-        List<TestGroup> groups,
-        List<Label> labels,
-        List<ManualSection> sections) {
+        Map<String, Instrument> instruments, List<TestGroup> groups, List<Label> labels, List<ManualSection> sections) {
 
     /** Of a family that says nothing about tests. */
     public static final EndOfLine NONE = new EndOfLine(Map.of(), List.of(), List.of(), List.of());

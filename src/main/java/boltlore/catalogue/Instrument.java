@@ -8,4 +8,5 @@ import org.jspecify.annotations.Nullable;
  *
  * @param scale null where it shows no number and a person judges a state by it
  */
-public record Instrument(String name, Wording says, @Nullable Scale scale) {}
+public record Instrument(
+        String name, Wording says, @Nullable Scale scale) {}

@@ -10,6 +10,8 @@ public enum LimitRule {
     ISOLATION("isolation", "V", Way.AT_LEAST),
     /** Of the mains side against the chassis, with an insulation tester. */
     MAINS_ISOLATION("mains-isolation", "Mohm", Way.AT_LEAST),
+    /** Of the circuit that feeds a load, likewise. */
+    EXPORT_ISOLATION("export-isolation", "Mohm", Way.AT_LEAST),
     /** Until the link stands at the share of the pack's voltage at which the main contactor may close. */
     PRECHARGE_TIME("precharge-time", "ms", Way.AROUND),
     /** Voltage of the link as the main contactor closes, as a share of the pack's; the meter shows V, the limit is in %. */

@@ -37,8 +37,7 @@ final class JudgedRecords {
 
     /** @param among order files, or folders of them */
     static Outcome<List<Verdict>> read(Bench bench, List<Path> files, List<Path> among, LocalDate today) {
-        return OrderFiles.of(among)
-                .then(all -> new JudgedRecords(bench, byName(all), today).judged(files));
+        return OrderFiles.of(among).then(all -> new JudgedRecords(bench, byName(all), today).judged(files));
     }
 
     /** Orders that cannot be read are passed over: they are told where a record needs one of them. */
@@ -60,8 +59,9 @@ final class JudgedRecords {
             Outcome<List<TestRecord>> records = TestRecord.read(file);
             faults.addAll(records.faults());
             if (records instanceof Outcome.Sound<List<TestRecord>> sound) {
-                sound.value().forEach(record -> byOrder.computeIfAbsent(record.order(), name -> new ArrayList<>())
-                        .add(record));
+                sound.value()
+                        .forEach(record -> byOrder.computeIfAbsent(record.order(), name -> new ArrayList<>())
+                                .add(record));
             }
         }
         byOrder.forEach(this::order);

@@ -8,6 +8,7 @@ import boltlore.sheets.testing.ReportSheet;
 import boltlore.testing.Verdict;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -26,7 +27,8 @@ final class TestResultCommand extends RoomCommand {
     @Parameters(
             arity = "1..*",
             paramLabel = "FILE",
-            description = "Filled-in records, CSV or JSON, of one order or of several. A later reading replaces an earlier one.")
+            description =
+                    "Filled-in records, CSV or JSON, of one order or of several. A later reading replaces an earlier one.")
     private List<Path> files = new ArrayList<>();
 
     @Mixin
@@ -52,7 +54,7 @@ final class TestResultCommand extends RoomCommand {
         return done(
                 screen,
                 Bench.of(catalogue)
-                        .then(bench -> JudgedRecords.read(bench, files, among, LocalDate.now())
+                        .then(bench -> JudgedRecords.read(bench, files, among, LocalDate.now(ZoneId.systemDefault()))
                                 .then(verdicts -> Outcome.sound(issue(screen, bench, verdicts)))));
     }
 
@@ -62,7 +64,8 @@ final class TestResultCommand extends RoomCommand {
         for (Verdict verdict : verdicts) {
             Outcome<List<Path>> outcome = Exports.write(
                     out.resolve(verdict.plan().order()),
-                    SheetFormats.of(List.of(ReportSheet.of(verdict, bench.catalogue().workshop()))));
+                    SheetFormats.of(
+                            List.of(ReportSheet.of(verdict, bench.catalogue().workshop()))));
             faults.addAll(outcome.faults());
             if (outcome instanceof Outcome.Sound<List<Path>> paths) {
                 written.addAll(paths.value());

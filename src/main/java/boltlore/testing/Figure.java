@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param basis how it comes about in figures; empty where it stands in a standard or in the catalogue
  */
 record Figure(
-        @Nullable BigDecimal value, boolean itselfFails, String unit, String basis, @Nullable NotKnown missing) {
+        @Nullable BigDecimal value,
+        boolean itselfFails,
+        String unit,
+        String basis,
+        @Nullable NotKnown missing) {
 
     /** Limits are shown and kept to so many digits, as no instrument of a workshop shows more. */
     private static final int DIGITS = 4;
@@ -33,6 +37,14 @@ record Figure(
 
     private static Figure rounded(BigDecimal value, RoundingMode how, String unit, String basis) {
         return new Figure(value.round(new MathContext(DIGITS, how)), false, unit, basis, null);
+    }
+
+    static BigDecimal up(BigDecimal number) {
+        return number.round(new MathContext(DIGITS, RoundingMode.CEILING));
+    }
+
+    static BigDecimal down(BigDecimal number) {
+        return number.round(new MathContext(DIGITS, RoundingMode.FLOOR));
     }
 
     static Figure missing(NotKnown what) {

@@ -11,12 +11,14 @@ import java.util.stream.Collectors;
 public final class Judge {
 
     /** Later days count more; within a day what comes later in the files; a day that cannot be read counts as last. */
-    private static final Comparator<Reading> AS_THEY_COUNT = Comparator.comparing(
-            reading -> ReadingCheck.day(reading.on()).orElse(LocalDate.MAX));
+    private static final Comparator<Reading> AS_THEY_COUNT =
+            Comparator.comparing(reading -> ReadingCheck.day(reading.on()).orElse(LocalDate.MAX));
 
     private Judge() {}
 
     /**
+     * The verdict on one kit.
+     *
      * @param readings of that order's kit, in the order of the files; empty boxes may be among them
      * @param today no reading is of a later day
      */
@@ -31,7 +33,9 @@ public final class Judge {
         return new Verdict(
                 plan,
                 rows,
-                filled.stream().filter(reading -> !known.contains(reading.box())).toList());
+                filled.stream()
+                        .filter(reading -> !known.contains(reading.box()))
+                        .toList());
     }
 
     private static JudgedRow judged(TestRow row, List<Reading> filled, TestPlan plan, LocalDate today) {

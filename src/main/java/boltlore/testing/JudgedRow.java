@@ -11,10 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param result what they come to, in the row's unit; null where it is no number or nobody can say
  */
 public record JudgedRow(
-        TestRow row,
-        List<Reading> readings,
-        @Nullable BigDecimal result,
-        Judgement judgement) {
+        TestRow row, List<Reading> readings, @Nullable BigDecimal result, Judgement judgement) {
 
     public JudgedRow {
         readings = List.copyOf(readings);

@@ -8,7 +8,11 @@ public sealed interface Judgement {
 
     record Passed() implements Judgement {}
 
-    /** @param by how far beyond its limit, in the row's unit; 0 where the limit itself fails, or a state was found */
+    /**
+     * Beyond its limit.
+     *
+     * @param by how far beyond its limit, in the row's unit; 0 where the limit itself fails, or a state was found
+     */
     record Failed(BigDecimal by) implements Judgement {}
 
     /** These boxes are not filled in. */

@@ -33,10 +33,19 @@ final class MainsRules {
             return Figure.missing(NotKnown.SUPPLY);
         }
         boolean three = supply.phases() != null && supply.phases() == 3;
-        BigDecimal between = three ? betweenLines(volts) : volts;
-        BigDecimal ohm = Isolation.limitOhm(Buses.SEPARATE_AC, between);
+        return isolation(three ? betweenLines(volts) : volts);
+    }
+
+    /** The same with the voltage of the export socket. */
+    Figure exportIsolation() {
+        BigDecimal volts = choices.facts(Role.EXPORT).volts();
+        return volts == null ? Figure.missing(NotKnown.SOCKET) : isolation(volts);
+    }
+
+    private static Figure isolation(BigDecimal volts) {
+        BigDecimal ohm = Isolation.limitOhm(Buses.SEPARATE_AC, volts);
         String perVolt = Figure.plain(Isolation.ohmPerVolt(Buses.SEPARATE_AC));
-        return Figure.least(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Figure.plain(between) + " V");
+        return Figure.least(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Figure.plain(volts) + " V");
     }
 
     /** √3 times the voltage of one phase, rounded to a volt. */
@@ -47,8 +56,8 @@ final class MainsRules {
     /** {@link PilotDuty} that offers the current of the customer's supply. */
     Figure pilotDuty() {
         return Optional.ofNullable(choices.facts(Role.SUPPLY).amps())
-                .flatMap(amps -> PilotDuty.offering(amps)
-                        .map(percent -> Figure.of(percent, "%", Figure.plain(amps) + " A")))
+                .flatMap(amps ->
+                        PilotDuty.offering(amps).map(percent -> Figure.of(percent, "%", Figure.plain(amps) + " A")))
                 .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
     }
 

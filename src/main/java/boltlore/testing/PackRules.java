@@ -35,12 +35,15 @@ final class PackRules {
                     BigDecimal perVolt = Isolation.ohmPerVolt(figures.buses());
                     BigDecimal ohm = Isolation.limitOhm(figures.buses(), volts);
                     return Figure.least(
-                            ohm.movePointLeft(KILO), "kohm", Figure.plain(perVolt) + " ohm/V × " + Figure.plain(volts) + " V");
+                            ohm.movePointLeft(KILO),
+                            "kohm",
+                            Figure.plain(perVolt) + " ohm/V × " + Figure.plain(volts) + " V");
                 })
                 .orElseGet(() -> Figure.missing(NotKnown.PACK));
     }
 
-    @Nullable BigDecimal suitedOhm() {
+    @Nullable
+    BigDecimal suitedOhm() {
         return pack.map(PackFigures::suitedOhm).orElse(null);
     }
 
@@ -68,8 +71,6 @@ final class PackRules {
     }
 
     private Figure trip(Function<PackFigures, @Nullable BigDecimal> read, String unit) {
-        return pack.map(read)
-                .map(value -> Figure.most(value, unit, ""))
-                .orElseGet(() -> Figure.missing(NotKnown.TRIP));
+        return pack.map(read).map(value -> Figure.most(value, unit, "")).orElseGet(() -> Figure.missing(NotKnown.TRIP));
     }
 }

@@ -96,7 +96,7 @@ final class ReadingCheck {
             String range = Figure.plain(scale.from()) + " … " + Figure.plain(scale.to()) + " " + scale.unit();
             flaw(Flaw.Kind.OUT_OF_RANGE, Figure.plain(number), range);
         }
-        return new Taken.Number(number, on);
+        return new Taken.Figured(number, on);
     }
 
     /** A small m is a thousandth and a large one a million, so letters must be as they are. */

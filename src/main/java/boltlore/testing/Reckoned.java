@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param unit of limit and result, empty with a state
  * @param suitedOhm what the known resistor of an isolation test should about be; null with other tests
  */
-record Reckoned(Limit limit, String basis, String unit, @Nullable BigDecimal suitedOhm) {
+record Reckoned(
+        Limit limit, String basis, String unit, @Nullable BigDecimal suitedOhm) {
 
     Reckoned(Limit limit, String basis, String unit) {
         this(limit, basis, unit, null);

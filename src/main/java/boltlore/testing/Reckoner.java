@@ -21,7 +21,8 @@ final class Reckoner {
 
     static Reckoner of(Bill bill) {
         return new Reckoner(
-                new PackRules(PackFigures.of(bill)), new MainsRules(bill.resolved().choices()));
+                new PackRules(PackFigures.of(bill)),
+                new MainsRules(bill.resolved().choices()));
     }
 
     Reckoned limit(Demand demand, Instrument instrument) {
@@ -40,21 +41,21 @@ final class Reckoner {
     }
 
     private Reckoned reckoned(Demand.Reckoned demand) {
-        Figure figure =
-                switch (demand.rule()) {
-                    case BONDING -> PackRules.bonding();
-                    case BONDING_AMPS -> PackRules.bondingAmps();
-                    case ISOLATION -> pack.isolation();
-                    case PRECHARGE_TIME -> pack.prechargeTime();
-                    case PRECHARGE_VOLTS -> PackRules.prechargeVolts();
-                    case TRIP_AMPS -> pack.tripAmps();
-                    case TRIP_TIME -> pack.tripTime();
-                    case MAINS_ISOLATION -> mains.isolation();
-                    case PILOT_DUTY -> mains.pilotDuty();
-                    case CHARGE_AMPS -> mains.chargeAmps();
-                    case CHARGE_POWER -> mains.chargePower();
-                    case EXPORT_VOLTS -> mains.exportVolts();
-                };
+        Figure figure = switch (demand.rule()) {
+            case BONDING -> PackRules.bonding();
+            case BONDING_AMPS -> PackRules.bondingAmps();
+            case ISOLATION -> pack.isolation();
+            case PRECHARGE_TIME -> pack.prechargeTime();
+            case PRECHARGE_VOLTS -> PackRules.prechargeVolts();
+            case TRIP_AMPS -> pack.tripAmps();
+            case TRIP_TIME -> pack.tripTime();
+            case MAINS_ISOLATION -> mains.isolation();
+            case EXPORT_ISOLATION -> mains.exportIsolation();
+            case PILOT_DUTY -> mains.pilotDuty();
+            case CHARGE_AMPS -> mains.chargeAmps();
+            case CHARGE_POWER -> mains.chargePower();
+            case EXPORT_VOLTS -> mains.exportVolts();
+        };
         BigDecimal suited = demand.rule() == LimitRule.ISOLATION ? pack.suitedOhm() : null;
         return new Reckoned(limit(figure, demand), figure.basis(), figure.unit(), suited);
     }
@@ -72,6 +73,6 @@ final class Reckoner {
 
     private static Limit around(BigDecimal target, BigDecimal withinPercent) {
         BigDecimal within = target.multiply(withinPercent).divide(HUNDRED);
-        return new Limit.Between(target.subtract(within), target.add(within));
+        return new Limit.Between(Figure.up(target.subtract(within)), Figure.down(target.add(within)));
     }
 }

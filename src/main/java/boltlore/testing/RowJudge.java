@@ -1,6 +1,5 @@
 package boltlore.testing;
 
-import boltlore.catalogue.FoundState;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -48,7 +47,9 @@ final class RowJudge {
     }
 
     private Judgement lacking() {
-        return flaws.isEmpty() ? new Judgement.Missing(List.copyOf(empty)) : new Judgement.Unreadable(List.copyOf(flaws));
+        return flaws.isEmpty()
+                ? new Judgement.Missing(List.copyOf(empty))
+                : new Judgement.Unreadable(List.copyOf(flaws));
     }
 
     /** A pack's voltages of another day say nothing about today's. */
@@ -64,7 +65,8 @@ final class RowJudge {
             return new JudgedRow(row, readings, null, new Judgement.NoLimit(unknown.what()));
         }
         if (row.limit() instanceof Limit.InState wanted) {
-            boolean good = taken.get(Box.Quantity.RESULT) instanceof Taken.State found && found.state() == wanted.state();
+            boolean good =
+                    taken.get(Box.Quantity.RESULT) instanceof Taken.State found && found.state() == wanted.state();
             return new JudgedRow(row, readings, null, good ? new Judgement.Passed() : failed(BigDecimal.ZERO));
         }
         BigDecimal result = result();
@@ -72,7 +74,9 @@ final class RowJudge {
     }
 
     private Judgement judgement(BigDecimal result) {
-        return row.limit().keeps(result) ? new Judgement.Passed() : failed(row.limit().missedBy(result));
+        return row.limit().keeps(result)
+                ? new Judgement.Passed()
+                : failed(row.limit().missedBy(result));
     }
 
     private static Judgement failed(BigDecimal by) {
@@ -84,6 +88,6 @@ final class RowJudge {
     }
 
     private BigDecimal number(Box.Quantity quantity) {
-        return taken.get(quantity) instanceof Taken.Number read ? read.number() : BigDecimal.ZERO;
+        return taken.get(quantity) instanceof Taken.Figured read ? read.number() : BigDecimal.ZERO;
     }
 }

@@ -9,7 +9,7 @@ sealed interface Taken {
 
     LocalDate on();
 
-    record Number(BigDecimal number, LocalDate on) implements Taken {}
+    record Figured(BigDecimal number, LocalDate on) implements Taken {}
 
     record State(FoundState state, LocalDate on) implements Taken {}
 }

@@ -55,7 +55,8 @@ public final class TestPlanner {
             return Stream.of(row(group, test, test.name(), null));
         }
         Stream<TestRow> named = test.at().stream()
-                .flatMap(position -> named(group, test, position, places.at(position).toList()));
+                .flatMap(position ->
+                        named(group, test, position, places.at(position).toList()));
         Stream<TestRow> earthed =
                 places.earthPoints().map(at -> row(group, test, test.name() + "." + earthKey(at), at));
         return test.earthPoints() ? Stream.concat(named, earthed) : named;
@@ -97,9 +98,7 @@ public final class TestPlanner {
         return places.at(label.from())
                 .flatMap(from -> label.at().isEmpty()
                         ? Stream.of(new PlacedLabel(label, null, from.part()))
-                        : label.at().stream()
-                                .flatMap(places::at)
-                                .map(at -> new PlacedLabel(label, at, from.part())));
+                        : label.at().stream().flatMap(places::at).map(at -> new PlacedLabel(label, at, from.part())));
     }
 
     private Stream<KitSection> section(ManualSection section) {

@@ -32,8 +32,7 @@ final class WorkedOut {
     }
 
     /** Rounded down to the last digit that is told, so that nothing passes that would not. */
-    private static @Nullable BigDecimal isolation(
-            TestRow row, Function<Quantity, BigDecimal> read, List<Flaw> flaws) {
+    private static @Nullable BigDecimal isolation(TestRow row, Function<Quantity, BigDecimal> read, List<Flaw> flaws) {
         IsolationReading reading = new IsolationReading(
                 read.apply(Quantity.PACK_VOLTS),
                 read.apply(Quantity.CHASSIS_VOLTS),
@@ -42,9 +41,7 @@ final class WorkedOut {
         BigDecimal meterOhm = read.apply(Quantity.METER).movePointRight(MEGA);
         BigDecimal suited = row.suitedOhm() == null ? reading.resistorOhm() : row.suitedOhm();
         reading.flaws(meterOhm, suited).forEach(flaw -> flaws.add(flaw(flaw, suited)));
-        return flaws.isEmpty()
-                ? reading.isolationOhm().movePointLeft(KILO).setScale(1, RoundingMode.FLOOR)
-                : null;
+        return flaws.isEmpty() ? reading.isolationOhm().movePointLeft(KILO).setScale(1, RoundingMode.FLOOR) : null;
     }
 
     private static Flaw flaw(IsolationReading.Flaw flaw, BigDecimal suitedOhm) {

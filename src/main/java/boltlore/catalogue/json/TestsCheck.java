@@ -47,7 +47,10 @@ final class TestsCheck {
         }
         limits(test.demand()).filter(limit -> !scale.shows(limit)).forEach(limit -> {
             String range = scale.from().toPlainString() + " to " + scale.to().toPlainString() + " " + scale.unit();
-            fault(test, "a limit of " + limit.toPlainString() + " with an instrument from " + range, "one that shows it");
+            fault(
+                    test,
+                    "a limit of " + limit.toPlainString() + " with an instrument from " + range,
+                    "one that shows it");
         });
     }
 
@@ -61,7 +64,6 @@ final class TestsCheck {
     }
 
     private void fault(KitTest test, String found, String expected) {
-        reading.faults()
-                .add(reading.places().of(test).fault("test '" + test.name() + "': " + found, expected, ""));
+        reading.faults().add(reading.places().of(test).fault("test '" + test.name() + "': " + found, expected, ""));
     }
 }

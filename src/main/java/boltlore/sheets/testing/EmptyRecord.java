@@ -43,8 +43,19 @@ public final class EmptyRecord {
     /** English, as files go by them; what is tested is said in the order's language. */
     private static Column[] columns() {
         return Stream.of(
-                        "order", "catalogue", "no", "tested", "where", "write", "limit", "box", "value", "unit",
-                        "instrument", "by", "on")
+                        "order",
+                        "catalogue",
+                        "no",
+                        "tested",
+                        "where",
+                        "write",
+                        "limit",
+                        "box",
+                        "value",
+                        "unit",
+                        "instrument",
+                        "by",
+                        "on")
                 .map(name -> Column.text(name, name))
                 .toArray(Column[]::new);
     }

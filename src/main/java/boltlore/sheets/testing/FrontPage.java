@@ -50,7 +50,10 @@ final class FrontPage {
         Order order = plan.bill().order();
         return Particulars.named("order")
                 .say("order", words.say("order"), order.name() + ", " + order.customer())
-                .say("vehicle", words.say("vehicle"), order.choices().family().says().in(words.language()));
+                .say(
+                        "vehicle",
+                        words.say("vehicle"),
+                        order.choices().family().says().in(words.language()));
     }
 
     private static TableBuilder groups(TestPlan plan, TestWords words) {

@@ -21,15 +21,15 @@ final class GroupPage {
     private final TableBuilder table;
     private int number;
 
-    private GroupPage(int first, TestWords words) {
+    private GroupPage(String group, int first, TestWords words) {
         this.words = words;
         this.number = first;
-        this.table = Table.named("tests")
+        this.table = Table.named(group)
                 .columns(
                         Column.whole("no", words.say("no")),
                         Column.text("tested", words.say("tested")).atMost(52),
                         Column.text("where", words.say("where")).atMost(34),
-                        Column.text("limit", words.say("limit")).atMost(26),
+                        Column.text("limit", words.say("limitOrBox")).atMost(26),
                         Column.text("unit", words.say("unit")),
                         Column.blank("reading", words.say("reading")),
                         Column.blank("again", words.say("again")),
@@ -43,7 +43,7 @@ final class GroupPage {
         PageBuilder page = Page.named(group.says().in(words.language()));
         page.title(group.says().in(words.language()));
         cautions(page, group, workshop, words);
-        GroupPage rows = new GroupPage(first, words);
+        GroupPage rows = new GroupPage(group.name(), first, words);
         rows.fill(plan);
         page.add(rows.table);
         IsolationNotes.on(page, plan, words);
@@ -74,7 +74,7 @@ final class GroupPage {
         String tested = row.test().says().in(words.language());
         String method = said ? "" : ". " + row.test().method().in(words.language());
         if (row.workedOut()) {
-            row.boxes().forEach(box -> box(row, box, box == row.boxes().get(0) ? tested + method : ""));
+            row.boxes().forEach(box -> box(row, box, box.equals(row.boxes().get(0)) ? tested + method : ""));
             result(row);
         } else {
             line(row, tested + method, words.limit(row)).put("unit", TestWords.unit(row.unit()));

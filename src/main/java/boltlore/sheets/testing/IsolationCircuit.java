@@ -60,8 +60,8 @@ final class IsolationCircuit {
 
     private void chassis() {
         marks.addAll(Hatching.of(6, CHASSIS, WIDTH_MM - 6, CHASSIS + 3));
-        marks.add(new Mark.Line(
-                List.of(new Point(6, CHASSIS), new Point(WIDTH_MM - 6, CHASSIS)), Mark.THICK_MM, false));
+        marks.add(
+                new Mark.Line(List.of(new Point(6, CHASSIS), new Point(WIDTH_MM - 6, CHASSIS)), Mark.THICK_MM, false));
         lettering(6, CHASSIS + 7, words.say("circuit.chassis"));
     }
 
@@ -81,8 +81,7 @@ final class IsolationCircuit {
     }
 
     private static List<Point> box(double left, double top, double right, double bottom) {
-        return List.of(
-                new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
+        return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
     }
 
     private static List<Point> circle(double x, double y, double radius) {

@@ -14,10 +14,7 @@ final class IsolationNotes {
 
     /** Nothing where no test of the group is worked out from voltages. */
     static void on(PageBuilder page, GroupPlan plan, TestWords words) {
-        plan.rows().stream()
-                .filter(row -> row.suitedOhm() != null)
-                .findFirst()
-                .ifPresent(row -> on(page, row, words));
+        plan.rows().stream().filter(row -> row.suitedOhm() != null).findFirst().ifPresent(row -> on(page, row, words));
     }
 
     private static void on(PageBuilder page, TestRow row, TestWords words) {

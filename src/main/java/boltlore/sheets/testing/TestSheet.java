@@ -29,7 +29,7 @@ public final class TestSheet {
     private static Workbook sheet(TestPlan plan, Workshop workshop) {
         TestWords words = TestWords.in(plan.bill().order().language());
         WorkbookBuilder book = book(FILE, words.say("title"), plan, workshop, words);
-        book.page(print(FrontPage.of(plan, workshop, words), plan, words));
+        book.page(upright(FrontPage.of(plan, workshop, words), plan, words));
         int first = 1;
         for (GroupPlan group : plan.groups()) {
             book.page(print(GroupPage.of(group, first, workshop, words), plan, words));
@@ -42,7 +42,7 @@ public final class TestSheet {
         TestWords words = TestWords.in(plan.bill().order().language());
         WorkbookBuilder book = book(PAPERS, words.say("labels.title"), plan, workshop, words);
         book.page(print(LabelsPage.of(plan, words), plan, words));
-        book.page(print(SectionsPage.of(plan, words), plan, words));
+        book.page(upright(SectionsPage.of(plan, words), plan, words));
         return book.build();
     }
 
@@ -55,8 +55,15 @@ public final class TestSheet {
     }
 
     static PageBuilder print(PageBuilder page, TestPlan plan, TestWords words) {
-        return page.print(PrintSetup.LANDSCAPE
-                .withCount(new PrintSetup.PageCount(words.say("pageWord"), words.say("pageOf")))
+        return print(page, PrintSetup.LANDSCAPE, plan, words);
+    }
+
+    private static PageBuilder upright(PageBuilder page, TestPlan plan, TestWords words) {
+        return print(page, PrintSetup.PORTRAIT, plan, words);
+    }
+
+    private static PageBuilder print(PageBuilder page, PrintSetup setup, TestPlan plan, TestWords words) {
+        return page.print(setup.withCount(new PrintSetup.PageCount(words.say("pageWord"), words.say("pageOf")))
                 .withFooter(words.say("title") + " · " + words.say("order") + " " + plan.order() + " · "
                         + words.say("revision") + " " + plan.revision()));
     }

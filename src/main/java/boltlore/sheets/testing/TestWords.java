@@ -68,7 +68,9 @@ public final class TestWords {
 
     /** What goes into the box, where it is not the result itself. */
     String quantity(Box box) {
-        return box.quantity() == Box.Quantity.RESULT ? "" : say("quantity." + box.quantity().key());
+        return box.quantity() == Box.Quantity.RESULT
+                ? ""
+                : say("quantity." + box.quantity().key());
     }
 
     String range(Scale scale) {

@@ -51,8 +51,10 @@ public final class RecordCsv {
             return Outcome.faulty(new Fault(file, 1, "", found, expected(), ""));
         }
         Map<Belongs, List<Reading>> readings = new LinkedHashMap<>();
-        text.lines().stream().skip(1).forEach(line -> readings.computeIfAbsent(belongs(line), key -> new ArrayList<>())
-                .add(reading(line)));
+        text.lines().stream()
+                .skip(1)
+                .forEach(line -> readings.computeIfAbsent(belongs(line), key -> new ArrayList<>())
+                        .add(reading(line)));
         if (readings.isEmpty()) {
             return Outcome.faulty(Fault.of(file, "headings without a row", "a row for each box", "It may be cut off."));
         }
@@ -73,8 +75,7 @@ public final class RecordCsv {
         }
         String revision = cell(line, "catalogue");
         return new Belongs(
-                cell(line, "order"),
-                revision.startsWith(REVISION) ? revision.substring(REVISION.length()) : revision);
+                cell(line, "order"), revision.startsWith(REVISION) ? revision.substring(REVISION.length()) : revision);
     }
 
     private Reading reading(CsvText.Line line) {

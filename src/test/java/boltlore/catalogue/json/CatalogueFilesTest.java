@@ -90,6 +90,7 @@ class CatalogueFilesTest {
                 .remove("families/cart/companions.json")
                 .remove("families/cart/weights.json")
                 .remove("families/cart/electrics.json")
+                .remove("families/cart/tests.json")
                 .remove("families/cart/kit/drive.json")
                 .remove("families/cart/kit/power.json");
         assertThat(small.faults()).isEmpty();
