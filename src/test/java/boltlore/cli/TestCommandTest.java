@@ -37,7 +37,7 @@ class TestCommandTest {
         assertThat(Files.readString(folder.resolve("BL-1001/csv/end-of-line-test-record.csv")))
                 .contains("refrigerant-vacuum.condenser", "bonding.compressor", "isolation-export.export-socket");
         assertThat(Files.readString(folder.resolve("BL-1002/csv/end-of-line-test-record.csv")))
-                .doesNotContain("refrigerant", "compressor", "export")
+                .doesNotContain("refrigerant", "condenser", "bonding.compressor,", "export-socket")
                 .contains("heater-air.heater-unit");
     }
 
