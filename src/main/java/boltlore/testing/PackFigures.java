@@ -2,36 +2,41 @@ package boltlore.testing;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Buses;
+import boltlore.catalogue.Outlet;
+import boltlore.catalogue.Pack;
+import boltlore.charging.Charging;
+import boltlore.charging.Electrician;
 import boltlore.charging.Isolation;
 import boltlore.charging.Precharge;
 import java.math.BigDecimal;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the limits of one kit are worked out from.
+ * What the limits of one kit are worked out from; null where the family does not say it of this order.
  *
- * @param nominalVolts of the pack
- * @param highestVolts that the pack reaches
- * @param precharge null where it is not known
- * @param tripMilliamps rated residual current of the export protection, null without an export socket
- * @param tripMilliseconds in which it must cut off, null without an export socket
+ * @param precharge resistor and capacitance of the link
+ * @param outlet guard of the export socket
  */
 record PackFigures(
-        BigDecimal nominalVolts,
-        BigDecimal highestVolts,
-        Buses buses,
+        @Nullable Pack pack,
+        @Nullable Buses buses,
         @Nullable Precharge precharge,
-        @Nullable BigDecimal tripMilliamps,
-        @Nullable BigDecimal tripMilliseconds) {
+        @Nullable Outlet outlet) {
 
-    /** What the known resistor of an isolation test should about be. */
-    BigDecimal suitedOhm() {
-        return Isolation.ohmPerVolt(buses).multiply(nominalVolts);
+    static PackFigures of(Bill bill) {
+        Charging charging = Electrician.of(bill.resolved().choices().family().electrics(), bill, null, null);
+        return new PackFigures(
+                charging.fitted().pack(),
+                charging.electrics().buses(),
+                charging.precharge(),
+                charging.fitted().outlet());
     }
 
-    /** Empty where the family says nothing about the pack of this kit. */
-    static Optional<PackFigures> of(Bill bill) {
-        return Optional.empty();
+    /** What the known resistor of an isolation test should about be. */
+    @Nullable
+    BigDecimal suitedOhm() {
+        return pack == null || buses == null
+                ? null
+                : Isolation.ohmPerVolt(buses).multiply(pack.nominalVolts());
     }
 }

@@ -1,11 +1,13 @@
 package boltlore.testing;
 
+import boltlore.catalogue.Buses;
+import boltlore.catalogue.Outlet;
+import boltlore.catalogue.Pack;
 import boltlore.charging.Bonding;
 import boltlore.charging.Isolation;
 import boltlore.charging.Precharge;
 import java.math.BigDecimal;
-import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Limits that come from the pack and its link. The formulas stand in {@code charging}, each with its source. */
@@ -13,10 +15,10 @@ final class PackRules {
 
     private static final int KILO = 3;
 
-    private final Optional<PackFigures> pack;
+    private final PackFigures figures;
 
-    PackRules(Optional<PackFigures> pack) {
-        this.pack = pack;
+    PackRules(PackFigures figures) {
+        this.figures = figures;
     }
 
     /** {@link Bonding}: UN Regulation 100. */
@@ -30,32 +32,31 @@ final class PackRules {
 
     /** {@link Isolation}: UN Regulation 100, with the highest voltage that the pack reaches. */
     Figure isolation() {
-        return pack.map(figures -> {
-                    BigDecimal volts = figures.highestVolts();
-                    BigDecimal perVolt = Isolation.ohmPerVolt(figures.buses());
-                    BigDecimal ohm = Isolation.limitOhm(figures.buses(), volts);
-                    return Figure.least(
-                            ohm.movePointLeft(KILO),
-                            "kohm",
-                            Figure.plain(perVolt) + " ohm/V × " + Figure.plain(volts) + " V");
-                })
-                .orElseGet(() -> Figure.missing(NotKnown.PACK));
+        Pack pack = figures.pack();
+        Buses buses = figures.buses();
+        if (pack == null || buses == null) {
+            return Figure.missing(NotKnown.PACK);
+        }
+        BigDecimal ohm = Isolation.limitOhm(buses, pack.highestVolts());
+        String basis =
+                Figure.plain(Isolation.ohmPerVolt(buses)) + " ohm/V × " + Figure.plain(pack.highestVolts()) + " V";
+        return Figure.least(ohm.movePointLeft(KILO), "kohm", basis);
     }
 
     @Nullable
     BigDecimal suitedOhm() {
-        return pack.map(PackFigures::suitedOhm).orElse(null);
+        return figures.suitedOhm();
     }
 
     /** {@link Precharge}: t = −R C ln(1 − k). */
     Figure prechargeTime() {
-        return pack.map(PackFigures::precharge)
-                .map(precharge -> Figure.of(
-                        precharge.secondsToGate().movePointRight(KILO),
-                        "ms",
-                        "-R C ln(1 - k), R = " + Figure.plain(precharge.resistorOhm()) + " ohm, C = "
-                                + Figure.plain(precharge.microfarad()) + " µF, k = " + Precharge.GATE))
-                .orElseGet(() -> Figure.missing(NotKnown.PRECHARGE));
+        Precharge precharge = figures.precharge();
+        if (precharge == null) {
+            return Figure.missing(NotKnown.PRECHARGE);
+        }
+        String basis = "-R C ln(1 - k), R = " + Figure.plain(precharge.resistorOhm()) + " ohm, C = "
+                + Figure.plain(precharge.microfarad()) + " µF, k = " + Precharge.GATE;
+        return Figure.of(precharge.secondsToGate().movePointRight(KILO), "ms", basis);
     }
 
     static Figure prechargeVolts() {
@@ -63,14 +64,17 @@ final class PackRules {
     }
 
     Figure tripAmps() {
-        return trip(PackFigures::tripMilliamps, "mA");
+        return trip(Outlet::tripMilliamps, "mA");
     }
 
     Figure tripTime() {
-        return trip(PackFigures::tripMilliseconds, "ms");
+        return trip(Outlet::withinMilliseconds, "ms");
     }
 
-    private Figure trip(Function<PackFigures, @Nullable BigDecimal> read, String unit) {
-        return pack.map(read).map(value -> Figure.most(value, unit, "")).orElseGet(() -> Figure.missing(NotKnown.TRIP));
+    private Figure trip(ToIntFunction<Outlet> read, String unit) {
+        Outlet outlet = figures.outlet();
+        return outlet == null
+                ? Figure.missing(NotKnown.TRIP)
+                : Figure.most(BigDecimal.valueOf(read.applyAsInt(outlet)), unit, "");
     }
 }
