@@ -17,8 +17,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class BranchChecker {
 
-    private static final int KILO = 3;
-
     private final Branch branch;
     private final PowerCable cable;
     private final BigDecimal volts;
@@ -99,12 +97,12 @@ final class BranchChecker {
         BigDecimal bearsA2s = cable.kFactor().multiply(cable.areaMm2()).pow(2);
         judge(
                 fuse.letThroughA2s().compareTo(bearsA2s) <= 0,
-                "The fuse lets " + thousandA2s(fuse.letThroughA2s()) + " through a short circuit, the cable bears "
-                        + thousandA2s(bearsA2s) + ".");
+                "The fuse lets " + squared(fuse.letThroughA2s()) + " through a short circuit, the cable bears "
+                        + squared(bearsA2s) + ".");
     }
 
-    private static String thousandA2s(BigDecimal a2s) {
-        return Figures.number(a2s.movePointLeft(KILO), 0) + " 000 A² s";
+    private static String squared(BigDecimal a2s) {
+        return Figures.number(a2s, 0) + " A² s";
     }
 
     private void judge(boolean good, String says) {
