@@ -3,6 +3,8 @@ package boltlore.pricing;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Coat;
 import boltlore.catalogue.Contained;
+import boltlore.catalogue.Customs;
+import boltlore.catalogue.Joined;
 import boltlore.catalogue.Making;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
@@ -16,7 +18,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A part of which a test says only what matters to it. */
-final class SketchedPart {
+public final class SketchedPart {
 
     private final String number;
     private final Source source;
@@ -26,6 +28,8 @@ final class SketchedPart {
     private int leadDays;
     private @Nullable Buying buying;
     private @Nullable Coat coat;
+    private @Nullable Joined joined;
+    private @Nullable Customs customs;
     private Making making = Making.NONE;
     private final List<Contained> contains = new ArrayList<>();
 
@@ -34,30 +38,30 @@ final class SketchedPart {
         this.source = source;
     }
 
-    static SketchedPart bought(String number) {
+    public static SketchedPart bought(String number) {
         return new SketchedPart(number, Source.BUY).from("Brennock Fixings", null, null);
     }
 
-    static SketchedPart made(String number) {
+    public static SketchedPart made(String number) {
         return new SketchedPart(number, Source.MAKE);
     }
 
-    SketchedPart cost(String amount) {
+    public SketchedPart cost(String amount) {
         cost = amount;
         return this;
     }
 
-    SketchedPart scrap(String percent) {
+    public SketchedPart scrap(String percent) {
         scrapPercent = percent;
         return this;
     }
 
-    SketchedPart days(int days) {
+    public SketchedPart days(int days) {
         leadDays = days;
         return this;
     }
 
-    SketchedPart from(String supplier, @Nullable String pack, @Nullable String least) {
+    public SketchedPart from(String supplier, @Nullable String pack, @Nullable String least) {
         buying = new Buying(
                 supplier,
                 "X-" + number,
@@ -66,24 +70,39 @@ final class SketchedPart {
         return this;
     }
 
-    SketchedPart coated(String finish) {
+    public SketchedPart coated(String finish) {
         coat = new Coat(null, finish, new BigDecimal("0.5"), BigDecimal.ONE, BigDecimal.TEN, List.of(), 1, null);
         return this;
     }
 
-    SketchedPart operation(String name, String setUpMin, String runMin) {
+    public SketchedPart operation(String name, String setUpMin, String runMin) {
         List<Operation> operations = new ArrayList<>(making.operations());
         operations.add(new Operation(name, new BigDecimal(setUpMin), new BigDecimal(runMin)));
         making = new Making(null, null, List.of(), operations);
         return this;
     }
 
-    SketchedPart contains(String part, String quantity) {
+    public SketchedPart welded() {
+        joined = Joined.WELDED;
+        return this;
+    }
+
+    public SketchedPart mass(String kg) {
+        massKg = kg;
+        return this;
+    }
+
+    public SketchedPart customs(String hs, String origin) {
+        customs = new Customs(hs, origin);
+        return this;
+    }
+
+    public SketchedPart contains(String part, String quantity) {
         contains.add(new Contained(new PartNumber(part), new BigDecimal(quantity)));
         return this;
     }
 
-    Part part() {
+    public Part part() {
         return new Part(
                 new PartNumber(number),
                 "A",
@@ -97,7 +116,7 @@ final class SketchedPart {
                 "",
                 null,
                 buying,
-                new Structure(List.copyOf(contains), null, false, null),
+                new Structure(List.copyOf(contains), joined, false, null),
                 making,
                 List.of(),
                 coat,
@@ -107,7 +126,7 @@ final class SketchedPart {
                 null,
                 List.of(),
                 List.of(),
-                null,
+                customs,
                 null);
     }
 }

@@ -22,6 +22,7 @@ import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.resolution.Asker;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
 import java.math.BigDecimal;
@@ -34,7 +35,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** A kit of a few sketched parts, put together by hand. Assembly takes 6 days; the outside coater 8. */
-final class SmallKit {
+public final class SmallKit {
 
     private static final BigDecimal MARK_UP = new BigDecimal("38");
 
@@ -43,29 +44,38 @@ final class SmallKit {
     private final List<Extra> extras = new ArrayList<>();
     private String partner = "";
 
-    SmallKit know(SketchedPart sketch) {
+    public SmallKit know(SketchedPart sketch) {
         Part part = sketch.part();
         parts.put(part.number(), part);
         return this;
     }
 
     /** So many of a known part, at a position of that sub-system. */
-    SmallKit take(String subSystem, String part, String quantity) {
+    public SmallKit take(String subSystem, String part, String quantity) {
         items.add(item(position(subSystem), known(part), new BigDecimal(quantity), 1));
         return this;
     }
 
-    SmallKit extra(Extra extra) {
+    /** So many of a known part, because each of another part of the kit needs it. */
+    public SmallKit bring(String asker, String part, String quantity) {
+        Item own = item(position("drive"), known(part), new BigDecimal(quantity), 1);
+        Origin origin = new Origin.NeededBy(new Asker.OfPart(new PartNumber(asker)), "It needs it.");
+        items.add(new Item(
+                1, own.position(), own.line(), own.part(), own.finish(), own.quantity(), origin, true, own.inside()));
+        return this;
+    }
+
+    public SmallKit extra(Extra extra) {
         extras.add(extra);
         return this;
     }
 
-    SmallKit through(String partnerName) {
+    public SmallKit through(String partnerName) {
         partner = partnerName;
         return this;
     }
 
-    PricedBill priced() {
+    public PricedBill priced() {
         return Pricing.of(bill(), catalogue(), item -> new BigDecimal("2.005").multiply(item.quantity()));
     }
 
