@@ -21,7 +21,7 @@ final class PriceText {
         cost(screen, order);
         quotation(screen, order.calculation().quotation());
         screen.wrapped(2, PriceWords.left(order.calculation()));
-        screen.wrapped(2, LeadWords.chain(order.path()));
+        screen.wrapped(2, LeadWords.chain(order.path()) + " " + LeadWords.gain(order.path()));
     }
 
     static String written(int orders, Path out) {

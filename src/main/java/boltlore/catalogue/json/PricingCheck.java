@@ -76,7 +76,7 @@ final class PricingCheck {
         for (PartnerTerms terms : prices.partners().values()) {
             if (terms.currency() != null && !known.contains(terms.currency())) {
                 String found = "partner '" + terms.partner() + "' quoted in " + terms.currency();
-                fault(prices, found, "a currency with an exchange rate", "Add one under 'rates'.");
+                fault(terms, found, "a currency with an exchange rate", "Add one under 'rates'.");
             }
         }
     }

@@ -25,7 +25,7 @@ final class PricingFile {
     }
 
     PriceBook read(ObjectReader reader) {
-        PriceBook prices = new PriceBook(
+        return new PriceBook(
                 reader.object("labour", making::labour),
                 reader.object("madeCost", MakingCostReading::madeCost),
                 reader.object("lots", making::lots),
@@ -39,7 +39,6 @@ final class PricingFile {
                 reader.whole("validDays", 1, 366),
                 excluded(reader),
                 subSystems(reader));
-        return reading.places().put(prices, reader.spot());
     }
 
     private List<Wording> excluded(ObjectReader reader) {

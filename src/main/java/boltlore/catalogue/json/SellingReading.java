@@ -46,12 +46,13 @@ final class SellingReading {
     PartnerTerms partner(ObjectReader reader) {
         String partner = reading.namedOnce(reader, "partner", Kind.PARTNER_WITH_TERMS, Kind.PARTNER);
         BigDecimal discount = reader.findDecimal("discountPercent", DISCOUNT);
-        return new PartnerTerms(
+        PartnerTerms terms = new PartnerTerms(
                 partner,
                 reader.findObject("price", SellingReading::profit).orElse(null),
                 discount == null ? BigDecimal.ZERO : discount,
                 CurrencyReading.find(reader, "currency"),
                 reader.findObject("tax", this::tax).orElse(null));
+        return reading.places().put(terms, reader.spot("currency"));
     }
 
     Map<String, SalesTax> taxes(ObjectReader reader) {

@@ -21,7 +21,7 @@ final class ChargingStatement {
 
     private static String charging(Power power, Phrases phrases) {
         return phrases.say(
-                "chargingAt",
+                power.phases() == 1 ? "chargingOnePhase" : "chargingAt",
                 phrases.number(power.kilowatts(), 1),
                 String.valueOf(power.phases()),
                 phrases.number(power.volts(), 0),

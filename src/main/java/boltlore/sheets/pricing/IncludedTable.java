@@ -23,7 +23,7 @@ final class IncludedTable {
         TableBuilder table = Table.named("included")
                 .columns(
                         Column.text("sub-system", quoted.phrases().say("subSystem"))
-                                .atMost(24),
+                                .atMost(28),
                         Column.text("what", quoted.phrases().say("what")).atMost(96));
         Map<String, Set<String>> positions = positions(quoted);
         Optional<PriceBook> prices = quoted.prices();

@@ -12,6 +12,8 @@ import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,8 @@ import java.util.function.Function;
 
 /** Bought parts with what they cost until they lie in the stores, by supplier. */
 final class LandedPage {
+
+    private static final int SHOWN_DECIMALS = 3;
 
     private LandedPage() {}
 
@@ -71,8 +75,8 @@ final class LandedPage {
 
     private static Map<String, List<LandedPart>> bySupplier(List<LandedPart> landed) {
         Map<String, List<LandedPart>> groups = new TreeMap<>();
-        landed.forEach(part -> groups.computeIfAbsent(supplier(part), any -> new java.util.ArrayList<>())
-                .add(part));
+        landed.forEach(part ->
+                groups.computeIfAbsent(supplier(part), any -> new ArrayList<>()).add(part));
         return groups;
     }
 
@@ -86,7 +90,7 @@ final class LandedPage {
         Customs customs = landed.part().customs();
         row.put("part", landed.part().number().text())
                 .put("name", landed.part().name().english())
-                .put("issued", landed.issued().round(new MathContext(6)))
+                .put("issued", landed.issued().setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP))
                 .put("unit", landed.part().unit())
                 .put("customs", customs == null ? "" : customs.hs() + ", " + customs.origin())
                 .put("price", landed.price())

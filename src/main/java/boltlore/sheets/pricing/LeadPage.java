@@ -33,7 +33,7 @@ final class LeadPage {
 
     private PageBuilder page(String footer) {
         PageBuilder page = Page.named("Lead time").footer(footer).title("What sets the lead time");
-        page.note(LeadWords.chain(path));
+        page.note(LeadWords.chain(path) + " " + LeadWords.gain(path));
         page.heading("The chain that sets it").add(chain());
         page.heading("Order or release these first").add(table("first", path.first(MOST)));
         page.heading("Next to set it").add(table("next", path.next(MOST)));

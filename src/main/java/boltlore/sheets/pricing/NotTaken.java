@@ -8,10 +8,7 @@ import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
 import boltlore.measure.OptionName;
-import boltlore.sheets.Column;
 import boltlore.sheets.PageBuilder;
-import boltlore.sheets.Table;
-import boltlore.sheets.TableBuilder;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -37,25 +34,18 @@ final class NotTaken {
 
     static void on(PageBuilder page, QuotedOrder quoted) {
         NotTaken notTaken = new NotTaken(quoted.bill().resolved().choices());
-        TableBuilder table = Table.named("not-taken")
-                .columns(
-                        Column.text("option", quoted.phrases().say("option")).atMost(44),
-                        Column.text("values", quoted.phrases().say("values")).atMost(52));
-        boolean any = false;
-        for (Option option : notTaken.family.options()) {
-            List<OptionValue> offered = notTaken.offered(option);
-            if (!offered.isEmpty()) {
-                any = true;
-                table.row().put("option", option.asks()).put("values", words(offered, quoted.language()));
-            }
-        }
-        if (any) {
-            page.heading(quoted.phrases().say("notTaken")).add(table);
+        List<String> options = notTaken.family.options().stream()
+                .map(notTaken::offered)
+                .filter(offered -> !offered.isEmpty())
+                .map(offered -> words(offered, quoted.language()))
+                .toList();
+        if (!options.isEmpty()) {
+            page.heading(quoted.phrases().say("notTaken")).note(String.join(". ", options) + ".");
         }
     }
 
     private static String words(List<OptionValue> values, String language) {
-        return values.stream().map(value -> value.says().in(language)).collect(Collectors.joining("; "));
+        return values.stream().map(value -> value.says().in(language)).collect(Collectors.joining(" / "));
     }
 
     private List<OptionValue> offered(Option option) {

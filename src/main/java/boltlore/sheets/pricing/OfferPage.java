@@ -33,6 +33,9 @@ final class OfferPage {
         page.heading(phrases.say("chosen"))
                 .note(String.join(". ", ChoiceWords.of(quoted.order(), quoted.language())) + ".");
         page.heading(phrases.say("price")).add(OfferTable.of(quoted));
+        if (!quotation.extras().isEmpty()) {
+            page.note(phrases.say("extrasSay"));
+        }
         tax(page);
         page.note(holds());
         page.note(phrases.say("shipping", String.valueOf(quotation.leadDays()), String.valueOf(weeks())));

@@ -6,6 +6,8 @@ import boltlore.catalogue.BuildDates;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Delivery;
+import boltlore.catalogue.ExchangeRate;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Fill;
@@ -18,6 +20,8 @@ import boltlore.catalogue.Need;
 import boltlore.catalogue.Pair;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.Profit;
 import boltlore.catalogue.Role;
 import boltlore.measure.LineName;
 import boltlore.measure.OptionName;
@@ -27,6 +31,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -204,5 +209,25 @@ class CatalogueValuesTest {
         assertThat(position("motor").heldBy())
                 .containsExactly(List.of(new LineName("holder-left")), List.of(new LineName("holder-right")));
         assertThat(position("pedals").heldBy()).isEmpty();
+    }
+
+    @Test
+    @DisplayName("how full costs are worked out and sold")
+    void prices() {
+        PriceBook prices = Objects.requireNonNull(catalogue.prices());
+        assertThat(prices.labour().of("weld").perHour()).isEqualByComparingTo("60");
+        assertThat(prices.labour().of("saw").perHour()).isEqualByComparingTo("40");
+        assertThat(prices.lots().of(new PartNumber("FRAME"))).isEqualTo(2);
+        assertThat(prices.lots().of(new PartNumber("RAIL"))).isEqualTo(5);
+        assertThat(prices.landing().dutyFree()).containsExactly("DE", "PL");
+        assertThat(prices.landing().suppliers().get("Bolt Bros"))
+                .isEqualTo(new Delivery("Bolt Bros", null, BigDecimal.TEN, new BigDecimal("40"), 4));
+        assertThat(prices.profit()).isEqualTo(Profit.margin(new BigDecimal("25")));
+        assertThat(prices.partners().get("Far Works"))
+                .isNotNull()
+                .satisfies(terms -> assertThat(terms.profit()).isEqualTo(Profit.markUp(new BigDecimal("20"))));
+        assertThat(prices.rates()).extracting(ExchangeRate::lastDay).containsExactly(LocalDate.of(2026, 1, 31));
+        assertThat(prices.called("drive", "de")).isEqualTo("Antrieb");
+        assertThat(prices.called("high voltage", "de")).isEqualTo("high voltage");
     }
 }

@@ -17,7 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
 /** One text of a written file: the file itself, or one part of a zipped one. */
-record WrittenPart(String name, String text) {
+public record WrittenPart(String name, String text) {
 
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,3}(?:,[0-9]{3})+\\.[0-9]+|[0-9]+\\.[0-9]+");
 
@@ -28,7 +28,7 @@ record WrittenPart(String name, String text) {
     private static final Pattern FORMAT =
             Pattern.compile("<(?:/?pageMargins|col|row|sheetFormatPr|pageSetup)\\b[^>]*>|<sz [^>]*>|<w?:?ext[^>]*>");
 
-    static Stream<WrittenPart> of(SheetFile file) {
+    public static Stream<WrittenPart> of(SheetFile file) {
         if (!file.name().endsWith(".xlsx")) {
             return Stream.of(new WrittenPart(file.name(), new String(file.content(), StandardCharsets.UTF_8)));
         }
@@ -46,14 +46,17 @@ record WrittenPart(String name, String text) {
         return parts.stream();
     }
 
+    /** Every number with a fraction that stands in it. */
+    public Stream<BigDecimal> numbers() {
+        return NUMBER.matcher(text)
+                .results()
+                .map(match -> new BigDecimal(match.group().replace(",", "")));
+    }
+
     /** Each amount, currency or word for money that stands in it, after the part's name. */
     List<String> leaks(Set<BigDecimal> amounts, Currency currency) {
         List<String> leaks = new ArrayList<>();
-        NUMBER.matcher(text)
-                .results()
-                .map(match -> new BigDecimal(match.group().replace(",", "")))
-                .filter(amounts::contains)
-                .forEach(amount -> leaks.add(name + " " + amount.setScale(2)));
+        numbers().filter(amounts::contains).forEach(amount -> leaks.add(name + " " + amount.setScale(2)));
         if (Pattern.compile("\\b" + currency.getCurrencyCode() + "\\b")
                         .matcher(text)
                         .find()
