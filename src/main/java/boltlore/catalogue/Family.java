@@ -24,9 +24,10 @@ public record Family(
         List<Accepted> accepted,
         Weights weights,
         Electrics electrics,
-        EndOfLine endOfLine) {
+        EndOfLine endOfLine,
+        List<JointFacts> joints) {
 
-    /** A family of which no finding has been accepted, and that says nothing about weights, high voltage and tests. */
+    /** A family of which no finding has been accepted, and that says nothing about weights, high voltage, tests and joints. */
     public Family(
             String name,
             Wording says,
@@ -50,7 +51,8 @@ public record Family(
                 List.of(),
                 Weights.NONE,
                 Electrics.NONE,
-                EndOfLine.NONE);
+                EndOfLine.NONE,
+                List.of());
     }
 
     /** What may be chosen of this family among those options and limits, without anything that it brings. */

@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What makes a fixing: thread, length, property class, and its torque, which is never given without the table and the
  * friction it stands for.
+ *
+ * @param threadLock what keeps it from coming loose, in words, or null
  */
 public record Fixing(
         String thread,
@@ -13,4 +15,17 @@ public record Fixing(
         @Nullable String propertyClass,
         @Nullable BigDecimal torqueNm,
         @Nullable String torqueTable,
-        @Nullable BigDecimal friction) {}
+        @Nullable BigDecimal friction,
+        @Nullable String threadLock) {
+
+    /** One that says nothing about a thread lock. */
+    public Fixing(
+            String thread,
+            @Nullable BigDecimal lengthMm,
+            @Nullable String propertyClass,
+            @Nullable BigDecimal torqueNm,
+            @Nullable String torqueTable,
+            @Nullable BigDecimal friction) {
+        this(thread, lengthMm, propertyClass, torqueNm, torqueTable, friction, null);
+    }
+}

@@ -21,6 +21,7 @@ public enum Check {
     CURE("cure out of reach"),
     TORQUE_ALONE("torque without its table or friction"),
     TORQUE_HIGH("torque above its property class"),
+    TORQUE_LOW("torque far below its property class"),
     BIN_SHARED("two parts in one bin"),
     BIN_OFF_THE_WALK("bin that nobody walks past"),
     TRANSLATION("not translated");

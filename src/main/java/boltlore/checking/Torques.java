@@ -3,7 +3,10 @@ package boltlore.checking;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Part;
+import boltlore.fixings.Tightening;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -12,6 +15,9 @@ final class Torques {
 
     /** Tables for the same bolt and friction differ by up to 15 %. */
     private static final BigDecimal ABOVE = new BigDecimal("1.15");
+
+    /** Less than half is a slip of the unit, or a joint that never clamps. */
+    private static final BigDecimal BELOW = new BigDecimal("0.5");
 
     private Torques() {}
 
@@ -22,7 +28,7 @@ final class Torques {
     private static Stream<Remark> of(Part part, @Nullable Fixing fixing) {
         return fixing == null || fixing.torqueNm() == null
                 ? Stream.empty()
-                : Stream.concat(alone(part, fixing), high(part, fixing, fixing.torqueNm()));
+                : Stream.concat(alone(part, fixing), far(part, fixing, fixing.torqueNm()));
     }
 
     private static Stream<Remark> alone(Part part, Fixing fixing) {
@@ -37,15 +43,22 @@ final class Torques {
                         "Say where the torque comes from"));
     }
 
-    private static Stream<Remark> high(Part part, Fixing fixing, BigDecimal torqueNm) {
-        return TorqueTable.torqueNm(fixing)
-                .filter(tableNm -> torqueNm.compareTo(tableNm.multiply(ABOVE)) > 0)
-                .map(tableNm -> new Remark(
-                        Said.part(part),
-                        Check.TORQUE_HIGH,
-                        Said.number(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
-                        "about " + Said.number(tableNm) + " Nm, at most 15 % more",
-                        "Look at class, friction and unit of the torque"))
+    private static Stream<Remark> far(Part part, Fixing fixing, BigDecimal torqueNm) {
+        return Tightening.of(fixing)
+                .flatMap(Tightening::torqueNm)
+                .flatMap(expectedNm -> far(part, fixing, torqueNm, expectedNm))
                 .stream();
+    }
+
+    private static Optional<Remark> far(Part part, Fixing fixing, BigDecimal torqueNm, BigDecimal expectedNm) {
+        boolean high = torqueNm.compareTo(expectedNm.multiply(ABOVE)) > 0;
+        return high || torqueNm.compareTo(expectedNm.multiply(BELOW)) < 0
+                ? Optional.of(new Remark(
+                        Said.part(part),
+                        high ? Check.TORQUE_HIGH : Check.TORQUE_LOW,
+                        Said.number(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
+                        "about " + Said.number(expectedNm.setScale(1, RoundingMode.HALF_UP)) + " Nm, at most 15 % more",
+                        "Look at class, friction and unit of the torque"))
+                : Optional.empty();
     }
 }

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             WeighCommand.class,
             PriceCommand.class,
             ChargeCommand.class,
+            FixingsCommand.class,
             ShipCommand.class,
             TestCommand.class,
             TestResultCommand.class,
@@ -40,8 +41,8 @@ import picocli.CommandLine.Spec;
         exitCodeList = {
             "0:done, and nothing stops",
             "1:an order's choices or findings stop its sheets, coated pieces are not accepted, a weight is above"
-                    + " its limit, something of the high-voltage system is too much, a crate may not leave as it is, or a"
-                    + " proof found a defect",
+                    + " its limit, something of the high-voltage system is too much, a bolted joint is wrong, a crate may"
+                    + " not leave as it is, or a proof found a defect",
             "2:the command was called wrongly",
             "3:a catalogue or order has faults",
             "4:a result could not be written",

@@ -58,10 +58,11 @@ final class House {
         plan.put("testing", List.of("bill", "charging", "csv"));
         plan.put(
                 "sheets",
-                Stream.concat(trades.stream(), Stream.of("explanation", "proof", "drawing"))
+                Stream.concat(trades.stream(), Stream.of("fixings", "explanation", "proof", "drawing"))
                         .toList());
         plan.put("exports", List.of("sheets"));
-        plan.put("checking", List.of("picking"));
+        plan.put("fixings", List.of("picking"));
+        plan.put("checking", List.of("fixings"));
         plan.put("book", List.of("bill"));
         plan.put("desk", List.of("exports", "answers", "checking", "book", "choosing", "proof"));
         plan.put("cli", List.of("desk"));

@@ -87,7 +87,8 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/hanging-plan.xlsx")
                 .isDirectoryContaining("glob:**/cutting-list.xlsx")
                 .isDirectoryContaining("glob:**/weight-statement.xlsx")
-                .isDirectoryContaining("glob:**/charging-and-high-voltage.xlsx");
+                .isDirectoryContaining("glob:**/charging-and-high-voltage.xlsx")
+                .isDirectoryContaining("glob:**/fixings.xlsx");
     }
 
     @Test

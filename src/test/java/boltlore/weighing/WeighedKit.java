@@ -105,6 +105,7 @@ public final class WeighedKit {
                 plain.accepted(),
                 new Weights(removed, aboard, stations, subSystems),
                 plain.electrics(),
-                plain.endOfLine());
+                plain.endOfLine(),
+                plain.joints());
     }
 }

@@ -106,7 +106,8 @@ final class Assembly {
                 head.accepted(),
                 file(folder + "weights.json", "weights", new WeightsFile(inFamily)::read),
                 file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily)::read),
-                file(folder + "tests.json", "tests", new TestsFile(inFamily)::read));
+                file(folder + "tests.json", "tests", new TestsFile(inFamily)::read),
+                file(folder + "joints.json", "joints", new JointsFile(inFamily)::read));
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

@@ -29,9 +29,11 @@ final class CrossChecks {
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);
         }
-        // What could not be read may be just what would have used a part, or the bars that would have been long enough.
+        // What could not be read may be just what would have used a part or shared a joint, or the bars that would have
+        // been long enough.
         if (reading.faults().none()) {
             making(catalogue, reading);
+            catalogue.families().values().forEach(family -> SharedJointsCheck.check(catalogue, family, reading));
             PricingCheck.check(catalogue, reading);
             UnusedParts.check(catalogue, reading);
             OwnCrateCheck.check(catalogue, reading);

@@ -41,6 +41,7 @@ enum Kind {
     ABOARD("a thing aboard", TextShape.NAME, true),
     STATION("a position with a station", TextShape.NAME, true),
     SUB_SYSTEM_STATION("a sub-system with a station", TextShape.WORDS, true),
+    JOINT_POSITION("a position with a joint", TextShape.NAME, true),
     PACK("a pack", TextShape.NAME, true),
     CAPACITOR("a capacitor", TextShape.NAME, true),
     FUSE("a fuse", TextShape.NAME, true),

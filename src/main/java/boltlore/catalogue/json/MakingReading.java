@@ -100,7 +100,8 @@ final class MakingReading {
                 reader.findText("propertyClass", TextShape.LINE).orElse(null),
                 reader.findDecimal("torqueNm", Range.above(0, 10_000)),
                 reader.findText("torqueTable", TextShape.LINE).orElse(null),
-                reader.findDecimal("friction", Range.above(0, 1)));
+                reader.findDecimal("friction", Range.above(0, 1)),
+                reader.findText("threadLock", TextShape.LINE).orElse(null));
         if (reader.has("torqueNm") && !(reader.has("torqueTable") && reader.has("friction"))) {
             reader.faultAt(
                     "torqueNm",

@@ -75,6 +75,7 @@ class CatalogueFamiliesTest {
                 .remove("families/cart/weights.json")
                 .remove("families/cart/electrics.json")
                 .remove("families/cart/tests.json")
+                .remove("families/cart/joints.json")
                 .remove("families/cart/kit/drive.json")
                 .remove("families/cart/kit/power.json");
         assertThat(small.faults()).isEmpty();

@@ -1,0 +1,86 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Fixing;
+import boltlore.fixings.Accompanying;
+import boltlore.fixings.BagCount;
+import boltlore.fixings.BoltedJoint;
+import boltlore.fixings.KitFixings;
+import boltlore.fixings.Remarked;
+import boltlore.json.JsonOut;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Fixings for programs. */
+final class FixingsAnswer {
+
+    private FixingsAnswer() {}
+
+    static String json(List<FixedOrder> listed, List<Path> written) {
+        return JsonOut.object()
+                .put("written", JsonOut.texts(written))
+                .put("orders", JsonOut.list(listed, each -> order(each.fixings())))
+                .written()
+                .stripTrailing();
+    }
+
+    private static JsonOut order(KitFixings fixings) {
+        return JsonOut.object()
+                .put("order", fixings.bill().order().name())
+                .put("stops", fixings.stops())
+                .put("joints", JsonOut.list(fixings.joints(), FixingsAnswer::joint))
+                .put("bags", JsonOut.list(fixings.bags(), FixingsAnswer::bag))
+                .put("remarks", JsonOut.list(fixings.remarks(), FixingsAnswer::remark));
+    }
+
+    private static JsonOut joint(BoltedJoint joint) {
+        JsonOut.Members answer = JsonOut.object()
+                .put("joint", joint.says())
+                .put("position", joint.position().name().text())
+                .put("stage", joint.position().stage())
+                .put("held", joint.held())
+                .put("because", joint.because())
+                .put("bolt", joint.bolt().number().text())
+                .put("quantity", joint.quantity())
+                .put("safety", joint.safety());
+        return bolt(answer, joint.fixing()).put("with", JsonOut.list(joint.with(), FixingsAnswer::with));
+    }
+
+    private static JsonOut.Members bolt(JsonOut.Members answer, Fixing fixing) {
+        answer.put("thread", fixing.thread())
+                .putIfAny("propertyClass", orEmpty(fixing.propertyClass()))
+                .putIfAny("threadLock", orEmpty(fixing.threadLock()));
+        return fixing.torqueNm() == null || fixing.friction() == null
+                ? answer
+                : answer.put("torqueNm", fixing.torqueNm())
+                        .putIfAny("torqueTable", orEmpty(fixing.torqueTable()))
+                        .put("friction", fixing.friction());
+    }
+
+    private static String orEmpty(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+
+    private static JsonOut with(Accompanying each) {
+        return JsonOut.object().put("part", each.part().number().text()).put("quantity", each.quantity());
+    }
+
+    private static JsonOut bag(BagCount bag) {
+        return JsonOut.object()
+                .put("stage", bag.stage())
+                .put("bag", bag.bag())
+                .put("part", bag.part().number().text())
+                .put("needed", bag.quantity())
+                .put("spares", bag.spares())
+                .put("eachKg", bag.eachKg())
+                .put("netKg", bag.netKg())
+                .put("sureByWeight", bag.sure());
+    }
+
+    private static JsonOut remark(Remarked remark) {
+        return JsonOut.object()
+                .put("joint", remark.joint())
+                .put("verdict", remark.verdict().says())
+                .put("says", remark.says());
+    }
+}

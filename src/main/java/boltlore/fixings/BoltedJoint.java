@@ -1,0 +1,36 @@
+package boltlore.fixings;
+
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.JointFacts;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Position;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One size of bolt at one joint.
+ *
+ * @param says the position's name, or what shares the joint
+ * @param position that the bolts go back to, which gives stage and bag
+ * @param held what the bolts hold, or empty where a line brings them for itself
+ * @param because why so many, in the catalogue's words, or empty
+ * @param with nuts and washers that come with them
+ * @param facts null where nothing is known of the joint
+ */
+public record BoltedJoint(
+        String says,
+        Position position,
+        String held,
+        String because,
+        Part bolt,
+        Fixing fixing,
+        BigDecimal quantity,
+        List<Accompanying> with,
+        @Nullable JointFacts facts) {
+
+    /** Whether each bolt is torqued, ticked and signed for. */
+    public boolean safety() {
+        return facts != null && facts.safety();
+    }
+}

@@ -1,0 +1,66 @@
+package boltlore.sheets.fixings;
+
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.Workshop;
+import boltlore.fixings.BoltedJoint;
+import boltlore.fixings.KitFixings;
+import boltlore.sheets.Column;
+import boltlore.sheets.RowBuilder;
+import boltlore.sheets.Table;
+import boltlore.sheets.TableBuilder;
+
+/** Each joint with its bolts, what comes with them, and the torque with all it stands for. */
+final class JointsTable {
+
+    private static final Column[] COLUMNS = {
+        Column.text("joint", "Joint").atMost(28),
+        Column.text("held", "What is bolted").atMost(40),
+        Column.quantity("quantity", "Bolts"),
+        Column.text("size", "Size, class").atMost(18),
+        Column.text("with", "With").atMost(34),
+        Column.decimal("torque", "Torque", 1).in("Nm"),
+        Column.decimal("friction", "Friction", 2),
+        Column.text("table", "Torque table").atMost(32),
+        Column.text("lock", "Thread lock").atMost(26)
+    };
+
+    private JointsTable() {}
+
+    static TableBuilder of(KitFixings fixings, Workshop workshop) {
+        TableBuilder table = Table.named("joints").columns(COLUMNS);
+        String stage = "";
+        for (BoltedJoint joint : fixings.joints()) {
+            if (!joint.position().stage().equals(stage)) {
+                stage = joint.position().stage();
+                table.group(stage, JointWords.stage(workshop, stage));
+            }
+            fill(table.row(), joint);
+        }
+        return table;
+    }
+
+    private static void fill(RowBuilder row, BoltedJoint joint) {
+        row.put("joint", joint.says())
+                .put("held", joint.held())
+                .put("quantity", joint.quantity())
+                .put("with", JointWords.with(joint));
+        bolt(row, joint.fixing());
+    }
+
+    private static void bolt(RowBuilder row, Fixing fixing) {
+        row.put("size", JointWords.bolt(fixing));
+        torque(row, fixing);
+        if (fixing.threadLock() != null) {
+            row.put("lock", fixing.threadLock());
+        }
+    }
+
+    /** Never alone. */
+    private static void torque(RowBuilder row, Fixing fixing) {
+        if (fixing.torqueNm() != null && fixing.torqueTable() != null && fixing.friction() != null) {
+            row.put("torque", fixing.torqueNm())
+                    .put("friction", fixing.friction())
+                    .put("table", fixing.torqueTable());
+        }
+    }
+}
