@@ -48,8 +48,8 @@ final class ShipAnswer {
     }
 
     private static JsonOut.Members papers(JsonOut.Members answer, Shipment shipment) {
-        return answer.put("currency", shipment.workshop().currency().getCurrencyCode())
-                .put("price", shipment.price())
+        return answer.put("currency", shipment.price().currency().getCurrencyCode())
+                .put("price", shipment.price().total())
                 .put("customs", JsonOut.list(shipment.customs(), ShipAnswer::customs))
                 .put("dangerous", JsonOut.list(shipment.dangerous(), ShipAnswer::dangerous))
                 .putIfAny("drawing", shipment.crates().isEmpty() ? "" : ShipSheet.crates(shipment));

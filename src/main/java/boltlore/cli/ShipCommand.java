@@ -1,8 +1,10 @@
 package boltlore.cli;
 
+import boltlore.bill.Bill;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Resolver;
 import boltlore.shipping.Consignment;
 import boltlore.shipping.Route;
@@ -28,6 +30,9 @@ final class ShipCommand extends RoomCommand {
     @Mixin
     private ShipRoute route = new ShipRoute();
 
+    @Mixin
+    private QuoteOption quote = new QuoteOption();
+
     @Option(
             names = "--out",
             paramLabel = "FOLDER",
@@ -38,18 +43,31 @@ final class ShipCommand extends RoomCommand {
     int run(Screen screen) {
         Route way = route.route();
         HeadStart.forSheets();
-        return done(screen, orders.kits().then(kits -> Outcome.sound(ship(screen, kits, way))));
+        return done(
+                screen,
+                orders.kits().then(kits -> shipped(kits, way).then(all -> Outcome.sound(ship(screen, kits, all)))));
+    }
+
+    private Outcome<List<ShippedOrder>> shipped(KitsTogether kits, Route way) {
+        Resolver resolver = new Resolver(kits.catalogue());
+        List<ShippedOrder> shipped = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        for (Bill bill : kits.bills()) {
+            FamilyPlan plan = resolver.plan(bill.order().family());
+            Outcome<ShippedOrder> one = ShippedOrder.of(plan, bill, way, quote.of(bill.order()));
+            faults.addAll(one.faults());
+            if (one instanceof Outcome.Sound<ShippedOrder> sound) {
+                shipped.add(sound.value());
+            }
+        }
+        return faults.isEmpty() ? Outcome.sound(shipped) : Outcome.faulty(faults);
     }
 
     /** Orders that something stops are told and not packed. */
-    private int ship(Screen screen, KitsTogether kits, Route way) {
+    private int ship(Screen screen, KitsTogether kits, List<ShippedOrder> shipped) {
         if (!json()) {
             kits.stopped().forEach(kit -> KitText.print(screen, kit));
         }
-        Resolver resolver = new Resolver(kits.catalogue());
-        List<ShippedOrder> shipped = kits.bills().stream()
-                .map(bill -> ShippedOrder.of(resolver.plan(bill.order().family()), bill, way))
-                .toList();
         if (shipped.isEmpty()) {
             screen.line(json() ? "{}" : "No order of these can be shipped.");
             return Exit.STOPPED;

@@ -4,6 +4,7 @@ import static boltlore.shipping.Told.kg;
 
 import boltlore.catalogue.CrateType;
 import boltlore.catalogue.EnvelopeMm;
+import boltlore.measure.LineName;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -68,14 +69,17 @@ final class CrateFindings {
     }
 
     private void undecided() {
+        List<String> brackets = shipment.heldBack().stream()
+                .flatMap(held -> held.brackets().stream())
+                .map(LineName::text)
+                .distinct()
+                .sorted()
+                .toList();
         if (!shipment.heldBack().isEmpty()) {
-            List<String> parts = shipment.heldBack().stream()
-                    .map(held -> held.part().number().text())
-                    .toList();
             findings.add(ShipFinding.stops(
                     NOT_PACKED,
-                    Told.some(parts) + " belong to brackets that carry nothing, and the order does not say whether they"
-                            + " ship. Settle 'leftOut' in the order first: contents and values would change."));
+                    Told.some(brackets) + ": brackets that carry nothing, and the order does not say whether they ship."
+                            + " Settle 'leftOut' in the order first: contents and values would change."));
         }
     }
 

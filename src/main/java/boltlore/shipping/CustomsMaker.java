@@ -1,13 +1,10 @@
 package boltlore.shipping;
 
 import boltlore.catalogue.Customs;
-import boltlore.pricing.MinorUnit;
-import boltlore.pricing.PricedBill;
-import boltlore.pricing.PricedExtra;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -20,29 +17,25 @@ import java.util.stream.Stream;
  */
 final class CustomsMaker {
 
-    private final PricedBill priced;
+    private final SellingPrice price;
     private final PieceCosts costs;
-    private final int digits;
 
-    private CustomsMaker(PricedBill priced) {
-        this.priced = priced;
-        this.costs = PieceCosts.of(priced);
-        this.digits = new MinorUnit(priced.currency()).digits();
+    private CustomsMaker(SellingPrice price, PieceCosts costs) {
+        this.price = price;
+        this.costs = costs;
     }
 
     /** By code, then by origin; goods without a code first. */
-    static List<CustomsLine> of(List<Goods> goods, PricedBill priced) {
-        return new CustomsMaker(priced).lines(goods);
+    static List<CustomsLine> of(List<Goods> goods, SellingPrice price, PieceCosts costs) {
+        return new CustomsMaker(price, costs).lines(groups(goods));
     }
 
-    private List<CustomsLine> lines(List<Goods> goods) {
-        List<List<Goods>> groups = groups(goods);
-        List<BigInteger> shares = LargestRemainder.shares(
-                minor(priced.kitPrice().price()),
-                groups.stream().map(this::weight).toList());
+    private List<CustomsLine> lines(List<List<Goods>> groups) {
+        List<BigDecimal> weights = groups.stream().map(this::weight).toList();
+        List<BigDecimal> shares = SellingPrice.shares(price.kit(), weights, price.currency());
         List<CustomsLine> lines = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
-            lines.add(line(groups.get(i), new BigDecimal(shares.get(i), digits)));
+            lines.add(line(groups.get(i), shares.get(i)));
         }
         return List.copyOf(lines);
     }
@@ -68,10 +61,6 @@ final class CustomsMaker {
         return customs == null ? "" : customs.origin();
     }
 
-    private BigInteger minor(BigDecimal price) {
-        return price.movePointRight(digits).toBigIntegerExact();
-    }
-
     private BigDecimal weight(List<Goods> group) {
         return group.stream()
                 .filter(goods -> goods.extra() == null)
@@ -80,20 +69,20 @@ final class CustomsMaker {
     }
 
     private CustomsLine line(List<Goods> group, BigDecimal share) {
-        BigDecimal extras = group.stream().map(this::extraPrice).reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal pieces =
-                sum(group.stream().filter(goods -> !goods.measured()).map(Goods::packed));
+        BigDecimal pieces = sum(group.stream().filter(goods -> !goods.measured()).map(Goods::packed));
         BigDecimal netKg = sum(group.stream().map(goods -> goods.kg(goods.packed())));
         Goods first = group.get(0);
-        return new CustomsLine(hs(first), origin(first), group, pieces, measured(group), netKg, share.add(extras));
+        BigDecimal value = share.add(extras(group));
+        return new CustomsLine(hs(first), origin(first), group, pieces, measured(group), netKg, value);
     }
 
-    private BigDecimal extraPrice(Goods goods) {
-        return priced.extras().stream()
-                .filter(extra -> extra.extra().equals(goods.extra()))
-                .map(PricedExtra::price)
-                .findFirst()
-                .orElse(BigDecimal.ZERO);
+    /** Equal extras are in one group and have one price together. */
+    private BigDecimal extras(List<Goods> group) {
+        return sum(group.stream()
+                .map(Goods::extra)
+                .filter(Objects::nonNull)
+                .distinct()
+                .map(extra -> price.extras().getOrDefault(extra, BigDecimal.ZERO)));
     }
 
     private static List<String> measured(List<Goods> group) {

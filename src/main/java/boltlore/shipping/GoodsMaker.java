@@ -44,7 +44,7 @@ final class GoodsMaker {
         Extra extra = row.extra();
         Part part = row.part();
         return part == null
-                ? new Goods("", "", null, "", extra.quantity(), BigDecimal.ZERO, null, null, null, extra)
+                ? new Goods("", "", null, "", extra.quantity(), BigDecimal.ZERO, extra.massKg(), null, null, extra)
                 : goods("", "", part, extra.finish(), extra.quantity(), BigDecimal.ZERO, extra);
     }
 

@@ -39,9 +39,9 @@ public final class Papers {
     public static final LocalDate PASSPORT_FROM = LocalDate.of(2027, 2, 18);
 
     /** Up to these energies lithium-ion cells and batteries count as small (battery transport guide). */
-    static final int SMALL_CELL_WH = 20;
+    public static final int SMALL_CELL_WH = 20;
 
-    static final int SMALL_BATTERY_WH = 100;
+    public static final int SMALL_BATTERY_WH = 100;
 
     private Papers() {}
 
@@ -53,7 +53,8 @@ public final class Papers {
     /** Documents to have at hand. */
     public static List<String> atHand(By by, boolean relieved, @Nullable String testSummary) {
         List<String> all = new ArrayList<>();
-        all.add("Test summary of the battery (UN 38.3.5)" + (testSummary == null ? "" : ": " + testSummary));
+        all.add("Test summary of the battery (UN 38.3.5)" + (testSummary == null ? "" : ": " + testSummary)
+                + ". It says: " + String.join("; ", TEST_SUMMARY) + ".");
         switch (by) {
             case ROAD -> road(all, relieved);
             case SEA -> sea(all);
@@ -63,7 +64,7 @@ public final class Papers {
     }
 
     private static void road(List<String> all, boolean relieved) {
-        all.add("Transport document with the entries below, in their order");
+        all.add("Transport document with the entries as drafted, in their order");
         if (!relieved) {
             all.add("Instructions in writing in the vehicle; the driver's training certificate for dangerous goods");
         }

@@ -16,7 +16,6 @@ import java.util.List;
  * @param tooLarge what goes into no crate of the workshop
  * @param heldBack what is not packed until the order decides on brackets that carry nothing
  * @param customs lines that add up to the price
- * @param price that the customer pays, in the workshop's currency
  */
 public record Shipment(
         Bill bill,
@@ -27,7 +26,7 @@ public record Shipment(
         List<Packed> tooLarge,
         List<HeldBack> heldBack,
         List<CustomsLine> customs,
-        BigDecimal price) {
+        SellingPrice price) {
 
     public Order order() {
         return bill.order();

@@ -28,32 +28,27 @@ public final class Shipper {
     /**
      * One order's kit in its crates.
      *
+     * @param price that the customer pays
      * @param list what stores hand out of the same bill
      */
-    public static Shipment of(PricedBill priced, PickingList list, Route route) {
-        return new Shipper(priced.catalogue()).shipment(priced, list, route);
+    public static Shipment of(PricedBill priced, SellingPrice price, PickingList list, Route route) {
+        return new Shipper(priced.catalogue()).shipment(priced, price, list, route);
     }
 
-    private Shipment shipment(PricedBill priced, PickingList list, Route route) {
+    private Shipment shipment(PricedBill priced, SellingPrice price, PickingList list, Route route) {
         List<Goods> goods = GoodsMaker.of(list, priced.catalogue());
         List<Crate> crates = new ArrayList<>();
         List<Packed> tooLarge = new ArrayList<>();
-        loads(goods).forEach((load, all) -> {
-            CratePacker.Result result = CratePacker.pack(room, load, all);
-            result.crates().forEach(filled -> crates.add(crate(crates.size() + 1, load, filled)));
-            tooLarge.addAll(result.tooLarge());
-        });
-        List<CustomsLine> customs = CustomsMaker.of(goods, priced);
+        loads(goods).forEach((load, all) -> pack(load, all, crates, tooLarge));
+        List<CustomsLine> customs = CustomsMaker.of(goods, price, PieceCosts.of(priced));
         return new Shipment(
-                priced.bill(),
-                workshop,
-                shipping,
-                route,
-                crates,
-                tooLarge,
-                list.heldBack(),
-                customs,
-                priced.totalPrice());
+                priced.bill(), workshop, shipping, route, crates, tooLarge, list.heldBack(), customs, price);
+    }
+
+    private void pack(Load load, List<Goods> goods, List<Crate> crates, List<Packed> tooLarge) {
+        CratePacker.Result result = CratePacker.pack(room, load, goods);
+        result.crates().forEach(filled -> crates.add(crate(crates.size() + 1, load, filled)));
+        tooLarge.addAll(result.tooLarge());
     }
 
     private SortedMap<Load, List<Goods>> loads(List<Goods> goods) {

@@ -35,7 +35,7 @@ class DemoShipmentsTest {
     }
 
     private static Shipment shipment(PricedBill priced) {
-        return Shipper.of(priced, list(priced.bill()), new Route(By.ROAD, List.of("FR")));
+        return Shipper.of(priced, SellingPrice.of(priced), list(priced.bill()), new Route(By.ROAD, List.of("FR")));
     }
 
     private static void add(Map<String, BigDecimal> sums, String key, BigDecimal quantity) {

@@ -14,6 +14,7 @@ import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.picking.PickingList;
+import boltlore.pricing.PricedBill;
 import boltlore.pricing.Pricing;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
@@ -184,7 +185,8 @@ public final class ShippedKit {
                 shipping());
         OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new));
         PickingList list = PickingList.of(order.plan(), order.bill());
-        return Shipper.of(Pricing.of(order.bill(), catalogue, item -> BigDecimal.ZERO), list, new Route(by, to));
+        PricedBill priced = Pricing.of(order.bill(), catalogue, item -> BigDecimal.ZERO);
+        return Shipper.of(priced, SellingPrice.of(priced), list, new Route(by, to));
     }
 
     private List<String> says(boolean stops) {

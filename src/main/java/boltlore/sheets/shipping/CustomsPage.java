@@ -26,10 +26,17 @@ final class CustomsPage {
     private static final int NAMED = 3;
 
     private static final String VALUES =
-            "Values are shares of the selling price, the price paid or payable for the kit with its extras (transaction"
-                    + " value). Each extra stands at its own price; the price of the kit is shared out over its lines so"
-                    + " that they add up to it exactly (largest remainder method). Spares are counted in the pieces and in"
-                    + " the mass, and carry no value of their own.";
+            "Each extra stands at its own price; the price of the kit is shared out over its lines so that they add up to it"
+                    + " exactly (largest remainder method). Spares are counted in the pieces and in the mass, and carry no"
+                    + " value of their own. Freight and insurance to the border are not in it.";
+
+    private static final String QUOTED =
+            "The values add up to the price paid or payable (transaction value): the quotation's price of kit and extras,"
+                    + " after discount and without tax.";
+
+    private static final String BILLED =
+            "The values add up to the price paid or payable (transaction value): the selling price of kit and extras in the"
+                    + " costed bill, without tax.";
 
     private static final String CHECKED =
             "A customs broker or a trained person checks codes, origins, values and whether the kit is declared as a set,"
@@ -43,6 +50,7 @@ final class CustomsPage {
                 .title("Customs lines, draft")
                 .add(head(shipment))
                 .add(table(shipment))
+                .note(shipment.price().quoted() ? QUOTED : BILLED)
                 .note(VALUES)
                 .caution("Draft", CHECKED)
                 .signatures("Checked by (trained person)");
@@ -63,9 +71,9 @@ final class CustomsPage {
 
     private static TableBuilder table(Shipment shipment) {
         TableBuilder table =
-                Table.named("customs-lines").columns(columns(shipment.workshop().currency()));
+                Table.named("customs-lines").columns(columns(shipment.price().currency()));
         shipment.customs().forEach(line -> fill(table.row(), line));
-        table.total("total", "All lines").sum("net", sum(shipment)).sum("value", shipment.price());
+        table.total("total", "All lines").sum("net", sum(shipment)).sum("value", shipment.price().total());
         return table;
     }
 

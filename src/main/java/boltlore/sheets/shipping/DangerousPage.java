@@ -10,15 +10,21 @@ import boltlore.shipping.Consignment;
 import boltlore.shipping.DangerousGoods;
 import boltlore.shipping.Papers;
 import boltlore.shipping.Shipment;
+import boltlore.shipping.UnNumber;
 
 /** What the dangerous-goods papers would say; only a trained and appointed person makes them out. */
 final class DangerousPage {
+
+    /** From memory. */
+    private static final String SEALED =
+            "New sealed lead-acid batteries may be free of the road rules where they are secured, protected against short"
+                    + " circuit and clean outside (special provision 598); the adviser decides. They are counted here.";
 
     private DangerousPage() {}
 
     static PageBuilder of(Shipment shipment, Consignment together, String footer) {
         PageBuilder page = Page.named("Dangerous goods").footer(footer);
-        page.title("DRAFT – dangerous goods – a trained and appointed person checks and signs");
+        page.title("DRAFT – dangerous goods");
         ShipCautions.draft(page);
         for (DangerousGoods goods : shipment.dangerous()) {
             entry(page, goods, shipment);
@@ -37,6 +43,8 @@ final class DangerousPage {
             page.add(InstructionsTable.of(goods, shipment));
             page.note(LithiumWords.classification());
             LithiumWords.byRoute(goods, shipment).forEach(page::note);
+        } else if (goods.un().equals(UnNumber.LEAD_ACID_SEALED.un())) {
+            page.note(SEALED);
         }
     }
 

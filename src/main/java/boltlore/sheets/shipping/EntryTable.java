@@ -9,6 +9,7 @@ import boltlore.shipping.DangerousGoods;
 import boltlore.shipping.Papers;
 import boltlore.shipping.Shipment;
 import boltlore.shipping.UnNumber;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -70,6 +71,7 @@ final class EntryTable {
     private static String quantity(DangerousGoods goods) {
         String energy =
                 goods.wattHours().signum() == 0 ? "" : ", " + Figures.number(goods.wattHours(), 0) + " Wh in all";
-        return Figures.number(goods.pieces(), 0) + " pieces, " + Figures.kg(goods.netKg()) + " net" + energy;
+        String pieces = goods.pieces().compareTo(BigDecimal.ONE) == 0 ? " piece, " : " pieces, ";
+        return Figures.number(goods.pieces(), 0) + pieces + Figures.kg(goods.netKg()) + " net" + energy;
     }
 }

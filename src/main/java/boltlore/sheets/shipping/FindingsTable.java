@@ -10,9 +10,9 @@ import java.util.List;
 final class FindingsTable {
 
     private static final Column[] COLUMNS = {
-        Column.text("about", "About").atMost(16),
+        Column.text("about", "About").atMost(18),
         Column.text("says", "What to look at").atMost(72),
-        Column.text("stops", "").atMost(8),
+        Column.text("stops", "Means").atMost(10),
         Column.tick("seen", "Seen")
     };
 
@@ -23,7 +23,7 @@ final class FindingsTable {
         findings.forEach(finding -> table.row()
                 .put("about", finding.about())
                 .put("says", finding.says())
-                .put("stops", finding.stops() ? "stops" : ""));
+                .put("stops", finding.stops() ? "stops" : "look at it"));
         return table;
     }
 }

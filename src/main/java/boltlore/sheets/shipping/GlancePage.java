@@ -6,13 +6,13 @@ import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
-import boltlore.shipping.Consignment;
-import boltlore.shipping.ShipFindings;
+import boltlore.shipping.ShipFinding;
 import boltlore.shipping.Shipment;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 
-/** The first page: all crates drawn and listed, and what to look at before they leave. */
+/** The first two pages: all crates drawn and listed, and what to look at before they leave. */
 final class GlancePage {
 
     private static final String MASSES =
@@ -25,19 +25,27 @@ final class GlancePage {
 
     private GlancePage() {}
 
-    static PageBuilder of(Shipment shipment, Consignment together, LoadWords words, String footer) {
-        PageBuilder page =
-                Page.named("Crates").footer(footer).title("Shipping papers").add(head(shipment));
+    static PageBuilder of(Shipment shipment, boolean stops, LoadWords words, String footer) {
+        PageBuilder page = Page.named("Crates").footer(footer).title("Shipping papers").add(head(shipment));
+        if (stops) {
+            page.caution("Stops", "Nothing leaves as it is: see 'Before the crates leave'.");
+        }
         if (!shipment.crates().isEmpty()) {
             page.picture(CratesDrawing.of(shipment.crates()));
-            page.add(CratesTable.of(shipment, words));
+            page.add(CratesTable.of(shipment, words)).note(MASSES);
         }
-        page.heading("Before the crates leave")
-                .add(FindingsTable.of(ShipFindings.of(shipment, together)))
-                .note(MASSES);
         ShipCautions.lifting(page);
         ShipCautions.lithium(page, shipment);
-        return page.signatures("Packed and weighed by");
+        return page;
+    }
+
+    /** What to look at, to be signed by who packed. */
+    static PageBuilder findings(List<ShipFinding> findings, String footer) {
+        return Page.named("Before they leave")
+                .footer(footer)
+                .title("Before the crates leave")
+                .add(FindingsTable.of(findings))
+                .signatures("Packed and weighed by", "Looked at by");
     }
 
     private static ParticularsBuilder head(Shipment shipment) {

@@ -12,9 +12,11 @@ import java.util.List;
 /** A crate's label in large letters, half a sheet: order, which of how many, masses, who lifts, which way is up. */
 final class LabelDrawing {
 
-    private static final double WIDTH_MM = 180;
+    private static final double WIDTH_MM = 165;
     private static final double HEIGHT_MM = 118;
     private static final double LEFT_MM = 6;
+    private static final double FIRST_ARROW_MM = 137;
+    private static final double ARROWS_APART_MM = 15;
     private static final double ARROW_TOP_MM = 26;
     private static final double ARROW_FOOT_MM = 56;
 
@@ -34,9 +36,9 @@ final class LabelDrawing {
         LabelDrawing label = new LabelDrawing(crate, shipment, words);
         label.frame();
         label.written();
-        label.arrow(150);
-        label.arrow(166);
-        label.marks.add(Mark.centred(new Point(158, ARROW_FOOT_MM + 5), label.say("up"), 3));
+        label.arrow(FIRST_ARROW_MM);
+        label.arrow(FIRST_ARROW_MM + ARROWS_APART_MM);
+        label.marks.add(Mark.centred(new Point(FIRST_ARROW_MM + ARROWS_APART_MM / 2, ARROW_FOOT_MM + 5), label.say("up"), 3));
         return new Drawing(WIDTH_MM, HEIGHT_MM, label.says(), label.marks);
     }
 
@@ -93,7 +95,9 @@ final class LabelDrawing {
     }
 
     private void line(String text, double height) {
-        double fits = (WIDTH_MM - 2 * LEFT_MM) / Mark.Lettering.widthMm(text, 1);
+        boolean besideArrows = y + height > ARROW_TOP_MM && y - height < ARROW_FOOT_MM + 8;
+        double room = (besideArrows ? FIRST_ARROW_MM - 8 : WIDTH_MM - LEFT_MM) - LEFT_MM;
+        double fits = room / Mark.Lettering.widthMm(text, 1);
         double tall = Math.min(height, fits);
         marks.add(Mark.from(new Point(LEFT_MM, y), text, tall));
         y += height / 2 + 8;

@@ -2,11 +2,12 @@ package boltlore.sheets.shipping;
 
 import boltlore.shipping.AirRules;
 import boltlore.shipping.Batteries;
-import boltlore.shipping.By;
 import boltlore.shipping.DangerousGoods;
 import boltlore.shipping.Packed;
+import boltlore.shipping.Papers;
 import boltlore.shipping.Shipment;
 import boltlore.shipping.UnNumber;
+import boltlore.shipping.UnNumber.Travels;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,28 +21,39 @@ final class LithiumWords {
     private LithiumWords() {}
 
     static String classification() {
-        return "The battery of a kit lies in its own crate and travels as " + UnNumber.LITHIUM_ION.un() + ", never as "
-                + UnNumber.LITHIUM_VEHICLE.un()
-                + ", which is for vehicles with their battery in them. A drive unit and its"
-                + " battery in one package may be " + UnNumber.LITHIUM_ION_WITH_EQUIPMENT.un()
-                + " only where a dangerous-goods safety adviser classifies them so. Traction batteries are far above 20 Wh"
-                + " a cell and 100 Wh a battery: no small-battery relief.";
+        return "The battery of a kit lies in its own crate and travels as " + un(Travels.ALONE) + ", never as "
+                + un(Travels.IN_VEHICLE) + ", which is for vehicles with their battery in them. A drive unit and its"
+                + " battery in one package may be " + un(Travels.WITH_EQUIPMENT)
+                + " only where a dangerous-goods safety adviser classifies them so. Traction batteries are far above "
+                + Papers.SMALL_CELL_WH + " Wh a cell and " + Papers.SMALL_BATTERY_WH
+                + " Wh a battery: no small-battery relief.";
+    }
+
+    private static String un(Travels how) {
+        return UnNumber.ofLithiumIon(how).un();
     }
 
     /** What the way they travel asks for. */
     static List<String> byRoute(DangerousGoods goods, Shipment shipment) {
         List<String> says = new ArrayList<>();
         charge(goods, shipment).ifPresent(says::add);
-        if (shipment.route().by() == By.AIR) {
-            says.add(
-                    "By air: cargo aircraft only, forbidden on passenger aircraft; state of charge "
-                            + AirRules.MOST_CHARGE_PERCENT + " % at most; above " + AirRules.MOST_NET_KG
-                            + " kg of batteries in a package the States concerned must approve; damaged or defective ones never fly.");
-        } else if (shipment.route().by() == By.SEA) {
-            says.add(
-                    "By sea: the shipping line accepts the booking before the crates leave, and stowage is hers to say.");
+        switch (shipment.route().by()) {
+            case ROAD -> {}
+            case SEA -> says.add("By sea: book before the crates leave; whether and where they are stowed is for the"
+                    + " shipping line to say.");
+            case AIR -> says.add(byAir(goods));
         }
         return says;
+    }
+
+    private static String byAir(DangerousGoods goods) {
+        boolean cargo = goods.entry().filter(AirRules::cargoAircraftOnly).isPresent();
+        return "By air: " + (cargo ? "cargo aircraft only, forbidden on passenger aircraft; " : "")
+                + "state of charge " + AirRules.MOST_CHARGE_PERCENT + " % at most, from 2026 on also of "
+                + un(Travels.WITH_EQUIPMENT) + " packed with equipment and of " + un(Travels.IN_VEHICLE)
+                + " above 100 Wh, which may have " + AirRules.MOST_INDICATED_PERCENT + " % indicated instead; above "
+                + AirRules.MOST_NET_KG + " kg of batteries in a package the States concerned must approve; damaged or"
+                + " defective ones never fly.";
     }
 
     private static Optional<String> charge(DangerousGoods goods, Shipment shipment) {

@@ -30,8 +30,9 @@ record PackingTable(Shipment shipment, Map<String, Finish> finishes, LoadWords w
     private void columns(TableBuilder table) {
         table.columns(
                 Column.text("part", say("part")).atMost(16),
-                Column.text("name", say("name")).atMost(40),
-                Column.text("finish", say("finish")).atMost(18),
+                Column.text("name", say("name")).atMost(34),
+                Column.text("finish", say("finish")).atMost(16),
+                Column.text("bag", say("bag")).atMost(18),
                 Column.quantity("quantity", say("quantity")),
                 Column.text("unit", say("unit")).atMost(8),
                 Column.decimal("mass", say("mass"), 2).in("kg"),
@@ -58,6 +59,7 @@ record PackingTable(Shipment shipment, Map<String, Finish> finishes, LoadWords w
         row.put("part", part == null ? "" : part.number().text())
                 .put("name", part == null ? goods.name() : part.name().in(words.language()))
                 .put("finish", finish(goods.finish()))
+                .put("bag", goods.bag())
                 .put("quantity", packed.quantity())
                 .put("unit", words.phrases().unit(goods.unit()));
         if (goods.eachKg() != null) {

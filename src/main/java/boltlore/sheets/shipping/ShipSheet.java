@@ -9,6 +9,8 @@ import boltlore.sheets.Phrases;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.WorkbookBuilder;
 import boltlore.shipping.Consignment;
+import boltlore.shipping.ShipFinding;
+import boltlore.shipping.ShipFindings;
 import boltlore.shipping.Shipment;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,11 +40,11 @@ public final class ShipSheet {
         return book.build();
     }
 
-    private static List<PageBuilder> pages(Shipment shipment, Consignment together, Map<String, Finish> finishes) {
+    private static List<PageBuilder> pages(
+            Shipment shipment, Consignment together, Map<String, Finish> finishes) {
         String language = shipment.order().language();
         String footer = "Shipping papers, order " + shipment.order().name();
-        List<PageBuilder> pages = new ArrayList<>();
-        pages.add(GlancePage.of(shipment, together, words(shipment, Wording.ENGLISH), footer));
+        List<PageBuilder> pages = new ArrayList<>(first(shipment, together, footer));
         pages.add(PackingPage.of(shipment, finishes, phrases(language)));
         pages.add(CustomsPage.of(shipment, footer));
         if (!shipment.dangerous().isEmpty()) {
@@ -50,6 +52,14 @@ public final class ShipSheet {
         }
         pages.addAll(LabelPages.of(shipment, words(shipment, language)));
         return pages;
+    }
+
+    private static List<PageBuilder> first(Shipment shipment, Consignment together, String footer) {
+        List<ShipFinding> findings = ShipFindings.of(shipment, together);
+        boolean stops = findings.stream().anyMatch(ShipFinding::stops);
+        return List.of(
+                GlancePage.of(shipment, stops, words(shipment, Wording.ENGLISH), footer),
+                GlancePage.findings(findings, footer));
     }
 
     private static Phrases phrases(String language) {

@@ -2,13 +2,25 @@ package boltlore.sheets.shipping;
 
 import boltlore.measure.Wording;
 import boltlore.sheets.Phrases;
+import boltlore.shipping.Consignment;
 import boltlore.shipping.Crate;
+import boltlore.shipping.ShipFinding;
+import boltlore.shipping.ShipFindings;
 import boltlore.shipping.Shipment;
+import java.util.List;
 
 /** Words on crates for other places than the papers. */
 public final class ShipWords {
 
     private ShipWords() {}
+
+    /** What must be mended before the crates leave, a sentence each. */
+    public static List<String> stopping(Shipment shipment, Consignment together) {
+        return ShipFindings.of(shipment, together).stream()
+                .filter(ShipFinding::stops)
+                .map(finding -> finding.about() + ": " + finding.says())
+                .toList();
+    }
 
     /** Fit stage and content in English. */
     public static String content(Shipment shipment, Crate crate) {
