@@ -26,8 +26,7 @@ record ShippedOrder(Catalogue catalogue, Shipment shipment) {
         PricedBill priced = BillWorkbook.price(bill, catalogue);
         PickingList list = PickingList.of(plan, bill);
         return ShipPrice.of(priced, asked)
-                .then(price -> Outcome.sound(
-                        new ShippedOrder(catalogue, Shipper.of(priced, price, list, route))));
+                .then(price -> Outcome.sound(new ShippedOrder(catalogue, Shipper.of(priced, price, list, route))));
     }
 
     String name() {

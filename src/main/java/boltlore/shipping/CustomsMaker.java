@@ -69,7 +69,8 @@ final class CustomsMaker {
     }
 
     private CustomsLine line(List<Goods> group, BigDecimal share) {
-        BigDecimal pieces = sum(group.stream().filter(goods -> !goods.measured()).map(Goods::packed));
+        BigDecimal pieces =
+                sum(group.stream().filter(goods -> !goods.measured()).map(Goods::packed));
         BigDecimal netKg = sum(group.stream().map(goods -> goods.kg(goods.packed())));
         Goods first = group.get(0);
         BigDecimal value = share.add(extras(group));

@@ -73,7 +73,9 @@ final class CustomsPage {
         TableBuilder table =
                 Table.named("customs-lines").columns(columns(shipment.price().currency()));
         shipment.customs().forEach(line -> fill(table.row(), line));
-        table.total("total", "All lines").sum("net", sum(shipment)).sum("value", shipment.price().total());
+        table.total("total", "All lines")
+                .sum("net", sum(shipment))
+                .sum("value", shipment.price().total());
         return table;
     }
 

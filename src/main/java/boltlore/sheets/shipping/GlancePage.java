@@ -26,7 +26,8 @@ final class GlancePage {
     private GlancePage() {}
 
     static PageBuilder of(Shipment shipment, boolean stops, LoadWords words, String footer) {
-        PageBuilder page = Page.named("Crates").footer(footer).title("Shipping papers").add(head(shipment));
+        PageBuilder page =
+                Page.named("Crates").footer(footer).title("Shipping papers").add(head(shipment));
         if (stops) {
             page.caution("Stops", "Nothing leaves as it is: see 'Before the crates leave'.");
         }

@@ -38,7 +38,8 @@ final class LabelDrawing {
         label.written();
         label.arrow(FIRST_ARROW_MM);
         label.arrow(FIRST_ARROW_MM + ARROWS_APART_MM);
-        label.marks.add(Mark.centred(new Point(FIRST_ARROW_MM + ARROWS_APART_MM / 2, ARROW_FOOT_MM + 5), label.say("up"), 3));
+        label.marks.add(
+                Mark.centred(new Point(FIRST_ARROW_MM + ARROWS_APART_MM / 2, ARROW_FOOT_MM + 5), label.say("up"), 3));
         return new Drawing(WIDTH_MM, HEIGHT_MM, label.says(), label.marks);
     }
 

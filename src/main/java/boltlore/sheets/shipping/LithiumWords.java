@@ -39,8 +39,9 @@ final class LithiumWords {
         charge(goods, shipment).ifPresent(says::add);
         switch (shipment.route().by()) {
             case ROAD -> {}
-            case SEA -> says.add("By sea: book before the crates leave; whether and where they are stowed is for the"
-                    + " shipping line to say.");
+            case SEA ->
+                says.add("By sea: book before the crates leave; whether and where they are stowed is for the"
+                        + " shipping line to say.");
             case AIR -> says.add(byAir(goods));
         }
         return says;

@@ -21,7 +21,10 @@ public final class ShipPrice {
         PriceBook prices = priced.catalogue().prices();
         return prices == null
                 ? Outcome.sound(SellingPrice.of(priced))
-                : Quoting.of(CostSheet.cost(priced, prices), asked, LeadPath.of(priced).days())
+                : Quoting.of(
+                                CostSheet.cost(priced, prices),
+                                asked,
+                                LeadPath.of(priced).days())
                         .then(calculation -> Outcome.sound(quoted(calculation, priced)));
     }
 

@@ -40,8 +40,7 @@ public final class ShipSheet {
         return book.build();
     }
 
-    private static List<PageBuilder> pages(
-            Shipment shipment, Consignment together, Map<String, Finish> finishes) {
+    private static List<PageBuilder> pages(Shipment shipment, Consignment together, Map<String, Finish> finishes) {
         String language = shipment.order().language();
         String footer = "Shipping papers, order " + shipment.order().name();
         List<PageBuilder> pages = new ArrayList<>(first(shipment, together, footer));

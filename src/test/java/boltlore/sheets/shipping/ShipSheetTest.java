@@ -21,8 +21,8 @@ import boltlore.shipping.By;
 import boltlore.shipping.Consignment;
 import boltlore.shipping.Route;
 import boltlore.shipping.Shipment;
-import boltlore.shipping.Shipper;
 import boltlore.shipping.ShippedKit;
+import boltlore.shipping.Shipper;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
@@ -75,7 +75,8 @@ class ShipSheetTest {
     void have_a_page_of_crates_one_to_look_at_packing_customs_dangerous_goods_and_labels() {
         assertThat(sheet(shipment("bl-2001", By.ROAD, "FR")).pages())
                 .extracting(Page::name)
-                .startsWith("Crates", "Before they leave", "Packing list", "Customs lines", "Dangerous goods", "Labels 1");
+                .startsWith(
+                        "Crates", "Before they leave", "Packing list", "Customs lines", "Dangerous goods", "Labels 1");
     }
 
     @Test
@@ -100,19 +101,24 @@ class ShipSheetTest {
     void say_what_lithium_means_by_air_and_not_by_road() {
         String cargo = "cargo aircraft only, forbidden on passenger aircraft";
         assertThat(words(shipment("bl-2001", By.AIR, "US"))).contains(cargo).contains("never as UN 3556");
-        assertThat(words(shipment("bl-2001", By.ROAD, "FR"))).doesNotContain(cargo).contains("never as UN 3556");
+        assertThat(words(shipment("bl-2001", By.ROAD, "FR")))
+                .doesNotContain(cargo)
+                .contains("never as UN 3556");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"de", "fr"})
     void have_all_words_of_packing_list_and_labels_in_every_language(String language) {
         assertThat(Phrases.of(ShipSheet.class, "packing", language).names())
-                .isEqualTo(Phrases.of(ShipSheet.class, "packing", Wording.ENGLISH).names());
+                .isEqualTo(
+                        Phrases.of(ShipSheet.class, "packing", Wording.ENGLISH).names());
     }
 
     @Test
     void speak_the_orders_language_on_the_packing_list() {
-        assertThat(text(shipment("bl-1011", By.ROAD, "DE"))).contains("Packliste").contains("Antriebseinheit mit Umrichter");
+        assertThat(text(shipment("bl-1011", By.ROAD, "DE")))
+                .contains("Packliste")
+                .contains("Antriebseinheit mit Umrichter");
         assertThat(text(shipment("bl-1012", By.ROAD, "FR"))).contains("Liste de colisage");
     }
 
@@ -162,7 +168,8 @@ class ShipSheetTest {
             new JsonWriter()
                     .write(BillWorkbook.of(priced, list))
                     .forEach(file -> bill.append(new String(file.content(), StandardCharsets.UTF_8)));
-            assertThat(costs("bl-1001")).anySatisfy(cost -> assertThat(bill.toString()).contains(cost));
+            assertThat(costs("bl-1001"))
+                    .anySatisfy(cost -> assertThat(bill.toString()).contains(cost));
         }
     }
 }
