@@ -22,6 +22,9 @@ public enum Check {
     TORQUE_ALONE("torque without its table or friction"),
     TORQUE_HIGH("torque above its property class"),
     TORQUE_LOW("torque far below its property class"),
+    ELECTRICS_MISSING("high-voltage data missing for some order"),
+    ELECTRICS_TWICE("high-voltage data twice for some order"),
+    MODULES("modules of the pack against the kit"),
     BIN_SHARED("two parts in one bin"),
     BIN_OFF_THE_WALK("bin that nobody walks past"),
     TRANSLATION("not translated");

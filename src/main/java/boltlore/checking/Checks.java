@@ -19,6 +19,7 @@ public final class Checks {
             CautionsGiven::remarks,
             CoatingGiven::remarks,
             Torques::remarks,
+            ElectricsGiven::remarks,
             Bins::remarks,
             Translations::remarks);
 

@@ -57,7 +57,8 @@ final class Torques {
                         Said.part(part),
                         high ? Check.TORQUE_HIGH : Check.TORQUE_LOW,
                         Said.number(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
-                        "about " + Said.number(expectedNm.setScale(1, RoundingMode.HALF_UP)) + " Nm, at most 15 % more",
+                        "about " + Said.number(expectedNm.setScale(1, RoundingMode.HALF_UP))
+                                + " Nm: at least half of it, at most 15 % more",
                         "Look at class, friction and unit of the torque"))
                 : Optional.empty();
     }

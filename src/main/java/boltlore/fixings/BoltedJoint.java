@@ -6,6 +6,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,10 +25,14 @@ public record BoltedJoint(
         String held,
         String because,
         Part bolt,
-        Fixing fixing,
         BigDecimal quantity,
         List<Accompanying> with,
         @Nullable JointFacts facts) {
+
+    /** Thread, class and torque of the bolt. */
+    public Fixing fixing() {
+        return Objects.requireNonNull(bolt.fixing(), "a bolt has a thread");
+    }
 
     /** Whether each bolt is torqued, ticked and signed for. */
     public boolean safety() {

@@ -29,6 +29,7 @@ final class JointJudge {
     static Stream<Remarked> remarks(BoltedJoint joint) {
         JointJudge judge = new JointJudge(joint);
         judge.propertyClass();
+        judge.nuts();
         judge.torque();
         judge.length(joint.facts());
         return judge.remarks.stream();
@@ -41,6 +42,19 @@ final class JointJudge {
             wrong("Bolts of class " + (written == null ? "unknown" : written)
                     + ". A joint that holds drive, battery, steering or brakes takes 8.8 at least, and stainless A2 never in"
                     + " its place without a new calculation.");
+        }
+    }
+
+    /** A nut's class is at least the first number of its bolt's (ISO 898-2, from memory). */
+    private void nuts() {
+        PropertyClass bolt = PropertyClass.of(joint.fixing().propertyClass()).orElse(null);
+        for (Accompanying each : joint.with()) {
+            Fixing nut = each.part().fixing();
+            String written = nut == null || nut.propertyClass() == null ? "" : nut.propertyClass();
+            if (bolt != null && written.matches("\\d{1,2}") && Integer.parseInt(written) < bolt.nut()) {
+                wrong("Nuts of class " + written + " on bolts of class "
+                        + joint.fixing().propertyClass() + ". They take class " + bolt.nut() + " at least.");
+            }
         }
     }
 

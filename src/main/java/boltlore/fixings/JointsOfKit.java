@@ -27,16 +27,25 @@ final class JointsOfKit {
     List<BoltedJoint> all() {
         List<BoltedJoint> joints = new ArrayList<>();
         for (int at = 0; at < items.size(); at++) {
-            Fixing fixing = items.get(at).part().fixing();
-            if (fixing != null && fixing.lengthMm() != null) {
-                joints.add(joint(at, fixing));
+            Item item = items.get(at);
+            if (isBolt(item)) {
+                joints.add(joint(item, with(at)));
             }
+            item.inside().stream()
+                    .flatMap(Item::all)
+                    .filter(JointsOfKit::isBolt)
+                    .forEach(bolt -> joints.add(joint(bolt, List.of())));
         }
         return List.copyOf(joints);
     }
 
-    private BoltedJoint joint(int at, Fixing fixing) {
-        Item bolt = items.get(at);
+    /** A nut has a thread but no length. */
+    private static boolean isBolt(Item item) {
+        Fixing fixing = item.part().fixing();
+        return fixing != null && fixing.lengthMm() != null;
+    }
+
+    private BoltedJoint joint(Item bolt, List<Accompanying> with) {
         String shared = shared(bolt.origin());
         String position = bolt.position().says().english();
         return new BoltedJoint(
@@ -45,26 +54,42 @@ final class JointsOfKit {
                 held(bolt.origin()),
                 because(bolt.origin()),
                 bolt.part(),
-                fixing,
                 bolt.quantity(),
-                with(at),
+                with,
                 facts(bolt, shared));
     }
 
-    /** The bill puts what a part asks for right behind it. */
+    /** The bill puts what a part asks for right behind it; nuts may also be asked for by what is bolted. */
     private List<Accompanying> with(int at) {
         List<Accompanying> with = new ArrayList<>();
-        PartNumber bolt = items.get(at).part().number();
+        Item bolt = items.get(at);
         for (int next = at + 1; next < items.size() && isAskedBy(items.get(next), bolt); next++) {
-            with.add(new Accompanying(items.get(next).part(), items.get(next).quantity()));
+            with.add(accompanying(items.get(next)));
         }
+        items.stream().filter(item -> isNutOf(item, bolt)).forEach(nut -> with.add(accompanying(nut)));
         return List.copyOf(with);
     }
 
-    private static boolean isAskedBy(Item item, PartNumber bolt) {
+    private static Accompanying accompanying(Item item) {
+        return new Accompanying(item.part(), item.quantity());
+    }
+
+    /** Of the bolt's thread on the same line, and not asked for by another bolt. */
+    private boolean isNutOf(Item item, Item bolt) {
+        Fixing nut = item.part().fixing();
+        Fixing thread = bolt.part().fixing();
+        return nut != null
+                && thread != null
+                && nut.lengthMm() == null
+                && nut.thread().equals(thread.thread())
+                && item.line().equals(bolt.line())
+                && items.stream().filter(JointsOfKit::isBolt).noneMatch(other -> isAskedBy(item, other));
+    }
+
+    private static boolean isAskedBy(Item item, Item bolt) {
         return item.origin() instanceof Origin.NeededBy needed
                 && needed.asker() instanceof Asker.OfPart part
-                && part.part().equals(bolt);
+                && part.part().equals(bolt.part().number());
     }
 
     private @Nullable JointFacts facts(Item bolt, String shared) {
@@ -91,6 +116,9 @@ final class JointsOfKit {
         if (origin instanceof Origin.AtJoint at) {
             return named(at.asker());
         }
+        if (origin instanceof Origin.Inside inside) {
+            return named(inside.assembly());
+        }
         return origin instanceof Origin.NeededBy needed ? named(needed.asker()) : "";
     }
 
@@ -101,6 +129,10 @@ final class JointsOfKit {
                         .line(((Asker.OfLine) asker).line())
                         .map(Line::part)
                         .orElseThrow();
+        return named(part);
+    }
+
+    private String named(PartNumber part) {
         return plan.part(part).name().english() + " (" + part + ")";
     }
 }

@@ -39,6 +39,11 @@ public enum PropertyClass {
         return diameterMm.compareTo(THICK_MM) <= 0 ? upTo16 : above16;
     }
 
+    /** The least class of a nut on it. */
+    int nut() {
+        return Integer.parseInt(written.substring(0, written.indexOf('.')));
+    }
+
     /** Stress area × proof stress, in N. */
     public BigDecimal proofLoadNewton(MetricThread thread) {
         return thread.stressAreaMm2()

@@ -146,6 +146,24 @@ class IsolationCheckValuesTest {
                 .isCloseTo(row.number("expected_energy_j"), within(row.number("tolerance_abs")));
     }
 
+    static Stream<CheckRow> voltageClass() {
+        return rows("IB-10");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("voltageClass")
+    void high_voltage_begins_above_60_V_direct_and_30_V_alternating(CheckRow row) {
+        assertThat(row.text("expected_decision"))
+                .contains("above 30 V AC rms or above 60 V DC (to 1000 V AC, 1500 V DC)");
+        assertThat(HighVoltage.direct(new BigDecimal("60"))).isFalse();
+        assertThat(HighVoltage.direct(new BigDecimal("60.1"))).isTrue();
+        assertThat(HighVoltage.direct(new BigDecimal("1500"))).isTrue();
+        assertThat(HighVoltage.direct(new BigDecimal("1500.1"))).isFalse();
+        assertThat(HighVoltage.alternating(new BigDecimal("30"))).isFalse();
+        assertThat(HighVoltage.alternating(new BigDecimal("30.1"))).isTrue();
+        assertThat(HighVoltage.alternating(new BigDecimal("1000.1"))).isFalse();
+    }
+
     static Stream<CheckRow> gate() {
         return rows("IB-14");
     }

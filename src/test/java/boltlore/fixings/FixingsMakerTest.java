@@ -58,6 +58,16 @@ class FixingsMakerTest {
     }
 
     @Test
+    void nuts_that_the_bolted_part_asks_for_go_with_its_bolts() {
+        BoltedJoint pedals = joint(fixings("bl-1001"), "pedal-box");
+
+        assertThat(pedals.with())
+                .extracting(each ->
+                        each.part().number().text() + " " + each.quantity().toBigInteger())
+                .containsExactly("FX-W8 6", "FX-N8 6");
+    }
+
+    @Test
     void a_joint_that_brackets_share_is_there_once_with_the_larger_ask() {
         List<BoltedJoint> shared = fixings("bl-1001").joints().stream()
                 .filter(each -> each.says().contains("shared: front-rail"))

@@ -27,6 +27,14 @@ class JointJudgeTest {
     }
 
     @Test
+    void a_nut_is_at_least_as_strong_as_its_bolt() {
+        assertThat(says(Jointed.with("25").nut("8"))).isEmpty();
+        assertThat(says(Jointed.with("25").nut("10"))).isEmpty();
+        assertThat(says(Jointed.with("25").nut("6")))
+                .containsExactly("Frame: Nuts of class 6 on bolts of class 8.8. They take class 8 at least.");
+    }
+
+    @Test
     void a_bolt_that_bottoms_does_not_clamp() {
         assertThat(says(Jointed.with("25").into(Into.STEEL, "10", "15"))).isEmpty();
         assertThat(says(Jointed.with("25.1").into(Into.STEEL, "10", "15")))

@@ -16,6 +16,7 @@ final class Jointed {
 
     private final Fixing fixing;
     private boolean safety;
+    private List<Accompanying> with = List.of();
     private @Nullable Into into;
     private @Nullable BigDecimal clampMm;
     private @Nullable BigDecimal depthMm;
@@ -44,6 +45,14 @@ final class Jointed {
         return this;
     }
 
+    Jointed nut(String propertyClass) {
+        Part nut = PartSketch.bought("NUT")
+                .fixing(new Fixing("M8", null, propertyClass, null, null, null))
+                .draw();
+        with = List.of(new Accompanying(nut, BigDecimal.ONE));
+        return this;
+    }
+
     Jointed into(Into material, String clamped, @Nullable String depth) {
         into = material;
         clampMm = new BigDecimal(clamped);
@@ -54,10 +63,9 @@ final class Jointed {
     List<Remarked> remarks() {
         Position position =
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
-        Part bolt = PartSketch.bought("BOLT").draw();
+        Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
         JointFacts facts = new JointFacts(position.name(), "", safety, clampMm, into, depthMm);
-        return JointJudge.remarks(
-                        new BoltedJoint("Frame", position, "", "", bolt, fixing, BigDecimal.ONE, List.of(), facts))
+        return JointJudge.remarks(new BoltedJoint("Frame", position, "", "", bolt, BigDecimal.ONE, with, facts))
                 .toList();
     }
 }

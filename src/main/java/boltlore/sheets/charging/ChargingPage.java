@@ -29,7 +29,7 @@ final class ChargingPage {
         page.heading("Power and time").add(WaysTable.of(charging)).note(TIME).note(STANDS_FOR);
         Export export = charging.export();
         if (export != null) {
-            page.heading("Export to a load").add(ExportTable.of(export));
+            page.heading("Export to a load").add(ExportTable.of(charging, export));
         }
         page.heading("What was found").add(FoundTable.of(charging));
         ChargingCautions.on(page);

@@ -1,8 +1,11 @@
 package boltlore.sheets.charging;
 
 import boltlore.catalogue.Outlet;
+import boltlore.catalogue.Role;
+import boltlore.charging.Charging;
 import boltlore.charging.Export;
 import boltlore.charging.Figures;
+import boltlore.choices.Choices;
 import boltlore.sheets.Particulars;
 import boltlore.sheets.ParticularsBuilder;
 import org.jspecify.annotations.Nullable;
@@ -12,12 +15,12 @@ final class ExportTable {
 
     private ExportTable() {}
 
-    static ParticularsBuilder of(Export export) {
+    static ParticularsBuilder of(Charging charging, Export export) {
+        Choices choices = charging.bill().resolved().choices();
+        String socket =
+                choices.inRole(Role.EXPORT).map(value -> value.says().english()).orElse(export.socket());
         ParticularsBuilder says = Particulars.named("export")
-                .say(
-                        "socket",
-                        "Socket",
-                        export.socket() + ", " + Figures.volts(export.volts()) + ", " + Figures.amps(export.amps()))
+                .say("socket", "Socket", socket)
                 .say("short", "For a short time", Figures.number(export.shortWatts(), 0) + " W")
                 .say("continuous", "For hours", Figures.number(export.continuousWatts(), 0) + " W");
         guard(says, export.guard());

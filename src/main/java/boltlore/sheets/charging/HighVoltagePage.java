@@ -4,6 +4,7 @@ import boltlore.catalogue.Buses;
 import boltlore.catalogue.Pack;
 import boltlore.charging.Charging;
 import boltlore.charging.Figures;
+import boltlore.charging.HighVoltage;
 import boltlore.charging.Isolation;
 import boltlore.charging.Precharge;
 import boltlore.sheets.Page;
@@ -50,7 +51,11 @@ final class HighVoltagePage {
 
     private static String voltages(Pack pack) {
         return Figures.number(pack.lowestVolts(), 1) + " empty, " + Figures.number(pack.nominalVolts(), 1)
-                + " nominal, " + Figures.volts(pack.highestVolts()) + " full";
+                + " nominal, " + Figures.volts(pack.highestVolts()) + " full" + voltageClass(pack);
+    }
+
+    private static String voltageClass(Pack pack) {
+        return HighVoltage.direct(pack.highestVolts()) ? ": high voltage, class B" : ": not above 60 V";
     }
 
     private static void isolation(ParticularsBuilder says, Charging charging, @Nullable Buses buses) {

@@ -1,0 +1,67 @@
+package boltlore.cli;
+
+import static boltlore.cli.Ran.boltlore;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayName("Checking a catalogue finds, before any order does,")
+class CheckElectricsTest {
+
+    private static final String ELECTRICS = "families/pannier-van/electrics.json";
+
+    @TempDir
+    private Path folder;
+
+    private String check(String file, String from, String to) throws IOException {
+        Path catalogue = ChangedCatalogue.in(folder, file, from, to);
+        return boltlore("check", catalogue).out().replaceAll("\\s+", " ");
+    }
+
+    @ParameterizedTest
+    @DisplayName("high-voltage data that some order has twice, or not at all, or other than its kit")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"when\": {\"battery\": \"one-string\"}, \"module\" | \"module\" | two of pack for some order",
+                "\"when\": {\"battery\": \"two-strings\"}, \"module\" | \"when\": {\"battery\": \"two-strings\", \"market\": \"europe\"}, \"module\" | no pack for some order",
+                "{\"when\": {\"inlet\": \"j3400\"} | {\"when\": {\"inlet\": \"type-1\"} | no inlet for some order",
+                "{\"part\": \"HV-CB250\", \"when\": {\"drive-unit\": \"small\"} | {\"part\": \"HV-CB250\", \"when\": {\"drive-unit\": \"large\"} | no precharge resistor for some order",
+                "{\"when\": {\"charger\": [\"seven\", \"seven-two-way\"]}, \"efficiencyPercent\" | {\"when\": {\"charger\": \"seven\"}, \"efficiencyPercent\" | no on-board charger for some order",
+                "\"inSeries\": 8, \"inParallel\": 2 | \"inSeries\": 8, \"inParallel\": 3 | 16 of BM-44 in some kit"
+            })
+    void electrics(String from, String to, String found) throws IOException {
+        assertThat(check(ELECTRICS, from, to)).contains("electrics pannier-van").contains(found);
+    }
+
+    @Test
+    void modules_that_a_line_brings_too_many_of() throws IOException {
+        assertThat(check(
+                        "families/pannier-van/kit/battery.json",
+                        "\"part\": \"BM-44\", \"quantity\": \"8\", \"expects\"",
+                        "\"part\": \"BM-44\", \"quantity\": \"9\", \"expects\""))
+                .contains("9 of BM-44 in some kit")
+                .contains("17 of BM-44 in some kit");
+    }
+
+    @ParameterizedTest
+    @DisplayName("torques that no table gives for their thread and class")
+    @CsvSource({"240, found 240 Nm for M12", "8.4, found 8.4 Nm for M12"})
+    void torques(String torqueNm, String found) throws IOException {
+        assertThat(check("parts/common-fixings.json", "\"torqueNm\": \"84\"", "\"torqueNm\": \"" + torqueNm + "\""))
+                .contains(found)
+                .contains("expected about 83.6 Nm: at least half of it, at most 15 % more.");
+    }
+
+    @Test
+    void nothing_where_nothing_was_changed() throws IOException {
+        assertThat(check(ELECTRICS, "\"buses\"", "\"buses\"")).contains("The data hangs together.");
+    }
+}
