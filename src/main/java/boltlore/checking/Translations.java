@@ -2,6 +2,8 @@ package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.SalesTax;
 import boltlore.measure.Wording;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,9 +17,11 @@ final class Translations {
 
     static Stream<Remark> remarks(Catalogue catalogue) {
         List<String> languages = catalogue.workshop().languages();
-        return Stream.concat(
+        return Stream.of(
                         shared(catalogue),
+                        ofPrices(catalogue),
                         catalogue.families().values().stream().flatMap(Translations::ofFamily))
+                .flatMap(texts -> texts)
                 .flatMap(text -> of(text, languages));
     }
 
@@ -31,6 +35,23 @@ final class Translations {
                         catalogue.workshop().cautions().values().stream()
                                 .map(caution -> new Text("caution " + caution.code(), caution.says())))
                 .flatMap(texts -> texts);
+    }
+
+    /** What stands on quotations. */
+    private static Stream<Text> ofPrices(Catalogue catalogue) {
+        PriceBook prices = catalogue.prices();
+        return prices == null
+                ? Stream.of()
+                : Stream.of(
+                                prices.excluded().stream().map(says -> new Text("what quotations exclude", says)),
+                                prices.taxes().entrySet().stream().flatMap(tax -> ofTax(tax.getKey(), tax.getValue())),
+                                prices.subSystems().entrySet().stream()
+                                        .map(called -> new Text("sub-system " + called.getKey(), called.getValue())))
+                        .flatMap(texts -> texts);
+    }
+
+    private static Stream<Text> ofTax(String market, SalesTax tax) {
+        return Stream.of(tax.says(), tax.because()).map(says -> new Text("tax of " + market, says));
     }
 
     private static Stream<Text> ofFamily(Family family) {

@@ -10,6 +10,7 @@ import boltlore.faults.Outcome;
 import boltlore.measure.OptionName;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.pricing.PricedBill;
 import boltlore.pricing.Pricing;
 import boltlore.resolution.Finding;
@@ -75,7 +76,8 @@ record TrialKit(List<Finding> stops, @Nullable PricedBill priced) {
                 new LeftOut.Undecided(),
                 List.of(),
                 List.of(),
-                "");
+                "",
+                OrderTerms.NONE);
     }
 
     private static SortedSet<OptionName> none() {

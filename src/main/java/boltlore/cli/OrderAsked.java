@@ -8,6 +8,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.order.json.OrderReader;
 import boltlore.order.json.OrderWriter;
 import java.nio.charset.StandardCharsets;
@@ -81,7 +82,8 @@ final class OrderAsked {
                 new LeftOut.Undecided(),
                 List.of(),
                 List.of(),
-                "");
+                "",
+                OrderTerms.NONE);
     }
 
     /** The language of labels and manuals is that of the papers too, where the workshop writes it. */

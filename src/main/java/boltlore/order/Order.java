@@ -34,7 +34,8 @@ public record Order(
         LeftOut leftOut,
         List<Waiver> waived,
         List<Extra> extra,
-        String notes) {
+        String notes,
+        OrderTerms terms) {
 
     /** The same order with other choices. */
     public Order withChoices(Choices other) {
@@ -54,6 +55,7 @@ public record Order(
                 leftOut,
                 waived,
                 extra,
-                notes);
+                notes,
+                terms);
     }
 }

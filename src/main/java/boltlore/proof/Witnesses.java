@@ -6,6 +6,7 @@ import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,7 +55,8 @@ public final class Witnesses {
                 leftOut,
                 List.of(),
                 List.of(),
-                notes);
+                notes,
+                OrderTerms.NONE);
     }
 
     private static String language(Catalogue catalogue, Choices choices) {

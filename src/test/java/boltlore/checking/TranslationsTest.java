@@ -4,7 +4,10 @@ import static boltlore.sketch.PartSketch.bought;
 import static boltlore.sketch.PositionSketch.at;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.measure.Wording;
+import boltlore.pricing.PriceBookSketch;
 import boltlore.sketch.CatalogueSketch;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class TranslationsTest {
@@ -40,5 +43,20 @@ class TranslationsTest {
     @Test
     void english_alone_needs_nothing() {
         assertThat(Remarked.in(bought("P-1"))).isEmpty();
+    }
+
+    @Test
+    void quotations_are_translated_too() {
+        Wording both = new Wording(Map.of("en", "Fitting.", "de", "Einbau."));
+        assertThat(Remarked.in(excluding(Wording.english("Fitting."))))
+                .contains("what quotations exclude: not translated");
+        assertThat(Remarked.in(excluding(both))).doesNotContain("what quotations exclude: not translated");
+    }
+
+    private static CatalogueSketch excluding(Wording says) {
+        return new CatalogueSketch()
+                .languages("en", "de")
+                .part(bought("P-1"))
+                .prices(new PriceBookSketch().excluding(says).book());
     }
 }

@@ -20,6 +20,7 @@ import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Kit;
@@ -147,7 +148,8 @@ public final class SampleOrders {
                 new LeftOut.Undecided(),
                 List.of(),
                 List.copyOf(extras),
-                "");
+                "",
+                OrderTerms.NONE);
         return new Bill(order, new Resolution.Resolved(choices, kit, findings), List.copyOf(items));
     }
 

@@ -5,6 +5,7 @@ import boltlore.bill.BillMaker;
 import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
 import java.util.List;
@@ -37,6 +38,7 @@ final class Bills {
                 leftOut,
                 List.of(),
                 List.of(),
-                "");
+                "",
+                OrderTerms.NONE);
     }
 }

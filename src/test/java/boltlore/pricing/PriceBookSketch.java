@@ -14,6 +14,7 @@ import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.PriceStep;
 import boltlore.catalogue.Profit;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -39,6 +40,7 @@ public final class PriceBookSketch {
     private Profit profit = Profit.markUp(BigDecimal.ZERO);
     private PriceStep step = new PriceStep(new BigDecimal("0.01"), PriceStep.Way.NEAREST);
     private final Map<String, PartnerTerms> partners = new HashMap<>();
+    private final List<Wording> excluded = new ArrayList<>();
     private final List<ExchangeRate> rates = new ArrayList<>();
 
     public PriceBookSketch labour(String anHour) {
@@ -116,6 +118,11 @@ public final class PriceBookSketch {
         return this;
     }
 
+    public PriceBookSketch excluding(Wording says) {
+        excluded.add(says);
+        return this;
+    }
+
     private static @Nullable BigDecimal decimal(@Nullable String written) {
         return written == null ? null : new BigDecimal(written);
     }
@@ -133,7 +140,7 @@ public final class PriceBookSketch {
                 Map.of(),
                 rates,
                 30,
-                List.of(),
+                excluded,
                 Map.of());
     }
 }

@@ -22,6 +22,7 @@ import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.resolution.Asker;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
@@ -43,6 +44,7 @@ public final class SmallKit {
     private final List<Item> items = new ArrayList<>();
     private final List<Extra> extras = new ArrayList<>();
     private String partner = "";
+    private OrderTerms terms = OrderTerms.NONE;
 
     public SmallKit know(SketchedPart sketch) {
         Part part = sketch.part();
@@ -72,6 +74,11 @@ public final class SmallKit {
 
     public SmallKit through(String partnerName) {
         partner = partnerName;
+        return this;
+    }
+
+    public SmallKit agreed(OrderTerms orderTerms) {
+        terms = orderTerms;
         return this;
     }
 
@@ -128,7 +135,8 @@ public final class SmallKit {
                 new LeftOut.Undecided(),
                 List.of(),
                 extras,
-                "");
+                "",
+                terms);
         Kit kit = new Kit(
                 new TreeSet<>(),
                 new TreeSet<>(),

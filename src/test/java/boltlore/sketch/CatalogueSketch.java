@@ -19,6 +19,8 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Powder;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.OptionName;
@@ -32,6 +34,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** A catalogue in the making: one family 'van' in one workshop that walks its aisles F, H, C. */
 public final class CatalogueSketch {
@@ -41,6 +44,7 @@ public final class CatalogueSketch {
     public static final Coats BLACK =
             new Coats("PB-BLACK", new BigDecimal("1.5"), 60, 80, 100, 180, 15, new BigDecimal("60"));
 
+    private @Nullable PriceBook prices;
     private final Map<PartNumber, Part> parts = new TreeMap<>();
     private final List<PositionSketch> positions = new ArrayList<>();
     private final List<Option> options = new ArrayList<>();
@@ -100,6 +104,11 @@ public final class CatalogueSketch {
         return this;
     }
 
+    public CatalogueSketch prices(PriceBook book) {
+        prices = book;
+        return this;
+    }
+
     public CatalogueSketch languages(String... codes) {
         languages = List.of(codes);
         return this;
@@ -119,7 +128,8 @@ public final class CatalogueSketch {
                 List.of(),
                 positions.stream().map(PositionSketch::draw).toList(),
                 List.of());
-        return new Catalogue(workshop(), finishes, materials, parts, Map.of(FAMILY, family), "revision");
+        return new Catalogue(
+                workshop(), finishes, materials, parts, Map.of(FAMILY, family), "revision", prices, Shipping.NONE);
     }
 
     private Workshop workshop() {

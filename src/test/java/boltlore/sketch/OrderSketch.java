@@ -11,6 +11,7 @@ import boltlore.measure.OptionName;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
@@ -76,7 +77,8 @@ public final class OrderSketch {
                 leftOut,
                 waived,
                 extra,
-                "");
+                "",
+                OrderTerms.NONE);
     }
 
     public Bill bill() {

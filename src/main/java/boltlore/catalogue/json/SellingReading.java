@@ -6,6 +6,7 @@ import boltlore.catalogue.PriceStep;
 import boltlore.catalogue.Profit;
 import boltlore.catalogue.SalesTax;
 import boltlore.json.Allowed;
+import boltlore.json.CurrencyReading;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import java.math.BigDecimal;

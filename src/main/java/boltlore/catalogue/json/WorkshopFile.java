@@ -7,6 +7,7 @@ import boltlore.catalogue.Partner;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
+import boltlore.json.CurrencyReading;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;

@@ -4,15 +4,19 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
+import boltlore.json.CurrencyReading;
 import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.ObjectReader;
+import boltlore.json.Range;
 import boltlore.json.SchemaName;
 import boltlore.json.TextShape;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -23,6 +27,9 @@ public final class OrderReader {
 
     /** The schema of order files. */
     static final String SCHEMA = "order.schema.json";
+
+    /** Something is always left to pay. */
+    private static final Range DISCOUNT = Range.between(0, 95);
 
     private final Catalogue catalogue;
     private final Faults faults = new Faults();
@@ -75,7 +82,8 @@ public final class OrderReader {
                 leftOut.read(reader),
                 reader.findObjects("waived", OrderReader::waiver),
                 reader.findObjects("extra", new ExtraReading(catalogue, family)::extra),
-                reader.findText("notes").orElse(""));
+                reader.findText("notes").orElse(""),
+                reader.findObject("terms", OrderReader::terms).orElse(OrderTerms.NONE));
         dates(order, reader);
         reader.done();
         return faults.orElse(order);
@@ -103,6 +111,11 @@ public final class OrderReader {
                     faults);
         }
         return language;
+    }
+
+    private static OrderTerms terms(ObjectReader reader) {
+        BigDecimal discount = reader.findDecimal("discountPercent", DISCOUNT);
+        return new OrderTerms(discount, CurrencyReading.find(reader, "currency"));
     }
 
     private static Waiver waiver(ObjectReader reader) {

@@ -6,6 +6,7 @@ import boltlore.measure.OptionName;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -34,7 +35,8 @@ public final class OrderWriter {
                 .putIfAny("firm", order.firm())
                 .putIfAny("rank", order.rank())
                 .put("leftOut", leftOut(order.leftOut()));
-        return lists(out, order).putIfAny("notes", order.notes()).written();
+        return terms(lists(out, order).putIfAny("notes", order.notes()), order.terms())
+                .written();
     }
 
     private static JsonOut.Members lists(JsonOut.Members out, Order order) {
@@ -66,6 +68,18 @@ public final class OrderWriter {
             return JsonOut.text("keep");
         }
         return JsonOut.text(leftOut instanceof LeftOut.AllUnused ? "all" : "undecided");
+    }
+
+    private static JsonOut.Members terms(JsonOut.Members out, OrderTerms terms) {
+        if (terms.equals(OrderTerms.NONE)) {
+            return out;
+        }
+        String currency = terms.currency() == null ? null : terms.currency().getCurrencyCode();
+        return out.put(
+                "terms",
+                JsonOut.object()
+                        .putIfAny("discountPercent", terms.discountPercent())
+                        .putIfAny("currency", currency));
     }
 
     private static JsonOut waiver(Waiver waiver) {

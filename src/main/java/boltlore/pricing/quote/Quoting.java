@@ -10,6 +10,7 @@ import boltlore.catalogue.Role;
 import boltlore.catalogue.SalesTax;
 import boltlore.faults.Outcome;
 import boltlore.order.Extra;
+import boltlore.order.OrderTerms;
 import boltlore.pricing.MinorUnit;
 import boltlore.pricing.Price;
 import boltlore.pricing.cost.CostedExtra;
@@ -20,7 +21,7 @@ import java.util.Currency;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Makes a quotation of a full cost, by the workshop's terms, the partner's, and what is asked for this once. */
+/** Makes a quotation of a full cost: what is asked for this once comes first, then the order's terms, the partner's, the workshop's. */
 public final class Quoting {
 
     private final FullCost cost;
@@ -28,6 +29,7 @@ public final class Quoting {
     private final Catalogue catalogue;
     private final Asked asked;
     private final int leadDays;
+    private final OrderTerms agreed;
     private final @Nullable PartnerTerms terms;
 
     private Quoting(FullCost cost, Asked asked, int leadDays) {
@@ -36,6 +38,7 @@ public final class Quoting {
         this.catalogue = cost.priced().catalogue();
         this.asked = asked;
         this.leadDays = leadDays;
+        this.agreed = cost.priced().bill().order().terms();
         this.terms = prices.partners().get(cost.priced().bill().order().partner());
     }
 
@@ -90,12 +93,18 @@ public final class Quoting {
         if (asked.discountPercent() != null) {
             return asked.discountPercent();
         }
+        if (agreed.discountPercent() != null) {
+            return agreed.discountPercent();
+        }
         return terms == null ? BigDecimal.ZERO : terms.discountPercent();
     }
 
     private Currency currency() {
         if (asked.currency() != null) {
             return asked.currency();
+        }
+        if (agreed.currency() != null) {
+            return agreed.currency();
         }
         Currency partners = terms == null ? null : terms.currency();
         return partners == null ? catalogue.workshop().currency() : partners;

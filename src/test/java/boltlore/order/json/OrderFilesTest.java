@@ -12,6 +12,7 @@ import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -19,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -45,6 +47,7 @@ class OrderFilesTest {
         assertThat(plain.placed()).isEqualTo(LocalDate.of(2026, 3, 2));
         assertThat(plain.due()).isEqualTo(LocalDate.of(2026, 5, 4));
         assertThat(plain.notes()).isEqualTo("Ring before delivery.");
+        assertThat(plain.terms()).isEqualTo(new OrderTerms(new BigDecimal("2.5"), Currency.getInstance("GBP")));
     }
 
     @Test

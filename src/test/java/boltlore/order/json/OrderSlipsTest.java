@@ -104,7 +104,7 @@ class OrderSlipsTest {
                     "/note",
                     "the unknown key 'note'",
                     "one of $schema, order, family, donorBuilt, choices, firm, customer, partner, language, placed, due,"
-                            + " rank, leftOut, waived, extra, notes",
+                            + " rank, leftOut, waived, extra, notes, terms",
                     "Did you mean 'notes'?");
         }
     }
@@ -318,6 +318,52 @@ class OrderSlipsTest {
             assertThat(PlainOrder.changed("{\"says\": \"Radio\"", "{\"part\": \"BOLT\", \"says\": \"Radio\"")
                             .faults())
                     .hasSize(1);
+        }
+    }
+
+    @Nested
+    @DisplayName("in its terms")
+    class Terms {
+
+        @Test
+        void a_discount_that_leaves_nothing_to_pay() {
+            assertFault(
+                    "\"discountPercent\": \"2.5\"",
+                    "\"discountPercent\": \"100\"",
+                    29,
+                    "/terms/discountPercent",
+                    "'100'",
+                    "a number from 0 to 95, such as \"12.5\", with at most 9 decimals",
+                    "");
+        }
+
+        @Test
+        void a_discount_that_adds() {
+            assertFault(
+                    "\"discountPercent\": \"2.5\"",
+                    "\"discountPercent\": \"-2.5\"",
+                    29,
+                    "/terms/discountPercent",
+                    "'-2.5'",
+                    "a number from 0 to 95, such as \"12.5\", with at most 9 decimals",
+                    "");
+        }
+
+        @Test
+        void a_currency_that_is_not_in_use() {
+            assertFault(
+                    "\"currency\": \"GBP\"",
+                    "\"currency\": \"GBX\"",
+                    29,
+                    "/terms/currency",
+                    "'GBX'",
+                    "a currency in use (ISO 4217)",
+                    "EUR, GBP and USD are such.");
+        }
+
+        @Test
+        void but_not_where_only_one_of_them_is_agreed() {
+            assertSound("\"discountPercent\": \"2.5\", ", "");
         }
     }
 }

@@ -7,6 +7,7 @@ import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import boltlore.faults.Outcome;
 import boltlore.order.Extra;
+import boltlore.order.OrderTerms;
 import boltlore.pricing.PriceBookSketch;
 import boltlore.pricing.SmallKit;
 import boltlore.pricing.cost.FullCosting;
@@ -154,6 +155,32 @@ class QuotingTest {
                     .quotation();
             assertThat(quotation.total()).isEqualByComparingTo("200.00");
             assertThat(quotation.rate()).isNull();
+        }
+
+        @Test
+        void takes_what_is_agreed_for_the_order_before_the_partners_terms() {
+            OrderTerms agreed = new OrderTerms(new BigDecimal("1"), Currency.getInstance("EUR"));
+            Quotation quotation =
+                    quotation(prices, kit("100.00").through("Valbrune").agreed(agreed));
+            assertThat(quotation.total()).isEqualByComparingTo("198.00");
+        }
+
+        @Test
+        void takes_the_partners_terms_for_what_the_order_leaves_open() {
+            OrderTerms agreed = new OrderTerms(new BigDecimal("1"), null);
+            Quotation quotation =
+                    quotation(prices, kit("100.00").through("Valbrune").agreed(agreed));
+            assertThat(quotation.total()).isEqualByComparingTo("158.40");
+            assertThat(quotation.currency()).isEqualTo(Currency.getInstance("GBP"));
+        }
+
+        @Test
+        void takes_what_is_asked_for_before_what_is_agreed() {
+            OrderTerms agreed = new OrderTerms(new BigDecimal("1"), null);
+            assertThat(calculation(prices, kit("100.00").agreed(agreed), "3", null)
+                            .quotation()
+                            .total())
+                    .isEqualByComparingTo("194.00");
         }
 
         @Test

@@ -1,19 +1,17 @@
-package boltlore.catalogue.json;
+package boltlore.json;
 
-import boltlore.json.ObjectReader;
-import boltlore.json.TextShape;
 import java.util.Currency;
 import org.jspecify.annotations.Nullable;
 
 /** Currencies by their codes (ISO 4217). */
-final class CurrencyReading {
+public final class CurrencyReading {
 
     /** Stands in for a currency that could not be read: the code for 'no currency'. */
     private static final Currency NONE = Currency.getInstance("XXX");
 
     private CurrencyReading() {}
 
-    static Currency read(ObjectReader reader, String key) {
+    public static Currency read(ObjectReader reader, String key) {
         String code = reader.text(key, TextShape.CURRENCY);
         Currency currency = known(code);
         if (currency == null && !code.isEmpty()) {
@@ -22,7 +20,7 @@ final class CurrencyReading {
         return currency == null ? NONE : currency;
     }
 
-    static @Nullable Currency find(ObjectReader reader, String key) {
+    public static @Nullable Currency find(ObjectReader reader, String key) {
         return reader.find(key).isPresent() ? read(reader, key) : null;
     }
 
