@@ -14,7 +14,7 @@ import java.math.BigDecimal;
  * @param lowestVolts empty, in V
  * @param resistanceMilliohm of the whole pack as it is connected, in mΩ
  * @param usableKwh between what the vehicle calls empty and full, in kWh
- * @param continuousAmps that it gives for a long time
+ * @param continuousAmps that it bears for hours, either way
  * @param chargeAmps that it takes at most while charged
  */
 public record Pack(

@@ -35,6 +35,7 @@ final class BranchChecker {
     static BranchCheck check(Branch branch, @Nullable Fuse fuse, PowerCable cable, Pack pack) {
         BranchChecker checker = new BranchChecker(branch, cable, pack);
         checker.cable();
+        checker.pack();
         if (fuse != null) {
             checker.fuse(fuse);
         }
@@ -49,6 +50,16 @@ final class BranchChecker {
         judge(
                 volts.compareTo(cable.volts()) <= 0,
                 "Up to " + Figures.volts(volts) + " on a cable for " + Figures.volts(cable.volts()) + ".");
+    }
+
+    /** What the mains feed is no load of the pack. */
+    private void pack() {
+        if (branch.volts() == null) {
+            judge(
+                    branch.loadAmps().compareTo(pack.continuousAmps()) <= 0,
+                    "The load of " + Figures.amps(branch.loadAmps()) + " against the "
+                            + Figures.amps(pack.continuousAmps()) + " that the pack bears for hours.");
+        }
     }
 
     private void fuse(Fuse fuse) {

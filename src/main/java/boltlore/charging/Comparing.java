@@ -5,7 +5,9 @@ import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PrechargeResistor;
+import boltlore.catalogue.Role;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -61,6 +63,21 @@ final class Comparing {
                     suits,
                     "The charger feeds " + from(charger.lowestVolts(), charger.highestVolts()) + ", the pack goes "
                             + from(pack.lowestVolts(), pack.highestVolts()) + ".");
+            chargeCurrent(charger, bill.resolved().choices().facts(Role.CHARGER).kw());
+        }
+    }
+
+    /** Direct current at the empty pack, where it is largest. */
+    private void chargeCurrent(OnBoardCharger charger, @Nullable BigDecimal ratedKw) {
+        if (ratedKw != null) {
+            BigDecimal amps = ratedKw.movePointRight(1)
+                    .multiply(charger.efficiencyPercent())
+                    .divide(pack.lowestVolts(), MathContext.DECIMAL128);
+            judge(
+                    "Charger",
+                    amps.compareTo(pack.chargeAmps()) <= 0,
+                    "The charger gives up to " + Figures.amps(amps) + " to the empty pack, which takes "
+                            + Figures.amps(pack.chargeAmps()) + ".");
         }
     }
 

@@ -34,7 +34,7 @@ class BranchCheckerTest {
             n("288"),
             n("100"),
             n("20"),
-            n("200"),
+            n("280"),
             n("100"));
 
     private static final PowerCable CABLE = new PowerCable(PART, n("50"), n("1000"), n("300"), "free air", n("143"));
@@ -81,6 +81,15 @@ class BranchCheckerTest {
     }
 
     @Test
+    void a_load_above_what_the_pack_bears_is_too_much_but_not_one_of_the_mains() {
+        Fuse large = fuse("290");
+
+        assertThat(verdict(branch("280", null, "1"), large)).isEqualTo(Verdict.FINE);
+        assertThat(verdict(branch("280.1", null, "1"), large)).isEqualTo(Verdict.TOO_MUCH);
+        assertThat(verdict(branch("280.1", "400", "1"), large)).isEqualTo(Verdict.FINE);
+    }
+
+    @Test
     void a_fuse_above_its_cable_is_too_much() {
         assertThat(verdict(branch("250", null, "1"), fuse("300.1"))).isEqualTo(Verdict.TOO_MUCH);
     }
@@ -112,7 +121,7 @@ class BranchCheckerTest {
 
         assertThat(verdict(branch("301", null, "1"), large)).isEqualTo(Verdict.TOO_MUCH);
         assertThat(verdict(branch("301", null, "1"), null)).isEqualTo(Verdict.TOO_MUCH);
-        assertThat(verdict(branch("300", null, "1"), null)).isEqualTo(Verdict.FINE);
+        assertThat(verdict(branch("300", "400", "1"), null)).isEqualTo(Verdict.FINE);
     }
 
     @Test

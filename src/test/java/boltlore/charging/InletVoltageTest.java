@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -70,6 +71,23 @@ class InletVoltageTest {
         assertThat(verdict("Inlet", "288", "1000.1")).isEqualTo(Verdict.TOO_MUCH);
         assertThat(verdict("DC posts", "200", "403.2")).isEqualTo(Verdict.FINE);
         assertThat(verdict("DC posts", "199.9", "403.2")).isEqualTo(Verdict.LOOK);
+    }
+
+    @Test
+    @DisplayName("a charger of 7.4 kW gives 7400 W × 0.93 / 288 V = 23.9 A to the empty pack")
+    void charge_current() {
+        assertThat(Electrician.of(
+                                Demo.bill("bl-1002")
+                                        .resolved()
+                                        .choices()
+                                        .family()
+                                        .electrics(),
+                                Demo.bill("bl-1002"),
+                                null,
+                                null)
+                        .others())
+                .anySatisfy(judgement -> assertThat(judgement.says())
+                        .isEqualTo("The charger gives up to 23.9 A to the empty pack, which takes 117 A."));
     }
 
     static Stream<CheckRow> looseCable() {

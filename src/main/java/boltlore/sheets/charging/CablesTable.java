@@ -42,7 +42,7 @@ final class CablesTable {
     private static String derated(Branch branch) {
         return branch.because().isEmpty()
                 ? ""
-                : ". " + branch.says() + ": × " + branch.derating().toPlainString() + ". " + dotless(branch.because());
+                : "; " + branch.says() + " × " + branch.derating().toPlainString() + ": " + dotless(branch.because());
     }
 
     private static String dotless(String sentence) {

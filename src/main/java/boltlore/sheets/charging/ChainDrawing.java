@@ -58,7 +58,7 @@ final class ChainDrawing {
 
     private static String figures(Link link) {
         String phases = link.phases() == null ? "" : link.phases() + " × ";
-        return link.amps() == null ? "of the post" : phases + Figures.amps(link.amps());
+        return link.amps() == null ? "post's own" : phases + Figures.amps(link.amps());
     }
 
     private void box(String name, String figures, boolean limits) {

@@ -13,14 +13,14 @@ import boltlore.sheets.TableBuilder;
 final class JointsTable {
 
     private static final Column[] COLUMNS = {
-        Column.text("joint", "Joint").atMost(28),
-        Column.text("held", "What is bolted").atMost(40),
+        Column.text("joint", "Joint").atMost(26),
+        Column.text("held", "What is bolted").atMost(34),
+        Column.text("because", "To what, and how many").atMost(38),
         Column.quantity("quantity", "Bolts"),
-        Column.text("size", "Size, class").atMost(18),
-        Column.text("with", "With").atMost(34),
+        Column.text("size", "Size, class").atMost(16),
+        Column.text("with", "With").atMost(30),
         Column.decimal("torque", "Torque", 1).in("Nm"),
-        Column.decimal("friction", "Friction", 2),
-        Column.text("table", "Torque table").atMost(32),
+        Column.text("stands", "Table; friction").atMost(30),
         Column.text("lock", "Thread lock").atMost(26)
     };
 
@@ -42,6 +42,7 @@ final class JointsTable {
     private static void fill(RowBuilder row, BoltedJoint joint) {
         row.put("joint", joint.says())
                 .put("held", joint.held())
+                .put("because", joint.because())
                 .put("quantity", joint.quantity())
                 .put("with", JointWords.with(joint));
         bolt(row, joint.fixing());
@@ -59,8 +60,7 @@ final class JointsTable {
     private static void torque(RowBuilder row, Fixing fixing) {
         if (fixing.torqueNm() != null && fixing.torqueTable() != null && fixing.friction() != null) {
             row.put("torque", fixing.torqueNm())
-                    .put("friction", fixing.friction())
-                    .put("table", fixing.torqueTable());
+                    .put("stands", fixing.torqueTable() + "; friction " + JointWords.plain(fixing.friction()));
         }
     }
 }

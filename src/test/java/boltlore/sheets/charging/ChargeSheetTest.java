@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Electrics;
 import boltlore.charging.Electrician;
+import boltlore.checkvalues.CheckRow;
+import boltlore.checkvalues.CheckTable;
 import boltlore.demo.Demo;
 import boltlore.sheets.Approved;
 import boltlore.sheets.Page;
 import boltlore.sheets.Workbook;
 import boltlore.sheets.text.TextWriter;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class ChargeSheetTest {
 
@@ -38,6 +43,24 @@ class ChargeSheetTest {
                 .contains("licensed electrician by local codes")
                 .contains("Never bridge one.")
                 .contains("are never swapped");
+    }
+
+    static Stream<CheckRow> markings() {
+        return CheckTable.rows("isolation-and-bonding.csv", "IB-15", "IB-16");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("markings")
+    void cautions_say_what_marks_and_covers_live_parts(CheckRow row) {
+        String sheet = new TextWriter(WIDE).text(demo("bl-2001")).replaceAll("[\\s|]+", " ");
+
+        assertThat(row.text("expected_decision"))
+                .containsAnyOf("orange outer covering", "IPXXD in cabin and luggage space");
+        assertThat(sheet)
+                .contains(
+                        row.text("id").equals("IB-15")
+                                ? "High-voltage cables outside enclosures have an orange cover"
+                                : "IPXXD in cabin and luggage space, IPXXB elsewhere");
     }
 
     @Test
