@@ -27,6 +27,8 @@ public enum Check {
     MODULES("modules of the pack against the kit"),
     BIN_SHARED("two parts in one bin"),
     BIN_OFF_THE_WALK("bin that nobody walks past"),
+    CRATE("goes into no crate"),
+    UN_NUMBER("battery without its UN number"),
     TRANSLATION("not translated");
 
     private final String written;

@@ -21,6 +21,7 @@ public final class Checks {
             Torques::remarks,
             ElectricsGiven::remarks,
             Bins::remarks,
+            CratesTake::remarks,
             Translations::remarks);
 
     private Checks() {}

@@ -65,6 +65,8 @@ final class ShipAnswer {
         return size(answer, crate.type().outside())
                 .put("netKg", rounded(crate.netKg()))
                 .put("grossKg", rounded(crate.grossKg()))
+                .put("litres", rounded(crate.litres()))
+                .put("litresByMass", rounded(crate.guessedLitres()))
                 .put("lift", Lift.of(crate.grossKg(), shipment.shipping().lifting()))
                 .put("packed", JsonOut.list(crate.packed(), ShipAnswer::packed));
     }

@@ -13,7 +13,7 @@ import java.nio.file.Path;
 /** A shipment for the terminal. */
 final class ShipText {
 
-    private static final String ROW = "  %5s  %-36s %-18s %8s %8s%n";
+    private static final String ROW = "  %5s  %-46s %-18s %8s %8s%n";
 
     private ShipText() {}
 

@@ -17,6 +17,8 @@ final class CrateFindings {
     private static final String CRATES = "Crates";
     private static final String NOT_PACKED = "Not packed";
 
+    private static final BigDecimal TWO = BigDecimal.valueOf(2);
+
     private final Shipment shipment;
     private final List<ShipFinding> findings = new ArrayList<>();
 
@@ -110,9 +112,17 @@ final class CrateFindings {
             look(
                     CRATES,
                     "Sizes of many parts are not known. They were given " + each + " litres for each kilogram, "
-                            + Told.number(guessed) + " of " + Told.number(sum(Crate::litres))
-                            + " litres in all: look whether everything goes in before lids are screwed on.");
+                            + Told.number(guessed) + " of " + Told.number(sum(Crate::litres)) + " litres in all" + most()
+                            + ": look whether everything goes in before lids are screwed on.");
         }
+    }
+
+    /** Crates of which more than half was guessed. */
+    private String most() {
+        List<Crate> crates = shipment.crates().stream()
+                .filter(crate -> crate.guessedLitres().multiply(TWO).compareTo(crate.litres()) > 0)
+                .toList();
+        return crates.isEmpty() ? "" : ", most of what is in " + Told.crates(crates);
     }
 
     private BigDecimal sum(Function<Crate, BigDecimal> of) {

@@ -34,7 +34,7 @@ final class DangerousFindings {
     }
 
     /** A battery by its customs code that no UN number is known of. */
-    private static Optional<ShipFinding> unmarked(Goods goods) {
+    static Optional<ShipFinding> unmarked(Goods goods) {
         Part part = goods.part();
         Customs customs = part == null ? null : part.customs();
         if (customs == null

@@ -36,6 +36,11 @@ final class GoodsMaker {
         return List.copyOf(goods);
     }
 
+    /** One of a part, in no bag and of no order. */
+    static Goods one(Part part, Catalogue catalogue) {
+        return new GoodsMaker(catalogue).goods("", "", part, "", BigDecimal.ONE, BigDecimal.ZERO, null);
+    }
+
     private Goods ofBag(String stage, BagRow row) {
         return goods(stage, row.bag(), row.part(), row.finish(), row.quantity(), row.spares(), null);
     }

@@ -62,7 +62,7 @@ final class House {
                         .toList());
         plan.put("exports", List.of("sheets"));
         plan.put("fixings", List.of("picking"));
-        plan.put("checking", List.of("fixings"));
+        plan.put("checking", List.of("fixings", "shipping"));
         plan.put("book", List.of("bill"));
         plan.put("desk", List.of("exports", "answers", "checking", "book", "choosing", "proof"));
         plan.put("cli", List.of("desk"));

@@ -130,6 +130,30 @@ class ShipCommandTest {
     }
 
     @Test
+    void an_order_that_has_not_decided_on_its_brackets_stops_and_names_them() {
+        Ran ran = boltlore("ship", "catalog/orders/bl-1002.json", "--to", "DE", "--out", out());
+        assertThat(ran.exit()).isEqualTo(1);
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("Stops: Not packed: chiller-bracket, compressor-bracket, export-bracket");
+        Ran decided = boltlore("ship", "catalog/orders/bl-1003.json", "--to", "DE", "--out", out());
+        assertThat(decided.exit()).as("%s", decided).isZero();
+    }
+
+    @Test
+    void values_are_those_of_the_quotation_in_its_currency() throws IOException {
+        JsonNode plain = json("ship", FIRST, "--json", "--out", out()).get("orders").get(0);
+        JsonNode less = json("ship", FIRST, "--discount", "10", "--json", "--out", out()).get("orders").get(0);
+        BigDecimal sum = BigDecimal.ZERO;
+        for (JsonNode line : less.get("customs")) {
+            sum = sum.add(new BigDecimal(line.get("value").asText()));
+        }
+        assertThat(sum).isEqualByComparingTo(less.get("price").asText());
+        assertThat(sum).isLessThan(new BigDecimal(plain.get("price").asText()));
+        Ran unknown = boltlore("ship", FIRST, "--currency", "BRL", "--out", out());
+        assertThat(unknown.exit()).isEqualTo(3);
+    }
+
+    @Test
     void no_cost_of_the_workshop_stands_in_what_is_written() throws IOException {
         boltlore("ship", FIRST, "--out", out());
         String papers = Files.readString(out().resolve("BL-1001/json/shipping-papers.json"));

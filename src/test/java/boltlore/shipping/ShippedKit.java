@@ -172,9 +172,9 @@ public final class ShippedKit {
                 false);
     }
 
-    public Shipment shipment() {
+    public Catalogue catalogue() {
         Catalogue plain = sketch.draw();
-        Catalogue catalogue = new Catalogue(
+        return new Catalogue(
                 plain.workshop(),
                 plain.finishes(),
                 plain.materials(),
@@ -183,6 +183,10 @@ public final class ShippedKit {
                 plain.revision(),
                 null,
                 shipping());
+    }
+
+    public Shipment shipment() {
+        Catalogue catalogue = catalogue();
         OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new));
         PickingList list = PickingList.of(order.plan(), order.bill());
         PricedBill priced = Pricing.of(order.bill(), catalogue, item -> BigDecimal.ZERO);

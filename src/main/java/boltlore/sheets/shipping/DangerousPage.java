@@ -20,6 +20,10 @@ final class DangerousPage {
             "New sealed lead-acid batteries may be free of the road rules where they are secured, protected against short"
                     + " circuit and clean outside (special provision 598); the adviser decides. They are counted here.";
 
+    private static final String PASSPORT =
+            "Battery passport, one for each battery of an electric vehicle that comes on the EU market from 18 February 2027"
+                    + " on: the importer, or who places it there, bears it";
+
     private DangerousPage() {}
 
     static PageBuilder of(Shipment shipment, Consignment together, String footer) {
@@ -63,6 +67,9 @@ final class DangerousPage {
         boolean relieved = together.points().relieved();
         Papers.atHand(shipment.route().by(), relieved, LithiumWords.testSummaries(shipment))
                 .forEach(paper -> table.row().put("paper", paper));
+        if (together.dangerous().anyMatch(DangerousGoods::lithium)) {
+            table.row().put("paper", PASSPORT);
+        }
         table.row().put("paper", "Name of the safety adviser: " + adviser(shipment));
         table.row().put("paper", "Proof that who packs, marks and hands over is trained for it");
         return table;

@@ -97,7 +97,7 @@ final class LabelDrawing {
 
     private void line(String text, double height) {
         boolean besideArrows = y + height > ARROW_TOP_MM && y - height < ARROW_FOOT_MM + 8;
-        double room = (besideArrows ? FIRST_ARROW_MM - 8 : WIDTH_MM - LEFT_MM) - LEFT_MM;
+        double room = (besideArrows ? FIRST_ARROW_MM - 12 : WIDTH_MM - LEFT_MM) - LEFT_MM;
         double fits = room / Mark.Lettering.widthMm(text, 1);
         double tall = Math.min(height, fits);
         marks.add(Mark.from(new Point(LEFT_MM, y), text, tall));
