@@ -112,7 +112,8 @@ final class CrateFindings {
             look(
                     CRATES,
                     "Sizes of many parts are not known. They were given " + each + " litres for each kilogram, "
-                            + Told.number(guessed) + " of " + Told.number(sum(Crate::litres)) + " litres in all" + most()
+                            + Told.number(guessed) + " of " + Told.number(sum(Crate::litres)) + " litres in all"
+                            + most()
                             + ": look whether everything goes in before lids are screwed on.");
         }
     }

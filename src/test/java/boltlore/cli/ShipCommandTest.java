@@ -141,8 +141,11 @@ class ShipCommandTest {
 
     @Test
     void values_are_those_of_the_quotation_in_its_currency() throws IOException {
-        JsonNode plain = json("ship", FIRST, "--json", "--out", out()).get("orders").get(0);
-        JsonNode less = json("ship", FIRST, "--discount", "10", "--json", "--out", out()).get("orders").get(0);
+        JsonNode plain =
+                json("ship", FIRST, "--json", "--out", out()).get("orders").get(0);
+        JsonNode less = json("ship", FIRST, "--discount", "10", "--json", "--out", out())
+                .get("orders")
+                .get(0);
         BigDecimal sum = BigDecimal.ZERO;
         for (JsonNode line : less.get("customs")) {
             sum = sum.add(new BigDecimal(line.get("value").asText()));

@@ -57,7 +57,8 @@ class SellingPriceTest {
 
     @Test
     void knows_currencies_without_a_minor_unit() {
-        assertThat(SellingPrice.of(quotation("JPY", "0", "5000", "7"), List.of(extra("Rack"))).total())
+        assertThat(SellingPrice.of(quotation("JPY", "0", "5000", "7"), List.of(extra("Rack")))
+                        .total())
                 .isEqualByComparingTo("5007");
     }
 

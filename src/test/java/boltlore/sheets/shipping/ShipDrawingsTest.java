@@ -7,8 +7,8 @@ import boltlore.drawing.Mark;
 import boltlore.drawing.Point;
 import boltlore.measure.Wording;
 import boltlore.sheets.Phrases;
-import boltlore.shipping.ShippedKit;
 import boltlore.shipping.Shipment;
+import boltlore.shipping.ShippedKit;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -35,7 +35,11 @@ class ShipDrawingsTest {
             } else if (mark instanceof Mark.Lettering words) {
                 double half = words.centred() ? words.widthMm() / 2 : 0;
                 within(new Point(words.at().xMm() - half, words.at().yMm()), drawing);
-                within(new Point(words.at().xMm() - half + words.widthMm(), words.at().yMm()), drawing);
+                within(
+                        new Point(
+                                words.at().xMm() - half + words.widthMm(),
+                                words.at().yMm()),
+                        drawing);
             }
         }
     }
@@ -62,8 +66,11 @@ class ShipDrawingsTest {
 
     @Test
     void crates_are_drawn_to_one_scale() {
-        Drawing drawing = CratesDrawing.of(
-                new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment().crates());
+        Drawing drawing = CratesDrawing.of(new ShippedKit()
+                .part("A", "5", 1)
+                .battery("PACK", "20", "3000")
+                .shipment()
+                .crates());
         List<Double> widths = drawing.marks().stream()
                 .filter(mark -> mark instanceof Mark.Line line && line.penMm() == Mark.THICK_MM)
                 .map(Mark.Line.class::cast)
@@ -75,19 +82,27 @@ class ShipDrawingsTest {
     @ParameterizedTest
     @ValueSource(strings = {"en", "de", "fr"})
     void labels_keep_their_words_within_the_frame_and_off_the_arrows(String language) {
-        Shipment shipment = new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
+        Shipment shipment =
+                new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
         within(label(shipment, 0, language));
         within(label(shipment, 1, language));
     }
 
     @Test
     void a_label_says_order_number_mass_who_lifts_and_lithium() {
-        Shipment shipment = new ShippedKit().part("A", "150", 1).battery("PACK", "20", "3000").shipment();
+        Shipment shipment = new ShippedKit()
+                .part("A", "150", 1)
+                .battery("PACK", "20", "3000")
+                .shipment();
         assertThat(lettering(label(shipment, 0, Wording.ENGLISH)))
                 .contains("BL-1", "Crate 1 of 2", "Gross 172 kg", "Pallet truck or hoist only", "THIS WAY UP")
                 .anySatisfy(words -> assertThat(words).contains("HEAVY IN THE MIDDLE"))
                 .noneSatisfy(words -> assertThat(words).contains("LITHIUM"));
         assertThat(lettering(label(shipment, 1, Wording.ENGLISH)))
-                .contains("Gross 28 kg", "Two people lift it", "UN 3480 – LITHIUM ION BATTERIES", "KEEP DRY – DO NOT STACK");
+                .contains(
+                        "Gross 28 kg",
+                        "Two people lift it",
+                        "UN 3480 – LITHIUM ION BATTERIES",
+                        "KEEP DRY – DO NOT STACK");
     }
 }
