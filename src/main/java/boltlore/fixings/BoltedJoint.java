@@ -7,6 +7,7 @@ import boltlore.catalogue.Position;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +33,14 @@ public record BoltedJoint(
     /** Thread, class and torque of the bolt. */
     public Fixing fixing() {
         return Objects.requireNonNull(bolt.fixing(), "a bolt has a thread");
+    }
+
+    /** Preload in N at the bolt's torque and friction; empty where one of them, or the thread, is not known. */
+    public Optional<BigDecimal> preloadNewton() {
+        BigDecimal torqueNm = fixing().torqueNm();
+        return torqueNm == null
+                ? Optional.empty()
+                : Tightening.of(fixing()).flatMap(tightening -> tightening.preloadNewton(torqueNm));
     }
 
     /** Whether each bolt is torqued, ticked and signed for. */

@@ -4,6 +4,7 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.JointFacts.Into;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,8 @@ final class JointJudge {
     /** Threads that stand proud of a nut. */
     private static final BigDecimal PROUD = BigDecimal.valueOf(2);
 
+    private static final int KILO = 3;
+
     private final BoltedJoint joint;
     private final List<Remarked> remarks = new ArrayList<>();
 
@@ -31,6 +34,7 @@ final class JointJudge {
         judge.propertyClass();
         judge.nuts();
         judge.torque();
+        judge.stretch();
         judge.length(joint.facts());
         return judge.remarks.stream();
     }
@@ -65,6 +69,20 @@ final class JointJudge {
         } else if (fixing.torqueTable() == null || fixing.friction() == null) {
             wrong("A torque without its table or friction. Public tables for one bolt range from 22 to 28 Nm.");
         }
+    }
+
+    /** A preload above the proof load leaves the bolt longer than it was. */
+    private void stretch() {
+        Tightening.of(joint.fixing())
+                .map(tightening -> tightening.propertyClass().proofLoadNewton(tightening.thread()))
+                .ifPresent(proof -> joint.preloadNewton()
+                        .filter(preload -> preload.compareTo(proof) > 0)
+                        .ifPresent(preload -> wrong("The torque gives " + kilonewton(preload)
+                                + " of preload, above the bolt's proof load of " + kilonewton(proof) + ".")));
+    }
+
+    private static String kilonewton(BigDecimal newton) {
+        return newton.movePointLeft(KILO).setScale(1, RoundingMode.HALF_UP).toPlainString() + " kN";
     }
 
     private void length(@Nullable JointFacts facts) {

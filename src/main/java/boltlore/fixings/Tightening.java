@@ -13,6 +13,9 @@ import java.util.Optional;
 public record Tightening(MetricThread thread, PropertyClass propertyClass, BigDecimal friction) {
 
     private static final MathContext DIGITS = MathContext.DECIMAL64;
+    /** α of a torque wrench, as in a worked bolt calculation after VDI 2230. */
+    public static final BigDecimal WRENCH = new BigDecimal("1.8");
+
     private static final BigDecimal OF_YIELD = new BigDecimal("0.9");
     private static final BigDecimal THREE = BigDecimal.valueOf(3);
     private static final BigDecimal THREE_HALVES = new BigDecimal("1.5");
@@ -53,15 +56,24 @@ public record Tightening(MetricThread thread, PropertyClass propertyClass, BigDe
     }
 
     private BigDecimal torqueNm(BigDecimal bearingMm) {
-        BigDecimal lever = PITCH_PART
+        return preloadNewton().multiply(leverMm(bearingMm)).movePointLeft(MILLI);
+    }
+
+    private BigDecimal leverMm(BigDecimal bearingMm) {
+        return PITCH_PART
                 .multiply(thread.pitchMm())
                 .add(THREAD_PART.multiply(thread.pitchDiameterMm()).multiply(friction))
                 .add(bearingMm.divide(TWO, DIGITS).multiply(friction));
-        return preloadNewton().multiply(lever).movePointLeft(MILLI);
     }
 
-    /** What is left of the preload where tightening scatters: F / α (VDI 2230); α is 1.8 for a torque wrench. */
-    public BigDecimal leastPreloadNewton(BigDecimal tighteningFactor) {
-        return preloadNewton().divide(tighteningFactor, DIGITS);
+    /** The preload in N that a torque in Nm gives, by the same formula; empty where the bearing face is not known. */
+    public Optional<BigDecimal> preloadNewton(BigDecimal torqueNm) {
+        return thread.bearingMm()
+                .map(bearingMm -> torqueNm.movePointRight(MILLI).divide(leverMm(bearingMm), DIGITS));
+    }
+
+    /** What is left of a preload where tightening scatters: F / α (VDI 2230). */
+    public static BigDecimal afterScatter(BigDecimal preloadNewton, BigDecimal tighteningFactor) {
+        return preloadNewton.divide(tighteningFactor, DIGITS);
     }
 }

@@ -106,10 +106,25 @@ class FastenerCheckValuesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("scatter")
     void scatter_leaves_the_preload_divided_by_the_tightening_factor(CheckRow row) {
-        assertThat(tightening(row)
-                        .leastPreloadNewton(row.number("tightening_factor"))
+        assertThat(Tightening.afterScatter(tightening(row).preloadNewton(), row.number("tightening_factor"))
                         .movePointLeft(KILO))
                 .isCloseTo(row.number("expected_value"), within(row.number("tolerance_abs")));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("scatter")
+    void the_factor_of_the_worked_calculation_is_that_of_the_sheet(CheckRow row) {
+        assertThat(Tightening.WRENCH).isEqualByComparingTo(row.number("tightening_factor"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("torques")
+    void the_torque_of_a_preload_gives_that_preload_again(CheckRow row) {
+        BigDecimal torque = tightening(row).torqueNm().orElseThrow();
+
+        assertThat(tightening(row).preloadNewton(torque))
+                .hasValueSatisfying(newton ->
+                        assertThat(newton).isCloseTo(tightening(row).preloadNewton(), within(new BigDecimal("0.001"))));
     }
 
     static Stream<CheckRow> disagreement() {

@@ -57,6 +57,18 @@ class JointJudgeTest {
     }
 
     @Test
+    void a_torque_that_stretches_the_bolt_is_wrong() {
+        assertThat(says(Jointed.of(torqued("27.9")))).isEmpty();
+        assertThat(says(Jointed.of(torqued("28.1"))))
+                .containsExactly("Frame: The torque gives 21.3 kN of preload, above the bolt's proof load of 21.2 kN.");
+    }
+
+    private static Fixing torqued(String torqueNm) {
+        return new Fixing(
+                "M8", BigDecimal.valueOf(25), "8.8", new BigDecimal(torqueNm), "table", new BigDecimal("0.12"));
+    }
+
+    @Test
     void a_torque_without_table_or_friction_is_wrong() {
         Fixing noTable = new Fixing("M8", BigDecimal.valueOf(25), "8.8", BigDecimal.TEN, null, new BigDecimal("0.12"));
         Fixing noFriction = new Fixing("M8", BigDecimal.valueOf(25), "8.8", BigDecimal.TEN, "table", null);

@@ -4,12 +4,14 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.fixings.BoltedJoint;
 import boltlore.fixings.KitFixings;
+import boltlore.fixings.Tightening;
 import boltlore.sheets.Column;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.RowBuilder;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
+import java.math.BigDecimal;
 
 /** Safety joints: each is torqued with a tool that has a number, ticked and signed for. */
 final class SafetyPage {
@@ -20,6 +22,8 @@ final class SafetyPage {
         Column.text("size", "Size, class"),
         Column.decimal("torque", "Torque", 1).in("Nm"),
         Column.text("stands", "Table, friction").atMost(44),
+        Column.decimal("preload", "Preload", 1).in("kN"),
+        Column.decimal("least", "at least", 1).in("kN"),
         Column.decimal("clamp", "Clamped", 0).in("mm"),
         Column.text("into", "Into"),
         Column.tick("torqued", "Torqued"),
@@ -27,11 +31,17 @@ final class SafetyPage {
         Column.signature("signed", "Signature, date")
     };
 
+    private static final int KILO = 3;
+
+    private static final String PRELOAD =
+            "Preload at that torque and friction after VDI 2230; at least: divided by 1.8, the"
+                    + " scatter of a torque wrench.";
+
     private SafetyPage() {}
 
     static PageBuilder of(KitFixings fixings, String footer) {
         PageBuilder page = Page.named("Signed joints").landscape().footer(footer);
-        page.title("Joints to sign for").add(table(fixings));
+        page.title("Joints to sign for").add(table(fixings)).note(PRELOAD);
         FixingCautions.safety(page);
         return page.signatures("Checked by a second person");
     }
@@ -46,10 +56,16 @@ final class SafetyPage {
         Fixing fixing = joint.fixing();
         row.put("joint", joint.says()).put("quantity", joint.quantity()).put("size", JointWords.bolt(fixing));
         torque(row, fixing);
+        joint.preloadNewton().ifPresent(preload -> preload(row, preload));
         JointFacts facts = joint.facts();
         if (facts != null) {
             facts(row, facts);
         }
+    }
+
+    private static void preload(RowBuilder row, BigDecimal newton) {
+        row.put("preload", newton.movePointLeft(KILO))
+                .put("least", Tightening.afterScatter(newton, Tightening.WRENCH).movePointLeft(KILO));
     }
 
     private static void torque(RowBuilder row, Fixing fixing) {
