@@ -39,7 +39,10 @@ public record Crate(
         return packed.stream().map(each -> each.goods().stage()).distinct().toList();
     }
 
-    /** The one piece that no single person lifts and that weighs more than half of all that is in it. */
+    /**
+     * The one piece that no single person lifts and that weighs more than half of all that is in it: such a crate tips and
+     * swings by where that piece lies. Common practice, no source.
+     */
     public Optional<Goods> heart(Lifting lifting) {
         return packed.stream()
                 .map(Packed::goods)

@@ -48,8 +48,21 @@ final class CrateFindings {
         Goods goods = packed.goods();
         String size = goods.size() == null ? "" : ", " + mm(goods.size());
         String each = kg(goods.measured() ? packed.kg() : goods.kg(BigDecimal.ONE));
-        String says = goods.says() + " (" + each + size + ") goes into no crate" + kinds(goods) + largest(goods);
+        String which = goods.says() + " (" + each + size + ")";
+        String says = oneFits(goods)
+                ? packed.quantity().toPlainString() + " of " + which
+                        + " are more than can be packed. Look at the quantity."
+                : which + " goes into no crate" + kinds(goods) + largest(goods);
         findings.add(ShipFinding.stops(CRATES, says));
+    }
+
+    private boolean oneFits(Goods goods) {
+        Room room = new Room(shipment.shipping());
+        List<Packed> one = List.of(new Packed(goods, BigDecimal.ONE));
+        return !goods.measured()
+                && shipment.shipping().crates().stream()
+                        .filter(type -> type.onlyDangerous() == (goods.transport() != null))
+                        .anyMatch(type -> room.takesAlone(type, one));
     }
 
     private static String kinds(Goods goods) {

@@ -158,6 +158,15 @@ class ShipperTest {
         }
 
         @Test
+        void tells_a_slip_of_the_pen_from_a_part_that_is_too_large() {
+            assertThat(new ShippedKit().part("BLOCK", "100", 1_000_000).stops())
+                    .containsExactly("1000000 of BLOCK Part BLOCK (100 kg) are more than can be packed."
+                            + " Look at the quantity.");
+            assertThat(new ShippedKit().part("BLOCK", "100", 400).shipment().crates())
+                    .hasSize(400);
+        }
+
+        @Test
         void a_battery_does_not_go_into_a_crate_for_other_goods() {
             assertThat(new ShippedKit().battery("PACK", "92.5", "9000").stops())
                     .anySatisfy(says -> assertThat(says).contains("kept for dangerous goods"));
