@@ -2,10 +2,8 @@ package boltlore.cli;
 
 import boltlore.charging.Charging;
 import boltlore.exports.Exports;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,16 +50,10 @@ final class ChargeCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, List<ChargedOrder> charged, boolean all) {
-        List<Path> written = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        for (ChargedOrder each : charged) {
-            Outcome<List<Path>> outcome = Exports.write(out.resolve(each.name()), each.files());
-            faults.addAll(outcome.faults());
-            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
-                written.addAll(paths.value());
-            }
-        }
-        return faults.isEmpty() ? told(screen, charged, written, all) : refused(faults, Exit.NOT_WRITTEN);
+        EachWritten written = EachWritten.of(charged, each -> Exports.write(out.resolve(each.name()), each.files()));
+        return written.faults().isEmpty()
+                ? told(screen, charged, written.paths(), all)
+                : refused(written.faults(), Exit.NOT_WRITTEN);
     }
 
     private int told(Screen screen, List<ChargedOrder> charged, List<Path> written, boolean all) {

@@ -1,11 +1,9 @@
 package boltlore.cli;
 
 import boltlore.exports.Exports;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.fixings.KitFixings;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,16 +48,10 @@ final class FixingsCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, List<FixedOrder> listed, boolean all) {
-        List<Path> written = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        for (FixedOrder each : listed) {
-            Outcome<List<Path>> outcome = Exports.write(out.resolve(each.name()), each.files());
-            faults.addAll(outcome.faults());
-            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
-                written.addAll(paths.value());
-            }
-        }
-        return faults.isEmpty() ? told(screen, listed, written, all) : refused(faults, Exit.NOT_WRITTEN);
+        EachWritten written = EachWritten.of(listed, each -> Exports.write(out.resolve(each.name()), each.files()));
+        return written.faults().isEmpty()
+                ? told(screen, listed, written.paths(), all)
+                : refused(written.faults(), Exit.NOT_WRITTEN);
     }
 
     private int told(Screen screen, List<FixedOrder> listed, List<Path> written, boolean all) {

@@ -73,16 +73,10 @@ final class PriceCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, List<PricedOrder> priced, boolean all) {
-        List<Path> written = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        for (PricedOrder each : priced) {
-            Outcome<List<Path>> outcome = Exports.write(out.resolve(each.name()), each.files());
-            faults.addAll(outcome.faults());
-            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
-                written.addAll(paths.value());
-            }
-        }
-        return faults.isEmpty() ? told(screen, priced, written, all) : refused(faults, Exit.NOT_WRITTEN);
+        EachWritten written = EachWritten.of(priced, each -> Exports.write(out.resolve(each.name()), each.files()));
+        return written.faults().isEmpty()
+                ? told(screen, priced, written.paths(), all)
+                : refused(written.faults(), Exit.NOT_WRITTEN);
     }
 
     private int told(Screen screen, List<PricedOrder> priced, List<Path> written, boolean all) {

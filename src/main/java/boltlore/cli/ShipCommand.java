@@ -78,16 +78,11 @@ final class ShipCommand extends RoomCommand {
     private int issue(Screen screen, List<ShippedOrder> shipped, boolean all) {
         Consignment together =
                 new Consignment(shipped.stream().map(ShippedOrder::shipment).toList());
-        List<Path> written = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        for (ShippedOrder each : shipped) {
-            Outcome<List<Path>> outcome = Exports.write(out.resolve(each.name()), each.files(together));
-            faults.addAll(outcome.faults());
-            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
-                written.addAll(paths.value());
-            }
-        }
-        return faults.isEmpty() ? told(screen, shipped, together, written, all) : refused(faults, Exit.NOT_WRITTEN);
+        EachWritten written =
+                EachWritten.of(shipped, each -> Exports.write(out.resolve(each.name()), each.files(together)));
+        return written.faults().isEmpty()
+                ? told(screen, shipped, together, written.paths(), all)
+                : refused(written.faults(), Exit.NOT_WRITTEN);
     }
 
     private int told(Screen screen, List<ShippedOrder> shipped, Consignment together, List<Path> written, boolean all) {

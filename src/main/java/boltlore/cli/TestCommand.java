@@ -1,10 +1,8 @@
 package boltlore.cli;
 
 import boltlore.exports.Exports;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,16 +48,10 @@ final class TestCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, List<TestedOrder> tested, boolean all) {
-        List<Path> written = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        for (TestedOrder each : tested) {
-            Outcome<List<Path>> outcome = write(each);
-            faults.addAll(outcome.faults());
-            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
-                written.addAll(paths.value());
-            }
-        }
-        return faults.isEmpty() ? told(screen, tested, written, all) : refused(faults, Exit.NOT_WRITTEN);
+        EachWritten written = EachWritten.of(tested, this::write);
+        return written.faults().isEmpty()
+                ? told(screen, tested, written.paths(), all)
+                : refused(written.faults(), Exit.NOT_WRITTEN);
     }
 
     /** A record that somebody has filled in is not written over. */

@@ -17,8 +17,8 @@ final class LabelDrawing {
     private static final double LEFT_MM = 6;
     private static final double FIRST_ARROW_MM = 137;
     private static final double ARROWS_APART_MM = 15;
-    private static final double ARROW_TOP_MM = 26;
-    private static final double ARROW_FOOT_MM = 56;
+    private static final double ARROW_TOP_MM = 5;
+    private static final double ARROW_FOOT_MM = 23;
 
     private final Crate crate;
     private final Shipment shipment;
@@ -39,7 +39,7 @@ final class LabelDrawing {
         label.arrow(FIRST_ARROW_MM);
         label.arrow(FIRST_ARROW_MM + ARROWS_APART_MM);
         label.marks.add(
-                Mark.centred(new Point(FIRST_ARROW_MM + ARROWS_APART_MM / 2, ARROW_FOOT_MM + 5), label.say("up"), 3));
+                Mark.centred(new Point(FIRST_ARROW_MM + ARROWS_APART_MM / 2, ARROW_FOOT_MM + 4), label.say("up"), 3));
         return new Drawing(WIDTH_MM, HEIGHT_MM, label.says(), label.marks);
     }
 
