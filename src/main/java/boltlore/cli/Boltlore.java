@@ -40,8 +40,8 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done, and nothing stops",
-            "1:an order's choices or findings stop its sheets, coated pieces are not accepted, a weight is above"
-                    + " its limit, something of the high-voltage system is too much, a bolted joint is wrong, a crate may"
+            "1:an order's choices or findings stop its sheets, coated pieces are not accepted, a test is not"
+                    + " passed, a weight is above its limit, something of the high-voltage system is too much, a bolted joint is wrong, a crate may"
                     + " not leave as it is, or a proof found a defect",
             "2:the command was called wrongly",
             "3:a catalogue or order has faults",

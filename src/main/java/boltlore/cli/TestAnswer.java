@@ -44,6 +44,9 @@ final class TestAnswer {
                 .put("limit", WORDS.limit(row))
                 .putIfAny("unit", row.unit())
                 .putIfAny("basis", row.basis())
+                .putIfAny(
+                        "resistorKohm",
+                        row.suitedOhm() == null ? null : row.suitedOhm().movePointLeft(3))
                 .put("boxes", JsonOut.texts(row.boxes().stream().map(Box::key).toList()));
     }
 

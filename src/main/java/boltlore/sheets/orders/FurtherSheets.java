@@ -68,6 +68,17 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
                                 ChargeWords.stopping(charging),
                                 fixings.stopping(),
                                 ShipWords.stopping(shipment, alone))
+    }
+
+        Stream<Supplier<Workbook>> workbooks = Stream.of(
+                () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)),
+                () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()),
+                () -> WeighSheet.of(weighing, family, catalogue.workshop()),
+                () -> ChargeSheet.of(charging, catalogue.workshop()),
+                () -> FixingsSheet.of(fixings, catalogue.workshop()));
+        return new FurtherSheets(
+                Stream.concat(workbooks, tests(catalogue, bill)).toList(),
+                Stream.of(WeighWords.stopping(weighing), ChargeWords.stopping(charging), fixings.stopping())
                         .flatMap(List::stream)
                         .toList());
     }
@@ -76,5 +87,16 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
     private static Shipment shipment(FamilyPlan plan, PricedBill priced) {
         PickingList list = PickingList.of(plan, priced.bill());
         return Shipper.of(priced, ShipPrice.usual(priced), list, new Route(By.ROAD, List.of()));
+    }
+
+    /** Test sheet and papers, where the family says how its kits are tested. */
+    private static Stream<Supplier<Workbook>> tests(Catalogue catalogue, Bill bill) {
+        TestPlan plan = TestPlanner.of(catalogue, bill);
+        return plan.groups().isEmpty() ? Stream.empty() : TestSheet.each(plan, catalogue.workshop());
+    }
+
+    @SafeVarargs
+    private static List<Supplier<Workbook>> together(Stream<Supplier<Workbook>> last, Supplier<Workbook>... first) {
+        return Stream.concat(Stream.of(first), last).toList();
     }
 }

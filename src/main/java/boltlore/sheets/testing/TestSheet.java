@@ -9,6 +9,8 @@ import boltlore.sheets.WorkbookBuilder;
 import boltlore.testing.GroupPlan;
 import boltlore.testing.TestPlan;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** The workbooks that a finished kit is tested with, in the order's language. */
 public final class TestSheet {
@@ -20,10 +22,14 @@ public final class TestSheet {
 
     /** The test sheet, then labels and manual sections where the family has some. */
     public static List<Workbook> of(TestPlan plan, Workshop workshop) {
-        Workbook sheet = sheet(plan, workshop);
-        return plan.labels().isEmpty() && plan.sections().isEmpty()
-                ? List.of(sheet)
-                : List.of(sheet, papers(plan, workshop));
+        return each(plan, workshop).map(Supplier::get).toList();
+    }
+
+    /** The same, each to be made when it is written. */
+    public static Stream<Supplier<Workbook>> each(TestPlan plan, Workshop workshop) {
+        Stream<Supplier<Workbook>> sheet = Stream.of(() -> sheet(plan, workshop));
+        boolean papers = !plan.labels().isEmpty() || !plan.sections().isEmpty();
+        return papers ? Stream.concat(sheet, Stream.of(() -> papers(plan, workshop))) : sheet;
     }
 
     private static Workbook sheet(TestPlan plan, Workshop workshop) {

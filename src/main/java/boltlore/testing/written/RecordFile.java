@@ -33,6 +33,7 @@ final class RecordFile {
     }
 
     private static Fault ofCsv(Fault fault) {
-        return Fault.of(fault.file(), fault.found(), "a CSV or JSON file that can be read", fault.advice());
+        String expected = fault.expected().replace("JSON file", "CSV or JSON file");
+        return Fault.of(fault.file(), fault.found(), expected, fault.advice());
     }
 }

@@ -1,0 +1,140 @@
+package boltlore.cli;
+
+import static boltlore.cli.Ran.boltlore;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The JSON record of an order, filled in by somebody whose vehicle is in order. */
+final class FilledRecord {
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final BigDecimal HALF = new BigDecimal("0.5");
+
+    private final ObjectNode record;
+    private final Map<String, ObjectNode> boxes = new LinkedHashMap<>();
+
+    private FilledRecord(ObjectNode record) {
+        this.record = record;
+        record.get("readings").forEach(box -> boxes.put(box.get("box").asText(), (ObjectNode) box));
+    }
+
+    /** Writes the sheets of the order into the folder and fills the record in. */
+    static FilledRecord of(String order, Path folder) {
+        try {
+            JsonNode plan = MAPPER.readTree(
+                            boltlore("test", order, "--json", "--out", folder).out())
+                    .get("orders")
+                    .get(0);
+            Path file = folder.resolve(plan.get("order").asText()).resolve("json/end-of-line-test-record.json");
+            FilledRecord filled = new FilledRecord((ObjectNode) MAPPER.readTree(Files.readString(file)));
+            plan.get("tests").forEach(filled::fill);
+            return filled;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void fill(JsonNode test) {
+        Map<String, String> values = new HashMap<>();
+        String key = test.get("test").asText();
+        if (test.get("boxes").size() == 5) {
+            values.putAll(Map.of(key + ".vb", "350", key + ".v1", "200", key + ".v1-ro", "90", key + ".meter", "11"));
+            values.put(key + ".ro", test.get("resistorKohm").asText());
+        } else if (test.get("boxes").size() == 2) {
+            values.putAll(Map.of(key + ".vb", "350", key + ".link", "341"));
+        } else {
+            values.put(key, good(test.get("limit").asText(), test.get("unit") == null));
+        }
+        test.get("boxes").forEach(box -> write(box.asText(), values.get(box.asText())));
+    }
+
+    /** A value within a limit as the program words it. */
+    private static String good(String limit, boolean state) {
+        String[] words = limit.split(" ", -1);
+        if (state) {
+            return limit;
+        }
+        if (words[1].equals("to")) {
+            BigDecimal sum = new BigDecimal(words[0]).add(new BigDecimal(words[2]));
+            return sum.multiply(HALF).setScale(2, RoundingMode.HALF_UP).toPlainString();
+        }
+        BigDecimal bound = new BigDecimal(words[words.length - 2]);
+        boolean least = limit.startsWith("at least");
+        BigDecimal away = bound.abs().multiply(new BigDecimal("0.1"));
+        return (least ? bound.add(away) : bound.subtract(away)).toPlainString();
+    }
+
+    FilledRecord write(String box, String value) {
+        return write(box, "value", value)
+                .write(box, "instrument", "M-7")
+                .write(box, "by", "R. Oakes")
+                .write(box, "on", "2026-03-30");
+    }
+
+    FilledRecord write(String box, String key, String value) {
+        boxes.get(box).put(key, value);
+        return this;
+    }
+
+    /** Another reading behind all others. */
+    FilledRecord add(String box, String value, String unit, String on) {
+        record.withArray("readings")
+                .addObject()
+                .put("box", box)
+                .put("value", value)
+                .put("unit", unit)
+                .put("instrument", "M-8")
+                .put("by", "T. Ash")
+                .put("on", on);
+        return this;
+    }
+
+    FilledRecord head(String key, String value) {
+        record.put(key, value);
+        return this;
+    }
+
+    int count() {
+        return boxes.size();
+    }
+
+    Path in(Path file) {
+        try {
+            return Files.writeString(file, record.toPrettyString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The same as the CSV file that a spreadsheet program of a country with a decimal comma saves. */
+    Path withSemicolons(Path file) {
+        StringBuilder csv = new StringBuilder("\uFEFForder;catalogue;box;value;unit;instrument;by;on\r\n");
+        record.get("readings")
+                .forEach(box -> csv.append(record.get("order").asText())
+                        .append(";rev ")
+                        .append(record.get("catalogue").asText())
+                        .append(';')
+                        .append(box.get("box").asText())
+                        .append(';')
+                        .append(box.get("value").asText().replace('.', ','))
+                        .append(';')
+                        .append(box.get("unit").asText())
+                        .append(";M-7;R. Oakes;30.03.2026\r\n"));
+        try {
+            return Files.writeString(file, csv);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
