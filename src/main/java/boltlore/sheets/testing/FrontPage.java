@@ -25,7 +25,9 @@ final class FrontPage {
     static PageBuilder of(TestPlan plan, Workshop workshop, TestWords words) {
         PageBuilder page = Page.named(words.say("page.order")).title(words.say("title"));
         page.add(particulars(plan, workshop, words));
-        page.note(words.say("sheet.intro")).caution(words.say("caution"), words.say("sheet.stop"));
+        page.note(words.say("sheet.intro"))
+                .note(words.say("sheet.states", words.states()))
+                .caution(words.say("caution"), words.say("sheet.stop"));
         page.heading(words.say("groups")).add(groups(plan, words));
         page.heading(words.say("instruments")).add(instruments(plan, words));
         return page.add(new Signatures(

@@ -1,5 +1,6 @@
 package boltlore.sheets.testing;
 
+import boltlore.catalogue.FoundState;
 import boltlore.catalogue.Scale;
 import boltlore.sheets.Phrases;
 import boltlore.testing.Box;
@@ -8,7 +9,9 @@ import boltlore.testing.NotKnown;
 import boltlore.testing.TestRow;
 import boltlore.testing.TestedAt;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The words of the test papers in one language. */
 public final class TestWords {
@@ -71,6 +74,13 @@ public final class TestWords {
         return box.quantity() == Box.Quantity.RESULT
                 ? ""
                 : say("quantity." + box.quantity().key());
+    }
+
+    /** All that may be found where no number is read. */
+    String states() {
+        return Arrays.stream(FoundState.values())
+                .map(state -> state.says().in(language))
+                .collect(Collectors.joining(", "));
     }
 
     String range(Scale scale) {
