@@ -1,6 +1,7 @@
 package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.SalesTax;
@@ -61,7 +62,30 @@ final class Translations {
                                 "value " + family.name() + "/" + option.name() + "/" + value.value(), value.says())));
         Stream<Text> positions = family.positions().stream()
                 .map(position -> new Text("position " + family.name() + "/" + position.name(), position.says()));
-        return Stream.of(Stream.of(new Text("family " + family.name(), family.says())), values, positions)
+        return Stream.of(
+                        Stream.of(new Text("family " + family.name(), family.says())),
+                        values,
+                        positions,
+                        ofTests(family))
+                .flatMap(texts -> texts);
+    }
+
+    private static Stream<Text> ofTests(Family family) {
+        EndOfLine tests = family.endOfLine();
+        String in = " of " + family.name();
+        return Stream.of(
+                        tests.groups().stream()
+                                .flatMap(group -> Stream.of(group.says(), group.before())
+                                        .map(says -> new Text("group " + group.name() + in, says))),
+                        tests.groups().stream()
+                                .flatMap(group -> group.tests().stream())
+                                .flatMap(test -> Stream.of(test.says(), test.method())
+                                        .map(says -> new Text("test " + test.name() + in, says))),
+                        tests.labels().stream()
+                                .flatMap(label -> Stream.of(label.says(), label.where())
+                                        .map(says -> new Text("label " + label.name() + in, says))),
+                        tests.sections().stream()
+                                .map(section -> new Text("section " + section.number() + in, section.says())))
                 .flatMap(texts -> texts);
     }
 

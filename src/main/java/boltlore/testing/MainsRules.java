@@ -64,14 +64,19 @@ final class MainsRules {
     /** What the weakest of supply, inlet and charger lets through, in each phase. */
     Figure chargeAmps() {
         return charging()
-                .map(power -> Figure.most(power.amps(), "A", power.says()))
+                .map(power -> Figure.most(power.amps(), "A", says(power)))
                 .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
     }
 
     Figure chargePower() {
         return charging()
-                .map(power -> Figure.of(power.watts().movePointLeft(KILO), "kW", power.says()))
+                .map(power -> Figure.of(power.watts().movePointLeft(KILO), "kW", says(power)))
                 .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
+    }
+
+    /** In figures alone, which every language reads. */
+    private static String says(Power power) {
+        return power.phases() + " × " + Figure.plain(power.volts()) + " V × " + Figure.plain(power.amps()) + " A";
     }
 
     private Optional<Power> charging() {

@@ -7,6 +7,8 @@ import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Coats;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Electrics;
+import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
@@ -22,6 +24,7 @@ import boltlore.catalogue.Powder;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Stage;
+import boltlore.catalogue.Weights;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
@@ -52,6 +55,7 @@ public final class CatalogueSketch {
     private final Map<String, Finish> finishes = new TreeMap<>();
     private final Map<String, Material> materials = new TreeMap<>();
     private List<String> languages = List.of("en");
+    private EndOfLine endOfLine = EndOfLine.NONE;
 
     public CatalogueSketch() {
         finish("black", new CoatedWhere.OwnOven("own"), BLACK);
@@ -109,6 +113,11 @@ public final class CatalogueSketch {
         return this;
     }
 
+    public CatalogueSketch endOfLine(EndOfLine value) {
+        endOfLine = value;
+        return this;
+    }
+
     public CatalogueSketch languages(String... codes) {
         languages = List.of(codes);
         return this;
@@ -127,6 +136,11 @@ public final class CatalogueSketch {
                 roles,
                 List.of(),
                 positions.stream().map(PositionSketch::draw).toList(),
+                List.of(),
+                List.of(),
+                Weights.NONE,
+                Electrics.NONE,
+                endOfLine,
                 List.of());
         return new Catalogue(
                 workshop(), finishes, materials, parts, Map.of(FAMILY, family), "revision", prices, Shipping.NONE);

@@ -22,6 +22,7 @@ import boltlore.sheets.fixings.FixingsSheet;
 import boltlore.sheets.shipping.ShipPrice;
 import boltlore.sheets.shipping.ShipSheet;
 import boltlore.sheets.shipping.ShipWords;
+import boltlore.sheets.testing.TestSheet;
 import boltlore.sheets.weighing.WeighSheet;
 import boltlore.sheets.weighing.WeighWords;
 import boltlore.shipping.By;
@@ -29,6 +30,8 @@ import boltlore.shipping.Consignment;
 import boltlore.shipping.Route;
 import boltlore.shipping.Shipment;
 import boltlore.shipping.Shipper;
+import boltlore.testing.TestPlan;
+import boltlore.testing.TestPlanner;
 import boltlore.weighing.Weigher;
 import boltlore.weighing.Weighing;
 import java.util.List;
@@ -56,29 +59,22 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
         Shipment shipment = shipment(plan, priced);
         Consignment alone = new Consignment(List.of(shipment));
         return new FurtherSheets(
-                List.of(
-                        () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)),
-                        () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()),
-                        () -> WeighSheet.of(weighing, family, catalogue.workshop()),
-                        () -> ChargeSheet.of(charging, catalogue.workshop()),
-                        () -> FixingsSheet.of(fixings, catalogue.workshop()),
-                        () -> ShipSheet.of(shipment, alone, catalogue.finishes())),
+                withTests(
+                        catalogue,
+                        bill,
+                        List.of(
+                                () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)),
+                                () -> CutSheet.of(
+                                        CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()),
+                                () -> WeighSheet.of(weighing, family, catalogue.workshop()),
+                                () -> ChargeSheet.of(charging, catalogue.workshop()),
+                                () -> FixingsSheet.of(fixings, catalogue.workshop()),
+                                () -> ShipSheet.of(shipment, alone, catalogue.finishes()))),
                 Stream.of(
                                 WeighWords.stopping(weighing),
                                 ChargeWords.stopping(charging),
                                 fixings.stopping(),
                                 ShipWords.stopping(shipment, alone))
-    }
-
-        Stream<Supplier<Workbook>> workbooks = Stream.of(
-                () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)),
-                () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), catalogue.workshop()),
-                () -> WeighSheet.of(weighing, family, catalogue.workshop()),
-                () -> ChargeSheet.of(charging, catalogue.workshop()),
-                () -> FixingsSheet.of(fixings, catalogue.workshop()));
-        return new FurtherSheets(
-                Stream.concat(workbooks, tests(catalogue, bill)).toList(),
-                Stream.of(WeighWords.stopping(weighing), ChargeWords.stopping(charging), fixings.stopping())
                         .flatMap(List::stream)
                         .toList());
     }
@@ -89,14 +85,12 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
         return Shipper.of(priced, ShipPrice.usual(priced), list, new Route(By.ROAD, List.of()));
     }
 
-    /** Test sheet and papers, where the family says how its kits are tested. */
-    private static Stream<Supplier<Workbook>> tests(Catalogue catalogue, Bill bill) {
+    /** Test sheet and papers come last, where the family says how its kits are tested. */
+    private static List<Supplier<Workbook>> withTests(Catalogue catalogue, Bill bill, List<Supplier<Workbook>> others) {
         TestPlan plan = TestPlanner.of(catalogue, bill);
-        return plan.groups().isEmpty() ? Stream.empty() : TestSheet.each(plan, catalogue.workshop());
-    }
-
-    @SafeVarargs
-    private static List<Supplier<Workbook>> together(Stream<Supplier<Workbook>> last, Supplier<Workbook>... first) {
-        return Stream.concat(Stream.of(first), last).toList();
+        return plan.groups().isEmpty()
+                ? others
+                : Stream.concat(others.stream(), TestSheet.each(plan, catalogue.workshop()))
+                        .toList();
     }
 }

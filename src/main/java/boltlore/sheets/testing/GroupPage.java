@@ -77,7 +77,7 @@ final class GroupPage {
             row.boxes().forEach(box -> box(row, box, box.equals(row.boxes().get(0)) ? tested + method : ""));
             result(row);
         } else {
-            line(row, tested + method, words.limit(row)).put("unit", TestWords.unit(row.unit()));
+            line(row, tested + method, words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
         }
         number++;
     }
@@ -96,6 +96,6 @@ final class GroupPage {
 
     private void result(TestRow row) {
         String key = row.suitedOhm() == null && row.unit().equals("%") ? "quantity.share" : "quantity.ri";
-        line(row, words.say(key), words.limit(row)).put("unit", TestWords.unit(row.unit()));
+        line(row, words.say(key), words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
     }
 }

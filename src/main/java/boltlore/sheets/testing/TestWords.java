@@ -53,6 +53,11 @@ public final class TestWords {
         return say("limit.unknown", notKnown(((Limit.Unknown) limit).what()));
     }
 
+    /** The limit, and how it comes about where it is worked out for this kit. */
+    String limitWithBasis(TestRow row) {
+        return row.basis().isEmpty() ? limit(row) : limit(row) + " (" + unit(row.basis()) + ")";
+    }
+
     String notKnown(NotKnown what) {
         return say("unknown." + what.name().toLowerCase(Locale.ROOT));
     }

@@ -98,7 +98,7 @@ class TestSheetTest {
                 .contains("Ri = Ro × Vb × (1/V1' - 1/V1)")
                 .contains("Measuring circuit: the pack with its two poles")
                 .contains("within 20 %")
-                .containsPattern("it must be at least [0-9.]+ kΩ \\([0-9]+ ohm/V × [0-9.]+ V\\)");
+                .containsPattern("it must be at least [0-9.]+ kΩ \\([0-9]+ Ω/V × [0-9.]+ V\\)");
     }
 
     @Test
