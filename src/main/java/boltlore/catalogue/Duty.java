@@ -11,13 +11,18 @@ import java.math.BigDecimal;
  */
 public record Duty(String hs, String origin, BigDecimal percent, String source) {
 
+    /** The heading without its points. */
+    public String digits() {
+        return digits(hs);
+    }
+
     boolean covers(Customs customs) {
-        return digits(customs.hs()).startsWith(digits(hs)) && (origin.isEmpty() || origin.equals(customs.origin()));
+        return digits(customs.hs()).startsWith(digits()) && (origin.isEmpty() || origin.equals(customs.origin()));
     }
 
     /** More digits are closer; of equal ones the one that names the origin. */
     int closeness() {
-        return 2 * digits(hs).length() + (origin.isEmpty() ? 0 : 1);
+        return 2 * digits().length() + (origin.isEmpty() ? 0 : 1);
     }
 
     private static String digits(String code) {

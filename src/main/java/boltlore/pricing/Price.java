@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 
 /**
  * What something sells for. Mark-up is a share of the cost, margin a share of the price; they are never the same figure.
+ * Identities of cost-accounting textbooks: price = cost × (1 + mark-up) = cost / (1 − margin).
  *
  * @param markUpPercent on cost
  * @param price rounded half-up to the minor unit

@@ -2,6 +2,7 @@ package boltlore.catalogue.json;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Customs;
+import boltlore.catalogue.Duty;
 import boltlore.catalogue.ExchangeRate;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.OperationRate;
@@ -37,6 +38,7 @@ final class PricingCheck {
             PricingCheck check = new PricingCheck(catalogue, prices, reading);
             check.operations();
             check.rates();
+            check.duties();
             check.partners();
             catalogue.parts().values().forEach(check::part);
         }
@@ -64,6 +66,17 @@ final class PricingCheck {
             } else if (!seen.add(code + rate.date())) {
                 String found = "a second rate of " + code + " from " + rate.date();
                 fault(rate, found, "one rate of a currency from one day", "Remove one of the two.");
+            }
+        }
+    }
+
+    private void duties() {
+        Set<String> seen = new HashSet<>();
+        for (Duty duty : prices.landing().duties()) {
+            String origin = duty.origin().isEmpty() ? "any origin" : duty.origin();
+            if (!seen.add(duty.digits() + origin)) {
+                String found = "a second duty on " + duty.hs() + " of " + origin;
+                fault(duty, found, "one duty on a heading and origin", "Remove one of the two.");
             }
         }
     }

@@ -63,6 +63,7 @@ public final class FullCosting {
                 : Element.OUTSIDE_WORK;
     }
 
+    /** A cost that the order tells is all of it. */
     private Elements extra(Extra extra, Function<Extra, BigDecimal> coatingOfExtra) {
         BigDecimal told = extra.cost();
         if (extra.suppliedByCustomer() || (told == null && extra.part() == null)) {

@@ -13,7 +13,8 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * Works out what parts cost by element. Every amount is rounded half-up to the minor unit where it arises, so that all
+ * Works out what parts cost by element. What is lost of an assembly is its own step's; its parts lose their own, as on the
+ * costed bill. Every amount is rounded half-up to the minor unit where it arises, so that all
  * sums add what is printed.
  */
 final class PartCosting {

@@ -5,11 +5,13 @@ import boltlore.bill.Origin;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.pricing.LeadTimes;
 import boltlore.pricing.PricedBill;
 import boltlore.resolution.Asker;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +30,7 @@ final class KitNetwork {
     private final LeadTimes leadTimes;
     private final Map<Step, List<Step>> after = new LinkedHashMap<>();
     private final IdentityHashMap<Item, Step> firstOf = new IdentityHashMap<>();
+    private final Map<PartNumber, List<Step>> takers = new HashMap<>();
     private int places;
 
     private KitNetwork(PricedBill priced) {
@@ -44,10 +47,11 @@ final class KitNetwork {
         after.put(Step.kit(), new ArrayList<>());
         IdentityHashMap<Item, Step> ready = new IdentityHashMap<>();
         items.forEach(item -> ready.put(item, item(item)));
+        items.forEach(item -> taken(item, null));
         for (Item item : items) {
             Step last = ready.getOrDefault(item, Step.kit());
             waitsFor(Step.kit(), last);
-            receivers(item, items).forEach(receiver -> waitsFor(receiver, last));
+            receivers(item).forEach(receiver -> waitsFor(receiver, last));
         }
         extras().forEach(last -> waitsFor(Step.kit(), last));
         return after.entrySet().stream()
@@ -116,15 +120,9 @@ final class KitNetwork {
     }
 
     /** The bolted assemblies inside which the asker of a needed part goes; none where it goes into the kit itself. */
-    private List<Step> receivers(Item needed, List<Item> items) {
-        List<Step> found = new ArrayList<>();
+    private List<Step> receivers(Item needed) {
         Asker asker = asker(needed.origin());
-        if (asker instanceof Asker.OfPart ofPart) {
-            items.stream()
-                    .filter(item -> item.part().source() == Source.MAKE)
-                    .forEach(item -> collect(item, null, ofPart, found));
-        }
-        return found;
+        return asker instanceof Asker.OfPart ofPart ? takers.getOrDefault(ofPart.part(), List.of()) : List.of();
     }
 
     private static @Nullable Asker asker(Origin origin) {
@@ -134,14 +132,16 @@ final class KitNetwork {
         return origin instanceof Origin.AtJoint at ? at.asker() : null;
     }
 
-    private void collect(Item item, @Nullable Step receiver, Asker.OfPart asker, List<Step> found) {
-        if (item.part().number().equals(asker.part()) && receiver != null) {
-            found.add(receiver);
+    /** Remembers what takes the item; nothing does where it goes into the kit itself. */
+    private void taken(Item item, @Nullable Step taker) {
+        if (taker != null) {
+            takers.computeIfAbsent(item.part().number(), any -> new ArrayList<>())
+                    .add(taker);
         }
         if (item.part().source() == Source.MAKE) {
             boolean takes = item.part().structure().joined() != Joined.WELDED;
-            Step inner = takes ? firstOf.get(item) : receiver;
-            item.inside().forEach(child -> collect(child, inner, asker, found));
+            Step inner = takes ? firstOf.get(item) : taker;
+            item.inside().forEach(child -> taken(child, inner));
         }
     }
 }

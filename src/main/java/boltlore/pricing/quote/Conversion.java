@@ -33,13 +33,19 @@ final class Conversion {
                 : Outcome.faulty(fault(wanted, on, all, newest));
     }
 
+    private static LocalDate first(List<ExchangeRate> some) {
+        return some.stream()
+                .map(ExchangeRate::date)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
     private static Fault fault(Currency wanted, LocalDate on, List<ExchangeRate> all, Optional<ExchangeRate> newest) {
         String found = newest.map(rate ->
                         "an exchange rate of " + wanted + " from " + rate.date() + " that ran out on " + rate.lastDay())
                 .orElseGet(() -> all.isEmpty()
                         ? "no exchange rate of " + wanted
-                        : "no exchange rate of " + wanted + " before "
-                                + all.get(0).date());
+                        : "no exchange rate of " + wanted + " before " + first(all));
         return Fault.of(
                 FILE,
                 found,

@@ -199,6 +199,7 @@ class QuotingTest {
                 .rate("GBP", "9.99", LocalDate.of(2026, 3, 10), 20)
                 .rate("USD", "1.10", LocalDate.of(2026, 2, 1), 36)
                 .rate("AUD", "1.60", LocalDate.of(2026, 2, 1), 35)
+                .rate("CAD", "1.55", LocalDate.of(2026, 5, 10), 30)
                 .rate("CAD", "1.50", LocalDate.of(2026, 3, 10), 30)
                 .rate("JPY", "160", LocalDate.of(2026, 3, 1), 30);
 
