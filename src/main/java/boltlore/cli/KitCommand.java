@@ -5,9 +5,14 @@ import boltlore.choosing.json.SureJson;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
+import boltlore.pricing.PricedBill;
+import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.orders.FurtherSheets;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +42,7 @@ final class KitCommand extends RoomCommand {
 
     @Option(
             names = "--all",
-            description = "Write the sheets of all other trades too, the cutting list and the weight statement.")
+            description = "Write the sheets of all other trades too, from the cutting list to the shipping papers.")
     private boolean all;
 
     @Option(
@@ -55,13 +60,18 @@ final class KitCommand extends RoomCommand {
     }
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
-        List<Finished> finished = new KitRun(bench, out, usual, all, json() ? KitCommand::json : KitCommand::text)
+        List<Finished> finished = new KitRun(
+                        bench, out, usual, this::further, json() ? KitCommand::json : KitCommand::text)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =
                 finished.stream().flatMap(each -> each.faults().stream()).toList();
         int exit = finished.stream().mapToInt(Finished::exit).max().orElse(Exit.OK);
         return faults.isEmpty() ? exit : refused(faults, exit);
+    }
+
+    private FurtherSheets further(FamilyPlan plan, PricedBill priced) {
+        return all ? FurtherSheets.of(plan, priced, LocalDate.now(ZoneId.systemDefault())) : FurtherSheets.NONE;
     }
 
     private void print(Screen screen, List<Finished> finished) {

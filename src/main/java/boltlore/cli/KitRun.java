@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -33,15 +34,20 @@ final class KitRun {
     private final Bench bench;
     private final Path out;
     private final boolean takeUsual;
-    private final boolean allTrades;
+    private final BiFunction<FamilyPlan, PricedBill, FurtherSheets> further;
     private final Function<Kitted, String> told;
 
-    /** @param allTrades whether the sheets of every trade are written, beside those that each order needs */
-    KitRun(Bench bench, Path out, boolean takeUsual, boolean allTrades, Function<Kitted, String> told) {
+    /** @param further what is written beside the sheets that each order needs */
+    KitRun(
+            Bench bench,
+            Path out,
+            boolean takeUsual,
+            BiFunction<FamilyPlan, PricedBill, FurtherSheets> further,
+            Function<Kitted, String> told) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
-        this.allTrades = allTrades;
+        this.further = further;
         this.told = told;
     }
 
@@ -99,14 +105,14 @@ final class KitRun {
     }
 
     private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
-        FurtherSheets further = allTrades ? FurtherSheets.of(plan, priced) : FurtherSheets.NONE;
+        FurtherSheets beside = further.apply(plan, priced);
         List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced));
-        books.addAll(further.workbooks());
+        books.addAll(beside.workbooks());
         Outcome<List<Path>> outcome = Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(books));
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
-        int exit = further.stops().isEmpty() ? Exit.OK : Exit.STOPPED;
+        int exit = beside.stops().isEmpty() ? Exit.OK : Exit.STOPPED;
         return new Finished(
-                told.apply(new Kitted(kit, priced, further.stops(), written)),
+                told.apply(new Kitted(kit, priced, beside.stops(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
     }

@@ -88,7 +88,12 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/cutting-list.xlsx")
                 .isDirectoryContaining("glob:**/weight-statement.xlsx")
                 .isDirectoryContaining("glob:**/charging-and-high-voltage.xlsx")
-                .isDirectoryContaining("glob:**/fixings.xlsx");
+                .isDirectoryContaining("glob:**/fixings.xlsx")
+                .isDirectoryContaining("glob:**/end-of-line-test.xlsx")
+                .isDirectoryContaining("glob:**/labels-and-manual.xlsx")
+                .isDirectoryContaining("glob:**/quotation.xlsx")
+                .isDirectoryContaining("glob:**/cost-statement.xlsx")
+                .isDirectoryContaining("glob:**/shipping-papers.xlsx");
     }
 
     @Test

@@ -1,0 +1,139 @@
+package boltlore.sheets.orders;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.Workshop;
+import boltlore.charging.Charging;
+import boltlore.charging.Electrician;
+import boltlore.coating.CoatPlanner;
+import boltlore.cutting.CutPlanner;
+import boltlore.faults.Outcome;
+import boltlore.fixings.FixingsMaker;
+import boltlore.fixings.KitFixings;
+import boltlore.picking.PickingList;
+import boltlore.pricing.PricedBill;
+import boltlore.pricing.path.LeadPath;
+import boltlore.pricing.quote.Asked;
+import boltlore.pricing.quote.Calculation;
+import boltlore.pricing.quote.Quoting;
+import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.charging.ChargeSheet;
+import boltlore.sheets.charging.ChargeWords;
+import boltlore.sheets.coating.CoatJob;
+import boltlore.sheets.coating.HangingSheet;
+import boltlore.sheets.cutting.CutSheet;
+import boltlore.sheets.fixings.FixingsSheet;
+import boltlore.sheets.pricing.CostSheet;
+import boltlore.sheets.pricing.QuotationSheet;
+import boltlore.sheets.shipping.ShipPrice;
+import boltlore.sheets.shipping.ShipSheet;
+import boltlore.sheets.shipping.ShipWords;
+import boltlore.sheets.testing.TestSheet;
+import boltlore.sheets.weighing.WeighSheet;
+import boltlore.sheets.weighing.WeighWords;
+import boltlore.shipping.By;
+import boltlore.shipping.Consignment;
+import boltlore.shipping.Route;
+import boltlore.shipping.Shipment;
+import boltlore.shipping.Shipper;
+import boltlore.testing.TestPlan;
+import boltlore.testing.TestPlanner;
+import boltlore.weighing.Weigher;
+import boltlore.weighing.Weighing;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What each further trade makes of one order. */
+final class FurtherTrades {
+
+    private final FamilyPlan plan;
+    private final Catalogue catalogue;
+    private final Workshop workshop;
+    private final Family family;
+    private final PricedBill priced;
+    private final Bill bill;
+    private final Asked asked;
+    private final Weighing weighing;
+
+    FurtherTrades(FamilyPlan plan, PricedBill priced, LocalDate today) {
+        this.plan = plan;
+        this.catalogue = plan.catalogue();
+        this.workshop = catalogue.workshop();
+        this.family = plan.family();
+        this.priced = priced;
+        this.bill = priced.bill();
+        LocalDate placed = bill.order().placed();
+        this.asked = new Asked(placed == null ? today : placed, null, null);
+        this.weighing = Weigher.of(catalogue, family, bill);
+    }
+
+    /** Fabrication, engineering, sales, dispatch. */
+    Stream<FurtherSheets> all() {
+        return Stream.of(hung(), cut(), weighed(), charged(), fixed(), tested(), quoted(), shipped());
+    }
+
+    private FurtherSheets hung() {
+        return FurtherSheets.of(
+                List.of(), () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)));
+    }
+
+    private FurtherSheets cut() {
+        return FurtherSheets.of(
+                List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
+    }
+
+    private FurtherSheets weighed() {
+        return FurtherSheets.of(WeighWords.stopping(weighing), () -> WeighSheet.of(weighing, family, workshop));
+    }
+
+    private FurtherSheets charged() {
+        Charging charging = Electrician.of(family.electrics(), bill, null, null);
+        return FurtherSheets.of(ChargeWords.stopping(charging), () -> ChargeSheet.of(charging, workshop));
+    }
+
+    private FurtherSheets fixed() {
+        KitFixings fixings = FixingsMaker.of(plan, bill);
+        return FurtherSheets.of(fixings.stopping(), () -> FixingsSheet.of(fixings, workshop));
+    }
+
+    /** Nothing where the family does not say how its kits are tested. */
+    private FurtherSheets tested() {
+        TestPlan tests = TestPlanner.of(catalogue, bill);
+        return tests.groups().isEmpty()
+                ? FurtherSheets.NONE
+                : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of());
+    }
+
+    /** Nothing where the workshop has not written down how it prices. */
+    private FurtherSheets quoted() {
+        PriceBook prices = catalogue.prices();
+        if (prices == null) {
+            return FurtherSheets.NONE;
+        }
+        LeadPath path = LeadPath.of(priced);
+        Outcome<Calculation> quoted = Quoting.of(CostSheet.cost(priced, prices), asked, path.days());
+        return quoted instanceof Outcome.Sound<Calculation> sound
+                ? quoted(sound.value(), path)
+                : new FurtherSheets(List.of(), List.of("No quotation can be made of it; 'boltlore price' says why."));
+    }
+
+    private FurtherSheets quoted(Calculation calculation, LeadPath path) {
+        return new FurtherSheets(
+                List.of(
+                        () -> QuotationSheet.of(calculation.quotation(), bill, weighing, catalogue),
+                        () -> CostSheet.of(calculation, path)),
+                List.of());
+    }
+
+    /** By road, nobody having said where to. */
+    private FurtherSheets shipped() {
+        Route road = new Route(By.ROAD, List.of());
+        Shipment shipment = Shipper.of(priced, ShipPrice.usual(priced), PickingList.of(plan, bill), road);
+        Consignment alone = new Consignment(List.of(shipment));
+        return FurtherSheets.of(
+                ShipWords.stopping(shipment, alone), () -> ShipSheet.of(shipment, alone, catalogue.finishes()));
+    }
+}
