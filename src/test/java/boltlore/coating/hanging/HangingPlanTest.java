@@ -115,8 +115,8 @@ class HangingPlanTest {
     }
 
     @Property(tries = 300)
-    @DisplayName("Every piece is placed once or told, inside the oven, and no two touch")
-    void laws(@ForAll @Size(min = 1, max = 12) List<@IntRange(min = 10, max = 900) Integer> sides) {
+    void every_piece_is_placed_once_or_told_inside_the_oven_and_no_two_touch(
+            @ForAll @Size(min = 1, max = 12) List<@IntRange(min = 10, max = 900) Integer> sides) {
         List<BatchRow> rows = new ArrayList<>();
         for (int i = 0; i < sides.size(); i++) {
             int next = sides.get((i + 1) % sides.size());
