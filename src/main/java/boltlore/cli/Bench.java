@@ -6,6 +6,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
+import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
 import java.nio.file.Path;
@@ -21,6 +22,10 @@ record Bench(Catalogue catalogue, OrderResolver resolver) {
 
     static Bench of(Catalogue catalogue) {
         return new Bench(catalogue, new OrderResolver(new Resolver(catalogue)));
+    }
+
+    FamilyPlan plan(String family) {
+        return resolver.resolver().plan(family);
     }
 
     Outcome<Order> order(Path file) {

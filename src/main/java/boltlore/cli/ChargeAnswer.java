@@ -9,9 +9,8 @@ import boltlore.charging.Export;
 import boltlore.charging.Judgement;
 import boltlore.charging.Precharge;
 import boltlore.json.JsonOut;
+import boltlore.measure.Digits;
 import boltlore.sheets.charging.ChargeSheet;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -19,16 +18,10 @@ import org.jspecify.annotations.Nullable;
 /** Charging for programs: kW, h, V, A, Ω, J and s with three decimals at most. */
 final class ChargeAnswer {
 
-    private static final int DECIMALS = 3;
-
     private ChargeAnswer() {}
 
     static String json(List<ChargedOrder> charged, List<Path> written) {
-        return JsonOut.object()
-                .put("written", JsonOut.texts(written))
-                .put("orders", JsonOut.list(charged, each -> order(each.charging())))
-                .written()
-                .stripTrailing();
+        return OrdersAnswer.json(charged, written, each -> order(each.charging()));
     }
 
     private static JsonOut order(Charging charging) {
@@ -49,13 +42,13 @@ final class ChargeAnswer {
         JsonOut.Members answer = JsonOut.object()
                 .put("where", way.mains().says())
                 .put("supplyPhases", way.mains().phases())
-                .put("supplyVolts", rounded(way.mains().volts()))
-                .put("supplyAmps", rounded(way.mains().amps()));
+                .put("supplyVolts", Digits.thousandths(way.mains().volts()))
+                .put("supplyAmps", Digits.thousandths(way.mains().amps()));
         if (way.cable() != null) {
             answer.put("cableAmps", way.cable().amps(way.mains().phases()));
         }
-        return answer.put("kilowatts", rounded(way.kilowatts()))
-                .put("hours", rounded(way.hours()))
+        return answer.put("kilowatts", Digits.thousandths(way.kilowatts()))
+                .put("hours", Digits.thousandths(way.hours()))
                 .put("limits", way.chain().whatLimits());
     }
 
@@ -72,19 +65,19 @@ final class ChargeAnswer {
 
     private static JsonOut direct(DcCharging dc) {
         return JsonOut.object()
-                .put("amps", rounded(dc.amps()))
-                .put("kilowatts", rounded(dc.kilowatts()))
-                .put("hours", rounded(dc.hours()))
+                .put("amps", Digits.thousandths(dc.amps()))
+                .put("kilowatts", Digits.thousandths(dc.kilowatts()))
+                .put("hours", Digits.thousandths(dc.hours()))
                 .put("limits", dc.limits());
     }
 
     private static JsonOut export(Export export) {
         JsonOut.Members answer = JsonOut.object()
                 .put("socket", export.socket())
-                .put("volts", rounded(export.volts()))
-                .put("amps", rounded(export.amps()))
-                .put("shortWatts", rounded(export.shortWatts()))
-                .put("continuousWatts", rounded(export.continuousWatts()));
+                .put("volts", Digits.thousandths(export.volts()))
+                .put("amps", Digits.thousandths(export.amps()))
+                .put("shortWatts", Digits.thousandths(export.shortWatts()))
+                .put("continuousWatts", Digits.thousandths(export.continuousWatts()));
         return export.guard() == null
                 ? answer
                 : answer.put("residual", export.guard().residual())
@@ -94,31 +87,32 @@ final class ChargeAnswer {
 
     private static void highVoltage(JsonOut.Members answer, Charging charging) {
         if (charging.isolationOhm() != null) {
-            answer.put("isolationOhm", rounded(charging.isolationOhm()));
+            answer.put("isolationOhm", Digits.thousandths(charging.isolationOhm()));
         }
         Pack pack = charging.fitted().pack();
         if (pack != null) {
-            answer.put("nominalVolts", rounded(pack.nominalVolts())).put("highestVolts", rounded(pack.highestVolts()));
+            answer.put("nominalVolts", Digits.thousandths(pack.nominalVolts()))
+                    .put("highestVolts", Digits.thousandths(pack.highestVolts()));
             precharge(answer, charging.precharge(), pack);
         }
     }
 
     private static void precharge(JsonOut.Members answer, @Nullable Precharge precharge, Pack pack) {
         if (precharge != null) {
-            answer.put("prechargeSeconds", rounded(precharge.secondsToGate()))
-                    .put("prechargeJoules", rounded(precharge.joules(pack.highestVolts())));
+            answer.put("prechargeSeconds", Digits.thousandths(precharge.secondsToGate()))
+                    .put("prechargeJoules", Digits.thousandths(precharge.joules(pack.highestVolts())));
         }
     }
 
     private static JsonOut branch(BranchCheck check) {
         JsonOut.Members answer = JsonOut.object()
                 .put("branch", check.branch().name())
-                .put("loadAmps", rounded(check.branch().loadAmps()))
+                .put("loadAmps", Digits.thousandths(check.branch().loadAmps()))
                 .put("cable", check.cable().part().text())
-                .put("carriesAmps", rounded(check.carriesAmps()));
+                .put("carriesAmps", Digits.thousandths(check.carriesAmps()));
         if (check.fuse() != null) {
             answer.put("fuse", check.fuse().name())
-                    .put("fuseAmps", rounded(check.fuse().amps()));
+                    .put("fuseAmps", Digits.thousandths(check.fuse().amps()));
         }
         return answer.put("verdict", check.verdict().says());
     }
@@ -128,10 +122,5 @@ final class ChargeAnswer {
                 .put("about", judgement.about())
                 .put("verdict", judgement.verdict().says())
                 .put("says", judgement.says());
-    }
-
-    private static BigDecimal rounded(BigDecimal number) {
-        BigDecimal rounded = number.setScale(DECIMALS, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
     }
 }

@@ -1,7 +1,6 @@
 package boltlore.cli;
 
 import boltlore.charging.Charging;
-import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,10 +13,7 @@ import picocli.CommandLine.Option;
         name = "charge",
         description = "Work out charging power and time, export, precharge, isolation, fuses and cables, and write a"
                 + " charging and high-voltage sheet for each order.")
-final class ChargeCommand extends RoomCommand {
-
-    @Mixin
-    private OrdersOption orders = new OrdersOption();
+final class ChargeCommand extends TradeCommand<ChargedOrder> {
 
     @Mixin
     private SupplyOption supply = new SupplyOption();
@@ -29,41 +25,35 @@ final class ChargeCommand extends RoomCommand {
     private Path out = Path.of("exports", "charging");
 
     @Override
-    int run(Screen screen) {
-        HeadStart.forSheets();
-        return done(screen, orders.kits().then(kits -> Outcome.sound(charge(screen, kits))));
+    Path out() {
+        return out;
     }
 
-    /** Orders that something stops are told and not worked out. */
-    private int charge(Screen screen, KitsTogether kits) {
-        if (!json()) {
-            kits.stopped().forEach(kit -> KitText.print(screen, kit));
-        }
-        List<ChargedOrder> charged = kits.bills().stream()
+    @Override
+    Outcome<List<ChargedOrder>> worked(KitsTogether kits) {
+        return Outcome.sound(kits.bills().stream()
                 .map(bill -> ChargedOrder.of(kits.catalogue(), bill, supply))
-                .toList();
-        if (charged.isEmpty()) {
-            screen.line(json() ? "{}" : "For no order of these can charging be worked out.");
-            return Exit.STOPPED;
-        }
-        return issue(screen, charged, kits.stopped().isEmpty());
+                .toList());
     }
 
-    private int issue(Screen screen, List<ChargedOrder> charged, boolean all) {
-        EachWritten written = EachWritten.of(charged, each -> Exports.write(out.resolve(each.name()), each.files()));
-        return written.faults().isEmpty()
-                ? told(screen, charged, written.paths(), all)
-                : refused(written.faults(), Exit.NOT_WRITTEN);
+    @Override
+    String none() {
+        return "For no order of these can charging be worked out.";
     }
 
-    private int told(Screen screen, List<ChargedOrder> charged, List<Path> written, boolean all) {
-        if (json()) {
-            screen.line(ChargeAnswer.json(charged, written));
-        } else {
-            charged.forEach(each -> ChargeText.print(screen, each.charging()));
-            screen.line(ChargeText.written(charged.size(), out));
-        }
-        boolean stops = charged.stream().map(ChargedOrder::charging).anyMatch(Charging::stops);
-        return all && !stops ? Exit.OK : Exit.STOPPED;
+    @Override
+    String json(List<ChargedOrder> charged, List<Path> written) {
+        return ChargeAnswer.json(charged, written);
+    }
+
+    @Override
+    void print(Screen screen, List<ChargedOrder> charged) {
+        charged.forEach(each -> ChargeText.print(screen, each.charging()));
+        screen.line(ChargeText.written(charged.size(), out));
+    }
+
+    @Override
+    boolean stops(List<ChargedOrder> charged) {
+        return charged.stream().map(ChargedOrder::charging).anyMatch(Charging::stops);
     }
 }

@@ -9,18 +9,20 @@ import boltlore.sheets.orders.SheetFormats;
 import java.util.List;
 
 /** An order's charging with what it stands on. */
-record ChargedOrder(Catalogue catalogue, Charging charging) {
+record ChargedOrder(Catalogue catalogue, Charging charging) implements WorkedOrder {
 
     static ChargedOrder of(Catalogue catalogue, Bill bill, SupplyOption supply) {
         return new ChargedOrder(catalogue, supply.charging(bill));
     }
 
-    String name() {
+    @Override
+    public String name() {
         return charging.bill().order().name();
     }
 
     /** In a folder of the order's name. */
-    List<SheetFile> files() {
+    @Override
+    public List<SheetFile> files() {
         return SheetFormats.of(List.of(ChargeSheet.of(charging, catalogue.workshop())));
     }
 }

@@ -7,6 +7,7 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
+import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
 import java.math.BigDecimal;
@@ -95,7 +96,6 @@ final class CompareCommand extends RoomCommand {
     }
 
     private static String signed(BigDecimal number) {
-        BigDecimal plain = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
-        return plain.signum() > 0 ? "+" + plain.toPlainString() : plain.toPlainString();
+        return (number.signum() > 0 ? "+" : "") + Digits.plain(number);
     }
 }

@@ -11,19 +11,20 @@ import boltlore.sheets.orders.SheetFormats;
 import java.util.List;
 
 /** An order's fixings with what they stand on. */
-record FixedOrder(Catalogue catalogue, KitFixings fixings) {
+record FixedOrder(Catalogue catalogue, KitFixings fixings) implements WorkedOrder {
 
-    static FixedOrder of(Catalogue catalogue, Bill bill) {
-        FamilyPlan plan = new FamilyPlan(catalogue, bill.resolved().choices().family());
-        return new FixedOrder(catalogue, FixingsMaker.of(plan, bill));
+    static FixedOrder of(FamilyPlan plan, Bill bill) {
+        return new FixedOrder(plan.catalogue(), FixingsMaker.of(plan, bill));
     }
 
-    String name() {
+    @Override
+    public String name() {
         return fixings.bill().order().name();
     }
 
     /** In a folder of the order's name. */
-    List<SheetFile> files() {
+    @Override
+    public List<SheetFile> files() {
         return SheetFormats.of(List.of(FixingsSheet.of(fixings, catalogue.workshop())));
     }
 }

@@ -9,7 +9,6 @@ import boltlore.fixings.Remarked;
 import boltlore.json.JsonOut;
 import java.nio.file.Path;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Fixings for programs. */
 final class FixingsAnswer {
@@ -17,11 +16,7 @@ final class FixingsAnswer {
     private FixingsAnswer() {}
 
     static String json(List<FixedOrder> listed, List<Path> written) {
-        return JsonOut.object()
-                .put("written", JsonOut.texts(written))
-                .put("orders", JsonOut.list(listed, each -> order(each.fixings())))
-                .written()
-                .stripTrailing();
+        return OrdersAnswer.json(listed, written, each -> order(each.fixings()));
     }
 
     private static JsonOut order(KitFixings fixings) {
@@ -48,17 +43,13 @@ final class FixingsAnswer {
 
     private static JsonOut.Members bolt(JsonOut.Members answer, Fixing fixing) {
         answer.put("thread", fixing.thread())
-                .putIfAny("propertyClass", orEmpty(fixing.propertyClass()))
-                .putIfAny("threadLock", orEmpty(fixing.threadLock()));
+                .putIfAny("propertyClass", fixing.propertyClass())
+                .putIfAny("threadLock", fixing.threadLock());
         return fixing.torqueNm() == null || fixing.friction() == null
                 ? answer
                 : answer.put("torqueNm", fixing.torqueNm())
-                        .putIfAny("torqueTable", orEmpty(fixing.torqueTable()))
+                        .putIfAny("torqueTable", fixing.torqueTable())
                         .put("friction", fixing.friction());
-    }
-
-    private static String orEmpty(@Nullable String text) {
-        return text == null ? "" : text;
     }
 
     private static JsonOut with(Accompanying each) {

@@ -1,12 +1,10 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
 import boltlore.fixings.KitFixings;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What is bolted to what, with torques, spares and counts by weight. */
@@ -15,10 +13,7 @@ import picocli.CommandLine.Option;
         description =
                 "List bolts, nuts and washers by joint and by bag with their torques, look at each joint, and write a"
                         + " fixings sheet for each order.")
-final class FixingsCommand extends RoomCommand {
-
-    @Mixin
-    private OrdersOption orders = new OrdersOption();
+final class FixingsCommand extends TradeCommand<FixedOrder> {
 
     @Option(
             names = "--out",
@@ -27,42 +22,35 @@ final class FixingsCommand extends RoomCommand {
     private Path out = Path.of("exports", "fixings");
 
     @Override
-    int run(Screen screen) {
-        HeadStart.forSheets();
-        return done(screen, orders.kits().then(kits -> Outcome.sound(list(screen, kits))));
+    Path out() {
+        return out;
     }
 
-    /** Orders that something stops are told and not listed. */
-    private int list(Screen screen, KitsTogether kits) {
-        if (!json()) {
-            kits.stopped().forEach(kit -> KitText.print(screen, kit));
-        }
-        List<FixedOrder> listed = kits.bills().stream()
-                .map(bill -> FixedOrder.of(kits.catalogue(), bill))
-                .toList();
-        if (listed.isEmpty()) {
-            screen.line(json() ? "{}" : "No order of these has fixings to list.");
-            return Exit.STOPPED;
-        }
-        return issue(screen, listed, kits.stopped().isEmpty());
+    @Override
+    Outcome<List<FixedOrder>> worked(KitsTogether kits) {
+        return Outcome.sound(kits.bills().stream()
+                .map(bill -> FixedOrder.of(kits.plan(bill), bill))
+                .toList());
     }
 
-    private int issue(Screen screen, List<FixedOrder> listed, boolean all) {
-        EachWritten written = EachWritten.of(listed, each -> Exports.write(out.resolve(each.name()), each.files()));
-        return written.faults().isEmpty()
-                ? told(screen, listed, written.paths(), all)
-                : refused(written.faults(), Exit.NOT_WRITTEN);
+    @Override
+    String none() {
+        return "No order of these has fixings to list.";
     }
 
-    private int told(Screen screen, List<FixedOrder> listed, List<Path> written, boolean all) {
-        if (json()) {
-            screen.line(FixingsAnswer.json(listed, written));
-        } else {
-            listed.forEach(each -> FixingsText.print(screen, each.fixings()));
-            screen.line(
-                    (listed.size() == 1 ? "Fixings sheet" : listed.size() + " fixings sheets") + " written to " + out);
-        }
-        boolean stops = listed.stream().map(FixedOrder::fixings).anyMatch(KitFixings::stops);
-        return all && !stops ? Exit.OK : Exit.STOPPED;
+    @Override
+    String json(List<FixedOrder> listed, List<Path> written) {
+        return FixingsAnswer.json(listed, written);
+    }
+
+    @Override
+    void print(Screen screen, List<FixedOrder> listed) {
+        listed.forEach(each -> FixingsText.print(screen, each.fixings()));
+        screen.line((listed.size() == 1 ? "Fixings sheet" : listed.size() + " fixings sheets") + " written to " + out);
+    }
+
+    @Override
+    boolean stops(List<FixedOrder> listed) {
+        return listed.stream().map(FixedOrder::fixings).anyMatch(KitFixings::stops);
     }
 }

@@ -3,6 +3,7 @@ package boltlore.cli;
 import boltlore.catalogue.Fixing;
 import boltlore.fixings.BoltedJoint;
 import boltlore.fixings.KitFixings;
+import boltlore.measure.Digits;
 import boltlore.sheets.fixings.JointWords;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -30,7 +31,7 @@ final class FixingsText {
     private static void joint(Screen screen, BoltedJoint joint) {
         screen.text(ROW.formatted(
                 joint.says(),
-                JointWords.plain(joint.quantity()) + " × " + JointWords.bolt(joint.fixing()),
+                Digits.plain(joint.quantity()) + " × " + JointWords.bolt(joint.fixing()),
                 torque(joint.fixing()),
                 joint.safety() ? "sign for" : ""));
     }
@@ -38,7 +39,7 @@ final class FixingsText {
     private static String torque(Fixing fixing) {
         return fixing.torqueNm() == null || fixing.friction() == null
                 ? "no torque"
-                : JointWords.plain(fixing.torqueNm()) + " Nm, friction "
+                : Digits.plain(fixing.torqueNm()) + " Nm, friction "
                         + fixing.friction().toPlainString();
     }
 

@@ -101,7 +101,7 @@ final class KitRun {
         if (priced == null || !kit.issuesSheets()) {
             return new Finished(told.apply(new Kitted(kit, priced, List.of(), List.of())), List.of(), Exit.STOPPED);
         }
-        return written(kit, priced, bench.resolver().resolver().plan(kit.order().family()));
+        return written(kit, priced, bench.plan(kit.order().family()));
     }
 
     private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {

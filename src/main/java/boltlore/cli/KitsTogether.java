@@ -5,16 +5,17 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.resolution.FamilyPlan;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** Orders that are worked on together, resolved; each is there once. */
-record KitsTogether(Catalogue catalogue, List<OrderKit> kits) {
+record KitsTogether(Bench bench, List<OrderKit> kits) {
 
     static Outcome<KitsTogether> read(Bench bench, List<Path> files) {
-        KitsTogether read = new KitsTogether(bench.catalogue(), new ArrayList<>());
+        KitsTogether read = new KitsTogether(bench, new ArrayList<>());
         List<Fault> faults = new ArrayList<>();
         for (Path file : files) {
             Outcome<OrderKit> kit = bench.kit(file, false).then(each -> read.once(file, each, "Give each order once."));
@@ -24,6 +25,14 @@ record KitsTogether(Catalogue catalogue, List<OrderKit> kits) {
             }
         }
         return faults.isEmpty() ? Outcome.sound(read) : Outcome.faulty(faults);
+    }
+
+    Catalogue catalogue() {
+        return bench.catalogue();
+    }
+
+    FamilyPlan plan(Bill bill) {
+        return bench.plan(bill.order().family());
     }
 
     /** The kit, unless its order is among these. */

@@ -12,6 +12,7 @@ import boltlore.pricing.path.Step;
 import boltlore.pricing.quote.Calculation;
 import boltlore.pricing.quote.Quotation;
 import boltlore.sheets.pricing.CostSheet;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -23,11 +24,7 @@ final class PriceAnswer {
     private PriceAnswer() {}
 
     static String json(List<PricedOrder> priced, List<Path> written) {
-        return JsonOut.object()
-                .put("written", JsonOut.texts(written))
-                .put("orders", JsonOut.list(priced, PriceAnswer::order))
-                .written()
-                .stripTrailing();
+        return OrdersAnswer.json(priced, written, PriceAnswer::order);
     }
 
     private static JsonOut order(PricedOrder order) {
@@ -42,7 +39,7 @@ final class PriceAnswer {
                 .put("extras", elements(cost.ofExtras()))
                 .put("bySubSystem", bySubSystem(cost))
                 .put("quotation", quotation(calculation.quotation()))
-                .put("left", calculation.left().setScale(2, java.math.RoundingMode.HALF_UP))
+                .put("left", calculation.left().setScale(2, RoundingMode.HALF_UP))
                 .put("marginLeftPercent", calculation.marginLeftPercent())
                 .put("leadTime", leadTime(order.path()))
                 .put("bars", CostSheet.bars(cost));

@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** An order's calculation and lead time with what they stand on. */
-record PricedOrder(Catalogue catalogue, Calculation calculation, LeadPath path) {
+record PricedOrder(Catalogue catalogue, Calculation calculation, LeadPath path) implements WorkedOrder {
 
     static Outcome<PricedOrder> of(Catalogue catalogue, PriceBook prices, Bill bill, Asked asked) {
         PricedBill priced = BillWorkbook.price(bill, catalogue);
@@ -34,12 +34,14 @@ record PricedOrder(Catalogue catalogue, Calculation calculation, LeadPath path) 
         return calculation.cost().priced().bill();
     }
 
-    String name() {
+    @Override
+    public String name() {
         return bill().order().name();
     }
 
     /** What leaves the house and what must not, in folders of their own. */
-    List<SheetFile> files() {
+    @Override
+    public List<SheetFile> files() {
         Family family = bill().resolved().choices().family();
         Weighing weighing = Weigher.of(catalogue, family, bill());
         List<SheetFile> customer =

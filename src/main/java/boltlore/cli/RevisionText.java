@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.logic.Count;
+import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import boltlore.proof.revision.Case;
 import boltlore.proof.revision.ExampleKit;
@@ -99,8 +100,8 @@ final class RevisionText {
         example.before()
                 .forEach((part, was) -> screen.wrapped(
                         4,
-                        named(part) + ": " + plain(was) + " before, "
-                                + plain(example.after().getOrDefault(part, BigDecimal.ZERO)) + " after"));
+                        named(part) + ": " + Digits.plain(was) + " before, "
+                                + Digits.plain(example.after().getOrDefault(part, BigDecimal.ZERO)) + " after"));
     }
 
     private String named(PartNumber part) {
@@ -110,10 +111,6 @@ final class RevisionText {
 
     private static String signed(BigDecimal by) {
         return by.signum() > 0 ? "+" + by.toPlainString() : by.toPlainString();
-    }
-
-    private static String plain(BigDecimal quantity) {
-        return quantity.signum() == 0 ? "0" : quantity.stripTrailingZeros().toPlainString();
     }
 
     private static String joined(List<?> names) {

@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.json.JsonOut;
+import boltlore.measure.Digits;
 import boltlore.sheets.shipping.ShipSheet;
 import boltlore.sheets.shipping.ShipWords;
 import boltlore.shipping.Consignment;
@@ -13,22 +14,19 @@ import boltlore.shipping.Packed;
 import boltlore.shipping.ShipFinding;
 import boltlore.shipping.ShipFindings;
 import boltlore.shipping.Shipment;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Shipments for programs: kg with three decimals at most, values in the workshop's currency, no cost. */
+/** Shipments for programs: kg with three decimals at most, values in the quotation's currency, no cost. */
 final class ShipAnswer {
-
-    private static final int DECIMALS = 3;
 
     private ShipAnswer() {}
 
-    static String json(List<ShippedOrder> shipped, Consignment together, List<Path> written) {
+    static String json(List<ShippedOrder> shipped, List<Path> written) {
+        Consignment together = shipped.get(0).together();
         return JsonOut.object()
                 .put("written", JsonOut.texts(written))
-                .put("roadPoints", rounded(together.points().points()))
+                .put("roadPoints", Digits.thousandths(together.points().points()))
                 .put("orders", JsonOut.list(shipped, each -> order(each.shipment(), together)))
                 .written()
                 .stripTrailing();
@@ -39,8 +37,8 @@ final class ShipAnswer {
                 .put("order", shipment.order().name())
                 .put("by", shipment.route().by())
                 .put("to", JsonOut.texts(shipment.route().to()))
-                .put("netKg", rounded(shipment.netKg()))
-                .put("grossKg", rounded(shipment.grossKg()))
+                .put("netKg", Digits.thousandths(shipment.netKg()))
+                .put("grossKg", Digits.thousandths(shipment.grossKg()))
                 .put("crates", JsonOut.list(shipment.crates(), crate -> crate(shipment, crate)));
         return papers(answer, shipment)
                 .put("stops", ShipFindings.stop(shipment, together))
@@ -63,10 +61,10 @@ final class ShipAnswer {
                 .put("stages", JsonOut.texts(crate.stages()))
                 .putIfAny("un", crate.load().un());
         return size(answer, crate.type().outside())
-                .put("netKg", rounded(crate.netKg()))
-                .put("grossKg", rounded(crate.grossKg()))
-                .put("litres", rounded(crate.litres()))
-                .put("litresByMass", rounded(crate.guessedLitres()))
+                .put("netKg", Digits.thousandths(crate.netKg()))
+                .put("grossKg", Digits.thousandths(crate.grossKg()))
+                .put("litres", Digits.thousandths(crate.litres()))
+                .put("litresByMass", Digits.thousandths(crate.guessedLitres()))
                 .put("lift", Lift.of(crate.grossKg(), shipment.shipping().lifting()))
                 .put("packed", JsonOut.list(crate.packed(), ShipAnswer::packed));
     }
@@ -86,7 +84,7 @@ final class ShipAnswer {
                 .putIfAny("bag", packed.goods().bag())
                 .put("quantity", packed.quantity())
                 .put("unit", packed.goods().unit());
-        return packed.goods().eachKg() == null ? answer : answer.put("kg", rounded(packed.kg()));
+        return packed.goods().eachKg() == null ? answer : answer.put("kg", Digits.thousandths(packed.kg()));
     }
 
     private static JsonOut customs(CustomsLine line) {
@@ -95,7 +93,7 @@ final class ShipAnswer {
                 .putIfAny("origin", line.origin())
                 .put("pieces", line.pieces())
                 .put("measured", JsonOut.texts(line.measured()))
-                .put("netKg", rounded(line.netKg()))
+                .put("netKg", Digits.thousandths(line.netKg()))
                 .put("value", line.value());
     }
 
@@ -103,7 +101,7 @@ final class ShipAnswer {
         return JsonOut.object()
                 .put("un", goods.un())
                 .put("pieces", goods.pieces())
-                .put("netKg", rounded(goods.netKg()))
+                .put("netKg", Digits.thousandths(goods.netKg()))
                 .put("wattHours", goods.wattHours());
     }
 
@@ -112,10 +110,5 @@ final class ShipAnswer {
                 .put("about", finding.about())
                 .put("says", finding.says())
                 .put("stops", finding.stops());
-    }
-
-    private static BigDecimal rounded(BigDecimal number) {
-        BigDecimal rounded = number.setScale(DECIMALS, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
     }
 }

@@ -1,16 +1,18 @@
 package boltlore.cli;
 
 import boltlore.bill.Bill;
-import boltlore.exports.Exports;
-import boltlore.faults.Fault;
+import boltlore.catalogue.Catalogue;
 import boltlore.faults.Outcome;
+import boltlore.picking.PickingList;
+import boltlore.pricing.PricedBill;
 import boltlore.resolution.FamilyPlan;
-import boltlore.resolution.Resolver;
+import boltlore.sheets.bill.BillWorkbook;
+import boltlore.sheets.shipping.ShipPrice;
 import boltlore.shipping.Consignment;
-import boltlore.shipping.Route;
 import boltlore.shipping.ShipFindings;
+import boltlore.shipping.Shipment;
+import boltlore.shipping.Shipper;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,10 +24,7 @@ import picocli.CommandLine.Option;
         description =
                 "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
                         + " dangerous goods and labels. Orders given together travel in one vehicle.")
-final class ShipCommand extends RoomCommand {
-
-    @Mixin
-    private OrdersOption orders = new OrdersOption();
+final class ShipCommand extends TradeCommand<ShippedOrder> {
 
     @Mixin
     private ShipRoute route = new ShipRoute();
@@ -40,59 +39,56 @@ final class ShipCommand extends RoomCommand {
     private Path out = Path.of("exports", "shipping");
 
     @Override
+    Path out() {
+        return out;
+    }
+
+    /** What is no country is refused before anything is read. */
+    @Override
     int run(Screen screen) {
-        Route way = route.route();
-        HeadStart.forSheets();
-        return done(
-                screen,
-                orders.kits().then(kits -> shipped(kits, way).then(all -> Outcome.sound(ship(screen, kits, all)))));
+        route.route();
+        return super.run(screen);
     }
 
-    private Outcome<List<ShippedOrder>> shipped(KitsTogether kits, Route way) {
-        Resolver resolver = new Resolver(kits.catalogue());
-        List<ShippedOrder> shipped = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        for (Bill bill : kits.bills()) {
-            FamilyPlan plan = resolver.plan(bill.order().family());
-            Outcome<ShippedOrder> one = ShippedOrder.of(plan, bill, way, quote.of(bill.order()));
-            faults.addAll(one.faults());
-            if (one instanceof Outcome.Sound<ShippedOrder> sound) {
-                shipped.add(sound.value());
-            }
-        }
-        return faults.isEmpty() ? Outcome.sound(shipped) : Outcome.faulty(faults);
+    @Override
+    Outcome<List<ShippedOrder>> worked(KitsTogether kits) {
+        List<Outcome<Shipment>> shipments =
+                kits.bills().stream().map(bill -> shipment(kits, bill)).toList();
+        return Outcome.all(shipments).then(all -> Outcome.sound(together(kits.catalogue(), all)));
     }
 
-    /** Orders that something stops are told and not packed. */
-    private int ship(Screen screen, KitsTogether kits, List<ShippedOrder> shipped) {
-        if (!json()) {
-            kits.stopped().forEach(kit -> KitText.print(screen, kit));
-        }
-        if (shipped.isEmpty()) {
-            screen.line(json() ? "{}" : "No order of these can be shipped.");
-            return Exit.STOPPED;
-        }
-        return issue(screen, shipped, kits.stopped().isEmpty());
+    private Outcome<Shipment> shipment(KitsTogether kits, Bill bill) {
+        FamilyPlan plan = kits.plan(bill);
+        PricedBill priced = BillWorkbook.price(bill, kits.catalogue());
+        return ShipPrice.of(priced, quote.of(bill.order()))
+                .then(price -> Outcome.sound(Shipper.of(priced, price, PickingList.of(plan, bill), route.route())));
     }
 
-    private int issue(Screen screen, List<ShippedOrder> shipped, boolean all) {
-        Consignment together =
-                new Consignment(shipped.stream().map(ShippedOrder::shipment).toList());
-        EachWritten written =
-                EachWritten.of(shipped, each -> Exports.write(out.resolve(each.name()), each.files(together)));
-        return written.faults().isEmpty()
-                ? told(screen, shipped, together, written.paths(), all)
-                : refused(written.faults(), Exit.NOT_WRITTEN);
+    private static List<ShippedOrder> together(Catalogue catalogue, List<Shipment> all) {
+        Consignment together = new Consignment(all);
+        return all.stream()
+                .map(shipment -> new ShippedOrder(catalogue, shipment, together))
+                .toList();
     }
 
-    private int told(Screen screen, List<ShippedOrder> shipped, Consignment together, List<Path> written, boolean all) {
-        if (json()) {
-            screen.line(ShipAnswer.json(shipped, together, written));
-        } else {
-            shipped.forEach(each -> ShipText.print(screen, each.shipment(), together));
-            screen.line(ShipText.written(shipped.size(), out));
-        }
-        boolean stops = shipped.stream().anyMatch(each -> ShipFindings.stop(each.shipment(), together));
-        return all && !stops ? Exit.OK : Exit.STOPPED;
+    @Override
+    String none() {
+        return "No order of these can be shipped.";
+    }
+
+    @Override
+    String json(List<ShippedOrder> shipped, List<Path> written) {
+        return ShipAnswer.json(shipped, written);
+    }
+
+    @Override
+    void print(Screen screen, List<ShippedOrder> shipped) {
+        shipped.forEach(each -> ShipText.print(screen, each.shipment(), each.together()));
+        screen.line(ShipText.written(shipped.size(), out));
+    }
+
+    @Override
+    boolean stops(List<ShippedOrder> shipped) {
+        return shipped.stream().anyMatch(each -> ShipFindings.stop(each.shipment(), each.together()));
     }
 }

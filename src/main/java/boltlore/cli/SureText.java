@@ -6,6 +6,7 @@ import boltlore.choosing.FamilyQuestions;
 import boltlore.choosing.SureParts;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
+import boltlore.measure.Digits;
 import boltlore.order.Order;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -52,7 +53,7 @@ final class SureText {
         return "%-14s %8s %-5s %s"
                 .formatted(
                         part.number().text(),
-                        quantity.stripTrailingZeros().toPlainString(),
+                        Digits.plain(quantity),
                         part.unit(),
                         part.name().english());
     }

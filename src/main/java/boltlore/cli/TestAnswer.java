@@ -19,11 +19,7 @@ final class TestAnswer {
     private TestAnswer() {}
 
     static String json(List<TestedOrder> tested, List<Path> written) {
-        return JsonOut.object()
-                .put("written", JsonOut.texts(written))
-                .put("orders", JsonOut.list(tested, TestAnswer::order))
-                .written()
-                .stripTrailing();
+        return OrdersAnswer.json(tested, written, TestAnswer::order);
     }
 
     private static JsonOut order(TestedOrder order) {

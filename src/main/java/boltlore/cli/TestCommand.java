@@ -1,11 +1,9 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What is tested of finished kits, with this kit's limits. */
@@ -14,10 +12,7 @@ import picocli.CommandLine.Option;
         description =
                 "Write the end-of-line test sheet of each order with this kit's limits, its labels and manual sections, and"
                         + " a record to be filled in.")
-final class TestCommand extends RoomCommand {
-
-    @Mixin
-    private OrdersOption orders = new OrdersOption();
+final class TestCommand extends TradeCommand<TestedOrder> {
 
     @Option(
             names = "--out",
@@ -26,47 +21,42 @@ final class TestCommand extends RoomCommand {
     private Path out = Path.of("exports", "testing");
 
     @Override
-    int run(Screen screen) {
-        HeadStart.forSheets();
-        return done(screen, orders.kits().then(kits -> Outcome.sound(test(screen, kits))));
+    Path out() {
+        return out;
     }
 
-    /** Orders that something stops are told and get no sheet. */
-    private int test(Screen screen, KitsTogether kits) {
-        if (!json()) {
-            kits.stopped().forEach(kit -> KitText.print(screen, kit));
-        }
-        List<TestedOrder> tested = kits.bills().stream()
+    @Override
+    Outcome<List<TestedOrder>> worked(KitsTogether kits) {
+        return Outcome.sound(kits.bills().stream()
                 .map(bill -> TestedOrder.of(kits.catalogue(), bill))
                 .filter(order -> !order.plan().groups().isEmpty())
-                .toList();
-        if (tested.isEmpty()) {
-            screen.line(json() ? "{}" : "No order of these has a kit that its family says how to test.");
-            return Exit.STOPPED;
-        }
-        return issue(screen, tested, tested.size() == kits.kits().size());
+                .toList());
     }
 
-    private int issue(Screen screen, List<TestedOrder> tested, boolean all) {
-        EachWritten written = EachWritten.of(tested, this::write);
-        return written.faults().isEmpty()
-                ? told(screen, tested, written.paths(), all)
-                : refused(written.faults(), Exit.NOT_WRITTEN);
+    @Override
+    String none() {
+        return "No order of these has a kit that its family says how to test.";
     }
 
     /** A record that somebody has filled in is not written over. */
-    private Outcome<List<Path>> write(TestedOrder order) {
-        Path folder = out.resolve(order.name());
-        return FilledRecords.none(folder).then(none -> Exports.write(folder, order.files()));
+    @Override
+    Outcome<List<Path>> write(Path folder, TestedOrder order) {
+        return FilledRecords.none(folder).then(none -> super.write(folder, order));
     }
 
-    private int told(Screen screen, List<TestedOrder> tested, List<Path> written, boolean all) {
-        if (json()) {
-            screen.line(TestAnswer.json(tested, written));
-        } else {
-            tested.forEach(each -> TestText.print(screen, each.plan()));
-            screen.line(TestText.written(tested.size(), out));
-        }
-        return all ? Exit.OK : Exit.STOPPED;
+    @Override
+    String json(List<TestedOrder> tested, List<Path> written) {
+        return TestAnswer.json(tested, written);
+    }
+
+    @Override
+    void print(Screen screen, List<TestedOrder> tested) {
+        tested.forEach(each -> TestText.print(screen, each.plan()));
+        screen.line(TestText.written(tested.size(), out));
+    }
+
+    @Override
+    boolean stops(List<TestedOrder> tested) {
+        return false;
     }
 }

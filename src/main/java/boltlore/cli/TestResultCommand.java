@@ -1,8 +1,8 @@
 package boltlore.cli;
 
 import boltlore.exports.Exports;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.sheets.Workbook;
 import boltlore.sheets.orders.SheetFormats;
 import boltlore.sheets.testing.ReportSheet;
 import boltlore.testing.Verdict;
@@ -59,19 +59,15 @@ final class TestResultCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, Bench bench, List<Verdict> verdicts) {
-        List<Path> written = new ArrayList<>();
-        List<Fault> faults = new ArrayList<>();
-        for (Verdict verdict : verdicts) {
-            Outcome<List<Path>> outcome = Exports.write(
-                    out.resolve(verdict.plan().order()),
-                    SheetFormats.of(
-                            List.of(ReportSheet.of(verdict, bench.catalogue().workshop()))));
-            faults.addAll(outcome.faults());
-            if (outcome instanceof Outcome.Sound<List<Path>> paths) {
-                written.addAll(paths.value());
-            }
-        }
-        return faults.isEmpty() ? told(screen, verdicts, written) : refused(faults, Exit.NOT_WRITTEN);
+        EachWritten written = EachWritten.of(verdicts, verdict -> report(bench, verdict));
+        return written.faults().isEmpty()
+                ? told(screen, verdicts, written.paths())
+                : refused(written.faults(), Exit.NOT_WRITTEN);
+    }
+
+    private Outcome<List<Path>> report(Bench bench, Verdict verdict) {
+        Workbook report = ReportSheet.of(verdict, bench.catalogue().workshop());
+        return Exports.write(out.resolve(verdict.plan().order()), SheetFormats.of(List.of(report)));
     }
 
     private int told(Screen screen, List<Verdict> verdicts, List<Path> written) {

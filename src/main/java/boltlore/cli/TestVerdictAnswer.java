@@ -17,11 +17,7 @@ final class TestVerdictAnswer {
     private TestVerdictAnswer() {}
 
     static String json(List<Verdict> verdicts, List<Path> written) {
-        return JsonOut.object()
-                .put("written", JsonOut.texts(written))
-                .put("orders", JsonOut.list(verdicts, TestVerdictAnswer::order))
-                .written()
-                .stripTrailing();
+        return OrdersAnswer.json(verdicts, written, TestVerdictAnswer::order);
     }
 
     private static JsonOut order(Verdict verdict) {

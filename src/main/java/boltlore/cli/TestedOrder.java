@@ -12,18 +12,20 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** An order's tests with what they stand on. */
-record TestedOrder(Catalogue catalogue, TestPlan plan) {
+record TestedOrder(Catalogue catalogue, TestPlan plan) implements WorkedOrder {
 
     static TestedOrder of(Catalogue catalogue, Bill bill) {
         return new TestedOrder(catalogue, TestPlanner.of(catalogue, bill));
     }
 
-    String name() {
+    @Override
+    public String name() {
         return plan.order();
     }
 
     /** In a folder of the order's name: the sheets, and records to be filled in. */
-    List<SheetFile> files() {
+    @Override
+    public List<SheetFile> files() {
         return Stream.concat(
                         SheetFormats.of(TestSheet.of(plan, catalogue.workshop())).stream(),
                         EmptyRecord.of(plan).stream())

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.json.JsonOut;
+import boltlore.measure.Digits;
 import boltlore.sheets.weighing.Found;
 import boltlore.sheets.weighing.WeighSheet;
 import boltlore.sheets.weighing.WeighWords;
@@ -12,8 +13,6 @@ import boltlore.weighing.OnAxles;
 import boltlore.weighing.Standing;
 import boltlore.weighing.SubSystemLoad;
 import boltlore.weighing.Weighing;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -21,16 +20,10 @@ import org.jspecify.annotations.Nullable;
 /** Weighings for programs: kg and mm with three decimals at most. */
 final class WeighAnswer {
 
-    private static final int DECIMALS = 3;
-
     private WeighAnswer() {}
 
     static String json(List<WeighedOrder> weighed, List<Path> written) {
-        return JsonOut.object()
-                .put("written", JsonOut.texts(written))
-                .put("orders", JsonOut.list(weighed, WeighAnswer::order))
-                .written()
-                .stripTrailing();
+        return OrdersAnswer.json(weighed, written, WeighAnswer::order);
     }
 
     private static JsonOut order(WeighedOrder order) {
@@ -39,9 +32,9 @@ final class WeighAnswer {
                 .put("order", order.name())
                 .put("family", order.family().name())
                 .putIfAny("era", weighing.era())
-                .put("removedKg", rounded(weighing.removedKg()))
-                .put("addedKg", rounded(weighing.addedKg()))
-                .put("extrasKg", rounded(weighing.extrasKg()))
+                .put("removedKg", Digits.thousandths(weighing.removedKg()))
+                .put("addedKg", Digits.thousandths(weighing.addedKg()))
+                .put("extrasKg", Digits.thousandths(weighing.extrasKg()))
                 .put("stops", weighing.stops());
         growth(answer, weighing.growth());
         onAxles(answer, weighing);
@@ -54,9 +47,9 @@ final class WeighAnswer {
 
     private static void growth(JsonOut.Members answer, @Nullable Growth growth) {
         if (growth != null) {
-            answer.put("beforeKg", rounded(growth.beforeKg()))
-                    .put("afterKg", rounded(growth.afterKg()))
-                    .put("changePercent", rounded(growth.changePercent()));
+            answer.put("beforeKg", Digits.thousandths(growth.beforeKg()))
+                    .put("afterKg", Digits.thousandths(growth.afterKg()))
+                    .put("changePercent", Digits.thousandths(growth.changePercent()));
             if (growth.limit() != null) {
                 answer.put("mostPercent", growth.limit().mostPercent()).put("aboveLimit", growth.exceeded());
             }
@@ -70,8 +63,8 @@ final class WeighAnswer {
         }
         int wheelbaseMm = onAxles.chassis().wheelbaseMm();
         answer.put("wheelbaseMm", wheelbaseMm)
-                .put("centreBeforeMm", rounded(onAxles.centreBeforeMm()))
-                .put("centreAfterMm", rounded(onAxles.centreAfterMm()))
+                .put("centreBeforeMm", Digits.thousandths(onAxles.centreBeforeMm()))
+                .put("centreAfterMm", Digits.thousandths(onAxles.centreAfterMm()))
                 .put("sideView", WeighSheet.sideView(onAxles))
                 .put("axleLoads", JsonOut.list(onAxles.standings(), WeighAnswer::standing))
                 .put("aboveLimits", JsonOut.list(weighing.exceeded(), WeighAnswer::check))
@@ -81,16 +74,16 @@ final class WeighAnswer {
 
     private static JsonOut standing(Standing standing) {
         return loads(JsonOut.object().put("stand", standing.stand()), standing.loads())
-                .put("frontPercent", rounded(standing.loads().frontPercent()));
+                .put("frontPercent", Digits.thousandths(standing.loads().frontPercent()));
     }
 
     private static JsonOut check(Check check) {
         return JsonOut.object()
                 .put("stand", check.stand())
                 .put("limit", check.limited())
-                .put("loadKg", rounded(check.loadKg()))
+                .put("loadKg", Digits.thousandths(check.loadKg()))
                 .put("limitKg", check.limitKg())
-                .put("aboveKg", rounded(check.leftKg().negate()));
+                .put("aboveKg", Digits.thousandths(check.leftKg().negate()));
     }
 
     private static JsonOut subSystem(SubSystemLoad load) {
@@ -108,13 +101,8 @@ final class WeighAnswer {
     }
 
     private static JsonOut.Members loads(JsonOut.Members into, AxleLoads loads) {
-        return into.put("frontKg", rounded(loads.frontKg()))
-                .put("rearKg", rounded(loads.rearKg()))
-                .put("kg", rounded(loads.totalKg()));
-    }
-
-    private static BigDecimal rounded(BigDecimal number) {
-        BigDecimal rounded = number.setScale(DECIMALS, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+        return into.put("frontKg", Digits.thousandths(loads.frontKg()))
+                .put("rearKg", Digits.thousandths(loads.rearKg()))
+                .put("kg", Digits.thousandths(loads.totalKg()));
     }
 }

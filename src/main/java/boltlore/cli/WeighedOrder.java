@@ -11,19 +11,21 @@ import boltlore.weighing.Weighing;
 import java.util.List;
 
 /** An order's weighing with what it stands on. */
-record WeighedOrder(Catalogue catalogue, Family family, Weighing weighing) {
+record WeighedOrder(Catalogue catalogue, Family family, Weighing weighing) implements WorkedOrder {
 
     static WeighedOrder of(Catalogue catalogue, Bill bill) {
         Family family = bill.resolved().choices().family();
         return new WeighedOrder(catalogue, family, Weigher.of(catalogue, family, bill));
     }
 
-    String name() {
+    @Override
+    public String name() {
         return weighing.bill().order().name();
     }
 
     /** In a folder of the order's name. */
-    List<SheetFile> files() {
+    @Override
+    public List<SheetFile> files() {
         return SheetFormats.of(List.of(WeighSheet.of(weighing, family, catalogue.workshop())));
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.faults;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -27,6 +28,19 @@ public sealed interface Outcome<T> {
 
     static <T> Outcome<T> faulty(Fault fault) {
         return new Faulty<>(List.of(fault));
+    }
+
+    /** All values in their order, or all the faults of all. */
+    static <T> Outcome<List<T>> all(List<Outcome<T>> outcomes) {
+        List<T> values = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        for (Outcome<T> outcome : outcomes) {
+            faults.addAll(outcome.faults());
+            if (outcome instanceof Sound<T> sound) {
+                values.add(sound.value());
+            }
+        }
+        return faults.isEmpty() ? sound(List.copyOf(values)) : faulty(faults);
     }
 
     default <R> Outcome<R> then(Function<? super T, Outcome<R>> next) {

@@ -36,6 +36,7 @@ import boltlore.sheets.weighing.WeighWords;
 import boltlore.shipping.By;
 import boltlore.shipping.Consignment;
 import boltlore.shipping.Route;
+import boltlore.shipping.SellingPrice;
 import boltlore.shipping.Shipment;
 import boltlore.shipping.Shipper;
 import boltlore.testing.TestPlan;
@@ -44,6 +45,7 @@ import boltlore.weighing.Weigher;
 import boltlore.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What each further trade makes of one order. */
@@ -55,8 +57,9 @@ final class FurtherTrades {
     private final Family family;
     private final PricedBill priced;
     private final Bill bill;
-    private final Asked asked;
     private final Weighing weighing;
+    private final LeadPath path;
+    private final Optional<Calculation> calculation;
 
     FurtherTrades(FamilyPlan plan, PricedBill priced, LocalDate today) {
         this.plan = plan;
@@ -66,8 +69,9 @@ final class FurtherTrades {
         this.priced = priced;
         this.bill = priced.bill();
         LocalDate placed = bill.order().placed();
-        this.asked = new Asked(placed == null ? today : placed, null, null);
         this.weighing = Weigher.of(catalogue, family, bill);
+        this.path = LeadPath.of(priced);
+        this.calculation = calculation(priced, path, new Asked(placed == null ? today : placed, null, null));
     }
 
     /** Fabrication, engineering, sales, dispatch. */
@@ -107,31 +111,40 @@ final class FurtherTrades {
                 : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of());
     }
 
-    /** Nothing where the workshop has not written down how it prices. */
-    private FurtherSheets quoted() {
-        PriceBook prices = catalogue.prices();
-        if (prices == null) {
-            return FurtherSheets.NONE;
-        }
-        LeadPath path = LeadPath.of(priced);
-        Outcome<Calculation> quoted = Quoting.of(CostSheet.cost(priced, prices), asked, path.days());
-        return quoted instanceof Outcome.Sound<Calculation> sound
-                ? quoted(sound.value(), path)
-                : new FurtherSheets(List.of(), List.of("No quotation can be made of it; 'boltlore price' says why."));
+    /** Empty where the workshop has not written down how it prices, or a rate has run out. */
+    private static Optional<Calculation> calculation(PricedBill priced, LeadPath path, Asked asked) {
+        PriceBook prices = priced.catalogue().prices();
+        return prices != null
+                        && Quoting.of(CostSheet.cost(priced, prices), asked, path.days())
+                                instanceof Outcome.Sound<Calculation> sound
+                ? Optional.of(sound.value())
+                : Optional.empty();
     }
 
-    private FurtherSheets quoted(Calculation calculation, LeadPath path) {
+    private FurtherSheets quoted() {
+        if (catalogue.prices() == null) {
+            return FurtherSheets.NONE;
+        }
+        return calculation
+                .map(this::quoted)
+                .orElse(new FurtherSheets(
+                        List.of(), List.of("No quotation can be made of it; 'boltlore price' says why.")));
+    }
+
+    private FurtherSheets quoted(Calculation sound) {
         return new FurtherSheets(
                 List.of(
-                        () -> QuotationSheet.of(calculation.quotation(), bill, weighing, catalogue),
-                        () -> CostSheet.of(calculation, path)),
+                        () -> QuotationSheet.of(sound.quotation(), bill, weighing, catalogue),
+                        () -> CostSheet.of(sound, path)),
                 List.of());
     }
 
-    /** By road, nobody having said where to. */
+    /** By road, nobody having said where to; at the quotation's price, or the costed bill's where none can be made. */
     private FurtherSheets shipped() {
+        SellingPrice price =
+                calculation.map(sound -> ShipPrice.quoted(sound, priced)).orElseGet(() -> SellingPrice.of(priced));
         Route road = new Route(By.ROAD, List.of());
-        Shipment shipment = Shipper.of(priced, ShipPrice.usual(priced), PickingList.of(plan, bill), road);
+        Shipment shipment = Shipper.of(priced, price, PickingList.of(plan, bill), road);
         Consignment alone = new Consignment(List.of(shipment));
         return FurtherSheets.of(
                 ShipWords.stopping(shipment, alone), () -> ShipSheet.of(shipment, alone, catalogue.finishes()));

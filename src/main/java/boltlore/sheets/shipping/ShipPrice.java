@@ -9,7 +9,6 @@ import boltlore.pricing.quote.Calculation;
 import boltlore.pricing.quote.Quoting;
 import boltlore.sheets.pricing.CostSheet;
 import boltlore.shipping.SellingPrice;
-import java.time.LocalDate;
 
 /** The price that customs values are made of. */
 public final class ShipPrice {
@@ -28,15 +27,8 @@ public final class ShipPrice {
                         .then(calculation -> Outcome.sound(quoted(calculation, priced)));
     }
 
-    /** As on the day of the order; that of the costed bill where it has none, or where no quotation can be made of it. */
-    public static SellingPrice usual(PricedBill priced) {
-        LocalDate placed = priced.bill().order().placed();
-        return placed != null && of(priced, new Asked(placed, null, null)) instanceof Outcome.Sound<SellingPrice> sound
-                ? sound.value()
-                : SellingPrice.of(priced);
-    }
-
-    private static SellingPrice quoted(Calculation calculation, PricedBill priced) {
+    /** The price that a quotation of the bill came to. */
+    public static SellingPrice quoted(Calculation calculation, PricedBill priced) {
         return SellingPrice.of(calculation.quotation(), priced.bill().order().extra());
     }
 }

@@ -6,9 +6,11 @@ import boltlore.bill.Bill;
 import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
+import boltlore.faults.Outcome;
 import boltlore.measure.Wording;
 import boltlore.picking.PickingList;
 import boltlore.pricing.PricedBill;
+import boltlore.pricing.quote.Asked;
 import boltlore.resolution.Resolver;
 import boltlore.sheets.Approved;
 import boltlore.sheets.Page;
@@ -20,13 +22,16 @@ import boltlore.sheets.text.TextWriter;
 import boltlore.shipping.By;
 import boltlore.shipping.Consignment;
 import boltlore.shipping.Route;
+import boltlore.shipping.SellingPrice;
 import boltlore.shipping.Shipment;
 import boltlore.shipping.ShippedKit;
 import boltlore.shipping.Shipper;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
@@ -49,7 +54,13 @@ class ShipSheetTest {
         PricedBill priced = priced(order);
         Bill bill = priced.bill();
         PickingList list = PickingList.of(RESOLVER.plan(bill.order().family()), bill);
-        return Shipper.of(priced, ShipPrice.usual(priced), list, new Route(by, List.of(to)));
+        return Shipper.of(priced, quoted(priced), list, new Route(by, List.of(to)));
+    }
+
+    /** At the price of a quotation on the day of the order. */
+    private static SellingPrice quoted(PricedBill priced) {
+        LocalDate placed = Objects.requireNonNull(priced.bill().order().placed());
+        return ((Outcome.Sound<SellingPrice>) ShipPrice.of(priced, new Asked(placed, null, null))).value();
     }
 
     private static Workbook sheet(Shipment shipment) {
