@@ -1,10 +1,31 @@
 package boltlore.catalogue;
 
+import java.math.BigDecimal;
+import java.util.Arrays;
+
 /** Outer size in mm. */
 public record EnvelopeMm(int length, int width, int height) {
 
-    /** Volume in litres (dm³). */
-    public double litres() {
-        return (double) length * width * height / 1_000_000;
+    private static final BigDecimal MM3_IN_LITRE = BigDecimal.valueOf(1_000_000);
+
+    /** Volume in litres (dm³), exact. */
+    public BigDecimal litres() {
+        return BigDecimal.valueOf(length)
+                .multiply(BigDecimal.valueOf(width))
+                .multiply(BigDecimal.valueOf(height))
+                .divide(MM3_IN_LITRE);
+    }
+
+    /** Whether a box of this size goes into one of that, edges along edges, turned any way. */
+    public boolean goesInto(EnvelopeMm room) {
+        int[] of = sides();
+        int[] inside = room.sides();
+        return of[0] <= inside[0] && of[1] <= inside[1] && of[2] <= inside[2];
+    }
+
+    private int[] sides() {
+        int[] sides = {length, width, height};
+        Arrays.sort(sides);
+        return sides;
     }
 }

@@ -1,9 +1,11 @@
 package boltlore.catalogue;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The workshop itself.
@@ -30,4 +32,21 @@ public record Workshop(
         Map<String, Market> markets,
         Map<String, Supply> supplies,
         Map<String, Caution> cautions,
-        CoatingShop coating) {}
+        CoatingShop coating) {
+
+    /** What a fit stage is called; a stage that is not listed goes by its name. */
+    public String stageSays(String name, String language) {
+        return stages.stream()
+                .filter(stage -> stage.name().equals(name))
+                .map(stage -> stage.says().in(language))
+                .findFirst()
+                .orElse(name);
+    }
+
+    /** The cautions with these codes, in their order; a code that is not known says nothing. */
+    public List<Caution> cautionsOf(Collection<String> codes) {
+        return codes.stream()
+                .flatMap(code -> Stream.ofNullable(cautions.get(code)))
+                .toList();
+    }
+}

@@ -1,5 +1,6 @@
 package boltlore.charging;
 
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -12,8 +13,7 @@ public final class Figures {
     private Figures() {}
 
     public static String number(BigDecimal number, int decimals) {
-        BigDecimal rounded = number.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
-        return rounded.setScale(Math.max(0, rounded.scale())).toPlainString();
+        return Digits.upTo(number, decimals);
     }
 
     public static String volts(BigDecimal volts) {

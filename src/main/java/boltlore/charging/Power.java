@@ -1,5 +1,6 @@
 package boltlore.charging;
 
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
@@ -45,12 +46,7 @@ public record Power(int phases, BigDecimal volts, BigDecimal amps) {
 
     /** '3.7 kW (1 phase × 230 V × 16 A)'. */
     public String says() {
-        return kilowatts() + " kW (" + phases + (phases == 1 ? " phase × " : " phases × ") + plain(volts) + " V × "
-                + plain(amps) + " A)";
-    }
-
-    private static String plain(BigDecimal number) {
-        BigDecimal rounded = number.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
-        return rounded.setScale(Math.max(0, rounded.scale())).toPlainString();
+        return kilowatts() + " kW (" + phases + (phases == 1 ? " phase × " : " phases × ") + Digits.upTo(volts, 1)
+                + " V × " + Digits.upTo(amps, 1) + " A)";
     }
 }

@@ -4,6 +4,7 @@ import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -58,7 +59,7 @@ final class BuyingGiven {
                 : Stream.of(new Remark(
                         Said.part(part),
                         Check.PACKS,
-                        "a minimum order of " + Said.number(minimum) + " in packs of " + Said.number(pack),
+                        "a minimum order of " + Digits.plain(minimum) + " in packs of " + Digits.plain(pack),
                         "a minimum of whole packs",
                         "Ask the supplier which of the two holds"));
     }

@@ -6,6 +6,7 @@ import boltlore.catalogue.Coat;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
@@ -52,7 +53,7 @@ final class CoatedMass {
                 : Optional.of(new Remark(
                         Said.part(part),
                         Check.MASS_AGAINST_AREA,
-                        Said.kg(mass) + " with " + Said.number(coat.areaM2()) + " m² coated",
+                        Said.kg(mass) + " with " + Digits.plain(coat.areaM2()) + " m² coated",
                         "about " + Said.kg(expected) + " for that area and section, within a factor of 2",
                         "Look at the coated area (both sides of sheet), the section and the mass"));
     }

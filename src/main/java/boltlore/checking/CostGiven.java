@@ -3,6 +3,7 @@ package boltlore.checking;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
 import java.util.Optional;
 import java.util.Set;
@@ -24,7 +25,7 @@ final class CostGiven {
             return Optional.of(new Remark(
                     Said.part(part),
                     Check.COST_TWICE,
-                    "a cost of " + Said.number(part.cost()) + " inside a bought assembly",
+                    "a cost of " + Digits.plain(part.cost()) + " inside a bought assembly",
                     "0, for the assembly's cost is all of it",
                     "Set its cost to 0, or give what is also sold alone a number of its own"));
         }

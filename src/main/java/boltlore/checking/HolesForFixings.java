@@ -7,6 +7,7 @@ import boltlore.catalogue.Hole;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
+import boltlore.measure.Digits;
 import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -107,7 +108,7 @@ final class HolesForFixings {
                 .map(Hole::diameterMm)
                 .distinct()
                 .sorted()
-                .map(Said::number)
+                .map(Digits::plain)
                 .collect(Collectors.joining(", ", "", " mm"));
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.checking;
 
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +47,7 @@ record MetricHoles(BigDecimal tapped, BigDecimal fine, BigDecimal coarse) {
     }
 
     String say() {
-        return Said.number(fine) + " to " + Said.number(coarse) + " mm clear, or " + Said.number(tapped) + " mm tapped";
+        return Digits.plain(fine) + " to " + Digits.plain(coarse) + " mm clear, or " + Digits.plain(tapped)
+                + " mm tapped";
     }
 }

@@ -4,6 +4,7 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Pack;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +50,7 @@ record ModulesOfPack(Family family, Together together) {
         return new Remark(
                 "electrics " + family.name() + "/" + pack.name(),
                 Check.MODULES,
-                Said.number(modules) + " of " + pack.module() + " in some kit",
+                Digits.plain(modules) + " of " + pack.module() + " in some kit",
                 pack.modules() + ": " + pack.inSeries() + " in series, " + pack.inParallel() + " side by side",
                 "Look at the pack, or at the lines of its modules");
     }

@@ -3,8 +3,8 @@ package boltlore.checking;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Part;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /** How subjects and numbers are said in remarks. */
 final class Said {
@@ -20,10 +20,6 @@ final class Said {
     }
 
     static String kg(BigDecimal mass) {
-        return number(mass.setScale(3, RoundingMode.HALF_UP)) + " kg";
-    }
-
-    static String number(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+        return Digits.upTo(mass, 3) + " kg";
     }
 }

@@ -4,6 +4,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Part;
 import boltlore.fixings.Tightening;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
@@ -56,8 +57,8 @@ final class Torques {
                 ? Optional.of(new Remark(
                         Said.part(part),
                         high ? Check.TORQUE_HIGH : Check.TORQUE_LOW,
-                        Said.number(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
-                        "about " + Said.number(expectedNm.setScale(1, RoundingMode.HALF_UP))
+                        Digits.plain(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
+                        "about " + Digits.plain(expectedNm.setScale(1, RoundingMode.HALF_UP))
                                 + " Nm: at least half of it, at most 15 % more",
                         "Look at class, friction and unit of the torque"))
                 : Optional.empty();

@@ -83,7 +83,7 @@ public final class CoatPlanner {
 
     static SortedSet<String> cautions(Collection<Bill> bills) {
         SortedSet<String> codes = new TreeSet<>();
-        bills.forEach(bill -> codes.addAll(bill.resolved().kit().cautions().getOrDefault(SHEET, new TreeSet<>())));
+        bills.forEach(bill -> codes.addAll(bill.resolved().kit().cautionsOn(SHEET)));
         return codes;
     }
 }

@@ -2,10 +2,9 @@ package boltlore.coating;
 
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Oven;
+import boltlore.measure.Digits;
 import boltlore.measure.Percent;
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,8 +21,6 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
 
     static final LoadSize NONE = new LoadSize(BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO);
 
-    private static final BigDecimal MM3_PER_LITRE = BigDecimal.valueOf(1_000_000);
-
     /** Of one piece. A piece without an envelope takes up no volume that is known. */
     public static LoadSize of(BatchRow row) {
         int hooks = row.coat().hangPoints();
@@ -32,7 +29,7 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
                 row.areaEachM2(),
                 row.massKg().add(HANGING_KG.multiply(BigDecimal.valueOf(hooks))),
                 hooks,
-                envelope == null ? BigDecimal.ZERO : litres(envelope));
+                envelope == null ? BigDecimal.ZERO : envelope.litres());
     }
 
     /** All that the oven takes at once; of its volume the share that hung parts may fill. */
@@ -41,7 +38,7 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
                 oven.loadAreaM2(),
                 oven.loadKg(),
                 oven.hooks(),
-                litres(oven.inside()).multiply(Percent.fraction(oven.fillPercent())));
+                oven.inside().litres().multiply(Percent.fraction(oven.fillPercent())));
     }
 
     public LoadSize plus(LoadSize other) {
@@ -69,16 +66,9 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
 
     private static void beyond(List<String> beyond, String what, BigDecimal has, BigDecimal limit, String unit) {
         if (LoadUnits.up(has) > LoadUnits.down(limit)) {
-            beyond.add((what + " " + plain(has) + " is over the load limit of " + plain(limit) + " " + unit).strip());
+            beyond.add((what + " " + Digits.upTo(has, 2) + " is over the load limit of " + Digits.upTo(limit, 2) + " "
+                            + unit)
+                    .strip());
         }
-    }
-
-    private static String plain(BigDecimal number) {
-        return number.setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
-    }
-
-    private static BigDecimal litres(EnvelopeMm size) {
-        return BigDecimal.valueOf((long) size.length() * size.width() * size.height())
-                .divide(MM3_PER_LITRE, MathContext.DECIMAL128);
     }
 }

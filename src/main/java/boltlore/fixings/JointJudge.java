@@ -3,6 +3,7 @@ package boltlore.fixings;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.JointFacts.Into;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -120,7 +121,7 @@ final class JointJudge {
     }
 
     private static String mm(BigDecimal number) {
-        return number.stripTrailingZeros().toPlainString() + " mm";
+        return Digits.plain(number) + " mm";
     }
 
     private void look(String says) {

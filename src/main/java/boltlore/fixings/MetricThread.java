@@ -1,5 +1,6 @@
 package boltlore.fixings;
 
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Map;
@@ -74,8 +75,7 @@ public record MetricThread(BigDecimal diameterMm, BigDecimal pitchMm) {
 
     /** Mean diameter in mm that a hexagon head rubs at; empty for sizes that are not known. */
     public Optional<BigDecimal> bearingMm() {
-        return Optional.ofNullable(BEARING.get(diameterMm.stripTrailingZeros().toPlainString()))
-                .map(BigDecimal::new);
+        return Optional.ofNullable(BEARING.get(Digits.plain(diameterMm))).map(BigDecimal::new);
     }
 
     BigDecimal turn() {

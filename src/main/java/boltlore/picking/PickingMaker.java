@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -111,8 +110,7 @@ final class PickingMaker {
     }
 
     private List<String> head(List<PickRow> rows, List<ExtraRow> extras) {
-        SortedSet<String> codes =
-                new TreeSet<>(bill.resolved().kit().cautions().getOrDefault(ShownCautions.SHEET, new TreeSet<>()));
+        SortedSet<String> codes = bill.resolved().kit().cautionsOn(ShownCautions.SHEET);
         rows.forEach(row -> codes.addAll(row.cautions()));
         extras.forEach(extra -> codes.addAll(extra.cautions()));
         return List.copyOf(codes);

@@ -6,6 +6,7 @@ import boltlore.measure.PositionName;
 import java.math.BigDecimal;
 import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * The kit of one settled order.
@@ -28,6 +29,11 @@ public record Kit(
         SortedMap<PartNumber, BigDecimal> quantities,
         SortedMap<PartNumber, String> finishes,
         SortedMap<String, SortedSet<String>> cautions) {
+
+    /** Codes of the cautions that stand on a sheet; a copy, to which others may be added. */
+    public SortedSet<String> cautionsOn(String sheet) {
+        return new TreeSet<>(cautions.getOrDefault(sheet, new TreeSet<>()));
+    }
 
     public boolean contains(PartNumber part) {
         return quantities.containsKey(part);

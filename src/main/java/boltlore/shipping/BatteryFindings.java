@@ -5,6 +5,7 @@ import static boltlore.shipping.Told.kg;
 import boltlore.catalogue.Consignor;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.ShippedBattery;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -90,7 +91,7 @@ final class BatteryFindings {
             stops(goods.says() + ": by air its state of charge must be known and 30 % at most. Put 'chargePercent' to"
                     + " it in shipping.json.");
         } else if (!AirRules.chargeAllowed(percent)) {
-            stops(goods.says() + " leaves at " + Told.number(percent) + " % charge; by air 30 % is the most.");
+            stops(goods.says() + " leaves at " + Digits.upTo(percent, 1) + " % charge; by air 30 % is the most.");
         }
     }
 

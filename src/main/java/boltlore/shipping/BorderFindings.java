@@ -3,6 +3,7 @@ package boltlore.shipping;
 import boltlore.catalogue.RatedMotor;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Wood;
+import boltlore.measure.Digits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -88,7 +89,7 @@ final class BorderFindings {
         RatedMotor motor =
                 goods.part() == null ? null : shipping.motors().get(goods.part().number());
         if (motor != null && !hs.isEmpty() && !Tariff.of(motor).covers(hs)) {
-            String kw = motor.kw().stripTrailingZeros().toPlainString();
+            String kw = Digits.plain(motor.kw());
             String usual = Tariff.of(motor).code();
             look(
                     CUSTOMS,

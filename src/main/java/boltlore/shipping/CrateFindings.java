@@ -4,6 +4,7 @@ import static boltlore.shipping.Told.kg;
 
 import boltlore.catalogue.CrateType;
 import boltlore.catalogue.EnvelopeMm;
+import boltlore.measure.Digits;
 import boltlore.measure.LineName;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -121,11 +122,11 @@ final class CrateFindings {
     private void guessed() {
         BigDecimal guessed = sum(Crate::guessedLitres);
         if (guessed.signum() > 0) {
-            String each = Told.number(shipment.shipping().litresPerKg());
+            String each = Digits.upTo(shipment.shipping().litresPerKg(), 1);
             look(
                     CRATES,
                     "Sizes of many parts are not known. They were given " + each + " litres for each kilogram, "
-                            + Told.number(guessed) + " of " + Told.number(sum(Crate::litres)) + " litres in all"
+                            + Digits.upTo(guessed, 1) + " of " + Digits.upTo(sum(Crate::litres), 1) + " litres in all"
                             + most()
                             + ": look whether everything goes in before lids are screwed on.");
         }

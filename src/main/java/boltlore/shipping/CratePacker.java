@@ -17,7 +17,7 @@ import java.util.Optional;
 final class CratePacker {
 
     private static final Comparator<CrateType> SMALLEST = Comparator.comparing(
-                    (CrateType type) -> Room.litres(type.outside()))
+                    (CrateType type) -> type.outside().litres())
             .thenComparing(CrateType::tareKg)
             .thenComparing(CrateType::name);
 

@@ -1,6 +1,7 @@
 package boltlore.shipping;
 
 import boltlore.catalogue.Customs;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,7 +93,7 @@ final class CustomsMaker {
                 .filter(Goods::measured)
                 .forEach(goods -> sums.merge(goods.unit(), goods.packed(), BigDecimal::add));
         return sums.entrySet().stream()
-                .map(sum -> sum.getValue().stripTrailingZeros().toPlainString() + " " + sum.getKey())
+                .map(sum -> Digits.plain(sum.getValue()) + " " + sum.getKey())
                 .toList();
     }
 

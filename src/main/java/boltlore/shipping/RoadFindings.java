@@ -1,7 +1,6 @@
 package boltlore.shipping;
 
-import static boltlore.shipping.Told.number;
-
+import boltlore.measure.Digits;
 import java.util.List;
 
 /** What the road rule for small loads comes to, over all that goes in the vehicle. */
@@ -14,7 +13,7 @@ final class RoadFindings {
             return List.of();
         }
         RoadPoints points = together.points();
-        String load = number(points.points()) + " points"
+        String load = Digits.upTo(points.points(), 1) + " points"
                 + others(together.shipments().size() - 1);
         return List.of(ShipFinding.look("Road", load + ", against 1000 for small loads: " + meaning(points)));
     }
@@ -29,7 +28,7 @@ final class RoadFindings {
 
     private static String meaning(RoadPoints points) {
         return points.relieved()
-                ? "the relief applies to " + number(RoadPoints.LIMIT.subtract(points.points()))
+                ? "the relief applies to " + Digits.upTo(RoadPoints.LIMIT.subtract(points.points()), 1)
                         + " points more. Transport document, extinguisher and trained people are still asked for."
                 : "above the limit. Orange plates, a driver trained for dangerous goods and the full document, or fewer"
                         + " batteries in one vehicle.";

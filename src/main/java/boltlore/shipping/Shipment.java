@@ -42,9 +42,7 @@ public record Shipment(
 
     /** Outer volume of all crates in litres. */
     public BigDecimal outerLitres() {
-        return crates.stream()
-                .map(crate -> Room.litres(crate.type().outside()))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return crates.stream().map(crate -> crate.type().outside().litres()).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     public List<DangerousGoods> dangerous() {

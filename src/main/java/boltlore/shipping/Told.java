@@ -1,26 +1,21 @@
 package boltlore.shipping;
 
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Figures and lists as sentences say them. */
-final class Told {
+public final class Told {
 
     private static final int NAMED = 4;
 
     private Told() {}
 
     /** '12.5 kg'. */
-    static String kg(BigDecimal kg) {
-        return number(kg) + " kg";
-    }
-
-    static String number(BigDecimal number) {
-        BigDecimal rounded = number.setScale(1, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    public static String kg(BigDecimal kg) {
+        return Digits.upTo(kg, 1) + " kg";
     }
 
     /** The first few, and how many more there are. */
@@ -30,7 +25,7 @@ final class Told {
     }
 
     /** 'crate 3', 'crates 3, 4'. */
-    static String crates(Collection<Crate> crates) {
+    public static String crates(Collection<Crate> crates) {
         String numbers = crates.stream().map(crate -> "" + crate.number()).collect(Collectors.joining(", "));
         return (crates.size() == 1 ? "crate " : "crates ") + numbers;
     }

@@ -50,9 +50,4 @@ record Figure(
     static Figure missing(NotKnown what) {
         return new Figure(null, false, "", "", what);
     }
-
-    static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
-    }
 }

@@ -8,6 +8,7 @@ import boltlore.charging.Isolation;
 import boltlore.charging.PilotDuty;
 import boltlore.charging.Power;
 import boltlore.choices.Choices;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -44,8 +45,8 @@ final class MainsRules {
 
     private static Figure isolation(BigDecimal volts) {
         BigDecimal ohm = Isolation.limitOhm(Buses.SEPARATE_AC, volts);
-        String perVolt = Figure.plain(Isolation.ohmPerVolt(Buses.SEPARATE_AC));
-        return Figure.least(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Figure.plain(volts) + " V");
+        String perVolt = Digits.plain(Isolation.ohmPerVolt(Buses.SEPARATE_AC));
+        return Figure.least(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Digits.plain(volts) + " V");
     }
 
     /** √3 times the voltage of one phase, rounded to a volt. */
@@ -57,7 +58,7 @@ final class MainsRules {
     Figure pilotDuty() {
         return Optional.ofNullable(choices.facts(Role.SUPPLY).amps())
                 .flatMap(amps ->
-                        PilotDuty.offering(amps).map(percent -> Figure.of(percent, "%", Figure.plain(amps) + " A")))
+                        PilotDuty.offering(amps).map(percent -> Figure.of(percent, "%", Digits.plain(amps) + " A")))
                 .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
     }
 
@@ -76,7 +77,7 @@ final class MainsRules {
 
     /** In figures alone, which every language reads. */
     private static String says(Power power) {
-        return power.phases() + " × " + Figure.plain(power.volts()) + " V × " + Figure.plain(power.amps()) + " A";
+        return power.phases() + " × " + Digits.plain(power.volts()) + " V × " + Digits.plain(power.amps()) + " A";
     }
 
     private Optional<Power> charging() {

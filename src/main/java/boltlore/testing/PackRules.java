@@ -6,6 +6,7 @@ import boltlore.catalogue.Pack;
 import boltlore.charging.Bonding;
 import boltlore.charging.Isolation;
 import boltlore.charging.Precharge;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +40,7 @@ final class PackRules {
         }
         BigDecimal ohm = Isolation.limitOhm(buses, pack.highestVolts());
         String basis =
-                Figure.plain(Isolation.ohmPerVolt(buses)) + " ohm/V × " + Figure.plain(pack.highestVolts()) + " V";
+                Digits.plain(Isolation.ohmPerVolt(buses)) + " ohm/V × " + Digits.plain(pack.highestVolts()) + " V";
         return Figure.least(ohm.movePointLeft(KILO), "kohm", basis);
     }
 
@@ -54,8 +55,8 @@ final class PackRules {
         if (precharge == null) {
             return Figure.missing(NotKnown.PRECHARGE);
         }
-        String basis = "-R C ln(1 - k), R = " + Figure.plain(precharge.resistorOhm()) + " ohm, C = "
-                + Figure.plain(precharge.microfarad()) + " µF, k = " + Precharge.GATE;
+        String basis = "-R C ln(1 - k), R = " + Digits.plain(precharge.resistorOhm()) + " ohm, C = "
+                + Digits.plain(precharge.microfarad()) + " µF, k = " + Precharge.GATE;
         return Figure.of(precharge.secondsToGate().movePointRight(KILO), "ms", basis);
     }
 

@@ -2,6 +2,7 @@ package boltlore.testing;
 
 import boltlore.catalogue.FoundState;
 import boltlore.catalogue.Scale;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -93,8 +94,8 @@ final class ReadingCheck {
         }
         BigDecimal number = new BigDecimal(reading.value());
         if (!scale.shows(number)) {
-            String range = Figure.plain(scale.from()) + " … " + Figure.plain(scale.to()) + " " + scale.unit();
-            flaw(Flaw.Kind.OUT_OF_RANGE, Figure.plain(number), range);
+            String range = Digits.plain(scale.from()) + " … " + Digits.plain(scale.to()) + " " + scale.unit();
+            flaw(Flaw.Kind.OUT_OF_RANGE, Digits.plain(number), range);
         }
         return new Taken.Figured(number, on);
     }

@@ -1,6 +1,7 @@
 package boltlore.testing;
 
 import boltlore.charging.IsolationReading;
+import boltlore.measure.Digits;
 import boltlore.testing.Box.Quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -45,7 +46,7 @@ final class WorkedOut {
     }
 
     private static Flaw flaw(IsolationReading.Flaw flaw, BigDecimal suitedOhm) {
-        String suited = Figure.plain(suitedOhm.movePointLeft(KILO));
+        String suited = Digits.plain(suitedOhm.movePointLeft(KILO));
         return switch (flaw) {
             case METER_LOADS_THE_BUS -> Flaw.of(Flaw.Kind.METER_LOADS_THE_BUS);
             case RESISTOR_UNSUITED -> new Flaw(Flaw.Kind.RESISTOR_UNSUITED, "", suited);

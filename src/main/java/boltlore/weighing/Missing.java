@@ -5,6 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Donor;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.MassLimit;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,9 +58,8 @@ record Missing(
                     .toList();
             String first = names.stream().limit(NAMED).collect(Collectors.joining(", "));
             String more = names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "";
-            sentences.add(
-                    kg.stripTrailingZeros().toPlainString() + " kg of the kit have no station, so there are no axle"
-                            + " loads: add one for " + first + more + ", or for their sub-system.");
+            sentences.add(Digits.plain(kg) + " kg of the kit have no station, so there are no axle"
+                    + " loads: add one for " + first + more + ", or for their sub-system.");
         }
     }
 

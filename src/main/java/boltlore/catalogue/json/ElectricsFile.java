@@ -75,21 +75,12 @@ final class ElectricsFile {
 
     private PowerCable cable(ObjectReader reader) {
         return new PowerCable(
-                cableOnce(reader),
+                new PartNumber(reading.namedOnce(reader, "cable", Kind.CABLE, Kind.PART)),
                 reader.decimal("areaMm2", MM2),
                 reader.decimal("volts", PackReading.VOLTS),
                 reader.decimal("amps", PackReading.AMPS),
                 reader.text("assumed"),
                 reader.decimal("kFactor", K_FACTOR));
-    }
-
-    /** A part that is described here once. */
-    private PartNumber cableOnce(ObjectReader reader) {
-        String part = reading.named(reader, "cable", Kind.CABLE);
-        if (!part.isEmpty()) {
-            reading.mention(Kind.PART, part, reader.spot("cable"));
-        }
-        return new PartNumber(part);
     }
 
     private Branch branch(ObjectReader reader) {

@@ -42,10 +42,6 @@ final class JointsFile {
             reader.find("position");
             return null;
         }
-        String name = reading.named(reader, "position", Kind.JOINT_POSITION);
-        if (!name.isEmpty()) {
-            reading.mention(Kind.POSITION, name, reader.spot("position"));
-        }
-        return new PositionName(name);
+        return new PositionName(reading.namedOnce(reader, "position", Kind.JOINT_POSITION, Kind.POSITION));
     }
 }

@@ -9,6 +9,7 @@ import boltlore.catalogue.ProximityKind;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.measure.Digits;
 
 /** Packs, and what they are charged and precharged through. */
 final class PackReading {
@@ -76,7 +77,7 @@ final class PackReading {
             reader.faultAt(
                     "usableKwh",
                     pack.usableKwh() + " kWh",
-                    "at most the " + pack.nominalKwh().stripTrailingZeros().toPlainString() + " kWh of its modules",
+                    "at most the " + Digits.plain(pack.nominalKwh()) + " kWh of its modules",
                     "Look at voltage, capacity and number of the modules.");
         }
     }

@@ -6,6 +6,7 @@ import boltlore.catalogue.Cut;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
 import boltlore.json.Spot;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 
 /** Every piece can be sawn from the bars that its material is bought in. */
@@ -51,8 +52,8 @@ final class SawnPieces {
         BigDecimal steepest = bars.saw().steepestDegrees();
         for (BigDecimal angle : cut.endAngles()) {
             if (angle.abs().compareTo(steepest) > 0) {
-                String limit = "at most " + plain(steepest) + "°, which is as steep as its saw cuts";
-                fault(cut, "an end of " + plain(angle) + "°", limit, "");
+                String limit = "at most " + Digits.plain(steepest) + "°, which is as steep as its saw cuts";
+                fault(cut, "an end of " + Digits.plain(angle) + "°", limit, "");
                 return;
             }
         }
@@ -78,11 +79,6 @@ final class SawnPieces {
     }
 
     private static String mm(BigDecimal length) {
-        return plain(length) + " mm";
-    }
-
-    private static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
+        return Digits.plain(length) + " mm";
     }
 }

@@ -121,10 +121,6 @@ final class ShippingFile {
 
     /** A part that is told once at most. */
     private PartNumber part(ObjectReader reader, Kind once) {
-        String number = reading.named(reader, "part", once);
-        if (!number.isEmpty()) {
-            reading.mention(Kind.PART, number, reader.spot("part"));
-        }
-        return new PartNumber(number);
+        return new PartNumber(reading.namedOnce(reader, "part", once, Kind.PART));
     }
 }

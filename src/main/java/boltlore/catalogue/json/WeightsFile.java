@@ -39,11 +39,12 @@ final class WeightsFile {
         reader.findObjects(
                 "positions",
                 each -> positions.put(
-                        new PositionName(stationOf(each, "position", Kind.STATION, Kind.POSITION)), station(each)));
+                        new PositionName(reading.namedOnce(each, "position", Kind.STATION, Kind.POSITION)),
+                        station(each)));
         reader.findObjects(
                 "subSystems",
                 each -> subSystems.put(
-                        stationOf(each, "subSystem", Kind.SUB_SYSTEM_STATION, Kind.SUB_SYSTEM), station(each)));
+                        reading.namedOnce(each, "subSystem", Kind.SUB_SYSTEM_STATION, Kind.SUB_SYSTEM), station(each)));
         return new Weights(
                 removed, aboard, Collections.unmodifiableMap(positions), Collections.unmodifiableMap(subSystems));
     }
@@ -66,15 +67,6 @@ final class WeightsFile {
                 reader.decimal("massKg", KG),
                 station(reader));
         return reading.places().put(aboard, reader.spot());
-    }
-
-    /** A name that has one station at most, and that is the name of something else. */
-    private String stationOf(ObjectReader reader, String key, Kind once, Kind of) {
-        String name = reading.named(reader, key, once);
-        if (!name.isEmpty()) {
-            reading.mention(of, name, reader.spot(key));
-        }
-        return name;
     }
 
     private Station station(ObjectReader reader) {

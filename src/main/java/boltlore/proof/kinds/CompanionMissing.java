@@ -8,6 +8,7 @@ import boltlore.catalogue.Position;
 import boltlore.logic.All;
 import boltlore.logic.Sums;
 import boltlore.logic.Term;
+import boltlore.measure.Digits;
 import boltlore.measure.LineName;
 import boltlore.proof.FindingStatements;
 import boltlore.proof.KitView;
@@ -72,7 +73,7 @@ final class CompanionMissing implements FindingStatements {
                         .map(enough -> All.of(asks, new Condition.Not(enough))),
                 lines,
                 "A valid order has " + asker + " with fewer than "
-                        + expectation.atLeast().stripTrailingZeros().toPlainString() + " of " + target
+                        + Digits.plain(expectation.atLeast()) + " of " + target
                         + ", which it expects: " + expectation.because());
     }
 

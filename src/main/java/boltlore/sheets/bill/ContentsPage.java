@@ -6,6 +6,7 @@ import boltlore.explanation.ChoiceWords;
 import boltlore.order.Order;
 import boltlore.picking.PickingList;
 import boltlore.resolution.FamilyPlan;
+import boltlore.sheets.CautionNotes;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
@@ -16,7 +17,6 @@ import boltlore.sheets.Signatures;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.SortedSet;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** The one page of the contents list. */
@@ -86,6 +86,6 @@ final class ContentsPage {
     }
 
     private SortedSet<String> cautions() {
-        return new TreeSet<>(bill.resolved().kit().cautions().getOrDefault("contents", new TreeSet<>()));
+        return bill.resolved().kit().cautionsOn("contents");
     }
 }

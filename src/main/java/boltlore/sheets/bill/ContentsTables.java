@@ -3,7 +3,6 @@ package boltlore.sheets.bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
-import boltlore.catalogue.Stage;
 import boltlore.catalogue.Tracked;
 import boltlore.picking.BagPage;
 import boltlore.picking.BagRow;
@@ -33,7 +32,7 @@ final class ContentsTables {
         TableBuilder table = Table.named("contents");
         columns(table);
         for (BagPage page : bags) {
-            table.group(page.stage(), stage(page.stage()));
+            table.group(page.stage(), catalogue.workshop().stageSays(page.stage(), language));
             page.rows().forEach(row -> fill(table.row(), row));
         }
         return table;
@@ -112,14 +111,5 @@ final class ContentsTables {
     private String finish(String name) {
         Finish finish = catalogue.finishes().get(name);
         return finish == null ? name : finish.says().in(language);
-    }
-
-    private String stage(String name) {
-        return catalogue.workshop().stages().stream()
-                .filter(stage -> stage.name().equals(name))
-                .map(Stage::says)
-                .map(says -> says.in(language))
-                .findFirst()
-                .orElse(name);
     }
 }

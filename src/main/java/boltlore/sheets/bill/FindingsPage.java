@@ -1,9 +1,9 @@
 package boltlore.sheets.bill;
 
 import boltlore.pricing.PricedBill;
+import boltlore.sheets.CautionNotes;
 import boltlore.sheets.PageBuilder;
 import java.util.SortedSet;
-import java.util.TreeSet;
 
 /** All findings, who waived what, what stands outside the kit, and the cautions. */
 final class FindingsPage {
@@ -22,7 +22,7 @@ final class FindingsPage {
         findings(page);
         ExtrasTable.add(page, priced);
         page.heading("Cautions");
-        SortedSet<String> codes = priced.bill().resolved().kit().cautions().getOrDefault("bill", new TreeSet<>());
+        SortedSet<String> codes = priced.bill().resolved().kit().cautionsOn("bill");
         CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");
         return page.signatures("Checked by", "Released by");
     }

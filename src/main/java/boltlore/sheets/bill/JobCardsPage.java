@@ -7,6 +7,7 @@ import static boltlore.sheets.Formula.sum;
 import boltlore.catalogue.Cut;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Operation;
+import boltlore.measure.Digits;
 import boltlore.pricing.Job;
 import boltlore.pricing.PricedBill;
 import boltlore.sheets.Column;
@@ -75,7 +76,7 @@ final class JobCardsPage {
         String drawn = drawing == null ? "" : " · drawing " + drawing.number() + " issue " + drawing.issue();
         return job.part().number() + " rev. " + job.part().revision() + " · "
                 + job.part().name() + drawn + (material.isEmpty() ? "" : " · " + material) + " · make "
-                + MakingWords.plain(job.count());
+                + Digits.plain(job.count());
     }
 
     private void cut(TableBuilder table, Job job, Cut cut) {

@@ -7,6 +7,7 @@ import boltlore.measure.PartNumber;
 import boltlore.picking.HeldBack;
 import boltlore.pricing.Job;
 import boltlore.pricing.PricedBill;
+import boltlore.sheets.CautionNotes;
 import boltlore.sheets.Column;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.RowBuilder;

@@ -3,7 +3,7 @@ package boltlore.sheets.bill;
 import boltlore.catalogue.Cut;
 import boltlore.catalogue.Making;
 import boltlore.catalogue.Material;
-import java.math.BigDecimal;
+import boltlore.measure.Digits;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,22 +30,17 @@ final class MakingWords {
     /** '2 × 640 mm, 0/45°; …' for one part. */
     String cuts(Making making) {
         return making.cuts().stream()
-                .map(cut -> cut.count() + " × " + plain(cut.lengthMm()) + " mm, " + angles(cut) + "°")
+                .map(cut -> cut.count() + " × " + Digits.plain(cut.lengthMm()) + " mm, " + angles(cut) + "°")
                 .collect(Collectors.joining("; "));
     }
 
     /** '0/45': the two ends. */
     String angles(Cut cut) {
-        return cut.endAngles().stream().map(MakingWords::plain).collect(Collectors.joining("/"));
+        return cut.endAngles().stream().map(Digits::plain).collect(Collectors.joining("/"));
     }
 
     String says(String material) {
         Material known = materials.get(material);
         return known == null ? material : known.says();
-    }
-
-    static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
     }
 }

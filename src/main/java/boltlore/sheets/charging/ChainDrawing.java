@@ -7,6 +7,7 @@ import boltlore.charging.Figures;
 import boltlore.charging.Link;
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,8 +75,7 @@ final class ChainDrawing {
     }
 
     private void frame(double right) {
-        marks.add(Mark.outline(List.of(
-                new Point(x, TOP_MM), new Point(right, TOP_MM), new Point(right, FOOT_MM), new Point(x, FOOT_MM))));
+        marks.add(Mark.outline(Outlines.box(x, TOP_MM, right, FOOT_MM)));
         if (x > GAP_MM) {
             marks.add(Mark.line(new Point(x - GAP_MM, TOP_MM + 6), new Point(x, TOP_MM + 6)));
         }

@@ -6,6 +6,7 @@ import boltlore.coating.BatchRow;
 import boltlore.coating.FilmDemand;
 import boltlore.coating.FilmGrowth;
 import boltlore.coating.OvenBatch;
+import boltlore.measure.Digits;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,7 +50,7 @@ final class BatchWords {
     private static String chase(OvenBatch batch) {
         int um = batch.finish().coats().stream().mapToInt(Coats::filmTargetUm).sum();
         return um + " µm of film take a thread's pitch diameter "
-                + CoatWords.plain(FilmGrowth.threadMm(um)) + " mm out of its size: chase the threads that the"
+                + Digits.plain(FilmGrowth.threadMm(um)) + " mm out of its size: chase the threads that the"
                 + " remark names, after the last coat, and try them with a gauge.";
     }
 }

@@ -6,7 +6,7 @@ import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
 import boltlore.coating.BatchRow;
 import boltlore.coating.Standing;
-import java.math.BigDecimal;
+import boltlore.measure.Digits;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;
@@ -112,12 +112,8 @@ final class CoatWords {
 
     /** '2–6', or '5' where thinnest and thickest are the same. */
     static String section(BatchRow row) {
-        String thin = plain(row.coat().thinnestMm());
-        String thick = plain(row.coat().thickestMm());
+        String thin = Digits.plain(row.coat().thinnestMm());
+        String thick = Digits.plain(row.coat().thickestMm());
         return thin.equals(thick) ? thin : thin + "–" + thick;
-    }
-
-    static String plain(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }
 }

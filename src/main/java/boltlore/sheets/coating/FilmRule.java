@@ -3,6 +3,7 @@ package boltlore.sheets.coating;
 import boltlore.coating.FilmDemand;
 import boltlore.coating.FilmVerdict;
 import boltlore.coating.ReadingSample;
+import boltlore.measure.Digits;
 
 /** The rules by which film is accepted, in words with their figures and where they come from. */
 public final class FilmRule {
@@ -12,7 +13,7 @@ public final class FilmRule {
     /** When one piece is good. */
     static String piece(FilmDemand demand) {
         return "A piece is good where the mean of the five is at least " + demand.leastUm() + " µm and none is under "
-                + CoatWords.plain(demand.acceptance().floorUm()) + " µm; over " + demand.mostUm()
+                + Digits.plain(demand.acceptance().floorUm()) + " µm; over " + demand.mostUm()
                 + " µm tell engineering.";
     }
 

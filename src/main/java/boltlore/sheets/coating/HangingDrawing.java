@@ -5,6 +5,7 @@ import boltlore.coating.hanging.HangingPlan;
 import boltlore.coating.hanging.Place;
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +71,7 @@ final class HangingDrawing {
         String size = view == 0 ? " - inside " + inside.length() + " × " + inside.height() + " mm" : "";
         marks.add(Mark.from(new Point(left, top + HEAD_MM / 2), "Rail " + number + size, WORDS_MM));
         double railMm = top + HEAD_MM;
-        marks.add(Mark.dashed(box(left, railMm, left + VIEW_MM, railMm + HOOK_MM + inside.height() * perMm)));
+        marks.add(Mark.dashed(Outlines.box(left, railMm, left + VIEW_MM, railMm + HOOK_MM + inside.height() * perMm)));
         marks.add(new Mark.Line(
                 List.of(new Point(left, railMm), new Point(left + VIEW_MM, railMm)), Mark.THICK_MM, false));
         places.forEach(place -> piece(place, left, railMm));
@@ -82,7 +83,7 @@ final class HangingDrawing {
         double right = left + place.piece().size().alongMm() * perMm;
         double bottom = top + place.piece().size().downMm() * perMm;
         double middle = (left + right) / 2;
-        marks.add(Mark.outline(box(left, top, right, bottom)));
+        marks.add(Mark.outline(Outlines.box(left, top, right, bottom)));
         double hookFrom = place.topMm() == 0 ? railMm : top - HOOK_MM;
         marks.add(Mark.line(new Point(middle, hookFrom), new Point(middle, top)));
         number(place, middle, top, bottom, right - left);
@@ -95,9 +96,5 @@ final class HangingDrawing {
         boolean inside = Mark.Lettering.widthMm(number, WORDS_MM) + 2 <= roomMm && bottom - top > WORDS_MM + 1;
         double y = inside ? (top + bottom) / 2 : bottom + SMALL_MM;
         marks.add(Mark.centred(new Point(middle, y), number, inside ? WORDS_MM : SMALL_MM));
-    }
-
-    private static List<Point> box(double left, double top, double right, double bottom) {
-        return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
     }
 }

@@ -5,6 +5,7 @@ import boltlore.coating.CureQueue;
 import boltlore.coating.LoadSize;
 import boltlore.coating.OvenLoad;
 import boltlore.coating.PowderRun;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -26,11 +27,11 @@ final class LoadWords {
     /** What the oven takes at once, and how many loads these pieces need. */
     static String limits(CureQueue queue) {
         LoadSize limits = LoadSize.limits(queue.oven());
-        String hanging = CoatWords.plain(LoadSize.HANGING_KG) + " kg a hang point";
+        String hanging = Digits.plain(LoadSize.HANGING_KG) + " kg a hang point";
         BigDecimal litres = limits.litres().setScale(0, RoundingMode.HALF_UP);
-        String fill = CoatWords.plain(queue.oven().fillPercent()) + " % of its inside";
-        return queue.oven().says() + " takes " + CoatWords.plain(limits.areaM2()) + " m², "
-                + CoatWords.plain(limits.kg()) + " kg with hanging (" + hanging + "), " + limits.hooks() + " hooks and "
+        String fill = Digits.plain(queue.oven().fillPercent()) + " % of its inside";
+        return queue.oven().says() + " takes " + Digits.plain(limits.areaM2()) + " m², "
+                + Digits.plain(limits.kg()) + " kg with hanging (" + hanging + "), " + limits.hooks() + " hooks and "
                 + litres + " l of hung parts (" + fill + ")" + sections(queue) + ". At " + queue.cureMetalC() + " °C, "
                 + queue.minutes() + " min these pieces need at least "
                 + CoatWords.count(queue.leastLoads(), "load", "loads") + "; planned: "
@@ -41,8 +42,7 @@ final class LoadWords {
         BigDecimal ratio = queue.oven().sectionRatio();
         return ratio == null
                 ? ""
-                : "; pieces whose thickest sections differ by more than " + CoatWords.plain(ratio)
-                        + " times hang apart";
+                : "; pieces whose thickest sections differ by more than " + Digits.plain(ratio) + " times hang apart";
     }
 
     private static String gap(CureQueue queue) {
@@ -66,8 +66,8 @@ final class LoadWords {
     private static String mixed(OvenLoad load) {
         BatchRow thin = load.thinnest();
         BatchRow thick = load.thickest();
-        String thinMm = CoatWords.plain(thin.coat().thinnestMm()) + " mm";
-        String thickMm = CoatWords.plain(thick.coat().thickestMm()) + " mm";
+        String thinMm = Digits.plain(thin.coat().thinnestMm()) + " mm";
+        String thickMm = Digits.plain(thick.coat().thickestMm()) + " mm";
         return "Load " + load.number() + ": " + thinMm + " (" + thin.part().number() + ") and " + thickMm + " ("
                 + thick.part().number() + ") do not reach metal temperature together. Put the probe on the "
                 + thickMm + " and count the minutes from there; look at the thin ones for over-bake.";
@@ -76,6 +76,6 @@ final class LoadWords {
     /** 'PV-CR-1, 8 mm'. */
     static String probe(OvenLoad load) {
         BatchRow thick = load.thickest();
-        return thick.part().number() + ", " + CoatWords.plain(thick.coat().thickestMm()) + " mm";
+        return thick.part().number() + ", " + Digits.plain(thick.coat().thickestMm()) + " mm";
     }
 }

@@ -4,6 +4,7 @@ import boltlore.coating.FilmDemand;
 import boltlore.coating.FilmReading;
 import boltlore.coating.FilmVerdict;
 import boltlore.coating.PieceVerdict;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,7 @@ public final class RecordWords {
 
     /** '70, 72, 68, 75, 71'. */
     static String readings(FilmReading reading) {
-        return reading.um().stream().map(CoatWords::plain).collect(Collectors.joining(", "));
+        return reading.um().stream().map(Digits::plain).collect(Collectors.joining(", "));
     }
 
     /** 'good', or what it falls short of. */
@@ -26,7 +27,7 @@ public final class RecordWords {
             words.add("mean under " + demand.leastUm() + " µm");
         }
         if (piece.reading().lowest().compareTo(demand.acceptance().floorUm()) < 0) {
-            words.add("a reading under " + CoatWords.plain(demand.acceptance().floorUm()) + " µm");
+            words.add("a reading under " + Digits.plain(demand.acceptance().floorUm()) + " µm");
         }
         if (piece.tooThick()) {
             words.add("mean over " + demand.mostUm() + " µm: tell engineering");

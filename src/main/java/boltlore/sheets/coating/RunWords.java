@@ -2,6 +2,7 @@ package boltlore.sheets.coating;
 
 import boltlore.coating.ChangeOver;
 import boltlore.coating.PowderRun;
+import boltlore.measure.Digits;
 
 /** What is worth saying about one run. */
 final class RunWords {
@@ -21,7 +22,7 @@ final class RunWords {
 
     private static String work(ChangeOver change, CoatJob job) {
         String people = CoatWords.count(change.work().people(), "person", "people");
-        String lost = CoatWords.plain(change.work().powderKg()) + " kg lost";
+        String lost = Digits.plain(change.work().powderKg()) + " kg lost";
         return ": " + change.work().minutes() + " min by " + people + ", " + lost + ", "
                 + PlanWords.money(change.cost(), job);
     }

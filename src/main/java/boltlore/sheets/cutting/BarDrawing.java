@@ -7,7 +7,9 @@ import boltlore.cutting.SawnBar;
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Hatching;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,17 +58,17 @@ final class BarDrawing {
         String numbers = alike.stream().map(bar -> String.valueOf(bar.number())).collect(Collectors.joining(", "));
         SawnBar first = alike.get(0);
         return (alike.size() == 1 ? "Bar " : alike.size() + " bars alike: ") + numbers + " - " + CutWords.source(first)
-                + " " + CutWords.plain(first.lengthMm());
+                + " " + Digits.plain(first.lengthMm());
     }
 
     private static String words(List<SawnBar> alike) {
         SawnBar bar = alike.get(0);
         String pieces = bar.pieces().stream()
-                .map(piece -> CutWords.plain(piece.cut().lengthMm()))
+                .map(piece -> Digits.plain(piece.cut().lengthMm()))
                 .collect(Collectors.joining(" | "));
         String rest = CutWords.rest(bar).isEmpty()
                 ? ""
-                : " | " + CutWords.plain(bar.restMm()) + " " + (bar.isKept() ? "kept" : "scrap");
+                : " | " + Digits.plain(bar.restMm()) + " " + (bar.isKept() ? "kept" : "scrap");
         return title(alike) + " mm: " + pieces + rest;
     }
 
@@ -76,17 +78,9 @@ final class BarDrawing {
 
     private void head(String title) {
         marks.add(Mark.from(new Point(EDGE_MM, TOP_MM / 2 - 0.4), title, WORDS_MM));
-        marks.add(Mark.dashed(box(x(BigDecimal.ZERO), x(bar.lengthMm()))));
+        marks.add(Mark.dashed(Outlines.box(x(BigDecimal.ZERO), TOP_MM, x(bar.lengthMm()), BOTTOM_MM)));
         BigDecimal first = bar.pieces().get(0).fromMm();
         marks.addAll(Hatching.of(x(BigDecimal.ZERO), TOP_MM, x(first), BOTTOM_MM));
-    }
-
-    private static List<Point> box(double left, double right) {
-        return List.of(
-                new Point(left, TOP_MM),
-                new Point(right, TOP_MM),
-                new Point(right, BOTTOM_MM),
-                new Point(left, BOTTOM_MM));
     }
 
     private void pieces() {
@@ -100,7 +94,7 @@ final class BarDrawing {
     private void words(LaidPiece piece, String place) {
         double middle = (x(piece.fromMm()) + x(piece.toMm())) / 2;
         double room = x(piece.toMm()) - x(piece.fromMm()) - 2 * slant(piece.left()) - 2 * slant(piece.right());
-        String length = CutWords.plain(piece.cut().lengthMm());
+        String length = Digits.plain(piece.cut().lengthMm());
         for (double size : new double[] {WORDS_MM, SMALL_MM}) {
             if (Mark.Lettering.widthMm(length, size) <= room - 1) {
                 marks.add(Mark.centred(new Point(middle, (TOP_MM + BOTTOM_MM) / 2), length, size));
@@ -135,7 +129,7 @@ final class BarDrawing {
         if (!bar.isKept()) {
             marks.addAll(Hatching.of(left, TOP_MM, right, BOTTOM_MM));
         }
-        String words = (bar.isKept() ? "Keep " : "Scrap ") + CutWords.plain(bar.restMm());
+        String words = (bar.isKept() ? "Keep " : "Scrap ") + Digits.plain(bar.restMm());
         if (Mark.Lettering.widthMm(words, WORDS_MM) <= right - left - 1 && bar.isKept()) {
             marks.add(Mark.centred(new Point((left + right) / 2, (TOP_MM + BOTTOM_MM) / 2), words, WORDS_MM));
         }

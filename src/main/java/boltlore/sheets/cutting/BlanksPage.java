@@ -2,6 +2,7 @@ package boltlore.sheets.cutting;
 
 import boltlore.catalogue.Bending;
 import boltlore.cutting.BlankRow;
+import boltlore.measure.Digits;
 import boltlore.sheets.Column;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
@@ -67,7 +68,7 @@ final class BlanksPage {
     }
 
     private static String joined(List<BigDecimal> numbers) {
-        return numbers.stream().map(CutWords::plain).collect(Collectors.joining(" + "));
+        return numbers.stream().map(Digits::plain).collect(Collectors.joining(" + "));
     }
 
     private static BigDecimal radius(BlankRow row) {

@@ -7,6 +7,7 @@ import boltlore.cutting.CutPlan;
 import boltlore.cutting.MaterialCuts;
 import boltlore.cutting.Remnant;
 import boltlore.cutting.SawnBar;
+import boltlore.measure.Digits;
 import boltlore.order.Order;
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -21,16 +22,10 @@ final class CutWords {
 
     private CutWords() {}
 
-    /** Without idle zeros: '1062', '1997.5'. */
-    static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
-    }
-
     /** '45/0', or nothing where both ends are square. */
     static String ends(Cut cut) {
         boolean square = cut.endAngles().stream().allMatch(angle -> angle.signum() == 0);
-        return square ? "" : cut.endAngles().stream().map(CutWords::plain).collect(Collectors.joining("/"));
+        return square ? "" : cut.endAngles().stream().map(Digits::plain).collect(Collectors.joining("/"));
     }
 
     /** 'New bar', 'Remnant BL-0990-2'. */
@@ -46,7 +41,7 @@ final class CutWords {
                 .collect(Collectors.groupingBy(
                         SawnBar::lengthMm, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.counting()));
         return counts.entrySet().stream()
-                .map(entry -> entry.getValue() + " × " + plain(entry.getKey()))
+                .map(entry -> entry.getValue() + " × " + Digits.plain(entry.getKey()))
                 .collect(Collectors.joining(", "));
     }
 

@@ -3,6 +3,7 @@ package boltlore.sheets.cutting;
 import boltlore.catalogue.BarStock;
 import boltlore.catalogue.Saw;
 import boltlore.cutting.MaterialCuts;
+import boltlore.measure.Digits;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Particulars;
@@ -29,9 +30,9 @@ final class MaterialPage {
         Saw saw = stock.saw();
         return Particulars.named("saw")
                 .say("saw", "Saw", saw.says())
-                .say("kerf", "Kerf", CutWords.plain(saw.kerfMm()) + " mm")
-                .say("trim", "Head trim", CutWords.plain(saw.headTrimMm()) + " mm, its cut included")
-                .say("keep", "Rests are kept from", CutWords.plain(stock.keepFromMm()) + " mm")
+                .say("kerf", "Kerf", Digits.plain(saw.kerfMm()) + " mm")
+                .say("trim", "Head trim", Digits.plain(saw.headTrimMm()) + " mm, its cut included")
+                .say("keep", "Rests are kept from", Digits.plain(stock.keepFromMm()) + " mm")
                 .say("lengths", "Bars are bought in", CutWords.lengths(stock))
                 .say("turn", "Turned over", stock.turns() ? "yes, slanted ends lie together" : "no");
     }

@@ -55,7 +55,7 @@ final class BagsPage {
     }
 
     private static void fill(RowBuilder row, BagCount bag, Workshop workshop) {
-        row.put("stage", JointWords.stage(workshop, bag.stage()))
+        row.put("stage", workshop.stageSays(bag.stage(), "en"))
                 .put("bag", bag.bag())
                 .put("part", bag.part().number().text())
                 .put("name", bag.part().name().english())

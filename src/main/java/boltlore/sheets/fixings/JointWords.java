@@ -1,9 +1,9 @@
 package boltlore.sheets.fixings;
 
 import boltlore.catalogue.Fixing;
-import boltlore.catalogue.Workshop;
 import boltlore.fixings.Accompanying;
 import boltlore.fixings.BoltedJoint;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.stream.Collectors;
 
@@ -19,7 +19,7 @@ public final class JointWords {
 
     private static String size(Fixing fixing) {
         BigDecimal length = fixing.lengthMm();
-        return fixing.thread() + (length == null ? "" : " × " + plain(length));
+        return fixing.thread() + (length == null ? "" : " × " + Digits.plain(length));
     }
 
     private static String propertyClass(Fixing fixing) {
@@ -32,19 +32,6 @@ public final class JointWords {
     }
 
     private static String accompanying(Accompanying each) {
-        return plain(each.quantity()) + " × " + each.part().name().english();
-    }
-
-    static String stage(Workshop workshop, String stage) {
-        return workshop.stages().stream()
-                .filter(each -> each.name().equals(stage))
-                .map(each -> each.says().english())
-                .findFirst()
-                .orElse(stage);
-    }
-
-    public static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
+        return Digits.plain(each.quantity()) + " × " + each.part().name().english();
     }
 }

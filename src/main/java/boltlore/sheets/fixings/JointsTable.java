@@ -32,7 +32,7 @@ final class JointsTable {
         for (BoltedJoint joint : fixings.joints()) {
             if (!joint.position().stage().equals(stage)) {
                 stage = joint.position().stage();
-                table.group(stage, JointWords.stage(workshop, stage));
+                table.group(stage, workshop.stageSays(stage, "en"));
             }
             fill(table.row(), joint);
         }
@@ -50,17 +50,9 @@ final class JointsTable {
 
     private static void bolt(RowBuilder row, Fixing fixing) {
         row.put("size", JointWords.bolt(fixing));
-        torque(row, fixing);
+        TorqueCells.put(row, fixing);
         if (fixing.threadLock() != null) {
             row.put("lock", fixing.threadLock());
-        }
-    }
-
-    /** Never alone. */
-    private static void torque(RowBuilder row, Fixing fixing) {
-        if (fixing.torqueNm() != null && fixing.torqueTable() != null && fixing.friction() != null) {
-            row.put("torque", fixing.torqueNm())
-                    .put("stands", fixing.torqueTable() + "; friction " + JointWords.plain(fixing.friction()));
         }
     }
 }

@@ -55,7 +55,7 @@ final class SafetyPage {
     private static void fill(RowBuilder row, BoltedJoint joint) {
         Fixing fixing = joint.fixing();
         row.put("joint", joint.says()).put("quantity", joint.quantity()).put("size", JointWords.bolt(fixing));
-        torque(row, fixing);
+        TorqueCells.put(row, fixing);
         joint.preloadNewton().ifPresent(preload -> preload(row, preload));
         JointFacts facts = joint.facts();
         if (facts != null) {
@@ -66,13 +66,6 @@ final class SafetyPage {
     private static void preload(RowBuilder row, BigDecimal newton) {
         row.put("preload", newton.movePointLeft(KILO))
                 .put("least", Tightening.afterScatter(newton, Tightening.WRENCH).movePointLeft(KILO));
-    }
-
-    private static void torque(RowBuilder row, Fixing fixing) {
-        if (fixing.torqueNm() != null && fixing.torqueTable() != null && fixing.friction() != null) {
-            row.put("torque", fixing.torqueNm())
-                    .put("stands", fixing.torqueTable() + "; friction " + JointWords.plain(fixing.friction()));
-        }
     }
 
     private static void facts(RowBuilder row, JointFacts facts) {

@@ -1,5 +1,6 @@
 package boltlore.sheets.picking;
 
+import boltlore.measure.Digits;
 import boltlore.picking.PickRow;
 import boltlore.picking.PickingList;
 import boltlore.picking.StageQuantity;
@@ -75,6 +76,6 @@ final class Amounts {
     }
 
     private static String stage(StageQuantity at) {
-        return at.stage() + " " + at.quantity().stripTrailingZeros().toPlainString();
+        return at.stage() + " " + Digits.plain(at.quantity());
     }
 }

@@ -38,8 +38,8 @@ final class BagsPage {
 
     PageBuilder of(BagPage bags) {
         return Page.named("Bags " + bags.stage())
-                .footer(head.footer("second count, " + stageSays(bags.stage())))
-                .title(stageSays(bags.stage()) + ": second count, "
+                .footer(head.footer("second count, " + workshop.stageSays(bags.stage(), "en")))
+                .title(workshop.stageSays(bags.stage(), "en") + ": second count, "
                         + head.order().name())
                 .add(table(bags))
                 .signatures("Second count by", "Bags closed by");
@@ -65,13 +65,5 @@ final class BagsPage {
                 .put("mind", CautionWords.beside(packed.cautions()));
         Amounts.put(row, packed.quantity(), packed.part().unit());
         Amounts.putSpares(row, packed.spares());
-    }
-
-    private String stageSays(String name) {
-        return workshop.stages().stream()
-                .filter(stage -> stage.name().equals(name))
-                .map(stage -> stage.says().english())
-                .findFirst()
-                .orElse(name);
     }
 }

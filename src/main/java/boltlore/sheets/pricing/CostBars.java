@@ -3,6 +3,7 @@ package boltlore.sheets.pricing;
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Hatching;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
 import boltlore.pricing.cost.Element;
 import boltlore.pricing.cost.Elements;
@@ -53,8 +54,7 @@ final class CostBars {
         double bottom = top + BAR_MM;
         double middle = top + BAR_MM / 2;
         marks.add(Mark.from(new Point(2, middle), element.says(), WORDS_MM));
-        marks.add(Mark.outline(List.of(
-                new Point(LEFT_MM, top), new Point(right, top), new Point(right, bottom), new Point(LEFT_MM, bottom))));
+        marks.add(Mark.outline(Outlines.box(LEFT_MM, top, right, bottom)));
         marks.addAll(Hatching.of(LEFT_MM, top, right, bottom));
         marks.add(Mark.from(new Point(right + 2, middle), whole(element), WORDS_MM));
     }

@@ -2,6 +2,7 @@ package boltlore.sheets.pricing;
 
 import boltlore.catalogue.PriceBook;
 import boltlore.coating.ExtraCoating;
+import boltlore.drawing.Svg;
 import boltlore.order.Order;
 import boltlore.pricing.PricedBill;
 import boltlore.pricing.cost.FullCost;
@@ -43,6 +44,6 @@ public final class CostSheet {
 
     /** The elements of the cost as bars, as SVG. */
     public static String bars(FullCost cost) {
-        return boltlore.drawing.Svg.of(CostBars.of(cost));
+        return Svg.of(CostBars.of(cost));
     }
 }

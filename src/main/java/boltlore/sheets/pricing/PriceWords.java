@@ -4,9 +4,9 @@ import boltlore.catalogue.ExchangeRate;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.PriceStep;
 import boltlore.catalogue.Profit;
+import boltlore.measure.Digits;
 import boltlore.measure.Money;
 import boltlore.pricing.quote.Calculation;
-import java.math.BigDecimal;
 
 /** How a price came about, in words for the workshop. */
 public final class PriceWords {
@@ -15,7 +15,7 @@ public final class PriceWords {
 
     /** 'by a margin of 22 % of the price'. */
     static String profit(Profit profit) {
-        String percent = plain(profit.percent()) + " %";
+        String percent = Digits.plain(profit.percent()) + " %";
         return profit.isMargin()
                 ? "by a margin of " + percent + " of the price"
                 : "by a mark-up of " + percent + " on the cost";
@@ -25,8 +25,8 @@ public final class PriceWords {
         PriceBook prices = calculation.cost().prices();
         String way = prices.step().way() == PriceStep.Way.UP ? "up to" : "to the nearest";
         ExchangeRate rate = calculation.quotation().rate();
-        String through = rate == null ? "" : "at " + plain(rate.forOne()) + " of " + rate.date() + ", ";
-        return through + "rounded " + way + " " + plain(prices.step().step());
+        String through = rate == null ? "" : "at " + Digits.plain(rate.forOne()) + " of " + rate.date() + ", ";
+        return through + "rounded " + way + " " + Digits.plain(prices.step().step());
     }
 
     /** What discount and rounding leave. */
@@ -38,10 +38,5 @@ public final class PriceWords {
                 ? "This quotation makes a loss: it is " + amount + " below the full cost."
                 : "After discount and rounding " + amount + " are left above the full cost, a margin of "
                         + calculation.marginLeftPercent().toPlainString() + " % of the price before tax.";
-    }
-
-    static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
     }
 }

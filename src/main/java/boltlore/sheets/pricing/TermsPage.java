@@ -1,11 +1,10 @@
 package boltlore.sheets.pricing;
 
-import boltlore.catalogue.Caution;
+import boltlore.sheets.CautionNotes;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
 import boltlore.sheets.Phrases;
 import boltlore.weighing.Weighing;
-import java.util.TreeSet;
 
 /** What else belongs to a quotation: brackets, weight, charging, cautions. */
 final class TermsPage {
@@ -34,12 +33,12 @@ final class TermsPage {
     private void cautions(PageBuilder page) {
         String lead = phrases.say("caution");
         page.caution(lead, phrases.say("cautionFitting"));
-        for (String code : quoted.bill().resolved().kit().cautions().getOrDefault("contents", new TreeSet<>())) {
-            Caution caution = quoted.catalogue().workshop().cautions().get(code);
-            if (caution != null) {
-                page.caution(lead, caution.says().in(quoted.language()));
-            }
-        }
+        CautionNotes.add(
+                page,
+                quoted.bill().resolved().kit().cautionsOn("contents"),
+                quoted.catalogue().workshop(),
+                lead,
+                quoted.language());
         page.caution(lead, phrases.say("cautionFigures"));
     }
 }

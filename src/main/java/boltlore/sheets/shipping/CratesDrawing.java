@@ -3,8 +3,11 @@ package boltlore.sheets.shipping;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
+import boltlore.measure.Digits;
 import boltlore.shipping.Crate;
+import boltlore.shipping.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -36,8 +39,8 @@ final class CratesDrawing {
 
     private static String says(List<Crate> crates) {
         return crates.stream()
-                .map(crate -> "crate " + crate.number() + " " + LoadWords.outside(crate) + " mm, "
-                        + Figures.kg(crate.grossKg()))
+                .map(crate ->
+                        "crate " + crate.number() + " " + LoadWords.outside(crate) + " mm, " + Told.kg(crate.grossKg()))
                 .collect(Collectors.joining("; ", "Crates from their long side, 1 : 40: ", "."));
     }
 
@@ -85,13 +88,12 @@ final class CratesDrawing {
     }
 
     private void box(double left, double top, double end, double foot) {
-        marks.add(Mark.outline(
-                List.of(new Point(left, top), new Point(end, top), new Point(end, foot), new Point(left, foot))));
+        marks.add(Mark.outline(Outlines.box(left, top, end, foot)));
     }
 
     private void words(Crate crate, Point middle, double top) {
         marks.add(Mark.centred(middle, "" + crate.number(), WORDS_MM * 1.6));
-        String mass = Figures.number(crate.grossKg(), 0) + " kg";
+        String mass = Digits.upTo(crate.grossKg(), 0) + " kg";
         marks.add(Mark.centred(new Point(middle.xMm(), top - 3), mass, WORDS_MM));
     }
 

@@ -14,6 +14,7 @@ import boltlore.shipping.CustomsLine;
 import boltlore.shipping.Goods;
 import boltlore.shipping.Shipment;
 import boltlore.shipping.Tariff;
+import boltlore.shipping.Told;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.Currency;
@@ -64,7 +65,7 @@ final class CustomsPage {
                 .say("order", "Order", order.name())
                 .say("consignee", "Consignee", order.partner().isEmpty() ? order.customer() : order.partner())
                 .leave("address", "Its address")
-                .say("crates", "Packages", shipment.crates().size() + ", gross " + Figures.kg(shipment.grossKg()));
+                .say("crates", "Packages", shipment.crates().size() + ", gross " + Told.kg(shipment.grossKg()));
         boolean asked = shipment.route().leavesUnion(shipment.shipping());
         return says.say("asked", "Customs papers", asked ? "asked for" : "not asked for within the union of customs");
     }

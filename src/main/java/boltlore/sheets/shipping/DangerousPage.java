@@ -10,6 +10,7 @@ import boltlore.shipping.Consignment;
 import boltlore.shipping.DangerousGoods;
 import boltlore.shipping.Papers;
 import boltlore.shipping.Shipment;
+import boltlore.shipping.Told;
 import boltlore.shipping.UnNumber;
 
 /** What the dangerous-goods papers would say; only a trained and appointed person makes them out. */
@@ -42,7 +43,7 @@ final class DangerousPage {
     }
 
     private static void entry(PageBuilder page, DangerousGoods goods, Shipment shipment) {
-        page.heading(goods.un() + " in " + crates(goods)).add(EntryTable.of(goods, shipment));
+        page.heading(goods.un() + " in " + Told.crates(goods.crates())).add(EntryTable.of(goods, shipment));
         if (goods.lithium()) {
             page.add(InstructionsTable.of(goods, shipment));
             page.note(LithiumWords.classification());
@@ -50,15 +51,6 @@ final class DangerousPage {
         } else if (goods.un().equals(UnNumber.LEAD_ACID_SEALED.un())) {
             page.note(SEALED);
         }
-    }
-
-    static String crates(DangerousGoods goods) {
-        return (goods.crates().size() == 1 ? "crate " : "crates ")
-                + String.join(
-                        ", ",
-                        goods.crates().stream()
-                                .map(crate -> String.valueOf(crate.number()))
-                                .toList());
     }
 
     private static TableBuilder atHand(Shipment shipment, Consignment together) {

@@ -1,6 +1,7 @@
 package boltlore.sheets.shipping;
 
 import boltlore.catalogue.Consignor;
+import boltlore.measure.Digits;
 import boltlore.sheets.Column;
 import boltlore.sheets.Table;
 import boltlore.sheets.TableBuilder;
@@ -8,6 +9,7 @@ import boltlore.shipping.By;
 import boltlore.shipping.DangerousGoods;
 import boltlore.shipping.Papers;
 import boltlore.shipping.Shipment;
+import boltlore.shipping.Told;
 import boltlore.shipping.UnNumber;
 import java.math.BigDecimal;
 import java.util.List;
@@ -69,9 +71,8 @@ final class EntryTable {
     }
 
     private static String quantity(DangerousGoods goods) {
-        String energy =
-                goods.wattHours().signum() == 0 ? "" : ", " + Figures.number(goods.wattHours(), 0) + " Wh in all";
+        String energy = goods.wattHours().signum() == 0 ? "" : ", " + Digits.upTo(goods.wattHours(), 0) + " Wh in all";
         String pieces = goods.pieces().compareTo(BigDecimal.ONE) == 0 ? " piece, " : " pieces, ";
-        return Figures.number(goods.pieces(), 0) + pieces + Figures.kg(goods.netKg()) + " net" + energy;
+        return Digits.upTo(goods.pieces(), 0) + pieces + Told.kg(goods.netKg()) + " net" + energy;
     }
 }

@@ -2,10 +2,12 @@ package boltlore.sheets.shipping;
 
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
 import boltlore.shipping.Crate;
 import boltlore.shipping.Lift;
 import boltlore.shipping.Shipment;
+import boltlore.shipping.Told;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,15 +51,11 @@ final class LabelDrawing {
 
     private String says() {
         return "Label of crate " + crate.number() + ", order "
-                + shipment.order().name() + ", " + Figures.kg(crate.grossKg()) + " gross.";
+                + shipment.order().name() + ", " + Told.kg(crate.grossKg()) + " gross.";
     }
 
     private void frame() {
-        marks.add(Mark.outline(List.of(
-                new Point(1, 1),
-                new Point(WIDTH_MM - 1, 1),
-                new Point(WIDTH_MM - 1, HEIGHT_MM - 1),
-                new Point(1, HEIGHT_MM - 1))));
+        marks.add(Mark.outline(Outlines.box(1, 1, WIDTH_MM - 1, HEIGHT_MM - 1)));
     }
 
     private void written() {
@@ -75,8 +73,8 @@ final class LabelDrawing {
     }
 
     private void masses() {
-        line(say("grossWord") + " " + Figures.kg(crate.grossKg()), 9);
-        line(say("netWord") + " " + Figures.kg(crate.netKg()) + " – " + LoadWords.outside(crate) + " mm", 4);
+        line(say("grossWord") + " " + Told.kg(crate.grossKg()), 9);
+        line(say("netWord") + " " + Told.kg(crate.netKg()) + " – " + LoadWords.outside(crate) + " mm", 4);
         line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 5);
     }
 

@@ -1,5 +1,6 @@
 package boltlore.sheets.shipping;
 
+import boltlore.measure.Digits;
 import boltlore.shipping.AirRules;
 import boltlore.shipping.Batteries;
 import boltlore.shipping.DangerousGoods;
@@ -68,7 +69,7 @@ final class LithiumWords {
     }
 
     private static String percent(@Nullable BigDecimal percent) {
-        return percent == null ? "not known" : Figures.number(percent, 0) + " %";
+        return percent == null ? "not known" : Digits.upTo(percent, 0) + " %";
     }
 
     /** Where the test summaries of what is sent are kept; null where nobody says. */

@@ -3,7 +3,6 @@ package boltlore.sheets.shipping;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.OwnCrate;
 import boltlore.catalogue.Shipping;
-import boltlore.catalogue.Stage;
 import boltlore.catalogue.Workshop;
 import boltlore.sheets.Phrases;
 import boltlore.shipping.Crate;
@@ -24,14 +23,7 @@ record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases 
     }
 
     private String stage(String name) {
-        return name.isEmpty()
-                ? phrases.say("allStages")
-                : workshop.stages().stream()
-                        .filter(stage -> stage.name().equals(name))
-                        .map(Stage::says)
-                        .map(says -> says.in(language))
-                        .findFirst()
-                        .orElse(name);
+        return name.isEmpty() ? phrases.say("allStages") : workshop.stageSays(name, language);
     }
 
     /** Outer size: '1236 × 836 × 745'. */

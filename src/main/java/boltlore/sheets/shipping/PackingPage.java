@@ -1,9 +1,9 @@
 package boltlore.sheets.shipping;
 
-import boltlore.catalogue.Caution;
 import boltlore.catalogue.Finish;
 import boltlore.order.Extra;
 import boltlore.order.Order;
+import boltlore.sheets.CautionNotes;
 import boltlore.sheets.Column;
 import boltlore.sheets.Kind;
 import boltlore.sheets.Page;
@@ -19,8 +19,6 @@ import boltlore.sheets.TableBuilder;
 import boltlore.shipping.Shipment;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /** The packing list that goes with the crates, in the order's language. */
 final class PackingPage {
@@ -84,14 +82,12 @@ final class PackingPage {
 
     /** Those of the kit that the workshop puts on what goes to customers. */
     private void cautions(PageBuilder page) {
-        SortedSet<String> codes =
-                new TreeSet<>(shipment.bill().resolved().kit().cautions().getOrDefault("contents", new TreeSet<>()));
-        for (String code : codes) {
-            Caution caution = shipment.workshop().cautions().get(code);
-            if (caution != null) {
-                page.caution(phrases.say("caution"), caution.says().in(words.language()));
-            }
-        }
+        CautionNotes.add(
+                page,
+                shipment.bill().resolved().kit().cautionsOn("contents"),
+                shipment.workshop(),
+                phrases.say("caution"),
+                words.language());
     }
 
     private void rest(PageBuilder page) {

@@ -10,6 +10,7 @@ import boltlore.shipping.Crate;
 import boltlore.shipping.Goods;
 import boltlore.shipping.Packed;
 import boltlore.shipping.Shipment;
+import boltlore.shipping.Told;
 import java.util.Map;
 
 /** What lies in which crate, in the order's language and without any price. */
@@ -50,7 +51,7 @@ record PackingTable(Shipment shipment, Map<String, Finish> finishes, LoadWords w
         return say("crate") + " " + crate.number() + " " + say("of") + " "
                 + shipment.crates().size() + " · " + words.of(crate.load()) + " · " + LoadWords.outside(crate)
                 + " mm · "
-                + say("grossWord") + " " + Figures.kg(crate.grossKg());
+                + say("grossWord") + " " + Told.kg(crate.grossKg());
     }
 
     private void fill(RowBuilder row, Packed packed) {

@@ -1,9 +1,9 @@
 package boltlore.sheets.testing;
 
-import boltlore.catalogue.Caution;
 import boltlore.catalogue.KitTest;
 import boltlore.catalogue.TestGroup;
 import boltlore.catalogue.Workshop;
+import boltlore.sheets.CautionNotes;
 import boltlore.sheets.Column;
 import boltlore.sheets.Page;
 import boltlore.sheets.PageBuilder;
@@ -53,12 +53,7 @@ final class GroupPage {
     private static void cautions(PageBuilder page, TestGroup group, Workshop workshop, TestWords words) {
         String lead = words.say("caution");
         page.caution(lead, group.before().in(words.language()));
-        for (String code : group.cautions()) {
-            Caution caution = workshop.cautions().get(code);
-            if (caution != null) {
-                page.caution(lead, caution.says().in(words.language()));
-            }
-        }
+        CautionNotes.add(page, group.cautions(), workshop, lead, words.language());
     }
 
     private void fill(GroupPlan plan) {

@@ -3,10 +3,10 @@ package boltlore.sheets.testing;
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Hatching;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** The measuring circuit of the isolation test as a workshop drawing: pack, voltmeter, known resistor, chassis. */
 final class IsolationCircuit {
@@ -19,7 +19,6 @@ final class IsolationCircuit {
     private static final double PACK_X = 24;
     private static final double METER_X = 74;
     private static final double RESISTOR_X = 114;
-    private static final int CORNERS = 36;
 
     private final TestWords words;
     private final List<Mark> marks = new ArrayList<>();
@@ -50,7 +49,7 @@ final class IsolationCircuit {
 
     /** Two poles; the upper one is the one that shows the greater voltage against the chassis. */
     private void pack() {
-        marks.add(Mark.outline(box(PACK_X - 12, TOP + 4, PACK_X + 12, 30)));
+        marks.add(Mark.outline(Outlines.box(PACK_X - 12, TOP + 4, PACK_X + 12, 30)));
         line(PACK_X, TOP + 4, PACK_X, TOP);
         line(PACK_X, TOP, RESISTOR_X, TOP);
         line(PACK_X, 30, PACK_X, 34);
@@ -68,26 +67,15 @@ final class IsolationCircuit {
     private void meter() {
         line(METER_X, TOP, METER_X, 18);
         line(METER_X, 30, METER_X, CHASSIS);
-        marks.add(Mark.outline(circle(METER_X, 24, 6)));
+        marks.add(Mark.outline(Outlines.circle(METER_X, 24, 6)));
         marks.add(Mark.centred(new Point(METER_X, 24), "V", 4));
         lettering(METER_X + 8, 24, words.say("circuit.meter"));
     }
 
     private void resistor() {
         line(RESISTOR_X, TOP, RESISTOR_X, 17);
-        marks.add(Mark.outline(box(RESISTOR_X - 3, 17, RESISTOR_X + 3, 31)));
+        marks.add(Mark.outline(Outlines.box(RESISTOR_X - 3, 17, RESISTOR_X + 3, 31)));
         line(RESISTOR_X, 31, RESISTOR_X, CHASSIS);
         lettering(RESISTOR_X + 5, 24, words.say("circuit.resistor"));
-    }
-
-    private static List<Point> box(double left, double top, double right, double bottom) {
-        return List.of(new Point(left, top), new Point(right, top), new Point(right, bottom), new Point(left, bottom));
-    }
-
-    private static List<Point> circle(double x, double y, double radius) {
-        return IntStream.range(0, CORNERS)
-                .mapToDouble(corner -> 2 * StrictMath.PI * corner / CORNERS)
-                .mapToObj(angle -> new Point(x + radius * StrictMath.cos(angle), y + radius * StrictMath.sin(angle)))
-                .toList();
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.sheets.testing;
 
+import boltlore.measure.Digits;
 import boltlore.sheets.PageBuilder;
 import boltlore.testing.GroupPlan;
 import boltlore.testing.TestRow;
@@ -21,7 +22,7 @@ final class IsolationNotes {
         BigDecimal suited = row.suitedOhm() == null ? BigDecimal.ONE : row.suitedOhm();
         page.heading(words.say("isolation.heading"));
         page.picture(IsolationCircuit.of(words));
-        page.note(words.say("isolation.formula", TestWords.plain(suited.movePointLeft(KILO))));
+        page.note(words.say("isolation.formula", Digits.plain(suited.movePointLeft(KILO))));
         page.note(words.say("isolation.limit", words.limit(row), TestWords.unit(row.basis())));
         page.note(words.say("isolation.source"));
     }

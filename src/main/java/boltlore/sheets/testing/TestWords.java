@@ -2,6 +2,7 @@ package boltlore.sheets.testing;
 
 import boltlore.catalogue.FoundState;
 import boltlore.catalogue.Scale;
+import boltlore.measure.Digits;
 import boltlore.sheets.Phrases;
 import boltlore.testing.Box;
 import boltlore.testing.Limit;
@@ -46,7 +47,7 @@ public final class TestWords {
         } else if (limit instanceof Limit.Below below) {
             return say("limit.below", number(below.bound(), row.unit()));
         } else if (limit instanceof Limit.Between between) {
-            return say("limit.between", plain(between.least()), number(between.most(), row.unit()));
+            return say("limit.between", Digits.plain(between.least()), number(between.most(), row.unit()));
         } else if (limit instanceof Limit.InState inState) {
             return inState.state().says().in(language);
         }
@@ -89,16 +90,11 @@ public final class TestWords {
     }
 
     String range(Scale scale) {
-        return say("limit.between", plain(scale.from()), number(scale.to(), scale.unit()));
+        return say("limit.between", Digits.plain(scale.from()), number(scale.to(), scale.unit()));
     }
 
     static String number(BigDecimal number, String unit) {
-        return plain(number) + " " + unit(unit);
-    }
-
-    static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return stripped.setScale(Math.max(0, stripped.scale())).toPlainString();
+        return Digits.plain(number) + " " + unit(unit);
     }
 
     /** As people write it: records keep letters that every keyboard has. */

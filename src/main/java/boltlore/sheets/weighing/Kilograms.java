@@ -1,7 +1,7 @@
 package boltlore.sheets.weighing;
 
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /** Figures as sentences say them; tables round by themselves. */
 final class Kilograms {
@@ -23,7 +23,6 @@ final class Kilograms {
     }
 
     static String number(BigDecimal number, int scale) {
-        BigDecimal rounded = number.setScale(scale, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return Digits.upTo(number, scale);
     }
 }

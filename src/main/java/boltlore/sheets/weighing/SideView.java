@@ -5,6 +5,7 @@ import static boltlore.sheets.weighing.Kilograms.mm;
 
 import boltlore.drawing.Drawing;
 import boltlore.drawing.Mark;
+import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
 import boltlore.weighing.Axle;
 import boltlore.weighing.CentreHeight;
@@ -12,7 +13,6 @@ import boltlore.weighing.OnAxles;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +28,6 @@ final class SideView {
     private static final double ROAD_Y_MM = 39;
     private static final double WHEEL_MM = 8;
     private static final double WORDS_MM = 2.4;
-    private static final int CORNERS = 36;
 
     private final OnAxles onAxles;
     private final double perMm;
@@ -73,7 +72,7 @@ final class SideView {
     }
 
     private void axle(Axle axle, double x) {
-        marks.add(Mark.outline(circle(x, ROAD_Y_MM - WHEEL_MM, WHEEL_MM)));
+        marks.add(Mark.outline(Outlines.circle(x, ROAD_Y_MM - WHEEL_MM, WHEEL_MM)));
         cross(x, ROAD_Y_MM - WHEEL_MM, 1.5);
         marks.add(Mark.centred(
                 new Point(x, ROAD_Y_MM + 4), "Before " + kg(onAxles.donor().on(axle)), WORDS_MM));
@@ -103,7 +102,7 @@ final class SideView {
     private void centre(BigDecimal behindMm, @Nullable BigDecimal heightMm, boolean before) {
         double x = FRONT_X_MM + behindMm.doubleValue() * perMm;
         double y = ROAD_Y_MM - (heightMm == null ? WHEEL_MM : heightMm.doubleValue() * perMm);
-        List<Point> circle = circle(x, y, 1.6);
+        List<Point> circle = Outlines.circle(x, y, 1.6);
         marks.add(before ? Mark.dashed(circle) : Mark.outline(circle));
         cross(x, y, 2.4);
         boolean labelLeft = before == (onAxles.shiftMm().signum() >= 0);
@@ -115,12 +114,5 @@ final class SideView {
     private void cross(double x, double y, double arm) {
         marks.add(Mark.line(new Point(x - arm, y), new Point(x + arm, y)));
         marks.add(Mark.line(new Point(x, y - arm), new Point(x, y + arm)));
-    }
-
-    private static List<Point> circle(double x, double y, double radius) {
-        return IntStream.range(0, CORNERS)
-                .mapToDouble(corner -> 2 * StrictMath.PI * corner / CORNERS)
-                .mapToObj(angle -> new Point(x + radius * StrictMath.cos(angle), y + radius * StrictMath.sin(angle)))
-                .toList();
     }
 }
