@@ -6,6 +6,7 @@ import boltlore.charging.Charging;
 import boltlore.charging.Figures;
 import boltlore.charging.Link;
 import boltlore.drawing.Drawing;
+import boltlore.drawing.Hatching;
 import boltlore.drawing.Mark;
 import boltlore.drawing.Outlines;
 import boltlore.drawing.Point;
@@ -24,7 +25,6 @@ final class ChainDrawing {
     private static final double BAND_MM = 15;
     private static final double FOOT_MM = 20;
     private static final double WORDS_MM = 2.4;
-    private static final double HATCH_MM = 1.6;
 
     private final List<Mark> marks = new ArrayList<>();
     private double x = 2;
@@ -82,12 +82,7 @@ final class ChainDrawing {
     }
 
     private void hatch(double right) {
-        double high = FOOT_MM - BAND_MM;
         marks.add(Mark.line(new Point(x, BAND_MM), new Point(right, BAND_MM)));
-        for (double at = x - high; at < right; at += HATCH_MM) {
-            double from = Math.max(x, at);
-            double to = Math.min(right, at + high);
-            marks.add(Mark.line(new Point(from, FOOT_MM - (from - at)), new Point(to, FOOT_MM - (to - at))));
-        }
+        marks.addAll(Hatching.of(x, BAND_MM, right, FOOT_MM));
     }
 }
