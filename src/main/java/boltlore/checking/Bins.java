@@ -2,7 +2,7 @@ package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
-import boltlore.picking.Walk;
+import boltlore.trades.picking.Walk;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;

@@ -4,7 +4,7 @@ import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
-import boltlore.picking.Units;
+import boltlore.trades.picking.Units;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.Set;

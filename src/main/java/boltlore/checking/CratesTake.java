@@ -3,7 +3,7 @@ package boltlore.checking;
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
-import boltlore.shipping.Fits;
+import boltlore.trades.shipping.Fits;
 import java.util.Optional;
 import java.util.stream.Stream;
 

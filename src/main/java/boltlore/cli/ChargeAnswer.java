@@ -1,16 +1,16 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Pack;
-import boltlore.charging.AcCharging;
-import boltlore.charging.BranchCheck;
-import boltlore.charging.Charging;
-import boltlore.charging.DcCharging;
-import boltlore.charging.Export;
-import boltlore.charging.Judgement;
-import boltlore.charging.Precharge;
 import boltlore.json.JsonOut;
 import boltlore.measure.Digits;
-import boltlore.sheets.charging.ChargeSheet;
+import boltlore.trades.charging.AcCharging;
+import boltlore.trades.charging.BranchCheck;
+import boltlore.trades.charging.Charging;
+import boltlore.trades.charging.DcCharging;
+import boltlore.trades.charging.Export;
+import boltlore.trades.charging.Judgement;
+import boltlore.trades.charging.Precharge;
+import boltlore.trades.charging.sheets.ChargeSheet;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,7 @@
 package boltlore.cli;
 
-import boltlore.charging.Charging;
 import boltlore.faults.Outcome;
+import boltlore.trades.charging.Charging;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;

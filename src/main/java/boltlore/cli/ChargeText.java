@@ -1,11 +1,11 @@
 package boltlore.cli;
 
-import boltlore.charging.AcCharging;
-import boltlore.charging.Charging;
-import boltlore.charging.DcCharging;
-import boltlore.charging.Export;
-import boltlore.charging.Figures;
-import boltlore.sheets.charging.ChargeWords;
+import boltlore.trades.charging.AcCharging;
+import boltlore.trades.charging.Charging;
+import boltlore.trades.charging.DcCharging;
+import boltlore.trades.charging.Export;
+import boltlore.trades.charging.Figures;
+import boltlore.trades.charging.sheets.ChargeWords;
 import java.nio.file.Path;
 
 /** Charging of one order for the terminal. */

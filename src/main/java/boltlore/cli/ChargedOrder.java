@@ -2,10 +2,10 @@ package boltlore.cli;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.charging.Charging;
-import boltlore.sheets.SheetFile;
-import boltlore.sheets.charging.ChargeSheet;
-import boltlore.sheets.orders.SheetFormats;
+import boltlore.report.SheetFile;
+import boltlore.trades.charging.Charging;
+import boltlore.trades.charging.sheets.ChargeSheet;
+import boltlore.trades.orders.SheetFormats;
 import java.util.List;
 
 /** An order's charging with what it stands on. */

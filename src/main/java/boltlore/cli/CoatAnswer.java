@@ -1,16 +1,16 @@
 package boltlore.cli;
 
-import boltlore.coating.ChangeOver;
-import boltlore.coating.LateMoves;
-import boltlore.coating.OrderThrough;
-import boltlore.coating.OvenLoad;
-import boltlore.coating.PowderRun;
-import boltlore.coating.PowderUse;
-import boltlore.coating.Round;
 import boltlore.json.JsonOut;
-import boltlore.sheets.coating.CoatJob;
-import boltlore.sheets.coating.LateWords;
-import boltlore.sheets.coating.PlanWords;
+import boltlore.trades.coating.ChangeOver;
+import boltlore.trades.coating.LateMoves;
+import boltlore.trades.coating.OrderThrough;
+import boltlore.trades.coating.OvenLoad;
+import boltlore.trades.coating.PowderRun;
+import boltlore.trades.coating.PowderUse;
+import boltlore.trades.coating.Round;
+import boltlore.trades.coating.sheets.CoatJob;
+import boltlore.trades.coating.sheets.LateWords;
+import boltlore.trades.coating.sheets.PlanWords;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

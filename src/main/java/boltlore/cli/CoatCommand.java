@@ -2,11 +2,11 @@ package boltlore.cli;
 
 import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
-import boltlore.sheets.Workbook;
-import boltlore.sheets.coating.CoatJob;
-import boltlore.sheets.coating.CoatSheet;
-import boltlore.sheets.coating.HangingSheet;
-import boltlore.sheets.orders.SheetFormats;
+import boltlore.report.Workbook;
+import boltlore.trades.coating.sheets.CoatJob;
+import boltlore.trades.coating.sheets.CoatSheet;
+import boltlore.trades.coating.sheets.HangingSheet;
+import boltlore.trades.orders.SheetFormats;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

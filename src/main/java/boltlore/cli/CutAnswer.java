@@ -1,9 +1,9 @@
 package boltlore.cli;
 
-import boltlore.cutting.CutPlan;
-import boltlore.cutting.json.CutPlanJson;
 import boltlore.json.JsonOut;
-import boltlore.sheets.cutting.CutText;
+import boltlore.trades.cutting.CutPlan;
+import boltlore.trades.cutting.json.CutPlanJson;
+import boltlore.trades.cutting.sheets.CutText;
 import java.nio.file.Path;
 import java.util.Currency;
 import java.util.List;

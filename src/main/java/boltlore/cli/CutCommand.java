@@ -1,12 +1,12 @@
 package boltlore.cli;
 
-import boltlore.cutting.CutPlan;
-import boltlore.cutting.json.RemnantsJson;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.sheets.cutting.CutSheet;
-import boltlore.sheets.orders.SheetFormats;
+import boltlore.trades.cutting.CutPlan;
+import boltlore.trades.cutting.json.RemnantsJson;
+import boltlore.trades.cutting.sheets.CutSheet;
+import boltlore.trades.orders.SheetFormats;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,9 +1,9 @@
 package boltlore.cli;
 
 import boltlore.catalogue.BarStock;
-import boltlore.cutting.CutPlan;
-import boltlore.cutting.CutPlan.NotCut;
 import boltlore.faults.Fault;
+import boltlore.trades.cutting.CutPlan;
+import boltlore.trades.cutting.CutPlan.NotCut;
 import java.util.List;
 
 /** Pieces that cannot be cut, as faults of the catalogue. */

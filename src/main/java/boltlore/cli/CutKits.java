@@ -1,8 +1,8 @@
 package boltlore.cli;
 
-import boltlore.cutting.CutPlan;
-import boltlore.cutting.CutPlanner;
-import boltlore.cutting.Remnant;
+import boltlore.trades.cutting.CutPlan;
+import boltlore.trades.cutting.CutPlanner;
+import boltlore.trades.cutting.Remnant;
 import java.util.List;
 
 /** Orders to cut together, and the remnants at hand. */

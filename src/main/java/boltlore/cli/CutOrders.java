@@ -1,10 +1,10 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.cutting.Remnant;
-import boltlore.cutting.json.RemnantsReader;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.trades.cutting.Remnant;
+import boltlore.trades.cutting.json.RemnantsReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,8 +2,8 @@ package boltlore.cli;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.sheets.testing.EmptyRecord;
-import boltlore.testing.written.TestRecord;
+import boltlore.trades.testing.sheets.EmptyRecord;
+import boltlore.trades.testing.written.TestRecord;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

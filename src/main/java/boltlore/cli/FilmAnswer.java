@@ -1,13 +1,13 @@
 package boltlore.cli;
 
-import boltlore.coating.FilmVerdict;
-import boltlore.coating.PieceVerdict;
-import boltlore.coating.PowderVerdict;
-import boltlore.coating.RecordVerdict;
 import boltlore.json.JsonOut;
-import boltlore.sheets.coating.FilmRule;
-import boltlore.sheets.coating.PowderVerdictWords;
-import boltlore.sheets.coating.RecordWords;
+import boltlore.trades.coating.FilmVerdict;
+import boltlore.trades.coating.PieceVerdict;
+import boltlore.trades.coating.PowderVerdict;
+import boltlore.trades.coating.RecordVerdict;
+import boltlore.trades.coating.sheets.FilmRule;
+import boltlore.trades.coating.sheets.PowderVerdictWords;
+import boltlore.trades.coating.sheets.RecordWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;

@@ -1,12 +1,12 @@
 package boltlore.cli;
 
-import boltlore.coating.RecordVerdict;
-import boltlore.coating.written.ShopRecord;
 import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
-import boltlore.sheets.coating.CoatJob;
-import boltlore.sheets.coating.RecordSheet;
-import boltlore.sheets.orders.SheetFormats;
+import boltlore.trades.coating.RecordVerdict;
+import boltlore.trades.coating.sheets.CoatJob;
+import boltlore.trades.coating.sheets.RecordSheet;
+import boltlore.trades.coating.written.ShopRecord;
+import boltlore.trades.orders.SheetFormats;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,12 +2,12 @@ package boltlore.cli;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.fixings.FixingsMaker;
-import boltlore.fixings.KitFixings;
+import boltlore.report.SheetFile;
 import boltlore.resolution.FamilyPlan;
-import boltlore.sheets.SheetFile;
-import boltlore.sheets.fixings.FixingsSheet;
-import boltlore.sheets.orders.SheetFormats;
+import boltlore.trades.fixings.FixingsMaker;
+import boltlore.trades.fixings.KitFixings;
+import boltlore.trades.fixings.sheets.FixingsSheet;
+import boltlore.trades.orders.SheetFormats;
 import java.util.List;
 
 /** An order's fixings with what they stand on. */

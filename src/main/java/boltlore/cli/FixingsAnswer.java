@@ -1,12 +1,12 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Fixing;
-import boltlore.fixings.Accompanying;
-import boltlore.fixings.BagCount;
-import boltlore.fixings.BoltedJoint;
-import boltlore.fixings.KitFixings;
-import boltlore.fixings.Remarked;
 import boltlore.json.JsonOut;
+import boltlore.trades.fixings.Accompanying;
+import boltlore.trades.fixings.BagCount;
+import boltlore.trades.fixings.BoltedJoint;
+import boltlore.trades.fixings.KitFixings;
+import boltlore.trades.fixings.Remarked;
 import java.nio.file.Path;
 import java.util.List;
 

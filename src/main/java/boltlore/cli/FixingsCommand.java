@@ -1,7 +1,7 @@
 package boltlore.cli;
 
 import boltlore.faults.Outcome;
-import boltlore.fixings.KitFixings;
+import boltlore.trades.fixings.KitFixings;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;

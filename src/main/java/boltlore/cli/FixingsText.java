@@ -1,10 +1,10 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Fixing;
-import boltlore.fixings.BoltedJoint;
-import boltlore.fixings.KitFixings;
 import boltlore.measure.Digits;
-import boltlore.sheets.fixings.JointWords;
+import boltlore.trades.fixings.BoltedJoint;
+import boltlore.trades.fixings.KitFixings;
+import boltlore.trades.fixings.sheets.JointWords;
 import java.util.Objects;
 import java.util.stream.Collectors;
 

@@ -1,7 +1,7 @@
 package boltlore.cli;
 
 import boltlore.resolution.Resolver;
-import boltlore.sheets.orders.SheetFormats;
+import boltlore.trades.orders.SheetFormats;
 
 /** What a command will need later, begun on another core while the first one reads the catalogue. */
 final class HeadStart {

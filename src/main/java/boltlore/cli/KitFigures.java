@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.pricing.PricedBill;
+import boltlore.trades.costing.PricedBill;
 import java.math.RoundingMode;
 import java.util.Locale;
 

@@ -1,12 +1,12 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
-import boltlore.charging.PowerNote;
 import boltlore.explanation.FindingWords;
-import boltlore.pricing.PricedBill;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Severity;
+import boltlore.trades.charging.PowerNote;
+import boltlore.trades.costing.PricedBill;
 import java.nio.file.Path;
 
 /** An order and what became of it, for the screen: its kit in figures, then its findings, the most serious first. */

@@ -1,7 +1,7 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
-import boltlore.pricing.PricedBill;
+import boltlore.trades.costing.PricedBill;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

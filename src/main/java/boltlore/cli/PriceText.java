@@ -1,10 +1,10 @@
 package boltlore.cli;
 
-import boltlore.pricing.cost.Element;
-import boltlore.pricing.cost.Elements;
-import boltlore.pricing.quote.Quotation;
-import boltlore.sheets.pricing.LeadWords;
-import boltlore.sheets.pricing.PriceWords;
+import boltlore.trades.costing.cost.Element;
+import boltlore.trades.costing.cost.Elements;
+import boltlore.trades.costing.quote.Quotation;
+import boltlore.trades.costing.sheets.LeadWords;
+import boltlore.trades.costing.sheets.PriceWords;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -1,7 +1,7 @@
 package boltlore.cli;
 
 import boltlore.order.Order;
-import boltlore.pricing.quote.Asked;
+import boltlore.trades.costing.quote.Asked;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;

@@ -14,7 +14,7 @@ import boltlore.order.json.OrderWriter;
 import boltlore.proof.Witnesses;
 import boltlore.proof.sample.CoveringSample;
 import boltlore.proof.sample.Sampler;
-import boltlore.sheets.bill.BillWorkbook;
+import boltlore.trades.bill.sheets.BillWorkbook;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package boltlore.cli;
 
-import boltlore.shipping.By;
-import boltlore.shipping.Route;
+import boltlore.trades.shipping.By;
+import boltlore.trades.shipping.Route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,11 +1,11 @@
 package boltlore.cli;
 
 import boltlore.catalogue.EnvelopeMm;
-import boltlore.sheets.shipping.ShipWords;
-import boltlore.shipping.Consignment;
-import boltlore.shipping.Crate;
-import boltlore.shipping.ShipFindings;
-import boltlore.shipping.Shipment;
+import boltlore.trades.shipping.Consignment;
+import boltlore.trades.shipping.Crate;
+import boltlore.trades.shipping.ShipFindings;
+import boltlore.trades.shipping.Shipment;
+import boltlore.trades.shipping.sheets.ShipWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;

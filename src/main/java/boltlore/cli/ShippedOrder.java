@@ -1,11 +1,11 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.sheets.SheetFile;
-import boltlore.sheets.orders.SheetFormats;
-import boltlore.sheets.shipping.ShipSheet;
-import boltlore.shipping.Consignment;
-import boltlore.shipping.Shipment;
+import boltlore.report.SheetFile;
+import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.shipping.Consignment;
+import boltlore.trades.shipping.Shipment;
+import boltlore.trades.shipping.sheets.ShipSheet;
 import java.util.List;
 
 /** An order in its crates, with what it stands on. */

@@ -1,10 +1,10 @@
 package boltlore.cli;
 
 import boltlore.bill.Bill;
-import boltlore.charging.CableCode;
-import boltlore.charging.Charging;
-import boltlore.charging.Electrician;
-import boltlore.charging.Mains;
+import boltlore.trades.charging.CableCode;
+import boltlore.trades.charging.Charging;
+import boltlore.trades.charging.Electrician;
+import boltlore.trades.charging.Mains;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;

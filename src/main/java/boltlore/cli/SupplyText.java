@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.charging.Mains;
+import boltlore.trades.charging.Mains;
 import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,12 +1,12 @@
 package boltlore.cli;
 
 import boltlore.json.JsonOut;
-import boltlore.sheets.testing.TestWords;
-import boltlore.testing.Box;
-import boltlore.testing.KitSection;
-import boltlore.testing.PlacedLabel;
-import boltlore.testing.TestRow;
-import boltlore.testing.TestedAt;
+import boltlore.trades.testing.Box;
+import boltlore.trades.testing.KitSection;
+import boltlore.trades.testing.PlacedLabel;
+import boltlore.trades.testing.TestRow;
+import boltlore.trades.testing.TestedAt;
+import boltlore.trades.testing.sheets.TestWords;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

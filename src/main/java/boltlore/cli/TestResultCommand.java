@@ -2,10 +2,10 @@ package boltlore.cli;
 
 import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
-import boltlore.sheets.Workbook;
-import boltlore.sheets.orders.SheetFormats;
-import boltlore.sheets.testing.ReportSheet;
-import boltlore.testing.Verdict;
+import boltlore.report.Workbook;
+import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.testing.Verdict;
+import boltlore.trades.testing.sheets.ReportSheet;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;

@@ -1,10 +1,10 @@
 package boltlore.cli;
 
-import boltlore.sheets.testing.TestWords;
-import boltlore.testing.GroupPlan;
-import boltlore.testing.Limit;
-import boltlore.testing.TestPlan;
-import boltlore.testing.TestRow;
+import boltlore.trades.testing.GroupPlan;
+import boltlore.trades.testing.Limit;
+import boltlore.trades.testing.TestPlan;
+import boltlore.trades.testing.TestRow;
+import boltlore.trades.testing.sheets.TestWords;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;

@@ -1,11 +1,11 @@
 package boltlore.cli;
 
 import boltlore.json.JsonOut;
-import boltlore.sheets.testing.TestWords;
-import boltlore.sheets.testing.VerdictWords;
-import boltlore.testing.JudgedRow;
-import boltlore.testing.Reading;
-import boltlore.testing.Verdict;
+import boltlore.trades.testing.JudgedRow;
+import boltlore.trades.testing.Reading;
+import boltlore.trades.testing.Verdict;
+import boltlore.trades.testing.sheets.TestWords;
+import boltlore.trades.testing.sheets.VerdictWords;
 import java.nio.file.Path;
 import java.util.List;
 

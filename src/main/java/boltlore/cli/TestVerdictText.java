@@ -1,10 +1,10 @@
 package boltlore.cli;
 
-import boltlore.sheets.testing.TestWords;
-import boltlore.sheets.testing.VerdictWords;
-import boltlore.testing.JudgedRow;
-import boltlore.testing.Reading;
-import boltlore.testing.Verdict;
+import boltlore.trades.testing.JudgedRow;
+import boltlore.trades.testing.Reading;
+import boltlore.trades.testing.Verdict;
+import boltlore.trades.testing.sheets.TestWords;
+import boltlore.trades.testing.sheets.VerdictWords;
 
 /** A verdict for the terminal: what did not pass, and why. */
 final class TestVerdictText {

@@ -2,12 +2,12 @@ package boltlore.cli;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.sheets.SheetFile;
-import boltlore.sheets.orders.SheetFormats;
-import boltlore.sheets.testing.EmptyRecord;
-import boltlore.sheets.testing.TestSheet;
-import boltlore.testing.TestPlan;
-import boltlore.testing.TestPlanner;
+import boltlore.report.SheetFile;
+import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.testing.TestPlan;
+import boltlore.trades.testing.TestPlanner;
+import boltlore.trades.testing.sheets.EmptyRecord;
+import boltlore.trades.testing.sheets.TestSheet;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -1,7 +1,7 @@
 package boltlore.cli;
 
 import boltlore.faults.Outcome;
-import boltlore.weighing.Weighing;
+import boltlore.trades.weighing.Weighing;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;

@@ -1,8 +1,8 @@
 package boltlore.cli;
 
-import boltlore.sheets.weighing.WeighWords;
-import boltlore.weighing.OnAxles;
-import boltlore.weighing.Standing;
+import boltlore.trades.weighing.OnAxles;
+import boltlore.trades.weighing.Standing;
+import boltlore.trades.weighing.sheets.WeighWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;

@@ -3,11 +3,11 @@ package boltlore.cli;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
-import boltlore.sheets.SheetFile;
-import boltlore.sheets.orders.SheetFormats;
-import boltlore.sheets.weighing.WeighSheet;
-import boltlore.weighing.Weigher;
-import boltlore.weighing.Weighing;
+import boltlore.report.SheetFile;
+import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.weighing.Weigher;
+import boltlore.trades.weighing.Weighing;
+import boltlore.trades.weighing.sheets.WeighSheet;
 import java.util.List;
 
 /** An order's weighing with what it stands on. */

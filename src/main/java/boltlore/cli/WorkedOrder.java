@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.sheets.SheetFile;
+import boltlore.report.SheetFile;
 import java.util.List;
 
 /** What a trade has made of one order. */

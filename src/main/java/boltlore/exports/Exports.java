@@ -2,7 +2,7 @@ package boltlore.exports;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.sheets.SheetFile;
+import boltlore.report.SheetFile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

@@ -2,8 +2,8 @@ package boltlore.checking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.shipping.ShippedKit;
 import boltlore.sketch.PartSketch;
+import boltlore.trades.shipping.ShippedKit;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

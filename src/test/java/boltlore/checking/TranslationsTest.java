@@ -5,8 +5,8 @@ import static boltlore.sketch.PositionSketch.at;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.measure.Wording;
-import boltlore.pricing.PriceBookSketch;
 import boltlore.sketch.CatalogueSketch;
+import boltlore.trades.costing.PriceBookSketch;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 

@@ -3,7 +3,7 @@ package boltlore.exports;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.faults.Outcome;
-import boltlore.sheets.SheetFile;
+import boltlore.report.SheetFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -3,9 +3,9 @@ package boltlore.catalogue.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.cutting.json.RemnantsReader;
 import boltlore.faults.Fault;
 import boltlore.order.json.OrderReader;
+import boltlore.trades.cutting.json.RemnantsReader;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

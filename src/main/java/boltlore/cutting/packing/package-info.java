@@ -1,8 +1,0 @@
-/**
- * Packing of lengths into bars of several lengths and costs: good packings, and bounds that no packing can be under.
- * Knows numbers only: no part, no material, no order.
- */
-@NullMarked
-package boltlore.cutting.packing;
-
-import org.jspecify.annotations.NullMarked;

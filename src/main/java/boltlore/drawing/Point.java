@@ -1,4 +1,0 @@
-package boltlore.drawing;
-
-/** A place on the paper in mm, from the upper left corner, downwards. */
-public record Point(double xMm, double yMm) {}

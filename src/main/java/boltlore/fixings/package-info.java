@@ -1,5 +1,0 @@
-/** What is bolted to what in one kit: bolts by joint with torque and lock, count by weight, and the formulas behind them. */
-@NullMarked
-package boltlore.fixings;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,8 +1,0 @@
-package boltlore.picking;
-
-/**
- * A part that is coated for this kit and so comes from coating, not from its bin.
- *
- * @param coatedAt the outside coater, or empty for an oven of our own
- */
-public record CoatedRow(PickRow row, String coatedAt) {}

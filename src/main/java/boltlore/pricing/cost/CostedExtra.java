@@ -1,6 +1,0 @@
-package boltlore.pricing.cost;
-
-import boltlore.order.Extra;
-
-/** An extra of the order with what it costs in full; nothing where the customer supplies it. */
-public record CostedExtra(Extra extra, Elements elements) {}

@@ -1,5 +1,0 @@
-/** What a bill costs, what it sells for, when its parts must be ordered, what is to buy and to make. Knows no sheet. */
-@NullMarked
-package boltlore.pricing;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** From a full cost to what a customer is quoted: price, discount, tax, currency, validity. */
-@NullMarked
-package boltlore.pricing.quote;
-
-import org.jspecify.annotations.NullMarked;

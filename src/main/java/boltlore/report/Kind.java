@@ -1,0 +1,91 @@
+package boltlore.report;
+
+import java.util.Currency;
+
+/**
+ * What a column holds, and so how it is set: numbers to the right with a fixed scale, text to the left, boxes empty.
+ *
+ * @param scale digits after the decimal point of a decimal, an amount of money or a per cent; else 0
+ * @param currency ISO 4217 code of an amount of money; else empty
+ */
+public record Kind(Form form, int scale, String currency) {
+
+    public enum Form {
+        TEXT,
+        WHOLE,
+        DECIMAL,
+        /** As many digits as it has: 8 pieces, 1.25 m. */
+        QUANTITY,
+        MONEY,
+        /** 25 is 25 %, not 0.25. */
+        PERCENT,
+        DATE,
+        /** A box for one tick. */
+        TICK,
+        /** A box for a hand-written count, reading or serial number. */
+        BLANK,
+        /** A box for initials or a signature. */
+        SIGNATURE;
+
+        public boolean isNumber() {
+            return this == WHOLE || this == DECIMAL || this == QUANTITY || this == MONEY || this == PERCENT;
+        }
+
+        /** Whether the cell stays empty for the pen. */
+        public boolean isByHand() {
+            return this == TICK || this == BLANK || this == SIGNATURE;
+        }
+    }
+
+    public Kind {
+        if (scale < 0 || scale > 12) {
+            throw new IllegalArgumentException("A scale is 0 to 12 digits, not " + scale);
+        }
+    }
+
+    public static Kind text() {
+        return new Kind(Form.TEXT, 0, "");
+    }
+
+    public static Kind whole() {
+        return new Kind(Form.WHOLE, 0, "");
+    }
+
+    public static Kind decimal(int scale) {
+        return new Kind(Form.DECIMAL, scale, "");
+    }
+
+    public static Kind quantity() {
+        return new Kind(Form.QUANTITY, 0, "");
+    }
+
+    /** In the currency's minor unit. */
+    public static Kind money(Currency currency) {
+        return money(currency, Math.max(0, currency.getDefaultFractionDigits()));
+    }
+
+    /** Finer than the minor unit, for a price per screw. */
+    public static Kind money(Currency currency, int scale) {
+        return new Kind(Form.MONEY, scale, currency.getCurrencyCode());
+    }
+
+    public static Kind percent(int scale) {
+        return new Kind(Form.PERCENT, scale, "");
+    }
+
+    public static Kind date() {
+        return new Kind(Form.DATE, 0, "");
+    }
+
+    public static Kind tick() {
+        return new Kind(Form.TICK, 0, "");
+    }
+
+    public static Kind blank() {
+        return new Kind(Form.BLANK, 0, "");
+    }
+
+    public static Kind signature() {
+        return new Kind(Form.SIGNATURE, 0, "");
+    }
+}

@@ -1,0 +1,90 @@
+package boltlore.report;
+
+import boltlore.report.drawing.Drawing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes a {@link Page} down from top to bottom; portrait unless told otherwise. */
+public final class PageBuilder {
+
+    private final String name;
+    private final List<Block> blocks = new ArrayList<>();
+    private PrintSetup print = PrintSetup.PORTRAIT;
+
+    PageBuilder(String name) {
+        this.name = name;
+    }
+
+    public PageBuilder print(PrintSetup setup) {
+        print = setup;
+        return this;
+    }
+
+    public PageBuilder landscape() {
+        print = print.turned(true);
+        return this;
+    }
+
+    public PageBuilder footer(String text) {
+        print = print.withFooter(text);
+        return this;
+    }
+
+    public PageBuilder header(String text) {
+        print = print.withHeader(text);
+        return this;
+    }
+
+    /** How many leading columns of the main table stay in view when one scrolls to the right. */
+    public PageBuilder frozen(int columns) {
+        print = print.withFrozenColumns(columns);
+        return this;
+    }
+
+    public PageBuilder title(String text) {
+        return add(new Heading(text, Look.TITLE));
+    }
+
+    public PageBuilder heading(String text) {
+        return add(new Heading(text, Look.HEADING));
+    }
+
+    public PageBuilder note(String text) {
+        return add(Note.plain("", text));
+    }
+
+    /** A boxed paragraph; the lead stands out before it: 'High voltage' in the sheet's language. */
+    public PageBuilder caution(String lead, String text) {
+        return add(Note.caution(lead, text));
+    }
+
+    public PageBuilder add(ParticularsBuilder particulars) {
+        return add(particulars.build());
+    }
+
+    public PageBuilder add(TableBuilder table) {
+        return add(table.build());
+    }
+
+    /** One chart, or two that stand side by side. */
+    public PageBuilder charts(BarChart... charts) {
+        return add(new BarCharts(List.of(charts)));
+    }
+
+    public PageBuilder picture(Drawing drawing) {
+        return add(new Picture(drawing));
+    }
+
+    public PageBuilder signatures(String... lines) {
+        return add(new Signatures(List.of(lines)));
+    }
+
+    public PageBuilder add(Block block) {
+        blocks.add(block);
+        return this;
+    }
+
+    public Page build() {
+        return new Page(name, print, blocks);
+    }
+}

@@ -1,0 +1,48 @@
+package boltlore.report;
+
+import java.util.List;
+
+/**
+ * A row of a table.
+ *
+ * @param key unique in the table where a formula refers to the row, else empty
+ * @param group name of the group that a plain row counts in, or that a group heading or sub-total belongs to; or empty
+ * @param words of a group heading, sub-total or total, from the left edge up to the first filled cell
+ * @param cells as many as the table has columns
+ */
+public record Row(RowKind kind, String key, String group, String words, List<Cell> cells) {
+
+    public enum RowKind {
+        PLAIN(Look.PLAIN),
+        GROUP(Look.GROUP),
+        SUBTOTAL(Look.SUBTOTAL),
+        TOTAL(Look.TOTAL);
+
+        private final Look look;
+
+        RowKind(Look look) {
+            this.look = look;
+        }
+
+        public Look look() {
+            return look;
+        }
+    }
+
+    public Row {
+        cells = List.copyOf(cells);
+    }
+
+    public boolean isPlain() {
+        return kind == RowKind.PLAIN;
+    }
+
+    /** How many cells from the left the words may cover: up to the first filled one, at least one. */
+    public int wordsCover() {
+        int free = 0;
+        while (free < cells.size() && cells.get(free) == Cell.EMPTY) {
+            free++;
+        }
+        return Math.max(1, free);
+    }
+}

@@ -1,0 +1,68 @@
+package boltlore.report;
+
+import boltlore.report.Row.RowKind;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+
+/** Fills a row cell by cell, by the columns' keys. */
+public final class RowBuilder {
+
+    private final TableBuilder table;
+    private final RowKind kind;
+    private final String key;
+    private final String group;
+    private final String words;
+    private final Cell[] cells;
+
+    RowBuilder(TableBuilder table, RowKind kind, String key, String group, String words) {
+        this.table = table;
+        this.kind = kind;
+        this.key = key;
+        this.group = group;
+        this.words = words;
+        this.cells = new Cell[table.width()];
+        Arrays.fill(cells, Cell.EMPTY);
+    }
+
+    public RowBuilder put(String column, String text) {
+        return put(column, Cell.of(text));
+    }
+
+    public RowBuilder put(String column, long number) {
+        return put(column, Cell.of(BigDecimal.valueOf(number)));
+    }
+
+    public RowBuilder put(String column, BigDecimal number) {
+        return put(column, Cell.of(number));
+    }
+
+    public RowBuilder put(String column, LocalDate day) {
+        return put(column, Cell.of(day));
+    }
+
+    /** A live formula, and what it comes to as the core has computed it. */
+    public RowBuilder put(String column, Formula formula, BigDecimal result) {
+        return put(column, Cell.of(formula, result));
+    }
+
+    /** The sum of the column over the plain rows of this row's group; of all plain rows where it belongs to none. */
+    public RowBuilder sum(String column, BigDecimal result) {
+        return put(column, group.isEmpty() ? Formula.sumOf(column) : Formula.sumOf(column, group), result);
+    }
+
+    /** The sum of the column over the sub-totals of all groups. */
+    public RowBuilder sumOfSubtotals(String column, BigDecimal result) {
+        return put(column, Formula.sumOfSubtotals(column), result);
+    }
+
+    public RowBuilder put(String column, Cell cell) {
+        cells[table.place(column)] = cell;
+        return this;
+    }
+
+    Row build() {
+        return new Row(kind, key, group, words, List.of(cells));
+    }
+}

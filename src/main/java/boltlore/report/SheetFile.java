@@ -1,0 +1,39 @@
+package boltlore.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+
+/** A file's name and content, before it is on any disk. */
+public final class SheetFile {
+
+    private final String name;
+    private final byte[] content;
+
+    /** The content belongs to the file from here on. */
+    public SheetFile(String name, byte[] content) {
+        this.name = name;
+        this.content = content;
+    }
+
+    public static SheetFile utf8(String name, String text) {
+        return new SheetFile(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same file in a folder. */
+    public SheetFile under(String folder) {
+        return new SheetFile(folder + "/" + name, content);
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public void writeTo(OutputStream out) throws IOException {
+        out.write(content);
+    }
+
+    public byte[] content() {
+        return content.clone();
+    }
+}

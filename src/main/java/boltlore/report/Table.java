@@ -1,0 +1,130 @@
+package boltlore.report;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Columns and rows; a value, as a record is. What formulas refer to is found by its key or its group at once. */
+public final class Table implements Block {
+
+    private static final Pattern NAME = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
+
+    private final String name;
+    private final List<Column> columns;
+    private final List<Row> rows;
+    private final Map<String, Integer> columnsByKey;
+    private final Map<String, Integer> rowsByKey;
+    private final Set<String> groups = new HashSet<>();
+
+    /**
+     * @param name unique on the page, letters, digits and hyphens, stable: formulas, CSV file names and readers of the
+     *     JSON go by it
+     */
+    public Table(String name, List<Column> columns, List<Row> rows) {
+        this.name = name;
+        this.columns = List.copyOf(columns);
+        this.rows = List.copyOf(rows);
+        if (!NAME.matcher(name).matches()) {
+            throw new IllegalArgumentException("Not a name for a table: '" + name + "'");
+        }
+        if (columns.isEmpty()) {
+            throw new IllegalArgumentException("Table '" + name + "' has no column");
+        }
+        this.columnsByKey = places("columns", this.columns, Column::key);
+        this.rowsByKey = places("rows", this.rows, Row::key);
+        this.rows.forEach(this::check);
+    }
+
+    private void check(Row row) {
+        if (row.cells().size() != columns.size()) {
+            throw new IllegalArgumentException("Table '" + name + "' has " + columns.size() + " columns, but a row of "
+                    + row.cells().size());
+        }
+        groups.add(row.group());
+    }
+
+    public static TableBuilder named(String name) {
+        return new TableBuilder(name);
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public List<Column> columns() {
+        return columns;
+    }
+
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** Place of the column from the left, from 0. */
+    public int column(String key) {
+        Integer place = columnsByKey.get(key);
+        if (place == null) {
+            throw new IllegalArgumentException("Table '" + name + "' has no column '" + key + "', only "
+                    + columns.stream().map(Column::key).toList());
+        }
+        return place;
+    }
+
+    /** Place of the row from the top, from 0. */
+    public int row(String key) {
+        Integer place = rowsByKey.get(key);
+        if (place == null) {
+            throw new IllegalArgumentException("Table '" + name + "' has no row '" + key + "'");
+        }
+        return place;
+    }
+
+    /** Whether any row counts in that group. */
+    public boolean hasGroup(String group) {
+        return groups.contains(group);
+    }
+
+    /** Whether all rows are plain, so that nothing but the columns needs to be written to a machine. */
+    public boolean isPlain() {
+        return rows.stream().allMatch(Row::isPlain);
+    }
+
+    @Override
+    public <R> R as(Cases<R> cases) {
+        return cases.table(this);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Table table
+                && name.equals(table.name)
+                && columns.equals(table.columns)
+                && rows.equals(table.rows);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, columns, rows);
+    }
+
+    @Override
+    public String toString() {
+        return "Table[name=" + name + ", columns=" + columns + ", rows=" + rows + "]";
+    }
+
+    private <T> Map<String, Integer> places(String what, List<T> all, Function<T, String> keyOf) {
+        Map<String, Integer> places = new HashMap<>();
+        for (int i = 0; i < all.size(); i++) {
+            String key = keyOf.apply(all.get(i));
+            if (!key.isEmpty() && places.put(key, i) != null) {
+                throw new IllegalArgumentException("Table '" + name + "' has two " + what + " '" + key + "'");
+            }
+        }
+        return places;
+    }
+}

@@ -1,0 +1,87 @@
+package boltlore.report;
+
+import boltlore.report.Row.RowKind;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes a {@link Table} down: first its columns, then its rows from top to bottom. */
+public final class TableBuilder {
+
+    private final String name;
+    private final List<Column> columns = new ArrayList<>();
+    private final Map<String, Integer> places = new HashMap<>();
+    private final List<RowBuilder> rows = new ArrayList<>();
+    private String group = "";
+
+    TableBuilder(String name) {
+        this.name = name;
+    }
+
+    public TableBuilder columns(Column... all) {
+        for (Column column : all) {
+            places.put(column.key(), columns.size());
+            columns.add(column);
+        }
+        return this;
+    }
+
+    /** A group heading; the plain rows that follow count in this group. */
+    public TableBuilder group(String groupName, String words) {
+        group = groupName;
+        add(RowKind.GROUP, "", words);
+        return this;
+    }
+
+    public RowBuilder row() {
+        return row("");
+    }
+
+    /** A plain row that formulas refer to by its key. */
+    public RowBuilder row(String key) {
+        return add(RowKind.PLAIN, key, "");
+    }
+
+    /** A sub-total of the group that was begun last; its key is 'subtotal-' and the group's name. */
+    public RowBuilder subtotal(String words) {
+        return add(RowKind.SUBTOTAL, "subtotal-" + group, words);
+    }
+
+    /** A sub-total across the groups, which no sum of sub-totals counts again. */
+    public RowBuilder subtotal(String key, String words) {
+        return add(RowKind.SUBTOTAL, key, "", words);
+    }
+
+    public RowBuilder total(String key, String words) {
+        return add(RowKind.TOTAL, key, "", words);
+    }
+
+    public Table build() {
+        return new Table(name, columns, rows.stream().map(RowBuilder::build).toList());
+    }
+
+    int width() {
+        return columns.size();
+    }
+
+    /** Place of the column from the left, from 0. */
+    int place(String column) {
+        Integer place = places.get(column);
+        if (place == null) {
+            throw new IllegalArgumentException("Table '" + name + "' has no column '" + column + "', only "
+                    + columns.stream().map(Column::key).toList());
+        }
+        return place;
+    }
+
+    private RowBuilder add(RowKind kind, String key, String words) {
+        return add(kind, key, group, words);
+    }
+
+    private RowBuilder add(RowKind kind, String key, String groupName, String words) {
+        RowBuilder row = new RowBuilder(this, kind, key, groupName, words);
+        rows.add(row);
+        return row;
+    }
+}

@@ -1,0 +1,44 @@
+package boltlore.report;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What one room gets of one order or batch.
+ *
+ * @param file name of its files without ending: small letters, digits and hyphens only
+ * @param author the workshop that issues it
+ * @param dated from the order, never from the clock, so that the same order gives the same bytes
+ */
+public record Workbook(String file, String title, String subject, String author, LocalDate dated, List<Page> pages) {
+
+    public Workbook {
+        pages = List.copyOf(pages);
+        if (!file.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+            throw new IllegalArgumentException("Not a name for a file: '" + file + "'");
+        }
+        if (pages.isEmpty()) {
+            throw new IllegalArgumentException("Workbook '" + file + "' has no page");
+        }
+        Set<String> names = new HashSet<>();
+        pages.forEach(page -> {
+            if (!names.add(page.name())) {
+                throw new IllegalArgumentException("Workbook '" + file + "' has two pages '" + page.name() + "'");
+            }
+        });
+        References.check(pages);
+    }
+
+    public static WorkbookBuilder of(String file, String title) {
+        return new WorkbookBuilder(file, title);
+    }
+
+    public Page page(String name) {
+        return pages.stream()
+                .filter(page -> page.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No page '" + name + "' in '" + file + "'"));
+    }
+}

@@ -1,0 +1,45 @@
+package boltlore.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes a {@link Workbook} down from front to back. */
+public final class WorkbookBuilder {
+
+    private final String file;
+    private final String title;
+    private final List<Page> pages = new ArrayList<>();
+    private String subject = "";
+    private String author = "";
+    private LocalDate dated = LocalDate.of(2000, 1, 1);
+
+    WorkbookBuilder(String file, String title) {
+        this.file = file;
+        this.title = title;
+    }
+
+    public WorkbookBuilder about(String subjectLine) {
+        subject = subjectLine;
+        return this;
+    }
+
+    public WorkbookBuilder by(String workshop) {
+        author = workshop;
+        return this;
+    }
+
+    public WorkbookBuilder dated(LocalDate day) {
+        dated = day;
+        return this;
+    }
+
+    public WorkbookBuilder page(PageBuilder page) {
+        pages.add(page.build());
+        return this;
+    }
+
+    public Workbook build() {
+        return new Workbook(file, title, subject, author, dated, pages);
+    }
+}

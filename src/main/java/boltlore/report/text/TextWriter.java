@@ -1,0 +1,57 @@
+package boltlore.report.text;
+
+import boltlore.report.Block;
+import boltlore.report.Page;
+import boltlore.report.SheetFile;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookWriter;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One file a workbook, without colour or control characters. */
+public final class TextWriter implements WorkbookWriter {
+
+    /** Columns narrower than this cannot hold a word. */
+    public static final int NARROWEST = 40;
+
+    private final int width;
+
+    /** For lines of at most so many characters, or {@link #NARROWEST} where it is more. */
+    public TextWriter(int width) {
+        this.width = Math.max(NARROWEST, width);
+    }
+
+    @Override
+    public List<SheetFile> write(Workbook workbook) {
+        return List.of(SheetFile.utf8(workbook.file() + ".txt", text(workbook)));
+    }
+
+    /** All pages one below the other. */
+    public String text(Workbook workbook) {
+        List<String> lines = new ArrayList<>();
+        workbook.pages().forEach(page -> page(page, lines));
+        return joined(lines);
+    }
+
+    /** A single block, for a terminal. */
+    public String text(Block block) {
+        return joined(block.as(new TextBlocks(width, 1, null)));
+    }
+
+    private void page(Page page, List<String> lines) {
+        String name = "-- " + page.name() + " ";
+        lines.add(name + "-".repeat(Math.max(0, width - name.length())));
+        lines.add("");
+        TextBlocks blocks = new TextBlocks(width, Math.max(1, page.print().frozenColumns()), page);
+        for (Block block : page.blocks()) {
+            lines.addAll(block.as(blocks));
+            lines.add("");
+        }
+    }
+
+    private static String joined(List<String> lines) {
+        StringBuilder text = new StringBuilder();
+        lines.forEach(line -> text.append(Legible.of(line).stripTrailing()).append('\n'));
+        return text.toString();
+    }
+}

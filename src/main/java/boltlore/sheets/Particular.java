@@ -1,9 +1,0 @@
-package boltlore.sheets;
-
-/**
- * One named value.
- *
- * @param key stable name for formulas and JSON
- * @param label what people read, in the sheet's language
- */
-public record Particular(String key, String label, Kind kind, Cell cell) {}

@@ -1,5 +1,0 @@
-/** Tables as CSV, one file a table. Depends on the sheet model alone. */
-@NullMarked
-package boltlore.sheets.csv;
-
-import org.jspecify.annotations.NullMarked;

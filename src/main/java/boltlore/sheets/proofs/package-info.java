@@ -1,5 +1,0 @@
-/** What the engineer gets of a proof: a workbook with the defects, the proved kinds and what is left. Proves nothing. */
-@NullMarked
-package boltlore.sheets.proofs;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Workbooks as plain text of a given width, for a terminal and for comparing. Depends on the sheet model alone. */
-@NullMarked
-package boltlore.sheets.text;
-
-import org.jspecify.annotations.NullMarked;

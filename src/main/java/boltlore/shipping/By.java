@@ -1,8 +1,0 @@
-package boltlore.shipping;
-
-/** How crates travel. */
-public enum By {
-    ROAD,
-    SEA,
-    AIR
-}

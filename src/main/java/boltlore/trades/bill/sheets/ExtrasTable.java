@@ -1,0 +1,56 @@
+package boltlore.trades.bill.sheets;
+
+import boltlore.order.Extra;
+import boltlore.report.Column;
+import boltlore.report.PageBuilder;
+import boltlore.report.RowBuilder;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.PricedExtra;
+
+/** Extras of the order, which stand outside the universal kit and its proofs. */
+final class ExtrasTable {
+
+    private ExtrasTable() {}
+
+    /** Heading and table, or nothing where the order has no extra. */
+    static void add(PageBuilder page, PricedBill priced) {
+        if (!priced.extras().isEmpty()) {
+            page.heading("Extras, outside the universal kit and what is proved of it")
+                    .add(table(priced));
+        }
+    }
+
+    private static TableBuilder table(PricedBill priced) {
+        TableBuilder table = Table.named("extras");
+        table.columns(
+                Column.text("extra", "Extra").atMost(24),
+                Column.quantity("quantity", "Quantity"),
+                Column.text("unit", "Unit").atMost(5),
+                Column.text("by", "Supplied by").atMost(8),
+                Column.money("cost", "Cost", priced.currency()),
+                Column.money("price", "Price", priced.currency()),
+                Column.text("reason", "Reason").atMost(26));
+        priced.extras().forEach(extra -> fill(table.row(), extra, priced));
+        table.total("extras", "Extras").sum("cost", priced.extrasCost()).sum("price", priced.extrasPrice());
+        return table;
+    }
+
+    private static void fill(RowBuilder row, PricedExtra of, PricedBill priced) {
+        Extra extra = of.extra();
+        row.put("extra", says(extra, priced))
+                .put("quantity", extra.quantity())
+                .put("unit", extra.unit())
+                .put("by", extra.suppliedByCustomer() ? "customer" : "us")
+                .put("cost", of.cost())
+                .put("price", of.price())
+                .put("reason", extra.reason());
+    }
+
+    private static String says(Extra extra, PricedBill priced) {
+        return extra.part() == null
+                ? extra.says()
+                : extra.part() + " " + priced.catalogue().part(extra.part()).name();
+    }
+}

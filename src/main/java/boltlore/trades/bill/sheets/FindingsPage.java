@@ -1,0 +1,41 @@
+package boltlore.trades.bill.sheets;
+
+import boltlore.report.CautionNotes;
+import boltlore.report.PageBuilder;
+import boltlore.trades.costing.PricedBill;
+import java.util.SortedSet;
+
+/** All findings, who waived what, what stands outside the kit, and the cautions. */
+final class FindingsPage {
+
+    private final PricedBill priced;
+    private final OrderHead head;
+
+    FindingsPage(PricedBill priced, OrderHead head) {
+        this.priced = priced;
+        this.head = head;
+    }
+
+    PageBuilder page() {
+        PageBuilder page =
+                head.page(PageNames.FINDINGS, "Findings and cautions").print(head.portrait());
+        findings(page);
+        ExtrasTable.add(page, priced);
+        page.heading("Cautions");
+        SortedSet<String> codes = priced.bill().resolved().kit().cautionsOn("bill");
+        CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");
+        return page.signatures("Checked by", "Released by");
+    }
+
+    private void findings(PageBuilder page) {
+        FindingTables says = new FindingTables(priced.bill());
+        if (priced.bill().resolved().findings().isEmpty()) {
+            page.note("Nothing was found that a person must look at or know of.");
+        } else {
+            page.add(says.findings());
+        }
+        if (!priced.bill().order().waived().isEmpty()) {
+            page.heading("What was waived, and by whom").add(says.waivers());
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package boltlore.trades.bill.sheets;
+
+import boltlore.explanation.ChoiceWords;
+import boltlore.measure.Wording;
+import boltlore.order.Order;
+import boltlore.report.BarChart;
+import boltlore.report.Note;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.ParticularsBuilder;
+import boltlore.resolution.Severity;
+import boltlore.trades.costing.PricedBill;
+
+/** The front page: the order at a glance. */
+final class GlancePage {
+
+    private final PricedBill priced;
+    private final OrderHead head;
+
+    GlancePage(PricedBill priced, OrderHead head) {
+        this.priced = priced;
+        this.head = head;
+    }
+
+    PageBuilder page() {
+        Order order = priced.bill().order();
+        PageBuilder page = Page.named(PageNames.ORDER)
+                .title("Order " + order.name() + " at a glance")
+                .add(particulars(order))
+                .heading("What was chosen")
+                .note(String.join(". ", ChoiceWords.of(order, Wording.ENGLISH)) + ".");
+        if (!order.notes().isEmpty()) {
+            page.add(Note.plain("Notes on the order", order.notes()));
+        }
+        totals(page);
+        page.add(PriceBlock.shown(priced));
+        toLookAt(page);
+        return page.footer(head.footer());
+    }
+
+    /** What a person must look at stands on the front page; all findings stand on their own page. */
+    private void toLookAt(PageBuilder page) {
+        FindingTables says = new FindingTables(priced.bill());
+        priced.bill().resolved().findings().stream()
+                .filter(finding -> finding.severity() != Severity.INFORMS)
+                .forEach(finding -> page.add(Note.plain(
+                        finding.severity().says() + ", " + finding.kind().written(), says.sentence(finding))));
+    }
+
+    private void totals(PageBuilder page) {
+        page.heading("Cost, mass, lead time and price")
+                .add(TotalsTable.of(priced))
+                .charts(
+                        bars("Cost by sub-system", "Cost (" + priced.currency() + ")", "cost"),
+                        bars("Mass by sub-system", "Mass (kg)", "mass"));
+    }
+
+    private static BarChart bars(String title, String axis, String values) {
+        return new BarChart(title, axis, TotalsTable.NAME, "subSystem", values);
+    }
+
+    private ParticularsBuilder particulars(Order order) {
+        ParticularsBuilder says = head.particulars();
+        OrderHead.day(says, "built", "Donor vehicle built", order.donorBuilt());
+        TimeBlock.add(says, priced);
+        says.say("findings", "Findings", FindingTables.count(priced.bill()));
+        return says;
+    }
+}

@@ -1,0 +1,81 @@
+package boltlore.trades.bill.sheets;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.order.Order;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.PrintSetup;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/** What every page of the workshop's own workbook says of its order. */
+final class OrderHead {
+
+    private static final int REVISION_SHOWN = 12;
+
+    private final Order order;
+    private final Catalogue catalogue;
+
+    OrderHead(Order order, Catalogue catalogue) {
+        this.order = order;
+        this.catalogue = catalogue;
+    }
+
+    WorkbookBuilder book(String file, String title) {
+        WorkbookBuilder book = Workbook.of(file, title)
+                .about("Order " + order.name() + ", " + vehicle())
+                .by(catalogue.workshop().name());
+        return order.placed() == null ? book : book.dated(order.placed());
+    }
+
+    /** A landscape page with title, particulars and footer. */
+    PageBuilder page(String name, String title) {
+        return Page.named(name).landscape().title(title).add(particulars()).footer(footer());
+    }
+
+    /** For a page that is narrow enough. */
+    PrintSetup portrait() {
+        return PrintSetup.PORTRAIT.withFooter(footer());
+    }
+
+    ParticularsBuilder particulars() {
+        ParticularsBuilder says = Particulars.named("order")
+                .say("order", "Order", order.name())
+                .say("vehicle", "Vehicle", vehicle())
+                .say("customer", "Customer", order.customer());
+        if (!order.partner().isEmpty()) {
+            says.say("partner", "Partner workshop", order.partner());
+        }
+        day(says, "placed", "Date of the order", order.placed());
+        day(says, "due", "Kit due", order.due());
+        String currency = catalogue.workshop().currency().getCurrencyCode();
+        return says.say("currency", "Currency", currency).say("catalogue", "Catalogue revision", revision());
+    }
+
+    static void day(ParticularsBuilder says, String key, String label, @Nullable LocalDate day) {
+        if (day == null) {
+            says.say(key, label, "not told");
+        } else {
+            says.say(key, label, day);
+        }
+    }
+
+    String vehicle() {
+        return order.choices().family().says().english();
+    }
+
+    String footer() {
+        String placed = order.placed() == null ? "" : " · " + order.placed();
+        return catalogue.workshop().name() + " · order " + order.name() + placed + " · catalogue " + revision();
+    }
+
+    /** The first digits of the content hash are enough to tell two catalogues apart on paper. */
+    String revision() {
+        String whole = catalogue.revision();
+        return whole.substring(0, Math.min(REVISION_SHOWN, whole.length()));
+    }
+}

@@ -1,0 +1,46 @@
+package boltlore.trades.charging;
+
+import boltlore.bill.Bill;
+import boltlore.bill.Item;
+import boltlore.catalogue.Branch;
+import boltlore.catalogue.Fuse;
+import boltlore.catalogue.PrechargeResistor;
+import boltlore.measure.PartNumber;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Where electrics.json and the kit do not speak of the same parts. */
+record Agreement(Bill bill) {
+
+    /** The cable is not at its position, or the fuse's part not in the kit. */
+    Stream<Judgement> of(Branch branch, @Nullable Fuse fuse) {
+        Stream<Judgement> atPosition = at(branch).noneMatch(part -> part.equals(branch.cable()))
+                ? Stream.of(wrong(
+                        branch.says(), "No " + branch.cable() + " is at the position '" + branch.position() + "'."))
+                : Stream.empty();
+        return fuse == null ? atPosition : Stream.concat(atPosition, inKit(branch.says(), fuse.part()).stream());
+    }
+
+    Stream<Judgement> of(PrechargeResistor resistor) {
+        return inKit("Precharge", resistor.part()).stream();
+    }
+
+    private Optional<Judgement> inKit(String about, PartNumber part) {
+        return bill.quantities().containsKey(part)
+                ? Optional.empty()
+                : Optional.of(wrong(about, "The kit has no " + part + "."));
+    }
+
+    private Stream<PartNumber> at(Branch branch) {
+        return bill.items().stream()
+                .filter(item -> item.position().name().equals(branch.position()))
+                .flatMap(Item::all)
+                .map(item -> item.part().number());
+    }
+
+    private static Judgement wrong(String about, String found) {
+        return new Judgement(
+                about, Verdict.TOO_MUCH, found + " electrics.json and the kit disagree: mend one of them.");
+    }
+}

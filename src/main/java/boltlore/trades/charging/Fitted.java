@@ -1,0 +1,73 @@
+package boltlore.trades.charging;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Branch;
+import boltlore.catalogue.Capacitor;
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Electrics;
+import boltlore.catalogue.InletWiring;
+import boltlore.catalogue.OnBoardCharger;
+import boltlore.catalogue.Outlet;
+import boltlore.catalogue.Pack;
+import boltlore.catalogue.PrechargeResistor;
+import boltlore.catalogue.Role;
+import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What of a family's high-voltage system belongs to one order. What the family does not say, or says twice, is null and
+ * told under missing.
+ */
+public record Fitted(
+        @Nullable Pack pack,
+        @Nullable OnBoardCharger charger,
+        @Nullable InletWiring inlet,
+        List<Capacitor> capacitors,
+        @Nullable PrechargeResistor resistor,
+        List<Branch> branches,
+        @Nullable Outlet outlet,
+        List<String> missing) {
+
+    static Fitted of(Electrics electrics, Bill bill) {
+        Choosing choosing = new Choosing(bill.resolved().choices(), new ArrayList<>());
+        boolean exports = bill.resolved().choices().facts(Role.EXPORT).socket() != null;
+        return new Fitted(
+                choosing.one("battery pack", electrics.packs(), Pack::when),
+                choosing.one("on-board charger", electrics.chargers(), OnBoardCharger::when),
+                choosing.one("wiring of the inlet", electrics.inlets(), InletWiring::when),
+                choosing.all(electrics.capacitors(), Capacitor::when),
+                choosing.one("precharge resistor", electrics.resistors(), PrechargeResistor::when),
+                choosing.all(electrics.branches(), Branch::when).stream()
+                        .filter(branch -> isThere(branch, bill))
+                        .toList(),
+                exports ? choosing.one("guard of the export outlet", electrics.outlets(), Outlet::when) : null,
+                choosing.missing());
+    }
+
+    private static boolean isThere(Branch branch, Bill bill) {
+        return bill.items().stream().anyMatch(item -> item.position().name().equals(branch.position()));
+    }
+
+    private record Choosing(Choices choices, List<String> missing) {
+
+        <T> List<T> all(List<T> from, Function<T, Condition> when) {
+            return from.stream()
+                    .filter(each -> Conditions.holds(when.apply(each), choices))
+                    .toList();
+        }
+
+        <T> @Nullable T one(String what, List<T> from, Function<T, Condition> when) {
+            List<T> found = all(from, when);
+            if (found.size() == 1) {
+                return found.get(0);
+            }
+            missing.add("The family's electrics.json says " + (found.isEmpty() ? "no " : "more than one ") + what
+                    + " for this order, so nothing that rests on it is worked out.");
+            return null;
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package boltlore.trades.coating;
+
+import boltlore.catalogue.Oven;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A number of loads that cannot be gone below. For each limit alone it is the bound L2 of S. Martello and P. Toth, Lower
+ * bounds and reduction procedures for the bin packing problem (Discrete Applied Mathematics 28, 1990); pieces whose
+ * sections are too far apart to hang together add up.
+ */
+final class LeastLoads {
+
+    private final LoadLimits limits;
+    private final List<HungKind> thinFirst;
+
+    private LeastLoads(List<BatchRow> rows, LoadLimits limits) {
+        this.limits = limits;
+        this.thinFirst = rows.stream()
+                .map(HungKind::of)
+                .sorted(Comparator.comparing(HungKind::slowestMm))
+                .toList();
+    }
+
+    static int of(List<BatchRow> rows, Oven oven) {
+        return new LeastLoads(rows, LoadLimits.of(oven)).apart();
+    }
+
+    /** From thick to thin: the most that a first group and what cannot share a load with it come to. */
+    private int apart() {
+        int[] from = new int[thinFirst.size() + 1];
+        for (int first = thinFirst.size() - 1; first >= 0; first--) {
+            from[first] = from[first + 1];
+            for (int last = first; last < thinFirst.size(); last++) {
+                if (endsGroup(last)) {
+                    from[first] = Math.max(from[first], all(thinFirst.subList(first, last + 1)) + from[beyond(last)]);
+                }
+            }
+        }
+        return from[0];
+    }
+
+    /** Whether the next kind is thicker, and the chain may break here at all. */
+    private boolean endsGroup(int last) {
+        boolean atEnd = last == thinFirst.size() - 1;
+        return atEnd || (limits.sectionRatio() != null && thickerAfter(last));
+    }
+
+    private boolean thickerAfter(int last) {
+        return thinFirst.get(last).slowestMm().compareTo(thinFirst.get(last + 1).slowestMm()) < 0;
+    }
+
+    /** The first kind that is too thick to hang with that one. */
+    private int beyond(int last) {
+        int next = last + 1;
+        while (next < thinFirst.size()
+                && limits.together(
+                        thinFirst.get(last).slowestMm(), thinFirst.get(next).slowestMm())) {
+            next++;
+        }
+        return next;
+    }
+
+    private int all(List<HungKind> kinds) {
+        long least = 0;
+        for (int i = 0; i < LoadUnits.KINDS; i++) {
+            least = Math.max(least, byOneLimit(kinds, i));
+        }
+        return Math.toIntExact(least);
+    }
+
+    private long byOneLimit(List<HungKind> kinds, int limit) {
+        long most = limits.most().at(limit);
+        SortedSet<Long> small = new TreeSet<>(List.of(0L));
+        kinds.stream()
+                .map(kind -> kind.size().at(limit))
+                .filter(size -> 2 * size <= most)
+                .forEach(small::add);
+        return small.stream()
+                .mapToLong(from -> loads(kinds, limit, from, most))
+                .max()
+                .orElse(0);
+    }
+
+    /** Pieces over half, none of which share a load, and what those from that size up need beside them. */
+    private static long loads(List<HungKind> kinds, int limit, long from, long most) {
+        long alone = 0;
+        long roomBeside = 0;
+        long beside = 0;
+        for (HungKind kind : kinds) {
+            long size = kind.size().at(limit);
+            if (2 * size > most) {
+                alone += kind.pieces();
+                roomBeside += size <= most - from ? (most - size) * kind.pieces() : 0;
+            } else if (size >= from) {
+                beside += size * kind.pieces();
+            }
+        }
+        return alone + Math.max(0, ceiling(beside - roomBeside, most));
+    }
+
+    private static long ceiling(long amount, long most) {
+        return amount <= 0 ? 0 : (amount + most - 1) / most;
+    }
+}

@@ -1,0 +1,26 @@
+package boltlore.trades.coating;
+
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Oven;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Pieces that do not go into the oven even alone, and why. */
+public record TooBig(BatchRow row, String why) {
+
+    /** Empty where one piece fits: its sides, longest to longest, and all load limits. */
+    static Optional<TooBig> of(BatchRow row, Oven oven) {
+        List<String> why = new ArrayList<>();
+        EnvelopeMm envelope = row.coat().envelope();
+        if (envelope != null && !envelope.goesInto(oven.inside())) {
+            why.add(written(envelope) + " does not go into " + written(oven.inside()));
+        }
+        why.addAll(LoadSize.of(row).beyond(LoadSize.limits(oven)));
+        return why.isEmpty() ? Optional.empty() : Optional.of(new TooBig(row, String.join("; ", why)));
+    }
+
+    private static String written(EnvelopeMm size) {
+        return size.length() + " × " + size.width() + " × " + size.height() + " mm";
+    }
+}

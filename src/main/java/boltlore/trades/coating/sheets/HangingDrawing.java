@@ -1,0 +1,100 @@
+package boltlore.trades.coating.sheets;
+
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.report.drawing.Drawing;
+import boltlore.report.drawing.Mark;
+import boltlore.report.drawing.Outlines;
+import boltlore.report.drawing.Point;
+import boltlore.trades.coating.hanging.HangingPlan;
+import boltlore.trades.coating.hanging.Place;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The rails of an oven that hold anything, two beside each other, each as one looks along it from the side; to scale. */
+final class HangingDrawing {
+
+    private static final double WIDTH_MM = 180;
+    private static final double EDGE_MM = 1;
+    private static final double BETWEEN_MM = 6;
+    private static final double VIEW_MM = (WIDTH_MM - BETWEEN_MM) / 2 - EDGE_MM;
+    private static final double HEAD_MM = 5;
+    private static final double FOOT_MM = 3;
+    private static final double WORDS_MM = 2.2;
+    private static final double SMALL_MM = 1.7;
+    private static final double HOOK_MM = 1.2;
+
+    private final HangingPlan plan;
+    private final double perMm;
+    private final double heightMm;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private HangingDrawing(HangingPlan plan) {
+        this.plan = plan;
+        EnvelopeMm inside = plan.oven().inside();
+        this.perMm = VIEW_MM / inside.length();
+        this.heightMm = HEAD_MM + HOOK_MM + inside.height() * perMm + FOOT_MM;
+    }
+
+    static Drawing of(HangingPlan plan) {
+        HangingDrawing drawing = new HangingDrawing(plan);
+        int view = 0;
+        for (Map.Entry<Integer, List<Place>> rail : plan.byRail().entrySet()) {
+            drawing.rail(rail.getKey(), rail.getValue(), view);
+            view++;
+        }
+        int rows = (view + 1) / 2;
+        return new Drawing(WIDTH_MM, rows * drawing.heightMm, says(plan), drawing.marks);
+    }
+
+    private static String says(HangingPlan plan) {
+        return "Load " + plan.load().number() + " as it may hang. "
+                + plan.byRail().entrySet().stream()
+                        .map(rail -> "Rail " + rail.getKey() + ": " + numbers(rail.getValue()))
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    private static String numbers(List<Place> places) {
+        return places.stream()
+                .map(place -> "No. " + place.piece().number() + " from " + place.fromMm() + " mm"
+                        + (place.topMm() == 0 ? "" : ", " + place.topMm() + " mm down"))
+                .collect(Collectors.joining(", "));
+    }
+
+    private void rail(int number, List<Place> places, int view) {
+        double left = EDGE_MM + view % 2 * (VIEW_MM + BETWEEN_MM);
+        int line = view / 2;
+        double top = line * heightMm;
+        EnvelopeMm inside = plan.oven().inside();
+        String size = view == 0 ? " - inside " + inside.length() + " × " + inside.height() + " mm" : "";
+        marks.add(Mark.from(new Point(left, top + HEAD_MM / 2), "Rail " + number + size, WORDS_MM));
+        double railMm = top + HEAD_MM;
+        marks.add(Mark.dashed(Outlines.box(left, railMm, left + VIEW_MM, railMm + HOOK_MM + inside.height() * perMm)));
+        marks.add(new Mark.Line(
+                List.of(new Point(left, railMm), new Point(left + VIEW_MM, railMm)), Mark.THICK_MM, false));
+        places.forEach(place -> piece(place, left, railMm));
+    }
+
+    private void piece(Place place, double viewLeft, double railMm) {
+        double left = viewLeft + place.fromMm() * perMm;
+        double top = railMm + HOOK_MM + place.topMm() * perMm;
+        double right = left + place.piece().size().alongMm() * perMm;
+        double bottom = top + place.piece().size().downMm() * perMm;
+        double middle = (left + right) / 2;
+        marks.add(Mark.outline(Outlines.box(left, top, right, bottom)));
+        double hookFrom = place.topMm() == 0 ? railMm : top - HOOK_MM;
+        marks.add(Mark.line(new Point(middle, hookFrom), new Point(middle, top)));
+        number(place, middle, top, bottom, right - left);
+    }
+
+    /** In the piece where it has room, else below it. */
+    private void number(Place place, double middle, double top, double bottom, double roomMm) {
+        String number =
+                String.valueOf(place.piece().number()) + (place.rails() > 1 ? " on " + place.rails() + " rails" : "");
+        boolean inside = Mark.Lettering.widthMm(number, WORDS_MM) + 2 <= roomMm && bottom - top > WORDS_MM + 1;
+        double y = inside ? (top + bottom) / 2 : bottom + SMALL_MM;
+        marks.add(Mark.centred(new Point(middle, y), number, inside ? WORDS_MM : SMALL_MM));
+    }
+}

@@ -1,0 +1,35 @@
+package boltlore.trades.coating.written;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.trades.coating.CoatPlan;
+import boltlore.trades.coating.FilmReading;
+import boltlore.trades.coating.PowderIssued;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the coating shop wrote down of a plan. */
+public record ShopRecord(List<FilmReading> film, List<PowderIssued> issued) {
+
+    /** Reads the files, each CSV or JSON, and holds them against the plan; faults name file, line and place. */
+    public static Outcome<ShopRecord> read(List<Path> files, CoatPlan plan) {
+        Entries all = Entries.NONE;
+        List<Fault> faults = new ArrayList<>();
+        for (Path file : files) {
+            Outcome<Entries> entries = RecordFile.read(file);
+            faults.addAll(entries.faults());
+            if (entries instanceof Outcome.Sound<Entries> sound) {
+                all = all.and(sound.value());
+            }
+        }
+        faults.addAll(new RecordCheck(plan).faults(all));
+        return faults.isEmpty() ? Outcome.sound(of(all)) : Outcome.faulty(faults);
+    }
+
+    private static ShopRecord of(Entries entries) {
+        return new ShopRecord(
+                entries.film().stream().map(Written::value).toList(),
+                entries.issued().stream().map(Written::value).toList());
+    }
+}

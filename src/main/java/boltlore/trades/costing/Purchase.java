@@ -1,0 +1,66 @@
+package boltlore.trades.costing;
+
+import boltlore.bill.Costs;
+import boltlore.catalogue.Buying;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Source;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A part to buy for this order; quantities in the part's unit.
+ *
+ * @param needed in the kit and its extras
+ * @param extra how many of them are extras, outside the kit
+ * @param withScrap needed / (1 − scrap)
+ * @param ordered rounded up to whole packs and to the least order
+ * @param cost of what is ordered, rounded half-up to the minor unit; what is left over goes to the stores
+ */
+public record Purchase(
+        Part part,
+        BigDecimal needed,
+        BigDecimal extra,
+        BigDecimal withScrap,
+        BigDecimal ordered,
+        BigDecimal cost,
+        Timing timing) {
+
+    private static final Comparator<Purchase> BY_SUPPLIER = Comparator.comparing(Purchase::supplier)
+            .thenComparing(purchase -> -purchase.timing().startDays())
+            .thenComparing(purchase -> purchase.part().number());
+
+    /** By supplier; within a supplier what must be ordered first stands first. */
+    public static List<Purchase> of(PricedBill priced) {
+        MinorUnit unit = new MinorUnit(priced.currency());
+        return Demand.of(priced, Source.BUY).values().stream()
+                .map(demand -> of(demand, unit))
+                .sorted(BY_SUPPLIER)
+                .toList();
+    }
+
+    private static Purchase of(Demand demand, MinorUnit unit) {
+        Part part = demand.part();
+        BigDecimal withScrap = Costs.toIssue(demand.quantity(), part.scrapPercent());
+        BigDecimal ordered = toOrder(withScrap, part.buying());
+        BigDecimal cost = unit.round(ordered.multiply(part.cost()));
+        return new Purchase(part, demand.quantity(), demand.extraQuantity(), withScrap, ordered, cost, demand.timing());
+    }
+
+    /** The least number of whole packs that covers the wanted quantity and the least order; a pack is 1 where none is told. */
+    static BigDecimal toOrder(BigDecimal wanted, @Nullable Buying buying) {
+        BigDecimal pack = buying == null || buying.packOf() == null ? BigDecimal.ONE : buying.packOf();
+        BigDecimal least = buying == null || buying.minimumOrder() == null ? BigDecimal.ZERO : buying.minimumOrder();
+        return wanted.max(least).divide(pack, 0, RoundingMode.UP).multiply(pack);
+    }
+
+    public String supplier() {
+        return part.buying() == null ? "" : part.buying().supplier();
+    }
+
+    public String orderCode() {
+        return part.buying() == null ? "" : part.buying().orderCode();
+    }
+}

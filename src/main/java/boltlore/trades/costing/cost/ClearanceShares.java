@@ -1,0 +1,48 @@
+package boltlore.trades.costing.cost;
+
+import boltlore.catalogue.Delivery;
+import boltlore.trades.costing.MinorUnit;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Shares what clearing a supplier's consignment costs over the kits that it serves, and in a kit over its goods by price. */
+final class ClearanceShares {
+
+    private final MinorUnit unit;
+    private final List<CostedItem> rows;
+
+    ClearanceShares(List<CostedItem> rows, MinorUnit unit) {
+        this.unit = unit;
+        this.rows = new ArrayList<>(rows);
+    }
+
+    List<CostedItem> of(Iterable<Delivery> deliveries) {
+        deliveries.forEach(this::add);
+        return List.copyOf(rows);
+    }
+
+    private void add(Delivery delivery) {
+        List<Integer> places = IntStream.range(0, rows.size())
+                .filter(place -> PartCosting.supplier(rows.get(place).part()).equals(delivery.supplier()))
+                .boxed()
+                .toList();
+        List<BigDecimal> shares = Shares.of(
+                ofOneKit(delivery),
+                places.stream().map(place -> price(rows.get(place))).toList(),
+                unit);
+        for (int i = 0; i < places.size(); i++) {
+            rows.set(places.get(i), rows.get(places.get(i)).plus(Elements.NONE.with(Element.CLEARANCE, shares.get(i))));
+        }
+    }
+
+    private BigDecimal ofOneKit(Delivery delivery) {
+        return unit.round(delivery.clearance().divide(BigDecimal.valueOf(delivery.kits()), MathContext.DECIMAL128));
+    }
+
+    private static BigDecimal price(CostedItem row) {
+        return row.elements().of(Element.MATERIAL).add(row.elements().of(Element.SCRAP));
+    }
+}

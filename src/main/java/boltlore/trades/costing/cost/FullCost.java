@@ -1,0 +1,84 @@
+package boltlore.trades.costing.cost;
+
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.Source;
+import boltlore.measure.PartNumber;
+import boltlore.trades.costing.PricedBill;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * What a kit and its extras cost in full, in the workshop's currency.
+ *
+ * @param priced the costed bill that it stands beside
+ * @param rows of the kit, all levels, without what is inside bought assemblies
+ */
+public record FullCost(PricedBill priced, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras) {
+
+    public FullCost {
+        rows = List.copyOf(rows);
+        extras = List.copyOf(extras);
+    }
+
+    /** Of the kit, without extras. */
+    public Elements kit() {
+        return Elements.sum(rows.stream().map(CostedItem::elements).toList());
+    }
+
+    public Elements ofExtras() {
+        return Elements.sum(extras.stream().map(CostedExtra::elements).toList());
+    }
+
+    /** Of kit and extras. */
+    public BigDecimal total() {
+        return kit().total().add(ofExtras().total());
+    }
+
+    /** In the workshop's printing order; a sub-system without a row does not appear. */
+    public Map<String, Elements> bySubSystem() {
+        Map<String, Elements> found = new LinkedHashMap<>();
+        rows.forEach(row -> found.merge(row.priced().subSystem(), row.elements(), Elements::plus));
+        Map<String, Elements> sums = new LinkedHashMap<>();
+        for (String subSystem : priced.catalogue().workshop().subSystems()) {
+            Elements elements = found.get(subSystem);
+            if (elements != null) {
+                sums.put(subSystem, elements);
+            }
+        }
+        return sums;
+    }
+
+    /** All work on the kit by operation, the costliest first. */
+    public List<Work> work() {
+        Map<String, Work> sums = new TreeMap<>();
+        rows.stream()
+                .flatMap(row -> row.work().stream())
+                .forEach(work -> sums.merge(work.rate().operation(), work, Work::plus));
+        return sums.values().stream()
+                .sorted(Comparator.comparing(Work::cost).reversed())
+                .toList();
+    }
+
+    /** Bought parts of the kit by number. */
+    public List<LandedPart> landed() {
+        Map<PartNumber, LandedPart> sums = new TreeMap<>();
+        rows.stream()
+                .filter(row -> row.part().source() == Source.BUY)
+                .map(row -> LandedPart.of(row, prices.landing()))
+                .forEach(part -> sums.merge(part.part().number(), part, LandedPart::plus));
+        return List.copyOf(sums.values());
+    }
+
+    /** Made parts of the kit by number, each without what is inside it. */
+    public Map<PartNumber, Elements> made() {
+        Map<PartNumber, Elements> sums = new TreeMap<>();
+        rows.stream()
+                .filter(row -> row.part().source() == Source.MAKE)
+                .forEach(row -> sums.merge(row.part().number(), row.elements(), Elements::plus));
+        return sums;
+    }
+}

@@ -1,0 +1,80 @@
+package boltlore.trades.costing.cost;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.PriceBook;
+import boltlore.order.Extra;
+import boltlore.trades.costing.MinorUnit;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.PricedItem;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.Function;
+
+/** Works out the full cost of a priced bill. Parts inside a bought assembly cost nothing of their own. */
+public final class FullCosting {
+
+    private final Catalogue catalogue;
+    private final PartCosting parts;
+    private final MinorUnit unit;
+
+    private FullCosting(Catalogue catalogue, PriceBook prices) {
+        this.catalogue = catalogue;
+        this.parts = new PartCosting(catalogue, prices);
+        this.unit = new MinorUnit(catalogue.workshop().currency());
+    }
+
+    /**
+     * The full cost.
+     *
+     * @param coatingOfExtra what coating one of an extra costs, unrounded; left out where the order tells the extra's cost
+     */
+    public static FullCost of(PricedBill priced, PriceBook prices, Function<Extra, BigDecimal> coatingOfExtra) {
+        FullCosting costing = new FullCosting(priced.catalogue(), prices);
+        List<CostedItem> rows = priced.rows().stream()
+                .filter(row -> !row.insideBought())
+                .map(costing::row)
+                .toList();
+        List<CostedExtra> extras = priced.bill().order().extra().stream()
+                .map(extra -> new CostedExtra(extra, costing.extra(extra, coatingOfExtra)))
+                .toList();
+        return new FullCost(
+                priced,
+                prices,
+                new ClearanceShares(rows, costing.unit)
+                        .of(prices.landing().suppliers().values()),
+                extras);
+    }
+
+    private CostedItem row(PricedItem row) {
+        PartCost cost = parts.of(row.item().part(), row.item().quantity());
+        Elements elements = row.coating().signum() == 0
+                ? cost.elements()
+                : cost.elements().with(coating(row.item().finish()), row.coating());
+        return new CostedItem(row, cost.work(), elements);
+    }
+
+    /** The own oven's price by area holds its labour and gas, so it carries no overhead on labour again. */
+    private Element coating(String finish) {
+        Finish known = catalogue.finishes().get(finish);
+        return known == null || known.where() instanceof CoatedWhere.OwnOven
+                ? Element.OWN_COATING
+                : Element.OUTSIDE_WORK;
+    }
+
+    /** A cost that the order tells is all of it. */
+    private Elements extra(Extra extra, Function<Extra, BigDecimal> coatingOfExtra) {
+        BigDecimal told = extra.cost();
+        if (extra.suppliedByCustomer() || (told == null && extra.part() == null)) {
+            return Elements.NONE;
+        }
+        if (told != null || extra.part() == null) {
+            BigDecimal one = told == null ? BigDecimal.ZERO : told;
+            return Elements.NONE.with(
+                    Element.MATERIAL, unit.round(extra.quantity().multiply(one)));
+        }
+        BigDecimal coating = unit.round(extra.quantity().multiply(coatingOfExtra.apply(extra)));
+        return parts.whole(catalogue.part(extra.part()), extra.quantity()).with(coating(extra.finish()), coating);
+    }
+}

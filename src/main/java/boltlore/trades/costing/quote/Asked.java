@@ -1,0 +1,18 @@
+package boltlore.trades.costing.quote;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Currency;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is wanted of a quotation.
+ *
+ * @param on the day of the quotation
+ * @param discountPercent in place of the partner's, or null
+ * @param currency in place of the partner's and the workshop's, or null
+ */
+public record Asked(
+        LocalDate on,
+        @Nullable BigDecimal discountPercent,
+        @Nullable Currency currency) {}

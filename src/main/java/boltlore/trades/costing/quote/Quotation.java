@@ -1,0 +1,66 @@
+package boltlore.trades.costing.quote;
+
+import boltlore.catalogue.ExchangeRate;
+import boltlore.catalogue.SalesTax;
+import boltlore.measure.Percent;
+import boltlore.trades.costing.MinorUnit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a customer is quoted. It holds no cost, no margin and no supplier, so nothing made of it alone can show one.
+ * Amounts are in its currency, each rounded half-up to the minor unit, so that they add up as printed: discount first,
+ * then tax on what is left.
+ *
+ * @param rate through which prices were turned into another currency, or null
+ * @param kitPrice before discount
+ * @param tax null where the workshop knows of none for the market
+ * @param leadDays calendar days from the confirmed order to shipping
+ */
+public record Quotation(
+        LocalDate on,
+        LocalDate validUntil,
+        Currency currency,
+        @Nullable ExchangeRate rate,
+        BigDecimal kitPrice,
+        List<QuotedExtra> extras,
+        BigDecimal discountPercent,
+        @Nullable SalesTax tax,
+        int leadDays) {
+
+    public Quotation {
+        extras = List.copyOf(extras);
+    }
+
+    /** Kit and extras. */
+    public BigDecimal listPrice() {
+        return extras.stream().map(QuotedExtra::price).reduce(kitPrice, BigDecimal::add);
+    }
+
+    /** What the discount takes off. */
+    public BigDecimal discount() {
+        return unit().round(listPrice().multiply(Percent.fraction(discountPercent)));
+    }
+
+    /** After discount, before tax. */
+    public BigDecimal net() {
+        return listPrice().subtract(discount());
+    }
+
+    public BigDecimal taxAmount() {
+        BigDecimal percent = tax == null ? BigDecimal.ZERO : tax.percent();
+        return unit().round(net().multiply(Percent.fraction(percent)));
+    }
+
+    /** What the customer pays. */
+    public BigDecimal total() {
+        return net().add(taxAmount());
+    }
+
+    private MinorUnit unit() {
+        return new MinorUnit(currency);
+    }
+}

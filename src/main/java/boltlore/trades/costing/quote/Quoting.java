@@ -1,0 +1,134 @@
+package boltlore.trades.costing.quote;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.ExchangeRate;
+import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.PartnerTerms;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.Profit;
+import boltlore.catalogue.Role;
+import boltlore.catalogue.SalesTax;
+import boltlore.faults.Outcome;
+import boltlore.order.Extra;
+import boltlore.order.OrderTerms;
+import boltlore.trades.costing.MinorUnit;
+import boltlore.trades.costing.Price;
+import boltlore.trades.costing.cost.CostedExtra;
+import boltlore.trades.costing.cost.FullCost;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Makes a quotation of a full cost: what is asked for this once comes first, then the order's terms, the partner's, the workshop's. */
+public final class Quoting {
+
+    private final FullCost cost;
+    private final PriceBook prices;
+    private final Catalogue catalogue;
+    private final Asked asked;
+    private final int leadDays;
+    private final OrderTerms agreed;
+    private final @Nullable PartnerTerms terms;
+
+    private Quoting(FullCost cost, Asked asked, int leadDays) {
+        this.cost = cost;
+        this.prices = cost.prices();
+        this.catalogue = cost.priced().catalogue();
+        this.asked = asked;
+        this.leadDays = leadDays;
+        this.agreed = cost.priced().bill().order().terms();
+        this.terms = prices.partners().get(cost.priced().bill().order().partner());
+    }
+
+    /** The calculation; a fault where the wanted currency has no rate that holds on the day. */
+    public static Outcome<Calculation> of(FullCost cost, Asked asked, int leadDays) {
+        Quoting quoting = new Quoting(cost, asked, leadDays);
+        Currency home = quoting.catalogue.workshop().currency();
+        return Conversion.rate(cost.prices(), home, quoting.currency(), asked.on())
+                .then(rate -> Outcome.sound(quoting.calculation(rate.orElse(null))));
+    }
+
+    private Calculation calculation(@Nullable ExchangeRate rate) {
+        BigDecimal reckoned = price(cost.kit().total());
+        BigDecimal kitPrice = unit().round(prices.step().round(converted(reckoned, rate)));
+        List<QuotedExtra> extras = cost.extras().stream()
+                .map(extra -> QuotedExtra.of(extra.extra(), unit().round(converted(price(extra), rate))))
+                .toList();
+        Quotation quotation = new Quotation(
+                asked.on(), validUntil(rate), currency(), rate, kitPrice, extras, discount(), tax(), leadDays);
+        return new Calculation(cost, profit(), reckoned, quotation);
+    }
+
+    /** By mark-up or margin, in the workshop's currency. */
+    private BigDecimal price(BigDecimal fullCost) {
+        MinorUnit home = new MinorUnit(catalogue.workshop().currency());
+        Profit profit = profit();
+        return profit.isMargin()
+                ? Price.forMargin(fullCost, profit.percent(), home)
+                : Price.of(fullCost, profit.percent(), home).price();
+    }
+
+    /** The agreed price where the order has one. */
+    private BigDecimal price(CostedExtra costed) {
+        Extra extra = costed.extra();
+        if (extra.suppliedByCustomer()) {
+            return BigDecimal.ZERO;
+        }
+        return extra.price() == null
+                ? price(costed.elements().total())
+                : extra.quantity().multiply(extra.price());
+    }
+
+    private static BigDecimal converted(BigDecimal amount, @Nullable ExchangeRate rate) {
+        return rate == null ? amount : amount.multiply(rate.forOne());
+    }
+
+    private Profit profit() {
+        return terms == null || terms.profit() == null ? prices.profit() : terms.profit();
+    }
+
+    private BigDecimal discount() {
+        if (asked.discountPercent() != null) {
+            return asked.discountPercent();
+        }
+        if (agreed.discountPercent() != null) {
+            return agreed.discountPercent();
+        }
+        return terms == null ? BigDecimal.ZERO : terms.discountPercent();
+    }
+
+    private Currency currency() {
+        if (asked.currency() != null) {
+            return asked.currency();
+        }
+        if (agreed.currency() != null) {
+            return agreed.currency();
+        }
+        Currency partners = terms == null ? null : terms.currency();
+        return partners == null ? catalogue.workshop().currency() : partners;
+    }
+
+    private MinorUnit unit() {
+        return new MinorUnit(currency());
+    }
+
+    private @Nullable SalesTax tax() {
+        SalesTax agreed = terms == null ? null : terms.tax();
+        String market = cost.priced()
+                .bill()
+                .resolved()
+                .choices()
+                .inRole(Role.MARKET)
+                .map(OptionValue::value)
+                .orElse("");
+        return agreed != null ? agreed : prices.taxes().get(market);
+    }
+
+    /** No longer than the exchange rate that the price rests on. */
+    private LocalDate validUntil(@Nullable ExchangeRate rate) {
+        LocalDate own = asked.on().plusDays(prices.validDays());
+        return rate != null && rate.lastDay().isBefore(own) ? rate.lastDay() : own;
+    }
+}

@@ -1,0 +1,86 @@
+package boltlore.trades.costing.sheets;
+
+import boltlore.catalogue.ExchangeRate;
+import boltlore.explanation.ChoiceWords;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.Phrases;
+import boltlore.report.Signatures;
+import boltlore.trades.costing.quote.Quotation;
+import java.math.BigDecimal;
+import java.util.List;
+
+/** The first page of a quotation: for whom, what, for how much, until when. */
+final class OfferPage {
+
+    private static final int DAYS_IN_A_WEEK = 7;
+
+    private final QuotedOrder quoted;
+    private final Quotation quotation;
+    private final Phrases phrases;
+
+    OfferPage(QuotedOrder quoted) {
+        this.quoted = quoted;
+        this.quotation = quoted.quotation();
+        this.phrases = quoted.phrases();
+    }
+
+    PageBuilder page() {
+        PageBuilder page = Page.named(phrases.say("page")).print(quoted.print());
+        page.title(phrases.say("title")).add(head());
+        page.heading(phrases.say("chosen"))
+                .note(String.join(". ", ChoiceWords.of(quoted.order(), quoted.language())) + ".");
+        page.heading(phrases.say("price")).add(OfferTable.of(quoted));
+        if (!quotation.extras().isEmpty()) {
+            page.note(phrases.say("extrasSay"));
+        }
+        tax(page);
+        page.note(holds());
+        page.note(phrases.say("shipping", String.valueOf(quotation.leadDays()), String.valueOf(weeks())));
+        NotIncluded.on(page, quoted);
+        return page.add(new Signatures(List.of(phrases.say("accept"), phrases.say("offer")), phrases.say("date")));
+    }
+
+    private ParticularsBuilder head() {
+        ParticularsBuilder says = Particulars.named("order")
+                .say("order", phrases.say("order"), quoted.order().name())
+                .say("customer", phrases.say("customer"), quoted.order().customer())
+                .say("vehicle", phrases.say("vehicle"), quoted.family().says().in(quoted.language()));
+        if (!quoted.order().partner().isEmpty()) {
+            says.say("partner", phrases.say("partner"), quoted.order().partner());
+        }
+        return says.say("on", phrases.say("on"), quotation.on())
+                .say("valid-until", phrases.say("validUntil"), quotation.validUntil())
+                .say("lead", phrases.say("lead"), phrases.say("leadDays", String.valueOf(quotation.leadDays())));
+    }
+
+    private void tax(PageBuilder page) {
+        page.note(
+                quotation.tax() == null
+                        ? phrases.say("noTax")
+                        : quotation.tax().because().in(quoted.language()));
+    }
+
+    private String holds() {
+        ExchangeRate rate = quotation.rate();
+        String until = quotation.validUntil().toString();
+        if (rate == null) {
+            return phrases.say("holds", until);
+        }
+        BigDecimal forOne = rate.forOne();
+        return phrases.say(
+                "rate",
+                rate.currency().getCurrencyCode(),
+                phrases.number(forOne, forOne.scale()),
+                quoted.catalogue().workshop().currency().getCurrencyCode(),
+                rate.date().toString(),
+                until);
+    }
+
+    /** Rounded up, so that nobody waits longer than the words say. */
+    private int weeks() {
+        return (quotation.leadDays() + DAYS_IN_A_WEEK - 1) / DAYS_IN_A_WEEK;
+    }
+}

@@ -1,0 +1,58 @@
+package boltlore.trades.costing.sheets;
+
+import boltlore.catalogue.Chassis;
+import boltlore.report.Phrases;
+import boltlore.trades.weighing.Growth;
+import boltlore.trades.weighing.OnAxles;
+import boltlore.trades.weighing.Weighing;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/** What the conversion does to the vehicle's weight, for the customer. */
+final class WeightStatement {
+
+    private final Phrases phrases;
+
+    private WeightStatement(Phrases phrases) {
+        this.phrases = phrases;
+    }
+
+    static String of(Weighing weighing, Phrases phrases) {
+        WeightStatement statement = new WeightStatement(phrases);
+        Growth growth = weighing.growth();
+        if (growth == null) {
+            return phrases.say("kitOnly", statement.kg(weighing.addedKg()));
+        }
+        String heavy = weighing.stops() ? " " + phrases.say("tooHeavy") : "";
+        return statement.mass(growth) + " " + statement.axles(weighing.onAxles()) + heavy;
+    }
+
+    private String mass(Growth growth) {
+        BigDecimal change = growth.afterKg().subtract(growth.beforeKg());
+        return phrases.say(
+                "mass",
+                kg(growth.beforeKg()),
+                kg(growth.afterKg()),
+                kg(change.abs()),
+                phrases.number(growth.changePercent().abs(), 1),
+                phrases.say(change.signum() < 0 ? "lighter" : "heavier"));
+    }
+
+    private String axles(@Nullable OnAxles onAxles) {
+        if (onAxles == null) {
+            return phrases.say("axlesUnknown");
+        }
+        Chassis chassis = onAxles.chassis();
+        return phrases.say(
+                "axles",
+                kg(onAxles.converted().frontKg()),
+                kg(onAxles.converted().rearKg()),
+                kg(chassis.frontLimitKg()),
+                kg(chassis.rearLimitKg()),
+                kg(chassis.grossKg()));
+    }
+
+    private String kg(BigDecimal kg) {
+        return phrases.number(kg, 0);
+    }
+}

@@ -1,0 +1,56 @@
+package boltlore.trades.cutting;
+
+import boltlore.catalogue.BarStock;
+import boltlore.catalogue.Part;
+import boltlore.order.Order;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All that is to be sawn and all blanks for some orders.
+ *
+ * @param orders earliest due first
+ * @param materials in the order of their names
+ * @param blanks by sheet, then by part
+ * @param heldBack parts that nobody has decided about, which are not cut
+ * @param notCut what cannot be planned
+ * @param idle remnants of materials that nothing is cut from
+ */
+public record CutPlan(
+        List<Order> orders,
+        List<MaterialCuts> materials,
+        List<BlankRow> blanks,
+        List<HeldBack> heldBack,
+        List<NotCut> notCut,
+        List<Remnant> idle) {
+
+    /** Parts of one number in one order. */
+    public record HeldBack(String order, Part part, int count) {}
+
+    /**
+     * Pieces that no bar is known for.
+     *
+     * @param bars all too short for it, or null where none are known
+     */
+    public record NotCut(
+            PieceSet set, String material, @Nullable BarStock bars) {}
+
+    public CutPlan {
+        orders = List.copyOf(orders);
+        materials = List.copyOf(materials);
+        blanks = List.copyOf(blanks);
+        heldBack = List.copyOf(heldBack);
+        notCut = List.copyOf(notCut);
+        idle = List.copyOf(idle);
+    }
+
+    public boolean isEmpty() {
+        return materials.isEmpty() && blanks.isEmpty() && heldBack.isEmpty() && notCut.isEmpty();
+    }
+
+    /** What lies on the rack when all is cut. */
+    public Stream<Remnant> left() {
+        return Stream.concat(materials.stream().flatMap(MaterialCuts::left), idle.stream());
+    }
+}

@@ -1,0 +1,70 @@
+package boltlore.trades.cutting.packing;
+
+import java.util.List;
+
+/**
+ * Packs a task as well as is known: textbook rules first; where they do not meet the bound, a linear program that gives a
+ * better bound and better bars; for few pieces, a search of all ways. The same task gives the same packing.
+ */
+public final class Packer {
+
+    /** Above this the linear program takes too long; the bound by length is good then anyway. */
+    private static final int MOST_KINDS_TO_SOLVE = 150;
+
+    private Packer() {}
+
+    public static Packing of(Task task) {
+        if (task.kinds().isEmpty()) {
+            return new Packing(List.of(), 0, 0);
+        }
+        Choice best = byRule(task);
+        Affordable affordable = Affordable.upTo(best.cost(), task.stocks());
+        long bound = affordable.atLeast(0, task.roomToBuy());
+        if (best.cost() > bound) {
+            bound = affordable.atLeast(quickBound(task), task.roomToBuy());
+        }
+        if (best.cost() > bound && task.kinds().size() <= MOST_KINDS_TO_SOLVE) {
+            FillProgram solved = FillProgram.solved(
+                    task, task.counts(), new int[task.stocks().size()]);
+            bound = Math.max(bound, affordable.atLeast(Bounds.byPrices(task, solved.prices()), task.roomToBuy()));
+            best = Dive.from(task, solved, best, bound);
+        }
+        return best.cost() > bound ? searched(task, best, bound, affordable) : packing(best, bound);
+    }
+
+    private static Packing searched(Task task, Choice known, long bound, Affordable affordable) {
+        Completion search = new Completion(task, known, bound, affordable);
+        Choice best = search.best();
+        return packing(best, search.searchedAll() ? best.cost() : bound);
+    }
+
+    private static Packing packing(Choice best, long bound) {
+        return new Packing(best.bars(), best.cost(), bound);
+    }
+
+    static long quickBound(Task task) {
+        long byLength = Bounds.byLength(task);
+        if (task.stocks().size() > 1) {
+            return byLength;
+        }
+        Stock only = task.stocks().get(0);
+        return Math.max(byLength, Bounds.bars(task.kinds(), only.room()) * only.cost());
+    }
+
+    private static Choice byRule(Task task) {
+        Choice best = Tidy.of(
+                task, BarByBar.of(task, task.counts(), new int[task.stocks().size()]));
+        for (int stock = 0; stock < task.stocks().size(); stock++) {
+            if (holdsEveryKind(task, stock)) {
+                best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
+                best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.BEST)));
+            }
+        }
+        return best;
+    }
+
+    private static boolean holdsEveryKind(Task task, int stock) {
+        Stock bars = task.stocks().get(stock);
+        return bars.isBought() && bars.room() >= task.kinds().get(0).length() + task.mostExposed();
+    }
+}

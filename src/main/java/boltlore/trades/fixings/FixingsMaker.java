@@ -1,0 +1,61 @@
+package boltlore.trades.fixings;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Stage;
+import boltlore.measure.PartNumber;
+import boltlore.resolution.FamilyPlan;
+import boltlore.trades.picking.BagPage;
+import boltlore.trades.picking.BagRow;
+import boltlore.trades.picking.PickingList;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Sorts a kit's fixings by joint and by bag. */
+public final class FixingsMaker {
+
+    private FixingsMaker() {}
+
+    public static KitFixings of(FamilyPlan plan, Bill bill) {
+        List<BoltedJoint> joints = new JointsOfKit(plan, bill)
+                .all().stream()
+                        .sorted(byStage(plan.catalogue().workshop().stages()))
+                        .toList();
+        Set<PartNumber> counted = joints.stream().flatMap(FixingsMaker::parts).collect(Collectors.toSet());
+        List<BagCount> bags = PickingList.of(plan, bill).bags().stream()
+                .flatMap(page -> counts(page, counted))
+                .toList();
+        List<Remarked> remarks = joints.stream().flatMap(JointJudge::remarks).toList();
+        return new KitFixings(bill, joints, bags, remarks);
+    }
+
+    /** In fitting order; within a stage as in the bill. */
+    private static Comparator<BoltedJoint> byStage(List<Stage> stages) {
+        List<String> names = stages.stream().map(Stage::name).toList();
+        return Comparator.comparing(joint -> names.indexOf(joint.position().stage()));
+    }
+
+    private static Stream<PartNumber> parts(BoltedJoint joint) {
+        return Stream.concat(
+                Stream.of(joint.bolt().number()),
+                joint.with().stream().map(each -> each.part().number()));
+    }
+
+    /** Bolts and what comes with them, and whatever comes with spares. */
+    private static Stream<BagCount> counts(BagPage page, Set<PartNumber> counted) {
+        return page.rows().stream()
+                .filter(row ->
+                        counted.contains(row.part().number()) || row.spares().signum() > 0)
+                .flatMap(row -> count(page.stage(), row));
+    }
+
+    private static Stream<BagCount> count(String stage, BagRow row) {
+        BigDecimal eachKg = row.part().massKg();
+        return eachKg == null || eachKg.signum() == 0
+                ? Stream.empty()
+                : Stream.of(new BagCount(stage, row.bag(), row.part(), row.quantity(), row.spares(), eachKg));
+    }
+}

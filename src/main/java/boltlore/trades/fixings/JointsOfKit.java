@@ -1,0 +1,138 @@
+package boltlore.trades.fixings;
+
+import boltlore.bill.Bill;
+import boltlore.bill.Item;
+import boltlore.bill.Origin;
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.JointFacts;
+import boltlore.catalogue.Line;
+import boltlore.measure.PartNumber;
+import boltlore.resolution.Asker;
+import boltlore.resolution.FamilyPlan;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Goes through a bill: each bolt is a joint, and what the bolt itself asks for follows it. */
+final class JointsOfKit {
+
+    private final FamilyPlan plan;
+    private final List<Item> items;
+
+    JointsOfKit(FamilyPlan plan, Bill bill) {
+        this.plan = plan;
+        this.items = bill.items();
+    }
+
+    List<BoltedJoint> all() {
+        List<BoltedJoint> joints = new ArrayList<>();
+        for (int at = 0; at < items.size(); at++) {
+            Item item = items.get(at);
+            if (isBolt(item)) {
+                joints.add(joint(item, with(at)));
+            }
+            item.inside().stream()
+                    .flatMap(Item::all)
+                    .filter(JointsOfKit::isBolt)
+                    .forEach(bolt -> joints.add(joint(bolt, List.of())));
+        }
+        return List.copyOf(joints);
+    }
+
+    /** A nut has a thread but no length. */
+    private static boolean isBolt(Item item) {
+        Fixing fixing = item.part().fixing();
+        return fixing != null && fixing.lengthMm() != null;
+    }
+
+    private BoltedJoint joint(Item bolt, List<Accompanying> with) {
+        String shared = shared(bolt.origin());
+        String position = bolt.position().says().english();
+        return new BoltedJoint(
+                shared.isEmpty() ? position : position + " (shared: " + shared + ")",
+                bolt.position(),
+                held(bolt.origin()),
+                because(bolt.origin()),
+                bolt.part(),
+                bolt.quantity(),
+                with,
+                facts(bolt, shared));
+    }
+
+    /** The bill puts what a part asks for right behind it; nuts may also be asked for by what is bolted. */
+    private List<Accompanying> with(int at) {
+        List<Accompanying> with = new ArrayList<>();
+        Item bolt = items.get(at);
+        for (int next = at + 1; next < items.size() && isAskedBy(items.get(next), bolt); next++) {
+            with.add(accompanying(items.get(next)));
+        }
+        items.stream().filter(item -> isNutOf(item, bolt)).forEach(nut -> with.add(accompanying(nut)));
+        return List.copyOf(with);
+    }
+
+    private static Accompanying accompanying(Item item) {
+        return new Accompanying(item.part(), item.quantity());
+    }
+
+    /** Of the bolt's thread on the same line, and not asked for by another bolt. */
+    private boolean isNutOf(Item item, Item bolt) {
+        Fixing nut = item.part().fixing();
+        Fixing thread = bolt.part().fixing();
+        return nut != null
+                && thread != null
+                && nut.lengthMm() == null
+                && nut.thread().equals(thread.thread())
+                && item.line().equals(bolt.line())
+                && items.stream().filter(JointsOfKit::isBolt).noneMatch(other -> isAskedBy(item, other));
+    }
+
+    private static boolean isAskedBy(Item item, Item bolt) {
+        return item.origin() instanceof Origin.NeededBy needed
+                && needed.asker() instanceof Asker.OfPart part
+                && part.part().equals(bolt.part().number());
+    }
+
+    private @Nullable JointFacts facts(Item bolt, String shared) {
+        return plan.family().joints().stream()
+                .filter(facts -> shared.isEmpty()
+                        ? bolt.position().name().equals(facts.position())
+                        : facts.joint().equals(shared))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String shared(Origin origin) {
+        return origin instanceof Origin.AtJoint at ? at.joint() : "";
+    }
+
+    private static String because(Origin origin) {
+        if (origin instanceof Origin.AtJoint at) {
+            return at.because();
+        }
+        return origin instanceof Origin.NeededBy needed ? needed.because() : "";
+    }
+
+    private String held(Origin origin) {
+        if (origin instanceof Origin.AtJoint at) {
+            return named(at.asker());
+        }
+        if (origin instanceof Origin.Inside inside) {
+            return named(inside.assembly());
+        }
+        return origin instanceof Origin.NeededBy needed ? named(needed.asker()) : "";
+    }
+
+    private String named(Asker asker) {
+        PartNumber part = asker instanceof Asker.OfPart of
+                ? of.part()
+                : plan.family()
+                        .line(((Asker.OfLine) asker).line())
+                        .map(Line::part)
+                        .orElseThrow();
+        return named(part);
+    }
+
+    private String named(PartNumber part) {
+        return plan.part(part).name().english() + " (" + part + ")";
+    }
+}

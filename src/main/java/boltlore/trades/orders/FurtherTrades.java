@@ -1,0 +1,152 @@
+package boltlore.trades.orders;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.Workshop;
+import boltlore.faults.Outcome;
+import boltlore.resolution.FamilyPlan;
+import boltlore.trades.charging.Charging;
+import boltlore.trades.charging.Electrician;
+import boltlore.trades.charging.sheets.ChargeSheet;
+import boltlore.trades.charging.sheets.ChargeWords;
+import boltlore.trades.coating.CoatPlanner;
+import boltlore.trades.coating.sheets.CoatJob;
+import boltlore.trades.coating.sheets.HangingSheet;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.path.LeadPath;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.Calculation;
+import boltlore.trades.costing.quote.Quoting;
+import boltlore.trades.costing.sheets.CostSheet;
+import boltlore.trades.costing.sheets.QuotationSheet;
+import boltlore.trades.cutting.CutPlanner;
+import boltlore.trades.cutting.sheets.CutSheet;
+import boltlore.trades.fixings.FixingsMaker;
+import boltlore.trades.fixings.KitFixings;
+import boltlore.trades.fixings.sheets.FixingsSheet;
+import boltlore.trades.picking.PickingList;
+import boltlore.trades.shipping.By;
+import boltlore.trades.shipping.Consignment;
+import boltlore.trades.shipping.Route;
+import boltlore.trades.shipping.SellingPrice;
+import boltlore.trades.shipping.Shipment;
+import boltlore.trades.shipping.Shipper;
+import boltlore.trades.shipping.sheets.ShipPrice;
+import boltlore.trades.shipping.sheets.ShipSheet;
+import boltlore.trades.shipping.sheets.ShipWords;
+import boltlore.trades.testing.TestPlan;
+import boltlore.trades.testing.TestPlanner;
+import boltlore.trades.testing.sheets.TestSheet;
+import boltlore.trades.weighing.Weigher;
+import boltlore.trades.weighing.Weighing;
+import boltlore.trades.weighing.sheets.WeighSheet;
+import boltlore.trades.weighing.sheets.WeighWords;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What each further trade makes of one order. */
+final class FurtherTrades {
+
+    private final FamilyPlan plan;
+    private final Catalogue catalogue;
+    private final Workshop workshop;
+    private final Family family;
+    private final PricedBill priced;
+    private final Bill bill;
+    private final Weighing weighing;
+    private final LeadPath path;
+    private final Optional<Calculation> calculation;
+
+    FurtherTrades(FamilyPlan plan, PricedBill priced, LocalDate today) {
+        this.plan = plan;
+        this.catalogue = plan.catalogue();
+        this.workshop = catalogue.workshop();
+        this.family = plan.family();
+        this.priced = priced;
+        this.bill = priced.bill();
+        LocalDate placed = bill.order().placed();
+        this.weighing = Weigher.of(catalogue, family, bill);
+        this.path = LeadPath.of(priced);
+        this.calculation = calculation(priced, path, new Asked(placed == null ? today : placed, null, null));
+    }
+
+    /** Fabrication, engineering, sales, dispatch. */
+    Stream<FurtherSheets> all() {
+        return Stream.of(hung(), cut(), weighed(), charged(), fixed(), tested(), quoted(), shipped());
+    }
+
+    private FurtherSheets hung() {
+        return FurtherSheets.of(
+                List.of(), () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)));
+    }
+
+    private FurtherSheets cut() {
+        return FurtherSheets.of(
+                List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
+    }
+
+    private FurtherSheets weighed() {
+        return FurtherSheets.of(WeighWords.stopping(weighing), () -> WeighSheet.of(weighing, family, workshop));
+    }
+
+    private FurtherSheets charged() {
+        Charging charging = Electrician.of(family.electrics(), bill, null, null);
+        return FurtherSheets.of(ChargeWords.stopping(charging), () -> ChargeSheet.of(charging, workshop));
+    }
+
+    private FurtherSheets fixed() {
+        KitFixings fixings = FixingsMaker.of(plan, bill);
+        return FurtherSheets.of(fixings.stopping(), () -> FixingsSheet.of(fixings, workshop));
+    }
+
+    /** Nothing where the family does not say how its kits are tested. */
+    private FurtherSheets tested() {
+        TestPlan tests = TestPlanner.of(catalogue, bill);
+        return tests.groups().isEmpty()
+                ? FurtherSheets.NONE
+                : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of());
+    }
+
+    /** Empty where the workshop has not written down how it prices, or a rate has run out. */
+    private static Optional<Calculation> calculation(PricedBill priced, LeadPath path, Asked asked) {
+        PriceBook prices = priced.catalogue().prices();
+        return prices != null
+                        && Quoting.of(CostSheet.cost(priced, prices), asked, path.days())
+                                instanceof Outcome.Sound<Calculation> sound
+                ? Optional.of(sound.value())
+                : Optional.empty();
+    }
+
+    private FurtherSheets quoted() {
+        if (catalogue.prices() == null) {
+            return FurtherSheets.NONE;
+        }
+        return calculation
+                .map(this::quoted)
+                .orElse(new FurtherSheets(
+                        List.of(), List.of("No quotation can be made of it; 'boltlore price' says why.")));
+    }
+
+    private FurtherSheets quoted(Calculation sound) {
+        return new FurtherSheets(
+                List.of(
+                        () -> QuotationSheet.of(sound.quotation(), bill, weighing, catalogue),
+                        () -> CostSheet.of(sound, path)),
+                List.of());
+    }
+
+    /** By road, nobody having said where to; at the quotation's price, or the costed bill's where none can be made. */
+    private FurtherSheets shipped() {
+        SellingPrice price =
+                calculation.map(sound -> ShipPrice.quoted(sound, priced)).orElseGet(() -> SellingPrice.of(priced));
+        Route road = new Route(By.ROAD, List.of());
+        Shipment shipment = Shipper.of(priced, price, PickingList.of(plan, bill), road);
+        Consignment alone = new Consignment(List.of(shipment));
+        return FurtherSheets.of(
+                ShipWords.stopping(shipment, alone), () -> ShipSheet.of(shipment, alone, catalogue.finishes()));
+    }
+}

@@ -1,0 +1,32 @@
+package boltlore.trades.orders;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.report.Workbook;
+import boltlore.resolution.FamilyPlan;
+import boltlore.trades.bill.sheets.BillWorkbook;
+import boltlore.trades.bill.sheets.ContentsWorkbook;
+import boltlore.trades.coating.sheets.CoatSheet;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.sheets.PickingSheet;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** The workbooks that every order needs, each to be made when it is written. */
+public final class OrderSheets {
+
+    private OrderSheets() {}
+
+    /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
+    public static List<Supplier<Workbook>> of(FamilyPlan plan, PricedBill priced) {
+        Catalogue catalogue = plan.catalogue();
+        Bill bill = priced.bill();
+        PickingList packed = PickingList.of(plan, bill);
+        return List.of(
+                () -> BillWorkbook.of(priced, packed),
+                () -> ContentsWorkbook.of(plan, bill, packed),
+                () -> PickingSheet.of(catalogue, bill, packed),
+                () -> CoatSheet.of(List.of(bill), catalogue));
+    }
+}

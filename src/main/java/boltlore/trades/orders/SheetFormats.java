@@ -1,0 +1,64 @@
+package boltlore.trades.orders;
+
+import boltlore.report.BarChart;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.SheetFile;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import boltlore.report.Workbook;
+import boltlore.report.csv.CsvWriter;
+import boltlore.report.json.JsonWriter;
+import boltlore.report.xlsx.XlsxWriter;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** Workbooks as files: XLSX beside each other, their tables as CSV and JSON in a folder each. */
+public final class SheetFormats {
+
+    private SheetFormats() {}
+
+    /** Writes a small workbook to nowhere, so that the first real one finds its libraries loaded. */
+    public static void makeReady() {
+        TableBuilder table =
+                Table.named("ready").columns(Column.text("text", "Text"), Column.decimal("figure", "Figure", 2));
+        table.row().put("text", "-").put("figure", BigDecimal.ONE);
+        table.total("sum", "Sum").sum("figure", BigDecimal.ONE);
+        of(List.of(Workbook.of("ready", "Ready")
+                .page(Page.named("Ready")
+                        .title("Ready")
+                        .note("-")
+                        .add(table)
+                        .charts(new BarChart("-", "-", "ready", "text", "figure")))
+                .build()));
+    }
+
+    public static List<SheetFile> of(List<Workbook> workbooks) {
+        return ofEach(workbooks.stream()
+                .<Supplier<Workbook>>map(workbook -> () -> workbook)
+                .toList());
+    }
+
+    /** Makes each workbook, writes it and lets it go, several at once. */
+    public static List<SheetFile> ofEach(List<Supplier<Workbook>> workbooks) {
+        List<Written> all = workbooks.parallelStream()
+                .map(Supplier::get)
+                .map(SheetFormats::written)
+                .toList();
+        List<SheetFile> files = new ArrayList<>();
+        all.forEach(written -> files.addAll(written.books()));
+        all.forEach(written -> files.addAll(written.tables()));
+        return files;
+    }
+
+    private static Written written(Workbook workbook) {
+        List<SheetFile> tables = new ArrayList<>();
+        new CsvWriter().write(workbook).forEach(file -> tables.add(file.under("csv")));
+        new JsonWriter().write(workbook).forEach(file -> tables.add(file.under("json")));
+        return new Written(new XlsxWriter().write(workbook), tables);
+    }
+
+    private record Written(List<SheetFile> books, List<SheetFile> tables) {}
+}

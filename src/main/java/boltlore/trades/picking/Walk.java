@@ -1,0 +1,67 @@
+package boltlore.trades.picking;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The way through the stores: aisle by aisle, up the bays of one and down those of the next, so that nobody walks an
+ * aisle back empty-handed. Whether an aisle is walked up or down depends on its place in the workshop's list alone.
+ */
+public final class Walk {
+
+    private static final Comparator<Bin> ACROSS_THE_BAY = Comparator.comparing(
+                    (Bin bin) -> bin.across().get(0))
+            .thenComparing(bin -> bin.across().get(1))
+            .thenComparing(bin -> bin.across().get(2));
+
+    private final List<String> aisles;
+    private final Map<String, Optional<Bin>> onTheWay = new ConcurrentHashMap<>();
+
+    public Walk(List<String> aisles) {
+        this.aisles = aisles;
+    }
+
+    /** Order of bins as they are passed; a bin that is not written as one, or in an aisle not listed, comes last. */
+    public Comparator<String> order() {
+        return (left, right) -> {
+            Optional<Bin> here = onTheWay(left);
+            Optional<Bin> there = onTheWay(right);
+            if (here.isPresent() && there.isPresent()) {
+                return compare(here.get(), there.get());
+            }
+            return here.isPresent() || there.isPresent()
+                    ? Boolean.compare(there.isPresent(), here.isPresent())
+                    : strays(left, right);
+        };
+    }
+
+    /** Whether the bin lies on the way: written as one, in an aisle of the list. */
+    public boolean passes(String bin) {
+        return onTheWay(bin).isPresent();
+    }
+
+    /** Read once, for sorting asks many times. */
+    private Optional<Bin> onTheWay(String bin) {
+        return onTheWay.computeIfAbsent(bin, text -> Bin.written(text).filter(read -> aisles.contains(read.aisle())));
+    }
+
+    private int compare(Bin left, Bin right) {
+        int aisle = aisles.indexOf(left.aisle());
+        int byAisle = Integer.compare(aisle, aisles.indexOf(right.aisle()));
+        if (byAisle != 0) {
+            return byAisle;
+        }
+        int upwards = Integer.compare(left.bay(), right.bay());
+        int byBay = aisle % 2 == 0 ? upwards : -upwards;
+        return byBay != 0 ? byBay : ACROSS_THE_BAY.compare(left, right);
+    }
+
+    /** A part without any bin comes after those whose bin is only odd. */
+    private static int strays(String left, String right) {
+        int byNone = Boolean.compare(left.isEmpty(), right.isEmpty());
+        return byNone != 0 ? byNone : left.compareTo(right);
+    }
+}

@@ -1,0 +1,103 @@
+package boltlore.trades.shipping;
+
+import boltlore.catalogue.Customs;
+import boltlore.measure.Digits;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Groups what is sent by customs code and origin. The customs value is the price paid or payable (transaction value,
+ * Article 1 of the WTO agreement on customs valuation): extras at their own price, the kit's price shared out by cost, with
+ * the {@linkplain LargestRemainder largest remainder method}, so that the lines add up to what the customer pays. No cost
+ * stands in a line, only its share of the price.
+ */
+final class CustomsMaker {
+
+    private final SellingPrice price;
+    private final PieceCosts costs;
+
+    private CustomsMaker(SellingPrice price, PieceCosts costs) {
+        this.price = price;
+        this.costs = costs;
+    }
+
+    /** By code, then by origin; goods without a code first. */
+    static List<CustomsLine> of(List<Goods> goods, SellingPrice price, PieceCosts costs) {
+        return new CustomsMaker(price, costs).lines(groups(goods));
+    }
+
+    private List<CustomsLine> lines(List<List<Goods>> groups) {
+        List<BigDecimal> weights = groups.stream().map(this::weight).toList();
+        List<BigDecimal> shares = SellingPrice.shares(price.kit(), weights, price.currency());
+        List<CustomsLine> lines = new ArrayList<>();
+        for (int i = 0; i < groups.size(); i++) {
+            lines.add(line(groups.get(i), shares.get(i)));
+        }
+        return List.copyOf(lines);
+    }
+
+    private static List<List<Goods>> groups(List<Goods> goods) {
+        SortedMap<String, List<Goods>> groups = new TreeMap<>();
+        goods.forEach(each ->
+                groups.computeIfAbsent(key(each), key -> new ArrayList<>()).add(each));
+        return List.copyOf(groups.values());
+    }
+
+    private static String key(Goods goods) {
+        return Tariff.digits(hs(goods)) + " " + origin(goods);
+    }
+
+    private static String hs(Goods goods) {
+        Customs customs = goods.part() == null ? null : goods.part().customs();
+        return customs == null ? "" : customs.hs();
+    }
+
+    private static String origin(Goods goods) {
+        Customs customs = goods.part() == null ? null : goods.part().customs();
+        return customs == null ? "" : customs.origin();
+    }
+
+    private BigDecimal weight(List<Goods> group) {
+        return group.stream()
+                .filter(goods -> goods.extra() == null)
+                .map(costs::of)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private CustomsLine line(List<Goods> group, BigDecimal share) {
+        BigDecimal pieces =
+                sum(group.stream().filter(goods -> !goods.measured()).map(Goods::packed));
+        BigDecimal netKg = sum(group.stream().map(goods -> goods.kg(goods.packed())));
+        Goods first = group.get(0);
+        BigDecimal value = share.add(extras(group));
+        return new CustomsLine(hs(first), origin(first), group, pieces, measured(group), netKg, value);
+    }
+
+    /** Equal extras are in one group and have one price together. */
+    private BigDecimal extras(List<Goods> group) {
+        return sum(group.stream()
+                .map(Goods::extra)
+                .filter(Objects::nonNull)
+                .distinct()
+                .map(extra -> price.extras().getOrDefault(extra, BigDecimal.ZERO)));
+    }
+
+    private static List<String> measured(List<Goods> group) {
+        SortedMap<String, BigDecimal> sums = new TreeMap<>();
+        group.stream()
+                .filter(Goods::measured)
+                .forEach(goods -> sums.merge(goods.unit(), goods.packed(), BigDecimal::add));
+        return sums.entrySet().stream()
+                .map(sum -> Digits.plain(sum.getValue()) + " " + sum.getKey())
+                .toList();
+    }
+
+    private static BigDecimal sum(Stream<BigDecimal> all) {
+        return all.reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}

@@ -1,0 +1,35 @@
+package boltlore.trades.shipping;
+
+import boltlore.catalogue.Shipping;
+import java.util.List;
+
+/**
+ * How and where crates travel.
+ *
+ * @param to countries beyond the consignor's, the destination last (ISO 3166 alpha-2); empty where nobody has said
+ */
+public record Route(By by, List<String> to) {
+
+    public Route {
+        to = List.copyOf(to);
+    }
+
+    /** Whether a border is crossed; one that nobody has spoken of is taken to be. */
+    public boolean crossesBorder(Shipping shipping) {
+        return to.isEmpty()
+                || to.stream()
+                        .anyMatch(
+                                country -> !country.equals(shipping.consignor().country()));
+    }
+
+    /** Whether customs papers are asked for: a country outside the union of customs is on the way. */
+    public boolean leavesUnion(Shipping shipping) {
+        List<String> union = shipping.customsUnion();
+        boolean within = union.contains(shipping.consignor().country());
+        return crossesBorder(shipping) && !(within && !to.isEmpty() && union.containsAll(to));
+    }
+
+    public String destination() {
+        return to.isEmpty() ? "" : to.get(to.size() - 1);
+    }
+}

@@ -1,0 +1,56 @@
+package boltlore.trades.shipping;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Workshop;
+import boltlore.order.Extra;
+import boltlore.order.Order;
+import boltlore.trades.picking.HeldBack;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * One order's kit in its crates.
+ *
+ * @param crates in fitting order
+ * @param tooLarge what goes into no crate of the workshop
+ * @param heldBack what is not packed until the order decides on brackets that carry nothing
+ * @param customs lines that add up to the price
+ */
+public record Shipment(
+        Bill bill,
+        Workshop workshop,
+        Shipping shipping,
+        Route route,
+        List<Crate> crates,
+        List<Packed> tooLarge,
+        List<HeldBack> heldBack,
+        List<CustomsLine> customs,
+        SellingPrice price) {
+
+    public Order order() {
+        return bill.order();
+    }
+
+    public BigDecimal netKg() {
+        return crates.stream().map(Crate::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    public BigDecimal grossKg() {
+        return crates.stream().map(Crate::grossKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Outer volume of all crates in litres. */
+    public BigDecimal outerLitres() {
+        return crates.stream().map(crate -> crate.type().outside().litres()).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    public List<DangerousGoods> dangerous() {
+        return DangerousGoods.of(crates);
+    }
+
+    /** Extras that are none of our crates' business. */
+    public List<Extra> byCustomer() {
+        return order().extra().stream().filter(Extra::suppliedByCustomer).toList();
+    }
+}

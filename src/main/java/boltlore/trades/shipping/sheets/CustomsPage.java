@@ -1,0 +1,128 @@
+package boltlore.trades.shipping.sheets;
+
+import boltlore.catalogue.Consignor;
+import boltlore.order.Order;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.RowBuilder;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import boltlore.trades.shipping.CustomsLine;
+import boltlore.trades.shipping.Goods;
+import boltlore.trades.shipping.Shipment;
+import boltlore.trades.shipping.Tariff;
+import boltlore.trades.shipping.Told;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Goods by customs code and origin with their values, for the broker. */
+final class CustomsPage {
+
+    private static final int NAMED = 3;
+
+    private static final String VALUES =
+            "Each extra stands at its own price; the price of the kit is shared out over its lines so that they add up to it"
+                    + " exactly (largest remainder method). Spares are counted in the pieces and in the mass, and carry no"
+                    + " value of their own. Freight and insurance to the border are not in it.";
+
+    private static final String QUOTED =
+            "The values add up to the price paid or payable (transaction value): the quotation's price of kit and extras,"
+                    + " after discount and without tax.";
+
+    private static final String BILLED =
+            "The values add up to the price paid or payable (transaction value): the selling price of kit and extras in the"
+                    + " costed bill, without tax.";
+
+    private static final String CHECKED =
+            "A customs broker or a trained person checks codes, origins, values and whether the kit is declared as a set,"
+                    + " and signs the declaration. Six digits are common to all countries; what follows is national.";
+
+    private CustomsPage() {}
+
+    static PageBuilder of(Shipment shipment, String footer) {
+        return Page.named("Customs lines")
+                .footer(footer)
+                .title("Customs lines, draft")
+                .add(head(shipment))
+                .add(table(shipment))
+                .note(shipment.price().quoted() ? QUOTED : BILLED)
+                .note(VALUES)
+                .caution("Draft", CHECKED)
+                .signatures("Checked by (trained person)");
+    }
+
+    private static ParticularsBuilder head(Shipment shipment) {
+        Order order = shipment.order();
+        Consignor consignor = shipment.shipping().consignor();
+        ParticularsBuilder says = Particulars.named("customs")
+                .say("consignor", "Consignor", String.join(", ", consignor.address()) + ", " + consignor.country())
+                .say("order", "Order", order.name())
+                .say("consignee", "Consignee", order.partner().isEmpty() ? order.customer() : order.partner())
+                .leave("address", "Its address")
+                .say("crates", "Packages", shipment.crates().size() + ", gross " + Told.kg(shipment.grossKg()));
+        boolean asked = shipment.route().leavesUnion(shipment.shipping());
+        return says.say("asked", "Customs papers", asked ? "asked for" : "not asked for within the union of customs");
+    }
+
+    private static TableBuilder table(Shipment shipment) {
+        TableBuilder table =
+                Table.named("customs-lines").columns(columns(shipment.price().currency()));
+        shipment.customs().forEach(line -> fill(table.row(), line));
+        table.total("total", "All lines")
+                .sum("net", sum(shipment))
+                .sum("value", shipment.price().total());
+        return table;
+    }
+
+    private static Column[] columns(Currency currency) {
+        return new Column[] {
+            Column.text("hs", "HS code").atMost(12),
+            Column.text("origin", "Origin").atMost(8),
+            Column.text("goods", "Goods").atMost(42),
+            Column.quantity("pieces", "Pieces"),
+            Column.text("measured", "And").atMost(10),
+            Column.decimal("net", "Net", 2).in("kg"),
+            Column.money("value", "Value", currency)
+        };
+    }
+
+    private static BigDecimal sum(Shipment shipment) {
+        return shipment.customs().stream().map(CustomsLine::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static void fill(RowBuilder row, CustomsLine line) {
+        row.put("hs", line.hs().isEmpty() ? "not known" : line.hs())
+                .put("origin", line.origin().isEmpty() ? "–" : line.origin())
+                .put("goods", goods(line))
+                .put("measured", String.join(", ", line.measured()))
+                .put("net", line.netKg())
+                .put("value", line.value());
+        if (line.pieces().signum() != 0) {
+            row.put("pieces", line.pieces());
+        }
+    }
+
+    /** The heading's own words where it is among the usual ones, and the heaviest goods. */
+    private static String goods(CustomsLine line) {
+        List<String> names = line.goods().stream()
+                .sorted(Comparator.comparing((Goods goods) -> goods.kg(goods.packed()))
+                        .reversed())
+                .map(CustomsPage::name)
+                .distinct()
+                .toList();
+        String heading =
+                Tariff.of(line.hs()).map(tariff -> tariff.says() + ": ").orElse("");
+        String more = names.size() > NAMED ? " and " + (names.size() - NAMED) + " more" : "";
+        return heading + names.stream().limit(NAMED).collect(Collectors.joining("; ")) + more;
+    }
+
+    private static String name(Goods goods) {
+        return goods.part() == null ? goods.name() : goods.part().name().english();
+    }
+}

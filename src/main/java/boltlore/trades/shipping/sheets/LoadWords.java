@@ -1,0 +1,34 @@
+package boltlore.trades.shipping.sheets;
+
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.OwnCrate;
+import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Workshop;
+import boltlore.report.Phrases;
+import boltlore.trades.shipping.Crate;
+import boltlore.trades.shipping.Load;
+
+/** What is in a crate, in a few words of one language. */
+record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases phrases) {
+
+    /** 'Rear bay, Drive unit'; of dangerous goods with the UN number. */
+    String of(Load load) {
+        String own = shipping.ownCrate(load.bag())
+                .map(OwnCrate::says)
+                .map(says -> says.in(language))
+                .orElse("");
+        String first = load.extras() ? phrases.say("extras") : stage(load.stage());
+        String words = own.isEmpty() ? first : first + ", " + own;
+        return load.dangerous() ? words + " (" + load.un() + ")" : words;
+    }
+
+    private String stage(String name) {
+        return name.isEmpty() ? phrases.say("allStages") : workshop.stageSays(name, language);
+    }
+
+    /** Outer size: '1236 × 836 × 745'. */
+    static String outside(Crate crate) {
+        EnvelopeMm size = crate.type().outside();
+        return size.length() + " × " + size.width() + " × " + size.height();
+    }
+}

@@ -1,0 +1,25 @@
+package boltlore.trades.testing.written;
+
+import boltlore.faults.Outcome;
+import boltlore.trades.testing.Reading;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * What stands in one file of readings that belong to one order.
+ *
+ * @param file as the user named it
+ * @param order name of the order
+ * @param revision of the catalogue that the limits were printed from
+ */
+public record TestRecord(String file, String order, String revision, List<Reading> readings) {
+
+    public TestRecord {
+        readings = List.copyOf(readings);
+    }
+
+    /** Reads a file, CSV or JSON; one that holds several orders gives several records. */
+    public static Outcome<List<TestRecord>> read(Path file) {
+        return RecordFile.read(file);
+    }
+}

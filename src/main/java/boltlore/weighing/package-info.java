@@ -1,5 +1,0 @@
-/** What a converted vehicle weighs on its axles, before and after, against its limits. Knows no sheet. */
-@NullMarked
-package boltlore.weighing;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Tests of charging and export power. */
-@NullMarked
-package boltlore.charging;
-
-import org.jspecify.annotations.NullMarked;

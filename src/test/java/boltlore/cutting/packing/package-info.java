@@ -1,5 +1,0 @@
-/** Packing against open data with proven optima, against trying all ways, and against its laws. */
-@NullMarked
-package boltlore.cutting.packing;
-
-import org.jspecify.annotations.NullMarked;

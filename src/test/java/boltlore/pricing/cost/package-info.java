@@ -1,5 +1,0 @@
-/** Tests of what kits cost in full, how long they take and what is quoted. */
-@NullMarked
-package boltlore.pricing.cost;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Tests of costs, prices, lead times, what is to buy and what is to make. */
-@NullMarked
-package boltlore.pricing;
-
-import org.jspecify.annotations.NullMarked;

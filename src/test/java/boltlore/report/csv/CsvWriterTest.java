@@ -1,0 +1,103 @@
+package boltlore.report.csv;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.SheetFile;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import boltlore.report.Workbook;
+import boltlore.report.WorkedExample;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CsvWriterTest {
+
+    /** The characters are those of OWASP's page 'CSV Injection'. */
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"})
+    void text_that_a_spreadsheet_would_take_for_a_formula_gets_an_apostrophe(String text) {
+        assertThat(field(text)).startsWith(text.startsWith("\r") ? "\"'" : "'").contains(text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1=1", "a+b", "B-100", "a@b", " =1"})
+    void text_that_only_holds_such_a_character_stays_as_it_is(String text) {
+        assertThat(field(text)).isEqualTo(text);
+    }
+
+    @Test
+    void a_negative_number_is_a_number() {
+        TableBuilder table = Table.named("list").columns(Column.decimal("kg", "Mass", 1));
+        table.row().put("kg", new BigDecimal("-2.50"));
+        assertThat(new String(CsvWriter.bytes(table.build()), StandardCharsets.UTF_8))
+                .isEqualTo("Mass\r\n-2.50\r\n");
+    }
+
+    /** RFC 4180, section 2, rules 6 and 7. */
+    @Test
+    void commas_quotes_and_line_breaks_stand_in_quotes_and_quotes_are_doubled() {
+        assertThat(field("a,b")).isEqualTo("\"a,b\"");
+        assertThat(field("6\" pipe")).isEqualTo("\"6\"\" pipe\"");
+        assertThat(field("two\nlines")).isEqualTo("\"two\nlines\"");
+    }
+
+    @Test
+    void a_table_with_sub_totals_says_what_each_row_is_and_of_which_group() {
+        List<String> lines = lines("bill-bill.csv");
+        assertThat(lines.get(0)).startsWith("Row,Group,Part number,Name,");
+        assertThat(lines.get(1)).startsWith("group,Drive unit,");
+        assertThat(lines.get(2)).startsWith("row,Drive unit,DU-100,\"Drive unit, 80 kW, with reduction gear\",buy,1,");
+        assertThat(lines.get(lines.size() - 1)).startsWith("total,Kit,").contains(",6384.14,");
+    }
+
+    @Test
+    void a_plain_table_has_its_columns_only() {
+        TableBuilder table = Table.named("list").columns(Column.text("part", "Part"));
+        table.row().put("part", "B-100");
+        assertThat(new String(CsvWriter.bytes(table.build()), StandardCharsets.UTF_8))
+                .isEqualTo("Part\r\nB-100\r\n");
+    }
+
+    @Test
+    void tables_of_one_name_on_two_pages_become_two_files() {
+        Workbook workbook = Workbook.of("picking", "Picking list")
+                .page(Page.named("Front").add(bag()))
+                .page(Page.named("Rear").add(bag()))
+                .build();
+        assertThat(new CsvWriter().write(workbook))
+                .extracting(SheetFile::name)
+                .containsExactly("picking-bag.csv", "picking-bag-2.csv");
+    }
+
+    @Test
+    void two_runs_give_the_same_bytes() {
+        List<SheetFile> first = new CsvWriter().write(WorkedExample.workbook());
+        List<SheetFile> second = new CsvWriter().write(WorkedExample.workbook());
+        assertThat(first).hasSameSizeAs(second);
+        for (int i = 0; i < first.size(); i++) {
+            assertThat(first.get(i).content()).isEqualTo(second.get(i).content());
+        }
+    }
+
+    private static String field(String text) {
+        return CsvField.of(text);
+    }
+
+    private static TableBuilder bag() {
+        return Table.named("bag").columns(Column.text("part", "Part"));
+    }
+
+    private static List<String> lines(String file) {
+        return new CsvWriter()
+                .write(WorkedExample.workbook()).stream()
+                        .filter(each -> each.name().equals(file))
+                        .flatMap(each -> new String(each.content(), StandardCharsets.UTF_8).lines())
+                        .toList();
+    }
+}

@@ -1,0 +1,103 @@
+package boltlore.report.xlsx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.report.BulkExample;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.PrintSetup;
+import boltlore.report.PrintSetup.PageCount;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import boltlore.report.Workbook;
+import boltlore.report.WorkedExample;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class XlsxPrintTest {
+
+    private static final String FIRST = "xl/worksheets/sheet1.xml";
+    private static final String SECOND = "xl/worksheets/sheet2.xml";
+    private static final String BOOK = "xl/workbook.xml";
+
+    @Test
+    void a_page_prints_on_a4_fitted_to_the_width_and_as_long_as_it_gets() {
+        Opened opened = Opened.of(WorkedExample.workbook());
+        assertThat(opened.find(FIRST, "//pageSetup/@paperSize")).containsExactly("9");
+        assertThat(opened.find(FIRST, "//pageSetUpPr/@fitToPage")).containsExactly("1");
+        assertThat(opened.find(FIRST, "//pageSetup/@fitToWidth")).containsExactly("1");
+        assertThat(opened.find(FIRST, "//pageSetup/@fitToHeight")).containsExactly("0");
+    }
+
+    @Test
+    void a_page_stands_upright_unless_it_is_turned() {
+        Opened opened = Opened.of(WorkedExample.workbook());
+        assertThat(opened.find(FIRST, "//pageSetup/@orientation")).containsExactly("portrait");
+        assertThat(opened.find(SECOND, "//pageSetup/@orientation")).containsExactly("landscape");
+    }
+
+    @Test
+    void each_sheet_says_which_page_it_is_of_how_many_in_its_own_language() {
+        PageBuilder german = Page.named("Eins")
+                .title("Eins")
+                .print(PrintSetup.PORTRAIT.withCount(new PageCount("Seite ", " von ")))
+                .footer("Schrauben & Muttern");
+        Opened opened = Opened.of(Workbook.of("list", "List").page(german).build());
+        assertThat(opened.find(FIRST, "//oddFooter")).containsExactly("&L&8 Schrauben && Muttern&R&8 Seite &P von &N");
+        assertThat(Opened.of(WorkedExample.workbook()).find(FIRST, "//oddFooter"))
+                .allMatch(footer -> footer.endsWith("Page &P of &N"));
+    }
+
+    @Nested
+    class The_heading_row {
+
+        @Test
+        void is_repeated_on_every_sheet_and_stays_in_view_with_the_columns_that_were_asked_for() {
+            Opened opened = Opened.of(BulkExample.workbooks().get(0));
+            assertThat(opened.find(BOOK, "//definedName[@name='_xlnm.Print_Titles' and @localSheetId='1']"))
+                    .containsExactly("'Bill'!$1:$1");
+            assertThat(opened.find(SECOND, "//pane/@ySplit")).containsExactly("1");
+            assertThat(opened.find(SECOND, "//pane/@xSplit")).containsExactly("3");
+            assertThat(opened.find(SECOND, "//pane/@topLeftCell")).containsExactly("D2");
+        }
+
+        @Test
+        void is_not_repeated_above_a_second_long_table_that_has_another_one() {
+            assertThat(titlesWithSecondTableOf(16)).isEmpty();
+        }
+
+        @Test
+        void is_repeated_where_the_second_table_is_short() {
+            assertThat(titlesWithSecondTableOf(15)).hasSize(1);
+        }
+
+        @Test
+        void is_not_frozen_so_far_down_that_no_row_is_left_to_scroll() {
+            PageBuilder page = Page.named("One");
+            for (int i = 0; i < 10; i++) {
+                page.heading("Heading " + i);
+            }
+            page.add(list("list", 3, 3));
+            Opened opened = Opened.of(Workbook.of("list", "List").page(page).build());
+            assertThat(opened.find(FIRST, "//pane")).isEmpty();
+        }
+
+        private Iterable<String> titlesWithSecondTableOf(int rows) {
+            PageBuilder page = Page.named("One").add(list("first", 4, 50)).add(list("second", 2, rows));
+            Opened opened = Opened.of(Workbook.of("list", "List").page(page).build());
+            return opened.find(BOOK, "//definedName[@name='_xlnm.Print_Titles']");
+        }
+    }
+
+    private static TableBuilder list(String name, int columns, int rows) {
+        TableBuilder table = Table.named(name);
+        for (int i = 0; i < columns; i++) {
+            table.columns(Column.text("c" + i, "Column " + i));
+        }
+        for (int i = 0; i < rows; i++) {
+            table.row().put("c0", "Part " + i);
+        }
+        return table;
+    }
+}

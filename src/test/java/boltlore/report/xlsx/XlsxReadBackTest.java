@@ -1,0 +1,108 @@
+package boltlore.report.xlsx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.report.BulkExample;
+import boltlore.report.Page;
+import boltlore.report.Workbook;
+import boltlore.report.WorkedExample;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class XlsxReadBackTest {
+
+    static Stream<Workbook> workbooks() {
+        return Stream.concat(Stream.of(WorkedExample.workbook()), BulkExample.workbooks().stream());
+    }
+
+    @ParameterizedTest
+    @MethodSource("workbooks")
+    @DisplayName("Another reader finds every cell, formula cells with the core's own result")
+    void another_reader_finds_every_cell(Workbook workbook) throws IOException {
+        List<List<ReadBack.ReadCell>> sheets = ReadBack.sheets(Opened.bytes(workbook));
+        assertThat(sheets).hasSameSizeAs(workbook.pages());
+        for (int i = 0; i < sheets.size(); i++) {
+            assertThat(sheets.get(i).stream().map(ReadBack.ReadCell::value))
+                    .containsExactlyElementsOf(CellsInOrder.of(workbook.pages().get(i)));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"})
+    void text_that_looks_like_a_formula_is_text_and_stays_so_when_someone_edits_it(String text) throws IOException {
+        XSSFCell cell = firstCell(text);
+        assertThat(cell.getCellType()).isEqualTo(org.apache.poi.ss.usermodel.CellType.STRING);
+        assertThat(cell.getCellStyle().getQuotePrefixed()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1=1", "B-100", " =1", "a@b"})
+    void text_that_only_holds_such_a_character_is_not_marked(String text) throws IOException {
+        assertThat(firstCell(text).getCellStyle().getQuotePrefixed()).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a\u0000b", "a\u0001b", "a\u001bb", "a\uD800b", "a\uFFFEb", "a\u000Bb", "a\rb"})
+    void a_character_that_xml_forbids_does_not_break_the_file(String text) throws IOException {
+        assertThat(firstCell(text).getStringCellValue()).isEqualTo("a\uFFFDb");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a<b>&\"'c", "two\nlines", "_x0041_", "é 漢 \uD83D\uDE9A", "  blanks  "})
+    void every_other_character_comes_back_as_it_was(String text) throws IOException {
+        assertThat(firstCell(text).getStringCellValue()).isEqualTo(text);
+    }
+
+    @Test
+    void cells_of_one_look_share_one_style() throws IOException {
+        try (XSSFWorkbook read = read(BulkExample.workbooks().get(0))) {
+            assertThat(read.getNumCellStyles()).isLessThan(40);
+        }
+    }
+
+    @Test
+    void a_page_name_from_a_catalogue_becomes_a_name_that_a_sheet_may_bear() throws IOException {
+        Workbook workbook = Workbook.of("list", "List")
+                .page(Page.named("Bag 1/2: [front]?*\\ and a very long tail of words")
+                        .title("a"))
+                .page(Page.named("Bag 1/2: [front]?*\\ and a very long tail of signs")
+                        .title("b"))
+                .page(Page.named("History").title("c"))
+                .page(Page.named("'quoted'").title("d"))
+                .build();
+        try (XSSFWorkbook read = read(workbook)) {
+            Iterable<String> names =
+                    Stream.of(0, 1, 2, 3).map(read::getSheetName).toList();
+            assertThat(names)
+                    .containsExactly(
+                            "Bag 1-2- -front---- and a very ",
+                            "Bag 1-2- -front---- and a v (2)",
+                            "History (2)",
+                            "-quoted-");
+        }
+    }
+
+    private static XSSFCell firstCell(String text) throws IOException {
+        Workbook workbook = Workbook.of("list", "List")
+                .page(Page.named("One").heading(text))
+                .build();
+        try (XSSFWorkbook read = read(workbook)) {
+            XSSFSheet sheet = read.getSheetAt(0);
+            return sheet.getRow(0).getCell(0);
+        }
+    }
+
+    private static XSSFWorkbook read(Workbook workbook) throws IOException {
+        return new XSSFWorkbook(new ByteArrayInputStream(Opened.bytes(workbook)));
+    }
+}

@@ -1,0 +1,120 @@
+package boltlore.report.xlsx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.report.BulkExample;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import boltlore.report.Workbook;
+import boltlore.report.WorkedExample;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class XlsxWidthTest {
+
+    @Test
+    void figures_get_the_room_they_need_however_wide_the_page_gets() {
+        Workbook workbook = Workbook.of("list", "List")
+                .page(Page.named("One").add(figures(30, new BigDecimal("123456789.12"))))
+                .build();
+        assertThat(widths(workbook, 1)).hasSize(30).allMatch(width -> width >= 13);
+    }
+
+    @Test
+    void a_page_is_as_wide_as_the_sheet_whether_its_table_is_or_not() {
+        assertThat(total(WorkedExample.workbook(), 1)).isBetween(GridMaker.PORTRAIT - 0.5, GridMaker.PORTRAIT + 0.5);
+        assertThat(total(WorkedExample.workbook(), 2)).isBetween(GridMaker.LANDSCAPE - 0.5, GridMaker.LANDSCAPE + 0.5);
+    }
+
+    @Test
+    void a_bill_of_24_columns_prints_no_smaller_than_six_points() {
+        assertThat(total(BulkExample.workbooks().get(0), 2))
+                .isLessThanOrEqualTo(GridMaker.LANDSCAPE * GridMaker.WIDEST + 1);
+    }
+
+    @Test
+    void a_second_table_spans_columns_of_the_first_so_that_its_figures_have_room() {
+        Workbook workbook = Workbook.of("list", "List")
+                .page(Page.named("One")
+                        .add(figures(12, new BigDecimal("1.1")))
+                        .add(Table.named("sums").columns(Column.decimal("sum", "Sum", 2), Column.text("text", "Text")))
+                        .add(wide()))
+                .build();
+        Opened opened = Opened.of(workbook);
+        assertThat(opened.find("xl/worksheets/sheet1.xml", "//mergeCell/@ref")).isNotEmpty();
+    }
+
+    @Test
+    void a_row_is_as_high_as_its_longest_cell_has_lines() {
+        TableBuilder table = Table.named("list").columns(Column.text("a", "A").atMost(10), Column.text("b", "B"));
+        table.row().put("a", "one");
+        table.row().put("a", "one two three four five six seven eight nine ten");
+        Page page = Page.named("One")
+                .add(figures(14, new BigDecimal("1000000.5")))
+                .add(table)
+                .build();
+        List<LaidRow> rows = PageLayout.of(page).rows();
+        double shortRow = rows.get(rows.size() - 2).height();
+        assertThat(rows.get(rows.size() - 1).height()).isGreaterThan(shortRow * 1.5);
+    }
+
+    @Test
+    void a_short_text_of_two_lines_makes_its_row_higher_than_one_of_one_line() {
+        TableBuilder table = Table.named("list").columns(Column.text("a", "A name with room"));
+        table.row().put("a", "a, b");
+        table.row().put("a", "a,\nb");
+        List<LaidRow> rows = PageLayout.of(Page.named("One").add(table).build()).rows();
+        assertThat(rows.get(rows.size() - 1).height())
+                .isGreaterThan(rows.get(rows.size() - 2).height());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "0.00", "0.05", "-0.5", "7", "-12", "1234.50", "1E+3", "99999999999999999999.125"})
+    void a_number_is_as_wide_as_its_plain_digits(BigDecimal number) {
+        assertThat(Type.width(number)).isEqualTo(Type.width(number.toPlainString()));
+        assertThat(Type.letters(number)).isEqualTo(number.toPlainString().length());
+    }
+
+    @Test
+    void a_text_runs_as_wide_as_its_letters_not_as_their_number() {
+        assertThat(Type.width("illicit")).isLessThan(Type.width("WAGMMOW"));
+        assertThat(Type.width("0123456789")).isEqualTo(10);
+        assertThat(Type.lines("one two three", 100)).isEqualTo(1);
+        assertThat(Type.lines("one two three", 5)).isEqualTo(3);
+        assertThat(Type.lines("", 4)).isEqualTo(1);
+        assertThat(Type.lines("two\nlines", 100)).isEqualTo(2);
+    }
+
+    private static TableBuilder figures(int columns, BigDecimal figure) {
+        TableBuilder table = Table.named("figures");
+        for (int i = 0; i < columns; i++) {
+            table.columns(Column.decimal("c" + i, "C", 2));
+        }
+        for (int i = 0; i < columns; i++) {
+            table.row().put("c" + i, figure);
+        }
+        return table;
+    }
+
+    private static TableBuilder wide() {
+        TableBuilder table = Table.named("wide").columns(Column.decimal("sum", "Sum", 2), Column.text("t", "T"));
+        table.row().put("sum", new BigDecimal("123456789012345.12")).put("t", "text");
+        return table;
+    }
+
+    private static double total(Workbook workbook, int sheet) {
+        return widths(workbook, sheet).stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    private static List<Double> widths(Workbook workbook, int sheet) {
+        Stream<String> widths =
+                Opened.of(workbook).find("xl/worksheets/sheet" + sheet + ".xml", "//col/@width").stream();
+        return widths.map(Double::valueOf).toList();
+    }
+}

@@ -1,5 +1,0 @@
-/** Tests of the csv writer on the worked example and on text that means harm. */
-@NullMarked
-package boltlore.sheets.csv;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** Tests of the json writer on the worked example and on text that means harm. */
-@NullMarked
-package boltlore.sheets.json;
-
-import org.jspecify.annotations.NullMarked;

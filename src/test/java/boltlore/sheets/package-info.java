@@ -1,5 +1,0 @@
-/** Tests of the sheet model on one worked example; the writers' tests read the same example back. */
-@NullMarked
-package boltlore.sheets;
-
-import org.jspecify.annotations.NullMarked;

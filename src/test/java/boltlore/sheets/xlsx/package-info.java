@@ -1,5 +1,0 @@
-/** Tests of the xlsx writer on the worked example and on text that means harm. */
-@NullMarked
-package boltlore.sheets.xlsx;
-
-import org.jspecify.annotations.NullMarked;

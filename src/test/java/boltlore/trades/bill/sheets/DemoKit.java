@@ -1,0 +1,61 @@
+package boltlore.trades.bill.sheets;
+
+import boltlore.bill.Bill;
+import boltlore.bill.BillMaker;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.order.json.OrderReader;
+import boltlore.report.Workbook;
+import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.OrderResolver;
+import boltlore.resolution.Resolution;
+import boltlore.resolution.Resolver;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.picking.PickingList;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/** A demo order of the shipped catalogue, resolved and made into a bill. */
+public record DemoKit(FamilyPlan plan, Bill bill) {
+
+    private static final Path CATALOG = Path.of("catalog");
+
+    /** Reading takes a moment, so all tests share one catalogue. */
+    private static final Resolver RESOLVER = new Resolver(sound(CatalogueReader.read(CATALOG)));
+
+    public static DemoKit of(String order) {
+        Catalogue catalogue = RESOLVER.catalogue();
+        Path file = CATALOG.resolve("orders").resolve(order.toLowerCase(Locale.ROOT) + ".json");
+        return of(sound(OrderReader.read(file, catalogue)));
+    }
+
+    static DemoKit of(Order order) {
+        Resolution resolution = sound(new OrderResolver(RESOLVER).resolve(order, List.of()));
+        FamilyPlan plan = RESOLVER.plan(order.family());
+        return new DemoKit(plan, BillMaker.of(plan, order, (Resolution.Resolved) resolution));
+    }
+
+    /** The workshop's own workbook. */
+    public Workbook billBook() {
+        return BillWorkbook.of(priced(), PickingList.of(plan, bill));
+    }
+
+    /** The workbook that goes with the kit. */
+    public Workbook contents() {
+        return ContentsWorkbook.of(plan, bill, PickingList.of(plan, bill));
+    }
+
+    public PricedBill priced() {
+        return BillWorkbook.price(bill, plan.catalogue());
+    }
+
+    private static <T> T sound(Outcome<T> outcome) {
+        if (outcome instanceof Outcome.Sound<T> sound) {
+            return sound.value();
+        }
+        throw new IllegalStateException(outcome.faults().toString());
+    }
+}

@@ -1,0 +1,118 @@
+package boltlore.trades.bill.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.bill.Item;
+import boltlore.report.SheetFile;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookWriter;
+import boltlore.report.csv.CsvWriter;
+import boltlore.report.json.JsonWriter;
+import boltlore.report.text.TextWriter;
+import boltlore.report.xlsx.XlsxWriter;
+import boltlore.trades.costing.Price;
+import boltlore.trades.costing.PricedBill;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every part of every written file is searched: cells, comments, hidden sheets, chart caches, properties, styles. */
+@DisplayName("No cost leaks out of the contents list")
+class NoCostTest {
+
+    private static final List<WorkbookWriter> WRITERS =
+            List.of(new XlsxWriter(), new CsvWriter(), new JsonWriter(), new TextWriter(160));
+
+    @ParameterizedTest
+    @ValueSource(strings = {"BL-1001", "BL-1002", "BL-1010", "BL-1011", "BL-1012"})
+    @DisplayName("as an amount of the bill, the currency or a word for money, in any part of any format")
+    void none(String order) {
+        DemoKit kit = DemoKit.of(order);
+
+        assertThat(found(kit.contents(), kit.priced())).isEmpty();
+    }
+
+    @Test
+    @DisplayName("and the same search finds all three in the bill itself")
+    void search_finds() {
+        DemoKit kit = DemoKit.of("BL-1010");
+        Set<String> found = found(kit.billBook(), kit.priced());
+
+        assertThat(found)
+                .anyMatch(leak -> leak.startsWith("bill.xlsx/xl/worksheets/") && leak.endsWith(" 31915.90"))
+                .anyMatch(leak -> leak.startsWith("bill.xlsx/xl/charts/") && leak.endsWith(" 13996.45"))
+                .anyMatch(leak -> leak.startsWith("bill.xlsx/xl/styles") && leak.endsWith(" EUR"))
+                .anyMatch(leak -> leak.startsWith("bill.json") && leak.endsWith(" price"));
+    }
+
+    @Test
+    @DisplayName("in a hidden sheet, a comment or a chart, because there is none")
+    void no_hiding_place() {
+        DemoKit kit = DemoKit.of("BL-1010");
+        List<WrittenPart> parts = new XlsxWriter()
+                .write(kit.contents()).stream().flatMap(WrittenPart::of).toList();
+
+        assertThat(parts)
+                .extracting(WrittenPart::name)
+                .noneMatch(name -> name.contains("comment") || name.contains("chart") || name.contains("external"))
+                .filteredOn(name -> name.contains("/worksheets/sheet"))
+                .hasSize(1);
+        assertThat(parts).noneMatch(part -> part.text().contains("hidden"));
+    }
+
+    private static Set<String> found(Workbook book, PricedBill priced) {
+        Set<String> leaks = new TreeSet<>();
+        for (WorkbookWriter writer : WRITERS) {
+            for (SheetFile file : writer.write(book)) {
+                WrittenPart.of(file).forEach(part -> leaks.addAll(part.leaks(amounts(priced), priced.currency())));
+            }
+        }
+        return leaks;
+    }
+
+    /** All money of the order that is no quantity, thread, strength class or size of a hose by chance. */
+    private static Set<BigDecimal> amounts(PricedBill priced) {
+        Set<BigDecimal> amounts = new TreeSet<>();
+        Stream.of(ofRows(priced), ofExtras(priced), ofTotals(priced))
+                .flatMap(each -> each)
+                .filter(NoCostTest::isTelling)
+                .forEach(amounts::add);
+        priced.bill().all().map(Item::quantity).forEach(amounts::remove);
+        priced.bill().quantities().values().forEach(amounts::remove);
+        return amounts;
+    }
+
+    private static boolean isTelling(BigDecimal amount) {
+        int digits = amount.stripTrailingZeros().scale();
+        return digits > 1 || (digits == 1 && amount.compareTo(new BigDecimal("100")) > 0);
+    }
+
+    private static Stream<BigDecimal> ofRows(PricedBill priced) {
+        return priced.rows().stream()
+                .flatMap(row -> Stream.of(row.unitCost(), row.extended(), row.coating(), row.total()));
+    }
+
+    private static Stream<BigDecimal> ofExtras(PricedBill priced) {
+        return priced.extras().stream().flatMap(extra -> Stream.of(extra.cost(), extra.price()));
+    }
+
+    private static Stream<BigDecimal> ofTotals(PricedBill priced) {
+        Price kit = priced.kitPrice();
+        Stream<BigDecimal> totals = priced.bySubSystem().values().stream()
+                .flatMap(some -> Stream.of(some.own(), some.coating(), some.cost()));
+        return Stream.concat(
+                totals,
+                Stream.of(
+                        kit.cost(),
+                        kit.markUp(),
+                        kit.price(),
+                        priced.totalPrice(),
+                        priced.totals().own()));
+    }
+}

@@ -1,0 +1,108 @@
+package boltlore.trades.charging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Electrics;
+import boltlore.catalogue.Pack;
+import boltlore.checkvalues.CheckRow;
+import boltlore.checkvalues.CheckTable;
+import boltlore.demo.Demo;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@DisplayName("Inlet, cable and pack suit each other, by rules of common practice")
+class InletVoltageTest {
+
+    private static Verdict verdict(String about, String lowest, String highest) {
+        Bill bill = Demo.bill("bl-1002");
+        Electrics electrics = bill.resolved().choices().family().electrics();
+        return Electrician.of(with(electrics, lowest, highest), bill, null, null).others().stream()
+                .filter(judgement -> judgement.about().equals(about))
+                .map(Judgement::verdict)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Electrics with(Electrics all, String lowest, String highest) {
+        Pack pack = all.packs().get(0);
+        Pack changed = new Pack(
+                pack.name(),
+                pack.says(),
+                pack.when(),
+                pack.module(),
+                pack.moduleVolts(),
+                pack.moduleAmpHours(),
+                pack.inSeries(),
+                pack.inParallel(),
+                new BigDecimal(highest),
+                new BigDecimal(lowest),
+                pack.resistanceMilliohm(),
+                pack.usableKwh(),
+                pack.continuousAmps(),
+                pack.chargeAmps());
+        return new Electrics(
+                all.buses(),
+                List.of(changed),
+                all.chargers(),
+                all.inlets(),
+                all.capacitors(),
+                all.resistors(),
+                all.fuses(),
+                all.cables(),
+                all.branches(),
+                all.outlets());
+    }
+
+    static Stream<CheckRow> packAndInlet() {
+        return CheckTable.rows("inlet-facts.csv", "IN-E7");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("packAndInlet")
+    void a_pack_above_its_inlet_is_too_much_and_one_below_the_posts_is_looked_at(CheckRow row) {
+        assertThat(row.text("when")).contains("above the inlet voltage (error)").contains("150 or 200 V (warning");
+        assertThat(verdict("Inlet", "288", "1000")).isEqualTo(Verdict.FINE);
+        assertThat(verdict("Inlet", "288", "1000.1")).isEqualTo(Verdict.TOO_MUCH);
+        assertThat(verdict("DC posts", "200", "403.2")).isEqualTo(Verdict.FINE);
+        assertThat(verdict("DC posts", "199.9", "403.2")).isEqualTo(Verdict.LOOK);
+    }
+
+    @Test
+    @DisplayName("a charger of 7.4 kW gives 7400 W × 0.93 / 288 V = 23.9 A to the empty pack")
+    void charge_current() {
+        assertThat(Electrician.of(
+                                Demo.bill("bl-1002")
+                                        .resolved()
+                                        .choices()
+                                        .family()
+                                        .electrics(),
+                                Demo.bill("bl-1002"),
+                                null,
+                                null)
+                        .others())
+                .anySatisfy(judgement -> assertThat(judgement.says())
+                        .isEqualTo("The charger gives up to 23.9 A to the empty pack, which takes 117 A."));
+    }
+
+    static Stream<CheckRow> looseCable() {
+        return CheckTable.rows("inlet-facts.csv", "IN-E11");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("looseCable")
+    void a_loose_cable_below_the_charger_limits_charging_and_says_so(CheckRow row) {
+        assertThat(row.text("expected_message_in_plain_words"))
+                .isEqualTo("charging is limited to what the cable code allows");
+        Bill bill = Demo.bill("bl-1002");
+        Charging charging = Electrician.of(bill.resolved().choices().family().electrics(), bill, null, CableCode.A20);
+
+        assertThat(charging.ac().get(0).chain().whatLimits()).isEqualTo("The cable limits the current to 20 A.");
+        assertThat(charging.stops()).isFalse();
+    }
+}

@@ -1,0 +1,129 @@
+package boltlore.trades.costing.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.demo.Demo;
+import boltlore.report.Approved;
+import boltlore.report.Page;
+import boltlore.report.Phrases;
+import boltlore.report.Workbook;
+import boltlore.report.text.TextWriter;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("Cost statement and quotation")
+class PricingSheetsTest {
+
+    private static final int WIDE = 200;
+
+    private static QuotedDemo demo(String order) {
+        return QuotedDemo.of(Demo.catalogue(), order);
+    }
+
+    /** In one line, without the rules of tables. */
+    private static String words(Workbook book) {
+        return new TextWriter(WIDE).text(book).replaceAll("[\\s|]+", " ");
+    }
+
+    @Test
+    void the_cost_statement_of_a_demo_order_reads_as_a_person_has_approved_it() {
+        Approved.check(
+                "trades/costing/sheets/bl-2001-cost-statement",
+                new TextWriter(WIDE).text(demo("bl-2001").costStatement()));
+    }
+
+    @Test
+    void the_quotation_of_a_demo_order_reads_as_a_person_has_approved_it() {
+        Approved.check(
+                "trades/costing/sheets/bl-1010-quotation",
+                new TextWriter(WIDE).text(demo("bl-1010").quotation()));
+    }
+
+    @Test
+    void a_quotation_is_in_the_orders_language() {
+        assertThat(words(demo("bl-1011").quotation()))
+                .contains("Angebot", "Was enthalten ist", "Umbausatz wie beschrieben", "Heizung und Klimaanlage")
+                .doesNotContain("Quotation", "What is included");
+        assertThat(words(demo("bl-1012").quotation()))
+                .contains("Devis", "Ce qui est compris")
+                .doesNotContain("Quotation");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de", "fr"})
+    void the_quotations_words_are_all_there_in_every_language_of_the_workshop(String language) {
+        Phrases english = QuotationSheet.phrases("en");
+        assertThat(QuotationSheet.phrases(language).names()).isEqualTo(english.names());
+        assertThat(english.names())
+                .allSatisfy(name -> assertThat(
+                                places(QuotationSheet.phrases(language).say(name)))
+                        .as(name)
+                        .isEqualTo(places(english.say(name))));
+    }
+
+    /** Which of the places for figures the words have. */
+    private static String places(String words) {
+        return IntStream.range(0, 6)
+                .filter(place -> words.contains("{" + place + "}"))
+                .mapToObj(String::valueOf)
+                .collect(Collectors.joining(","));
+    }
+
+    @Test
+    void a_quotation_says_what_becomes_of_each_unused_bracket() {
+        assertThat(words(demo("bl-1010").quotation()))
+                .contains("Three-phase contactor bracket 1 ships with the kit")
+                .contains("Compressor bracket 1 left out, not charged");
+        assertThat(words(demo("bl-1001").quotation())).doesNotContain("Brackets that carry nothing");
+    }
+
+    @Test
+    void a_quotation_offers_what_was_not_chosen_and_could_be() {
+        assertThat(words(demo("bl-1010").quotation())).contains("Could be added, not chosen");
+        assertThat(words(demo("bl-1001").quotation())).doesNotContain("Could be added");
+    }
+
+    @Test
+    void a_quotation_shows_tax_apart_and_says_whose_rate_it_is() {
+        assertThat(words(demo("bl-1001").quotation())).contains("VAT, 23 %").contains("Standard rate of Ireland");
+        assertThat(words(demo("bl-1004").quotation())).contains("VAT, 0 %").contains("Export from the European Union");
+    }
+
+    @Test
+    void a_quotation_says_rate_and_date_of_another_currency_and_until_when_it_holds() {
+        assertThat(words(demo("bl-1010").quotation()))
+                .contains(
+                        "Prices are in AUD, at 1.68 AUD for 1 EUR, the rate of 2026-06-15. They hold until 2026-07-30.");
+        assertThat(words(demo("bl-1001").quotation()))
+                .contains("The price holds until 2026-04-08.")
+                .doesNotContain("the rate of");
+    }
+
+    @Test
+    void a_quotation_has_weight_charging_cautions_and_a_line_to_sign() {
+        assertThat(words(demo("bl-1001").quotation()))
+                .contains("By reckoning the vehicle weighs")
+                .contains("The axles then carry")
+                .contains("the vehicle charges with up to 11.0 kW: 3 phases, 230 V, 16 A.")
+                .contains("which can kill")
+                .contains("Accepted for the customer (name)");
+    }
+
+    @Test
+    void the_cost_statement_says_what_the_costed_bill_shows_and_what_it_does_not() {
+        Workbook book = demo("bl-1001").costStatement();
+        assertThat(book.pages()).extracting(Page::name).contains("Beside the bill");
+        assertThat(words(book)).contains("Direct cost, as on the costed bill").contains("for the workshop only");
+    }
+
+    @Test
+    void the_cost_statement_says_why_shortening_one_part_alone_gains_nothing() {
+        assertThat(words(demo("bl-2001").costStatement()))
+                .contains("Half the days of one part would gain nothing, as these have no slack either: CH-7.");
+        assertThat(words(demo("bl-1001").costStatement())).contains("Half the days of DU-90 would gain 7 days.");
+    }
+}

@@ -1,0 +1,68 @@
+package boltlore.trades.costing.sheets;
+
+import boltlore.bill.Bill;
+import boltlore.bill.BillMaker;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.order.json.OrderReader;
+import boltlore.report.Workbook;
+import boltlore.resolution.OrderResolver;
+import boltlore.resolution.Resolution;
+import boltlore.resolution.Resolver;
+import boltlore.trades.bill.sheets.BillWorkbook;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.path.LeadPath;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.Calculation;
+import boltlore.trades.costing.quote.Quoting;
+import boltlore.trades.weighing.Weigher;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+
+/** An order of the demo, priced by some catalogue, with its two workbooks. */
+record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadPath path) {
+
+    private static final Path ORDERS = Path.of("catalog", "orders");
+
+    static QuotedDemo of(Catalogue catalogue, String name) {
+        Order order = sound(OrderReader.read(ORDERS.resolve(name + ".json"), catalogue));
+        OrderResolver resolver = new OrderResolver(new Resolver(catalogue));
+        Resolution.Resolved resolved = (Resolution.Resolved) sound(resolver.resolve(order, List.of()));
+        Bill bill = BillMaker.of(resolver.resolver().plan(order.family()), order, resolved);
+        PricedBill priced = BillWorkbook.price(bill, catalogue);
+        LeadPath path = LeadPath.of(priced);
+        PriceBook prices = Objects.requireNonNull(catalogue.prices());
+        LocalDate on = Objects.requireNonNull(order.placed());
+        Asked asked = new Asked(on, null, null);
+        return new QuotedDemo(
+                catalogue, bill, sound(Quoting.of(CostSheet.cost(priced, prices), asked, path.days())), path);
+    }
+
+    static Catalogue catalogue(Path folder) {
+        return sound(CatalogueReader.read(folder));
+    }
+
+    Workbook quotation() {
+        return QuotationSheet.of(
+                calculation.quotation(),
+                bill,
+                Weigher.of(catalogue, bill.resolved().choices().family(), bill),
+                catalogue);
+    }
+
+    Workbook costStatement() {
+        return CostSheet.of(calculation, path);
+    }
+
+    private static <T> T sound(Outcome<T> outcome) {
+        if (outcome instanceof Outcome.Sound<T> sound) {
+            return sound.value();
+        }
+        throw new AssertionError(outcome.faults().toString());
+    }
+}

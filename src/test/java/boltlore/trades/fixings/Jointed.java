@@ -1,0 +1,71 @@
+package boltlore.trades.fixings;
+
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.JointFacts;
+import boltlore.catalogue.JointFacts.Into;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Position;
+import boltlore.sketch.PartSketch;
+import boltlore.sketch.PositionSketch;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A joint in the making. */
+final class Jointed {
+
+    private final Fixing fixing;
+    private boolean safety;
+    private List<Accompanying> with = List.of();
+    private @Nullable Into into;
+    private @Nullable BigDecimal clampMm;
+    private @Nullable BigDecimal depthMm;
+
+    private Jointed(Fixing fixing) {
+        this.fixing = fixing;
+    }
+
+    static Jointed of(Fixing fixing) {
+        return new Jointed(fixing);
+    }
+
+    /** M8, 8.8, of that length in mm. */
+    static Jointed with(String lengthMm) {
+        return of(new Fixing(
+                "M8",
+                new BigDecimal(lengthMm),
+                "8.8",
+                new BigDecimal("24.6"),
+                "after VDI 2230",
+                new BigDecimal("0.12")));
+    }
+
+    Jointed safety() {
+        safety = true;
+        return this;
+    }
+
+    Jointed nut(String propertyClass) {
+        Part nut = PartSketch.bought("NUT")
+                .fixing(new Fixing("M8", null, propertyClass, null, null, null))
+                .draw();
+        with = List.of(new Accompanying(nut, BigDecimal.ONE));
+        return this;
+    }
+
+    Jointed into(Into material, String clamped, @Nullable String depth) {
+        into = material;
+        clampMm = new BigDecimal(clamped);
+        depthMm = depth == null ? null : new BigDecimal(depth);
+        return this;
+    }
+
+    List<Remarked> remarks() {
+        Position position =
+                PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
+        Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
+        JointFacts facts = new JointFacts(position.name(), "", safety, clampMm, into, depthMm);
+        return JointJudge.remarks(new BoltedJoint("Frame", position, "", "", bolt, BigDecimal.ONE, with, facts))
+                .toList();
+    }
+}

@@ -1,0 +1,112 @@
+package boltlore.trades.shipping;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.bill.Bill;
+import boltlore.bill.Masses;
+import boltlore.catalogue.Catalogue;
+import boltlore.demo.Demo;
+import boltlore.order.Extra;
+import boltlore.resolution.Resolver;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.Pricing;
+import boltlore.trades.picking.PickingList;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("Demo orders in their crates")
+class DemoShipmentsTest {
+
+    private static final Resolver RESOLVER = new Resolver(Demo.catalogue());
+
+    private static PricedBill priced(String order) {
+        Catalogue catalogue = Demo.catalogue();
+        return Pricing.of(Demo.bill(order), catalogue, item -> new BigDecimal("3.333").multiply(item.quantity()));
+    }
+
+    private static PickingList list(Bill bill) {
+        return PickingList.of(RESOLVER.plan(bill.order().family()), bill);
+    }
+
+    private static Shipment shipment(PricedBill priced) {
+        return Shipper.of(priced, SellingPrice.of(priced), list(priced.bill()), new Route(By.ROAD, List.of("FR")));
+    }
+
+    private static void add(Map<String, BigDecimal> sums, String key, BigDecimal quantity) {
+        sums.merge(key, quantity.stripTrailingZeros(), (a, b) -> a.add(b).stripTrailingZeros());
+    }
+
+    /** What stores hand out, counted without the trade's own code. */
+    private static Map<String, BigDecimal> handedOut(Bill bill) {
+        Map<String, BigDecimal> sums = new TreeMap<>();
+        list(bill)
+                .bags()
+                .forEach(page -> page.rows().forEach(row -> {
+                    add(sums, row.part().number() + row.finish(), row.quantity().add(row.spares()));
+                }));
+        bill.order().extra().stream()
+                .filter(extra -> !extra.suppliedByCustomer())
+                .forEach(extra -> add(sums, name(extra), extra.quantity()));
+        return sums;
+    }
+
+    private static String name(Extra extra) {
+        return extra.part() == null ? extra.says() : extra.part() + extra.finish();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1002", "bl-1010", "bl-2001", "bl-2002"})
+    void every_part_and_every_extra_of_a_demo_order_is_in_exactly_one_crate(String order) {
+        PricedBill priced = priced(order);
+        Map<String, BigDecimal> packed = new TreeMap<>();
+        shipment(priced).crates().stream()
+                .flatMap(crate -> crate.packed().stream())
+                .forEach(each -> add(packed, each.goods().name() + each.goods().finish(), each.quantity()));
+        assertThat(packed).isEqualTo(handedOut(priced.bill()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-2001"})
+    void masses_of_crates_add_up_to_the_kit_with_its_spares(String order) {
+        PricedBill priced = priced(order);
+        BigDecimal spares = list(priced.bill()).bags().stream()
+                .flatMap(page -> page.rows().stream())
+                .map(row -> Masses.eachKg(row.part(), Demo.catalogue()::part).multiply(row.spares()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        Shipment shipment = shipment(priced);
+        assertThat(shipment.heldBack()).isEmpty();
+        assertThat(shipment.netKg())
+                .isEqualByComparingTo(Masses.kitKg(priced.bill()).add(spares));
+        assertThat(sum(shipment.customs().stream().map(CustomsLine::netKg))).isEqualByComparingTo(shipment.netKg());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1010", "bl-2001"})
+    void values_of_customs_lines_add_up_to_the_price_to_the_cent(String order) {
+        PricedBill priced = priced(order);
+        List<CustomsLine> lines = shipment(priced).customs();
+        assertThat(sum(lines.stream().map(CustomsLine::value))).isEqualByComparingTo(priced.totalPrice());
+        assertThat(lines).allSatisfy(line -> assertThat(line.value()).isGreaterThanOrEqualTo(BigDecimal.ZERO));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1010", "bl-2001"})
+    void no_crate_of_a_demo_order_is_above_its_limit_and_nothing_stops(String order) {
+        Shipment shipment = shipment(priced(order));
+        assertThat(shipment.crates())
+                .allSatisfy(crate -> assertThat(crate.grossKg())
+                        .isLessThanOrEqualTo(crate.type().mostGrossKg()));
+        assertThat(ShipFindings.stop(shipment, new Consignment(List.of(shipment))))
+                .isFalse();
+    }
+
+    private static BigDecimal sum(Stream<BigDecimal> all) {
+        return all.reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}

@@ -1,0 +1,213 @@
+package boltlore.trades.shipping;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Consignor;
+import boltlore.catalogue.CrateType;
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Lifting;
+import boltlore.catalogue.OwnCrate;
+import boltlore.catalogue.RatedMotor;
+import boltlore.catalogue.ShippedBattery;
+import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Wood;
+import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
+import boltlore.order.Extra;
+import boltlore.sketch.CatalogueSketch;
+import boltlore.sketch.OrderSketch;
+import boltlore.sketch.PartSketch;
+import boltlore.sketch.PositionSketch;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.Pricing;
+import boltlore.trades.picking.PickingList;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A kit in the making that is packed into one kind of case of 1000 by 800 by 600 mm inside for 200 kg gross, tare 20 kg and
+ * packing 2 kg, and one box of 500 by 400 by 400 mm for batteries for 100 kg gross, tare 8 kg.
+ */
+public final class ShippedKit {
+
+    private final CatalogueSketch sketch = new CatalogueSketch();
+    private final List<OwnCrate> ownCrates = new ArrayList<>();
+    private final Map<PartNumber, EnvelopeMm> sizes = new LinkedHashMap<>();
+    private final Map<PartNumber, RatedMotor> motors = new LinkedHashMap<>();
+    private final Map<PartNumber, ShippedBattery> batteries = new LinkedHashMap<>();
+    private final List<Extra> extras = new ArrayList<>();
+    private Consignor consignor = new Consignor(List.of("Row 1", "Place"), "IE", "1", "Somebody");
+    private Wood wood = Wood.PLYWOOD;
+    private String woodMark = "";
+    private String unMark = "UN 4D/Y100";
+    private By by = By.ROAD;
+    private List<String> to = List.of("FR");
+    private int places;
+
+    public static PartSketch cells(String number, String kg, String un, @Nullable String wattHours) {
+        return PartSketch.bought(number).massKg(kg).transport(un, wattHours).customs("8507.60", "HU");
+    }
+
+    /** In stage 'front'. */
+    public ShippedKit part(String number, String kg, int quantity) {
+        return part(PartSketch.bought(number).massKg(kg).customs("8708.99", "IE"), "", quantity);
+    }
+
+    public ShippedKit part(PartSketch part, String bag, int quantity) {
+        return part(part, "front", bag, quantity);
+    }
+
+    public ShippedKit part(PartSketch part, String stage, String bag, int quantity) {
+        String number = part.draw().number().text();
+        String place = "place-" + places++;
+        sketch.part(part);
+        sketch.position(PositionSketch.at(place).stage(stage).bag(bag).line(place, number, "" + quantity));
+        return this;
+    }
+
+    public ShippedKit battery(String number, String kg, @Nullable String wattHours) {
+        return part(cells(number, kg, "UN 3480", wattHours), "", 1);
+    }
+
+    public ShippedKit size(String number, int length, int width, int height) {
+        sizes.put(new PartNumber(number), new EnvelopeMm(length, width, height));
+        return this;
+    }
+
+    public ShippedKit ownCrate(String bag, boolean together) {
+        ownCrates.add(new OwnCrate(bag, Wording.english(bag), together));
+        return this;
+    }
+
+    public ShippedKit motor(String number, String kw) {
+        PartNumber part = new PartNumber(number);
+        motors.put(part, new RatedMotor(part, new BigDecimal(kw), RatedMotor.Current.AC));
+        return this;
+    }
+
+    public ShippedKit known(String number, boolean strongCase, String testSummary, @Nullable String chargePercent) {
+        PartNumber part = new PartNumber(number);
+        BigDecimal charge = chargePercent == null ? null : new BigDecimal(chargePercent);
+        batteries.put(part, new ShippedBattery(part, strongCase, false, testSummary, charge));
+        return this;
+    }
+
+    public ShippedKit extra(Extra extra) {
+        extras.add(extra);
+        return this;
+    }
+
+    public ShippedKit consignor(Consignor value) {
+        consignor = value;
+        return this;
+    }
+
+    public ShippedKit wood(Wood of, String mark) {
+        wood = of;
+        woodMark = mark;
+        return this;
+    }
+
+    public ShippedKit unMark(String value) {
+        unMark = value;
+        return this;
+    }
+
+    public ShippedKit by(By value) {
+        by = value;
+        return this;
+    }
+
+    public ShippedKit to(String... countries) {
+        to = List.of(countries);
+        return this;
+    }
+
+    public Shipping shipping() {
+        return new Shipping(
+                consignor,
+                List.of("IE", "FR", "DE"),
+                List.of(box(), crate()),
+                ownCrates,
+                new BigDecimal("60"),
+                new BigDecimal("1"),
+                new Lifting(new BigDecimal("23"), new BigDecimal("40")),
+                sizes,
+                motors,
+                batteries);
+    }
+
+    private CrateType crate() {
+        return new CrateType(
+                "case",
+                "Case",
+                new EnvelopeMm(1000, 800, 600),
+                new EnvelopeMm(1040, 840, 740),
+                new BigDecimal("20"),
+                new BigDecimal("2"),
+                new BigDecimal("200"),
+                wood,
+                woodMark,
+                "",
+                false,
+                true);
+    }
+
+    private CrateType box() {
+        return new CrateType(
+                "battery-box",
+                "Box",
+                new EnvelopeMm(500, 400, 400),
+                new EnvelopeMm(530, 430, 450),
+                new BigDecimal("8"),
+                BigDecimal.ZERO,
+                new BigDecimal("100"),
+                Wood.PLYWOOD,
+                "",
+                unMark,
+                true,
+                false);
+    }
+
+    public Catalogue catalogue() {
+        Catalogue plain = sketch.draw();
+        return new Catalogue(
+                plain.workshop(),
+                plain.finishes(),
+                plain.materials(),
+                plain.parts(),
+                plain.families(),
+                plain.revision(),
+                null,
+                shipping());
+    }
+
+    public Shipment shipment() {
+        Catalogue catalogue = catalogue();
+        OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new));
+        PickingList list = PickingList.of(order.plan(), order.bill());
+        PricedBill priced = Pricing.of(order.bill(), catalogue, item -> BigDecimal.ZERO);
+        return Shipper.of(priced, SellingPrice.of(priced), list, new Route(by, to));
+    }
+
+    private List<String> says(boolean stops) {
+        Shipment shipment = shipment();
+        return ShipFindings.of(shipment, new Consignment(List.of(shipment))).stream()
+                .filter(finding -> finding.stops() == stops)
+                .map(ShipFinding::says)
+                .toList();
+    }
+
+    /** Sentences of what stops. */
+    public List<String> stops() {
+        return says(true);
+    }
+
+    /** Sentences of what is to be looked at and stops nothing. */
+    public List<String> looks() {
+        return says(false);
+    }
+}
