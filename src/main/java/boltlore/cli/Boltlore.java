@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.trades.orders.Trades;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
@@ -28,7 +29,6 @@ import picocli.CommandLine.Spec;
             CutCommand.class,
             WeighCommand.class,
             PriceCommand.class,
-            ChargeCommand.class,
             FixingsCommand.class,
             ShipCommand.class,
             TestCommand.class,
@@ -62,6 +62,7 @@ public final class Boltlore implements Runnable {
     /** Runs one command as the shell would and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine line = new CommandLine(new Boltlore());
+        Trades.ALL.forEach(trade -> line.addSubcommand(trade.name(), TradeCommand.of(trade)));
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -56,7 +56,10 @@ final class CompareCommand extends RoomCommand {
         }
         Comparison comparison = Comparison.of(one, other);
         if (json()) {
-            screen.line(ComparisonJson.of(comparison).written().stripTrailing());
+            screen.line(ComparisonJson.of(
+                            comparison, first.order().choices(), second.order().choices())
+                    .written()
+                    .stripTrailing());
         } else {
             print(screen, known, first, second, comparison);
         }

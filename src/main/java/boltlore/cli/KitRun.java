@@ -8,12 +8,17 @@ import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.FoundBy;
+import boltlore.trades.KitInWork;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.orders.FurtherSheets;
+import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import boltlore.trades.orders.SheetFormats;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -34,6 +39,7 @@ final class KitRun {
     private final Bench bench;
     private final Path out;
     private final boolean takeUsual;
+    private final boolean all;
     private final BiFunction<FamilyPlan, PricedBill, FurtherSheets> further;
     private final Function<Kitted, String> told;
 
@@ -42,11 +48,13 @@ final class KitRun {
             Bench bench,
             Path out,
             boolean takeUsual,
+            boolean all,
             BiFunction<FamilyPlan, PricedBill, FurtherSheets> further,
             Function<Kitted, String> told) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
+        this.all = all;
         this.further = further;
         this.told = told;
     }
@@ -99,20 +107,26 @@ final class KitRun {
         Bill bill = kit.bill();
         PricedBill priced = bill == null ? null : BillWorkbook.price(bill, bench.catalogue());
         if (priced == null || !kit.issuesSheets()) {
-            return new Finished(told.apply(new Kitted(kit, priced, List.of(), List.of())), List.of(), Exit.STOPPED);
+            List<FoundBy> found = List.of(KitTrades.byRules(kit.resolution()));
+            return new Finished(told.apply(new Kitted(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
         return written(kit, priced, bench.plan(kit.order().family()));
     }
 
     private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
-        List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced));
+        KitInWork inWork = new KitInWork(plan, priced.bill(), LocalDate.now(ZoneId.systemDefault()));
+        KitTrades trades = KitTrades.of(inWork);
+        List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced, trades.found()));
         books.addAll(beside.workbooks());
+        if (all) {
+            trades.sheets().forEach(sheet -> books.add(sheet.report()));
+        }
         Outcome<List<Path>> outcome = Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(books));
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
-        int exit = beside.stops().isEmpty() ? Exit.OK : Exit.STOPPED;
+        int exit = beside.stops().isEmpty() && !trades.stops() ? Exit.OK : Exit.STOPPED;
         return new Finished(
-                told.apply(new Kitted(kit, priced, beside.stops(), written)),
+                told.apply(new Kitted(kit, priced, trades.found(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
     }

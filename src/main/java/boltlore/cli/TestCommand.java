@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
         description =
                 "Write the end-of-line test sheet of each order with this kit's limits, its labels and manual sections, and"
                         + " a record to be filled in.")
-final class TestCommand extends TradeCommand<TestedOrder> {
+final class TestCommand extends OldTradeCommand<TestedOrder> {
 
     @Option(
             names = "--out",

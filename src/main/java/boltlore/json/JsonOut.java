@@ -49,6 +49,17 @@ public sealed interface JsonOut {
             return this;
         }
 
+        /** Under the key, or under the other one where the key holds another value; the same value is put once. */
+        public Members putOnce(String key, String otherKey, JsonOut value) {
+            JsonOut known = members.get(key);
+            if (known == null) {
+                members.put(key, value);
+            } else if (!known.toString().equals(value.toString())) {
+                members.put(otherKey, value);
+            }
+            return this;
+        }
+
         public Members put(String key, String value) {
             return put(key, text(value));
         }
@@ -88,6 +99,11 @@ public sealed interface JsonOut {
         Map<String, JsonOut> members() {
             return members;
         }
+
+        @Override
+        public String toString() {
+            return members.toString();
+        }
     }
 
     static Members object() {
@@ -101,6 +117,11 @@ public sealed interface JsonOut {
     /** A decimal as a text in plain digits, with the digits it has. */
     static JsonOut decimal(BigDecimal decimal) {
         return text(decimal.toPlainString());
+    }
+
+    /** A decimal as a number, with the digits it has. */
+    static JsonOut number(BigDecimal decimal) {
+        return new Plain(decimal.toPlainString());
     }
 
     static JsonOut whole(long number) {

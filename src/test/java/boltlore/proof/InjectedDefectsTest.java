@@ -9,9 +9,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Fill;
+import boltlore.findings.Severity;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
-import boltlore.resolution.Severity;
 import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,7 +29,7 @@ class InjectedDefectsTest {
 
     private static Set<String> defects(FamilyProof proof) {
         return proof.defects()
-                .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
+                .filter(defect -> defect.statement().kind().severity() != Severity.NOTE)
                 .map(defect -> defect.statement().title())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }

@@ -180,7 +180,7 @@ public final class CatalogueSketch {
     }
 
     private static Caution caution(String code, String... sheets) {
-        return new Caution(code, Wording.english("Mind " + code + "."), List.of(sheets));
+        return new Caution(code, Wording.english("Mind " + code + "."), List.of(sheets), List.of());
     }
 
     private static CoatingShop coating() {

@@ -13,6 +13,9 @@ final class CautionsFile {
 
     private static final TextShape SHEET = new TextShape(SHEETS::contains, "one of " + String.join(", ", SHEETS));
 
+    private static final TextShape TRADE_SHEET = new TextShape(
+            name -> name.matches("[a-z]+(-[a-z]+)*"), "the name of a trade's sheet, as 'charging' or 'inlet-loom'");
+
     private final Reading reading;
 
     CautionsFile(Reading reading) {
@@ -27,6 +30,7 @@ final class CautionsFile {
         return new Caution(
                 reading.named(reader, "caution", Kind.CAUTION),
                 reading.wording(reader, "says"),
-                reader.texts("sheets", SHEET, (sheet, spot) -> sheet));
+                reader.findTexts("sheets", SHEET, (sheet, spot) -> sheet),
+                reader.findTexts("always", TRADE_SHEET, (sheet, spot) -> sheet));
     }
 }

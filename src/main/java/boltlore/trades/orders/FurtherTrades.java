@@ -7,10 +7,6 @@ import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.charging.Charging;
-import boltlore.trades.charging.Electrician;
-import boltlore.trades.charging.sheets.ChargeSheet;
-import boltlore.trades.charging.sheets.ChargeWords;
 import boltlore.trades.coating.CoatPlanner;
 import boltlore.trades.coating.sheets.CoatJob;
 import boltlore.trades.coating.sheets.HangingSheet;
@@ -76,7 +72,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), charged(), fixed(), tested(), quoted(), shipped());
+        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets hung() {
@@ -91,11 +87,6 @@ final class FurtherTrades {
 
     private FurtherSheets weighed() {
         return FurtherSheets.of(WeighWords.stopping(weighing), () -> WeighSheet.of(weighing, family, workshop));
-    }
-
-    private FurtherSheets charged() {
-        Charging charging = Electrician.of(family.electrics(), bill, null, null);
-        return FurtherSheets.of(ChargeWords.stopping(charging), () -> ChargeSheet.of(charging, workshop));
     }
 
     private FurtherSheets fixed() {

@@ -177,7 +177,7 @@ class ShipSheetTest {
             PricedBill priced = priced("bl-1001");
             PickingList list = PickingList.of(RESOLVER.plan("pannier-van"), priced.bill());
             new JsonWriter()
-                    .write(BillWorkbook.of(priced, list))
+                    .write(BillWorkbook.of(priced, list, List.of()))
                     .forEach(file -> bill.append(new String(file.content(), StandardCharsets.UTF_8)));
             assertThat(costs("bl-1001"))
                     .anySatisfy(cost -> assertThat(bill.toString()).contains(cost));
