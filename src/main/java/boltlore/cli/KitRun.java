@@ -1,12 +1,11 @@
 package boltlore.cli;
 
+import boltlore.exports.SheetSet;
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
-import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
-import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
@@ -20,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
  * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
@@ -36,6 +34,7 @@ final class KitRun {
     private final boolean takeUsual;
     private final BiFunction<FamilyPlan, PricedBill, FurtherSheets> further;
     private final Function<Kitted, String> told;
+    private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /** @param further what is written beside the sheets that each order needs */
     KitRun(
@@ -43,12 +42,14 @@ final class KitRun {
             Path out,
             boolean takeUsual,
             BiFunction<FamilyPlan, PricedBill, FurtherSheets> further,
-            Function<Kitted, String> told) {
+            Function<Kitted, String> told,
+            BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
         this.further = further;
         this.told = told;
+        this.write = write;
     }
 
     /** What became of each file, in the order given. */
@@ -106,9 +107,12 @@ final class KitRun {
 
     private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
-        List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced));
-        books.addAll(beside.workbooks());
-        Outcome<List<Path>> outcome = Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(books));
+        List<SheetSet> sets = new ArrayList<>();
+        sets.add(new SheetSet("kit", SheetFormats.ofEach(OrderSheets.of(plan, priced)), true));
+        if (!beside.equals(FurtherSheets.NONE)) {
+            sets.add(new SheetSet("kit --all", SheetFormats.ofEach(beside.workbooks()), beside.whole()));
+        }
+        Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
         int exit = beside.stops().isEmpty() ? Exit.OK : Exit.STOPPED;
         return new Finished(

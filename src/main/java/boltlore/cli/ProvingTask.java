@@ -1,5 +1,9 @@
 package boltlore.cli;
 
+import java.nio.file.Path;
+import java.util.function.BiFunction;
+import boltlore.faults.Outcome;
+import boltlore.exports.SheetSet;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.logic.Deadline;
@@ -10,7 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Proves or refutes every statement about some families. */
-record ProvingTask(Catalogue catalogue, List<Family> families, ProofFiles files) implements ProofTask {
+record ProvingTask(
+        Catalogue catalogue,
+        List<Family> families,
+        ProofFiles files,
+        BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write)
+        implements ProofTask {
 
     @Override
     public Done done(Deadline until, ProofProgress progress) {
@@ -20,10 +29,10 @@ record ProvingTask(Catalogue catalogue, List<Family> families, ProofFiles files)
         }
         ProofResults results = ProofResults.of(catalogue, proofs);
         if (files.witnesses != null) {
-            results.writeWitnesses(files.witnesses);
+            results.writeWitnesses(files.witnesses, write);
         }
         if (files.evidence != null) {
-            results.writeEvidence(files.evidence);
+            results.writeEvidence(files.evidence, write);
         }
         if (files.report != null) {
             results.writeReport(catalogue, files.report);

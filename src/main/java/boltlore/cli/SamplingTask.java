@@ -1,5 +1,9 @@
 package boltlore.cli;
 
+import java.nio.file.Path;
+import java.util.function.BiFunction;
+import boltlore.faults.Outcome;
+import boltlore.exports.SheetSet;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.faults.Fault;
@@ -10,7 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Finds variants to build on the bench for some families. */
-record SamplingTask(Catalogue catalogue, List<Family> families, Sampling.Ways ways, ProofFiles files)
+record SamplingTask(
+        Catalogue catalogue,
+        List<Family> families,
+        Sampling.Ways ways,
+        ProofFiles files,
+        BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write)
         implements ProofTask {
 
     @Override
@@ -24,9 +33,10 @@ record SamplingTask(Catalogue catalogue, List<Family> families, Sampling.Ways wa
             Sampling.of(bench, family, ways, until).ifPresentOrElse(samplings::add, () -> tooLarge.add(family.name()));
         }
         if (files.witnesses != null) {
-            for (Sampling sampling : samplings) {
-                faults.addAll(sampling.write(files.witnesses));
-            }
+            faults.addAll(write.apply(
+                            files.witnesses,
+                            samplings.stream().map(Sampling::files).toList())
+                    .faults());
         }
         return new Sampled(samplings, tooLarge, faults);
     }
