@@ -32,7 +32,7 @@ record Moves(List<Named> out, List<Named> in, Print manifest) {
     void carryOut(Inside folder) throws IOException {
         for (Named sheet : out) {
             folder.old().makeRoomFor(sheet.name());
-            Inside.moveToFree(folder.file(sheet.name()), folder.old().file(sheet.name()));
+            Inside.moveOver(folder.file(sheet.name()), folder.old().file(sheet.name()));
         }
         for (Named sheet : in) {
             folder.makeRoomFor(sheet.name());
