@@ -45,7 +45,7 @@ import picocli.CommandLine.Spec;
                     + " not leave as it is, or a proof found a defect",
             "2:the command was called wrongly",
             "3:a catalogue or order has faults",
-            "4:a result could not be written",
+            "4:a result could not be written or printed",
             "5:a proof was left undecided",
             "69:no Java that is new enough",
             "70:a defect of the program itself"

@@ -118,7 +118,7 @@ public final class Exports {
             turn.lock();
             try {
                 Outcome<Written> written = new Exports(folder, target, sets, mayStandBeside).write();
-                made.keepIf(written instanceof Outcome.Sound<Written>);
+                made.keepIf(Inside.there(target));
                 return written;
             } finally {
                 turn.unlock();
@@ -142,13 +142,21 @@ public final class Exports {
     private Outcome<Written> write() throws IOException {
         for (int tries = 1; ; tries++) {
             try {
-                return Inside.there(target.folder()) ? intoOld() : asNew();
+                return Inside.there(target.folder()) ? intoOld() : isEmpty() ? nothing() : asNew();
             } catch (AnotherRun inBetween) {
                 if (tries == TRIES) {
                     throw inBetween;
                 }
             }
         }
+    }
+
+    private boolean isEmpty() {
+        return sets.stream().allMatch(set -> set.files().isEmpty());
+    }
+
+    private static Outcome<Written> nothing() {
+        return Outcome.sound(new Written(List.of(), List.of()));
     }
 
     /** Another run has made, or taken away, the folder between two steps of this one. */
