@@ -84,10 +84,11 @@ final class CutCommand extends RoomCommand {
             return Outcome.sound(sheets);
         }
         String json = RemnantsJson.of(plan.left().toList()).written();
-        return Exports.file(file, "cut --left", json.getBytes(StandardCharsets.UTF_8)).then(path -> {
-            List<Path> all = new ArrayList<>(sheets);
-            all.add(path);
-            return Outcome.sound(all);
-        });
+        return Exports.file(file, "cut --left", json.getBytes(StandardCharsets.UTF_8))
+                .then(path -> {
+                    List<Path> all = new ArrayList<>(sheets);
+                    all.add(path);
+                    return Outcome.sound(all);
+                });
     }
 }

@@ -1,8 +1,8 @@
 package boltlore.cli;
 
-import boltlore.exports.SheetSet;
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;

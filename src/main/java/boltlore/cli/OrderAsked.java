@@ -1,10 +1,10 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
 import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.choosing.Importance;
+import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.LeftOut;

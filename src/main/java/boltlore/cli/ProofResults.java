@@ -1,11 +1,10 @@
 package boltlore.cli;
 
-import java.util.function.BiFunction;
-import boltlore.faults.Outcome;
-import boltlore.exports.SheetSet;
-import boltlore.exports.Exports;
 import boltlore.catalogue.Catalogue;
+import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.order.Order;
 import boltlore.order.json.OrderWriter;
@@ -23,6 +22,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 /** The proofs of the families that were asked for, and the orders that show their defects. */
 final class ProofResults implements ProofTask.Done {
@@ -76,8 +76,7 @@ final class ProofResults implements ProofTask.Done {
             Path own = folder.resolve(proof.family().name());
             List<SheetFile> evidence = new ArrayList<>();
             int statements = Evidence.write(proof, (name, text) -> evidence.add(SheetFile.utf8(name, text)));
-            Outcome<List<Path>> outcome =
-                    write.apply(own, List.of(new SheetSet("prove --evidence", evidence, true)));
+            Outcome<List<Path>> outcome = write.apply(own, List.of(new SheetSet("prove --evidence", evidence, true)));
             faults.addAll(outcome.faults());
             if (outcome.faults().isEmpty()) {
                 written.add(own + ": " + statements + " statements to check again, with 'sh check.sh SOLVER'");

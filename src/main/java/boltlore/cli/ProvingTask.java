@@ -1,17 +1,17 @@
 package boltlore.cli;
 
-import java.nio.file.Path;
-import java.util.function.BiFunction;
-import boltlore.faults.Outcome;
-import boltlore.exports.SheetSet;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.exports.SheetSet;
+import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Prover;
 import boltlore.proof.kinds.Kinds;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 
 /** Proves or refutes every statement about some families. */
 record ProvingTask(

@@ -1,16 +1,16 @@
 package boltlore.cli;
 
-import java.util.concurrent.ConcurrentSkipListSet;
-import java.util.Set;
-import java.nio.file.Path;
-import boltlore.report.SheetFile;
-import boltlore.exports.SheetSet;
 import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.report.SheetFile;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentSkipListSet;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;

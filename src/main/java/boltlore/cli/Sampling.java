@@ -1,10 +1,10 @@
 package boltlore.cli;
 
-import boltlore.exports.SheetSet;
 import boltlore.answers.OrderKit;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;

@@ -1,17 +1,17 @@
 package boltlore.cli;
 
-import java.nio.file.Path;
-import java.util.function.BiFunction;
-import boltlore.faults.Outcome;
-import boltlore.exports.SheetSet;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;
 import boltlore.proof.sample.Sampler;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 
 /** Finds variants to build on the bench for some families. */
 record SamplingTask(

@@ -79,7 +79,8 @@ final class Journal implements Closeable {
         FileChannel channel;
         try {
             channel = FileChannel.open(
-                    folder.journal(), Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS));
+                    folder.journal(),
+                    Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS));
         } catch (NoSuchFileException gone) {
             return Optional.empty();
         }

@@ -79,23 +79,22 @@ record Manifest(SortedMap<String, Entry> files) {
     }
 
     static JsonOut written(String name, Print print) {
-        return JsonOut.object()
-                .put("file", name)
-                .put("length", print.length())
-                .put("sha256", print.sha256());
+        return JsonOut.object().put("file", name).put("length", print.length()).put("sha256", print.sha256());
     }
 
     byte[] content() {
         Map<String, List<JsonOut>> sets = new TreeMap<>();
-        files.forEach((name, entry) -> sets.computeIfAbsent(entry.set(), set -> new ArrayList<>())
-                .add(written(name, entry.print())));
+        files.forEach((name, entry) ->
+                sets.computeIfAbsent(entry.set(), set -> new ArrayList<>()).add(written(name, entry.print())));
         return JsonOut.object()
                 .put("format", FORMAT)
                 .put(
                         "sets",
-                        JsonOut.list(sets.entrySet(), set -> JsonOut.object()
-                                .put("set", set.getKey())
-                                .put("files", JsonOut.list(set.getValue()))))
+                        JsonOut.list(
+                                sets.entrySet(),
+                                set -> JsonOut.object()
+                                        .put("set", set.getKey())
+                                        .put("files", JsonOut.list(set.getValue()))))
                 .written()
                 .getBytes(StandardCharsets.UTF_8);
     }

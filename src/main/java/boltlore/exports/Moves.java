@@ -1,10 +1,10 @@
 package boltlore.exports;
 
+import boltlore.faults.Outcome;
 import boltlore.json.Faults;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import boltlore.json.ObjectReader;
-import boltlore.faults.Outcome;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;

@@ -4,8 +4,8 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.report.SheetFile;
 import java.io.IOException;
-import java.nio.file.LinkOption;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -74,7 +74,8 @@ final class Plan {
         }
         long length = Files.size(path);
         Manifest.Entry entry = before.files().get(name);
-        boolean known = length == wanted.length() || (entry != null && length == entry.print().length());
+        boolean known = length == wanted.length()
+                || (entry != null && length == entry.print().length());
         return new Standing(true, known ? Print.of(path) : null);
     }
 

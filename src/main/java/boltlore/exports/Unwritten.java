@@ -19,7 +19,9 @@ final class Unwritten {
     static Fault wouldLose(Path file, boolean written) {
         return Fault.of(
                 file.toString(),
-                written ? "a file that was changed after it was written" : "something that this program has not written",
+                written
+                        ? "a file that was changed after it was written"
+                        : "something that this program has not written",
                 "nothing of that name, or a file as this program wrote it",
                 "Move it elsewhere, or name another place; nothing was changed");
     }

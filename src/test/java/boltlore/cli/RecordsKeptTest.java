@@ -31,7 +31,17 @@ class RecordsKeptTest {
         Path kits = folder.resolve("kits");
         Path coating = folder.resolve("coating");
         for (String command : List.of(
-                "kit --all", "kit", "weigh", "charge", "fixings", "ship", "price", "test", "cut", "coat --hanging", "coat")) {
+                "kit --all",
+                "kit",
+                "weigh",
+                "charge",
+                "fixings",
+                "ship",
+                "price",
+                "test",
+                "cut",
+                "coat --hanging",
+                "coat")) {
             List<Object> words = new ArrayList<>(List.of(command.split(" ")));
             boolean together = command.startsWith("c") && !command.equals("charge");
             Path out = together ? coating : kits;
@@ -40,7 +50,15 @@ class RecordsKeptTest {
         }
         written("coat", FIRST, SECOND, "--catalog", catalogue, "--out", coating);
         written("film", FIRST, "--catalog", catalogue, "--record", folder.resolve("readings.json"), "--out", coating);
-        written("prove", "stook-pickup", "--bench", "pairs", "--catalog", catalogue, "--witnesses", folder.resolve("bench"));
+        written(
+                "prove",
+                "stook-pickup",
+                "--bench",
+                "pairs",
+                "--catalog",
+                catalogue,
+                "--witnesses",
+                folder.resolve("bench"));
     }
 
     private static void written(Object... command) {
@@ -89,7 +107,10 @@ class RecordsKeptTest {
 
     private Path dearer() throws IOException {
         return ChangedCatalogue.in(
-                Files.createDirectories(folder.resolve("dearer")), "parts/pannier-drive.json", "\"cost\": \"4.06\"", "\"cost\": \"5.06\"");
+                Files.createDirectories(folder.resolve("dearer")),
+                "parts/pannier-drive.json",
+                "\"cost\": \"4.06\"",
+                "\"cost\": \"5.06\"");
     }
 
     @Test
@@ -167,8 +188,9 @@ class RecordsKeptTest {
 
         assertThat(ran.exit()).as(ran.toString()).isZero();
         assertThat(flat(ran.err()))
-                .contains(bill + " was changed after it was written: it stays as it is, and what is new is bill.new.xlsx"
-                        + " beside it.");
+                .contains(
+                        bill + " was changed after it was written: it stays as it is, and what is new is bill.new.xlsx"
+                                + " beside it.");
         assertThat(bill).hasContent("mine");
         assertThat(folder.resolve("BL-1001/bill.new.xlsx")).exists();
     }
@@ -195,7 +217,8 @@ class RecordsKeptTest {
         List<Path> all = files();
         Files.writeString(
                 file,
-                order.replace("\"placed\": \"2026-", "\"placed\": \"2031-").replace("\"due\": \"2026-", "\"due\": \"2031-"));
+                order.replace("\"placed\": \"2026-", "\"placed\": \"2031-")
+                        .replace("\"due\": \"2026-", "\"due\": \"2031-"));
 
         Ran second = boltlore("kit", "--all", file, "--out", folder.resolve("kits"));
 
@@ -231,7 +254,9 @@ class RecordsKeptTest {
     @DisplayName("as remnants is replaced only where nobody has changed it")
     void remnants() throws IOException {
         Path left = folder.resolve("left.json");
-        assertThat(boltlore("cut", FIRST, "--out", folder.resolve("cutting"), "--left", left).exit()).isZero();
+        assertThat(boltlore("cut", FIRST, "--out", folder.resolve("cutting"), "--left", left)
+                        .exit())
+                .isZero();
         assertThat(boltlore("cut", SECOND, "--remnants", left, "--out", folder.resolve("cutting"), "--left", left)
                         .exit())
                 .isZero();

@@ -134,8 +134,15 @@ class ExportsTest {
     void lose_nothing() throws IOException {
         written(file("bill.xlsx", "x"), file("json/bill.json", "old"));
         List<String> own = List.of(
-                "letter.odt", "bill.pdf", "mine.xlsx", "csv/mine.csv", "csv/bill-mine.csv", "json/mine.json",
-                "photos/1.csv", ".notes", "bill.new.xlsx");
+                "letter.odt",
+                "bill.pdf",
+                "mine.xlsx",
+                "csv/mine.csv",
+                "csv/bill-mine.csv",
+                "json/mine.json",
+                "photos/1.csv",
+                ".notes",
+                "bill.new.xlsx");
         for (String mine : own) {
             Files.createDirectories(place(mine).getParent());
             Files.writeString(place(mine), "mine");
@@ -149,7 +156,8 @@ class ExportsTest {
     }
 
     @Test
-    @DisplayName("are refused where something stands in their place that the program never wrote, and all stays as it was")
+    @DisplayName(
+            "are refused where something stands in their place that the program never wrote, and all stays as it was")
     void refuse_what_is_in_the_way() throws IOException {
         written(file("bill.xlsx", "x"));
         Files.writeString(place("list.xlsx"), "mine");
@@ -230,8 +238,10 @@ class ExportsTest {
 
             List<Fault> faults = write("kit", file("bill.xlsx", "2")).faults();
 
-            assertThat(faults).singleElement().satisfies(fault -> assertThat(fault.found())
-                    .isEqualTo("a list of what was written here that cannot be read"));
+            assertThat(faults)
+                    .singleElement()
+                    .satisfies(fault ->
+                            assertThat(fault.found()).isEqualTo("a list of what was written here that cannot be read"));
             assertThat(place("bill.xlsx")).hasContent("1");
             assertThat(victim).exists();
             Inside.delete(place(""));
@@ -304,7 +314,8 @@ class ExportsTest {
     }
 
     @Test
-    @DisplayName("as one file are replaced under their own name, and refused where the file was changed or is another's")
+    @DisplayName(
+            "as one file are replaced under their own name, and refused where the file was changed or is another's")
     void one_file() throws IOException {
         Path file = exports.resolve("left.json");
         assertThat(Exports.file(file, "cut --left", bytes("1"))).isInstanceOf(Outcome.Sound.class);
@@ -343,7 +354,9 @@ class ExportsTest {
     }
 
     private Path place(String name) {
-        return name.isEmpty() ? exports.resolve("BL-1") : exports.resolve("BL-1").resolve(name);
+        return name.isEmpty()
+                ? exports.resolve("BL-1")
+                : exports.resolve("BL-1").resolve(name);
     }
 
     private Written written(SheetFile... files) {

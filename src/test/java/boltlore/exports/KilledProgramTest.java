@@ -72,7 +72,9 @@ class KilledProgramTest {
                 assertThat(names(exports.resolve("BL-2001/.boltlore"))).containsExactly("written.json");
                 written = true;
             } else {
-                assertThat(written).as("seed %d, round %d: the folder is gone", seed, round).isFalse();
+                assertThat(written)
+                        .as("seed %d, round %d: the folder is gone", seed, round)
+                        .isFalse();
             }
         }
         run("kit", "--all", ORDER, "--out", exports.toString());
@@ -122,8 +124,7 @@ class KilledProgramTest {
     }
 
     private static Process start(Path exports, String catalogue) throws IOException {
-        return new ProcessBuilder(
-                        PROGRAM, "kit", "--all", ORDER, "--catalog", catalogue, "--out", exports.toString())
+        return new ProcessBuilder(PROGRAM, "kit", "--all", ORDER, "--catalog", catalogue, "--out", exports.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();

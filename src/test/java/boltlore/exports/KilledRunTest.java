@@ -47,7 +47,8 @@ class KilledRunTest {
 
     @ParameterizedTest
     @MethodSource("steps")
-    @DisplayName("after any of its moves leaves the old sheets, or after the last the new, once another order is written")
+    @DisplayName(
+            "after any of its moves leaves the old sheets, or after the last the new, once another order is written")
     void undone_by_any_run(int steps) throws IOException {
         killedAfter(steps);
 
@@ -121,7 +122,8 @@ class KilledRunTest {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
-                        String.join(File.pathSeparator, "target/test-classes", "target/classes", "target/boltlore/lib/*"),
+                        String.join(
+                                File.pathSeparator, "target/test-classes", "target/classes", "target/boltlore/lib/*"),
                         Holding.class.getName(),
                         folder.folder().toString())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
@@ -193,12 +195,13 @@ class KilledRunTest {
         try (Stream<Path> all = Files.walk(folder.folder())) {
             assertThat(all.filter(Files::isRegularFile)
                             .map(file -> folder.folder().relativize(file).toString()))
-                    .containsExactlyInAnyOrderElementsOf(
-                            Stream.concat(Stream.of(".boltlore/written.json"), sheets.stream().map(SheetFile::name))
-                                    .toList());
+                    .containsExactlyInAnyOrderElementsOf(Stream.concat(
+                                    Stream.of(".boltlore/written.json"),
+                                    sheets.stream().map(SheetFile::name))
+                            .toList());
         }
-        assertThat(sheets).allSatisfy(sheet -> assertThat(folder.file(sheet.name()))
-                .hasBinaryContent(sheet.content()));
+        assertThat(sheets)
+                .allSatisfy(sheet -> assertThat(folder.file(sheet.name())).hasBinaryContent(sheet.content()));
     }
 
     private static List<String> names(Path folder) throws IOException {

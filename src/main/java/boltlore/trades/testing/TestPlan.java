@@ -45,12 +45,14 @@ public record TestPlan(
         StringBuilder all = new StringBuilder();
         rows().forEach(row -> {
             all.append(row.key()).append(' ').append(row.limit()).append(' ').append(row.unit());
-            row.boxes().forEach(box -> all.append(' ').append(box.key()).append(' ').append(box.scale()));
+            row.boxes()
+                    .forEach(
+                            box -> all.append(' ').append(box.key()).append(' ').append(box.scale()));
             all.append(' ').append(row.suitedOhm()).append('\n');
         });
         try {
-            byte[] hash = MessageDigest.getInstance("SHA-256")
-                    .digest(all.toString().getBytes(StandardCharsets.UTF_8));
+            byte[] hash =
+                    MessageDigest.getInstance("SHA-256").digest(all.toString().getBytes(StandardCharsets.UTF_8));
             return "L" + HexFormat.of().formatHex(hash).substring(0, CODE_DIGITS);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("Every Java has SHA-256", e);

@@ -25,7 +25,19 @@ class CsvWriterTest {
     /** The characters are those of OWASP's page 'CSV Injection'. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "\uFF1D1", "\uFF0B1", "\uFF0D1", "\uFF201"})
+            strings = {
+                "=1+1",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\t=1",
+                "\r=1",
+                "\n=1",
+                "\uFF1D1",
+                "\uFF0B1",
+                "\uFF0D1",
+                "\uFF201"
+            })
     void text_that_a_spreadsheet_would_take_for_a_formula_gets_an_apostrophe(String text) {
         assertThat(field(text)).startsWith(text.strip().equals(text) ? "'" + text : "\"'");
     }
@@ -35,8 +47,18 @@ class CsvWriterTest {
     @ValueSource(chars = {',', ';', '\t', '|'})
     void no_cell_begins_like_a_formula_whatever_parts_the_cells(char separator) throws IOException {
         List<String> texts = List.of(
-                "x;=1+1;y", "x\t=1+1\ty", "x|=1+1", "x\n=1+1", "x\r\n@A1", ";+1", ";;-1", "\"=1+1\"", "a,\";=1+1;\"",
-                "x;\uFF1D1+1", "=1;=1", "\t=1");
+                "x;=1+1;y",
+                "x\t=1+1\ty",
+                "x|=1+1",
+                "x\n=1+1",
+                "x\r\n@A1",
+                ";+1",
+                ";;-1",
+                "\"=1+1\"",
+                "a,\";=1+1;\"",
+                "x;\uFF1D1+1",
+                "=1;=1",
+                "\t=1");
         TableBuilder table = Table.named("list").columns(Column.text("a", "A;=1"), Column.text("b", "B"));
         texts.forEach(text -> table.row().put("a", text).put("b", text));
 
@@ -49,7 +71,8 @@ class CsvWriterTest {
                 }
             }
         }
-        CSVFormat lenient = CSVFormat.DEFAULT.builder()
+        CSVFormat lenient = CSVFormat.DEFAULT
+                .builder()
                 .setDelimiter(separator)
                 .setTrailingData(true)
                 .setLenientEof(true)
@@ -59,7 +82,8 @@ class CsvWriterTest {
         }
     }
 
-    private static final Pattern LIKE_A_FORMULA = Pattern.compile("[=+\\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20].*", Pattern.DOTALL);
+    private static final Pattern LIKE_A_FORMULA =
+            Pattern.compile("[=+\\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20].*", Pattern.DOTALL);
 
     /** What was written comes back, but for the apostrophes. */
     @Test

@@ -97,8 +97,7 @@ final class RecordCsv {
     }
 
     /** Numbers above 0 and up to that; a fault for each that is none. */
-    private List<BigDecimal> numbers(
-            CsvTable table, CsvTable.Row line, List<String> under, String expected, int most) {
+    private List<BigDecimal> numbers(CsvTable table, CsvTable.Row line, List<String> under, String expected, int most) {
         List<BigDecimal> numbers = new ArrayList<>();
         for (String heading : under) {
             String cell = table.cell(line, heading);

@@ -36,8 +36,9 @@ final class RecordCsv {
 
     private Outcome<List<TestRecord>> records() {
         Map<Belongs, List<Reading>> readings = new LinkedHashMap<>();
-        table.rows().forEach(row -> readings.computeIfAbsent(belongs(row), key -> new ArrayList<>())
-                .add(reading(row)));
+        table.rows()
+                .forEach(row -> readings.computeIfAbsent(belongs(row), key -> new ArrayList<>())
+                        .add(reading(row)));
         if (readings.isEmpty()) {
             return Outcome.faulty(Fault.of(file, "headings without a row", "a row for each box", "It may be cut off."));
         }
