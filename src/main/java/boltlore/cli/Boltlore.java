@@ -45,7 +45,7 @@ import picocli.CommandLine.Spec;
                     + " not leave as it is, or a proof found a defect",
             "2:the command was called wrongly",
             "3:a catalogue or order has faults",
-            "4:a result could not be written",
+            "4:a result could not be written or printed",
             "5:a proof was left undecided",
             "69:no Java that is new enough",
             "70:a defect of the program itself"
@@ -67,14 +67,19 @@ public final class Boltlore implements Runnable {
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((defect, command, parsed) -> Defect.told(command.getErr(), defect));
+        int exit;
         try {
-            return line.execute(arguments);
+            exit = line.execute(arguments);
         } catch (StackOverflowError | OutOfMemoryError tooLarge) {
-            return Defect.told(err, tooLarge);
-        } finally {
-            out.flush();
-            err.flush();
+            exit = Defect.told(err, tooLarge);
         }
+        // A writer keeps its failures to itself until it is asked: an answer that nobody got is no success.
+        if (out.checkError()) {
+            err.println("The answer could not be printed: the output is closed or full.");
+            exit = Exit.NOT_WRITTEN;
+        }
+        err.flush();
+        return exit;
     }
 
     private static PrintWriter utf8(FileDescriptor stream) {

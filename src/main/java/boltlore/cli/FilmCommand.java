@@ -1,6 +1,5 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
 import boltlore.trades.coating.RecordVerdict;
 import boltlore.trades.coating.sheets.CoatJob;
@@ -62,7 +61,7 @@ final class FilmCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, CoatJob job, RecordVerdict verdict) {
-        Outcome<List<Path>> written = Exports.write(out, SheetFormats.of(List.of(RecordSheet.of(verdict, job))));
+        Outcome<List<Path>> written = write(out, SheetFormats.of(List.of(RecordSheet.of(verdict, job))));
         if (written instanceof Outcome.Sound<List<Path>> paths) {
             if (json()) {
                 screen.line(FilmAnswer.json(verdict, paths.value()));

@@ -61,7 +61,13 @@ final class KitCommand extends RoomCommand {
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
-                        bench, out, usual, all, this::further, json() ? KitCommand::json : KitCommand::text)
+                        bench,
+                        out,
+                        usual,
+                        all,
+                        this::further,
+                        json() ? KitCommand::json : KitCommand::text,
+                        this::writeSets)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =

@@ -2,11 +2,10 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
-import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
-import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
@@ -16,6 +15,7 @@ import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.orders.TradeFiles;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -25,7 +25,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
  * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
@@ -42,6 +41,7 @@ final class KitRun {
     private final boolean all;
     private final BiFunction<FamilyPlan, PricedBill, FurtherSheets> further;
     private final Function<Kitted, String> told;
+    private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /** @param further what is written beside the sheets that each order needs */
     KitRun(
@@ -50,13 +50,15 @@ final class KitRun {
             boolean takeUsual,
             boolean all,
             BiFunction<FamilyPlan, PricedBill, FurtherSheets> further,
-            Function<Kitted, String> told) {
+            Function<Kitted, String> told,
+            BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
         this.all = all;
         this.further = further;
         this.told = told;
+        this.write = write;
     }
 
     /** What became of each file, in the order given. */
@@ -115,14 +117,16 @@ final class KitRun {
 
     private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
-        KitInWork inWork = new KitInWork(plan, priced.bill(), LocalDate.now(ZoneId.systemDefault()));
-        KitTrades trades = KitTrades.of(inWork);
-        List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced, trades.found()));
-        books.addAll(beside.workbooks());
-        if (all) {
-            trades.sheets().forEach(sheet -> books.add(sheet.report()));
+        KitTrades trades = KitTrades.of(new KitInWork(plan, priced.bill(), LocalDate.now(ZoneId.systemDefault())));
+        List<SheetSet> sets = new ArrayList<>();
+        sets.add(new SheetSet("kit", SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())), true));
+        if (!beside.equals(FurtherSheets.NONE)) {
+            sets.add(new SheetSet("kit --all", SheetFormats.ofEach(beside.workbooks()), beside.whole()));
         }
-        Outcome<List<Path>> outcome = Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(books));
+        if (all) {
+            trades.results().forEach((trade, results) -> sets.add(new SheetSet(trade, TradeFiles.of(results), true)));
+        }
+        Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
         int exit = beside.stops().isEmpty() && !trades.stops() ? Exit.OK : Exit.STOPPED;
         return new Finished(

@@ -1,6 +1,5 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,10 +27,6 @@ abstract class OldTradeCommand<T extends WorkedOrder> extends RoomCommand {
     /** Whether one of them must be mended before it goes on. */
     abstract boolean stops(List<T> worked);
 
-    Outcome<List<Path>> write(Path folder, T order) {
-        return Exports.write(folder, order.files());
-    }
-
     @Override
     int run(Screen screen) {
         HeadStart.forSheets();
@@ -49,7 +44,7 @@ abstract class OldTradeCommand<T extends WorkedOrder> extends RoomCommand {
             screen.line(json() ? "{}" : none());
             return Exit.STOPPED;
         }
-        EachWritten written = EachWritten.of(worked, each -> write(out().resolve(each.name()), each));
+        EachWritten written = EachWritten.of(worked, each -> write(out().resolve(each.name()), each.files()));
         if (!written.faults().isEmpty()) {
             return refused(written.faults(), Exit.NOT_WRITTEN);
         }

@@ -4,20 +4,17 @@ import boltlore.answers.OrderKit;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
-import boltlore.faults.Fault;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
-import boltlore.order.json.OrderWriter;
 import boltlore.proof.Witnesses;
 import boltlore.proof.sample.CoveringSample;
 import boltlore.proof.sample.Sampler;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -86,14 +83,12 @@ final class Sampling {
         return sample.complete();
     }
 
-    List<Fault> write(Path folder) {
-        List<Fault> faults = new ArrayList<>();
-        for (Order order : orders) {
-            Path file = folder.resolve(order.name() + ".json");
-            faults.addAll(WrittenAside.write(file, OrderWriter.write(order).getBytes(StandardCharsets.UTF_8))
-                    .faults());
-        }
-        return faults;
+    /** The variants as order files. */
+    SheetSet files() {
+        return new SheetSet(
+                "prove --bench " + family.name(),
+                orders.stream().map(ProofResults::file).toList(),
+                complete());
     }
 
     void print(Screen screen) {

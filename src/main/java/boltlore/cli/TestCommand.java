@@ -38,12 +38,6 @@ final class TestCommand extends OldTradeCommand<TestedOrder> {
         return "No order of these has a kit that its family says how to test.";
     }
 
-    /** A record that somebody has filled in is not written over. */
-    @Override
-    Outcome<List<Path>> write(Path folder, TestedOrder order) {
-        return FilledRecords.none(folder).then(none -> super.write(folder, order));
-    }
-
     @Override
     String json(List<TestedOrder> tested, List<Path> written) {
         return TestAnswer.json(tested, written);

@@ -1,16 +1,15 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeOption;
 import boltlore.trades.TradeResult;
-import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.orders.TradeFiles;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -108,7 +107,8 @@ final class TradeCommand extends RoomCommand {
         for (TradeResult result : results) {
             List<Workbook> reports =
                     result.sheets().stream().map(sheet -> sheet.report().get()).toList();
-            Outcome<List<Path>> outcome = Exports.write(out.resolve(result.folder()), files(result, reports));
+            SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
+            Outcome<List<Path>> outcome = writeSets(out.resolve(result.folder()), List.of(set));
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
             answers.add(new TradeAnswer.OfOrder(result.folder(), foundBy(kits, result), reports));
@@ -132,16 +132,5 @@ final class TradeCommand extends RoomCommand {
                 .findFirst()
                 .map(kit -> FoundBy.of(trade.name(), result.findings(), kit.order()))
                 .orElse(new FoundBy(trade.name(), result.findings()));
-    }
-
-    private static List<SheetFile> files(TradeResult result, List<Workbook> reports) {
-        List<SheetFile> files = new ArrayList<>();
-        for (int i = 0; i < reports.size(); i++) {
-            TradeResult.Sheet sheet = result.sheets().get(i);
-            List<SheetFile> all = new ArrayList<>(SheetFormats.of(List.of(reports.get(i))));
-            all.addAll(sheet.beside());
-            all.forEach(file -> files.add(sheet.folder().isEmpty() ? file : file.under(sheet.folder())));
-        }
-        return files;
     }
 }

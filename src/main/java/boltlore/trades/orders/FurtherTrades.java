@@ -99,7 +99,7 @@ final class FurtherTrades {
         TestPlan tests = TestPlanner.of(catalogue, bill);
         return tests.groups().isEmpty()
                 ? FurtherSheets.NONE
-                : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of());
+                : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of(), true);
     }
 
     /** Empty where the workshop has not written down how it prices, or a rate has run out. */
@@ -119,7 +119,7 @@ final class FurtherTrades {
         return calculation
                 .map(this::quoted)
                 .orElse(new FurtherSheets(
-                        List.of(), List.of("No quotation can be made of it; 'boltlore price' says why.")));
+                        List.of(), List.of("No quotation can be made of it; 'boltlore price' says why."), false));
     }
 
     private FurtherSheets quoted(Calculation sound) {
@@ -127,7 +127,8 @@ final class FurtherTrades {
                 List.of(
                         () -> QuotationSheet.of(sound.quotation(), bill, weighing, catalogue),
                         () -> CostSheet.of(sound, path)),
-                List.of());
+                List.of(),
+                true);
     }
 
     /** By road, nobody having said where to; at the quotation's price, or the costed bill's where none can be made. */

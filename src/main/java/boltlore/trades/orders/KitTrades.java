@@ -12,28 +12,29 @@ import boltlore.trades.Trade;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What all trades make of one kit, and all that they found.
  *
  * @param found first by the rules of the kit, then by each trade
- * @param sheets of the trades, in their order
+ * @param results of the trades whose sheets go with a kit, by their names and in their order
  */
-public record KitTrades(List<FoundBy> found, List<TradeResult.Sheet> sheets) {
+public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> results) {
 
     public static KitTrades of(KitInWork kit) {
         List<FoundBy> found = new ArrayList<>(List.of(byRules(kit.bill().resolved())));
-        List<TradeResult.Sheet> sheets = new ArrayList<>();
+        Map<String, List<TradeResult>> made = new LinkedHashMap<>();
         for (Trade trade : Trades.ALL) {
             Outcome<List<TradeResult>> worked = trade.work(List.of(kit), Given.NONE);
             found.add(FoundBy.of(trade.name(), findings(worked), kit.order()));
-            worked.then(results -> {
-                results.forEach(result -> sheets.addAll(trade.inKit() ? result.sheets() : List.of()));
-                return worked;
-            });
+            if (worked instanceof Outcome.Sound<List<TradeResult>> sound && trade.inKit()) {
+                made.put(trade.name(), sound.value());
+            }
         }
-        return new KitTrades(List.copyOf(found), List.copyOf(sheets));
+        return new KitTrades(List.copyOf(found), made);
     }
 
     /** What keeps the trade from working is found as well: nothing that a trade cannot do is left unsaid. */

@@ -14,7 +14,7 @@ import boltlore.trades.testing.TestPlan;
 import java.util.List;
 
 /**
- * <code>{"order": "BL-1001", "catalogue": "0123456789ab", "readings": [{"box": "bonding.charger", "unit": "ohm", "value":
+ * <code>{"order": "BL-1001", "limits": "L0123456789ab", "readings": [{"box": "bonding.charger", "unit": "ohm", "value":
  * "0.012", "instrument": "M-7", "by": "R. Oakes", "on": "2026-03-31"}]}</code>.
  */
 public final class RecordJson {
@@ -29,7 +29,7 @@ public final class RecordJson {
     public static String empty(TestPlan plan) {
         return JsonOut.object()
                 .put("order", plan.order())
-                .put("catalogue", plan.revision())
+                .put("limits", plan.limits())
                 .put("readings", JsonOut.list(plan.boxes().toList(), RecordJson::box))
                 .written();
     }
@@ -53,7 +53,7 @@ public final class RecordJson {
         TestRecord record = new TestRecord(
                 file,
                 reader.text("order", TextShape.ORDER_NAME),
-                reader.text("catalogue", TextShape.LINE),
+                reader.text("limits", TextShape.LINE),
                 reader.objects("readings", this::reading));
         reader.done();
         return faults.orElse(List.of(record));
