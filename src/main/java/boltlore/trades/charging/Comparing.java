@@ -103,7 +103,7 @@ final class Comparing {
                 pack.lowestVolts().compareTo(POST_LEAST_VOLTS) >= 0,
                 Verdict.LOOK,
                 "The empty pack has " + Figures.volts(pack.lowestVolts()) + "; many DC posts give no less than "
-                        + Figures.volts(POST_LEAST_VOLTS) + " (from memory)."));
+                        + Figures.volts(POST_LEAST_VOLTS) + " (workshop's own value, check before use)."));
     }
 
     private void precharge(@Nullable PrechargeResistor resistor) {

@@ -13,15 +13,15 @@ final class ChargingCautions {
                     + " maker and the vehicle's approval come first.";
 
     private static final String LIVE =
-            "High voltage kills. Work on it only by people who are trained and licensed for it:"
+            "High voltage kills. Work on it only by people who are trained and authorised for it:"
                     + " disconnect, wait until the DC link is discharged, lock out, prove dead with a tester that was proved before"
                     + " and after. Until the pack is taken apart it stays live whatever is disconnected. High-voltage cables outside enclosures have an orange cover.";
 
     private static final String FUSES =
             "Fuses and cables are chosen by a competent person by the makers' data sheets and your"
                     + " local codes; a fuse that blew is replaced only after its cause is found. Never bridge one. Where a cover or a service disconnect opens without tools, live parts"
-                    + " stay out of reach of the test probes: IPXXD in cabin and luggage space, IPXXB elsewhere (UN Regulation 100, from"
-                    + " memory).";
+                    + " stay out of reach of the test probes: IPXXD in cabin and luggage space, IPXXB elsewhere (UN Regulation 100,"
+                    + " 5.1.1).";
 
     private static final String LOOM =
             "Measure resistors with the inlet unplugged and the loom dead. Looms of inlets with a"
