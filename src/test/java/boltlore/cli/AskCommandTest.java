@@ -84,7 +84,7 @@ class AskCommandTest {
         assertThat(asked.out().replaceAll("\\s+", " "))
                 .contains("North America: closed, because")
                 .contains("'open export=nema-5-15' says what would open it.")
-                .contains("For Export socket NEMA 5-15")
+                .contains("For V2L outlet NEMA 5-15")
                 .contains("value 'foo'");
     }
 

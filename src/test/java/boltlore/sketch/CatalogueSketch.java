@@ -156,6 +156,7 @@ public final class CatalogueSketch {
                 5,
                 languages,
                 List.of(stage("front", "Front bay"), stage("cabin", "Cabin"), stage("rear", "Rear bay")),
+                Map.of(),
                 List.of("drive"),
                 List.of("F", "H", "C"),
                 Map.of(),

@@ -34,7 +34,7 @@ class ContentsTest {
                 .filteredOn(row -> row.kind() == Row.RowKind.GROUP)
                 .extracting(Row::words)
                 .containsExactly(
-                        "Rear bay", "Under the floor", "Front bay", "Body side", "Cabin", "Last work and papers");
+                        "Rear bay", "Under the floor", "Front bay", "Body side", "Cabin", "Final assembly and documents");
     }
 
     @Test
@@ -60,7 +60,7 @@ class ContentsTest {
 
         assertThat(text)
                 .contains("Inhalt des Bausatzes", "Linkslenker", "Antriebseinheit mit Umrichter", "Heckraum")
-                .contains("Vorsicht: Hochspannung ist lebensgefährlich")
+                .contains("Vorsicht: Hochvolt ist lebensgefährlich")
                 .doesNotContain("Caution", "Rear bay", "Left-hand drive");
     }
 

@@ -39,7 +39,7 @@ class ChargeSheetTest {
     @Test
     void cautions_stand_where_people_work_on_high_voltage() {
         assertThat(new TextWriter(WIDE).text(demo("bl-2001")).replaceAll("[\\s|]+", " "))
-                .contains("High voltage kills. Work on it only by people who are trained and licensed for it")
+                .contains("High voltage kills. Work on it only by people who are trained and authorised for it")
                 .contains("licensed electrician by local codes")
                 .contains("Never bridge one.")
                 .contains("are never swapped");

@@ -7,10 +7,8 @@ import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
-import boltlore.measure.Wording;
 import boltlore.report.Approved;
 import boltlore.report.Page;
-import boltlore.report.Phrases;
 import boltlore.report.Workbook;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
@@ -115,14 +113,6 @@ class ShipSheetTest {
         assertThat(words(shipment("bl-2001", By.ROAD, "FR")))
                 .doesNotContain(cargo)
                 .contains("never as UN 3556");
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"de", "fr"})
-    void have_all_words_of_packing_list_and_labels_in_every_language(String language) {
-        assertThat(Phrases.of(ShipSheet.class, "packing", language).names())
-                .isEqualTo(
-                        Phrases.of(ShipSheet.class, "packing", Wording.ENGLISH).names());
     }
 
     @Test
