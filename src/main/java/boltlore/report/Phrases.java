@@ -34,7 +34,8 @@ public final class Phrases {
     public static Phrases of(Class<?> beside, String sheet, String language) {
         Locale locale = language.matches("[a-z]{2,3}") ? Locale.forLanguageTag(language) : Locale.ROOT;
         ClassLoader loader = beside.getClassLoader();
-        return new Phrases(ResourceBundle.getBundle(beside.getPackageName() + "." + sheet, locale, loader, NO_FALLBACK));
+        return new Phrases(
+                ResourceBundle.getBundle(beside.getPackageName() + "." + sheet, locale, loader, NO_FALLBACK));
     }
 
     /**

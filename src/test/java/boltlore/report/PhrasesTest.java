@@ -72,7 +72,8 @@ class PhrasesTest {
 
         @Test
         void take_an_argument_as_it_is_even_where_it_looks_like_a_place_for_another() {
-            assertThat(tests("en").say("flaw.other_unit", "{1}", "it's V")).isEqualTo("the unit is {1}, it should be it's V");
+            assertThat(tests("en").say("flaw.other_unit", "{1}", "it's V"))
+                    .isEqualTo("the unit is {1}, it should be it's V");
         }
 
         @Test
@@ -103,7 +104,9 @@ class PhrasesTest {
     class Numbers {
 
         @ParameterizedTest
-        @CsvSource(delimiter = ';', value = {"en; 64.7", "de; 64,7", "fr; 64,7", "nl; 64.7"})
+        @CsvSource(
+                delimiter = ';',
+                value = {"en; 64.7", "de; 64,7", "fr; 64,7", "nl; 64.7"})
         void have_the_decimal_sign_of_the_words_language(String language, String said) {
             assertThat(contents(language).number(new BigDecimal("64.650"), 1)).isEqualTo(said);
             assertThat(contents(language).number(new BigDecimal("64.70"))).isEqualTo(said);
@@ -123,7 +126,8 @@ class PhrasesTest {
     static Stream<Path> english() throws IOException {
         try (Stream<Path> files = Files.walk(RESOURCES)) {
             return files
-                    .filter(file -> file.toString().endsWith(".properties") && !file.toString().contains("_"))
+                    .filter(file -> file.toString().endsWith(".properties")
+                            && !file.toString().contains("_"))
                     .sorted()
                     .toList()
                     .stream();
@@ -155,11 +159,17 @@ class PhrasesTest {
         void write_every_apostrophe_twice(Path english) throws IOException {
             String base = english.getFileName().toString().replace(".properties", "");
             try (Stream<Path> files = Files.list(english.resolveSibling("."))) {
-                for (Path file : files.filter(each -> each.getFileName().toString().startsWith(base)).toList()) {
+                for (Path file : files.filter(
+                                each -> each.getFileName().toString().startsWith(base))
+                        .toList()) {
                     Properties words = read(file);
                     assertThat(words).allSatisfy((name, says) -> {
-                        assertThat(says.toString().replace("''", "")).as(file + " " + name).doesNotContain("'");
-                        assertThat(new MessageFormat(says.toString(), Locale.ROOT)).as(file + " " + name).isNotNull();
+                        assertThat(says.toString().replace("''", ""))
+                                .as(file + " " + name)
+                                .doesNotContain("'");
+                        assertThat(new MessageFormat(says.toString(), Locale.ROOT))
+                                .as(file + " " + name)
+                                .isNotNull();
                     });
                 }
             }
@@ -167,7 +177,11 @@ class PhrasesTest {
     }
 
     private static Set<String> arguments(String words) {
-        return Pattern.compile("\\{(\\d)").matcher(words).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
+        return Pattern.compile("\\{(\\d)")
+                .matcher(words)
+                .results()
+                .map(MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Properties read(Path file) throws IOException {

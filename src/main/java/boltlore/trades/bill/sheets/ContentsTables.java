@@ -92,7 +92,11 @@ final class ContentsTables {
     private void fill(RowBuilder row, BagRow of) {
         Part part = of.part();
         part(row, part, of.finish(), of.quantity())
-                .put("bag", of.bag().isEmpty() ? phrases.say("loose") : catalogue.shipping().bagSays(of.bag(), catalogue.workshop(), language))
+                .put(
+                        "bag",
+                        of.bag().isEmpty()
+                                ? phrases.say("loose")
+                                : catalogue.shipping().bagSays(of.bag(), catalogue.workshop(), language))
                 .put("revision", part.revision());
         if (of.spares().signum() > 0) {
             row.put("spares", of.spares());

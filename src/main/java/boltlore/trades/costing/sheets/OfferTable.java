@@ -64,7 +64,6 @@ final class OfferTable {
                 ? extra.says()
                 : quoted.catalogue().part(extra.part()).name().in(quoted.language());
         String words = extra.suppliedByCustomer() ? "yours" : "extra";
-        return phrases.say(
-                words, says, phrases.number(extra.quantity()), phrases.unit(extra.unit(), extra.quantity()));
+        return phrases.say(words, says, phrases.number(extra.quantity()), phrases.unit(extra.unit(), extra.quantity()));
     }
 }

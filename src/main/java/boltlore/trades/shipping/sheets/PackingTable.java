@@ -10,7 +10,6 @@ import boltlore.trades.shipping.Crate;
 import boltlore.trades.shipping.Goods;
 import boltlore.trades.shipping.Packed;
 import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.Told;
 import java.util.Map;
 
 /** What lies in which crate, in the order's language and without any price. */

@@ -118,7 +118,7 @@ class ShipSheetTest {
     @Test
     void speak_the_orders_language_on_the_packing_list() {
         assertThat(text(shipment("bl-1011", By.ROAD, "DE")))
-                .contains("Packliste")
+                .contains("Packliste", "Brutto 64,7 kg", "Batterie, Heck")
                 .contains("Antriebseinheit mit Umrichter");
         assertThat(text(shipment("bl-1012", By.ROAD, "FR"))).contains("Liste de colisage");
     }
