@@ -90,7 +90,7 @@ class TestResultCommandTest {
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran.out()))
                     .contains("Not passed: 1 of ")
-                    .contains("failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit below 0.1 Ω; misses the"
+                    .contains("failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit below 0.1 Ω; outside the"
                             + " limit by 0.02 Ω");
         }
 
@@ -111,10 +111,10 @@ class TestResultCommandTest {
 
         @Test
         void what_the_kit_does_not_call_for_is_told() {
-            Ran ran = judge(first().add("tipping.tipper-pump", "stands", "", "2026-03-30")
+            Ran ran = judge(first().add("tipping.tipper-pump", "stationary", "", "2026-03-30")
                     .in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-            assertThat(flat(ran.out())).contains("not of this kit: tipping.tipper-pump is filled in with stands");
+            assertThat(flat(ran.out())).contains("not of this kit: tipping.tipper-pump is filled in with stationary");
         }
 
         @Test

@@ -96,6 +96,7 @@ public final class Wired {
                 0,
                 List.of("en"),
                 List.of(),
+                Map.of(),
                 List.of(),
                 List.of(),
                 Map.of(),

@@ -47,14 +47,14 @@ class ChargingCalculationTest {
     }
 
     @Test
-    @DisplayName("two strings of eight modules of 44 V, 78 Ah: 352 V, 54.9 kWh, 201.6 kΩ at 403.2 V and 500 Ω/V")
+    @DisplayName("two strings of eight modules of 44 V, 80 Ah: 352 V, 56.3 kWh, 201.6 kΩ at 403.2 V and 500 Ω/V")
     void pack() {
         Charging charging = charging("bl-1001");
 
         Pack pack = charging.fitted().pack();
         assertThat(pack).isNotNull();
         assertThat(pack.nominalVolts()).isEqualByComparingTo("352");
-        assertThat(pack.nominalKwh()).isEqualByComparingTo("54.912");
+        assertThat(pack.nominalKwh()).isEqualByComparingTo("56.320");
         assertThat(charging.isolationOhm()).isEqualByComparingTo("201600");
     }
 

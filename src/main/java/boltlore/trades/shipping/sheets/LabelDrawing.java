@@ -73,8 +73,8 @@ final class LabelDrawing {
     }
 
     private void masses() {
-        line(say("grossWord") + " " + Told.kg(crate.grossKg()), 9);
-        line(say("netWord") + " " + Told.kg(crate.netKg()) + " – " + LoadWords.outside(crate) + " mm", 4);
+        line(say("grossWord") + " " + words.kg(crate.grossKg()), 9);
+        line(say("netWord") + " " + words.kg(crate.netKg()) + " – " + LoadWords.outside(crate) + " mm", 4);
         line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 5);
     }
 
