@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 /** The rails of an oven that hold anything, two beside each other, each as one looks along it from the side; to scale. */
 final class HangingDrawing {
 
-    private static final double WIDTH_MM = 180;
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
     private static final double EDGE_MM = 1;
     private static final double BETWEEN_MM = 6;
     private static final double VIEW_MM = (WIDTH_MM - BETWEEN_MM) / 2 - EDGE_MM;
@@ -68,7 +68,7 @@ final class HangingDrawing {
         int line = view / 2;
         double top = line * heightMm;
         EnvelopeMm inside = plan.oven().inside();
-        String size = view == 0 ? " - inside " + inside.length() + " × " + inside.height() + " mm" : "";
+        String size = view == 0 ? " – inside " + inside.length() + " × " + inside.height() + " mm" : "";
         marks.add(Mark.from(new Point(left, top + HEAD_MM / 2), "Rail " + number + size, WORDS_MM));
         double railMm = top + HEAD_MM;
         marks.add(Mark.dashed(Outlines.box(left, railMm, left + VIEW_MM, railMm + HOOK_MM + inside.height() * perMm)));

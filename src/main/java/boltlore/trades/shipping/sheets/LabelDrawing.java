@@ -22,11 +22,14 @@ final class LabelDrawing {
     private static final double ARROW_TOP_MM = 5;
     private static final double ARROW_FOOT_MM = 23;
 
+    /** From one line to the next as a multiple of the height of capitals; accents stand in it, and tails hang in it. */
+    private static final double LINE = 1.6;
+
     private final Crate crate;
     private final Shipment shipment;
     private final LoadWords words;
     private final List<Mark> marks = new ArrayList<>();
-    private double y = 12;
+    private double top = 9;
 
     private LabelDrawing(Crate crate, Shipment shipment, LoadWords words) {
         this.crate = crate;
@@ -94,12 +97,11 @@ final class LabelDrawing {
     }
 
     private void line(String text, double height) {
-        boolean besideArrows = y + height > ARROW_TOP_MM && y - height < ARROW_FOOT_MM + 8;
+        boolean besideArrows = top < ARROW_FOOT_MM + 8;
         double room = (besideArrows ? FIRST_ARROW_MM - 12 : WIDTH_MM - LEFT_MM) - LEFT_MM;
         double fits = room / Mark.Lettering.widthMm(text, 1);
-        double tall = Math.min(height, fits);
-        marks.add(Mark.from(new Point(LEFT_MM, y), text, tall));
-        y += height / 2 + 8;
+        marks.add(Mark.from(new Point(LEFT_MM, top + height / 2), text, Math.min(height, fits)));
+        top += height * LINE + 1.5;
     }
 
     /** One of the two arrows for 'this way up'; the words stand below them. */
