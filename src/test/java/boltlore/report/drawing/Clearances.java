@@ -14,7 +14,7 @@ public final class Clearances {
 
     private final Drawing drawing;
     private final List<Mark.Line> lines = new ArrayList<>();
-    private final List<Mark.Lettering> words = new ArrayList<>();
+    private final List<Words> words = new ArrayList<>();
     private final List<String> found = new ArrayList<>();
 
     private Clearances(Drawing drawing) {
@@ -23,7 +23,7 @@ public final class Clearances {
             if (mark instanceof Mark.Line line) {
                 lines.add(line);
             } else if (mark instanceof Mark.Lettering lettering) {
-                words.add(lettering);
+                words.add(new Words(lettering.text(), Letters.outline(lettering).getBounds2D()));
             }
         }
     }
@@ -52,38 +52,33 @@ public final class Clearances {
                     .forEach(point -> found.add("off the paper: " + point));
         }
         words.stream()
-                .filter(each -> !paper.contains(box(each)))
-                .forEach(each -> found.add("off the paper: '" + each.text() + "' " + box(each)));
+                .filter(each -> !paper.contains(each.ink()))
+                .forEach(each -> found.add("off the paper: " + each));
     }
 
     private void apart() {
         for (int i = 0; i < words.size(); i++) {
             for (int k = i + 1; k < words.size(); k++) {
-                if (box(words.get(i)).intersects(box(words.get(k)))) {
-                    found.add("'" + words.get(i).text() + "' over '"
-                            + words.get(k).text() + "'");
+                if (words.get(i).ink().intersects(words.get(k).ink())) {
+                    found.add(words.get(i) + " over " + words.get(k));
                 }
             }
         }
     }
 
     private void struck() {
-        for (Mark.Lettering each : words) {
-            Rectangle2D box = box(each);
+        for (Words each : words) {
             for (Mark.Line line : lines) {
                 for (int i = 1; i < line.points().size(); i++) {
                     Point from = line.points().get(i - 1);
                     Point to = line.points().get(i);
-                    if (new Line2D.Double(from.xMm(), from.yMm(), to.xMm(), to.yMm()).intersects(box)) {
-                        found.add("a line through '" + each.text() + "' from " + from + " to " + to);
+                    if (new Line2D.Double(from.xMm(), from.yMm(), to.xMm(), to.yMm()).intersects(each.ink())) {
+                        found.add("a line from " + from + " to " + to + " through " + each);
                     }
                 }
             }
         }
     }
 
-    /** Of the ink. */
-    private static Rectangle2D box(Mark.Lettering lettering) {
-        return Letters.outline(lettering).getBounds2D();
-    }
+    private record Words(String text, Rectangle2D ink) {}
 }

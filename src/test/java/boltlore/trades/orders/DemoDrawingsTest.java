@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -60,7 +61,7 @@ class DemoDrawingsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "bl-1001", "bl-1002", "bl-1004", "bl-1005", "bl-1008", "bl-1009", "bl-1010", "bl-1011", "bl-1012",
+                "bl-1001", "bl-1002", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-1011", "bl-1012",
                 "bl-1013", "bl-2001", "bl-2002", "bl-2003"
             })
     void nothing_is_cut_off_or_covered(String order) {
@@ -71,7 +72,7 @@ class DemoDrawingsTest {
 
     @Test
     void nothing_is_cut_off_or_covered_where_many_orders_are_coated_and_sawn_at_once() {
-        List<Bill> bills = Stream.of("bl-1001", "bl-1002", "bl-1004", "bl-1009", "bl-1011", "bl-2001", "bl-2002")
+        List<Bill> bills = Stream.of("bl-1001", "bl-1002", "bl-1004", "bl-1010", "bl-1011", "bl-2001", "bl-2002")
                 .map(Demo::bill)
                 .toList();
         Catalogue catalogue = Demo.catalogue();
@@ -86,17 +87,23 @@ class DemoDrawingsTest {
     @Test
     @DisplayName("are printed whole and at their own size, by LibreOffice with the typeface that stands in for Arial")
     void printed_whole(@TempDir Path folder) throws IOException, InterruptedException {
-        for (String order : List.of("bl-1001", "bl-2001", "bl-1011")) {
+        Map<String, Long> drawn = new TreeMap<>();
+        for (String order : List.of("bl-2001", "bl-1011")) {
             for (Workbook workbook : workbooks(order).toList()) {
+                String file = order + "-" + workbook.file();
                 if (drawings(workbook).findAny().isPresent()) {
+                    drawn.put(file, drawings(workbook).count());
                     Files.write(
-                            folder.resolve(order + "-" + workbook.file() + ".xlsx"),
+                            folder.resolve(file + ".xlsx"),
                             new XlsxWriter().write(workbook).get(0).content());
                 }
             }
         }
-        Map<String, List<PrintedPicture>> all = PrintedPicture.all(folder);
-        assertThat(all).hasSizeGreaterThan(15);
-        all.forEach((file, printed) -> assertThat(printed).as(file).isNotEmpty().allSatisfy(PrintedPicture::assertWhole));
+        Map<String, List<PrintedPicture>> printed = PrintedPicture.all(folder);
+        assertThat(drawn).hasSizeGreaterThan(10);
+        drawn.forEach((file, count) -> assertThat(printed.get(file))
+                .as(file)
+                .hasSize(count.intValue())
+                .allSatisfy(PrintedPicture::assertWhole));
     }
 }

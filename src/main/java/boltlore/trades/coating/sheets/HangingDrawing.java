@@ -86,15 +86,19 @@ final class HangingDrawing {
         marks.add(Mark.outline(Outlines.box(left, top, right, bottom)));
         double hookFrom = place.topMm() == 0 ? railMm : top - HOOK_MM;
         marks.add(Mark.line(new Point(middle, hookFrom), new Point(middle, top)));
-        number(place, middle, top, bottom, right - left);
+        number(place, viewLeft, new Point(middle, bottom), top, right - left);
     }
 
-    /** In the piece where it has room, else below it. */
-    private void number(Place place, double middle, double top, double bottom, double roomMm) {
+    /** In the piece where it has room, else below it, and clear of the oven's ends. */
+    private void number(Place place, double viewLeft, Point foot, double top, double roomMm) {
         String number =
                 String.valueOf(place.piece().number()) + (place.rails() > 1 ? " on " + place.rails() + " rails" : "");
-        boolean inside = Mark.Lettering.widthMm(number, WORDS_MM) + 2 <= roomMm && bottom - top > WORDS_MM + 1;
-        double y = inside ? (top + bottom) / 2 : bottom + SMALL_MM;
-        marks.add(Mark.centred(new Point(middle, y), number, inside ? WORDS_MM : SMALL_MM));
+        if (Mark.Lettering.widthMm(number, WORDS_MM) + 2 <= roomMm && foot.yMm() - top > WORDS_MM + 1) {
+            marks.add(Mark.centred(new Point(foot.xMm(), (top + foot.yMm()) / 2), number, WORDS_MM));
+        } else {
+            double clear = Mark.Lettering.widthMm(number, SMALL_MM) / 2 + Mark.THICK_MM;
+            double x = Math.min(Math.max(foot.xMm(), viewLeft + clear), viewLeft + VIEW_MM - clear);
+            marks.add(Mark.centred(new Point(x, foot.yMm() + SMALL_MM), number, SMALL_MM));
+        }
     }
 }
