@@ -22,14 +22,17 @@ final class LabelDrawing {
     private static final double ARROW_TOP_MM = 5;
     private static final double ARROW_FOOT_MM = 23;
 
-    /** From one line to the next as a multiple of the height of capitals; accents stand in it, and tails hang in it. */
-    private static final double LINE = 1.6;
+    /** What accents take above capitals and tails below them, as shares of the capitals' height. */
+    private static final double ABOVE = 0.27;
+
+    private static final double BELOW = 0.31;
+    private static final double AIR_MM = 1.2;
 
     private final Crate crate;
     private final Shipment shipment;
     private final LoadWords words;
     private final List<Mark> marks = new ArrayList<>();
-    private double top = 9;
+    private double top = 7;
 
     private LabelDrawing(Crate crate, Shipment shipment, LoadWords words) {
         this.crate = crate;
@@ -97,11 +100,12 @@ final class LabelDrawing {
     }
 
     private void line(String text, double height) {
+        top += height * ABOVE;
         boolean besideArrows = top < ARROW_FOOT_MM + 8;
         double room = (besideArrows ? FIRST_ARROW_MM - 12 : WIDTH_MM - LEFT_MM) - LEFT_MM;
         double fits = room / Mark.Lettering.widthMm(text, 1);
         marks.add(Mark.from(new Point(LEFT_MM, top + height / 2), text, Math.min(height, fits)));
-        top += height * LINE + 1.5;
+        top += height * (1 + BELOW) + AIR_MM;
     }
 
     /** One of the two arrows for 'this way up'; the words stand below them. */
