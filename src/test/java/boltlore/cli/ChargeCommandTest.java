@@ -73,7 +73,7 @@ class ChargeCommandTest {
                         .multiply(number(home, "supplyAmps"))
                         .movePointLeft(3));
         assertThat(order.get("stops").asBoolean()).isFalse();
-        assertThat(order.get("chain").asText()).startsWith("<svg ").contains("SUPPLY");
+        assertThat(order.get("chain").asText()).startsWith("<svg ").contains(">supply<");
         assertThat(order.get("branches")).hasSizeGreaterThan(5);
     }
 

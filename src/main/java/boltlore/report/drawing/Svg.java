@@ -28,13 +28,16 @@ public final class Svg {
         String points = line.openPoints()
                 .map(point -> number(point.xMm()) + "," + number(point.yMm()))
                 .collect(Collectors.joining(" "));
-        return (line.isClosed() ? "<polygon" : "<polyline") + " points=\"" + points + "\" fill=\"none\" stroke=\"black\" stroke-width=\""
-                + number(line.penMm()) + "\"" + (line.dashed() ? " stroke-dasharray=\"2 1\"" : "") + "/>";
+        return (line.isClosed() ? "<polygon" : "<polyline") + " points=\"" + points
+                + "\" fill=\"none\" stroke=\"black\" stroke-width=\"" + number(line.penMm()) + "\""
+                + (line.dashed() ? " stroke-dasharray=\"2 1\"" : "") + "/>";
     }
 
     private static String lettering(Mark.Lettering lettering) {
-        return "<text x=\"" + number(lettering.leftMm()) + "\" y=\"" + number(lettering.footMm()) + "\" " + FONT + " font-size=\""
-                + number(lettering.heightMm() * Letters.TYPE_SIZE / Letters.CAPITALS) + "\" textLength=\"" + number(lettering.widthMm())
+        return "<text x=\"" + number(lettering.leftMm()) + "\" y=\"" + number(lettering.footMm()) + "\" " + FONT
+                + " font-size=\""
+                + number(lettering.heightMm() * Letters.TYPE_SIZE / Letters.CAPITALS) + "\" textLength=\""
+                + number(lettering.widthMm())
                 + "\" lengthAdjust=\"spacingAndGlyphs\">" + escaped(lettering.text()) + "</text>";
     }
 

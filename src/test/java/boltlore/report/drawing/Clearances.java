@@ -42,18 +42,13 @@ public final class Clearances {
 
     private void onPaper() {
         Rectangle2D paper = new Rectangle2D.Double(
-                -ROUNDING_MM,
-                -ROUNDING_MM,
-                drawing.widthMm() + 2 * ROUNDING_MM,
-                drawing.heightMm() + 2 * ROUNDING_MM);
+                -ROUNDING_MM, -ROUNDING_MM, drawing.widthMm() + 2 * ROUNDING_MM, drawing.heightMm() + 2 * ROUNDING_MM);
         for (Mark.Line line : lines) {
             line.points().stream()
                     .filter(point -> !paper.contains(point.xMm(), point.yMm()))
                     .forEach(point -> found.add("off the paper: " + point));
         }
-        words.stream()
-                .filter(each -> !paper.contains(each.ink()))
-                .forEach(each -> found.add("off the paper: " + each));
+        words.stream().filter(each -> !paper.contains(each.ink())).forEach(each -> found.add("off the paper: " + each));
     }
 
     private void apart() {

@@ -93,7 +93,11 @@ class LettersTest {
     void sizes_are_those_of_the_font() throws IOException {
         assertThat(Letters.TYPE_SIZE).isEqualTo(font.getUnitsPerEm());
         assertThat(Letters.CAPITALS)
-                .isEqualTo(font.getGlyph().getGlyph(glyph('H')).getPath().getBounds2D().getHeight());
+                .isEqualTo(font.getGlyph()
+                        .getGlyph(glyph('H'))
+                        .getPath()
+                        .getBounds2D()
+                        .getHeight());
     }
 
     /** Advance widths of Helvetica in Adobe's font metrics (AFM), in thousandths of the type size; from memory. */

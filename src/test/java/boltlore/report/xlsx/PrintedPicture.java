@@ -70,7 +70,8 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
         Path folder = Objects.requireNonNull(pdf.getParent());
         run(folder, List.of("pdftohtml", "-q", "-xml", pdf.toString()));
         List<PrintedPicture> pictures = new ArrayList<>();
-        for (String page : Files.readString(Path.of(pdf.toString().replace(".pdf", ".xml"))).split("(?=<page )")) {
+        for (String page : Files.readString(Path.of(pdf.toString().replace(".pdf", ".xml")))
+                .split("(?=<page )")) {
             List<MatchResult> images = IMAGE.matcher(page).results().toList();
             if (!images.isEmpty()) {
                 MatchResult number = PAGE.matcher(page).results().findFirst().orElseThrow();
@@ -98,8 +99,18 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
         run(
                 Objects.requireNonNull(pdf.getParent()),
                 List.of(
-                        "pdftoppm", "-r", resolution, "-f", number, "-l", number, "-gray", "-png", "-singlefile",
-                        pdf.toString(), shown));
+                        "pdftoppm",
+                        "-r",
+                        resolution,
+                        "-f",
+                        number,
+                        "-l",
+                        number,
+                        "-gray",
+                        "-png",
+                        "-singlefile",
+                        pdf.toString(),
+                        shown));
         return ImageIO.read(Path.of(shown + ".png").toFile());
     }
 
@@ -151,7 +162,9 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
                 .redirectOutput(folder.resolve("run.log").toFile());
         process.environment().put("FONTCONFIG_FILE", typefaces(folder).toString());
         Process running = process.start();
-        assertThat(running.waitFor(5, TimeUnit.MINUTES)).as(command.get(0) + " ended").isTrue();
+        assertThat(running.waitFor(5, TimeUnit.MINUTES))
+                .as(command.get(0) + " ended")
+                .isTrue();
         assertThat(running.exitValue()).as(command.toString()).isZero();
     }
 

@@ -61,8 +61,8 @@ class DemoDrawingsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "bl-1001", "bl-1002", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-1011", "bl-1012",
-                "bl-1013", "bl-2001", "bl-2002", "bl-2003"
+                "bl-1001", "bl-1002", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-1011", "bl-1012", "bl-1013",
+                "bl-2001", "bl-2002", "bl-2003"
             })
     void nothing_is_cut_off_or_covered(String order) {
         List<Drawing> drawings =
