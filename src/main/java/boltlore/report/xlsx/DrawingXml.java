@@ -11,6 +11,9 @@ final class DrawingXml {
     /** Points in a character of the body type: 7 pixels of 1/96 inch. */
     static final double POINTS_PER_CHARACTER = 7 * 72.0 / 96;
 
+    /** The same where a program does not round a figure of Arial at 9 points, 0.556 of that, to pixels. */
+    static final double LEAST_PER_CHARACTER = 0.556 * Dress.BODY_POINTS * 0.985;
+
     static final double POINTS_PER_MM = 72 / 25.4;
 
     private DrawingXml() {}

@@ -24,8 +24,12 @@ final class GridMaker {
 
     private GridMaker() {}
 
+    static double sheet(boolean landscape) {
+        return landscape ? LANDSCAPE : PORTRAIT;
+    }
+
     static Grid of(Page page, Needs needs) {
-        double sheet = page.print().landscape() ? LANDSCAPE : PORTRAIT;
+        double sheet = sheet(page.print().landscape());
         List<Need> main = needs.ofMain();
         double usual = main.stream().mapToDouble(Need::usual).sum();
         return new Grid(usual > sheet ? narrowed(main, sheet * WIDEST) : widened(main, sheet));

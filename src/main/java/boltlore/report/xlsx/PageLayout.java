@@ -26,21 +26,23 @@ final class PageLayout implements Block.Cases<Void> {
 
     private final Grid grid;
     private final Needs needs;
+    private final double sheet;
     private final List<LaidRow> rows = new ArrayList<>();
     private final Map<String, LaidTable> tables = new LinkedHashMap<>();
     private final Map<String, Map<String, LaidPage.Spot>> particulars = new LinkedHashMap<>();
     private final List<LaidChart> charts = new ArrayList<>();
     private final List<LaidPicture> pictures = new ArrayList<>();
 
-    private PageLayout(Grid grid, Needs needs) {
+    private PageLayout(Grid grid, Needs needs, boolean landscape) {
         this.grid = grid;
         this.needs = needs;
+        this.sheet = GridMaker.sheet(landscape);
     }
 
     static LaidPage of(Page page) {
         Needs needs = Needs.of(page);
         Grid grid = GridMaker.of(page, needs);
-        PageLayout layout = new PageLayout(grid, needs);
+        PageLayout layout = new PageLayout(grid, needs, page.print().landscape());
         page.blocks().forEach(layout::claim);
         for (Block block : page.blocks()) {
             if (!layout.rows.isEmpty()) {
@@ -114,11 +116,13 @@ final class PageLayout implements Block.Cases<Void> {
         return null;
     }
 
+    /** At its own size on paper, where a page that is wider than the sheet is shrunk; never wider than the columns. */
     @Override
     public Void picture(Picture picture) {
         Drawing drawing = picture.drawing();
         double natural = drawing.widthMm() * DrawingXml.POINTS_PER_MM;
-        double scale = Math.min(1, grid.total() * DrawingXml.POINTS_PER_CHARACTER / natural);
+        double shrunk = Math.max(1, grid.total() / sheet);
+        double scale = Math.min(shrunk, grid.total() * DrawingXml.LEAST_PER_CHARACTER / natural);
         double height = drawing.heightMm() * DrawingXml.POINTS_PER_MM * scale;
         pictures.add(new LaidPicture(drawing, rows.size(), natural * scale, height));
         rows.add(LaidRow.gap(Math.min(Heights.TALLEST, height)));

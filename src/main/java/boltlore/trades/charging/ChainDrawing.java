@@ -14,10 +14,10 @@ import java.util.Optional;
 /** The chain from supply to pack at the first supply with its largest cable; what limits the power is hatched. */
 final class ChainDrawing {
 
-    private static final double WIDTH_MM = 180;
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
     private static final double HEIGHT_MM = 32;
-    private static final double BOX_MM = 28;
-    private static final double GAP_MM = 9;
+    private static final double BOX_MM = 27;
+    private static final double GAP_MM = 7.5;
     private static final double TOP_MM = 3;
     private static final double BAND_MM = 15;
     private static final double FOOT_MM = 20;
