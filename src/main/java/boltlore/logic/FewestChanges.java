@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.logicng.formulas.Literal;
 
 /**
  * Minimal repairs one after the other, those that give up fewest requests first. Each is minimal: what it gives up could
@@ -36,16 +35,16 @@ public final class FewestChanges {
     }
 
     private Optional<List<Condition>> fewest() {
-        List<Literal> hard = orders.selectors(given);
+        List<Integer> hard = orders.selectors(given);
         if (!orders.someGiven(hard)) {
             return Optional.empty();
         }
-        Map<Literal, Long> weights = new LinkedHashMap<>();
+        Map<Integer, Long> weights = new LinkedHashMap<>();
         requests.forEach(request -> weights.put(orders.selector(request), 1L));
-        return Optional.of(brokenBy(order(new CheapestWishes(orders, hard, weights))));
+        return Optional.of(brokenBy(order(new CoreGuidedMaxSat(orders, hard, weights))));
     }
 
-    private Choices order(CheapestWishes wishes) {
+    private Choices order(CoreGuidedMaxSat wishes) {
         if (!orders.someGiven(wishes.left())) {
             throw new IllegalStateException("The cheapest orders are gone");
         }
