@@ -16,9 +16,9 @@ public record AllConflicts(List<Conflict> conflicts, boolean complete) {
 
     private static final int MOST = 1000;
 
-    static AllConflicts of(Chooser chooser, List<Choice> requests, List<Condition> wanted) {
+    static AllConflicts of(Chooser chooser, List<Choice> requests, List<Condition> wanted, Deadline deadline) {
         MusMcsEnumeration<Choice> sets =
-                MusMcsEnumeration.of(requests, some -> Requests.fulfillable(chooser, some, wanted), MOST, Deadline.NONE);
+                MusMcsEnumeration.of(requests, some -> Requests.fulfillable(chooser, some, wanted), MOST, deadline);
         List<Conflict> told = sets.conflicts().stream()
                 .map(conflict -> chooser.told(conflict, wanted))
                 .sorted(Comparator.<Conflict>comparingInt(

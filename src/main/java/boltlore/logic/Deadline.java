@@ -18,7 +18,7 @@ public final class Deadline {
             this("the time was up");
         }
 
-        Passed(String why) {
+        public Passed(String why) {
             super(why, null, false, false);
         }
 
@@ -62,7 +62,8 @@ public final class Deadline {
         begin(Math.max(0, left) / pieces);
     }
 
-    private void begin(long time) {
+    /** Gives that many nanoseconds, from now on, unless it was stopped. */
+    public void begin(long time) {
         long now = nanos.getAsLong();
         until = now > 0 && time > Long.MAX_VALUE - now ? Long.MAX_VALUE : now + time;
     }

@@ -27,15 +27,23 @@ public final class FewestChanges {
         this.given = new ArrayList<>(given);
     }
 
-    /** The requests that the next repair gives up; empty where there is no further one. */
-    public Optional<List<Condition>> next() {
-        Optional<List<Condition>> givenUp = orders.aside(this::fewest);
-        givenUp.ifPresent(some -> given.add(Any.of(some)));
-        return givenUp;
+    /**
+     * The requests that the next repair gives up; empty where there is no further one.
+     *
+     * @param also what the orders fulfil besides
+     */
+    public Optional<List<Condition>> next(Collection<Condition> also) {
+        return orders.aside(() -> fewest(also));
     }
 
-    private Optional<List<Condition>> fewest() {
-        List<Integer> hard = orders.selectors(given);
+    /** From now on other repairs are looked for: none that give up all of these. */
+    public void further(List<Condition> givenUp) {
+        given.add(Any.of(givenUp));
+    }
+
+    private Optional<List<Condition>> fewest(Collection<Condition> also) {
+        List<Integer> hard = new ArrayList<>(orders.selectors(given));
+        hard.addAll(orders.selectors(also));
         if (!orders.someGiven(hard)) {
             return Optional.empty();
         }
