@@ -33,6 +33,17 @@ public sealed interface Condition {
     /** A line of that position is called for. */
     record Filled(PositionName position) implements Condition {}
 
+    /** What it is made of. */
+    default List<Condition> parts() {
+        if (this instanceof All all) {
+            return all.conditions();
+        }
+        if (this instanceof AnyOf any) {
+            return any.conditions();
+        }
+        return this instanceof Not not ? List.of(not.condition()) : List.of();
+    }
+
     default boolean isAlways() {
         return this instanceof All all && all.conditions().isEmpty();
     }

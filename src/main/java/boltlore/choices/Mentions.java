@@ -11,7 +11,9 @@ import boltlore.catalogue.Pair;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Route;
 import boltlore.measure.OptionName;
+import java.util.ArrayDeque;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -73,16 +75,14 @@ public final class Mentions {
     }
 
     private void add(Condition condition) {
-        if (condition instanceof Condition.Is is) {
-            mentioned.add(is.option());
-        } else if (!met.add(condition)) {
-            return;
-        } else if (condition instanceof Condition.All all) {
-            all.conditions().forEach(this::add);
-        } else if (condition instanceof Condition.AnyOf any) {
-            any.conditions().forEach(this::add);
-        } else if (condition instanceof Condition.Not not) {
-            add(not.condition());
+        Deque<Condition> open = new ArrayDeque<>(List.of(condition));
+        while (!open.isEmpty()) {
+            Condition next = open.pop();
+            if (next instanceof Condition.Is is) {
+                mentioned.add(is.option());
+            } else if (met.add(next)) {
+                next.parts().forEach(open::push);
+            }
         }
     }
 }

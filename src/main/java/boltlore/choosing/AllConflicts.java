@@ -3,7 +3,7 @@ package boltlore.choosing;
 import boltlore.catalogue.Condition;
 import boltlore.choices.Choice;
 import boltlore.logic.Deadline;
-import boltlore.logic.MinimalSets;
+import boltlore.logic.MusMcsEnumeration;
 import java.util.Comparator;
 import java.util.List;
 
@@ -16,9 +16,9 @@ public record AllConflicts(List<Conflict> conflicts, boolean complete) {
 
     private static final int MOST = 1000;
 
-    static AllConflicts of(Chooser chooser, List<Choice> requests, List<Condition> wanted) {
-        MinimalSets<Choice> sets =
-                MinimalSets.of(requests, some -> Requests.fulfillable(chooser, some, wanted), MOST, Deadline.NONE);
+    static AllConflicts of(Chooser chooser, List<Choice> requests, List<Condition> wanted, Deadline deadline) {
+        MusMcsEnumeration<Choice> sets =
+                MusMcsEnumeration.of(requests, some -> Requests.fulfillable(chooser, some, wanted), MOST, deadline);
         List<Conflict> told = sets.conflicts().stream()
                 .map(conflict -> chooser.told(conflict, wanted))
                 .sorted(Comparator.<Conflict>comparingInt(

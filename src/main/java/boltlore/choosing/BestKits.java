@@ -17,6 +17,7 @@ import boltlore.trades.costing.PricedBill;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,17 +26,15 @@ import java.util.function.Function;
 
 /**
  * Finds the best complete kits that keep what has been chosen. Kits with a finding that stops their sheets are passed
- * over. Not safe to share between threads.
+ * over: all that the same finding stops at once. Not safe to share between threads.
  */
 public final class BestKits {
-
-    /** So many kits with stops are passed over before the search is given up. */
-    private static final int MOST_PASSED_OVER = 500;
 
     private final Resolver resolver;
     private final ValidOrders orders;
     private final PartConditions parts;
     private final KitSums sums;
+    private final StoppedOrders stopped;
     private final Map<Aim, LeastSum> least = new EnumMap<>(Aim.class);
     private final Family family;
 
@@ -46,45 +45,106 @@ public final class BestKits {
         this.orders = new ValidOrders(family, family.limits(), deadline);
         this.parts = new PartConditions(new KitConditions(catalogue, family, false));
         this.sums = new KitSums(parts, family);
+        this.stopped = new StoppedOrders(catalogue, family, deadline);
     }
 
-    /** One of the best orders, and the values that all of them together have. */
-    private record Found(Choices order, BigDecimal sum, Set<Choice> values) {}
+    /**
+     * One of the best orders.
+     *
+     * @param ties the values that all of them together have which nothing stops; none where it is stopped itself
+     */
+    private record Found(Choices order, TrialKit kit, BigDecimal sum, Set<Choice> ties) {}
 
     /**
-     * The best kit by that aim, with what is as good; empty where no order keeps the choices without a finding that stops
-     * it.
+     * The best kit by that aim, with what is as good; empty where each order that keeps the choices has a finding that
+     * stops it, or there is none.
+     *
+     * @throws Deadline.Passed where neither is known, because the time was up or not all kits could be looked at
      */
     public Optional<BestKit> best(Aim aim, Choices keeping) {
-        return best(aim, keeping, LeastOrders::values);
+        return best(aim, keeping, true);
     }
 
     /** The same without a word on what is as good, which can take longer than all the rest. */
     public Optional<BestKit> bestAlone(Aim aim, Choices keeping) {
-        return best(aim, keeping, best -> Set.of());
+        return best(aim, keeping, false);
     }
 
-    private Optional<BestKit> best(Aim aim, Choices keeping, Function<LeastOrders, Set<Choice>> ties) {
+    private Optional<BestKit> best(Aim aim, Choices keeping, boolean withTies) {
         List<Condition> given = new ArrayList<>(Wanted.all(Chooser.list(keeping)));
         List<Finding> passedOver = new ArrayList<>();
-        Optional<Found> found = find(aim, given, ties);
-        while (found.isPresent() && passedOver.size() < MOST_PASSED_OVER) {
-            Choices order = found.get().order();
-            TrialKit kit = TrialKit.of(resolver, order);
+        Optional<Found> found = find(aim, given, withTies);
+        while (found.isPresent()) {
+            TrialKit kit = found.get().kit();
             if (kit.stops().isEmpty()) {
                 return Optional.of(bestKit(aim, found.get(), kit.bill(), passedOver));
             }
             passedOver.add(kit.stops().get(0));
-            given.add(new Condition.Not(StoppedOrders.of(order, kit.stops().get(0))));
-            found = find(aim, given, ties);
+            given.addAll(passedBy(found.get().order(), kit));
+            found = find(aim, given, withTies);
         }
         return Optional.empty();
     }
 
-    private Optional<Found> find(Aim aim, List<Condition> given, Function<LeastOrders, Set<Choice>> ties) {
+    private Optional<Found> find(Aim aim, List<Condition> given, boolean withTies) {
         List<Condition> narrowed = aim == Aim.SOONEST ? soonest(given) : given;
-        return sum(aim).among(
-                        narrowed, best -> new Found(EqualOrders.preferred(family, best), best.sum(), ties.apply(best)));
+        return sum(aim).among(narrowed, best -> {
+            Choices order = EqualOrders.preferred(family, best);
+            TrialKit kit = TrialKit.of(resolver, order);
+            boolean ties = withTies && kit.stops().isEmpty();
+            return new Found(order, kit, best.sum(), ties ? ties(best, order) : Set.of());
+        });
+    }
+
+    /** The values of best orders that nothing stops: each shown by one. */
+    private Set<Choice> ties(LeastOrders best, Choices order) {
+        Set<Choice> shown = new HashSet<>(Chooser.list(order));
+        List<Condition> sound = new ArrayList<>();
+        for (Choice value : best.values()) {
+            if (!shown.contains(value)) {
+                sound.add(Wanted.of(value));
+                sound(sound, asked -> best.one(asked, List.of())).ifPresent(other -> shown.addAll(Chooser.list(other)));
+                sound.remove(Wanted.of(value));
+            }
+        }
+        return shown;
+    }
+
+    /** Whether some kit that keeps the choices has no finding that stops it. */
+    boolean some(Choices keeping) {
+        List<Condition> given = new ArrayList<>(Wanted.all(Chooser.list(keeping)));
+        given.addAll(goingOn());
+        return sound(given, orders::witness).isPresent();
+    }
+
+    /**
+     * An order that nothing stops.
+     *
+     * @param given to which is added what keeps out of stops
+     */
+    private Optional<Choices> sound(List<Condition> given, Function<List<Condition>, Optional<Choices>> find) {
+        Optional<Choices> order = find.apply(given);
+        while (order.isPresent()) {
+            TrialKit kit = TrialKit.of(resolver, order.get());
+            if (kit.stops().isEmpty()) {
+                return order;
+            }
+            given.addAll(passedBy(order.get(), kit));
+            order = find.apply(given);
+        }
+        return order;
+    }
+
+    /** What all orders fulfil that are not stopped as this one is. */
+    private List<Condition> passedBy(Choices order, TrialKit stoppedKit) {
+        return stoppedKit.stops().stream()
+                .<Condition>map(finding -> new Condition.Not(stopped.with(order, finding)))
+                .toList();
+    }
+
+    /** What all orders fulfil that are not stopped by what was met so far. */
+    List<Condition> goingOn() {
+        return stopped.met().stream().<Condition>map(Condition.Not::new).toList();
     }
 
     private BestKit bestKit(Aim aim, Found found, PricedBill bill, List<Finding> passedOver) {
@@ -95,7 +155,7 @@ public final class BestKits {
                 bill,
                 sum,
                 sum(aim).grain(),
-                EqualOrders.others(found.order(), found.values()),
+                EqualOrders.others(found.order(), found.ties()),
                 List.copyOf(passedOver));
     }
 

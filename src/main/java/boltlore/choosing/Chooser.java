@@ -4,6 +4,7 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.logic.Deadline;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
@@ -20,14 +21,20 @@ import java.util.Set;
 public final class Chooser {
 
     private final Family family;
+    private final Deadline deadline;
     private final ValidOrders orders;
     private final LimitsAgainst limits;
     private final Map<Choice, Condition> conditions = new HashMap<>();
 
     public Chooser(Family family) {
+        this(family, Deadline.NONE);
+    }
+
+    public Chooser(Family family, Deadline deadline) {
         this.family = family;
-        this.orders = new ValidOrders(family);
-        this.limits = new LimitsAgainst(family);
+        this.deadline = deadline;
+        this.orders = new ValidOrders(family, family.limits(), deadline);
+        this.limits = new LimitsAgainst(family, deadline);
     }
 
     public Family family() {
@@ -86,7 +93,7 @@ public final class Chooser {
         for (Choice choice : wanted) {
             others = others.without(choice.option());
         }
-        return AllConflicts.of(this, importance.leastFirst(family, list(others)), conditions(wanted));
+        return AllConflicts.of(this, importance.leastFirst(family, list(others)), conditions(wanted), deadline);
     }
 
     Conflict told(List<Choice> against, List<Condition> wanted) {

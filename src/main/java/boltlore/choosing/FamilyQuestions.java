@@ -8,10 +8,10 @@ import boltlore.choices.Choices;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
-import boltlore.logic.Narrowed;
 import boltlore.logic.OrderCounter;
 import boltlore.logic.PartConditions;
-import boltlore.logic.PlainCondition;
+import boltlore.logic.PrimeImplicantCover;
+import boltlore.logic.RestrictedFamily;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.PartNumber;
 import java.math.BigInteger;
@@ -49,7 +49,7 @@ public final class FamilyQuestions {
      * @param counter none where no order keeps them
      */
     private record Counted(
-            Choices keeping, Narrowed narrowed, @Nullable OrderCounter counter) {
+            Choices keeping, RestrictedFamily narrowed, @Nullable OrderCounter counter) {
 
         Count with(Condition condition) {
             return counter == null ? NONE : counter.with(narrowed.of(condition));
@@ -71,7 +71,7 @@ public final class FamilyQuestions {
     public Bringing bringing(PartNumber part, Choices keeping) {
         List<Condition> given = Wanted.all(Chooser.list(keeping));
         Condition present = parts.present(part);
-        Optional<Condition> when = PlainCondition.of(orders, family, present, given, MOST_WAYS);
+        Optional<Condition> when = PrimeImplicantCover.of(orders, family, present, given, MOST_WAYS);
         Counted counting = counted(keeping);
         return new Bringing(when, counting.with(present), counting.with(Condition.ALWAYS));
     }
@@ -107,7 +107,7 @@ public final class FamilyQuestions {
             counted = null;
             Set<Choice> open = orders.values(Wanted.all(Chooser.list(keeping)));
             boolean none = open.isEmpty() && !family.options().isEmpty();
-            Narrowed narrowed = new Narrowed(family, open::contains);
+            RestrictedFamily narrowed = new RestrictedFamily(family, open::contains);
             known = new Counted(keeping, narrowed, none ? null : counter(narrowed.family()));
             counted = known;
         }

@@ -5,6 +5,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
 import boltlore.catalogue.Option;
 import boltlore.choices.Mentions;
+import boltlore.logic.Deadline;
 import boltlore.logic.MinimalConflict;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.OptionName;
@@ -23,13 +24,15 @@ import org.jspecify.annotations.Nullable;
 final class LimitsAgainst {
 
     private final Family family;
+    private final Deadline deadline;
     /** What keeps each limit, in the family's order of limits. */
     private final List<Condition> keeping;
 
     private @Nullable ValidOrders anyOrder;
 
-    LimitsAgainst(Family family) {
+    LimitsAgainst(Family family, Deadline deadline) {
         this.family = family;
+        this.deadline = deadline;
         this.keeping = family.limits().stream()
                 .<Condition>map(limit -> new Condition.Not(limit.forbids()))
                 .toList();
@@ -62,7 +65,7 @@ final class LimitsAgainst {
         List<Option> options = family.options().stream()
                 .filter(option -> spokenOf.contains(option.name()))
                 .toList();
-        return new ValidOrders(family.choosing(options, List.of()), List.of());
+        return new ValidOrders(family.choosing(options, List.of()), List.of(), deadline);
     }
 
     private Stream<Integer> places() {
@@ -78,7 +81,7 @@ final class LimitsAgainst {
     private ValidOrders anyOrder() {
         ValidOrders known = anyOrder;
         if (known == null) {
-            known = new ValidOrders(family, List.of());
+            known = new ValidOrders(family, List.of(), deadline);
             anyOrder = known;
         }
         return known;

@@ -10,7 +10,7 @@ import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Choices to change so that what is wanted can be had. None of the changes can be left away.
+ * Choices to change so that what is wanted can be had in a kit that nothing stops. None of the changes can be left away.
  *
  * @param givenUp choices as they were
  * @param taken what takes their place in the cheapest kit, in the same order

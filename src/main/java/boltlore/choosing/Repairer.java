@@ -5,6 +5,7 @@ import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.logic.Deadline;
 import boltlore.logic.FewestChanges;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
@@ -67,13 +68,25 @@ public final class Repairer {
         BestKit kitBefore = sound ? best.bestAlone(Aim.CHEAPEST, before).orElse(null) : null;
         FewestChanges changes = new FewestChanges(chooser.orders(), Wanted.all(kept), Wanted.all(requests));
         List<Repair> repairs = new ArrayList<>();
-        Optional<List<Condition>> givenUp = changes.next();
-        for (int compared = 0; givenUp.isPresent() && compared < MOST_COMPARED; compared++) {
-            repair(after, among(requests, givenUp.get()), kitBefore).ifPresent(repairs::add);
-            givenUp = changes.next();
+        boolean complete = false;
+        try {
+            Optional<List<Condition>> givenUp = changes.next(best.goingOn());
+            while (givenUp.isPresent() && repairs.size() < MOST_COMPARED) {
+                Optional<Repair> repair = repair(after, among(requests, givenUp.get()), kitBefore);
+                repair.ifPresent(repairs::add);
+                if (repair.isPresent()) {
+                    changes.further(givenUp.get());
+                }
+                givenUp = changes.next(best.goingOn());
+            }
+            complete = givenUp.isEmpty();
+        } catch (Deadline.Passed e) {
+            if (repairs.isEmpty()) {
+                throw e;
+            }
         }
         repairs.sort(PREFERRED);
-        return repairs.isEmpty() ? new Opening.Stopped() : new Opening.Repairs(repairs, givenUp.isEmpty());
+        return repairs.isEmpty() ? new Opening.Stopped() : new Opening.Repairs(repairs, complete);
     }
 
     private static List<Choice> among(List<Choice> requests, List<Condition> wishes) {
@@ -105,16 +118,17 @@ public final class Repairer {
     private SortedMap<OptionName, List<OptionValue>> alternatives(Choices open, List<Choice> taken) {
         SortedMap<OptionName, List<OptionValue>> alternatives = new TreeMap<>();
         if (chooser.standing(open) instanceof Standing.Sound sound) {
-            taken.forEach(choice -> alternatives.put(choice.option(), others(sound, choice)));
+            taken.forEach(choice -> alternatives.put(choice.option(), others(open, sound, choice)));
         }
         alternatives.values().removeIf(List::isEmpty);
         return alternatives;
     }
 
-    private static List<OptionValue> others(Standing.Sound sound, Choice taken) {
+    private List<OptionValue> others(Choices open, Standing.Sound sound, Choice taken) {
         Option option = sound.choices().family().option(taken.option()).orElseThrow();
         return sound.open(option).stream()
                 .filter(value -> !value.value().equals(taken.value()))
+                .filter(value -> best.some(open.with(taken.option(), value.value())))
                 .toList();
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.choosing;
 
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
@@ -8,15 +9,30 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choices.Mentions;
 import boltlore.logic.All;
+import boltlore.logic.Deadline;
+import boltlore.logic.Truth;
 import boltlore.measure.OptionName;
+import boltlore.proof.FindingStatements;
+import boltlore.proof.KitView;
+import boltlore.proof.PossibleFinding;
+import boltlore.proof.kinds.Kinds;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
-/** Which orders a finding stops, besides the one that it was found in: all with the same values of what it looks at. */
+/** Which orders a finding stops, besides the one that it was found in. */
 final class StoppedOrders {
+
+    /** So many findings that no formula says may be met: then what is left may be as many orders as there are. */
+    private static final int MOST_WITHOUT_FORMULA = 500;
 
     private static final Map<FindingKind, Set<Role>> LOOKS_AT = Map.of(
             FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, Set.of(Role.EXPORT, Role.MARKET),
@@ -24,9 +40,66 @@ final class StoppedOrders {
             FindingKind.EXPORT_ABOVE_RATING, Set.of(Role.EXPORT, Role.CHARGER),
             FindingKind.CHARGER_ABOVE_INLET, Set.of(Role.CHARGER, Role.INLET));
 
-    private StoppedOrders() {}
+    private final Catalogue catalogue;
+    private final Family family;
+    private final Deadline deadline;
+    private final Map<FindingKind, Map<Finding, Condition>> formulas = new EnumMap<>(FindingKind.class);
+    private final Set<Condition> met = Collections.newSetFromMap(new IdentityHashMap<>());
+    private @Nullable KitView kit;
+    private int withoutFormula;
 
-    static Condition of(Choices choices, Finding finding) {
+    StoppedOrders(Catalogue catalogue, Family family, Deadline deadline) {
+        this.catalogue = catalogue;
+        this.family = family;
+        this.deadline = deadline;
+    }
+
+    /**
+     * The orders that have the finding, as a proof states it; where it states none, those with the same values of all that
+     * the finding looks at.
+     *
+     * @throws Deadline.Passed where too many were met of which no formula says when they stop orders
+     */
+    Condition with(Choices order, Finding finding) {
+        Condition formula = formulas.computeIfAbsent(finding.kind(), this::stated).get(finding);
+        boolean known = formula != null && new Truth(order).of(formula);
+        if (!known && ++withoutFormula > MOST_WITHOUT_FORMULA) {
+            throw new Deadline.Passed("more than " + MOST_WITHOUT_FORMULA
+                    + " kits have findings that stop them, and not all other kits were looked at");
+        }
+        Condition stopped = known ? formula : alike(order, finding);
+        met.add(stopped);
+        return stopped;
+    }
+
+    /** All that was told so far. */
+    Collection<Condition> met() {
+        return met;
+    }
+
+    private Map<Finding, Condition> stated(FindingKind kind) {
+        Map<Finding, Condition> stated = new HashMap<>();
+        for (FindingStatements statements : Kinds.ofFindings()) {
+            if (statements.finding() == kind) {
+                for (PossibleFinding possible : statements.findings(kit())) {
+                    Finding finding = new Finding(kind, possible.subject(), possible.detail());
+                    possible.when().ifPresent(when -> stated.put(finding, when));
+                }
+            }
+        }
+        return stated;
+    }
+
+    private KitView kit() {
+        KitView known = kit;
+        if (known == null) {
+            known = KitView.of(catalogue, family, false, deadline);
+            kit = known;
+        }
+        return known;
+    }
+
+    private static Condition alike(Choices choices, Finding finding) {
         Set<OptionName> deciding = Mentions.of(choices.family());
         Set<Role> roles = LOOKS_AT.get(finding.kind());
         List<Choice> same = Chooser.list(choices).stream()

@@ -6,3 +6,4 @@
 package boltlore.choosing;
 
 import org.jspecify.annotations.NullMarked;
+

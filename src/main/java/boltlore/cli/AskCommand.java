@@ -6,6 +6,7 @@ import boltlore.choices.Choices;
 import boltlore.choosing.Interview;
 import boltlore.choosing.Standing;
 import boltlore.faults.Outcome;
+import boltlore.logic.Deadline;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
@@ -44,7 +45,7 @@ final class AskCommand extends RoomCommand {
     }
 
     private Outcome<Integer> ask(Screen screen, Bench bench, AskedChoices.Given given) {
-        SalesDesk desk = SalesDesk.of(bench, byDate(given), time.deadline(FOOT));
+        SalesDesk desk = SalesDesk.of(bench, byDate(given), time.deadline(FOOT), Deadline.NONE);
         return desk.chooser().standing(desk.choices()) instanceof Standing.Sound sound
                 ? talk(screen, bench, desk, new Interview(desk.chooser(), sound))
                 : Outcome.sound(new ChoiceAnswers(screen, desk, json(), false).look());

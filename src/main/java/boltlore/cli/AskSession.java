@@ -6,13 +6,18 @@ import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Interview;
 import boltlore.choosing.Opening;
 import boltlore.faults.Outcome;
+import boltlore.logic.Deadline;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 
 /** The talk at the desk: questions, answers, and the words that explain, go back or end it. */
 final class AskSession {
 
     private static final String STOP = "stop";
+
+    /** As long as somebody waits who has asked for it. */
+    private static final long OPENING_NANOS = TimeUnit.SECONDS.toNanos(20);
 
     private static final String HELP =
             "Answer with a number or a value. Or: usual, later, undo, why VALUE, open VALUE, card, stop.";
@@ -131,7 +136,12 @@ final class AskSession {
     }
 
     private void opening(Choice choice) {
-        Opening opening = desk.repairer().opening(interview.standing().choices(), choice, desk.importance());
-        new OpeningText(screen, words).print(Optional.of(choice), opening, false);
+        desk.time().begin(OPENING_NANOS);
+        try {
+            Opening opening = desk.repairer().opening(interview.standing().choices(), choice, desk.importance());
+            new OpeningText(screen, words).print(Optional.of(choice), opening, false);
+        } catch (Deadline.Passed e) {
+            screen.wrapped(2, "What would open " + words.says(choice) + " was not found, because " + e.why() + ".");
+        }
     }
 }

@@ -86,14 +86,30 @@ final class ChoiceAnswers {
 
     private int contradicted() {
         List<Conflict> conflicts = conflicts(List.of());
-        Opening mending = desk.repairer().mending(choices, desk.importance());
-        if (json) {
-            print(ConflictJson.of(conflicts).put("repairs", OpeningJson.of(mending)));
-        } else {
+        if (!json) {
             conflicts.forEach(conflict -> screen.wrapped(0, words.contradiction(conflict)));
-            mending(conflicts, mending);
+            screen.flush();
+        }
+        desk.time().begin();
+        try {
+            Opening mending = desk.repairer().mending(choices, desk.importance());
+            if (json) {
+                print(ConflictJson.of(conflicts).put("repairs", OpeningJson.of(mending)));
+            } else {
+                mending(conflicts, mending);
+            }
+        } catch (Deadline.Passed e) {
+            notMended(conflicts, e);
         }
         return Exit.STOPPED;
+    }
+
+    private void notMended(List<Conflict> conflicts, Deadline.Passed why) {
+        if (json) {
+            print(ConflictJson.of(conflicts).put("repairs", JsonOut.nothing()).put("repairsNotFound", why.why()));
+        } else {
+            screen.wrapped(0, "No change that helps was found, because " + why.why() + ".");
+        }
     }
 
     /** What is said already is not said twice. */

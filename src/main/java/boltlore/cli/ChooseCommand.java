@@ -65,7 +65,7 @@ final class ChooseCommand extends RoomCommand {
                 screen,
                 Bench.of(catalogue)
                         .then(bench ->
-                                asked.in(bench).then(given -> inTime(screen, SalesDesk.of(bench, given, deadline())))));
+                                asked.in(bench).then(given -> inTime(screen, SalesDesk.of(bench, given, deadline(), time.deadline())))));
     }
 
     /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */
@@ -79,7 +79,7 @@ final class ChooseCommand extends RoomCommand {
             return answer(screen, desk);
         } catch (Deadline.Passed tooLate) {
             screen.flush();
-            return Outcome.sound(refused(TimeGiven.tooLate(), Exit.UNDECIDED));
+            return Outcome.sound(refused(TimeGiven.tooLate(tooLate), Exit.UNDECIDED));
         }
     }
 

@@ -62,7 +62,7 @@ final class OrdersCommand extends RoomCommand {
                                                 new OrderAnswers(
                                                         screen,
                                                         bench,
-                                                        SalesDesk.of(bench, given, time.deadline()),
+                                                        SalesDesk.of(bench, given, time.deadline(), time.deadline()),
                                                         json()),
                                                 parts))))));
     }
@@ -71,7 +71,7 @@ final class OrdersCommand extends RoomCommand {
         try {
             return inTime(answers, parts);
         } catch (Deadline.Passed tooLate) {
-            return refused(TimeGiven.tooLate(), Exit.UNDECIDED);
+            return refused(TimeGiven.tooLate(tooLate), Exit.UNDECIDED);
         }
     }
 

@@ -18,8 +18,14 @@ record SalesDesk(
         FamilyQuestions questions,
         Deadline time) {
 
-    static SalesDesk of(Bench bench, AskedChoices.Given given, Deadline deadline) {
-        Chooser chooser = new Chooser(given.family());
+    /**
+     * For these choices.
+     *
+     * @param deadline of figures and repairs
+     * @param reasons until when open values and reasons are wanted
+     */
+    static SalesDesk of(Bench bench, AskedChoices.Given given, Deadline deadline, Deadline reasons) {
+        Chooser chooser = new Chooser(given.family(), reasons);
         BestKits best = new BestKits(bench.resolver().resolver(), given.family(), deadline);
         return new SalesDesk(
                 given.choices(),

@@ -31,7 +31,8 @@ final class TimeGiven {
         return Deadline.in(time.toNanos(), System::nanoTime);
     }
 
-    static List<Fault> tooLate() {
-        return List.of(Fault.of("", "no answer within the time given", "more time", "Allow more with --within TIME."));
+    static List<Fault> tooLate(Deadline.Passed why) {
+        return List.of(Fault.of(
+                "", "no answer, because " + why.why(), "an answer", "Allow more with --within TIME, or choose more first."));
     }
 }

@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.logicng.formulas.Literal;
 
 /**
  * Minimal repairs one after the other, those that give up fewest requests first. Each is minimal: what it gives up could
@@ -28,24 +27,32 @@ public final class FewestChanges {
         this.given = new ArrayList<>(given);
     }
 
-    /** The requests that the next repair gives up; empty where there is no further one. */
-    public Optional<List<Condition>> next() {
-        Optional<List<Condition>> givenUp = orders.aside(this::fewest);
-        givenUp.ifPresent(some -> given.add(Any.of(some)));
-        return givenUp;
+    /**
+     * The requests that the next repair gives up; empty where there is no further one.
+     *
+     * @param also what the orders fulfil besides
+     */
+    public Optional<List<Condition>> next(Collection<Condition> also) {
+        return orders.aside(() -> fewest(also));
     }
 
-    private Optional<List<Condition>> fewest() {
-        List<Literal> hard = orders.selectors(given);
+    /** From now on other repairs are looked for: none that give up all of these. */
+    public void further(List<Condition> givenUp) {
+        given.add(Any.of(givenUp));
+    }
+
+    private Optional<List<Condition>> fewest(Collection<Condition> also) {
+        List<Integer> hard = new ArrayList<>(orders.selectors(given));
+        hard.addAll(orders.selectors(also));
         if (!orders.someGiven(hard)) {
             return Optional.empty();
         }
-        Map<Literal, Long> weights = new LinkedHashMap<>();
+        Map<Integer, Long> weights = new LinkedHashMap<>();
         requests.forEach(request -> weights.put(orders.selector(request), 1L));
-        return Optional.of(brokenBy(order(new CheapestWishes(orders, hard, weights))));
+        return Optional.of(brokenBy(order(new CoreGuidedMaxSat(orders, hard, weights))));
     }
 
-    private Choices order(CheapestWishes wishes) {
+    private Choices order(CoreGuidedMaxSat wishes) {
         if (!orders.someGiven(wishes.left())) {
             throw new IllegalStateException("The cheapest orders are gone");
         }

@@ -1,5 +1,6 @@
 package boltlore.logic;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
@@ -7,12 +8,16 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * When a position is filled, a line called for, a bracket useful, a line in the kit: as conditions over options alone,
@@ -25,11 +30,14 @@ public final class KitConditions {
     private final boolean unusedLeftOut;
     private final Map<PositionName, Position> positions = new LinkedHashMap<>();
     private final Map<LineName, Line> lines = new LinkedHashMap<>();
-    private final Map<PositionName, Condition> filled = new HashMap<>();
+    private final BottomUp<PositionName, Condition> filled =
+            new BottomUp<>(new HashMap<>(), this::positionsAskedBy, this::anyLine);
     private final Map<LineName, Condition> called = new HashMap<>();
-    private final Map<LineName, Condition> useful = new HashMap<>();
+    private final BottomUp<LineName, Condition> useful =
+            new BottomUp<>(new HashMap<>(), this::bracketsOn, this::carries);
     private final Map<LineName, Condition> in = new HashMap<>();
-    private final IdentityHashMap<Condition, Condition> unfolded = new IdentityHashMap<>();
+    private final BottomUp<Condition, Condition> unfolded =
+            new BottomUp<>(new IdentityHashMap<>(), Condition::parts, this::unfold);
 
     /** @param unusedLeftOut whether orders leave out every bracket that carries nothing, or none */
     public KitConditions(Catalogue catalogue, Family family, boolean unusedLeftOut) {
@@ -52,12 +60,7 @@ public final class KitConditions {
 
     /** The condition with each 'filled' replaced by what it stands for. */
     public Condition unfolded(Condition condition) {
-        Condition known = unfolded.get(condition);
-        if (known == null) {
-            known = unfold(condition);
-            unfolded.put(condition, known);
-        }
-        return known;
+        return unfolded.of(condition);
     }
 
     private Condition unfold(Condition condition) {
@@ -78,14 +81,28 @@ public final class KitConditions {
 
     /** When some line of the position is called for. */
     public Condition filled(PositionName name) {
-        Condition known = filled.get(name);
-        if (known == null) {
-            known = Any.of(position(name).lines().stream()
-                    .map(line -> called(line.name()))
-                    .toList());
-            filled.put(name, known);
+        return filled.of(name);
+    }
+
+    private Condition anyLine(PositionName name) {
+        return Any.of(position(name).lines().stream()
+                .map(line -> called(line.name()))
+                .toList());
+    }
+
+    /** Positions whose being filled decides on lines of this one. */
+    private Set<PositionName> positionsAskedBy(PositionName name) {
+        Set<PositionName> asked = new LinkedHashSet<>();
+        Deque<Condition> open = new ArrayDeque<>();
+        position(name).lines().forEach(line -> open.push(line.when()));
+        while (!open.isEmpty()) {
+            Condition next = open.pop();
+            next.parts().forEach(open::push);
+            if (next instanceof Condition.Filled at) {
+                asked.add(at.position());
+            }
         }
-        return known;
+        return asked;
     }
 
     public Condition called(LineName name) {
@@ -99,21 +116,23 @@ public final class KitConditions {
 
     /** When the bracket line carries something that is itself of use. */
     public Condition useful(LineName bracket) {
-        Condition known = useful.get(bracket);
-        if (known == null) {
-            List<Condition> carried = new ArrayList<>();
-            for (PositionName position : line(bracket).carries()) {
-                for (Line upper : position(position).lines()) {
-                    carried.add(
-                            upper.isBracket()
-                                    ? All.of(List.of(called(upper.name()), useful(upper.name())))
-                                    : called(upper.name()));
-                }
-            }
-            known = Any.of(carried);
-            useful.put(bracket, known);
-        }
-        return known;
+        return useful.of(bracket);
+    }
+
+    private Condition carries(LineName bracket) {
+        return Any.of(carriedBy(bracket)
+                .map(upper -> upper.isBracket()
+                        ? All.of(called(upper.name()), useful(upper.name()))
+                        : called(upper.name()))
+                .toList());
+    }
+
+    private List<LineName> bracketsOn(LineName bracket) {
+        return carriedBy(bracket).filter(Line::isBracket).map(Line::name).toList();
+    }
+
+    private Stream<Line> carriedBy(LineName bracket) {
+        return line(bracket).carries().stream().flatMap(position -> position(position).lines().stream());
     }
 
     /** When the line is in the kit: called for, and not left out. */

@@ -9,16 +9,15 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.logicng.formulas.Literal;
 
 /** All orders that share the least sum. */
 public final class LeastOrders {
 
     private final ValidOrders orders;
-    private final List<Literal> least;
+    private final List<Integer> least;
     private final BigDecimal sum;
 
-    LeastOrders(ValidOrders orders, List<Literal> least, BigDecimal sum) {
+    LeastOrders(ValidOrders orders, List<Integer> least, BigDecimal sum) {
         this.orders = orders;
         this.least = least;
         this.sum = sum;
@@ -40,7 +39,7 @@ public final class LeastOrders {
      * @param rather values that it should have where it can, the first ones rather than the last
      */
     public Optional<Choices> one(Collection<Condition> also, List<Choice> rather) {
-        List<Literal> all = new ArrayList<>(least);
+        List<Integer> all = new ArrayList<>(least);
         all.addAll(orders.selectors(also));
         return orders.someGiven(all, rather) ? Optional.of(orders.lastFound()) : Optional.empty();
     }

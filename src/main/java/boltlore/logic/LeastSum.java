@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.logicng.formulas.Literal;
 
 /**
  * The valid orders of a family for which a sum over conditions is least, with the proof that none has less. Not safe to
@@ -40,11 +39,11 @@ public final class LeastSum {
      */
     public <T> Optional<T> among(Collection<Condition> given, Function<LeastOrders, T> look) {
         return orders.aside(() -> {
-            List<Literal> hard = orders.selectors(given);
+            List<Integer> hard = orders.selectors(given);
             if (!orders.someGiven(hard)) {
                 return Optional.empty();
             }
-            CheapestWishes wishes = new CheapestWishes(orders, hard, objective.weights());
+            CoreGuidedMaxSat wishes = new CoreGuidedMaxSat(orders, hard, objective.weights());
             return Optional.of(look.apply(new LeastOrders(orders, wishes.left(), objective.total(wishes.paid()))));
         });
     }

@@ -6,13 +6,10 @@ import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.logicng.formulas.FType;
-import org.logicng.formulas.Formula;
-import org.logicng.formulas.Literal;
 
 /**
  * A sum over conditions as wishes with a price: each literal would be fulfilled, or its weight is paid. Conditions that
- * are the same formula are one wish.
+ * say the same are one wish.
  */
 final class Objective {
 
@@ -20,35 +17,37 @@ final class Objective {
     private static final BigInteger MOST = BigInteger.ONE.shiftLeft(61);
 
     private final ValidOrders orders;
-    private final Map<Literal, Long> weights = new LinkedHashMap<>();
+    private final Map<Integer, Long> weights = new LinkedHashMap<>();
     private final int digits;
     private BigDecimal base = BigDecimal.ZERO;
 
     Objective(ValidOrders orders, List<Term> terms) {
         this.orders = orders;
-        Map<Formula, BigDecimal> sums = new LinkedHashMap<>();
+        Map<Integer, BigDecimal> sums = new LinkedHashMap<>();
         for (Term term : terms) {
-            sums.merge(orders.formula(term.when()), term.quantity(), BigDecimal::add);
+            orders.deadline().check();
+            sums.merge(orders.conditions().number(term.when()), term.quantity(), BigDecimal::add);
         }
         digits = digits(sums);
         sums.forEach((when, sum) -> wish(when, inGrains(sum)));
     }
 
-    private void wish(Formula when, long weight) {
-        if (when.type() == FType.FALSE || weight == 0) {
+    private void wish(int when, long weight) {
+        int always = orders.conditions().always();
+        if (when == SolverInternals.not(always) || weight == 0) {
             return;
         }
-        if (when.type() == FType.TRUE || weight < 0) {
+        if (when == always || weight < 0) {
             base = base.add(exact(weight));
         }
-        if (when.type() != FType.TRUE) {
-            Formula wish = weight > 0 ? when.negate() : when;
-            weights.merge(orders.selectorOf(wish), Math.abs(weight), Long::sum);
+        if (when != always) {
+            int wish = weight > 0 ? SolverInternals.not(when) : when;
+            weights.merge(orders.conditions().meant(wish), Math.abs(weight), Long::sum);
         }
     }
 
     /** As many decimals as fit, at most nine. */
-    private static int digits(Map<Formula, BigDecimal> sums) {
+    private static int digits(Map<Integer, BigDecimal> sums) {
         BigDecimal all = sums.values().stream().map(BigDecimal::abs).reduce(BigDecimal.ONE, BigDecimal::add);
         int digits = MOST_DIGITS;
         while (all.movePointRight(digits).toBigInteger().compareTo(MOST) > 0) {
@@ -70,7 +69,7 @@ final class Objective {
         return BigDecimal.valueOf(grains, digits);
     }
 
-    Map<Literal, Long> weights() {
+    Map<Integer, Long> weights() {
         return weights;
     }
 

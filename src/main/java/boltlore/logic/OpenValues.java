@@ -14,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.logicng.formulas.Literal;
 
 /**
  * Finds the values that stand in some valid order. What unit propagation excludes is closed; each order found shows one
@@ -44,7 +43,7 @@ final class OpenValues {
     }
 
     /** The open values of orders that fulfil these conditions, known by these literals; there is such an order. */
-    Set<Choice> of(Collection<Condition> given, List<Literal> known) {
+    Set<Choice> of(Collection<Condition> given, List<Integer> known) {
         Set<OptionName> toldApart = new HashSet<>();
         given.forEach(condition -> toldApart.addAll(Mentions.of(condition)));
         Search search = new Search(known);
@@ -53,7 +52,7 @@ final class OpenValues {
     }
 
     /** The same where the literals may tell any two values apart. */
-    Set<Choice> of(List<Literal> known) {
+    Set<Choice> of(List<Integer> known) {
         Search search = new Search(known);
         alike.forEach(search::askEach);
         return search.open;
@@ -61,11 +60,11 @@ final class OpenValues {
 
     private final class Search {
 
-        private final List<Literal> known;
+        private final List<Integer> known;
         private final Set<Choice> open;
         private final Set<Choice> settled;
 
-        Search(List<Literal> known) {
+        Search(List<Integer> known) {
             this.known = known;
             this.open = new HashSet<>(values.last());
             this.settled = values.excluded(known);

@@ -1,22 +1,21 @@
 package boltlore.logic;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
 import boltlore.catalogue.Option;
-import boltlore.catalogue.OptionValue;
+import boltlore.choices.Mentions;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.logicng.formulas.Formula;
-import org.logicng.formulas.FormulaFactory;
-import org.logicng.formulas.Variable;
-import org.logicng.knowledgecompilation.bdds.BDD;
-import org.logicng.knowledgecompilation.bdds.BDDFactory;
 
 /**
  * Counts the valid orders of a family exactly, by a binary decision diagram over its option values; gives up, and says
@@ -31,13 +30,12 @@ public final class OrderCounter {
     /** A small family's diagram is built before a large table of known results is laid out. */
     private static final int SMALL = 64;
 
-    private final FormulaFactory formulas = new FormulaFactory();
-    private final OptionVariables variables;
-    private final ConditionFormulas conditions;
-    private final BoundedKernel kernel;
+    private final OptionLiterals options;
+    private final SolverInternals.Diagrams diagrams;
     private final Deadline deadline;
     private final Count.GivenUp givenUp = new Count.GivenUp("counting them outgrew the memory set aside for it");
-    private final @Nullable BDD valid;
+    private final @Nullable Integer valid;
+    private int variables;
 
     public OrderCounter(Family family) {
         this(family, family.limits(), Deadline.NONE, false);
@@ -46,73 +44,87 @@ public final class OrderCounter {
     /** @param backwards whether the diagram orders the options the other way round, for a second, independent count */
     public OrderCounter(Family family, List<Limit> limits, Deadline deadline, boolean backwards) {
         this.deadline = deadline;
-        variables = new OptionVariables(family, formulas);
-        conditions = new ConditionFormulas(formulas, variables);
+        options = new OptionLiterals(family, () -> 2 * variables++);
         List<Condition> forbidden = limits.stream().map(Limit::forbids).toList();
         List<OptionName> order = new ArrayList<>(OptionOrder.of(family, forbidden));
         if (backwards) {
             Collections.reverse(order);
         }
-        List<Variable> ordered = new ArrayList<>();
-        for (OptionName name : order) {
-            ordered.addAll(variablesOf(family.option(name).orElseThrow()));
-        }
-        int nodes = Math.max(ordered.size() <= SMALL ? 10_000 : 100_000, ordered.size() * 50);
-        kernel = new BoundedKernel(formulas, ordered, nodes, nodes, MOST_NODES, deadline);
-        valid = deeply(() -> unlessOutgrown(() -> valid(family, forbidden)));
-    }
-
-    private List<Variable> variablesOf(Option option) {
-        List<Variable> all = new ArrayList<>();
-        for (OptionValue value : option.values()) {
-            Variable variable = variables.of(option.name(), value.value()).variable();
-            if (!all.contains(variable)) {
-                all.add(variable);
-            }
-        }
-        return all;
+        int[] ordered = order.stream()
+                .flatMap(name -> options.of(family.option(name).orElseThrow()).stream())
+                .mapToInt(literal -> literal / 2)
+                .distinct()
+                .toArray();
+        int nodes = Math.max(ordered.length <= SMALL ? 10_000 : 100_000, ordered.length * 50);
+        diagrams = new SolverInternals.Diagrams(ordered, nodes, MOST_NODES, deadline);
+        valid = deeply(() -> unlessOutgrown(() -> valid(family, forbidden, order)));
     }
 
     private static <T> @Nullable T unlessOutgrown(Supplier<@Nullable T> diagram) {
         try {
             return diagram.get();
-        } catch (BoundedKernel.Outgrown tooLarge) {
+        } catch (SolverInternals.Outgrown tooLarge) {
             return null;
         }
     }
 
-    private BDD valid(Family family, List<Condition> forbidden) {
-        BDD all = BDDFactory.build(formulas.verum(), kernel);
+    private int valid(Family family, List<Condition> forbidden, List<OptionName> order) {
+        int all = diagrams.always();
         for (Option option : family.options()) {
-            all = all.and(exactlyOne(option));
+            all = diagrams.and(all, exactlyOne(option));
         }
-        Comparator<Formula> lowestFirst = Comparator.comparingInt(formula ->
-                formula.variables().stream().mapToInt(kernel::getLevel).max().orElse(0));
-        List<Formula> limits = forbidden.stream()
-                .map(condition -> conditions.of(condition).negate())
-                .sorted(lowestFirst.reversed())
-                .toList();
-        for (Formula limit : limits) {
-            kernel.check();
-            all = all.and(BDDFactory.build(limit, kernel));
+        List<Condition> lowestFirst = new ArrayList<>(forbidden);
+        lowestFirst.sort(Comparator.comparingInt(limit -> -Mentions.of(limit).stream()
+                .mapToInt(order::indexOf)
+                .max()
+                .orElse(0)));
+        for (Condition limit : lowestFirst) {
+            diagrams.check();
+            all = diagrams.and(all, diagrams.negated(diagram(limit)));
         }
         return all;
     }
 
-    private BDD exactlyOne(Option option) {
-        BDD none = BDDFactory.build(formulas.verum(), kernel);
+    private int exactlyOne(Option option) {
+        int none = diagrams.always();
         if (option.values().size() == 2) {
             return none;
         }
-        BDD one = BDDFactory.build(formulas.falsum(), kernel);
-        List<Variable> values = variablesOf(option);
-        for (int i = values.size() - 1; i >= 0; i--) {
-            BDD is = BDDFactory.build(values.get(i), kernel);
-            BDD isNot = is.negate();
-            one = is.and(none).or(isNot.and(one));
-            none = isNot.and(none);
+        int one = diagrams.never();
+        List<Integer> values = new ArrayList<>(options.of(option));
+        Collections.reverse(values);
+        for (int value : values) {
+            int is = diagrams.literal(value);
+            int isNot = diagrams.negated(is);
+            one = diagrams.or(diagrams.and(is, none), diagrams.and(isNot, one));
+            none = diagrams.and(isNot, none);
         }
         return one;
+    }
+
+    /** The diagram of a condition over options; what several of its parts share is built once. */
+    private int diagram(Condition condition) {
+        IdentityHashMap<Condition, Integer> known = new IdentityHashMap<>();
+        return new BottomUp<>(known, Condition::parts, part -> diagram(part, known)).of(condition);
+    }
+
+    private int diagram(Condition condition, Map<Condition, Integer> known) {
+        if (condition instanceof Condition.Is is) {
+            return is.values().stream()
+                    .map(value -> diagrams.literal(options.of(is.option(), value)))
+                    .reduce(diagrams.never(), diagrams::or);
+        }
+        Stream<Integer> parts = condition.parts().stream().map(known::get);
+        if (condition instanceof Condition.All) {
+            return parts.reduce(diagrams.always(), diagrams::and);
+        }
+        if (condition instanceof Condition.AnyOf) {
+            return parts.reduce(diagrams.never(), diagrams::or);
+        }
+        if (condition instanceof Condition.Not) {
+            return diagrams.negated(parts.findFirst().orElseThrow());
+        }
+        throw new IllegalArgumentException("'filled' is unfolded first: " + condition);
     }
 
     /** How many valid orders there are. */
@@ -122,26 +134,29 @@ public final class OrderCounter {
 
     /** How many valid orders fulfil the condition, which ranges over options alone. */
     public Count with(Condition condition) {
-        BDD every = valid;
+        Integer every = valid;
         if (every == null) {
             return givenUp;
         }
         deadline.check();
-        return count(() -> every.and(BDDFactory.build(conditions.of(condition), kernel)));
+        return count(() -> diagrams.and(every, diagram(condition)));
     }
 
-    private Count count(Supplier<@Nullable BDD> diagram) {
-        return deeply(() -> {
-            BDD bdd = unlessOutgrown(diagram);
-            return bdd == null ? givenUp : new Count.Exactly(bdd.modelCount());
+    private Count count(Supplier<@Nullable Integer> diagram) {
+        int before = diagrams.kept();
+        Count counted = deeply(() -> {
+            Integer found = unlessOutgrown(diagram);
+            return found == null ? givenUp : new Count.Exactly(diagrams.count(found));
         });
+        diagrams.letGo(before);
+        return counted;
     }
 
     private <T extends @Nullable Object> T deeply(Supplier<T> work) {
         try {
             return DeepStack.call(deadline, work);
         } catch (Deadline.Passed e) {
-            kernel.abandon();
+            diagrams.abandon();
             throw e;
         }
     }

@@ -1,5 +1,6 @@
 package boltlore.logic;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Companion;
 import boltlore.catalogue.Condition;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** When a part is in the kit and how many of it, as conditions and terms over options alone. */
 public final class PartConditions {
@@ -32,8 +34,10 @@ public final class PartConditions {
     private final Map<PartNumber, List<Line>> linesNeeding = new HashMap<>();
     private final Map<PartNumber, List<PartNumber>> partsNeeding = new HashMap<>();
     private final Map<PartNumber, List<Need>> companionNeeds = new HashMap<>();
-    private final Map<PartNumber, Condition> present = new HashMap<>();
-    private final Map<PartNumber, List<Term>> terms = new HashMap<>();
+    private final BottomUp<PartNumber, Condition> present =
+            new BottomUp<>(new HashMap<>(), this::askers, part -> Any.of(ways(part)));
+    private final BottomUp<PartNumber, List<Term>> terms =
+            new BottomUp<>(new HashMap<>(), this::askers, part -> List.copyOf(sum(part)));
 
     public PartConditions(KitConditions kit) {
         this.kit = kit;
@@ -82,12 +86,15 @@ public final class PartConditions {
 
     /** When the part is in the kit; {@link Any#NEVER} where nothing in the family brings it. */
     public Condition present(PartNumber part) {
-        Condition known = present.get(part);
-        if (known == null) {
-            known = Any.of(ways(part));
-            present.put(part, known);
-        }
-        return known;
+        return present.of(part);
+    }
+
+    /** Parts that contain or need the part. */
+    private List<PartNumber> askers(PartNumber part) {
+        return Stream.concat(
+                        insideOf.getOrDefault(part, List.of()).stream().map(Inside::assembly),
+                        partsNeeding.getOrDefault(part, List.of()).stream())
+                .toList();
     }
 
     /** When a line or a need brings the part, other than inside an assembly. */
@@ -123,12 +130,7 @@ public final class PartConditions {
 
     /** The part's quantity as a sum over conditions; all contributions add. */
     public List<Term> terms(PartNumber part) {
-        List<Term> known = terms.get(part);
-        if (known == null) {
-            known = List.copyOf(sum(part));
-            terms.put(part, known);
-        }
-        return known;
+        return terms.of(part);
     }
 
     private List<Term> sum(PartNumber part) {

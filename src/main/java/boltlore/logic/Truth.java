@@ -1,5 +1,6 @@
 package boltlore.logic;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Condition;
 import boltlore.choices.Choices;
 import java.util.IdentityHashMap;
@@ -8,19 +9,15 @@ import java.util.IdentityHashMap;
 public final class Truth {
 
     private final Choices choices;
-    private final IdentityHashMap<Condition, Boolean> known = new IdentityHashMap<>();
+    private final BottomUp<Condition, Boolean> known =
+            new BottomUp<>(new IdentityHashMap<>(), Condition::parts, this::judge);
 
     public Truth(Choices choices) {
         this.choices = choices;
     }
 
     public boolean of(Condition condition) {
-        Boolean truth = known.get(condition);
-        if (truth == null) {
-            truth = judge(condition);
-            known.put(condition, truth);
-        }
-        return truth;
+        return known.of(condition);
     }
 
     private boolean judge(Condition condition) {
@@ -28,13 +25,13 @@ public final class Truth {
             return is.values().contains(choices.value(is.option()).orElse(""));
         }
         if (condition instanceof Condition.All all) {
-            return all.conditions().stream().allMatch(this::of);
+            return all.conditions().stream().allMatch(known::of);
         }
         if (condition instanceof Condition.AnyOf any) {
-            return any.conditions().stream().anyMatch(this::of);
+            return any.conditions().stream().anyMatch(known::of);
         }
         if (condition instanceof Condition.Not not) {
-            return !of(not.condition());
+            return !known.of(not.condition());
         }
         throw new IllegalArgumentException("'filled' is unfolded first: " + condition);
     }

@@ -7,25 +7,16 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import org.logicng.collections.LNGIntVector;
 import org.logicng.datastructures.Tristate;
-import org.logicng.formulas.Formula;
-import org.logicng.formulas.FormulaFactory;
-import org.logicng.formulas.Literal;
-import org.logicng.formulas.Variable;
-import org.logicng.handlers.SATHandler;
-import org.logicng.solvers.MiniSat;
-import org.logicng.solvers.SolverState;
-import org.logicng.solvers.sat.MiniSatConfig;
 
 /**
  * All complete choices of a family that break none of the given limits, as one incremental solver: asks whether some of
@@ -33,18 +24,15 @@ import org.logicng.solvers.sat.MiniSatConfig;
  */
 public final class ValidOrders {
 
-    private final FormulaFactory formulas = new FormulaFactory();
+    private static final int MOST_IN_PAIRS = 8;
+
     private final Family family;
-    private final OptionVariables variables;
-    private final ConditionFormulas conditions;
-    private final MiniSat solver;
-    private final IdentityHashMap<Condition, Literal> selectors = new IdentityHashMap<>();
-    private final List<Condition> selected = new ArrayList<>();
+    private final SolverInternals.Search search = new SolverInternals.Search();
+    private final OptionLiterals options;
+    private final ConditionLiterals conditions;
     private final Deadline deadline;
-    private final UntilDeadline untilDeadline;
     private final ValueLiterals values;
     private final OpenValues openValues;
-    private int freshVariables;
 
     public ValidOrders(Family family, List<Limit> limits) {
         this(family, limits, Deadline.NONE);
@@ -57,23 +45,34 @@ public final class ValidOrders {
     public ValidOrders(Family family, List<Limit> limits, Deadline deadline) {
         this.family = family;
         this.deadline = deadline;
-        this.untilDeadline = new UntilDeadline(deadline);
-        variables = new OptionVariables(family, formulas);
-        conditions = new ConditionFormulas(formulas, variables);
-        MiniSatConfig config = MiniSatConfig.builder()
-                .cnfMethod(MiniSatConfig.CNFMethod.PG_ON_SOLVER)
-                .build();
-        PropagatingSolver core = new PropagatingSolver(config);
-        solver = new MiniSat(formulas, core);
-        solver.add(variables.exactlyOneValueEach());
-        for (Limit limit : limits) {
-            solver.add(conditions.of(limit.forbids()).negate());
-        }
-        Variable either = fresh();
-        variables.all().forEach(variable -> solver.add(formulas.or(variable, either)));
-        values = new ValueLiterals(variables, core);
+        options = new OptionLiterals(family, search::fresh);
+        conditions = new ConditionLiterals(search, options);
+        family.options().forEach(option -> exactlyOne(options.of(option)));
+        limits.forEach(limit -> conditions.hold(new Condition.Not(limit.forbids())));
+        values = new ValueLiterals(options, search);
         openValues = new OpenValues(
                 this, values, family, limits.stream().map(Limit::forbids).toList());
+    }
+
+    /** Of many, each new variable holds where one of the literals up to its place does. */
+    private void exactlyOne(List<Integer> literals) {
+        search.clause(literals.stream().mapToInt(Integer::intValue).toArray());
+        if (literals.size() <= MOST_IN_PAIRS) {
+            for (int i = 0; i < literals.size(); i++) {
+                for (int j = i + 1; j < literals.size(); j++) {
+                    search.clause(SolverInternals.not(literals.get(i)), SolverInternals.not(literals.get(j)));
+                }
+            }
+            return;
+        }
+        int sofar = literals.get(0);
+        for (int literal : literals.subList(1, literals.size())) {
+            search.clause(SolverInternals.not(sofar), SolverInternals.not(literal));
+            int next = search.fresh();
+            search.clause(SolverInternals.not(sofar), next);
+            search.clause(SolverInternals.not(literal), next);
+            sofar = next;
+        }
     }
 
     /** Whether some valid order fulfils all of these conditions, which range over options alone. */
@@ -85,10 +84,10 @@ public final class ValidOrders {
         return someGiven(selectors(also));
     }
 
-    boolean someGiven(List<Literal> given) {
-        Tristate answer = answer(given, untilDeadline);
+    boolean someGiven(List<Integer> given) {
+        Tristate answer = answer(given, Integer.MAX_VALUE);
         if (answer == Tristate.UNDEF) {
-            throw new Deadline.Passed();
+            throw search.isLarge() ? new SolverInternals.Outgrown() : new Deadline.Passed();
         }
         return answer == Tristate.TRUE;
     }
@@ -97,32 +96,34 @@ public final class ValidOrders {
      * The same, where an order that is found has many of these values, the first ones rather than the last. Values are
      * tried in that order as long as this is no trouble: the solver's own order finds its way out of any.
      */
-    boolean someGiven(List<Literal> given, List<Choice> rather) {
+    boolean someGiven(List<Integer> given, List<Choice> rather) {
         values.tryFirst(rather);
-        Tristate answer = answer(given, new WhileEasy(deadline));
+        Tristate answer = answer(given, ConflictBudget.FEW);
         values.tryAny();
         return answer == Tristate.UNDEF ? someGiven(given) : answer == Tristate.TRUE;
     }
 
-    private Tristate answer(List<Literal> given, SATHandler handler) {
+    private Tristate answer(List<Integer> given, int mostConflicts) {
         deadline.check();
-        return given.isEmpty() ? solver.sat(handler) : solver.sat(handler, given);
+        return search.fulfil(
+                new ConflictBudget(deadline, search, mostConflicts),
+                given.stream().mapToInt(Integer::intValue).toArray());
     }
 
     /** The values that stand in some valid order which fulfils all of these conditions; none where there is no order. */
     public Set<Choice> values(Collection<Condition> given) {
-        List<Literal> known = selectors(given);
+        List<Integer> known = selectors(given);
         return someGiven(known) ? openValues.of(given, known) : Set.of();
     }
 
     /** The values that stand in some valid order with all of these literals, which may tell any values apart. */
-    Set<Choice> valuesGiven(List<Literal> known) {
+    Set<Choice> valuesGiven(List<Integer> known) {
         return someGiven(known) ? openValues.of(known) : Set.of();
     }
 
-    List<Literal> and(List<Literal> known, Choice choice) {
-        List<Literal> all = new ArrayList<>(known);
-        all.add(variables.of(choice.option(), choice.value()));
+    List<Integer> and(List<Integer> known, Choice choice) {
+        List<Integer> all = new ArrayList<>(known);
+        all.add(options.of(choice.option(), choice.value()));
         return all;
     }
 
@@ -131,56 +132,45 @@ public final class ValidOrders {
      * always the fewest.
      */
     public List<Condition> against(Collection<Condition> asked) {
-        Set<Literal> refuted = refuted();
+        Set<Integer> refuted = refuted();
         return asked.stream()
                 .filter(condition -> refuted.contains(selector(condition)))
                 .toList();
     }
 
     /** Those of the literals given with the last question that its answer 'none' rests on. */
-    Set<Literal> refuted() {
-        LNGIntVector conflict = solver.underlyingSolver().conflict();
-        Set<Literal> refuted = new LinkedHashSet<>();
-        for (int i = 0; i < conflict.size(); i++) {
-            int literal = conflict.get(i);
-            Variable variable = formulas.variable(solver.underlyingSolver().nameForIdx(literal >> 1));
-            refuted.add((literal & 1) == 1 ? variable : variable.negate());
-        }
+    Set<Integer> refuted() {
+        Set<Integer> refuted = new LinkedHashSet<>();
+        Arrays.stream(search.against()).forEach(refuted::add);
         return refuted;
     }
 
     /** Does something that teaches the solver much, and lets it forget all of that afterwards. */
     <T> T aside(Supplier<T> work) {
-        SolverState before = solver.saveState();
-        int known = selected.size();
+        int[] before = search.saveState();
+        int known = conditions.remember();
         try {
             return work.get();
         } finally {
-            solver.loadState(before);
-            List<Condition> since = selected.subList(known, selected.size());
-            since.forEach(selectors::remove);
-            since.clear();
+            search.loadState(before);
+            conditions.forget(known);
         }
     }
 
-    List<Literal> selectors(Collection<Condition> given) {
+    List<Integer> selectors(Collection<Condition> given) {
         return given.stream().map(this::selector).toList();
     }
 
-    FormulaFactory formulas() {
-        return formulas;
+    ConditionLiterals conditions() {
+        return conditions;
     }
 
-    Formula formula(Condition condition) {
-        return conditions.of(condition);
+    SolverInternals.Search search() {
+        return search;
     }
 
-    Variable fresh() {
-        return formulas.variable("t" + freshVariables++);
-    }
-
-    void add(Formula formula) {
-        solver.add(formula);
+    Deadline deadline() {
+        return deadline;
     }
 
     /** Whether every valid order fulfils the condition. */
@@ -204,29 +194,8 @@ public final class ValidOrders {
         return Choices.of(family, chosen);
     }
 
-    /** A literal that, when assumed, makes the condition hold; nothing is said of the other direction. */
-    Literal selector(Condition condition) {
-        if (condition instanceof Condition.Is is && is.values().size() == 1) {
-            return variables.of(is.option(), is.values().first());
-        }
-        Literal known = selectors.get(condition);
-        if (known != null) {
-            return known;
-        }
-        Formula formula = conditions.of(condition);
-        Literal selector = selectorOf(formula);
-        selectors.put(condition, selector);
-        selected.add(condition);
-        return selector;
-    }
-
-    /** A literal that, when assumed, makes the formula hold. */
-    Literal selectorOf(Formula formula) {
-        if (formula instanceof Literal literal) {
-            return literal;
-        }
-        Variable fresh = fresh();
-        solver.add(formulas.or(fresh.negate(), formula));
-        return fresh;
+    /** A literal that, when assumed, makes the condition hold. */
+    int selector(Condition condition) {
+        return conditions.of(condition);
     }
 }

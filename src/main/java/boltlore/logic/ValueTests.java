@@ -28,12 +28,7 @@ final class ValueTests {
             is.values()
                     .forEach(value -> byValue.computeIfAbsent(value, name -> new HashSet<>())
                             .add(is.values()));
-        } else if (condition instanceof Condition.Not not) {
-            add(not.condition());
-        } else if (condition instanceof Condition.All all) {
-            all.conditions().forEach(this::add);
-        } else if (condition instanceof Condition.AnyOf any) {
-            any.conditions().forEach(this::add);
         }
+        condition.parts().forEach(this::add);
     }
 }

@@ -3,3 +3,4 @@
 package boltlore.logic;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -2,6 +2,7 @@ package boltlore.proof;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.logic.Deadline;
 
 /**
  * A family as the kinds of statements see it.
@@ -11,8 +12,10 @@ import boltlore.catalogue.Family;
  */
 public record FamilyView(KitView kept, KitView leftOut) {
 
-    public static FamilyView of(Catalogue catalogue, Family family) {
-        return new FamilyView(KitView.of(catalogue, family, false), KitView.of(catalogue, family, true));
+    /** @param deadline of what is worked out of conditions */
+    public static FamilyView of(Catalogue catalogue, Family family, Deadline deadline) {
+        return new FamilyView(
+                KitView.of(catalogue, family, false, deadline), KitView.of(catalogue, family, true, deadline));
     }
 
     public Catalogue catalogue() {

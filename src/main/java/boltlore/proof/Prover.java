@@ -47,7 +47,7 @@ public final class Prover {
      */
     public static FamilyProof prove(
             Catalogue catalogue, Family family, List<StatementKind> kinds, Deadline deadline, Progress progress) {
-        FamilyView view = FamilyView.of(catalogue, family);
+        FamilyView view = FamilyView.of(catalogue, family, deadline);
         List<Statement> statements =
                 kinds.stream().flatMap(kind -> kind.statements(view).stream()).toList();
         List<Answer> answers = new ArrayList<>();

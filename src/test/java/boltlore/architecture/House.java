@@ -51,7 +51,7 @@ final class House {
         plan.put("answers", List.of("trades"));
         plan.put("logic", List.of("choices"));
         plan.put("trades", List.of("explanation", "report", "csv"));
-        plan.put("choosing", List.of("logic", "trades", "answers"));
+        plan.put("choosing", List.of("proof", "trades", "answers"));
         plan.put("proof", List.of("logic", "resolution", "report"));
         plan.put("exports", List.of("report"));
         plan.put("checking", List.of("trades"));

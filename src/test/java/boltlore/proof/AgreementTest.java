@@ -7,6 +7,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
+import boltlore.logic.Deadline;
 import boltlore.order.LeftOut;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
@@ -42,7 +43,7 @@ class AgreementTest {
     }
 
     private static void agree(Family family, boolean unusedLeftOut) {
-        SaidOfKits formulas = new SaidOfKits(KitView.of(CATALOGUE, family, unusedLeftOut), unusedLeftOut);
+        SaidOfKits formulas = new SaidOfKits(KitView.of(CATALOGUE, family, unusedLeftOut, Deadline.NONE), unusedLeftOut);
         assertThat(formulas.isWhole()).isTrue();
         LeftOut leftOut = unusedLeftOut ? new LeftOut.AllUnused() : new LeftOut.Undecided();
         List<Choices> orders = PlainVariants.of(family).orElseThrow().stream()

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
+import boltlore.logic.Deadline;
 import boltlore.oracle.Oracle;
 import boltlore.oracle.RandomCatalogue;
 import boltlore.oracle.Variants;
@@ -25,8 +26,8 @@ class RandomProofsTest {
         Catalogue catalogue = RandomCatalogue.draw(seed);
         Family family = catalogue.family(Trial.FAMILY);
         Oracle oracle = new Oracle(catalogue);
-        SaidOfKits kept = new SaidOfKits(KitView.of(catalogue, family, false), false);
-        SaidOfKits leftOut = new SaidOfKits(KitView.of(catalogue, family, true), true);
+        SaidOfKits kept = new SaidOfKits(KitView.of(catalogue, family, false, Deadline.NONE), false);
+        SaidOfKits leftOut = new SaidOfKits(KitView.of(catalogue, family, true, Deadline.NONE), true);
 
         Assume.that(kept.isWhole() && leftOut.isWhole());
         for (Choices order : new Variants(family).spread(40)) {

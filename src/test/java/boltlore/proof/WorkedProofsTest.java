@@ -78,7 +78,7 @@ class WorkedProofsTest {
         FamilyProof proof = WorkedFamilies.prove("film-whole");
         assertThat(defects(proof)).isEmpty();
         OrderCounter counter = new OrderCounter(proof.family());
-        FamilyView view = FamilyView.of(WorkedFamilies.catalogue(), proof.family());
+        FamilyView view = FamilyView.of(WorkedFamilies.catalogue(), proof.family(), Deadline.NONE);
         assertThat(List.of("a", "b", "c"))
                 .extracting(line -> counter.with(view.kept().kit().called(new LineName(line))))
                 .containsExactly(exactly(3), exactly(4), exactly(4));
@@ -132,7 +132,7 @@ class WorkedProofsTest {
 
     private static Count unused(String name) {
         Family family = WorkedFamilies.catalogue().family(name);
-        KitView kit = FamilyView.of(WorkedFamilies.catalogue(), family).kept();
+        KitView kit = FamilyView.of(WorkedFamilies.catalogue(), family, Deadline.NONE).kept();
         LineName bracket = new LineName("bracket");
         return new OrderCounter(family)
                 .with(All.of(

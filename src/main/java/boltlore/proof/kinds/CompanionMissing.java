@@ -6,7 +6,6 @@ import boltlore.catalogue.Expectation;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
 import boltlore.logic.All;
-import boltlore.logic.Sums;
 import boltlore.logic.Term;
 import boltlore.measure.Digits;
 import boltlore.measure.LineName;
@@ -69,7 +68,7 @@ final class CompanionMissing implements FindingStatements {
         return new PossibleFinding(
                 target,
                 asker,
-                Sums.atLeast(terms(kit, expectation.target()), expectation.atLeast())
+                kit.sums().atLeast(terms(kit, expectation.target()), expectation.atLeast())
                         .map(enough -> All.of(asks, new Condition.Not(enough))),
                 lines,
                 "A valid order has " + asker + " with fewer than "

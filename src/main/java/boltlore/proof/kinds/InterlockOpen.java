@@ -4,7 +4,6 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Port;
 import boltlore.logic.All;
 import boltlore.logic.Any;
-import boltlore.logic.Sums;
 import boltlore.logic.Term;
 import boltlore.measure.PartNumber;
 import boltlore.proof.FindingStatements;
@@ -72,7 +71,7 @@ final class InterlockOpen implements FindingStatements {
             KitView kit, PartNumber part, Port port, Map<PartNumber, List<Term>> asked) {
         List<Condition> mated = new ArrayList<>();
         for (PartNumber mate : port.mates()) {
-            Optional<Condition> enough = Sums.reaches(kit.parts().terms(mate), asked.getOrDefault(mate, List.of()));
+            Optional<Condition> enough = kit.sums().reaches(kit.parts().terms(mate), asked.getOrDefault(mate, List.of()));
             if (enough.isEmpty()) {
                 return Optional.empty();
             }
@@ -106,6 +105,6 @@ final class InterlockOpen implements FindingStatements {
                         .forEach(term -> needed.add(new Term(term.quantity(), All.of(term.when(), alsoOpen))));
             }
         }
-        return Sums.reaches(kit.parts().terms(blank), needed).map(closed -> All.of(open, new Condition.Not(closed)));
+        return kit.sums().reaches(kit.parts().terms(blank), needed).map(closed -> All.of(open, new Condition.Not(closed)));
     }
 }

@@ -2,7 +2,6 @@ package boltlore.proof.kinds;
 
 import boltlore.catalogue.Hand;
 import boltlore.catalogue.Pair;
-import boltlore.logic.Sums;
 import boltlore.proof.FindingStatements;
 import boltlore.proof.KitView;
 import boltlore.proof.PossibleFinding;
@@ -45,7 +44,7 @@ final class UnequalPair implements FindingStatements {
         return new PossibleFinding(
                 pair.name(),
                 "",
-                Sums.differ(hands.terms(Hand.LEFT), hands.terms(Hand.RIGHT)),
+                kit.sums().differ(hands.terms(Hand.LEFT), hands.terms(Hand.RIGHT)),
                 hands.lines(),
                 "A valid order has more of one hand of pair " + pair.name() + " than of the other.");
     }

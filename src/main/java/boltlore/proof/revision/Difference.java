@@ -1,7 +1,7 @@
 package boltlore.proof.revision;
 
 import boltlore.catalogue.Condition;
-import boltlore.logic.Sameness;
+import boltlore.logic.StructuralNumbering;
 import boltlore.logic.Term;
 import boltlore.logic.Truth;
 import java.math.BigDecimal;
@@ -13,7 +13,7 @@ import java.util.Map;
 /** What is left of two sums when their equal terms are cancelled: later less earlier. */
 record Difference(List<Term> terms) {
 
-    static Difference of(List<Term> before, List<Term> after, Sameness sameness) {
+    static Difference of(List<Term> before, List<Term> after, StructuralNumbering sameness) {
         Map<Integer, BigDecimal> sums = new LinkedHashMap<>();
         Map<Integer, Condition> conditions = new LinkedHashMap<>();
         for (Term term : after) {

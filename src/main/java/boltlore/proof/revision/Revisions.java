@@ -10,7 +10,7 @@ import boltlore.logic.Any;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
 import boltlore.logic.OrderCounter;
-import boltlore.logic.Sameness;
+import boltlore.logic.StructuralNumbering;
 import boltlore.logic.Term;
 import boltlore.logic.Truth;
 import boltlore.logic.ValidOrders;
@@ -44,7 +44,7 @@ public final class Revisions {
     private @Nullable OrderCounter counter;
     private final Projections projections;
     private final Deadline deadline;
-    private final Sameness sameness = new Sameness();
+    private final StructuralNumbering sameness = new StructuralNumbering();
     private final List<PartChange> changes = new ArrayList<>();
     private final Map<PartNumber, String> undecided = new TreeMap<>();
 
@@ -61,7 +61,7 @@ public final class Revisions {
     public static Revision compare(Catalogue before, Catalogue after, String family, Deadline deadline) {
         Family earlier = before.family(family);
         Family later = after.family(family);
-        return new Revisions(KitView.of(before, earlier, false), KitView.of(after, later, false), deadline).compare();
+        return new Revisions(KitView.of(before, earlier, false, deadline), KitView.of(after, later, false, deadline), deadline).compare();
     }
 
     private Revision compare() {

@@ -8,17 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.logicng.formulas.Literal;
 
 /**
  * Fulfils weighted wishes at the least weight of those that are given up, and proves it: wishes that cannot all be
  * fulfilled raise the lower bound, and from then on only further ones among them are counted (Morgado, Dodaro,
  * Marques-Silva: Core-guided MaxSAT with soft cardinality constraints, CP 2014; from memory). Heavy wishes come first.
  */
-final class CheapestWishes {
+final class CoreGuidedMaxSat {
 
     /** A wish that no more than so many of the counted wishes are given up. */
-    private record AtMost(Counter counter, int many) {}
+    private record AtMost(Totalizer counter, int many) {}
 
     private static final long STEP = 4;
 
@@ -26,13 +25,13 @@ final class CheapestWishes {
     private static final int MOST_TO_SHRINK = 60;
 
     private final ValidOrders orders;
-    private final List<Literal> given;
-    private final Map<Literal, Long> weights;
-    private final Map<Literal, AtMost> counting = new HashMap<>();
+    private final List<Integer> given;
+    private final Map<Integer, Long> weights;
+    private final Map<Integer, AtMost> counting = new HashMap<>();
     private long paid;
 
     /** @param given literals that hold in any case; there is an order in which they do */
-    CheapestWishes(ValidOrders orders, List<Literal> given, Map<Literal, Long> weights) {
+    CoreGuidedMaxSat(ValidOrders orders, List<Integer> given, Map<Integer, Long> weights) {
         this.orders = orders;
         this.given = given;
         this.weights = new LinkedHashMap<>(weights);
@@ -49,7 +48,7 @@ final class CheapestWishes {
     }
 
     /** What is given and what is still wished: exactly the cheapest orders fulfil all of it. */
-    List<Literal> left() {
+    List<Integer> left() {
         return with(wishes(1));
     }
 
@@ -69,7 +68,7 @@ final class CheapestWishes {
         }
     }
 
-    private List<Literal> wishes(long lightest) {
+    private List<Integer> wishes(long lightest) {
         return weights.entrySet().stream()
                 .filter(wish -> wish.getValue() >= lightest)
                 .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
@@ -77,32 +76,32 @@ final class CheapestWishes {
                 .toList();
     }
 
-    private List<Literal> with(List<Literal> wishes) {
-        List<Literal> all = new ArrayList<>(given);
+    private List<Integer> with(List<Integer> wishes) {
+        List<Integer> all = new ArrayList<>(given);
         all.addAll(wishes);
         return all;
     }
 
-    private List<Literal> conflict() {
-        Set<Literal> refuted = orders.refuted();
+    private List<Integer> conflict() {
+        Set<Integer> refuted = orders.refuted();
         return refuted.stream()
                 .filter(weights::containsKey)
                 .filter(literal -> !given.contains(literal))
                 .collect(Collectors.toCollection(ArrayList::new));
     }
 
-    private List<Literal> shrunk(List<Literal> conflict) {
-        List<Literal> needed = conflict;
-        for (Literal wish : conflict.size() > MOST_TO_SHRINK ? List.<Literal>of() : conflict) {
-            List<Literal> fewer = new ArrayList<>(needed);
-            if (fewer.remove(wish) && !orders.someGiven(with(fewer))) {
+    private List<Integer> shrunk(List<Integer> conflict) {
+        List<Integer> needed = conflict;
+        for (int wish : conflict.size() > MOST_TO_SHRINK ? List.<Integer>of() : conflict) {
+            List<Integer> fewer = new ArrayList<>(needed);
+            if (fewer.remove((Integer) wish) && !orders.someGiven(with(fewer))) {
                 needed = conflict();
             }
         }
         return needed;
     }
 
-    private void giveUpOneOf(List<Literal> wishes) {
+    private void giveUpOneOf(List<Integer> wishes) {
         long least = wishes.stream()
                 .mapToLong(wish -> weights.getOrDefault(wish, 0L))
                 .min()
@@ -110,12 +109,12 @@ final class CheapestWishes {
         paid += least;
         wishes.forEach(wish -> lighten(wish, least));
         if (wishes.size() > 1) {
-            List<Literal> givenUp = wishes.stream().map(Literal::negate).toList();
-            wishAtMost(new Counter(givenUp, orders.formulas(), orders::fresh, orders::add), 1, least);
+            List<Integer> givenUp = wishes.stream().map(SolverInternals::not).toList();
+            wishAtMost(new Totalizer(givenUp, orders.search(), orders.deadline()), 1, least);
         }
     }
 
-    private void lighten(Literal wish, long least) {
+    private void lighten(Integer wish, long least) {
         weights.computeIfPresent(wish, (same, weight) -> weight == least ? null : weight - least);
         AtMost counted = counting.get(wish);
         if (counted != null) {
@@ -123,9 +122,9 @@ final class CheapestWishes {
         }
     }
 
-    private void wishAtMost(Counter counter, int many, long weight) {
+    private void wishAtMost(Totalizer counter, int many, long weight) {
         if (many < counter.size()) {
-            Literal wish = counter.moreThan(many).negate();
+            Integer wish = SolverInternals.not(counter.moreThan(many));
             counting.put(wish, new AtMost(counter, many));
             weights.merge(wish, weight, Long::sum);
         }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("Minimal conflicts and repairs of textbook examples")
-class MinimalSetsTest {
+class MusMcsEnumerationTest {
 
     private static final List<Integer> PRICES = List.of(500, 500, 800, 500, 2600);
 
@@ -52,8 +52,8 @@ class MinimalSetsTest {
         });
     }
 
-    private static <T> MinimalSets<T> all(List<T> requests, Predicate<Collection<T>> consistent) {
-        return MinimalSets.of(requests, consistent, 1000, Deadline.NONE);
+    private static <T> MusMcsEnumeration<T> all(List<T> requests, Predicate<Collection<T>> consistent) {
+        return MusMcsEnumeration.of(requests, consistent, 1000, Deadline.NONE);
     }
 
     @Test
@@ -62,7 +62,7 @@ class MinimalSetsTest {
         List<Integer> lastFirst = List.of(5, 4, 3, 2, 1);
 
         List<Integer> conflict =
-                MinimalConflict.of(lastFirst, MinimalSetsTest::withinBudget).orElseThrow();
+                MinimalConflict.of(lastFirst, MusMcsEnumerationTest::withinBudget).orElseThrow();
 
         assertThat(Set.of(Set.copyOf(conflict))).isEqualTo(sets(expected("BU-01")));
     }
@@ -70,7 +70,7 @@ class MinimalSetsTest {
     @Test
     @DisplayName("BU-02, BU-03: all conflicts and repairs of priced wishes under a budget")
     void all_conflicts_under_a_budget() {
-        MinimalSets<Integer> found = all(List.of(1, 2, 3, 4, 5), MinimalSetsTest::withinBudget);
+        MusMcsEnumeration<Integer> found = all(List.of(1, 2, 3, 4, 5), MusMcsEnumerationTest::withinBudget);
 
         assertThat(asSets(found.conflicts())).isEqualTo(sets(expected("BU-02")));
         assertThat(asSets(found.repairs())).isEqualTo(sets(expected("BU-03")));
@@ -80,7 +80,7 @@ class MinimalSetsTest {
     @Test
     @DisplayName("BU-04: the smallest repair of priced wishes under a budget gives up the dearest alone")
     void the_smallest_repair_under_a_budget() {
-        List<Integer> smallest = all(List.of(1, 2, 3, 4, 5), MinimalSetsTest::withinBudget).repairs().stream()
+        List<Integer> smallest = all(List.of(1, 2, 3, 4, 5), MusMcsEnumerationTest::withinBudget).repairs().stream()
                 .min(Comparator.comparingInt(List::size))
                 .orElseThrow();
 
@@ -90,7 +90,7 @@ class MinimalSetsTest {
     @Test
     @DisplayName("MU-01, MU-02: all conflicts and repairs of four small limits")
     void four_small_limits() {
-        MinimalSets<Integer> found = all(List.of(1, 2, 3, 4), MinimalSetsTest::fourLimits);
+        MusMcsEnumeration<Integer> found = all(List.of(1, 2, 3, 4), MusMcsEnumerationTest::fourLimits);
 
         assertThat(asSets(found.conflicts())).isEqualTo(sets(expected("MU-01")));
         assertThat(asSets(found.repairs())).isEqualTo(sets(expected("MU-02")));
@@ -101,7 +101,7 @@ class MinimalSetsTest {
     void pigeonhole() {
         List<Integer> limits = IntStream.range(0, 9).boxed().toList();
 
-        MinimalSets<Integer> found = all(limits, kept -> placed(kept));
+        MusMcsEnumeration<Integer> found = all(limits, kept -> placed(kept));
 
         assertThat(expected("PI-01")).isEqualTo("9; yes; 9");
         assertThat(found.conflicts()).containsExactly(limits);
@@ -125,7 +125,7 @@ class MinimalSetsTest {
     @Test
     @DisplayName("each conflict meets each repair, and no smaller set does")
     void conflicts_and_repairs_hit_each_other() {
-        MinimalSets<Integer> found = all(List.of(1, 2, 3, 4, 5), MinimalSetsTest::withinBudget);
+        MusMcsEnumeration<Integer> found = all(List.of(1, 2, 3, 4, 5), MusMcsEnumerationTest::withinBudget);
 
         for (List<Integer> repair : found.repairs()) {
             assertThat(found.conflicts()).allMatch(conflict -> conflict.stream().anyMatch(repair::contains));
@@ -140,7 +140,7 @@ class MinimalSetsTest {
 
     @Test
     void requests_that_stand_together_have_no_conflict_and_an_empty_repair() {
-        MinimalSets<Integer> found = all(List.of(1, 2, 3), MinimalSetsTest::withinBudget);
+        MusMcsEnumeration<Integer> found = all(List.of(1, 2, 3), MusMcsEnumerationTest::withinBudget);
 
         assertThat(found.conflicts()).isEmpty();
         assertThat(found.repairs()).containsExactly(List.of());
@@ -148,7 +148,7 @@ class MinimalSetsTest {
 
     @Test
     void a_background_that_cannot_be_fulfilled_is_one_conflict_without_requests() {
-        MinimalSets<Integer> found = all(List.of(1, 2, 3), kept -> false);
+        MusMcsEnumeration<Integer> found = all(List.of(1, 2, 3), kept -> false);
 
         assertThat(found.conflicts()).containsExactly(List.of());
         assertThat(found.repairs()).isEmpty();
@@ -156,8 +156,8 @@ class MinimalSetsTest {
 
     @Test
     void a_search_that_ends_at_its_limit_says_so() {
-        MinimalSets<Integer> found =
-                MinimalSets.of(List.of(1, 2, 3, 4, 5), MinimalSetsTest::withinBudget, 2, Deadline.NONE);
+        MusMcsEnumeration<Integer> found =
+                MusMcsEnumeration.of(List.of(1, 2, 3, 4, 5), MusMcsEnumerationTest::withinBudget, 2, Deadline.NONE);
 
         assertThat(found.complete()).isFalse();
         assertThat(found.conflicts().size() + found.repairs().size()).isEqualTo(2);

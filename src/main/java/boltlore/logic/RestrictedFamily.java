@@ -1,5 +1,6 @@
 package boltlore.logic;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
@@ -19,14 +20,15 @@ import java.util.function.Predicate;
  * A family without the values that are closed: the valid orders that keep what closed them, in fewer words. Options and
  * limits only; what decides a kit is left out.
  */
-public final class Narrowed {
+public final class RestrictedFamily {
 
     private final Family family;
     private final Map<OptionName, SortedSet<String>> open = new HashMap<>();
-    private final IdentityHashMap<Condition, Condition> known = new IdentityHashMap<>();
+    private final BottomUp<Condition, Condition> known =
+            new BottomUp<>(new IdentityHashMap<>(), Condition::parts, this::narrow);
 
     /** @param isOpen whether a value stands in some order; each option has such a value */
-    public Narrowed(Family whole, Predicate<Choice> isOpen) {
+    public RestrictedFamily(Family whole, Predicate<Choice> isOpen) {
         List<Option> options =
                 whole.options().stream().map(option -> narrowed(option, isOpen)).toList();
         options.forEach(option -> open.put(option.name(), new TreeSet<>(option.valueNames())));
@@ -53,12 +55,7 @@ public final class Narrowed {
 
     /** The same condition where only open values are left. */
     public Condition of(Condition condition) {
-        Condition narrowed = known.get(condition);
-        if (narrowed == null) {
-            narrowed = narrow(condition);
-            known.put(condition, narrowed);
-        }
-        return narrowed;
+        return known.of(condition);
     }
 
     private Condition narrow(Condition condition) {

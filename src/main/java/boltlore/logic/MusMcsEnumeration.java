@@ -13,7 +13,7 @@ import java.util.function.Predicate;
  *
  * @param complete false where the search ended at its limit: then there may be more
  */
-public record MinimalSets<T>(List<List<T>> conflicts, List<List<T>> repairs, boolean complete) {
+public record MusMcsEnumeration<T>(List<List<T>> conflicts, List<List<T>> repairs, boolean complete) {
 
     /**
      * Enumerates them; sets are in the order of the requests.
@@ -21,20 +21,20 @@ public record MinimalSets<T>(List<List<T>> conflicts, List<List<T>> repairs, boo
      * @param consistent whether these requests can be fulfilled together
      * @param most how many sets to find at most, conflicts and repairs together
      */
-    public static <T> MinimalSets<T> of(
+    public static <T> MusMcsEnumeration<T> of(
             List<T> requests, Predicate<Collection<T>> consistent, int most, Deadline deadline) {
-        UnknownSets<T> unknown = new UnknownSets<>(requests);
-        MinimalSets<T> found = new MinimalSets<>(new ArrayList<>(), new ArrayList<>(), false);
+        MarcoMap<T> unknown = new MarcoMap<>(requests);
+        MusMcsEnumeration<T> found = new MusMcsEnumeration<>(new ArrayList<>(), new ArrayList<>(), false);
         Optional<List<T>> seed = unknown.next();
         while (seed.isPresent() && found.conflicts.size() + found.repairs.size() < most) {
             deadline.check();
             found.add(seed.get(), requests, consistent, unknown);
             seed = unknown.next();
         }
-        return new MinimalSets<>(List.copyOf(found.conflicts), List.copyOf(found.repairs), seed.isEmpty());
+        return new MusMcsEnumeration<>(List.copyOf(found.conflicts), List.copyOf(found.repairs), seed.isEmpty());
     }
 
-    private void add(List<T> seed, List<T> requests, Predicate<Collection<T>> consistent, UnknownSets<T> unknown) {
+    private void add(List<T> seed, List<T> requests, Predicate<Collection<T>> consistent, MarcoMap<T> unknown) {
         Optional<List<T>> conflict = MinimalConflict.of(seed, consistent);
         if (conflict.isPresent()) {
             conflicts.add(conflict.get());

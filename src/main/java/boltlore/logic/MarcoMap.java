@@ -13,7 +13,7 @@ import org.logicng.solvers.MiniSat;
 import org.logicng.solvers.sat.MiniSatConfig;
 
 /** Sets of requests of which it is not known whether they can be fulfilled, large ones first. */
-final class UnknownSets<T> {
+final class MarcoMap<T> {
 
     private final FormulaFactory formulas = new FormulaFactory();
     private final List<T> requests;
@@ -21,7 +21,7 @@ final class UnknownSets<T> {
     private final MiniSat map =
             MiniSat.miniSat(formulas, MiniSatConfig.builder().initialPhase(true).build());
 
-    UnknownSets(List<T> requests) {
+    MarcoMap(List<T> requests) {
         this.requests = requests;
         for (int i = 0; i < requests.size(); i++) {
             Variable variable = formulas.variable("r" + i);

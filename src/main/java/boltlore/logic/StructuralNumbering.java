@@ -1,5 +1,6 @@
 package boltlore.logic;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Condition;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -7,22 +8,22 @@ import java.util.List;
 import java.util.Map;
 
 /** Numbers conditions so that two have the same number when they say the same in the same words. */
-public final class Sameness {
+public final class StructuralNumbering {
 
     /** A condition by its own words and the numbers of what it is made of. */
     private record Shape(String kind, Object own, List<Integer> parts) {}
 
     private final Map<Shape, Integer> numbers = new HashMap<>();
-    private final IdentityHashMap<Condition, Integer> known = new IdentityHashMap<>();
+    private final BottomUp<Condition, Integer> known =
+            new BottomUp<>(new IdentityHashMap<>(), Condition::parts, this::number);
 
     /** The number of the condition. */
     public int of(Condition condition) {
-        Integer number = known.get(condition);
-        if (number == null) {
-            number = numbers.computeIfAbsent(shape(condition), shape -> numbers.size());
-            known.put(condition, number);
-        }
-        return number;
+        return known.of(condition);
+    }
+
+    private int number(Condition condition) {
+        return numbers.computeIfAbsent(shape(condition), shape -> numbers.size());
     }
 
     private Shape shape(Condition condition) {

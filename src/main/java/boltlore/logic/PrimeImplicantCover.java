@@ -20,7 +20,7 @@ import java.util.TreeSet;
  * A condition said again as 'this and this, or that and that': it holds for the same valid orders, and neither an 'or'
  * nor an 'and' in it can be dropped. Found way by way: from one order to the widest term around it.
  */
-public final class PlainCondition {
+public final class PrimeImplicantCover {
 
     private final ValidOrders orders;
     private final Family family;
@@ -29,7 +29,7 @@ public final class PlainCondition {
     private final Condition not;
     private final Map<OptionName, Map<Set<String>, Condition>> tests = new HashMap<>();
 
-    private PlainCondition(ValidOrders orders, Family family, Collection<Condition> given, Condition condition) {
+    private PrimeImplicantCover(ValidOrders orders, Family family, Collection<Condition> given, Condition condition) {
         this.orders = orders;
         this.family = family;
         this.given = given;
@@ -47,7 +47,7 @@ public final class PlainCondition {
      */
     public static Optional<Condition> of(
             ValidOrders orders, Family family, Condition condition, Collection<Condition> given, int mostWays) {
-        PlainCondition plain = new PlainCondition(orders, family, given, condition);
+        PrimeImplicantCover plain = new PrimeImplicantCover(orders, family, given, condition);
         if (!orders.some(plain.and(plain.not))) {
             return Optional.of(Condition.ALWAYS);
         }
