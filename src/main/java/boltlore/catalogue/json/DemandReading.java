@@ -16,18 +16,18 @@ final class DemandReading {
     private static final Range PERCENT = Range.above(0, 100);
     private static final Allowed<FoundState> STATES = Allowed.of(FoundState.values(), FoundState::written);
     private static final Allowed<LimitRule> RULES = Allowed.of(LimitRule.values(), LimitRule::written);
-    private static final String WAYS = "'atLeast', 'atMost', both of them, 'state' or 'reckoned'";
+    private static final String WAYS = "'atLeast', 'atMost', both of them, 'state' or 'calculated'";
 
     Demand read(ObjectReader reader) {
         if (reader.has("state")) {
             return alone(reader, "state", new Demand.InState(reader.oneOf("state", STATES)));
         }
-        return reader.has("reckoned") ? reckoned(reader) : numbers(reader);
+        return reader.has("calculated") ? reckoned(reader) : numbers(reader);
     }
 
     private static Demand alone(ObjectReader reader, String key, Demand demand) {
-        for (String other : List.of("atLeast", "atMost", "state", "reckoned", "withinPercent")) {
-            boolean belongs = other.equals(key) || (key.equals("reckoned") && other.equals("withinPercent"));
+        for (String other : List.of("atLeast", "atMost", "state", "calculated", "withinPercent")) {
+            boolean belongs = other.equals(key) || (key.equals("calculated") && other.equals("withinPercent"));
             if (reader.find(other).isPresent() && !belongs) {
                 reader.faultAt(other, "'" + other + "' beside '" + key + "'", WAYS, "Remove one of the two.");
             }
@@ -36,14 +36,14 @@ final class DemandReading {
     }
 
     private static Demand reckoned(ObjectReader reader) {
-        LimitRule rule = reader.oneOf("reckoned", RULES);
+        LimitRule rule = reader.oneOf("calculated", RULES);
         boolean around = rule.way() == LimitRule.Way.AROUND;
         if (!around && reader.find("withinPercent").isPresent()) {
             reader.faultAt(
                     "withinPercent", "'withinPercent' of a limit", "it with a rule that gives a target", "Remove it.");
         }
         BigDecimal within = around ? reader.decimal("withinPercent", PERCENT) : BigDecimal.ZERO;
-        return alone(reader, "reckoned", new Demand.Reckoned(rule, within));
+        return alone(reader, "calculated", new Demand.Reckoned(rule, within));
     }
 
     private static Demand numbers(ObjectReader reader) {

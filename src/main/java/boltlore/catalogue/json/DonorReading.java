@@ -33,7 +33,7 @@ final class DonorReading {
                 reader.whole("wheelbaseMm", 500, LONGEST_MM),
                 new Chassis(1, null, null, null, loads.front(), loads.rear(), limits.front(), limits.rear(), KG.most()),
                 reader.decimal("grossKg", KG));
-        BigDecimal leastFrontPercent = reader.findDecimal("leastFrontPercent", PERCENT);
+        BigDecimal leastFrontPercent = reader.findDecimal("minFrontPercent", PERCENT);
         Donor donor = new Donor(usual, eras(reader, usual), leastFrontPercent);
         // What could not be read is not compared with stations and masses elsewhere.
         return reader.sound() ? reading.places().put(donor, reader.spot()) : donor;

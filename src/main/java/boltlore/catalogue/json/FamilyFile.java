@@ -125,7 +125,7 @@ final class FamilyFile {
     private Pair pair(ObjectReader reader) {
         String name = reading.named(reader, "pair", Kind.PAIR);
         Ship ship = reader.oneOf("ship", SHIP);
-        Condition due = conditions.orAlways(reader, "due");
+        Condition due = conditions.orAlways(reader, "required");
         return reading.places().put(ship == Ship.ONE ? one(reader, name, due) : both(reader, name), reader.spot());
     }
 
@@ -146,7 +146,7 @@ final class FamilyFile {
     }
 
     private static Pair both(ObjectReader reader, String name) {
-        for (String key : List.of("follows", "due")) {
+        for (String key : List.of("follows", "required")) {
             if (reader.find(key).isPresent()) {
                 reader.faultAt(
                         key, "'" + key + "' on a pair of which both ship", "it on a pair of which one ships", "");

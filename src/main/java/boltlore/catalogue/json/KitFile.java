@@ -48,13 +48,13 @@ final class KitFile {
                 bag(reader),
                 under == null ? null : new PositionName(under),
                 reader.oneOf("fill", FILLS),
-                conditions.orNull(reader, "due"),
+                conditions.orNull(reader, "required"),
                 heldBy(reader),
                 reader.findObjects("route", this::route),
                 reader.objects("lines", this::line));
-        if (position.fill() == Fill.FREE && reader.has("due") && reader.has("fill")) {
+        if (position.fill() == Fill.FREE && reader.has("required") && reader.has("fill")) {
             reader.faultAt(
-                    "due", "'due' on a free position", "'due' on positions of fill 'one' or 'some'", "Remove it.");
+                    "required", "'required' on a free position", "'required' on positions of fill 'one' or 'some'", "Remove it.");
         }
         return reading.places().put(position, reader.spot());
     }

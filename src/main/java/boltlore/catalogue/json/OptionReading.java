@@ -70,9 +70,9 @@ final class OptionReading {
     }
 
     private @Nullable String usual(ObjectReader reader, String option) {
-        String usual = reader.findText("usual", TextShape.NAME).orElse(null);
+        String usual = reader.findText("default", TextShape.NAME).orElse(null);
         if (usual != null) {
-            reading.mentionValue(option, usual, reader.spot("usual"));
+            reading.mentionValue(option, usual, reader.spot("default"));
         }
         return usual;
     }

@@ -76,7 +76,7 @@ final class SellingReading {
     private ExchangeRate rate(ObjectReader reader) {
         ExchangeRate rate = new ExchangeRate(
                 CurrencyReading.read(reader, "currency"),
-                reader.decimal("forOne", Range.POSITIVE),
+                reader.decimal("rate", Range.POSITIVE),
                 reader.date("date"),
                 reader.whole("validDays", 0, 366));
         return reading.places().put(rate, reader.spot());
