@@ -198,6 +198,13 @@ public final class ObjectReader {
         return items(key).stream().map(json -> reading(json, reading)).toList();
     }
 
+    /** The objects of a required list, which may be empty. */
+    public <T> List<T> list(String key, Function<ObjectReader, T> reading) {
+        return get(key).map(json -> Values.items(json, faults)).orElse(List.of()).stream()
+                .map(json -> reading(json, reading))
+                .toList();
+    }
+
     /** The objects of an optional list. */
     public <T> List<T> findObjects(String key, Function<ObjectReader, T> reading) {
         return findItems(key).stream().map(json -> reading(json, reading)).toList();
@@ -219,7 +226,7 @@ public final class ObjectReader {
             if (!asked.contains(key)) {
                 faults.add(member.spot()
                         .fault(
-                                "the unknown key '" + key + "'",
+                                "the unknown key " + Shown.text(key),
                                 "one of " + String.join(", ", asked),
                                 Nearest.advice(key, asked, "")));
             }

@@ -22,6 +22,9 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
     /** From 0 up to a thousand million. */
     public static final Range NOT_NEGATIVE = new Range(BigDecimal.ZERO, true, MOST);
 
+    /** How many of a part a line, an assembly or a need may ask for. */
+    public static final Range QUANTITY = above(0, 10_000);
+
     public static Range between(long least, long most) {
         return new Range(BigDecimal.valueOf(least), true, BigDecimal.valueOf(most));
     }

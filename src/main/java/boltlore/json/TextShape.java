@@ -1,5 +1,7 @@
 package boltlore.json;
 
+import java.util.Locale;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -36,9 +38,19 @@ public record TextShape(Predicate<String> fits, String says) {
 
     /** Names of orders, which also name folders. */
     public static final TextShape ORDER_NAME = new TextShape(
-            text -> BEGIN_OF_ORDER.begin(text, IN_ORDER, 60) && !text.endsWith("."),
-            "letters, digits, '-', '_' and '.', neither beginning nor ending with '.', at most 60 long:"
-                    + " it names a folder");
+            text -> BEGIN_OF_ORDER.begin(text, IN_ORDER, 60) && !text.endsWith(".") && !isDevice(text),
+            "letters, digits, '-', '_' and '.', neither beginning nor ending with '.', at most 60 long, and no name"
+                    + " that Windows keeps for a device (CON, NUL, COM1 …): it names a folder");
+
+    /** Names that no file of Windows may have, whatever follows a point. */
+    private static boolean isDevice(String text) {
+        int point = text.indexOf('.');
+        String name = (point < 0 ? text : text.substring(0, point)).toUpperCase(Locale.ROOT);
+        boolean numbered = name.length() == 4
+                && (name.startsWith("COM") || name.startsWith("LPT"))
+                && Letters.DIGIT.make(name.substring(3));
+        return numbered || Set.of("CON", "PRN", "AUX", "NUL").contains(name);
+    }
 
     /** Names in ordinary writing, such as a customer's. */
     public static final TextShape LINE = new TextShape(

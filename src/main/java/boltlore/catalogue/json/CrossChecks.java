@@ -3,6 +3,7 @@ package boltlore.catalogue.json;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
+import boltlore.catalogue.PieceCounts;
 import boltlore.catalogue.Role;
 import boltlore.measure.PartNumber;
 import java.util.EnumSet;
@@ -33,6 +34,7 @@ final class CrossChecks {
         // been long enough.
         if (reading.faults().none()) {
             making(catalogue, reading);
+            catalogue.families().values().forEach(family -> pieces(catalogue, family, reading));
             catalogue.families().values().forEach(family -> SharedJointsCheck.check(catalogue, family, reading));
             PricingCheck.check(catalogue, reading);
             UnusedParts.check(catalogue, reading);
@@ -43,6 +45,20 @@ final class CrossChecks {
     private static void making(Catalogue catalogue, Reading reading) {
         new SawnPieces(catalogue, reading).check();
         new BentBlanks(catalogue, reading).check();
+    }
+
+    private static void pieces(Catalogue catalogue, Family family, Reading reading) {
+        PieceCounts counts = new PieceCounts(catalogue.parts(), family);
+        family.lines()
+                .filter(line -> counts.tooMany(line.part(), line.quantity()))
+                .forEach(line -> reading.faults()
+                        .add(reading.places()
+                                .of(line)
+                                .fault(
+                                        line.quantity().toPlainString() + " of " + line.part()
+                                                + " with all that comes with them",
+                                        "at most " + PieceCounts.MOST + " pieces by one line",
+                                        "Look at the quantities here and inside the part.")));
     }
 
     private static void roles(Family family, Reading reading) {

@@ -92,7 +92,7 @@ final class KitFile {
         Line line = new Line(
                 new LineName(reading.named(reader, "line", Kind.LINE)),
                 reading.part(reader, "part"),
-                reader.decimal("quantity", Range.POSITIVE),
+                reader.decimal("quantity", Range.QUANTITY),
                 conditions.orAlways(reader, "when"),
                 reading.findAllMentioned(reader, "carries", Kind.POSITION).stream()
                         .map(PositionName::new)

@@ -45,7 +45,7 @@ final class MakingReading {
     }
 
     private Contained contained(ObjectReader reader) {
-        Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.POSITIVE));
+        Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.QUANTITY));
         return reading.places().put(contained, reader.spot());
     }
 
@@ -71,7 +71,7 @@ final class MakingReading {
         Cut cut = new Cut(
                 reading.mentioned(reader, "material", Kind.MATERIAL),
                 reader.decimal("lengthMm", Range.above(0, 100_000)),
-                reader.whole("count", 1, 100_000),
+                reader.whole("count", 1, 1_000),
                 endAngles(reader));
         return reading.places().put(cut, reader.spot());
     }

@@ -39,11 +39,11 @@ final class NeedReading {
 
     private static Need.Ask ask(ObjectReader reader) {
         OneOfTwo.check(reader, "each", "joint");
-        BigDecimal each = reader.findDecimal("each", Range.POSITIVE);
+        BigDecimal each = reader.findDecimal("each", Range.QUANTITY);
         String joint = reader.findText("joint", TextShape.NAME).orElse("");
         BigDecimal atLeast = reader.has("joint")
-                ? reader.decimal("atLeast", Range.POSITIVE)
-                : reader.findDecimal("atLeast", Range.POSITIVE);
+                ? reader.decimal("atLeast", Range.QUANTITY)
+                : reader.findDecimal("atLeast", Range.QUANTITY);
         if (!reader.has("joint") && reader.has("atLeast")) {
             reader.faultAt("atLeast", "'atLeast' without 'joint'", "'each', or 'joint' with 'atLeast'", "");
         }
@@ -59,7 +59,7 @@ final class NeedReading {
         Expectation.Target target = part != null
                 ? new Expectation.OfPart(new PartNumber(part))
                 : new Expectation.OfPosition(new PositionName(position == null ? "" : position));
-        BigDecimal atLeast = reader.findDecimal("atLeast", Range.POSITIVE);
+        BigDecimal atLeast = reader.findDecimal("atLeast", Range.QUANTITY);
         Expectation expectation = new Expectation(
                 target, atLeast == null ? BigDecimal.ONE : atLeast, when(reader), reader.text("because"));
         return reading.places().put(expectation, reader.spot());

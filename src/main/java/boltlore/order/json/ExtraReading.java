@@ -3,6 +3,7 @@ package boltlore.order.json;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PieceCounts;
 import boltlore.catalogue.Station;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
@@ -28,10 +29,12 @@ final class ExtraReading {
     private static final int HIGHEST_MM = 4_000;
 
     private final Catalogue catalogue;
+    private final Family family;
     private final ExtraFinish finishes;
 
     ExtraReading(Catalogue catalogue, Family family) {
         this.catalogue = catalogue;
+        this.family = family;
         this.finishes = new ExtraFinish(catalogue, family);
     }
 
@@ -44,7 +47,7 @@ final class ExtraReading {
         Extra extra = new Extra(
                 part == null ? null : part.number(),
                 reader.findText("says", TextShape.LINE).orElse(""),
-                reader.decimal("quantity", Range.POSITIVE),
+                reader.decimal("quantity", Range.QUANTITY),
                 unit(reader, part),
                 reader.findDecimal("cost", Range.NOT_NEGATIVE),
                 reader.findDecimal("price", Range.NOT_NEGATIVE),
@@ -91,11 +94,18 @@ final class ExtraReading {
         return behindFrontMm == null ? null : new Station(behindFrontMm, heightMm);
     }
 
-    private static void check(Extra extra, ObjectReader reader) {
+    private void check(Extra extra, ObjectReader reader) {
         BigDecimal quantity = extra.quantity();
         if (WHOLE_UNITS.contains(extra.unit()) && !Values.isWhole(quantity)) {
             reader.faultAt(
                     "quantity", quantity.toPlainString(), "a whole number, counted in '" + extra.unit() + "'", "");
+        }
+        if (extra.part() != null && new PieceCounts(catalogue.parts(), family).tooMany(extra.part(), quantity)) {
+            reader.faultAt(
+                    "quantity",
+                    quantity.toPlainString() + " of " + extra.part() + " with all that comes with them",
+                    "at most " + PieceCounts.MOST + " pieces by one extra",
+                    "Look at the quantity, or order them apart.");
         }
         costed(extra, reader);
         weighed(extra, reader);

@@ -29,7 +29,9 @@ public final class OrderReader {
     static final String SCHEMA = "order.schema.json";
 
     /** Something is always left to pay. */
-    private static final Range DISCOUNT = Range.between(0, 95);
+    public static final BigDecimal MOST_DISCOUNT = BigDecimal.valueOf(95);
+
+    private static final Range DISCOUNT = new Range(BigDecimal.ZERO, true, MOST_DISCOUNT);
 
     private final Catalogue catalogue;
     private final Faults faults = new Faults();
@@ -129,6 +131,11 @@ public final class OrderReader {
 
     private static void dates(Order order, ObjectReader reader) {
         LocalDate placed = order.placed();
+        LocalDate built = order.donorBuilt();
+        if (placed != null && built != null && built.isAfter(placed)) {
+            String expected = "a day not after " + placed + ", when it was placed";
+            reader.faultAt("donorBuilt", "built " + built, expected, "Look at the donor's papers.");
+        }
         LocalDate due = order.due();
         if (placed != null && due != null && due.isBefore(placed)) {
             reader.faultAt(

@@ -43,7 +43,7 @@ public final class RemnantsReader {
     private Outcome<List<Remnant>> remnants(Json json) {
         ObjectReader reader = ObjectReader.of(json, faults);
         SchemaName.check(reader, SCHEMA);
-        List<Remnant> remnants = reader.findObjects("remnants", this::remnant);
+        List<Remnant> remnants = reader.list("remnants", this::remnant);
         reader.done();
         return faults.orElse(remnants);
     }
