@@ -7,6 +7,7 @@ import boltlore.trades.charging.Export;
 import boltlore.trades.charging.Figures;
 import boltlore.trades.charging.sheets.ChargeWords;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Charging of one order for the terminal. */
 final class ChargeText {
@@ -18,11 +19,11 @@ final class ChargeText {
     static void print(Screen screen, Charging charging) {
         screen.heading(charging.bill().order().name() + ", "
                 + charging.bill().resolved().choices().family().says().english());
-        screen.text(ROW.formatted("where", "supply", "cable code", "power", "20-80 %"));
+        screen.text(String.format(Locale.ROOT, ROW, "where", "supply", "cable code", "power", "20-80 %"));
         charging.ac().forEach(way -> way(screen, way));
         DcCharging dc = charging.dc();
         if (dc != null) {
-            screen.text(ROW.formatted(
+            screen.text(String.format(Locale.ROOT, ROW, 
                     "DC post", "", "of the post", Figures.kilowatts(dc.kilowatts()), Figures.hours(dc.hours())));
             screen.wrapped(6, dc.limits());
         }
@@ -46,7 +47,7 @@ final class ChargeText {
         String cable = way.cable() == null
                 ? "of the post"
                 : way.cable().amps(way.mains().phases()) + " A";
-        screen.text(ROW.formatted(
+        screen.text(String.format(Locale.ROOT, ROW, 
                 way.mains().says(),
                 way.mains().figures(),
                 cable,

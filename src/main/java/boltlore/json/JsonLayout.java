@@ -2,6 +2,7 @@ package boltlore.json;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Lays a JSON value out as text: whatever fits into a line of 100 characters stands in one line. */
@@ -43,7 +44,7 @@ final class JsonLayout {
             case '\t' -> into.append("\\t");
             default -> {
                 if (letter < ' ' || letter == '\u2028' || letter == '\u2029') {
-                    into.append("\\u%04x".formatted((int) letter));
+                    into.append(String.format(Locale.ROOT, "\\u%04x", (int) letter));
                 } else {
                     into.append(letter);
                 }

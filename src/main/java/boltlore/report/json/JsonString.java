@@ -1,5 +1,7 @@
 package boltlore.report.json;
 
+import java.util.Locale;
+
 import boltlore.report.Utf8;
 
 /** A string as RFC 8259, section 7 writes it; half of a surrogate pair, which UTF-8 cannot hold, as an escape too. */
@@ -40,7 +42,7 @@ final class JsonString {
         if (c == '"' || c == '\\') {
             json.append('\\').append(c);
         } else if (c < ' ' || c == '\u007f' || isLoneSurrogate(value, i)) {
-            json.append(String.format("\\u%04x", (int) c));
+            json.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
         } else {
             json.append(c);
         }
