@@ -18,16 +18,20 @@ public final class CurrencyReading {
     private CurrencyReading() {}
 
     public static Currency read(ObjectReader reader, String key) {
-        String code = reader.text(key, TextShape.CURRENCY);
+        Currency currency = checked(reader, key, reader.text(key, TextShape.CURRENCY));
+        return currency == null ? NONE : currency;
+    }
+
+    public static @Nullable Currency find(ObjectReader reader, String key) {
+        return checked(reader, key, reader.findText(key, TextShape.CURRENCY).orElse(""));
+    }
+
+    private static @Nullable Currency checked(ObjectReader reader, String key, String code) {
         Optional<Currency> currency = known(code);
         if (currency.isEmpty() && !code.isEmpty()) {
             reader.faultAt(key, "'" + code + "'", EXPECTED, ADVICE);
         }
-        return currency.orElse(NONE);
-    }
-
-    public static @Nullable Currency find(ObjectReader reader, String key) {
-        return reader.has(key) ? read(reader, key) : reader.find(key).map(none -> NONE).orElse(null);
+        return currency.orElse(null);
     }
 
     /** The currency of that code, if one of today's countries pays with it. */

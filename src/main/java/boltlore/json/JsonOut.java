@@ -103,6 +103,11 @@ public sealed interface JsonOut {
         return text(decimal.toPlainString());
     }
 
+    /** A decimal as a JSON number. */
+    static JsonOut number(BigDecimal number) {
+        return new Plain(number.toPlainString());
+    }
+
     static JsonOut whole(long number) {
         return new Plain(Long.toString(number));
     }

@@ -9,7 +9,7 @@ import java.math.BigDecimal;
  * @param leastItself whether the smallest number itself is allowed
  * @param most largest number allowed, itself included
  */
-public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
+public record Range(BigDecimal least, boolean leastItself, BigDecimal most) implements Shape {
 
     /** Digits after the point that are kept at most; more is a slip or the dust of a conversion. */
     static final int MOST_DECIMALS = 9;

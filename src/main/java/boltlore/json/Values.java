@@ -20,7 +20,7 @@ public final class Values {
     /** Longest text; a cell of a spreadsheet holds 32,767 characters, a message or a page far fewer. */
     static final int LONGEST_TEXT = 4000;
 
-    private static final int LONGEST_NUMBER = 40;
+    static final int LONGEST_NUMBER = 40;
 
     /** Years in which vehicles are built and orders placed. */
     public static final int FIRST_YEAR = 1900;

@@ -11,7 +11,8 @@ final class CautionsFile {
 
     private static final List<String> SHEETS = List.of("bill", "picking", "coating", "contents");
 
-    private static final TextShape SHEET = new TextShape(SHEETS::contains, "one of " + String.join(", ", SHEETS));
+    private static final TextShape SHEET = new TextShape(
+            SHEETS::contains, "one of " + String.join(", ", SHEETS), "^(" + String.join("|", SHEETS) + ")$", 20);
 
     private final Reading reading;
 

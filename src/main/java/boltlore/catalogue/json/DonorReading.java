@@ -2,7 +2,6 @@ package boltlore.catalogue.json;
 
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.Donor;
-import boltlore.json.Json;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
@@ -41,14 +40,13 @@ final class DonorReading {
 
     private Map<String, Chassis> eras(ObjectReader reader, Chassis usual) {
         Map<String, Chassis> eras = new LinkedHashMap<>();
-        for (Json json : reader.findItems("eras")) {
-            ObjectReader era = ObjectReader.of(json, reader.faults());
+        reader.findObjects("eras", era -> {
             String name = era.text("era", TextShape.NAME);
             if (eras.put(name, era(era, usual)) != null) {
                 era.faultAt("era", "'" + name + "' a second time", "each era once", "Remove one of them.");
             }
-            era.done();
-        }
+            return name;
+        });
         return Collections.unmodifiableMap(eras);
     }
 

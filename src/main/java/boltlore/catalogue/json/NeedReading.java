@@ -38,22 +38,17 @@ final class NeedReading {
     }
 
     private static Need.Ask ask(ObjectReader reader) {
-        OneOfTwo.check(reader, "each", "joint");
+        reader.oneWay("each", "joint atLeast");
         BigDecimal each = reader.findDecimal("each", Range.QUANTITY);
         String joint = reader.findText("joint", TextShape.NAME).orElse("");
-        BigDecimal atLeast = reader.has("joint")
-                ? reader.decimal("atLeast", Range.QUANTITY)
-                : reader.findDecimal("atLeast", Range.QUANTITY);
-        if (!reader.has("joint") && reader.has("atLeast")) {
-            reader.faultAt("atLeast", "'atLeast' without 'joint'", "'each', or 'joint' with 'atLeast'", "");
-        }
+        BigDecimal atLeast = reader.findDecimal("atLeast", Range.QUANTITY);
         return each != null || atLeast == null
                 ? new Need.Each(each == null ? BigDecimal.ONE : each)
                 : new Need.AtJoint(joint, atLeast);
     }
 
     private Expectation expectation(ObjectReader reader) {
-        OneOfTwo.check(reader, "part", "position");
+        reader.oneWay("part", "position");
         String part = reading.findMentioned(reader, "part", Kind.PART);
         String position = reading.findMentioned(reader, "position", Kind.POSITION);
         Expectation.Target target = part != null

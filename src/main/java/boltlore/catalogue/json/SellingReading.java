@@ -36,7 +36,7 @@ final class SellingReading {
     static Profit profit(ObjectReader reader) {
         BigDecimal markUp = reader.findDecimal("markUpPercent", MARK_UP);
         BigDecimal margin = reader.findDecimal("marginPercent", MARGIN);
-        OneOfTwo.check(reader, "markUpPercent", "marginPercent");
+        reader.oneWay("markUpPercent", "marginPercent");
         return margin == null ? Profit.markUp(markUp == null ? BigDecimal.ONE : markUp) : Profit.margin(margin);
     }
 

@@ -6,6 +6,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.PieceCounts;
 import boltlore.catalogue.Station;
 import boltlore.json.Allowed;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
@@ -24,6 +25,8 @@ final class ExtraReading {
     private static final Allowed<Boolean> BY_CUSTOMER =
             Allowed.of(new Boolean[] {false, true}, customer -> customer ? "customer" : "us");
 
+    private static final KeyRule PART_OR_ONE_OFF = new KeyRule.OneWay("part", "says");
+    private static final KeyRule HEIGHT_AT_A_STATION = new KeyRule.Needs("heightMm", "stationMm");
     private static final Range KG = Range.above(0, 5000);
     private static final int FAR_MM = 20_000;
     private static final int HIGHEST_MM = 4_000;
@@ -39,7 +42,7 @@ final class ExtraReading {
     }
 
     Extra extra(ObjectReader reader) {
-        if (reader.has("part") == reader.has("says")) {
+        if (reader.breaks(PART_OR_ONE_OFF)) {
             String found = reader.has("part") ? "'part' and 'says'" : "neither 'part' nor 'says'";
             reader.fault(found, "either a 'part' or a one-off that 'says' what it is", "");
         }
@@ -88,7 +91,7 @@ final class ExtraReading {
     private static @Nullable Station station(ObjectReader reader) {
         Integer behindFrontMm = reader.findWhole("stationMm", -FAR_MM, FAR_MM);
         Integer heightMm = reader.findWhole("heightMm", 0, HIGHEST_MM);
-        if (behindFrontMm == null && heightMm != null) {
+        if (reader.breaks(HEIGHT_AT_A_STATION)) {
             reader.faultAt("heightMm", "'heightMm' without 'stationMm'", "both, or 'stationMm' alone", "");
         }
         return behindFrontMm == null ? null : new Station(behindFrontMm, heightMm);

@@ -36,7 +36,7 @@ public final class OrderReader {
     private final Catalogue catalogue;
     private final Faults faults = new Faults();
 
-    private OrderReader(Catalogue catalogue) {
+    OrderReader(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
@@ -51,7 +51,10 @@ public final class OrderReader {
     }
 
     private Outcome<Order> order(Json json) {
-        ObjectReader reader = ObjectReader.of(json, faults);
+        return order(ObjectReader.of(json, faults));
+    }
+
+    Outcome<Order> order(ObjectReader reader) {
         SchemaName.check(reader, SCHEMA);
         String name = reader.text("order", TextShape.ORDER_NAME);
         String familyName = reader.text("family", TextShape.NAME);

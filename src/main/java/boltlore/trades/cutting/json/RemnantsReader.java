@@ -26,7 +26,7 @@ public final class RemnantsReader {
     private final Faults faults = new Faults();
     private final Map<String, Integer> lines = new HashMap<>();
 
-    private RemnantsReader(Catalogue catalogue) {
+    RemnantsReader(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
@@ -41,7 +41,10 @@ public final class RemnantsReader {
     }
 
     private Outcome<List<Remnant>> remnants(Json json) {
-        ObjectReader reader = ObjectReader.of(json, faults);
+        return remnants(ObjectReader.of(json, faults));
+    }
+
+    Outcome<List<Remnant>> remnants(ObjectReader reader) {
         SchemaName.check(reader, SCHEMA);
         List<Remnant> remnants = reader.list("remnants", this::remnant);
         reader.done();
