@@ -1,5 +1,6 @@
 package boltlore.report.json;
 
+import boltlore.json.JsonText;
 import boltlore.report.BarChart;
 import boltlore.report.BarCharts;
 import boltlore.report.Block;
@@ -56,9 +57,8 @@ final class JsonBlocks implements Block.Cases<JsonText> {
         json.key("columns").brokenList();
         table.columns().forEach(this::column);
         json.end().key("rows").brokenList();
-        List<byte[]> keys = table.columns().stream()
-                .map(column -> JsonText.encoded(column.key()))
-                .toList();
+        List<JsonText.Key> keys =
+                table.columns().stream().map(column -> new JsonText.Key(column.key())).toList();
         table.rows().forEach(row -> row(keys, row));
         return json.end().end();
     }
@@ -101,7 +101,7 @@ final class JsonBlocks implements Block.Cases<JsonText> {
         return kind.currency().isEmpty() ? json : json.put("currency", kind.currency());
     }
 
-    private void row(List<byte[]> keys, Row row) {
+    private void row(List<JsonText.Key> keys, Row row) {
         json.object().put("row", lower(row.kind())).put("group", row.group()).put("words", row.words());
         json.key("cells").object();
         for (int i = 0; i < keys.size(); i++) {

@@ -1,5 +1,6 @@
 package boltlore.report.json;
 
+import boltlore.json.JsonText;
 import boltlore.report.Cell;
 import boltlore.report.Formula;
 import java.math.BigDecimal;

@@ -1,9 +1,11 @@
 package boltlore.report.json;
 
+import boltlore.json.JsonText;
 import boltlore.report.Page;
 import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
 import boltlore.report.WorkbookWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** One file a workbook. Keys are the model's own, in a fixed order; decimals are text, so that no reader rounds them. */
@@ -15,7 +17,7 @@ public final class JsonWriter implements WorkbookWriter {
     }
 
     static byte[] bytes(Workbook workbook) {
-        JsonText json = new JsonText()
+        JsonText json = new JsonText(1)
                 .brokenObject()
                 .put("title", workbook.title())
                 .put("subject", workbook.subject())
@@ -23,7 +25,7 @@ public final class JsonWriter implements WorkbookWriter {
                 .put("dated", workbook.dated().toString());
         json.key("pages").brokenList();
         workbook.pages().forEach(page -> page(json, page));
-        return json.end().end().toBytes();
+        return (json.end().end().written() + '\n').getBytes(StandardCharsets.UTF_8);
     }
 
     private static void page(JsonText json, Page page) {
