@@ -15,9 +15,10 @@ final class CrossChecks {
     private CrossChecks() {}
 
     static void all(Catalogue catalogue, Reading reading) {
-        reading.names().compare(reading.faults());
+        boolean readable = reading.faults().none();
+        Set<Kind> unknown = reading.names().compare(reading.faults());
         PartGraph graph = PartGraph.of(catalogue);
-        new PartLoops(catalogue, graph, reading).check();
+        boolean loops = new PartLoops(catalogue, graph, reading).check();
         new WholeQuantities(catalogue, reading).check();
         new WeldedCoats(catalogue, reading).check();
         for (Family family : catalogue.families().values()) {
@@ -32,12 +33,19 @@ final class CrossChecks {
         }
         // What could not be read may be just what would have used a part or shared a joint, or the bars that would have
         // been long enough.
-        if (reading.faults().none()) {
-            making(catalogue, reading);
-            catalogue.families().values().forEach(family -> pieces(catalogue, family, reading));
+        if (readable) {
+            // A name that is mistyped where it is used is told once, and not what else comes of it.
+            if (!unknown.contains(Kind.MATERIAL) && !unknown.contains(Kind.SAW)) {
+                making(catalogue, reading);
+            }
+            if (!loops) {
+                catalogue.families().values().forEach(family -> pieces(catalogue, family, reading));
+            }
             catalogue.families().values().forEach(family -> SharedJointsCheck.check(catalogue, family, reading));
             PricingCheck.check(catalogue, reading);
-            UnusedParts.check(catalogue, reading);
+            if (!unknown.contains(Kind.PART)) {
+                UnusedParts.check(catalogue, reading);
+            }
             OwnCrateCheck.check(catalogue, reading);
         }
     }
