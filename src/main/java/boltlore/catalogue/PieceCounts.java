@@ -80,13 +80,15 @@ public final class PieceCounts {
 
     private static Brought brought(Need need) {
         return new Brought(
-                need.part(), need.ask() instanceof Need.Each each ? each.quantity() : ((Need.AtJoint) need.ask()).atLeast());
+                need.part(),
+                need.ask() instanceof Need.Each each ? each.quantity() : ((Need.AtJoint) need.ask()).atLeast());
     }
 
     /** Fractions, which are lengths and litres, count as one more. */
     private static long times(BigDecimal quantity, long pieces) {
         return quantity.setScale(0, RoundingMode.CEILING)
-                .min(BigDecimal.valueOf(MOST + 1L))
-                .longValueExact() * pieces;
+                        .min(BigDecimal.valueOf(MOST + 1L))
+                        .longValueExact()
+                * pieces;
     }
 }

@@ -25,7 +25,8 @@ final class CostGiven {
         Set<PartNumber> boughtWhole = BoughtWhole.inside(catalogue);
         Set<PartNumber> costing = costing(catalogue);
         return catalogue.parts().values().stream()
-                .flatMap(part -> of(part, boughtWhole.contains(part.number()), costing.contains(part.number())).stream());
+                .flatMap(part ->
+                        of(part, boughtWhole.contains(part.number()), costing.contains(part.number())).stream());
     }
 
     private static Optional<Remark> of(Part part, boolean boughtWhole, boolean costs) {

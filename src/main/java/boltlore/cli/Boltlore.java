@@ -73,8 +73,7 @@ public final class Boltlore implements Runnable {
         line.setExpandAtFiles(false);
         line.registerConverter(Path.class, new PathGiven());
         IParameterExceptionHandler told = line.getParameterExceptionHandler();
-        line.setParameterExceptionHandler(
-                (mistake, written) -> told.handleParseException(legible(mistake), written));
+        line.setParameterExceptionHandler((mistake, written) -> told.handleParseException(legible(mistake), written));
         line.setExecutionExceptionHandler((defect, command, parsed) -> Defect.told(command.getErr(), defect));
         try {
             return line.execute(arguments);

@@ -23,8 +23,14 @@ final class ChargeText {
         charging.ac().forEach(way -> way(screen, way));
         DcCharging dc = charging.dc();
         if (dc != null) {
-            screen.text(String.format(Locale.ROOT, ROW, 
-                    "DC post", "", "of the post", Figures.kilowatts(dc.kilowatts()), Figures.hours(dc.hours())));
+            screen.text(String.format(
+                    Locale.ROOT,
+                    ROW,
+                    "DC post",
+                    "",
+                    "of the post",
+                    Figures.kilowatts(dc.kilowatts()),
+                    Figures.hours(dc.hours())));
             screen.wrapped(6, dc.limits());
         }
         Export export = charging.export();
@@ -47,7 +53,9 @@ final class ChargeText {
         String cable = way.cable() == null
                 ? "of the post"
                 : way.cable().amps(way.mains().phases()) + " A";
-        screen.text(String.format(Locale.ROOT, ROW, 
+        screen.text(String.format(
+                Locale.ROOT,
+                ROW,
                 way.mains().says(),
                 way.mains().figures(),
                 cable,

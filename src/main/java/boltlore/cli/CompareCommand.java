@@ -75,8 +75,10 @@ final class CompareCommand extends RoomCommand {
         String currency = known.workshop().currency().getCurrencyCode();
         screen.wrapped(
                 2,
-                "cost of parts " + signed(Money.rounded(comparison.costDifference(), known.workshop().currency())) + " "
-                        + currency + ", mass " + signed(comparison.massKgDifference()) + " kg");
+                "cost of parts "
+                        + signed(Money.rounded(
+                                comparison.costDifference(), known.workshop().currency())) + " " + currency + ", mass "
+                        + signed(comparison.massKgDifference()) + " kg");
     }
 
     private static String change(Catalogue known, PartNumber part, Comparison.Change change) {

@@ -11,7 +11,7 @@ final class CurrencyGiven implements ITypeConverter<Currency> {
     @Override
     public Currency convert(String code) {
         return CurrencyReading.known(code)
-                .orElseThrow(() -> new TypeConversionException("'" + code + "' is not " + CurrencyReading.EXPECTED
-                        + ". " + CurrencyReading.ADVICE));
+                .orElseThrow(() -> new TypeConversionException(
+                        "'" + code + "' is not " + CurrencyReading.EXPECTED + ". " + CurrencyReading.ADVICE));
     }
 }

@@ -20,8 +20,8 @@ final class Day implements ITypeConverter<LocalDate> {
             throw new TypeConversionException("'" + written + "' is not a date: write it as 2026-06-01");
         }
         if (!Values.isSensible(day)) {
-            throw new TypeConversionException("the year of '" + written + "' is not from " + Values.FIRST_YEAR + " to "
-                    + Values.LAST_YEAR);
+            throw new TypeConversionException(
+                    "the year of '" + written + "' is not from " + Values.FIRST_YEAR + " to " + Values.LAST_YEAR);
         }
         return day;
     }

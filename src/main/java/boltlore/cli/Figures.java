@@ -17,7 +17,9 @@ final class Figures {
     static String range(BestKit cheapest, BestKit dearest) {
         String least = money(cheapest, cheapest.price());
         boolean same = cheapest.price().compareTo(dearest.price()) == 0;
-        return same ? least : least + " to " + Money.figure(dearest.price(), dearest.bill().currency());
+        return same
+                ? least
+                : least + " to " + Money.figure(dearest.price(), dearest.bill().currency());
     }
 
     static String money(BestKit kit, BigDecimal amount) {

@@ -30,7 +30,9 @@ final class FixingsText {
     }
 
     private static void joint(Screen screen, BoltedJoint joint) {
-        screen.text(String.format(Locale.ROOT, ROW, 
+        screen.text(String.format(
+                Locale.ROOT,
+                ROW,
                 joint.says(),
                 Digits.plain(joint.quantity()) + " × " + JointWords.bolt(joint.fixing()),
                 torque(joint.fixing()),

@@ -21,7 +21,8 @@ final class ShipText {
     static void print(Screen screen, Shipment shipment, Consignment together) {
         screen.heading(shipment.order().name() + ", "
                 + shipment.order().choices().family().says().english());
-        screen.text(String.format(Locale.ROOT, ROW, "crate", "fit stage and content", "outside mm", "net kg", "gross kg"));
+        screen.text(
+                String.format(Locale.ROOT, ROW, "crate", "fit stage and content", "outside mm", "net kg", "gross kg"));
         shipment.crates().forEach(crate -> screen.text(row(shipment, crate)));
         screen.text(String.format(Locale.ROOT, ROW, "all", "", "", shown(shipment.netKg()), shown(shipment.grossKg())));
         ShipFindings.of(shipment, together)
@@ -34,7 +35,9 @@ final class ShipText {
     }
 
     private static String row(Shipment shipment, Crate crate) {
-        return String.format(Locale.ROOT, ROW, 
+        return String.format(
+                Locale.ROOT,
+                ROW,
                 crate.number(),
                 ShipWords.content(shipment, crate),
                 size(crate.type().outside()),

@@ -51,10 +51,12 @@ final class SureText {
     }
 
     private static String row(Part part, BigDecimal quantity) {
-        return String.format(Locale.ROOT, "%-14s %8s %-5s %s", 
-                        part.number().text(),
-                        Digits.plain(quantity),
-                        part.unit(),
-                        part.name().english());
+        return String.format(
+                Locale.ROOT,
+                "%-14s %8s %-5s %s",
+                part.number().text(),
+                Digits.plain(quantity),
+                part.unit(),
+                part.name().english());
     }
 }

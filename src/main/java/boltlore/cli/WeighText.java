@@ -32,7 +32,9 @@ final class WeighText {
         screen.text(String.format(Locale.ROOT, ROW, "kg", "front", "rear", "whole", "front %"));
         onAxles.standings().forEach(standing -> screen.text(row(standing)));
         BigDecimal gross = onAxles.chassis().grossKg();
-        screen.text(String.format(Locale.ROOT, ROW, 
+        screen.text(String.format(
+                Locale.ROOT,
+                ROW,
                 "Limits",
                 shown(onAxles.chassis().frontLimitKg()),
                 shown(onAxles.chassis().rearLimitKg()),
@@ -41,7 +43,9 @@ final class WeighText {
     }
 
     private static String row(Standing standing) {
-        return String.format(Locale.ROOT, ROW, 
+        return String.format(
+                Locale.ROOT,
+                ROW,
                 standing.stand().says(),
                 shown(standing.loads().frontKg()),
                 shown(standing.loads().rearKg()),

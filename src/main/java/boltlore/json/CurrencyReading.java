@@ -38,7 +38,8 @@ public final class CurrencyReading {
     public static Optional<Currency> known(String code) {
         return Arrays.stream(Locale.getISOCountries())
                 .map(country -> Currency.getInstance(new Locale("", country)))
-                .filter(currency -> currency != null && currency.getCurrencyCode().equals(code))
+                .filter(currency ->
+                        currency != null && currency.getCurrencyCode().equals(code))
                 .findFirst();
     }
 }

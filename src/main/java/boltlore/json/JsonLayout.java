@@ -61,7 +61,8 @@ final class JsonLayout {
         String between = "";
         if (value instanceof JsonOut.Members object) {
             for (Map.Entry<String, JsonOut> member : object.members().entrySet()) {
-                width += between.length() + JsonText.width(member.getKey()) + 2 + width(member.getValue(), room - width);
+                width +=
+                        between.length() + JsonText.width(member.getKey()) + 2 + width(member.getValue(), room - width);
                 between = ", ";
                 if (width > room) {
                     return width;

@@ -6,7 +6,8 @@ import java.util.function.Function;
  * What a value must look like. Readers ask for each key by the shape of its value, and the schemas that help an editor are
  * drawn from what they ask: so neither can know a key or a bound that the other does not.
  */
-public sealed interface Shape permits TextShape, Range, Allowed, Shape.Plain, Shape.Whole, Shape.ListOf, Shape.Read, Shape.Named {
+public sealed interface Shape
+        permits TextShape, Range, Allowed, Shape.Plain, Shape.Whole, Shape.ListOf, Shape.Read, Shape.Named {
 
     /** Shapes without anything to set. */
     enum Plain implements Shape {

@@ -77,7 +77,12 @@ final class StrictText {
             }
         }
         return new Fault(
-                file, line, "", String.format(Locale.ROOT, "the byte 0x%02X, which is not UTF-8", bytes[position]), UTF_8, SAVE_AGAIN);
+                file,
+                line,
+                "",
+                String.format(Locale.ROOT, "the byte 0x%02X, which is not UTF-8", bytes[position]),
+                UTF_8,
+                SAVE_AGAIN);
     }
 
     private static Fault empty(String file) {

@@ -117,7 +117,9 @@ final class TreeBuilder {
         }
         if (key.length() > LONGEST_KEY) {
             throw new TooMuch(spot.fault(
-                    "a key of " + key.length() + " characters", "at most " + LONGEST_KEY, "Check the quotes before it."));
+                    "a key of " + key.length() + " characters",
+                    "at most " + LONGEST_KEY,
+                    "Check the quotes before it."));
         }
     }
 

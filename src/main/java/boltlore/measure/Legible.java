@@ -22,10 +22,8 @@ public final class Legible {
             case Character.FORMAT ->
                 // Hyphenation, and the joints of letters in writings that have them.
                 character == SOFT_HYPHEN || character == JOINER || character == NON_JOINER;
-            case Character.CONTROL,
-                    Character.SURROGATE,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR -> false;
+            case Character.CONTROL, Character.SURROGATE, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
+                false;
             // The last two of each plane are no characters (Unicode 23.7); XML 1.0 (2.2) leaves them out.
             default -> (character & 0xFFFE) != 0xFFFE;
         };

@@ -80,7 +80,8 @@ class BoundedOptionsTest {
         int end = text.lastIndexOf('}');
         String more = ", \"extra\": [{\"part\": \"PV-CR-E\", \"quantity\": " + quantity
                 + ", \"suppliedBy\": \"us\", \"reason\": \"A slip.\"}]}";
-        Path order = Files.writeString(folder.resolve("order.json"), text.substring(0, end).stripTrailing() + more);
+        Path order = Files.writeString(
+                folder.resolve("order.json"), text.substring(0, end).stripTrailing() + more);
         return Ran.boltlore("kit", order, "--out", folder.resolve("out"));
     }
 

@@ -29,7 +29,8 @@ class BoundsTest {
     @Test
     void many_lists_that_are_short_one_by_one() {
         String short1000 = "[" + "1,".repeat(999) + "1],";
-        assertThat(StrictJsonTest.parse("[" + short1000.repeat(199) + "1]").faults()).isEmpty();
+        assertThat(StrictJsonTest.parse("[" + short1000.repeat(199) + "1]").faults())
+                .isEmpty();
         assertThat(StrictJsonTest.parse("[" + short1000.repeat(200) + "1]").faults())
                 .extracting(Fault::found, Fault::expected)
                 .containsExactly(tuple("more than 200000 values in one file", "at most 200000"));
@@ -37,7 +38,8 @@ class BoundsTest {
 
     @Test
     void a_key_that_goes_on_for_ever() {
-        assertThat(StrictJsonTest.parse("{\"" + "k".repeat(200) + "\": 1}").faults()).isEmpty();
+        assertThat(StrictJsonTest.parse("{\"" + "k".repeat(200) + "\": 1}").faults())
+                .isEmpty();
         assertThat(StrictJsonTest.parse("{\n\"" + "k".repeat(201) + "\": 1}").faults())
                 .extracting(Fault::found, Fault::expected)
                 .containsExactly(tuple("a key of 201 characters", "at most 200"));
@@ -76,8 +78,8 @@ class BoundsTest {
     @ParameterizedTest
     @ValueSource(
             ints = {
-                0x1B, 0x07, 0x7F, 0x80, 0x9B, 0x9D, 0x200B, 0x200E, 0x202A, 0x202E, 0x2066, 0x2069, 0x2028, 0x2029, 0xFEFF,
-                0xFFFE, 0x1FFFF, 0xE0041
+                0x1B, 0x07, 0x7F, 0x80, 0x9B, 0x9D, 0x200B, 0x200E, 0x202A, 0x202E, 0x2066, 0x2069, 0x2028, 0x2029,
+                0xFEFF, 0xFFFE, 0x1FFFF, 0xE0041
             })
     void a_character_that_steers_a_terminal_is_refused_alike_as_itself_and_as_an_escape(int character) {
         String itself = new String(Character.toChars(character));
@@ -106,8 +108,7 @@ class BoundsTest {
     @Test
     void the_length_that_is_told_is_the_length_that_is_enforced() {
         Faults faults = new Faults();
-        ObjectReader reader =
-                ObjectReader.of(StrictJsonTest.sound("{\"a\": \"" + "x".repeat(5_000) + "\"}"), faults);
+        ObjectReader reader = ObjectReader.of(StrictJsonTest.sound("{\"a\": \"" + "x".repeat(5_000) + "\"}"), faults);
         reader.text("a", TextShape.LINE);
         assertThat(faults.all())
                 .extracting(Fault::expected)
@@ -118,7 +119,8 @@ class BoundsTest {
     @ValueSource(strings = {"1899-12-31", "2200-01-01", "2974-05-01", "0001-01-01"})
     void a_year_in_which_no_order_is_placed(String date) {
         Faults faults = new Faults();
-        ObjectReader.of(StrictJsonTest.sound("{\"a\": \"" + date + "\"}"), faults).date("a");
+        ObjectReader.of(StrictJsonTest.sound("{\"a\": \"" + date + "\"}"), faults)
+                .date("a");
         assertThat(faults.all()).extracting(Fault::expected).containsExactly("a year from 1900 to 2199");
     }
 

@@ -18,8 +18,7 @@ public final class CommonSchema {
         Map<String, JsonOut> shared = new TreeMap<>();
         texts.forEach((shape, name) -> shared.put(name, text(shape).put("description", shape.says())));
         shared.put("text", string("\\S", Values.LONGEST_TEXT));
-        shared.put(
-                "date", string("^(19|20|21)[0-9]{2}-[0-9]{2}-[0-9]{2}$", 10).put("format", "date"));
+        shared.put("date", string("^(19|20|21)[0-9]{2}-[0-9]{2}-[0-9]{2}$", 10).put("format", "date"));
         shared.put("decimal", number("number", "^-?[0-9]+(\\.[0-9]+)?$"));
         shared.put("notNegative", number("number", "^[0-9]+(\\.[0-9]+)?$"));
         shared.put("positive", number("number", "^(?=.*[1-9])[0-9]+(\\.[0-9]+)?$"));

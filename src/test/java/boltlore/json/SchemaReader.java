@@ -2,10 +2,10 @@ package boltlore.json;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,10 +33,7 @@ public final class SchemaReader extends ObjectReader {
      * @param answers values to be had at once, where the reading goes on only with one that is known
      */
     public SchemaReader(
-            String path,
-            Descriptions descriptions,
-            Map<TextShape, String> commonTexts,
-            Map<String, String> answers) {
+            String path, Descriptions descriptions, Map<TextShape, String> commonTexts, Map<String, String> answers) {
         super(new Json.Obj(Spot.document(path, 0), Map.of()), new Faults(), false);
         this.path = path;
         this.descriptions = descriptions;
@@ -50,7 +47,10 @@ public final class SchemaReader extends ObjectReader {
         String at = path + "/" + key;
         properties.computeIfAbsent(key, any -> {
             JsonOut.Members drawn = drawn(at, shape);
-            return descriptions.of(at).map(says -> drawn.put("description", says)).orElse(drawn);
+            return descriptions
+                    .of(at)
+                    .map(says -> drawn.put("description", says))
+                    .orElse(drawn);
         });
         if (isRequired) {
             required.add(key);
@@ -174,7 +174,8 @@ public final class SchemaReader extends ObjectReader {
             return JsonOut.object().put("not", has(List.of(apart.one(), apart.other())));
         }
         if (rule instanceof KeyRule.Other other) {
-            JsonOut.Members not = JsonOut.object().put("not", JsonOut.object().put("enum", JsonOut.texts(other.values())));
+            JsonOut.Members not =
+                    JsonOut.object().put("not", JsonOut.object().put("enum", JsonOut.texts(other.values())));
             return JsonOut.object().put("properties", JsonOut.object().put(other.key(), not));
         }
         if (rule instanceof KeyRule.With with) {

@@ -16,7 +16,9 @@ final class BlankReading {
 
     static Blank blank(ObjectReader reader) {
         Blank blank = new Blank(
-                reader.decimal("widthMm", LEG), reader.findDecimals("legsMm", LEG), reader.findDecimals("bendsDegrees", BEND));
+                reader.decimal("widthMm", LEG),
+                reader.findDecimals("legsMm", LEG),
+                reader.findDecimals("bendsDegrees", BEND));
         if (reader.sound() && blank.legsMm().size() != blank.bendsDegrees().size() + 1) {
             reader.fault(
                     "legs: " + blank.legsMm().size() + ", bends: "

@@ -66,7 +66,8 @@ final class CatalogueFolder {
                 String name = entry.getFileName().toString();
                 boolean ours = !name.startsWith(".") && !(depth == 1 && NOT_CATALOGUE.contains(name));
                 if (ours && Files.isDirectory(entry) && name.endsWith(".json")) {
-                    faults.add(Fault.of(entry.toString(), "a folder", "a JSON file", "Rename it, or put the file there."));
+                    faults.add(
+                            Fault.of(entry.toString(), "a folder", "a JSON file", "Rename it, or put the file there."));
                 } else if (ours && Files.isDirectory(entry) && depth < DEEPEST) {
                     list(entry, prefix + name + "/", depth + 1);
                 } else if (ours && name.endsWith(".json")) {

@@ -54,7 +54,10 @@ final class KitFile {
                 reader.objects("lines", this::line));
         if (reader.breaks(NEVER_REQUIRED)) {
             reader.faultAt(
-                    "required", "'required' on a free position", "'required' on positions of fill 'one' or 'some'", "Remove it.");
+                    "required",
+                    "'required' on a free position",
+                    "'required' on positions of fill 'one' or 'some'",
+                    "Remove it.");
         }
         return reading.places().put(position, reader.spot());
     }

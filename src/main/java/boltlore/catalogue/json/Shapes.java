@@ -16,8 +16,9 @@ final class Shapes {
             4);
 
     /** Aisle, bay, rack, shelf and place. */
-    static final TextShape BIN =
-            new TextShape(Shapes::isBin, "a bin as aisle-bay-rack-shelf-place, such as C-01-02-A-03",
+    static final TextShape BIN = new TextShape(
+            Shapes::isBin,
+            "a bin as aisle-bay-rack-shelf-place, such as C-01-02-A-03",
             "^[A-Z0-9]{1,4}-[0-9]+-[0-9]+-[A-Z0-9]+-[0-9]+$",
             40);
 
@@ -29,14 +30,16 @@ final class Shapes {
             7);
 
     /** A Harmonised System code: six to ten digits, with or without points. */
-    static final TextShape HS_CODE =
-            new TextShape(Shapes::isHsCode, "a Harmonised System code of 6 to 10 digits, such as 8708.99",
+    static final TextShape HS_CODE = new TextShape(
+            Shapes::isHsCode,
+            "a Harmonised System code of 6 to 10 digits, such as 8708.99",
             "^[0-9](\\.?[0-9]){5,9}$",
             20);
 
     /** The first digits of a Harmonised System code, two at least: chapter, heading or more. */
-    static final TextShape HS_BEGINNING =
-            new TextShape(Shapes::isHsBeginning, "2 to 10 digits of a Harmonised System code, such as 8544 or 8708.99",
+    static final TextShape HS_BEGINNING = new TextShape(
+            Shapes::isHsBeginning,
+            "2 to 10 digits of a Harmonised System code, such as 8544 or 8708.99",
             "^[0-9](\\.?[0-9]){1,9}$",
             20);
 
@@ -66,7 +69,11 @@ final class Shapes {
 
     private static boolean isHsBeginning(String text) {
         String digits = text.replace(".", "");
-        return digits.length() >= 2 && digits.length() <= 10 && Letters.DIGIT.make(digits) && !text.contains("..")
-                && !text.startsWith(".") && !text.endsWith(".");
+        return digits.length() >= 2
+                && digits.length() <= 10
+                && Letters.DIGIT.make(digits)
+                && !text.contains("..")
+                && !text.startsWith(".")
+                && !text.endsWith(".");
     }
 }

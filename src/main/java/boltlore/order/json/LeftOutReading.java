@@ -37,7 +37,9 @@ final class LeftOutReading {
 
     /** Undecided where the order says nothing. */
     LeftOut read(ObjectReader reader) {
-        return reader.find("leftOut", new Shape.Named("leftOut")).map(this::read).orElseGet(LeftOut.Undecided::new);
+        return reader.find("leftOut", new Shape.Named("leftOut"))
+                .map(this::read)
+                .orElseGet(LeftOut.Undecided::new);
     }
 
     private LeftOut read(Json json) {

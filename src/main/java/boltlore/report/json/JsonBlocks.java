@@ -57,8 +57,9 @@ final class JsonBlocks implements Block.Cases<JsonText> {
         json.key("columns").brokenList();
         table.columns().forEach(this::column);
         json.end().key("rows").brokenList();
-        List<JsonText.Key> keys =
-                table.columns().stream().map(column -> new JsonText.Key(column.key())).toList();
+        List<JsonText.Key> keys = table.columns().stream()
+                .map(column -> new JsonText.Key(column.key()))
+                .toList();
         table.rows().forEach(row -> row(keys, row));
         return json.end().end();
     }

@@ -31,15 +31,16 @@ class CatalogueFilesTest {
     void a_workshop_file_that_is_missing_is_said_and_nothing_is_guessed_from_it() {
         small.remove("workshop/cautions.json");
         assertThat(small.faults())
-                .containsExactly(Fault.of("workshop/cautions.json", "nothing of that name", "a JSON file", "Add it. " + NOT_COMPARED));
+                .containsExactly(Fault.of(
+                        "workshop/cautions.json", "nothing of that name", "a JSON file", "Add it. " + NOT_COMPARED));
     }
 
     @Test
     void a_family_without_its_first_file() {
         small.remove("families/cart/family.json");
         assertThat(small.faults())
-                .containsExactly(
-                        Fault.of("families/cart/family.json", "nothing of that name", "a JSON file", "Add it. " + NOT_COMPARED));
+                .containsExactly(Fault.of(
+                        "families/cart/family.json", "nothing of that name", "a JSON file", "Add it. " + NOT_COMPARED));
     }
 
     @Test
@@ -64,8 +65,8 @@ class CatalogueFilesTest {
     void a_file_that_holds_something_else_gives_one_fault_and_not_all_that_follow_from_it() {
         small.write("workshop/workshop.json", "[]");
         assertThat(small.faults())
-                .containsExactly(new Fault(
-                        "workshop/workshop.json", 1, "", "an empty list", "an object in { }", NOT_COMPARED));
+                .containsExactly(
+                        new Fault("workshop/workshop.json", 1, "", "an empty list", "an object in { }", NOT_COMPARED));
     }
 
     @Test
@@ -78,8 +79,8 @@ class CatalogueFilesTest {
 
     @Test
     void names_that_nothing_has_hide_no_slip_that_comes_of_other_files() {
-        small.change("parts/bought.json", "\"supplier\": \"", "\"supplier\": \"No ").change(
-                "workshop/pricing.json", "\"currency\": \"GBP\", \"rate\"", "\"currency\": \"EUR\", \"rate\"");
+        small.change("parts/bought.json", "\"supplier\": \"", "\"supplier\": \"No ")
+                .change("workshop/pricing.json", "\"currency\": \"GBP\", \"rate\"", "\"currency\": \"EUR\", \"rate\"");
         assertThat(small.faults())
                 .extracting(Fault::file, Fault::found)
                 .contains(tuple("workshop/pricing.json", "a rate of EUR"))
@@ -98,9 +99,7 @@ class CatalogueFilesTest {
         parts.append("{\"part\": \"DEEP-1000\", \"revision\": \"A\", \"name\": \"Deep\", \"unit\": \"each\","
                 + " \"source\": \"make\", \"cost\": \"1\", \"massKg\": \"0\"}]}");
         small.write("parts/deep.json", parts.toString());
-        assertThat(small.faults())
-                .extracting(Fault::found)
-                .containsExactly("DEEP-0, which nothing uses");
+        assertThat(small.faults()).extracting(Fault::found).containsExactly("DEEP-0, which nothing uses");
     }
 
     @Test

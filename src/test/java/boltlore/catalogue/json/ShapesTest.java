@@ -35,25 +35,42 @@ class ShapesTest {
     void for_texts_drawn_by_chance(@ForAll("texts") String text) {
         for (TextShape shape : SHAPES) {
             boolean byPattern = text.length() <= shape.longest() && text.matches(shape.pattern());
-            assertThat(shape.fits().test(text)).as("'%s' as %s", text, shape.says()).isEqualTo(byPattern);
+            assertThat(shape.fits().test(text))
+                    .as("'%s' as %s", text, shape.says())
+                    .isEqualTo(byPattern);
         }
     }
 
     @Provide
     Arbitrary<String> texts() {
-        Arbitrary<String> few = Arbitraries.strings()
-                .withChars("aZ09.-/_ \\n\tCOMNULCRT1é")
-                .ofMaxLength(12);
+        Arbitrary<String> few =
+                Arbitraries.strings().withChars("aZ09.-/_ \\n\tCOMNULCRT1é").ofMaxLength(12);
         Arbitrary<String> sound = Arbitraries.of(
-                "drive-unit", "PV-CR-E/2", "low voltage", "BL-1001", "A. Customer", "de", "EUR", "C-01-02-A-03", "IE",
-                "8708.99", "85", "UN 3480", "CON", "nul.x", "com1", "COM12", "x".repeat(60), "X".repeat(40), "y".repeat(100));
+                "drive-unit",
+                "PV-CR-E/2",
+                "low voltage",
+                "BL-1001",
+                "A. Customer",
+                "de",
+                "EUR",
+                "C-01-02-A-03",
+                "IE",
+                "8708.99",
+                "85",
+                "UN 3480",
+                "CON",
+                "nul.x",
+                "com1",
+                "COM12",
+                "x".repeat(60),
+                "X".repeat(40),
+                "y".repeat(100));
         Arbitrary<Integer> at = Arbitraries.integers().between(0, 99);
-        Arbitrary<String> changed = Combinators.combine(sound, few, at, at)
-                .as((text, piece, from, to) -> {
-                    int begin = Math.min(from, text.length());
-                    int end = Math.min(text.length(), begin + to % 3);
-                    return text.substring(0, begin) + (to % 2 == 0 ? piece : "") + text.substring(end);
-                });
+        Arbitrary<String> changed = Combinators.combine(sound, few, at, at).as((text, piece, from, to) -> {
+            int begin = Math.min(from, text.length());
+            int end = Math.min(text.length(), begin + to % 3);
+            return text.substring(0, begin) + (to % 2 == 0 ? piece : "") + text.substring(end);
+        });
         return Arbitraries.oneOf(few, sound, changed);
     }
 }

@@ -32,11 +32,12 @@ class OrderSlipsTest {
                 assertThat(PlainOrder.changed("\"S-1\"", "\"" + name + "\"").faults())
                         .as(name)
                         .extracting(Fault::line, Fault::place, Fault::expected)
-                        .containsExactly(tuple(
-                                3,
-                                "/order",
-                                "letters, digits, '-', '_' and '.', neither beginning nor ending with '.',"
-                                        + " at most 60 long, and no name that Windows keeps for a device (CON, NUL, COM1 …): it names a folder"));
+                        .containsExactly(
+                                tuple(
+                                        3,
+                                        "/order",
+                                        "letters, digits, '-', '_' and '.', neither beginning nor ending with '.',"
+                                                + " at most 60 long, and no name that Windows keeps for a device (CON, NUL, COM1 …): it names a folder"));
             }
             assertSound("\"S-1\"", "\"S-1.b_2\"");
         }

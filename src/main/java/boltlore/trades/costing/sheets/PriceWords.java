@@ -6,8 +6,8 @@ import boltlore.catalogue.PriceStep;
 import boltlore.catalogue.Profit;
 import boltlore.measure.Digits;
 import boltlore.measure.Money;
-import java.util.Currency;
 import boltlore.trades.costing.quote.Calculation;
+import java.util.Currency;
 
 /** How a price came about, in words for the workshop. */
 public final class PriceWords {
