@@ -1,14 +1,18 @@
 package boltlore.cli;
 
+import boltlore.measure.Legible;
 import boltlore.trades.orders.Trades;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command that every room's commands hang under; alone it prints how it is used. */
@@ -66,6 +70,11 @@ public final class Boltlore implements Runnable {
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        // An argument that begins with '@' is that argument, not a file of further ones.
+        line.setExpandAtFiles(false);
+        line.registerConverter(Path.class, new PathGiven());
+        IParameterExceptionHandler told = line.getParameterExceptionHandler();
+        line.setParameterExceptionHandler((mistake, written) -> told.handleParseException(legible(mistake), written));
         line.setExecutionExceptionHandler((defect, command, parsed) -> Defect.told(command.getErr(), defect));
         int exit;
         try {
@@ -80,6 +89,14 @@ public final class Boltlore implements Runnable {
         }
         err.flush();
         return exit;
+    }
+
+    /** The mistake with what was written made visible; picocli finds what may have been meant by the mistake's own type. */
+    private static ParameterException legible(ParameterException mistake) {
+        String words = String.valueOf(mistake.getMessage());
+        return Legible.lines(words).equals(words)
+                ? mistake
+                : new ParameterException(mistake.getCommandLine(), Legible.lines(words));
     }
 
     private static PrintWriter utf8(FileDescriptor stream) {

@@ -5,6 +5,7 @@ import boltlore.measure.Digits;
 import boltlore.trades.fixings.BoltedJoint;
 import boltlore.trades.fixings.KitFixings;
 import boltlore.trades.fixings.sheets.JointWords;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
@@ -29,7 +30,9 @@ final class FixingsText {
     }
 
     private static void joint(Screen screen, BoltedJoint joint) {
-        screen.text(ROW.formatted(
+        screen.text(String.format(
+                Locale.ROOT,
+                ROW,
                 joint.says(),
                 Digits.plain(joint.quantity()) + " × " + JointWords.bolt(joint.fixing()),
                 torque(joint.fixing()),

@@ -53,7 +53,7 @@ final class PriceText {
     }
 
     private static void row(Screen screen, String what, String amount) {
-        screen.text(ROW.formatted(what, amount));
+        screen.text(String.format(Locale.ROOT, ROW, what, amount));
     }
 
     private static String amount(BigDecimal amount) {

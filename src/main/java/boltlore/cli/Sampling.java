@@ -8,6 +8,7 @@ import boltlore.exports.SheetSet;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;
+import boltlore.measure.Money;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.proof.Witnesses;
@@ -51,7 +52,7 @@ final class Sampling {
         this.ways = ways;
         this.sample = sample;
         for (Choices choices : sample.orders()) {
-            String name = "%s-bench-%03d".formatted(family.name(), orders.size() + 1);
+            String name = String.format(Locale.ROOT, "%s-bench-%03d", family.name(), orders.size() + 1);
             Order order = Witnesses.complete(
                     catalogue(), name, choices, new LeftOut.AllUnused(), "A variant to build on the bench.");
             orders.add(order);
@@ -123,8 +124,7 @@ final class Sampling {
     }
 
     private String money(Optional<BigDecimal> cost) {
-        return cost.map(amount -> catalogue().workshop().currency().getCurrencyCode() + " "
-                        + String.format(Locale.ROOT, "%,.2f", amount))
+        return cost.map(amount -> Money.says(amount, catalogue().workshop().currency()))
                 .orElse("stopped by a finding");
     }
 

@@ -25,8 +25,10 @@ import org.jspecify.annotations.Nullable;
  */
 public sealed interface JsonOut {
 
-    /** A value without parts, as it stands in the text. */
+    /** A number, a truth or nothing, as it stands in the text. */
     record Plain(String literal) implements JsonOut {}
+
+    record Text(String text) implements JsonOut {}
 
     record Items(List<JsonOut> items) implements JsonOut {}
 
@@ -111,7 +113,7 @@ public sealed interface JsonOut {
     }
 
     static JsonOut text(String text) {
-        return new Plain(JsonLayout.quoted(text));
+        return new Text(text);
     }
 
     /** A decimal as a text in plain digits, with the digits it has. */

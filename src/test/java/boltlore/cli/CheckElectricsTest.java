@@ -62,6 +62,6 @@ class CheckElectricsTest {
 
     @Test
     void nothing_where_nothing_was_changed() throws IOException {
-        assertThat(check(ELECTRICS, "\"buses\"", "\"buses\"")).contains("The data hangs together.");
+        assertThat(check(ELECTRICS, "\"buses\"", "\"buses\"")).contains("The data is consistent.");
     }
 }

@@ -6,6 +6,7 @@ import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import boltlore.json.ObjectReader;
+import boltlore.json.Shape;
 import boltlore.json.Spot;
 import boltlore.json.TextShape;
 import boltlore.trades.testing.Box;
@@ -75,7 +76,7 @@ public final class RecordJson {
 
     /** A text or number as it was written; what is not filled in is an empty text, or nothing at all. */
     private String word(ObjectReader reader, String key) {
-        Json json = reader.find(key).orElse(null);
+        Json json = reader.find(key, Shape.Plain.ANY).orElse(null);
         if (json instanceof Json.Text text) {
             return text.text().strip();
         }
