@@ -28,9 +28,6 @@ public final class Png {
 
     private static final int MM_IN_M = 1000;
 
-    /** As in SVG, where nothing is said. */
-    private static final float MITER_LIMIT = 4;
-
     private static final float[] DASHES_MM = {2, 1};
     private static final IndexColorModel GREYS = greys(4);
 
@@ -70,13 +67,14 @@ public final class Png {
         return new IndexColorModel(bits, greys.length, greys, greys, greys);
     }
 
+    /** Corners are round: pointed ones come out differently from one Java to the next. */
     private static void draw(Mark mark, Graphics2D pen) {
         if (mark instanceof Mark.Line line) {
             pen.setStroke(new BasicStroke(
                     (float) line.penMm(),
                     BasicStroke.CAP_BUTT,
-                    BasicStroke.JOIN_MITER,
-                    MITER_LIMIT,
+                    BasicStroke.JOIN_ROUND,
+                    1,
                     line.dashed() ? DASHES_MM : null,
                     0));
             pen.draw(path(line));

@@ -15,7 +15,8 @@ public final class Svg {
         String width = number(drawing.widthMm());
         String height = number(drawing.heightMm());
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "mm\" height=\"" + height
-                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\">\n<title>" + escaped(drawing.says())
+                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" stroke-linejoin=\"round\">\n<title>"
+                + escaped(drawing.says())
                 + "</title>\n<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"white\"/>\n"
                 + drawing.marks().stream().map(Svg::mark).collect(Collectors.joining("\n")) + "\n</svg>\n";
     }

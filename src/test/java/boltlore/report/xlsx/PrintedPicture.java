@@ -71,7 +71,7 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
         run(folder, List.of("pdftohtml", "-q", "-xml", pdf.toString()));
         List<PrintedPicture> pictures = new ArrayList<>();
         for (String page : Files.readString(Path.of(pdf.toString().replace(".pdf", ".xml")))
-                .split("(?=<page )")) {
+                .split("(?=<page )", -1)) {
             List<MatchResult> images = IMAGE.matcher(page).results().toList();
             if (!images.isEmpty()) {
                 MatchResult number = PAGE.matcher(page).results().findFirst().orElseThrow();

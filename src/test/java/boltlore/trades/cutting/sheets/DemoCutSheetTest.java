@@ -138,7 +138,7 @@ class DemoCutSheetTest {
                 for (XSSFPicture picture : pictures) {
                     BufferedImage image = ImageIO.read(
                             new ByteArrayInputStream(picture.getPictureData().getData()));
-                    assertThat(image.getWidth()).isEqualTo((int) Drawing.LANDSCAPE_MM * Png.DOTS_PER_MM);
+                    assertThat(image.getWidth()).isEqualTo((int) (Drawing.LANDSCAPE_MM * Png.DOTS_PER_MM));
                 }
             }
         }
