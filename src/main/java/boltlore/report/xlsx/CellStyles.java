@@ -15,40 +15,57 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class CellStyles {
 
     private final XSSFWorkbook book;
-    private final Map<CellStyleKey, Integer> styles = new HashMap<>();
+    private final Map<CellStyleKey, XSSFCellStyle> styles = new HashMap<>();
     /** A table's cells share their keys, and asking for the same object again is much the quickest. */
     private final IdentityHashMap<CellStyleKey, Integer> seen = new IdentityHashMap<>();
 
-    private final Map<Boolean, Map<Integer, XSSFFont>> fonts = Map.of(true, new HashMap<>(), false, new HashMap<>());
 
     CellStyles(XSSFWorkbook book) {
         this.book = book;
         // The font of cells that nothing is said about; column widths are counted in its figures.
-        XSSFFont body = book.getFontAt(0);
-        set(body, LookStyle.BODY_POINTS, false);
-        fonts.get(false).put(LookStyle.BODY_POINTS, body);
+        set(book.getFontAt(0), LookStyle.BODY_POINTS, false);
     }
 
     /** The number of the style of cells with that key. */
     int number(CellStyleKey key) {
         Integer number = seen.get(key);
         if (number == null) {
-            number = styles.computeIfAbsent(key, this::make);
+            number = (int) style(key).getIndex();
             seen.put(key, number);
         }
         return number;
     }
 
-    private int make(CellStyleKey key) {
-        LookStyle look = LookStyle.of(key.look());
-        XSSFCellStyle style = book.createCellStyle();
-        style.setFont(fonts.get(look.bold()).computeIfAbsent(look.points(), points -> font(points, look.bold())));
+    /** Copied from the plain one of its look: POI compares each border that is set with all that there are. */
+    private XSSFCellStyle style(CellStyleKey key) {
+        XSSFCellStyle known = styles.get(key);
+        if (known != null) {
+            return known;
+        }
+        CellStyleKey plain = CellStyleKey.of(key.look());
+        XSSFCellStyle style;
+        if (key.equals(plain)) {
+            style = plain(LookStyle.of(key.look()));
+        } else {
+            XSSFCellStyle from = style(plain);
+            style = book.createCellStyle();
+            style.cloneStyleFrom(from);
+        }
         style.setDataFormat(book.createDataFormat().getFormat(key.format()));
         style.setAlignment(key.aligned());
-        style.setVerticalAlignment(look.vertical());
         style.setIndention((short) (key.indented() ? 1 : 0));
-        style.setWrapText(true);
         style.setQuotePrefixed(key.quoted());
+        styles.put(key, style);
+        return style;
+    }
+
+    private XSSFCellStyle plain(LookStyle look) {
+        XSSFCellStyle style = book.createCellStyle();
+        XSSFFont font = book.createFont();
+        set(font, look.points(), look.bold());
+        style.setFont(font);
+        style.setVerticalAlignment(look.vertical());
+        style.setWrapText(true);
         if (look.band()) {
             style.setFillForegroundColor(new XSSFColor(LookStyle.LIGHT_GREY));
             style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
@@ -63,13 +80,7 @@ final class CellStyles {
         if (look.bottom() != BorderStyle.NONE) {
             style.setBorderBottom(look.bottom());
         }
-        return style.getIndex();
-    }
-
-    private XSSFFont font(int points, boolean bold) {
-        XSSFFont font = book.createFont();
-        set(font, points, bold);
-        return font;
+        return style;
     }
 
     private static void set(XSSFFont font, int points, boolean bold) {

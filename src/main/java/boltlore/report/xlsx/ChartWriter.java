@@ -10,6 +10,7 @@ import boltlore.report.xlsx.LaidPage.LaidTable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xddf.usermodel.XDDFColor;
@@ -98,6 +99,7 @@ final class ChartWriter {
         XDDFChartData.Series series = bars.addSeries(
                 XDDFDataSourcesFactory.fromArray(words, range(chart.labels())),
                 XDDFDataSourcesFactory.fromArray(lengths, range(chart.values())));
+        series.setTitle(chart.title(), null);
         series.setFillProperties(fill(DARK_GREY));
         to.plot(bars);
     }
@@ -108,10 +110,12 @@ final class ChartWriter {
         axis.getOrAddTextProperties().setFontSize(TEXT_POINTS);
     }
 
+    /** In one language whatever the machine's: POI would write that down. */
     private static void set(XDDFTitle title, double points, boolean bold) {
         for (XDDFTextRun run : title.getBody().getParagraph(0).getTextRuns()) {
             run.setFontSize(points);
             run.setBold(bold);
+            run.setLanguage(Locale.UK);
         }
     }
 

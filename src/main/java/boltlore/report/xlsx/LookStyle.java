@@ -21,7 +21,8 @@ record LookStyle(
 
     static final String TYPEFACE = "Arial";
     static final int BODY_POINTS = 9;
-    static final byte[] LIGHT_GREY = {(byte) 0xE8, (byte) 0xE8, (byte) 0xE8};
+    /** Opaque. */
+    static final byte[] LIGHT_GREY = {(byte) 0xFF, (byte) 0xE8, (byte) 0xE8, (byte) 0xE8};
 
     /** Between blocks, in points. */
     static final double GAP = 6;

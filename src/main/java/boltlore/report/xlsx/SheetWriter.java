@@ -37,6 +37,8 @@ import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCols;
 
 /** All of a worksheet but its rows: how it prints, what stays in view, what can be filtered, entered and looked at. */
 final class SheetWriter {
@@ -74,8 +76,13 @@ final class SheetWriter {
     }
 
     void write() {
+        CTCols columns = sheet.getCTWorksheet().getColsArray(0);
         for (int i = 0; i < page.grid().columns(); i++) {
-            sheet.setColumnWidth(i, (int) Math.min(255 * 256, Math.round(page.grid().width(i) * 256)));
+            CTCol column = columns.addNewCol();
+            column.setMin(i + 1);
+            column.setMax(i + 1);
+            column.setWidth(Math.round(page.grid().width(i) * 100) / 100.0);
+            column.setCustomWidth(true);
         }
         sheet.setDefaultRowHeightInPoints((float) LookStyle.lineHeight());
         sheet.setDisplayGridlines(false);
@@ -127,8 +134,6 @@ final class SheetWriter {
         sheet.getFooter()
                 .setRight(SMALL + line(print.count().before()) + "&P"
                         + line(print.count().between()) + "&N");
-        int lastColumn = page.grid().columns() - 1;
-        book.setPrintArea(book.getSheetIndex(sheet), 0, lastColumn, 0, page.rows().size() - 1);
         page.main().filter(this::repeats).ifPresent(main -> {
             int heading = main.firstRow() - 1;
             sheet.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
@@ -172,7 +177,10 @@ final class SheetWriter {
                 table.getCTTable().addNewAutoFilter().setRef(area.formatAsString());
             }
         } else if (worthFilter && laid.table().name().equals(page.mainTable())) {
-            sheet.setAutoFilter(area);
+            List<Rows> plain = laid.rows(Row::isPlain);
+            area.setLastRow(plain.isEmpty() ? laid.lastRow() : plain.get(plain.size() - 1).last());
+            // POI's own way adds a hidden name, and a sheet for a customer hides nothing.
+            sheet.getCTWorksheet().addNewAutoFilter().setRef(area.formatAsString());
         }
     }
 

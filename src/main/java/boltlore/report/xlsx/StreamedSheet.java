@@ -9,9 +9,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -41,7 +42,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     private final Utf8 rows = new Utf8(16 * 1024).append("<sheetData>");
     private String lead = "";
     private FormulaText.Here here = new FormulaText.Here(0, "", 0);
-    private FormulaText formulas = new FormulaText(java.util.List.of(), java.util.List.of());
+    private FormulaText formulas = new FormulaText(List.of(), List.of());
 
     /** Writes the rows down; merges the cells that stand across several columns. */
     void stream(LaidPage page, int number, CellStyles styles, FormulaText allFormulas) {
@@ -160,13 +161,15 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     @Override
     protected void write(OutputStream out) throws IOException {
-        ByteArrayOutputStream template = new ByteArrayOutputStream();
+        ByteArrayOutputStream template = new ByteArrayOutputStream(4 * 1024);
         super.write(template);
-        String xml = template.toString(StandardCharsets.UTF_8);
-        String empty = new String(NO_ROWS, StandardCharsets.UTF_8);
-        int at = xml.indexOf(empty);
-        out.write(xml.substring(0, at).getBytes(StandardCharsets.UTF_8));
+        byte[] xml = template.toByteArray();
+        int at = 0;
+        while (!Arrays.equals(xml, at, at + NO_ROWS.length, NO_ROWS, 0, NO_ROWS.length)) {
+            at++;
+        }
+        out.write(xml, 0, at);
         rows.append("</sheetData>").writeTo(out);
-        out.write(xml.substring(at + empty.length()).getBytes(StandardCharsets.UTF_8));
+        out.write(xml, at + NO_ROWS.length, xml.length - at - NO_ROWS.length);
     }
 }

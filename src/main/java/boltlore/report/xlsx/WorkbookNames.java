@@ -23,20 +23,20 @@ final class WorkbookNames {
     private static final String LEFT_OUT = "… ";
 
     private final Map<String, Integer> blocks = new HashMap<>();
-    private final Map<Page, String> sheets = new HashMap<>();
+    private final Map<String, String> sheets = new HashMap<>();
     private final Set<String> taken = new HashSet<>();
 
     WorkbookNames(List<Page> pages) {
         Set<String> takenSheets = new HashSet<>(Set.of("history"));
         for (Page page : pages) {
-            sheets.put(page, freeSheet(page.name(), takenSheets));
+            sheets.put(page.name(), freeSheet(page.name(), takenSheets));
             page.tables().forEach(table -> blocks.merge(table.name(), 1, Integer::sum));
             page.particulars().forEach(block -> blocks.merge(block.name(), 1, Integer::sum));
         }
     }
 
     String sheet(Page page) {
-        return sheets.getOrDefault(page, page.name());
+        return sheets.getOrDefault(page.name(), page.name());
     }
 
     /** Its own name, and its page's where several pages have such a table. */

@@ -51,7 +51,9 @@ public final class XlsxWriter implements WorkbookWriter {
     }
 
     private static byte[] bytes(Workbook workbook) {
-        try (XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory())) {
+        // Not closed but reverted at the end, for POI writes a workbook once more when it is closed.
+        XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
+        try {
             properties(book.getProperties().getCoreProperties(), workbook);
             List<LaidPage> pages =
                     workbook.pages().stream().map(PageLayout::of).toList();
@@ -72,6 +74,8 @@ public final class XlsxWriter implements WorkbookWriter {
             return bytes.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } finally {
+            book.getPackage().revert();
         }
     }
 
