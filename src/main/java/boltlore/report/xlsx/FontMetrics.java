@@ -1,14 +1,12 @@
 package boltlore.report.xlsx;
 
-import java.math.BigDecimal;
-
 /**
  * How wide text runs in the body's typeface, in the unit of column widths: the width of a figure.
  *
  * <p>The widths of the printable ASCII characters are those of Adobe's font metrics for Helvetica, in thousandths of the
  * type size (from memory), which Arial shares.
  */
-final class Type {
+final class FontMetrics {
 
     private static final int FIGURE = 556;
     private static final int OTHER = 600;
@@ -27,26 +25,14 @@ final class Type {
         556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584, // p to ~
     };
 
-    private Type() {}
+    private FontMetrics() {}
 
     static double width(String text) {
-        return thousandths(text, 0, text.length()) / (double) FIGURE;
-    }
-
-    /** Of a number in plain digits, as {@link BigDecimal#toPlainString()} would write it. */
-    static double width(BigDecimal number) {
-        int point = number.scale() > 0 ? thousandths('.') : 0;
-        int minus = number.signum() < 0 ? thousandths('-') : 0;
-        return (digits(number) * FIGURE + point + minus) / (double) FIGURE;
-    }
-
-    /** How many letters a number takes in plain digits. */
-    static int letters(BigDecimal number) {
-        return digits(number) + (number.scale() > 0 ? 1 : 0) + (number.signum() < 0 ? 1 : 0);
-    }
-
-    private static int digits(BigDecimal number) {
-        return Math.max(1, number.precision() - number.scale()) + Math.max(0, number.scale());
+        int sum = 0;
+        for (int i = 0; i < text.length(); i++) {
+            sum += thousandths(text.charAt(i));
+        }
+        return sum / (double) FIGURE;
     }
 
     static double longestWord(String text) {
@@ -56,7 +42,7 @@ final class Type {
             char c = text.charAt(i);
             word = isBlank(c) ? 0 : word + thousandths(c);
             longest = Math.max(longest, word);
-            word = c == '-' && breaksAfter(text, i) ? 0 : word;
+            word = breaksAfter(text, i) ? 0 : word;
         }
         return longest / (double) FIGURE;
     }
@@ -72,7 +58,7 @@ final class Type {
             char c = i < text.length() ? text.charAt(i) : ' ';
             boolean ends = isBlank(c);
             word += ends ? 0 : thousandths(c);
-            if (!ends && !(c == '-' && breaksAfter(text, i))) {
+            if (!ends && !breaksAfter(text, i)) {
                 continue;
             }
             if (used > 0 && used + blank + word > room) {
@@ -92,42 +78,27 @@ final class Type {
         return lines;
     }
 
-    private static boolean endsWord(String text, int i) {
-        return i == text.length() || isBlank(text.charAt(i));
-    }
-
     /** As {@link Character#isWhitespace(char)}, which would look up each letter. */
     private static boolean isBlank(char c) {
         return (c <= ' ' || c > '~') && Character.isWhitespace(c);
     }
 
-    /** Of a hyphen: a long name in small letters may be broken after its hyphens; a short word or a part number may not. */
+    /** A long name in small letters may be broken after its hyphens; a short word or a part number may not. */
     private static boolean breaksAfter(String text, int i) {
-        return i > 0
-                && i + 1 < text.length()
-                && Character.isLowerCase(text.charAt(i - 1))
-                && Character.isLowerCase(text.charAt(i + 1))
-                && isLong(text, i);
-    }
-
-    private static boolean isLong(String text, int inside) {
-        int start = inside;
-        int end = inside;
-        while (start > 0 && !endsWord(text, start - 1)) {
+        if (i == 0 || i + 1 >= text.length() || text.charAt(i) != '-') {
+            return false;
+        }
+        int start = i;
+        int end = i;
+        while (start > 0 && !isBlank(text.charAt(start - 1))) {
             start--;
         }
-        while (!endsWord(text, end)) {
+        while (end < text.length() && !isBlank(text.charAt(end))) {
             end++;
         }
-        return end - start > LONG;
-    }
-
-    private static int thousandths(String text, int from, int to) {
-        int sum = 0;
-        for (int i = from; i < to; i++) {
-            sum += thousandths(text.charAt(i));
-        }
-        return sum;
+        return end - start > LONG
+                && Character.isLowerCase(text.charAt(i - 1))
+                && Character.isLowerCase(text.charAt(i + 1));
     }
 
     private static int thousandths(char c) {
