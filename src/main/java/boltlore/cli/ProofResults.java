@@ -17,38 +17,39 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The proofs of the families that were asked for, and the orders that show their defects. */
 final class ProofResults implements ProofTask.Done {
 
     private final List<FamilyProof> proofs;
-    private final Map<Answer.Defect, Order> orders;
+    private final List<Witnesses.Witness> witnesses;
     private final IdentityHashMap<Answer.Defect, String> files = new IdentityHashMap<>();
 
     private final List<String> written = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
 
-    private ProofResults(List<FamilyProof> proofs, Map<Answer.Defect, Order> orders) {
+    private ProofResults(List<FamilyProof> proofs, List<Witnesses.Witness> witnesses) {
         this.proofs = proofs;
-        this.orders = orders;
+        this.witnesses = witnesses;
     }
 
     static ProofResults of(Catalogue catalogue, List<FamilyProof> proofs) {
-        Map<Answer.Defect, Order> orders = new LinkedHashMap<>();
-        proofs.forEach(proof -> orders.putAll(Witnesses.of(catalogue, proof)));
-        return new ProofResults(proofs, orders);
+        return new ProofResults(
+                proofs,
+                proofs.stream()
+                        .flatMap(proof -> Witnesses.of(catalogue, proof).stream())
+                        .toList());
     }
 
     /** Writes an order for each defect that one can show. */
     void writeWitnesses(Path folder) {
-        orders.forEach((defect, order) -> {
+        witnesses.forEach(witness -> {
+            Order order = witness.order();
             Path file = folder.resolve(order.name() + ".json");
             faults.addAll(WrittenAside.write(file, OrderWriter.write(order).getBytes(StandardCharsets.UTF_8))
                     .faults());
-            files.put(defect, file.toString());
+            files.put(witness.defect(), file.toString());
         });
     }
 
