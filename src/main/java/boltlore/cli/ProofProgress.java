@@ -1,6 +1,9 @@
 package boltlore.cli;
 
+import boltlore.proof.Answer;
 import boltlore.proof.Prover;
+import boltlore.proof.Statement;
+import boltlore.findings.Severity;
 import java.io.PrintWriter;
 import java.util.concurrent.TimeUnit;
 
@@ -8,6 +11,8 @@ import java.util.concurrent.TimeUnit;
 final class ProofProgress {
 
     private static final long QUIET_NANOS = TimeUnit.SECONDS.toNanos(1);
+
+    private static final int WIDTH = 60;
 
     private final PrintWriter aside;
     private long nextNanos = System.nanoTime() + QUIET_NANOS;
@@ -26,6 +31,11 @@ final class ProofProgress {
             }
 
             @Override
+            public void found(Answer.Defect defect) {
+                tell(family, defect.statement());
+            }
+
+            @Override
             public void counting() {
                 say(family, "counting the valid orders", said);
             }
@@ -40,12 +50,22 @@ final class ProofProgress {
         }
     }
 
+    /** Each answer that somebody has to act on as it comes, once the run has become a long one. */
+    private void tell(String family, Statement statement) {
+        boolean told = statement.kind().severity() != Severity.NOTE;
+        if (told && said) {
+            String line = family + ": " + statement.title();
+            aside.println("\r" + line + " ".repeat(Math.max(0, WIDTH - line.length())));
+            aside.flush();
+        }
+    }
+
     private void say(String family, String how, boolean last) {
         long now = System.nanoTime();
         if (now >= nextNanos || (said && last)) {
             nextNanos = now + QUIET_NANOS;
             said = true;
-            aside.print("\r" + (family + ": " + how + " ".repeat(60)).substring(0, 60));
+            aside.print("\r" + (family + ": " + how + " ".repeat(WIDTH)).substring(0, WIDTH));
             aside.flush();
         }
     }

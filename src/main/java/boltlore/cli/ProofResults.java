@@ -19,30 +19,30 @@ import boltlore.report.xlsx.XlsxWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BiFunction;
 
 /** The proofs of the families that were asked for, and the orders that show their defects. */
 final class ProofResults implements ProofTask.Done {
 
     private final List<FamilyProof> proofs;
-    private final Map<Answer.Defect, Order> orders;
+    private final List<Witnesses.Witness> witnesses;
     private final IdentityHashMap<Answer.Defect, String> files = new IdentityHashMap<>();
 
     private final List<String> written = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
 
-    private ProofResults(List<FamilyProof> proofs, Map<Answer.Defect, Order> orders) {
+    private ProofResults(List<FamilyProof> proofs, List<Witnesses.Witness> witnesses) {
         this.proofs = proofs;
-        this.orders = orders;
+        this.witnesses = witnesses;
     }
 
     static ProofResults of(Catalogue catalogue, List<FamilyProof> proofs) {
-        Map<Answer.Defect, Order> orders = new LinkedHashMap<>();
-        proofs.forEach(proof -> orders.putAll(Witnesses.of(catalogue, proof)));
-        return new ProofResults(proofs, orders);
+        return new ProofResults(
+                proofs,
+                proofs.stream()
+                        .flatMap(proof -> Witnesses.of(catalogue, proof).stream())
+                        .toList());
     }
 
     /** Writes an order for each defect that one can show. A family's proof that ran out of time takes none away. */
@@ -51,10 +51,12 @@ final class ProofResults implements ProofTask.Done {
         List<Answer.Defect> shown = new ArrayList<>();
         for (FamilyProof proof : proofs) {
             List<SheetFile> ofFamily = new ArrayList<>();
-            proof.openDefects().filter(orders::containsKey).forEach(defect -> {
-                shown.add(defect);
-                ofFamily.add(file(orders.get(defect)));
-            });
+            witnesses.stream()
+                    .filter(witness -> proof.openDefects().anyMatch(defect -> defect == witness.defect()))
+                    .forEach(witness -> {
+                        shown.add(witness.defect());
+                        ofFamily.add(file(witness.order()));
+                    });
             sets.add(new SheetSet("prove --witnesses " + proof.family().name(), ofFamily, !isOpen(proof)));
         }
         Outcome<List<Path>> outcome = write.apply(folder, sets);

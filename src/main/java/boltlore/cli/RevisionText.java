@@ -7,6 +7,7 @@ import boltlore.measure.PartNumber;
 import boltlore.proof.revision.Case;
 import boltlore.proof.revision.ExampleKit;
 import boltlore.proof.revision.PartChange;
+import boltlore.proof.revision.PartEdit;
 import boltlore.proof.revision.Revision;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -46,6 +47,7 @@ final class RevisionText {
         one(revision.onlyBefore(), "are no longer valid");
         one(revision.onlyAfter(), "have become valid");
         revision.parts().forEach(change -> screen.wrapped(2, words(change)));
+        revision.edits().forEach(edit -> screen.wrapped(2, words(edit)));
         revision.example().ifPresent(this::example);
         if (!revision.undecided().isEmpty()) {
             screen.wrapped(2, "Not decided:");
@@ -87,6 +89,16 @@ final class RevisionText {
     private String words(PartChange change) {
         String by = change.differences().stream().map(RevisionText::signed).collect(Collectors.joining(" or "));
         return named(change.part()) + ": " + by + " in " + ProofText.number(change.orders());
+    }
+
+    private String words(PartEdit edit) {
+        String what = edit.what().stream().map(RevisionText::words).collect(Collectors.joining(", "));
+        return named(edit.part()) + ": another " + what + " in " + ProofText.number(edit.orders());
+    }
+
+    private static String words(PartEdit.Edit edit) {
+        boolean told = !edit.before().isEmpty() && !edit.after().isEmpty();
+        return edit.what() + (told ? " (" + edit.after() + ", was " + edit.before() + ")" : "");
     }
 
     private void example(ExampleKit example) {

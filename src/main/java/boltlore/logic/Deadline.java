@@ -22,11 +22,18 @@ public final class Deadline {
             super(why, null, false, false);
         }
 
+        /** Whether the answer is only a matter of time. */
+        public boolean moreTimeHelps() {
+            return getClass() == Passed.class;
+        }
+
         /** Why there is no answer, as the end of a sentence. */
         public String why() {
             return String.valueOf(getMessage());
         }
     }
+
+    private static final int MOST_SHARES = 20;
 
     private final LongSupplier nanos;
     private final long duration;
@@ -56,10 +63,13 @@ public final class Deadline {
         begin(duration);
     }
 
-    /** Of a part: gives the next of that many pieces of work an equal share of what is left of the whole. */
+    /**
+     * Of a part: gives the next of that many pieces of work an equal share of what is left of the whole, and no less than
+     * a twentieth of it: most pieces are done in far less.
+     */
     public void beginOneOf(int pieces) {
         long left = whole == null || whole.until == Long.MAX_VALUE ? Long.MAX_VALUE : whole.until - nanos.getAsLong();
-        begin(Math.max(0, left) / pieces);
+        begin(Math.max(0, left) / Math.min(pieces, MOST_SHARES));
     }
 
     /** Gives that many nanoseconds, from now on, unless it was stopped. */

@@ -10,6 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +23,8 @@ public final class ThresholdConditions {
 
     /** Cases that one sum may split into before it is given up. */
     static final int MOST_CASES = 20_000;
+
+    private static final int MOST_AMOUNTS = 400;
 
     private static final int LOOKS_AT_TIME_EACH = 256;
 
@@ -55,6 +60,34 @@ public final class ThresholdConditions {
     /** When the one sum reaches the other. */
     public Optional<Condition> reaches(List<Term> sum, List<Term> other) {
         return atLeast(difference(sum, other), BigDecimal.ZERO);
+    }
+
+    /** By how much the sum is more than none, as a sum of its own; empty where it may come to too many amounts. */
+    public Optional<List<Term>> positivePart(List<Term> terms) {
+        SortedSet<BigDecimal> amounts = new TreeSet<>(Set.of(BigDecimal.ZERO));
+        for (Term term : gathered(terms)) {
+            deadline.check();
+            List<BigDecimal> with = amounts.stream()
+                    .map(amount -> amount.add(term.quantity()))
+                    .toList();
+            amounts.addAll(with);
+            if (amounts.size() > MOST_AMOUNTS) {
+                return Optional.empty();
+            }
+        }
+        List<Term> parts = new ArrayList<>();
+        BigDecimal below = BigDecimal.ZERO;
+        for (BigDecimal amount : amounts.tailSet(BigDecimal.ZERO)) {
+            if (amount.signum() > 0) {
+                Optional<Condition> reached = atLeast(terms, amount);
+                if (reached.isEmpty()) {
+                    return Optional.empty();
+                }
+                parts.add(new Term(amount.subtract(below), reached.get()));
+                below = amount;
+            }
+        }
+        return Optional.of(parts);
     }
 
     /** When the two sums differ. */

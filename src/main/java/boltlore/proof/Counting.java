@@ -37,6 +37,7 @@ final class Counting {
         try {
             return all();
         } catch (Deadline.Passed e) {
+            forget();
             return TIME_UP;
         }
     }
@@ -60,6 +61,7 @@ final class Counting {
         try {
             return counted(condition, someAreKnown);
         } catch (Deadline.Passed e) {
+            forget();
             return new Touched(TIME_UP, TIME_UP, "");
         }
     }
@@ -92,6 +94,12 @@ final class Counting {
             return "a second diagram, ordered backwards";
         }
         return "";
+    }
+
+    /** Diagrams that ran out of time are of no use any more. */
+    private void forget() {
+        counter = null;
+        backwards = null;
     }
 
     private static void agree(BigInteger one, BigInteger other) {

@@ -15,20 +15,28 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Proves or refutes every statement about one family, one after the other. */
 public final class Prover {
 
     private final Family family;
     private final Deadline deadline;
+    private final Deadline share;
     private final OrdersUnder orders;
     private final Counting counting;
+    private final Progress progress;
+    private final List<Answer> answers = new ArrayList<>();
+    private boolean ended;
+    private int answered;
 
-    private Prover(Family family, Deadline deadline) {
+    private Prover(Family family, Deadline deadline, Progress progress) {
         this.family = family;
         this.deadline = deadline;
-        this.orders = new OrdersUnder(family, deadline);
-        this.counting = new Counting(family, deadline);
+        this.share = deadline.part();
+        this.orders = new OrdersUnder(family, share);
+        this.counting = new Counting(family, share);
+        this.progress = progress;
     }
 
     /** Hears how far a run has come. */
@@ -38,41 +46,80 @@ public final class Prover {
 
         void answered(int answered, int all);
 
+        /** A defect is found. */
+        default void found(Answer.Defect defect) {}
+
         /** All are answered, and the valid orders are being counted. */
         default void counting() {}
     }
 
     /**
-     * Answers all statements until the time is up; the rest are named as unproved.
+     * Answers all statements until the time is up: each has its share of what is left, and what its share was too short
+     * for is asked again after the others. The rest are named as unproved.
      */
     public static FamilyProof prove(
             Catalogue catalogue, Family family, List<StatementKind> kinds, Deadline deadline, Progress progress) {
-        FamilyView view = FamilyView.of(catalogue, family, deadline);
-        List<Statement> statements =
-                kinds.stream().flatMap(kind -> kind.statements(view).stream()).toList();
-        List<Answer> answers = new ArrayList<>();
-        Prover prover = new Prover(family, deadline);
-        try {
-            prover.answerAll(statements, answers, progress);
-        } catch (Deadline.Passed e) {
-            statements
-                    .subList(answers.size(), statements.size())
-                    .forEach(rest -> answers.add(new Answer.Unproved(rest)));
-        }
+        Prover prover = new Prover(family, deadline, progress);
+        prover.state(catalogue, kinds);
+        prover.answerAll();
         progress.counting();
-        return new FamilyProof(family, prover.counting.allInTime(), List.copyOf(answers));
+        prover.share.beginOneOf(1);
+        return new FamilyProof(family, prover.counting.allInTime(), List.copyOf(prover.answers));
     }
 
-    private void answerAll(List<Statement> statements, List<Answer> answers, Progress progress) {
-        boolean ended = false;
-        for (Statement statement : statements) {
+    /** Kinds that there is no time to state of everything they speak of stand as one statement each. */
+    private void state(Catalogue catalogue, List<StatementKind> kinds) {
+        FamilyView view = FamilyView.of(catalogue, family, share);
+        int left = 2 * kinds.size();
+        for (StatementKind kind : kinds) {
+            share.beginOneOf(left--);
+            try {
+                kind.statements(view).forEach(statement -> answers.add(new Answer.Unproved(statement)));
+            } catch (Deadline.Passed e) {
+                answers.add(new Answer.NotDecided(
+                        Statement.notStated(kind), "there was no time to state what it speaks of"));
+            }
+        }
+    }
+
+    private void answerAll() {
+        List<Integer> open = IntStream.range(0, answers.size())
+                .filter(place -> answers.get(place) instanceof Answer.Unproved)
+                .boxed()
+                .toList();
+        while (!open.isEmpty() && !deadline.passed()) {
+            List<Integer> again = new ArrayList<>();
+            int left = open.size();
+            for (int place : open) {
+                share.beginOneOf(left--);
+                if (!answered(place)) {
+                    again.add(place);
+                }
+            }
+            open = again;
+        }
+    }
+
+    /** False where its share of the time was too short. */
+    private boolean answered(int place) {
+        Statement statement = answers.get(place).statement();
+        try {
             Answer answer = ended
                     ? new Answer.NotDecided(statement, "there is no valid order to ask")
                     : saidAlready(statement, answers).orElseGet(() -> answer(statement));
-            answers.add(answer);
-            ended |= answer instanceof Answer.Defect && statement.kind().endsAll();
-            progress.answered(answers.size(), statements.size());
+            answers.set(place, answer);
+            if (answer instanceof Answer.Defect defect) {
+                ended |= statement.kind().endsAll();
+                progress.found(defect);
+            }
+        } catch (Deadline.Passed e) {
+            if (!e.moreTimeHelps()) {
+                answers.set(place, new Answer.NotDecided(statement, e.why()));
+            }
+            return !e.moreTimeHelps();
         }
+        progress.answered(++answered, answers.size());
+        return true;
     }
 
     private static Optional<Answer> saidAlready(Statement statement, List<Answer> answers) {
@@ -90,7 +137,7 @@ public final class Prover {
     }
 
     private Answer answer(Statement statement) {
-        deadline.check();
+        share.check();
         if (!(statement.question() instanceof Question.Asked asked)) {
             return new Answer.NotDecided(statement, ((Question.TooLarge) statement.question()).why());
         }

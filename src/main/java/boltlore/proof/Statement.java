@@ -2,6 +2,7 @@ package boltlore.proof;
 
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Limit;
+import boltlore.logic.Any;
 import boltlore.measure.LineName;
 import java.util.List;
 
@@ -24,6 +25,12 @@ public record Statement(
         Condition touches,
         List<LineName> lines,
         List<Limit> limits) {
+
+    /** Stands for all statements of the kind, where there was no time to make them. */
+    static Statement notStated(StatementKind kind) {
+        Question none = new Question.TooLarge("there was no time to state it");
+        return new Statement(kind, "", "", kind.holds(), none, Any.NEVER, List.of(), List.of());
+    }
 
     /** Kind, subject and detail in one line. */
     public String title() {

@@ -7,10 +7,9 @@ import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.order.OrderTerms;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.TreeSet;
 
 /** The orders that show the defects of a family, complete and ready to run. */
@@ -18,11 +17,16 @@ public final class Witnesses {
 
     private Witnesses() {}
 
+    /** An order that shows a defect. */
+    public record Witness(Answer.Defect defect, Order order) {}
+
     /** An order for each defect that an order can show, in the order of the defects. */
-    public static Map<Answer.Defect, Order> of(Catalogue catalogue, FamilyProof proof) {
-        Map<Answer.Defect, Order> all = new LinkedHashMap<>();
+    public static List<Witness> of(Catalogue catalogue, FamilyProof proof) {
+        List<Witness> all = new ArrayList<>();
         for (Answer.Defect defect : proof.openDefects().toList()) {
-            defect.witness().ifPresent(choices -> all.put(defect, order(catalogue, defect, choices, all.size() + 1)));
+            defect.witness()
+                    .ifPresent(choices ->
+                            all.add(new Witness(defect, order(catalogue, defect, choices, all.size() + 1))));
         }
         return all;
     }

@@ -3,3 +3,4 @@
 package boltlore.proof;
 
 import org.jspecify.annotations.NullMarked;
+

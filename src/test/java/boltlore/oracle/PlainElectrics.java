@@ -2,16 +2,22 @@ package boltlore.oracle;
 
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.OptionValue;
-import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
 import boltlore.catalogue.Role;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Whether inlet, charger, supply, outlet, market and language agree, and whether every connector is closed. */
@@ -31,7 +37,7 @@ final class PlainElectrics {
         electrics.current();
         electrics.export();
         electrics.market();
-        kit.quantities().keySet().forEach(electrics::connectors);
+        electrics.connectors();
         return electrics.findings;
     }
 
@@ -90,40 +96,62 @@ final class PlainElectrics {
         }
     }
 
-    private void connectors(PartNumber number) {
-        for (Port port : kit.part(number).ports()) {
-            if (!mated(port) && !blanked(port)) {
-                String blank = port.blank() == null ? "" : port.blank().text();
-                findings.add(new Finding(FindingKind.INTERLOCK_OPEN, number + "/" + port.name(), blank));
-            }
-        }
-    }
-
-    /** A mate is in the kit, and there are enough of it for all ports that name it. */
-    private boolean mated(Port port) {
-        return port.mates().stream()
-                .anyMatch(mate -> kit.has(mate)
-                        && kit.quantity(mate)
-                                        .compareTo(ports(other -> other.mates().contains(mate)))
-                                >= 0);
-    }
-
-    private boolean blanked(Port port) {
-        PartNumber blank = port.blank();
-        return blank != null
-                && kit.quantity(blank).compareTo(ports(other -> blank.equals(other.blank()) && !mated(other))) >= 0;
-    }
-
-    private BigDecimal ports(java.util.function.Predicate<Port> counted) {
-        BigDecimal sum = BigDecimal.ZERO;
+    /**
+     * A port may stay open where sets of ports with it lack more closing parts than any without it (Hall's condition,
+     * tried on every set of ports that share closing parts, directly or through others).
+     */
+    private void connectors() {
+        Map<List<PartNumber>, BigDecimal> ports = new LinkedHashMap<>();
+        kit.quantities().forEach((number, quantity) -> kit.part(number)
+                .ports()
+                .forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
         for (PartNumber number : kit.quantities().keySet()) {
-            Part part = kit.part(number);
-            for (Port port : part.ports()) {
-                if (counted.test(port)) {
-                    sum = sum.add(kit.quantity(number));
+            for (Port port : kit.part(number).ports()) {
+                if (mayStayOpen(closers(port), ports)) {
+                    String blank = port.blank() == null ? "" : port.blank().text();
+                    findings.add(new Finding(FindingKind.INTERLOCK_OPEN, number + "/" + port.name(), blank));
                 }
             }
         }
-        return sum;
+    }
+
+    private static List<PartNumber> closers(Port port) {
+        return Stream.concat(port.mates().stream(), Stream.ofNullable(port.blank()))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private boolean mayStayOpen(List<PartNumber> port, Map<List<PartNumber>, BigDecimal> ports) {
+        List<List<PartNumber>> linked = new ArrayList<>(List.of(port));
+        for (int i = 0; i < linked.size(); i++) {
+            List<PartNumber> next = linked.get(i);
+            ports.keySet().stream()
+                    .filter(other -> !linked.contains(other) && !Collections.disjoint(other, next))
+                    .forEach(linked::add);
+        }
+        BigDecimal with = BigDecimal.ZERO;
+        BigDecimal without = BigDecimal.ZERO;
+        for (int bits = 1; bits < 1 << linked.size(); bits++) {
+            BigDecimal lacking = lacking(linked, bits, ports);
+            with = with.max(lacking);
+            without = (bits & 1) == 0 ? without.max(lacking) : without;
+        }
+        return with.compareTo(without) > 0;
+    }
+
+    private BigDecimal lacking(List<List<PartNumber>> linked, int bits, Map<List<PartNumber>, BigDecimal> ports) {
+        BigDecimal lacking = BigDecimal.ZERO;
+        Set<PartNumber> closing = new HashSet<>();
+        for (int i = 0; i < linked.size(); i++) {
+            if ((bits >> i & 1) == 1) {
+                lacking = lacking.add(ports.getOrDefault(linked.get(i), BigDecimal.ZERO));
+                closing.addAll(linked.get(i));
+            }
+        }
+        for (PartNumber closer : closing) {
+            lacking = kit.has(closer) ? lacking.subtract(kit.quantity(closer)) : lacking;
+        }
+        return lacking;
     }
 }

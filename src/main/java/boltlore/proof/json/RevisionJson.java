@@ -5,6 +5,7 @@ import boltlore.measure.PartNumber;
 import boltlore.proof.revision.Case;
 import boltlore.proof.revision.ExampleKit;
 import boltlore.proof.revision.PartChange;
+import boltlore.proof.revision.PartEdit;
 import boltlore.proof.revision.Revision;
 import java.math.BigDecimal;
 import java.util.List;
@@ -27,6 +28,7 @@ public final class RevisionJson {
                                 .<JsonOut>map(cases -> JsonOut.list(cases, RevisionJson::of))
                                 .orElseGet(JsonOut::nothing))
                 .put("parts", JsonOut.list(revision.parts(), RevisionJson::of))
+                .put("edits", JsonOut.list(revision.edits(), RevisionJson::of))
                 .putIfAny("optionsOfOneOnly", revision.newOptions())
                 .put("undecided", JsonOut.list(List.copyOf(revision.undecided().keySet()), RevisionJson::text))
                 .put("unproved", JsonOut.list(revision.unproved(), RevisionJson::text));
@@ -49,6 +51,20 @@ public final class RevisionJson {
                 .put("part", change.part().text())
                 .put("orders", CountJson.of(change.orders()))
                 .put("differences", JsonOut.list(change.differences(), JsonOut::decimal));
+    }
+
+    private static JsonOut of(PartEdit edit) {
+        return JsonOut.object()
+                .put("part", edit.part().text())
+                .put("orders", CountJson.of(edit.orders()))
+                .put("different", JsonOut.list(edit.what(), RevisionJson::of));
+    }
+
+    private static JsonOut of(PartEdit.Edit edit) {
+        JsonOut.Members out = JsonOut.object().put("what", edit.what());
+        return edit.before().isEmpty() && edit.after().isEmpty()
+                ? out
+                : out.put("before", edit.before()).put("after", edit.after());
     }
 
     private static JsonOut of(ExampleKit example) {

@@ -3,3 +3,4 @@
 package boltlore.proof.json;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param cases a condition equivalent to the change, as cases none of which can be dropped; empty where there are too
  *     many to tell
  * @param parts those whose quantity changes
+ * @param edits parts that are another one under the same number
  * @param undecided parts of which it is not known, and why
  * @param unproved parts that were not reached before the time was up
  * @param newOptions options that only one revision has
@@ -29,6 +30,7 @@ public record Revision(
         Count changed,
         Optional<List<Case>> cases,
         List<PartChange> parts,
+        List<PartEdit> edits,
         Map<PartNumber, String> undecided,
         List<PartNumber> unproved,
         List<OptionName> newOptions,

@@ -6,6 +6,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
 import boltlore.choices.Choices;
 import boltlore.choices.Mentions;
+import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
@@ -46,12 +47,15 @@ public final class Revisions {
     private final Deadline deadline;
     private final StructuralNumbering sameness = new StructuralNumbering();
     private final List<PartChange> changes = new ArrayList<>();
+    private final List<PartEdit> edits = new ArrayList<>();
+    private final PartEdits partEdits;
     private final Map<PartNumber, String> undecided = new TreeMap<>();
 
     private Revisions(KitView before, KitView after, Deadline deadline) {
         this.before = before;
         this.after = after;
         this.deadline = deadline;
+        this.partEdits = new PartEdits(before, after);
         this.union = UnionFamily.of(before.family(), after.family());
         this.valid = new ValidOrders(union.family(), union.both(), deadline);
         this.projections = new Projections(union.family(), valid);
@@ -91,7 +95,20 @@ public final class Revisions {
         return kit.catalogue().parts().containsKey(part) ? kit.parts().terms(part) : List.of();
     }
 
+    /** A kit in which the part is another one is another kit, in whatever quantity. */
+    private void edits(PartNumber part) {
+        List<PartEdit.Edit> what = partEdits.of(part);
+        if (!what.isEmpty()) {
+            Condition when =
+                    All.of(before.parts().present(part), after.parts().present(part));
+            if (valid.some(when)) {
+                edits.add(new PartEdit(part, what, when, counter().with(when)));
+            }
+        }
+    }
+
     private void compare(PartNumber part) {
+        edits(part);
         Difference difference = Difference.of(terms(before, part), terms(after, part), sameness);
         if (difference.isNothing()) {
             return;
@@ -128,7 +145,10 @@ public final class Revisions {
     }
 
     private Revision told(List<PartNumber> unproved) {
-        Condition change = Any.of(changes.stream().map(PartChange::when).toList());
+        Condition quantities = Any.of(changes.stream().map(PartChange::when).toList());
+        Condition change = Any.of(Stream.concat(
+                        changes.stream().map(PartChange::when), edits.stream().map(PartEdit::when))
+                .toList());
         List<OptionName> newOptions = new ArrayList<>(union.onlyBefore());
         newOptions.addAll(union.onlyAfter());
         return new Revision(
@@ -138,10 +158,11 @@ public final class Revisions {
                 inTime(() -> counter().with(change), TIME_UP),
                 inTime(() -> Cases.of(union.family(), valid, change, MOST_CASES), Optional.empty()),
                 List.copyOf(changes),
+                List.copyOf(edits),
                 new LinkedHashMap<>(undecided),
                 List.copyOf(unproved),
                 newOptions,
-                inTime(() -> valid.witness(change).map(this::example), Optional.empty()));
+                inTime(() -> valid.witness(quantities).map(this::example), Optional.empty()));
     }
 
     private OrderCounter counter() {

@@ -3,3 +3,4 @@
 package boltlore.proof.revision;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -15,7 +15,6 @@ import boltlore.resolution.rules.facts.Expects;
 import boltlore.resolution.rules.facts.FittedPort;
 import boltlore.resolution.rules.facts.Holds;
 import boltlore.resolution.rules.facts.PairCount;
-import boltlore.resolution.rules.facts.PortMate;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -92,23 +91,12 @@ final class CountFacts {
     }
 
     private void ports() {
-        Map<PartNumber, BigDecimal> asked = new HashMap<>();
-        quantities.forEach((number, quantity) -> plan.part(number)
-                .ports()
-                .forEach(port -> port.mates().forEach(mate -> asked.merge(mate, quantity, BigDecimal::add))));
-        countedParts.addAll(asked.keySet());
-        quantities.forEach(
-                (number, quantity) -> plan.part(number).ports().forEach(port -> port(number, quantity, port, asked)));
-    }
-
-    private void port(PartNumber number, BigDecimal quantity, Port port, Map<PartNumber, BigDecimal> asked) {
-        PartNumber blank = port.blank();
-        if (blank != null) {
-            countedParts.add(blank);
-        }
-        facts.add(new FittedPort(number.text(), port.name(), quantity, blank == null ? "" : blank.text()));
-        for (PartNumber mate : port.mates()) {
-            facts.add(new PortMate(number.text(), port.name(), mate.text(), orNone(asked.get(mate))));
+        PortClosing closing = new PortClosing(plan, quantities);
+        for (PartNumber number : quantities.keySet()) {
+            for (Port port : plan.part(number).ports()) {
+                String blank = port.blank() == null ? "" : port.blank().text();
+                facts.add(new FittedPort(number.text(), port.name(), blank, closing.mayStayOpen(port)));
+            }
         }
     }
 

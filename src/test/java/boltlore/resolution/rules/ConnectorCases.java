@@ -7,25 +7,17 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Amount;
 import boltlore.resolution.rules.facts.Cable;
 import boltlore.resolution.rules.facts.FittedPort;
 import boltlore.resolution.rules.facts.Holds;
 import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.Mated;
-import boltlore.resolution.rules.facts.OpenPort;
-import boltlore.resolution.rules.facts.PortMate;
 import boltlore.resolution.rules.facts.RouteWindow;
-import java.math.BigDecimal;
 import java.util.List;
 
 /** Rules about high-voltage connectors and cables. */
 final class ConnectorCases {
 
-    private static final FittedPort PORT = new FittedPort("JB-1", "compressor", new BigDecimal("2"), "BP-1");
-    private static final Amount TWO_MATES = new Amount("CO-1", new BigDecimal("2"));
-    private static final OpenPort OPEN = new OpenPort("JB-1", "compressor", BigDecimal.ONE, "BP-1");
-    private static final OpenPort OTHER_OPEN = new OpenPort("JB-1", "heater", new BigDecimal("0.5"), "BP-1");
+    private static final FittedPort OPEN = new FittedPort("JB-1", "compressor", "BP-1", true);
     private static final InKit CABLE_IN = new InKit(byLine("cable"));
     private static final RouteWindow WINDOW = new RouteWindow(position("cable"), 2000, 2150, "c1");
 
@@ -33,24 +25,10 @@ final class ConnectorCases {
 
     static List<RuleCase> all() {
         return List.of(
-                rule("A high-voltage connector is mated when its mate is there for every port that asks")
-                        .given(PORT, new PortMate("JB-1", "compressor", "CO-1", new BigDecimal("2.0")), TWO_MATES)
-                        .concludes(new Mated("JB-1", "compressor"))
-                        .butNotWhen(TWO_MATES, new Amount("CO-1", BigDecimal.ONE)),
-                rule("A high-voltage connector without its mate is open")
-                        .given(PORT)
-                        .concludes(new OpenPort("JB-1", "compressor", new BigDecimal("2"), "BP-1"))
-                        .butNotWith(new Mated("JB-1", "compressor")),
-                rule("An open high-voltage connector is closed by its blank or the interlock stays open")
+                rule("A high-voltage connector is mated, or closed by its blank, or the interlock stays open")
                         .given(OPEN)
                         .concludes(new Finding(FindingKind.INTERLOCK_OPEN, "JB-1/compressor", "BP-1"))
-                        .butNotWith(new Amount("BP-1", new BigDecimal("1.0"))),
-                rule("An open high-voltage connector is closed by its blank or the interlock stays open")
-                        .given(OPEN, OTHER_OPEN, new Amount("BP-1", BigDecimal.ONE))
-                        .concludes(
-                                new Finding(FindingKind.INTERLOCK_OPEN, "JB-1/compressor", "BP-1"),
-                                new Finding(FindingKind.INTERLOCK_OPEN, "JB-1/heater", "BP-1"))
-                        .butNotWhen(new Amount("BP-1", BigDecimal.ONE), new Amount("BP-1", new BigDecimal("1.5"))),
+                        .butNotWhen(OPEN, new FittedPort("JB-1", "compressor", "BP-1", false)),
                 rule("A cable lies in the window of its route")
                         .given(cableOf(1999), CABLE_IN, WINDOW, new Holds("c1"))
                         .concludes(outside("1999"))

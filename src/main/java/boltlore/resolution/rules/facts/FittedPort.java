@@ -1,6 +1,9 @@
 package boltlore.resolution.rules.facts;
 
-import java.math.BigDecimal;
-
-/** A high-voltage connector of a part in the kit, so many of it; blank is empty where none is named. */
-public record FittedPort(String part, String port, BigDecimal count, String blank) {}
+/**
+ * A high-voltage connector of a part in the kit.
+ *
+ * @param blank empty where none is named
+ * @param mayStayOpen whether it may stay open although mates and blanks close as many connectors as they can
+ */
+public record FittedPort(String part, String port, String blank, boolean mayStayOpen) {}
