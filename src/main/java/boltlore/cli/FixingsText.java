@@ -12,8 +12,6 @@ import java.util.stream.Collectors;
 /** The fixings of one order for the terminal. */
 final class FixingsText {
 
-    private static final String ROW = "  %-40s %-24s %-24s %s%n";
-
     private FixingsText() {}
 
     static void print(Screen screen, KitFixings fixings) {
@@ -32,7 +30,7 @@ final class FixingsText {
     private static void joint(Screen screen, BoltedJoint joint) {
         screen.text(String.format(
                 Locale.ROOT,
-                ROW,
+                "  %-40s %-24s %-24s %s%n",
                 joint.says(),
                 Digits.plain(joint.quantity()) + " × " + JointWords.bolt(joint.fixing()),
                 torque(joint.fixing()),

@@ -124,6 +124,7 @@ public final class SchemaReader extends ObjectReader {
         return ref(((Shape.Named) shape).name());
     }
 
+    @SuppressWarnings("ReturnValueIgnored") // what is asked for counts, not what is read
     private JsonOut.Members keyed(String at, Function<ObjectReader, ?> reading) {
         SchemaReader inner = new SchemaReader(at, descriptions, commonTexts, Map.of());
         reading.apply(inner);

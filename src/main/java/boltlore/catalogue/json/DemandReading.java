@@ -25,10 +25,10 @@ final class DemandReading {
         BigDecimal most = reader.findDecimal("atMost", NUMBER);
         reader.oneWay("atLeast", "atMost", "atLeast atMost", "state", "calculated", "calculated withinPercent");
         if (reader.has("state")) {
-            return new Demand.InState(state == null ? FoundState.values()[0] : state);
+            return new Demand.InState(state == null ? FoundState.OPEN : state);
         }
         return reader.has("calculated")
-                ? calculated(reader, rule == null ? LimitRule.values()[0] : rule, within)
+                ? calculated(reader, rule == null ? LimitRule.BONDING : rule, within)
                 : numbers(reader, least, most);
     }
 
