@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 
 /** What power passes, what limits it, and whether the high-voltage system keeps its limits. */
 @Command(
-        name = "charge",
+        name = "charging",
         description = "Work out charging power and time, export, precharge, isolation, fuses and cables, and write a"
                 + " charging and high-voltage sheet for each order.")
 final class ChargeCommand extends TradeCommand<ChargedOrder> {

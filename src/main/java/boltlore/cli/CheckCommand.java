@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
         description = "Read a catalogue, report every fault at once, and say where its data does not hang together.")
 final class CheckCommand extends RoomCommand {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "CATALOG", description = "The catalogue's folder.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "CATALOGUE", description = "The catalogue's folder.")
     private @Nullable Path folder;
 
     @Mixin

@@ -111,7 +111,7 @@ final class JudgedRecords {
                 record.file(),
                 "limits of catalogue revision " + record.revision(),
                 "revision " + plan.revision() + ", as the catalogue is now",
-                "Name the catalogue that the sheet was printed from with --catalog, or print the sheet again and copy"
+                "Name the catalogue that the sheet was printed from with --catalogue, or print the sheet again and copy"
                         + " the readings.");
     }
 }

@@ -8,6 +8,9 @@ import picocli.CommandLine.Help.Ansi;
 /** Prints text for people within the terminal's width; bold only where the terminal and NO_COLOR allow it. */
 final class Screen {
 
+    /** The parser's own least width for help. */
+    static final int LEAST_HELP = 60;
+
     private static final int USUAL_WIDTH = 100;
     private static final int LEAST_WIDTH = 40;
 
@@ -16,7 +19,12 @@ final class Screen {
 
     Screen(PrintWriter out) {
         this.out = out;
-        this.width = widthFrom(System.getenv("COLUMNS"));
+        this.width = widthOfTerminal();
+    }
+
+    /** As the launcher asked it from the terminal, or as the person set it. */
+    static int widthOfTerminal() {
+        return widthFrom(System.getenv("COLUMNS"));
     }
 
     private static int widthFrom(String columns) {
@@ -54,6 +62,17 @@ final class Screen {
     void wrapped(int indent, String text) {
         for (String row : Wrapped.rows(text, indent, width)) {
             out.println(row);
+        }
+    }
+
+    /** Prints a short text and, from a column on, what is to be said of it. */
+    void wrapped(int indent, String text, int column, String says) {
+        int from = Math.max(column, indent + text.length() + 2);
+        if (from + says.length() > width) {
+            wrapped(indent, text);
+            wrapped(indent + 4, says);
+        } else {
+            line(" ".repeat(indent) + text + " ".repeat(from - indent - text.length()) + says);
         }
     }
 

@@ -9,6 +9,7 @@ import boltlore.order.Order;
 import boltlore.order.OrderTerms;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 
@@ -31,7 +32,7 @@ public final class Witnesses {
         LeftOut leftOut = statement.kind().leavesOutUnused() ? new LeftOut.AllUnused() : new LeftOut.Undecided();
         return complete(
                 catalogue,
-                "%s-witness-%03d".formatted(choices.family().name(), number),
+                String.format(Locale.ROOT, "%s-example-%03d", choices.family().name(), number),
                 choices,
                 leftOut,
                 statement.title() + ". " + statement.refuted());

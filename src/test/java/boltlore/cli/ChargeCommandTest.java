@@ -52,7 +52,7 @@ class ChargeCommandTest {
 
     @Test
     void tells_power_and_time_and_writes_a_sheet_for_each_order() {
-        Ran ran = boltlore("charge", FIRST, OTHER_FAMILY, "--out", out());
+        Ran ran = boltlore("charging", FIRST, OTHER_FAMILY, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(flat(ran.out()))
                 .contains("At home 3 phases, 230 V, 16 A 20 A 11.0 kW 2.9 h")
@@ -65,7 +65,7 @@ class ChargeCommandTest {
 
     @Test
     void power_in_the_answer_for_programs_is_phases_times_volts_times_amps() throws IOException {
-        JsonNode order = order("charge", FIRST, "--json", "--out", out());
+        JsonNode order = order("charging", FIRST, "--json", "--out", out());
         JsonNode home = order.get("alternating").get(1);
         assertThat(number(home, "kilowatts"))
                 .isEqualByComparingTo(number(home, "supplyPhases")
@@ -79,7 +79,7 @@ class ChargeCommandTest {
 
     @Test
     void the_workbook_read_by_another_reader_keeps_load_below_cable() throws IOException {
-        boltlore("charge", FIRST, "--out", out());
+        boltlore("charging", FIRST, "--out", out());
         byte[] xlsx = Files.readAllBytes(out().resolve("BL-1001/charging-and-high-voltage.xlsx"));
         List<Row> branches;
         try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(xlsx))) {
@@ -107,7 +107,7 @@ class ChargeCommandTest {
 
         @Test
         void what_is_asked_comes_first_in_place_of_the_orders_own() {
-            Ran ran = boltlore("charge", FIRST, "--supply", "1x230V 16A", "--cable", "13", "--out", out());
+            Ran ran = boltlore("charging", FIRST, "--supply", "1x230V 16A", "--cable", "13", "--out", out());
             assertThat(ran.exit()).as("%s", ran).isZero();
             assertThat(flat(ran.out()))
                     .contains("As asked 1 phase, 230 V, 16 A 13 A 3.0 kW")
@@ -118,7 +118,7 @@ class ChargeCommandTest {
         @ParameterizedTest
         @ValueSource(strings = {"3x230V 16A", "3 x 230 V, 16 A", "3x230v16a", "3×230V 16A"})
         void may_be_written_with_and_without_blanks(String supply) {
-            assertThat(boltlore("charge", FIRST, "--supply", supply, "--out", out())
+            assertThat(boltlore("charging", FIRST, "--supply", supply, "--out", out())
                             .exit())
                     .isZero();
         }
@@ -136,7 +136,7 @@ class ChargeCommandTest {
                     "lots | such as '3x230V 16A'"
                 })
         void that_cannot_be_is_refused_with_what_is_expected(String supply, String expected) {
-            Ran ran = boltlore("charge", FIRST, "--supply", supply, "--out", out());
+            Ran ran = boltlore("charging", FIRST, "--supply", supply, "--out", out());
             assertThat(ran.exit()).isEqualTo(Exit.USAGE);
             assertThat(flat(ran.err())).contains(expected).doesNotContain("Exception");
             assertThat(out()).doesNotExist();
@@ -145,7 +145,7 @@ class ChargeCommandTest {
         @ParameterizedTest
         @ValueSource(strings = {"16", "0", "-13", "70", "thick"})
         void a_cable_that_no_code_stands_for_is_refused(String cable) {
-            Ran ran = boltlore("charge", FIRST, "--cable", cable, "--out", out());
+            Ran ran = boltlore("charging", FIRST, "--cable", cable, "--out", out());
             assertThat(ran.exit()).isEqualTo(Exit.USAGE);
             assertThat(flat(ran.err())).contains("expected 13, 20, 32 or 63");
         }
@@ -171,7 +171,7 @@ class ChargeCommandTest {
             })
     void what_is_too_much_is_told_and_ends_with_another_code(String from, String to, String says) throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, ELECTRICS, from, to);
-        Ran ran = boltlore("charge", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran.out())).contains("too much: ").contains(says);
         assertThat(out().resolve("BL-1001/charging-and-high-voltage.xlsx")).isRegularFile();
@@ -181,7 +181,7 @@ class ChargeCommandTest {
     void a_family_without_electrics_still_works_and_says_what_is_missing() throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, ELECTRICS, "\"buses\"", "\"buses\"");
         Files.delete(catalogue.resolve(ELECTRICS));
-        Ran ran = boltlore("charge", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(flat(ran.out())).contains("Missing, not known: The family's electrics.json says no battery pack");
     }
@@ -190,14 +190,14 @@ class ChargeCommandTest {
     void an_efficiency_of_nothing_is_refused_with_its_place() throws IOException {
         Path catalogue =
                 ChangedCatalogue.in(folder, ELECTRICS, "\"efficiencyPercent\": \"94\"", "\"efficiencyPercent\": \"0\"");
-        Ran ran = boltlore("charge", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("electrics.json").contains("above 0").contains("1 fault.");
     }
 
     @Test
     void an_order_that_something_stops_is_told_and_the_others_are_worked_out() {
-        Ran ran = boltlore("charge", STOPPED, FIRST, "--out", out());
+        Ran ran = boltlore("charging", STOPPED, FIRST, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(out().resolve("BL-1001")).isDirectory();
         assertThat(out().resolve("BL-1006")).doesNotExist();
@@ -205,15 +205,15 @@ class ChargeCommandTest {
 
     @Test
     void no_order_of_which_charging_can_be_worked_out() {
-        Ran ran = boltlore("charge", STOPPED, "--out", out());
+        Ran ran = boltlore("charging", STOPPED, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out()).contains("For no order of these can charging be worked out.");
     }
 
     @Test
     void the_same_bytes_on_every_run() {
-        boltlore("charge", FIRST, "--out", folder.resolve("one"));
-        boltlore("charge", FIRST, "--out", folder.resolve("other"));
+        boltlore("charging", FIRST, "--out", folder.resolve("one"));
+        boltlore("charging", FIRST, "--out", folder.resolve("other"));
         for (String file : List.of("charging-and-high-voltage.xlsx", "json/charging-and-high-voltage.json")) {
             assertThat(folder.resolve("other/BL-1001").resolve(file))
                     .hasSameBinaryContentAs(folder.resolve("one/BL-1001").resolve(file));

@@ -227,7 +227,7 @@ class TestResultCommandTest {
             Ran ran = refused(first().head("catalogue", "0123456789ab").in(file("record.json")));
             assertThat(flat(ran.err()))
                     .contains("limits of catalogue revision 0123456789ab")
-                    .contains("--catalog");
+                    .contains("--catalogue");
         }
 
         @ParameterizedTest
