@@ -10,6 +10,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
@@ -93,7 +94,7 @@ final class CommandLineParser {
         line.setExpandAtFiles(false);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.registerConverter(Path.class, CommandLineParser::path);
-        line.setUsageHelpWidth(Math.max(Screen.LEAST_HELP, Screen.widthOfTerminal()));
+        line.setUsageHelpWidth(Screen.widthOfHelp());
         line.setUsageHelpLongOptionsMaxWidth(line.getUsageHelpWidth() / 2);
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING, help -> "");
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, CommandLineParser::byRoom);
@@ -148,7 +149,8 @@ final class CommandLineParser {
             return unknown(command, unmatched.getUnmatched().get(0), root);
         }
         String says = wrong.getMessage();
-        return wrong instanceof MissingParameterException
+        return wrong instanceof MissingParameterException missing
+                        && missing.getMissing().stream().noneMatch(ArgSpec::isOption)
                 ? "Something is missing: " + command.getHelp().synopsis(0).strip()
                 : says + (says.endsWith(".") ? "" : ".");
     }

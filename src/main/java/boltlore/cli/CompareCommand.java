@@ -34,6 +34,7 @@ final class CompareCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forKits();
         Outcome<Bench> bench = Bench.of(catalogue);
         return done(
                 screen,

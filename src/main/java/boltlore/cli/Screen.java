@@ -9,7 +9,7 @@ import picocli.CommandLine.Help.Ansi;
 final class Screen {
 
     /** The parser's own least width for help. */
-    static final int LEAST_HELP = 60;
+    private static final int LEAST_HELP = 60;
 
     private static final int USUAL_WIDTH = 100;
     private static final int LEAST_WIDTH = 40;
@@ -17,21 +17,33 @@ final class Screen {
     private final PrintWriter out;
     private final int width;
 
+    /** No line is longer: the terminal's width, and no bound where the answer goes to a file or a program. */
+    private final int longest;
+
     Screen(PrintWriter out) {
+        this(out, false);
+    }
+
+    /** @param asIs whether lines stay whole, as those of JSON must */
+    Screen(PrintWriter out, boolean asIs) {
         this.out = out;
-        this.width = widthOfTerminal();
+        int terminal = terminal();
+        this.width = terminal > 0 ? terminal : USUAL_WIDTH;
+        this.longest = terminal > 0 && !asIs ? terminal : Integer.MAX_VALUE;
     }
 
-    /** As the launcher asked it from the terminal, or as the person set it. */
-    static int widthOfTerminal() {
-        return widthFrom(System.getenv("COLUMNS"));
+    static int widthOfHelp() {
+        int terminal = terminal();
+        return terminal > 0 ? Math.max(LEAST_HELP, terminal) : USUAL_WIDTH;
     }
 
-    private static int widthFrom(String columns) {
+    /** As the launcher asked it from the terminal, or as the person set it; 0 where it is not known. */
+    private static int terminal() {
+        String columns = System.getenv("COLUMNS");
         try {
-            return columns == null ? USUAL_WIDTH : Math.max(LEAST_WIDTH, Integer.parseInt(columns.strip()));
+            return columns == null ? 0 : Math.max(LEAST_WIDTH, Integer.parseInt(columns.strip()));
         } catch (NumberFormatException e) {
-            return USUAL_WIDTH;
+            return 0;
         }
     }
 
@@ -40,7 +52,8 @@ final class Screen {
     }
 
     void heading(String text) {
-        out.println(Ansi.AUTO.enabled() ? "\u001B[1m" + text + "\u001B[0m" : text);
+        boolean bold = Ansi.AUTO.enabled();
+        Wrapped.rows(text, longest).forEach(row -> out.println(bold ? "\u001B[1m" + row + "\u001B[0m" : row));
     }
 
     /** Asks, and leaves the answer on the same line. */
@@ -49,20 +62,22 @@ final class Screen {
         out.flush();
     }
 
-    /** Prints lines as they are. */
+    /** Prints lines, none of them longer than the terminal is wide. */
     void text(String lines) {
-        out.print(lines);
+        if (longest == Integer.MAX_VALUE) {
+            out.print(lines);
+        } else {
+            lines.lines().forEach(this::line);
+        }
     }
 
     void line(String text) {
-        out.println(text);
+        Wrapped.rows(text, longest).forEach(out::println);
     }
 
     /** Prints a text wrapped at blanks, further lines indented by two more. */
     void wrapped(int indent, String text) {
-        for (String row : Wrapped.rows(text, indent, width)) {
-            out.println(row);
-        }
+        Wrapped.rows(" ".repeat(indent) + text, width).forEach(out::println);
     }
 
     /** Prints a short text and, from a column on, what is to be said of it. */

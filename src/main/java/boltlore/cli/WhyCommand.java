@@ -50,6 +50,7 @@ final class WhyCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forKits();
         List<Path> named =
                 words.subList(0, words.size() - 1).stream().map(Path::of).toList();
         boolean one = named.size() == 1 && !Files.isDirectory(named.get(0));

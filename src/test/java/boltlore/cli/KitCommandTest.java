@@ -116,7 +116,7 @@ class KitCommandTest {
         Ran ran = Ran.boltlore("kit", ORDERS.resolve("bl-1006.json"), "--out", out);
 
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-        assertThat(ran.out()).contains("conflict").contains("No sheet was written");
+        assertThat(ran.out()).contains("conflict").contains("No sheets written");
         assertThat(out).isEmptyDirectory();
     }
 

@@ -150,7 +150,7 @@ class ProveCommandTest {
     @DisplayName("writes witnesses that 'kit' resolves to the finding they show")
     void writes_witnesses_that_kit_resolves() {
         Ran proved = prove("film-hole", "film-overlap", "--examples", folder);
-        assertThat(proved.out()).contains("Witness: " + folder.resolve("film-hole-witness-001.json"));
+        assertThat(proved.out()).contains("Witness: " + folder.resolve("film-hole-example-001.json"));
 
         Ran kit = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));
 
@@ -236,11 +236,11 @@ class ProveCommandTest {
 
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
         assertThat(ran.out())
-                .contains("10 variants to build on the bench have all 19 pairs of values that any valid order has")
-                .contains("t-shirt-bench-001: EUR 1.00: ")
+                .contains("10 trial builds have all 19 pairs of values that any valid order has")
+                .contains("t-shirt-trial-001: EUR 1.00: ")
                 .contains("Cost of these kits together: EUR 10.00")
                 .contains("7 combinations no valid order has");
-        assertThat(folder).isDirectoryContaining("glob:**t-shirt-bench-010.json");
+        assertThat(folder).isDirectoryContaining("glob:**t-shirt-trial-010.json");
         Ran kits = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));
         assertThat(kits.exit()).as("%s", kits).isEqualTo(Exit.OK);
     }
