@@ -24,7 +24,8 @@ final class CommandLineParser {
     /** The command that every room's commands hang under; alone it says what one does first. */
     @Command(
             name = "boltlore",
-            description = "From an order for a bolt-in conversion kit to exactly the right parts and each room's sheets.",
+            description =
+                    "From an order for a bolt-in conversion kit to exactly the right parts and each room's sheets.",
             exitCodeListHeading = "%nExit codes:%n",
             exitCodeList = {
                 "0:done, and nothing stops",
@@ -118,8 +119,7 @@ final class CommandLineParser {
             Help.TextTable table = Help.TextTable.forColumns(
                     help.colorScheme(),
                     new Help.Column(16, 2, Help.Column.Overflow.SPAN),
-                    new Help.Column(
-                            help.commandSpec().usageMessage().width() - 16, 2, Help.Column.Overflow.WRAP));
+                    new Help.Column(help.commandSpec().usageMessage().width() - 16, 2, Help.Column.Overflow.WRAP));
             for (Hung each : Hung.ALL) {
                 Help of = help.subcommands().get(each.name());
                 if (each.room() == room && of != null) {
@@ -148,7 +148,7 @@ final class CommandLineParser {
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             return unknown(command, unmatched.getUnmatched().get(0), root);
         }
-        String says = wrong.getMessage();
+        String says = String.valueOf(wrong.getMessage());
         return wrong instanceof MissingParameterException missing
                         && missing.getMissing().stream().noneMatch(ArgSpec::isOption)
                 ? "Something is missing: " + command.getHelp().synopsis(0).strip()

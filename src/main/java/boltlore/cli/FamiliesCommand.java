@@ -21,9 +21,14 @@ final class FamiliesCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
-        return done(screen, Bench.of(catalogue).then(bench -> orders(bench)
-                .then(orders -> Outcome.sound(
-                        answer(screen, List.copyOf(bench.catalogue().families().values()), orders)))));
+        return done(
+                screen,
+                Bench.of(catalogue)
+                        .then(bench -> orders(bench)
+                                .then(orders -> Outcome.sound(answer(
+                                        screen,
+                                        List.copyOf(bench.catalogue().families().values()),
+                                        orders)))));
     }
 
     private Outcome<Map<String, Integer>> orders(Bench bench) {
@@ -44,11 +49,13 @@ final class FamiliesCommand extends RoomCommand {
 
     private int answer(Screen screen, List<Family> families, Map<String, Integer> orders) {
         if (json()) {
-            screen.line(JsonOut.list(families, family -> JsonOut.object()
-                            .put("family", family.name())
-                            .put("says", family.says().english())
-                            .put("options", family.options().size())
-                            .put("orders", orders.getOrDefault(family.name(), 0)))
+            screen.line(JsonOut.list(
+                            families,
+                            family -> JsonOut.object()
+                                    .put("family", family.name())
+                                    .put("says", family.says().english())
+                                    .put("options", family.options().size())
+                                    .put("orders", orders.getOrDefault(family.name(), 0)))
                     .written()
                     .stripTrailing());
             return Exit.OK;

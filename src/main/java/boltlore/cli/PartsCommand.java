@@ -38,7 +38,11 @@ final class PartsCommand extends RoomCommand {
     private Outcome<Integer> answer(Screen screen, Catalogue known) {
         boolean numbers = words.stream().map(PartNumber::new).allMatch(known.parts()::containsKey);
         List<Part> asked = numbers && !words.isEmpty()
-                ? words.stream().distinct().map(PartNumber::new).map(known::part).toList()
+                ? words.stream()
+                        .distinct()
+                        .map(PartNumber::new)
+                        .map(known::part)
+                        .toList()
                 : known.parts().values().stream().filter(this::hasAllWords).toList();
         if (asked.isEmpty() && !words.isEmpty()) {
             return Outcome.faulty(unknown(known));
@@ -46,7 +50,7 @@ final class PartsCommand extends RoomCommand {
         if (json()) {
             screen.line(JsonOut.list(asked, part -> json(known, part)).written().stripTrailing());
         } else {
-            boolean few = numbers && !words.isEmpty() || asked.size() == 1;
+            boolean few = (numbers && !words.isEmpty()) || asked.size() == 1;
             asked.forEach(part -> print(screen, known, part, few));
         }
         return Outcome.sound(Exit.OK);
@@ -54,7 +58,8 @@ final class PartsCommand extends RoomCommand {
 
     private boolean hasAllWords(Part part) {
         Buying buying = part.buying();
-        String text = (part.number() + "\n" + String.join("\n", part.name().byLanguage().values()) + "\n"
+        String text = (part.number() + "\n"
+                        + String.join("\n", part.name().byLanguage().values()) + "\n"
                         + (buying == null ? "" : buying.supplier() + "\n" + buying.orderCode()))
                 .toLowerCase(Locale.ROOT);
         return words.stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)));

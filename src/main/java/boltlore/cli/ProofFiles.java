@@ -10,8 +10,9 @@ final class ProofFiles {
     @Option(
             names = "--examples",
             paramLabel = "FOLDER",
-            description = "Write an order file for each defect that an order can show (or for each variant of --trial-builds),"
-                    + " ready to run with 'kit'.")
+            description =
+                    "Write an order file for each defect that an order can show (or for each variant of --trial-builds),"
+                            + " ready to run with 'kit'.")
     @Nullable
     Path witnesses;
 

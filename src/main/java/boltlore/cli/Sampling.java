@@ -55,8 +55,7 @@ final class Sampling {
         this.sample = sample;
         for (Choices choices : sample.orders()) {
             String name = String.format(Locale.ROOT, "%s-trial-%03d", family.name(), orders.size() + 1);
-            Order order = Witnesses.complete(
-                    catalogue(), name, choices, new LeftOut.AllUnused(), "A trial build.");
+            Order order = Witnesses.complete(catalogue(), name, choices, new LeftOut.AllUnused(), "A trial build.");
             orders.add(order);
             costs.add(cost(order));
         }

@@ -40,7 +40,7 @@ final class TerminalWriter extends FilterWriter {
     }
 
     private static String escaped(MatchResult found) {
-        return Matcher.quoteReplacement(String.format(
-                Locale.ROOT, "\\u%04x", (int) found.group().charAt(0)));
+        return Matcher.quoteReplacement(
+                String.format(Locale.ROOT, "\\u%04x", (int) found.group().charAt(0)));
     }
 }

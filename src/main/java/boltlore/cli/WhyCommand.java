@@ -40,9 +40,11 @@ final class WhyCommand extends RoomCommand {
         }
     }
 
-    @Parameters(arity = "2..*", paramLabel = "ORDER… PART", hideParamSyntax = true, description = {
-        "Order files, or folders of them, and last a part number."
-    })
+    @Parameters(
+            arity = "2..*",
+            paramLabel = "ORDER… PART",
+            hideParamSyntax = true,
+            description = {"Order files, or folders of them, and last a part number."})
     private List<String> words = new ArrayList<>();
 
     @Mixin
@@ -110,17 +112,16 @@ final class WhyCommand extends RoomCommand {
         FamilyPlan plan = bench.plan(order.order().family());
         BigDecimal quantity = resolved.kit().quantities().get(part);
         boolean in = resolved.kit().contains(part);
-        List<Because> reasons = in
-                ? WhyIn.of(plan, resolved.kit(), part)
-                : WhyNotIn.of(plan, resolved.kit(), resolved.choices(), part);
+        List<Because> reasons =
+                in ? WhyIn.of(plan, resolved.kit(), part) : WhyNotIn.of(plan, resolved.kit(), resolved.choices(), part);
         return new Answer(order, in, quantity == null ? "" : quantity.toPlainString(), reasons);
     }
 
     private static JsonOut json(Part part, Answer answer) {
-        JsonOut.Members order = JsonOut.object().put("order", answer.name()).put("part", part.number().text());
-        return answer.hasKit()
-                ? BecauseJson.into(order, answer.in(), answer.reasons())
-                : order.put("stopped", true);
+        JsonOut.Members order = JsonOut.object()
+                .put("order", answer.name())
+                .put("part", part.number().text());
+        return answer.hasKit() ? BecauseJson.into(order, answer.in(), answer.reasons()) : order.put("stopped", true);
     }
 
     private static void print(Screen screen, Part part, Answer answer) {

@@ -67,7 +67,8 @@ class CommandLineTest {
     void every_command_has_help() {
         assertThat(Hung.ALL).allSatisfy(each -> {
             assertThat(boltlore(each.name(), "--help").out()).startsWith("Usage: boltlore " + each.name() + " ");
-            assertThat(new picocli.CommandLine(each.made().get()).getCommandName()).isEqualTo(each.name());
+            assertThat(new picocli.CommandLine(each.made().get()).getCommandName())
+                    .isEqualTo(each.name());
         });
     }
 
@@ -106,7 +107,9 @@ class CommandLineTest {
         Ran ran = boltlore("parts", text);
 
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
-        assertThat(ran.out() + ran.err()).doesNotContainPattern("[\\p{Cc}&&[^\\n]]").contains("\\u00");
+        assertThat(ran.out() + ran.err())
+                .doesNotContainPattern("[\\p{Cc}&&[^\\n]]")
+                .contains("\\u00");
     }
 
     @Test
@@ -135,8 +138,7 @@ class CommandLineTest {
     @DisplayName("says which library is missing, and that an internal error is none of the input")
     void defects() {
         StringWriter err = new StringWriter();
-        Throwable missing =
-                new NoClassDefFoundError("a/b/C").initCause(new ClassNotFoundException("a.b.C"));
+        Throwable missing = new NoClassDefFoundError("a/b/C").initCause(new ClassNotFoundException("a.b.C"));
 
         assertThat(Defect.told(new PrintWriter(err), missing)).isEqualTo(Exit.DEFECT);
         assertThat(Defect.told(new PrintWriter(err), new IllegalStateException("odd")))
@@ -144,7 +146,8 @@ class CommandLineTest {
         assertThat(err.toString().lines().toList())
                 .satisfiesExactly(
                         first -> assertThat(first)
-                                .isEqualTo("boltlore: a library is missing or damaged (a.b.C). Install Boltlore again."),
+                                .isEqualTo(
+                                        "boltlore: a library is missing or damaged (a.b.C). Install Boltlore again."),
                         second -> assertThat(second).startsWith("boltlore: internal error, not of your input: "));
     }
 
@@ -152,11 +155,16 @@ class CommandLineTest {
     @ValueSource(ints = {20, 40, 80, 140})
     @DisplayName("breaks lines at blanks only, and loses no word")
     void wrapping(int width) {
-        String line = "    " + IntStream.range(0, 60).mapToObj(i -> "w".repeat(1 + i % 17)).reduce((a, b) -> a + " " + b).orElseThrow();
+        String line = "    "
+                + IntStream.range(0, 60)
+                        .mapToObj(i -> "w".repeat(1 + i % 17))
+                        .reduce((a, b) -> a + " " + b)
+                        .orElseThrow();
         List<String> rows = Wrapped.rows(line, width);
 
         assertThat(rows).allSatisfy(row -> assertThat(row.length()).isLessThanOrEqualTo(Math.max(width, 23)));
-        assertThat(String.join(" ", rows).strip().split(" +", -1)).isEqualTo(line.strip().split(" +", -1));
+        assertThat(String.join(" ", rows).strip().split(" +", -1))
+                .isEqualTo(line.strip().split(" +", -1));
         assertThat(Wrapped.rows("short", width)).containsExactly("short");
     }
 

@@ -25,7 +25,7 @@ public final class Training {
 
     private Training() {}
 
-    /** @param image the folder of the image */
+    /** Trains on the image in the folder that the first word names. */
     public static void main(String... image) throws IOException {
         Locale.setDefault(Locale.ROOT);
         Path home = Path.of(image[0]);
@@ -69,7 +69,11 @@ public final class Training {
                 List.of("coat", ORDER, "--out", out.resolve("coating")),
                 List.of("fixings", ORDER, "--out", out.resolve("fixings")),
                 List.of("test", ORDER, "--out", out.resolve("testing")),
-                List.of("test-result", record.resolve("csv/end-of-line-test-record.csv"), "--out", out.resolve("judged")),
+                List.of(
+                        "test-result",
+                        record.resolve("csv/end-of-line-test-record.csv"),
+                        "--out",
+                        out.resolve("judged")),
                 List.of("ship", ORDER, "--out", out.resolve("shipping")),
                 List.of("check"),
                 List.of("orders", "stook-pickup"),

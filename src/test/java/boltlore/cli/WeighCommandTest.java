@@ -58,8 +58,9 @@ class WeighCommandTest {
 
     @Test
     void loads_in_the_answer_for_programs_add_up() throws IOException {
-        JsonNode order =
-                json("axle-loads", FIRST, "--json", "--out", out()).get("orders").get(0);
+        JsonNode order = json("axle-loads", FIRST, "--json", "--out", out())
+                .get("orders")
+                .get(0);
         assertThat(order.get("axleLoads"))
                 .hasSize(5)
                 .allSatisfy(loads -> assertThat(number(loads, "frontKg").add(number(loads, "rearKg")))

@@ -31,7 +31,8 @@ record Image(Path home) {
         Path jar = Files.createDirectories(home.resolve("lib")).resolve("boltlore.jar");
         writeJar(jar);
         Files.writeString(home.resolve("lib/sizes"), "boltlore.jar " + Files.size(jar) + "\n");
-        List<String> classes = new ArrayList<>(Files.readAllLines(Path.of(System.getProperty("java.home"), "lib/classlist")));
+        List<String> classes =
+                new ArrayList<>(Files.readAllLines(Path.of(System.getProperty("java.home"), "lib/classlist")));
         classes.add(StandIn.class.getName().replace('.', '/'));
         Files.write(home.resolve("lib/classes"), classes);
         return new Image(home);
@@ -81,7 +82,9 @@ record Image(Path home) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
         }
     }
 

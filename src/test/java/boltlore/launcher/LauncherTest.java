@@ -117,8 +117,7 @@ class LauncherTest {
             Image plain = Image.in(folder.resolve("plain"));
             plain.madeArchive();
             Path log = folder.resolve("classes.log");
-            plain.run(
-                    Map.of("BOLTLORE_ARCHIVE", "off", "BOLTLORE_JVM_FLAGS", "-Xlog:class+load:file=" + log), "why");
+            plain.run(Map.of("BOLTLORE_ARCHIVE", "off", "BOLTLORE_JVM_FLAGS", "-Xlog:class+load:file=" + log), "why");
 
             assertThat(log).content().doesNotContain("StandIn source: shared objects file");
         }
