@@ -40,6 +40,7 @@ final class AskCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forKits();
         return done(
                 screen, Bench.of(catalogue).then(bench -> asked.in(bench).then(given -> ask(screen, bench, given))));
     }

@@ -61,6 +61,7 @@ final class ChooseCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forKits();
         return done(
                 screen,
                 Bench.of(catalogue)

@@ -35,6 +35,7 @@ final class CompareCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forKits();
         Outcome<Bench> bench = Bench.of(catalogue);
         return done(
                 screen,

@@ -27,7 +27,7 @@ final class KitText {
         if (!kitted.written().isEmpty()) {
             screen.wrapped(2, "sheets in " + folder(kitted));
         } else if (kit.resolution().stops()) {
-            screen.wrapped(2, "No sheets written: correct what stops, and run it again.");
+            screen.wrapped(2, "No sheets written: fix the blocking findings and run again.");
         }
     }
 

@@ -52,9 +52,8 @@ final class Sampling {
         this.ways = ways;
         this.sample = sample;
         for (Choices choices : sample.orders()) {
-            String name = String.format(Locale.ROOT, "%s-bench-%03d", family.name(), orders.size() + 1);
-            Order order = Witnesses.complete(
-                    catalogue(), name, choices, new LeftOut.AllUnused(), "A variant to build on the bench.");
+            String name = String.format(Locale.ROOT, "%s-trial-%03d", family.name(), orders.size() + 1);
+            Order order = Witnesses.complete(catalogue(), name, choices, new LeftOut.AllUnused(), "A trial build.");
             orders.add(order);
             costs.add(cost(order));
         }
@@ -93,7 +92,7 @@ final class Sampling {
     }
 
     void print(Screen screen) {
-        screen.heading(family.name() + ": " + orders.size() + " variants to build on the bench have all "
+        screen.heading(family.name() + ": " + orders.size() + " trial builds have all "
                 + sample.coverable() + (ways == Ways.PAIRS ? " pairs" : " threes")
                 + " of values that any valid order has" + (complete() ? "" : ", as far as the time went"));
         for (int i = 0; i < orders.size(); i++) {

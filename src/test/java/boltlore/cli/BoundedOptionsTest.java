@@ -88,7 +88,7 @@ class BoundedOptionsTest {
     @Test
     void film_without_anything_filled_in() throws IOException {
         Path record = Files.writeString(folder.resolve("record.json"), "{}");
-        Ran ran = Ran.boltlore("film", ORDER, "--record", record, "--out", folder.resolve("out"));
+        Ran ran = Ran.boltlore("film-check", ORDER, "--record", record, "--out", folder.resolve("out"));
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("found nothing filled in; expected film readings, or powder that was issued");
     }

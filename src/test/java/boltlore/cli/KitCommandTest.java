@@ -103,7 +103,7 @@ class KitCommandTest {
                 ChangedCatalogue.in(out, "families/pannier-van/family.json", "\"grossKg\": 2400", "\"grossKg\": 1600");
 
         Ran ran = Ran.boltlore(
-                "kit", "--all", ORDERS.resolve("bl-1001.json"), "--out", out.resolve("sheets"), "--catalog", catalog);
+                "kit", "--all", ORDERS.resolve("bl-1001.json"), "--out", out.resolve("sheets"), "--catalogue", catalog);
 
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out()).contains("more than its limit of 1600 kg");

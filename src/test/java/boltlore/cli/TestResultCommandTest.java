@@ -234,7 +234,7 @@ class TestResultCommandTest {
             Ran ran = refused(first().head("limits", "L0123456789ab").in(file("record.json")));
             assertThat(flat(ran.err()))
                     .contains("a record with the limits L0123456789ab")
-                    .contains("--catalog");
+                    .contains("--catalogue");
         }
 
         @ParameterizedTest
