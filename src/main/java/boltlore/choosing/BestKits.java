@@ -1,26 +1,34 @@
 package boltlore.choosing;
 
-import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.logic.LeastOrders;
 import boltlore.logic.LeastSum;
 import boltlore.logic.PartConditions;
 import boltlore.logic.ValidOrders;
+import boltlore.measure.LineName;
+import boltlore.order.LeftOut;
+import boltlore.order.Order;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Resolver;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
@@ -34,18 +42,55 @@ public final class BestKits {
 
     private final Resolver resolver;
     private final ValidOrders orders;
+    private final Order draft;
+    private final Asked asked;
+    private final KitConditions kit;
     private final PartConditions parts;
+    private final List<Condition> cases;
     private final KitSums sums;
     private final Map<Aim, LeastSum> least = new EnumMap<>(Aim.class);
     private final Family family;
 
+    /** Of kits that the workshop sells for itself in its own currency, without extras. */
     public BestKits(Resolver resolver, Family family, Deadline deadline) {
-        Catalogue catalogue = resolver.catalogue();
+        this(
+                resolver,
+                Order.draft(Choices.of(family, Map.of())),
+                new Asked(LocalDate.EPOCH, null, null),
+                deadline);
+    }
+
+    /**
+     * @param draft whose partner, terms, extras and brackets left out every kit is priced with
+     * @param asked the day of the price, and what is agreed beside the order
+     */
+    public BestKits(Resolver resolver, Order draft, Asked asked, Deadline deadline) {
         this.resolver = resolver;
-        this.family = family;
+        this.draft = draft;
+        this.asked = asked;
+        this.family = draft.choices().family();
         this.orders = new ValidOrders(family, family.limits(), deadline);
-        this.parts = new PartConditions(new KitConditions(catalogue, family, false));
+        this.kit = new KitConditions(resolver.catalogue(), family, this::mayStayOut);
+        this.parts = new PartConditions(kit);
         this.sums = new KitSums(parts, family);
+        this.cases = ExtraCases.of(draft.extra(), resolver.catalogue(), family);
+    }
+
+    private boolean mayStayOut(LineName bracket) {
+        return draft.leftOut() instanceof LeftOut.AllUnused
+                || (draft.leftOut() instanceof LeftOut.These these
+                        && these.lines().contains(bracket));
+    }
+
+    /** Of the brackets that the draft names those stay out that carry nothing with these choices. */
+    private Order with(Choices choices) {
+        Order order = draft.withChoices(choices);
+        if (!(draft.leftOut() instanceof LeftOut.These these)) {
+            return order;
+        }
+        SortedSet<LineName> unused = new TreeSet<>(these.lines());
+        unused.removeIf(line -> !Conditions.holds(kit.called(line), choices) || Conditions.holds(kit.useful(line), choices));
+        return order.withLeftOut(new LeftOut.These(unused));
     }
 
     /** One of the best orders, and the values that all of them together have. */
@@ -64,18 +109,33 @@ public final class BestKits {
         return best(aim, keeping, best -> Set.of());
     }
 
+    /** Where the price of extras depends on a choice, each case is looked at for itself. */
     private Optional<BestKit> best(Aim aim, Choices keeping, Function<LeastOrders, Set<Choice>> ties) {
+        boolean priced = aim == Aim.CHEAPEST || aim == Aim.DEAREST;
+        Comparator<BestKit> byPrice = Comparator.comparing((BestKit found) -> found.price().orElse(BigDecimal.ZERO))
+                .thenComparing(BestKit::sum);
+        return (priced ? cases : List.of(Condition.ALWAYS))
+                .stream()
+                        .flatMap(within -> best(aim, keeping, within, ties).stream())
+                        .min(aim == Aim.DEAREST ? byPrice.reversed() : byPrice);
+    }
+
+    private Optional<BestKit> best(
+            Aim aim, Choices keeping, Condition within, Function<LeastOrders, Set<Choice>> ties) {
         List<Condition> given = new ArrayList<>(Wanted.all(Chooser.list(keeping)));
+        if (!within.isAlways()) {
+            given.add(within);
+        }
         List<Finding> passedOver = new ArrayList<>();
         Optional<Found> found = find(aim, given, ties);
         while (found.isPresent() && passedOver.size() < MOST_PASSED_OVER) {
             Choices order = found.get().order();
-            TrialKit kit = TrialKit.of(resolver, order);
-            if (kit.stops().isEmpty()) {
-                return Optional.of(bestKit(aim, found.get(), kit.bill(), passedOver));
+            TrialKit trial = TrialKit.of(resolver, with(order), asked);
+            if (trial.stops().isEmpty()) {
+                return Optional.of(bestKit(aim, found.get(), trial.pricing(), passedOver));
             }
-            passedOver.add(kit.stops().get(0));
-            given.add(new Condition.Not(StoppedOrders.of(order, kit.stops().get(0))));
+            passedOver.add(trial.stops().get(0));
+            given.add(new Condition.Not(StoppedOrders.of(order, trial.stops().get(0))));
             found = find(aim, given, ties);
         }
         return Optional.empty();
@@ -87,12 +147,12 @@ public final class BestKits {
                         narrowed, best -> new Found(EqualOrders.preferred(family, best), best.sum(), ties.apply(best)));
     }
 
-    private BestKit bestKit(Aim aim, Found found, PricedBill bill, List<Finding> passedOver) {
+    private BestKit bestKit(Aim aim, Found found, OrderPricing pricing, List<Finding> passedOver) {
         BigDecimal sum = aim == Aim.DEAREST ? found.sum().negate() : found.sum();
         return new BestKit(
                 aim,
                 found.order(),
-                bill,
+                pricing,
                 sum,
                 sum(aim).grain(),
                 EqualOrders.others(found.order(), found.values()),
@@ -110,7 +170,7 @@ public final class BestKits {
     /** What is given, and that no chain of lead times is longer than it has to be. */
     private List<Condition> soonest(List<Condition> given) {
         List<Condition> all = new ArrayList<>(given);
-        for (Condition waiting : LeadChains.of(parts, family).values()) {
+        for (Condition waiting : LeadChains.of(parts, family, draft.extra()).values()) {
             all.add(new Condition.Not(waiting));
             if (!orders.some(all)) {
                 all.remove(all.size() - 1);

@@ -3,6 +3,7 @@ package boltlore.cli;
 import boltlore.catalogue.BuildDates;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choices;
+import boltlore.order.Order;
 import boltlore.choosing.Interview;
 import boltlore.choosing.Standing;
 import boltlore.faults.Outcome;
@@ -43,7 +44,7 @@ final class AskCommand extends RoomCommand {
                 screen, Bench.of(catalogue).then(bench -> asked.in(bench).then(given -> ask(screen, bench, given))));
     }
 
-    private Outcome<Integer> ask(Screen screen, Bench bench, AskedChoices.Given given) {
+    private Outcome<Integer> ask(Screen screen, Bench bench, Order given) {
         SalesDesk desk = SalesDesk.of(bench, byDate(given), time.deadline(FOOT));
         return desk.chooser().standing(desk.choices()) instanceof Standing.Sound sound
                 ? talk(screen, bench, desk, new Interview(desk.chooser(), sound))
@@ -61,7 +62,7 @@ final class AskCommand extends RoomCommand {
     }
 
     /** What the donor's build date settles is not asked. */
-    private AskedChoices.Given byDate(AskedChoices.Given given) {
+    private Order byDate(Order given) {
         LocalDate built = head.built();
         Choices choices = given.choices();
         for (Option option : choices.family().options()) {
@@ -70,7 +71,7 @@ final class AskCommand extends RoomCommand {
                 choices = choices.with(option.name(), settled.get());
             }
         }
-        return new AskedChoices.Given(choices, given.importance());
+        return given.withChoices(choices);
     }
 
     private static Optional<String> settled(Option option, @Nullable LocalDate built) {

@@ -21,7 +21,7 @@ final class BestKitText {
     static void print(Screen screen, Choices before, BestKit kit) {
         screen.heading("The " + kit.aim().written() + " kit that keeps these choices");
         settled(before, kit).forEach(line -> screen.wrapped(2, line));
-        screen.wrapped(2, KitFigures.of(kit.bill()) + ".");
+        screen.wrapped(2, KitFigures.of(kit.pricing()) + ".");
         screen.wrapped(2, proof(kit));
         kit.ties().values().forEach(values -> screen.wrapped(2, "As good: " + says(values) + "."));
         FindingWords findings = new FindingWords(before.family());

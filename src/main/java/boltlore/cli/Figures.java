@@ -2,10 +2,13 @@ package boltlore.cli;
 
 import boltlore.choosing.BestKit;
 import boltlore.logic.Count;
+import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.Currency;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Amounts and counts in words. */
 final class Figures {
@@ -14,27 +17,29 @@ final class Figures {
 
     /** 'EUR 24,026.89', or 'EUR 24,026.89 to 39,506.38' where the ends differ. */
     static String range(BestKit cheapest, BestKit dearest) {
-        String least = money(cheapest, cheapest.price());
-        boolean same = cheapest.price().compareTo(dearest.price()) == 0;
-        return same ? least : least + " to " + String.format(Locale.ROOT, "%,.2f", dearest.price());
+        Optional<Quotation> low = cheapest.pricing().quotation();
+        Optional<Quotation> high = dearest.pricing().quotation();
+        if (low.isEmpty() || high.isEmpty()) {
+            return KitFigures.price(cheapest.pricing());
+        }
+        String least = KitFigures.beforeTax(low.get());
+        boolean same = low.get().net().compareTo(high.get().net()) == 0;
+        return same ? least : least + " to " + String.format(Locale.ROOT, "%,.2f", high.get().net());
     }
 
-    static String money(BestKit kit, BigDecimal amount) {
-        return currency(kit) + " " + String.format(Locale.ROOT, "%,.2f", amount);
-    }
-
-    /** 'EUR 120.00 more', 'EUR 3.50 less', 'at the same price'. */
+    /** 'EUR 120.00 more', 'EUR 3.50 less', 'same price'. */
     static String difference(BestKit kit, BigDecimal more) {
         if (more.signum() == 0) {
-            return "at the same price";
+            return "same price";
         }
-        return money(kit, more.abs()) + (more.signum() > 0 ? " more" : " less");
+        Currency currency = kit.pricing().quotation().orElseThrow().currency();
+        return KitFigures.money(currency, more.abs()) + (more.signum() > 0 ? " more" : " less");
     }
 
-    /** '12 days later', '1 day sooner', 'in the same time'. */
+    /** '12 days later', '1 day sooner', 'same lead time'. */
     static String days(int later) {
         if (later == 0) {
-            return "in the same time";
+            return "same lead time";
         }
         int days = Math.abs(later);
         return days + (days == 1 ? " day " : " days ") + (later > 0 ? "later" : "sooner");
@@ -64,9 +69,5 @@ final class Figures {
                 .divide(new BigDecimal(whole.orders()), 2, RoundingMode.HALF_UP);
         return String.format(
                 Locale.ROOT, "In %,d of %,d orders, %s %%.", part.orders(), whole.orders(), percent.toPlainString());
-    }
-
-    static String currency(BestKit kit) {
-        return kit.bill().currency().getCurrencyCode();
     }
 }

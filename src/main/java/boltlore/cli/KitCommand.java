@@ -6,13 +6,11 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -61,7 +59,7 @@ final class KitCommand extends RoomCommand {
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
-                        bench, out, usual, this::further, json() ? KitCommand::json : KitCommand::text)
+                        bench, out, usual, QuoteOption::usual, this::further, json() ? KitCommand::json : KitCommand::text)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =
@@ -70,8 +68,8 @@ final class KitCommand extends RoomCommand {
         return faults.isEmpty() ? exit : refused(faults, exit);
     }
 
-    private FurtherSheets further(FamilyPlan plan, PricedBill priced) {
-        return all ? FurtherSheets.of(plan, priced, LocalDate.now(ZoneId.systemDefault())) : FurtherSheets.NONE;
+    private FurtherSheets further(FamilyPlan plan, OrderPricing priced) {
+        return all ? FurtherSheets.of(plan, priced) : FurtherSheets.NONE;
     }
 
     private void print(Screen screen, List<Finished> finished) {

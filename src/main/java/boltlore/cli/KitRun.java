@@ -8,8 +8,8 @@ import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.OrderSheets;
 import boltlore.trades.orders.SheetFormats;
@@ -34,19 +34,25 @@ final class KitRun {
     private final Bench bench;
     private final Path out;
     private final boolean takeUsual;
-    private final BiFunction<FamilyPlan, PricedBill, FurtherSheets> further;
+    private final Function<Order, Asked> asked;
+    private final BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further;
     private final Function<Kitted, String> told;
 
-    /** @param further what is written beside the sheets that each order needs */
+    /**
+     * @param asked the day on which an order is priced
+     * @param further what is written beside the sheets that each order needs
+     */
     KitRun(
             Bench bench,
             Path out,
             boolean takeUsual,
-            BiFunction<FamilyPlan, PricedBill, FurtherSheets> further,
+            Function<Order, Asked> asked,
+            BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further,
             Function<Kitted, String> told) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
+        this.asked = asked;
         this.further = further;
         this.told = told;
     }
@@ -97,14 +103,14 @@ final class KitRun {
 
     private Finished sheets(OrderKit kit) {
         Bill bill = kit.bill();
-        PricedBill priced = bill == null ? null : BillWorkbook.price(bill, bench.catalogue());
+        OrderPricing priced = bill == null ? null : OrderPricing.of(bill, bench.catalogue(), asked.apply(kit.order()));
         if (priced == null || !kit.issuesSheets()) {
             return new Finished(told.apply(new Kitted(kit, priced, List.of(), List.of())), List.of(), Exit.STOPPED);
         }
         return written(kit, priced, bench.plan(kit.order().family()));
     }
 
-    private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
+    private Finished written(OrderKit kit, OrderPricing priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
         List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced));
         books.addAll(beside.workbooks());

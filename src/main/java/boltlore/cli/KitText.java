@@ -6,7 +6,7 @@ import boltlore.resolution.Finding;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Severity;
 import boltlore.trades.charging.PowerNote;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.nio.file.Path;
 
 /** An order and what became of it, for the screen: its kit in figures, then its findings, the most serious first. */
@@ -22,7 +22,7 @@ final class KitText {
     static void print(Screen screen, Kitted kitted) {
         OrderKit kit = kitted.kit();
         screen.heading(kit.order().name() + ", " + kit.order().customer());
-        PricedBill priced = kitted.priced();
+        OrderPricing priced = kitted.priced();
         if (priced != null) {
             figures(screen, priced);
         }
@@ -41,11 +41,12 @@ final class KitText {
         return parent == null ? Path.of("") : parent;
     }
 
-    private static void figures(Screen screen, PricedBill priced) {
-        Kit kit = priced.bill().resolved().kit();
+    private static void figures(Screen screen, OrderPricing priced) {
+        Kit kit = priced.priced().bill().resolved().kit();
         screen.wrapped(
                 2,
-                kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; " + KitFigures.of(priced));
+                kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; " + KitFigures.withCost(priced) + ".");
+        KitFigures.noPrice(priced).ifPresent(note -> screen.wrapped(2, note));
     }
 
     static void findings(Screen screen, OrderKit kit) {

@@ -77,8 +77,11 @@ final class OpeningText {
     private static String figures(Repair repair) {
         BestKit kit = repair.kit();
         if (repair.before() == null) {
-            return "from " + Figures.money(kit, kit.price()) + ", " + kit.leadDays() + " days";
+            return KitFigures.of(kit.pricing());
         }
-        return Figures.difference(kit, repair.morePrice()) + ", " + Figures.days(repair.moreLeadDays());
+        String price = repair.morePrice()
+                .map(more -> Figures.difference(kit, more))
+                .orElse("no price");
+        return price + ", " + Figures.days(repair.moreLeadDays());
     }
 }

@@ -58,7 +58,7 @@ class BestKitsTest {
     void each_costs_what_its_own_bill_adds_up() {
         for (Aim aim : new Aim[] {Aim.CHEAPEST, Aim.DEAREST, Aim.SOONEST}) {
             BestKit kit = best.best(aim, Van.choices()).orElseThrow();
-            assertThat(Enumerated.unroundedCost(Van.CATALOGUE, kit.bill())).isCloseTo(kit.sum(), offset(HAIR));
+            assertThat(Enumerated.cost(kit.pricing())).isCloseTo(kit.sum(), offset(HAIR));
         }
     }
 

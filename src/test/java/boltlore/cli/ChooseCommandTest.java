@@ -60,7 +60,7 @@ class ChooseCommandTest {
         assertThat(ran.exit()).isEqualTo(Exit.OK);
         assertThat(words(ran))
                 .contains("7 kW, one phase, two-way (or 11 kW, three phase, two-way) instead of 7 kW, one phase: EUR")
-                .contains(" more, in the same time.");
+                .contains(" more, same lead time.");
     }
 
     @Test

@@ -3,16 +3,19 @@ package boltlore.trades.bill.sheets;
 import boltlore.report.CautionNotes;
 import boltlore.report.PageBuilder;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.util.SortedSet;
 
 /** All findings, who waived what, what stands outside the kit, and the cautions. */
 final class FindingsPage {
 
+    private final OrderPricing pricing;
     private final PricedBill priced;
     private final OrderHead head;
 
-    FindingsPage(PricedBill priced, OrderHead head) {
-        this.priced = priced;
+    FindingsPage(OrderPricing pricing, OrderHead head) {
+        this.pricing = pricing;
+        this.priced = pricing.priced();
         this.head = head;
     }
 
@@ -20,7 +23,7 @@ final class FindingsPage {
         PageBuilder page =
                 head.page(PageNames.FINDINGS, "Findings and cautions").print(head.portrait());
         findings(page);
-        ExtrasTable.add(page, priced);
+        ExtrasTable.add(page, pricing);
         page.heading("Cautions");
         SortedSet<String> codes = priced.bill().resolved().kit().cautionsOn("bill");
         CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");

@@ -10,15 +10,18 @@ import boltlore.report.PageBuilder;
 import boltlore.report.ParticularsBuilder;
 import boltlore.resolution.Severity;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 
 /** The front page: the order at a glance. */
 final class GlancePage {
 
+    private final OrderPricing pricing;
     private final PricedBill priced;
     private final OrderHead head;
 
-    GlancePage(PricedBill priced, OrderHead head) {
-        this.priced = priced;
+    GlancePage(OrderPricing pricing, OrderHead head) {
+        this.pricing = pricing;
+        this.priced = pricing.priced();
         this.head = head;
     }
 
@@ -33,7 +36,7 @@ final class GlancePage {
             page.add(Note.plain("Notes on the order", order.notes()));
         }
         totals(page);
-        page.add(PriceBlock.shown(priced));
+        page.add(PriceBlock.shown(pricing));
         toLookAt(page);
         return page.footer(head.footer());
     }

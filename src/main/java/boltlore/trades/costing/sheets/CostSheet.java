@@ -19,12 +19,7 @@ public final class CostSheet {
 
     private CostSheet() {}
 
-    /** The full cost of a priced bill with what coating its extras costs in this workshop. */
-    public static FullCost cost(PricedBill priced, PriceBook prices) {
-        return FullCosting.of(priced, prices, extra -> ExtraCoating.ofOne(extra, priced.bill(), priced.catalogue()));
-    }
-
-    public static Workbook of(Calculation calculation, LeadPath path) {
+    public static Workbook of(Calculation calculation) {
         FullCost cost = calculation.cost();
         Order order = cost.priced().bill().order();
         String footer = "Cost statement, order " + order.name() + ", for the workshop only";
@@ -38,7 +33,7 @@ public final class CostSheet {
                 .page(WorkPage.of(cost, footer))
                 .page(LandedPage.of(cost, footer))
                 .page(MadePage.of(cost, footer))
-                .page(LeadPage.of(calculation, path, footer))
+                .page(LeadPage.of(calculation, footer))
                 .build();
     }
 
