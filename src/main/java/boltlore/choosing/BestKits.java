@@ -82,8 +82,11 @@ public final class BestKits {
                         && these.lines().contains(bracket));
     }
 
-    /** Of the brackets that the draft names those stay out that carry nothing with these choices. */
-    private Order with(Choices choices) {
+    /**
+     * The draft with other choices, which are complete; of the brackets that it names those stay out that carry nothing
+     * with them.
+     */
+    public Order ordered(Choices choices) {
         Order order = draft.withChoices(choices);
         if (!(draft.leftOut() instanceof LeftOut.These these)) {
             return order;
@@ -130,7 +133,7 @@ public final class BestKits {
         Optional<Found> found = find(aim, given, ties);
         while (found.isPresent() && passedOver.size() < MOST_PASSED_OVER) {
             Choices order = found.get().order();
-            TrialKit trial = TrialKit.of(resolver, with(order), asked);
+            TrialKit trial = TrialKit.of(resolver, ordered(order), asked);
             if (trial.stops().isEmpty()) {
                 return Optional.of(bestKit(aim, found.get(), trial.pricing(), passedOver));
             }

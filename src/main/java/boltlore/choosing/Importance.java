@@ -32,6 +32,15 @@ public record Importance(Set<OptionName> firm, List<OptionName> rank) {
         return firm.contains(choice.option());
     }
 
+    /** How high the one stands that means most of these: 0 for the first of the rank; below all ranks where none has one. */
+    int place(Collection<Choice> choices) {
+        return choices.stream()
+                .mapToInt(choice -> rank.indexOf(choice.option()))
+                .map(place -> place < 0 ? Integer.MAX_VALUE : place)
+                .min()
+                .orElse(Integer.MAX_VALUE);
+    }
+
     /** The choices, those that mean least first. */
     List<Choice> leastFirst(Family family, Collection<Choice> choices) {
         Set<OptionName> order = new LinkedHashSet<>();

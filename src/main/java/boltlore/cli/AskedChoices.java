@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -30,10 +31,16 @@ final class AskedChoices {
     private List<String> written = new ArrayList<>();
 
     @Option(
-            names = "--firm",
+            names = "--fixed",
             paramLabel = "OPTION",
-            description = "An option whose choice no repair may touch; may be given more than once.")
+            description = "An option whose choice stays as it is, whatever else has to change; may be given more than once.")
     private List<String> firm = new ArrayList<>();
+
+    /** The order file that was given; null where a family was. */
+    @Nullable
+    Path file() {
+        return family.endsWith(".json") ? Path.of(family) : null;
+    }
 
     Outcome<Order> in(Bench bench) {
         Outcome<Order> start =

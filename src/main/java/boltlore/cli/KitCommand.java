@@ -35,18 +35,18 @@ final class KitCommand extends RoomCommand {
             description = "Where the orders' folders are written; without it the folder 'exports' here.")
     private Path out = Path.of("exports");
 
-    @Option(names = "--usual", description = "Let open options take their usual value; each is told.")
-    private boolean usual;
+    @Option(names = "--defaults", description = "Let what is not decided take its default; defaults used are listed.")
+    private boolean defaults;
 
     @Option(
             names = "--all",
-            description = "Write the sheets of all other trades too, from the cutting list to the shipping papers.")
+            description = "Write the sheets for the other trades too, from the cutting list to the shipping papers.")
     private boolean all;
 
     @Option(
-            names = "--sure",
-            description = "For an order that is not settled: the parts that every completion brings. Writes no sheets.")
-    private boolean sure;
+            names = "--certain",
+            description = "For an order that is not decided yet: the parts that are certain whatever is still open. Writes no sheets.")
+    private boolean certain;
 
     @Override
     int run(Screen screen) {
@@ -54,12 +54,12 @@ final class KitCommand extends RoomCommand {
         return done(
                 screen,
                 orders.then((bench, files) ->
-                        Outcome.sound(sure ? sure(screen, bench, files) : kits(screen, bench, files))));
+                        Outcome.sound(certain ? certain(screen, bench, files) : kits(screen, bench, files))));
     }
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
-                        bench, out, usual, QuoteOption::usual, this::further, json() ? KitCommand::json : KitCommand::text)
+                        bench, out, defaults, QuoteOption::usual, this::further, json() ? KitCommand::json : KitCommand::text)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =
@@ -101,7 +101,7 @@ final class KitCommand extends RoomCommand {
                 .writtenInList();
     }
 
-    private int sure(Screen screen, Bench bench, List<Path> files) {
+    private int certain(Screen screen, Bench bench, List<Path> files) {
         List<Fault> faults = new ArrayList<>();
         Map<Path, SureText.Answer> answers = new HashMap<>();
         for (Path file : files) {

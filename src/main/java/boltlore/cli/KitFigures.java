@@ -45,7 +45,7 @@ final class KitFigures {
     /** Why there is no price, where there is none. */
     static Optional<String> noPrice(OrderPricing pricing) {
         String why = pricing.whyNoPrice();
-        return why.isEmpty() ? Optional.empty() : Optional.of("Note: " + why + ".");
+        return why.isEmpty() ? Optional.empty() : Optional.of("Note: " + why);
     }
 
     static String money(Currency currency, BigDecimal amount) {

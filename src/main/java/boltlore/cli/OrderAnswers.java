@@ -64,16 +64,16 @@ final class OrderAnswers {
 
     private void print(PartNumber part, Bringing bringing) {
         screen.heading(named(part));
-        screen.wrapped(2, bringing.when().map(this::when).orElse("There is no plain word for which orders bring it."));
+        screen.wrapped(2, bringing.when().map(this::when).orElse("No short description of the orders that contain it."));
         screen.wrapped(2, Figures.share(bringing.bringing(), bringing.all()));
     }
 
     private String when(Condition condition) {
         if (condition.equals(boltlore.logic.Any.NEVER)) {
-            return "No order brings it.";
+            return "In no order.";
         }
         String words = new ConditionWords(choices.family()).of(condition);
-        return condition.isAlways() ? "Every order brings it." : "Which orders: " + words + ".";
+        return condition.isAlways() ? "In every order." : "Which orders: " + words + ".";
     }
 
     int meet(List<PartNumber> parts) {
@@ -99,7 +99,7 @@ final class OrderAnswers {
                 count();
                 return Exit.OK;
             }
-            screen.heading("Parts that each order brings, with their least quantity; "
+            screen.heading("Parts that each order contains, with their least quantity; "
                     + Figures.orders(sure.completions(), "keep these choices", "keeps these choices"));
             SureText.rows(screen, bench, sure);
         }

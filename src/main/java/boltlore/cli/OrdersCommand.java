@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "orders",
         description =
-                "Count a family's valid orders; say which bring a part, which parts meet, what all of them bring.")
+                "Count a family's valid orders; say which contain a part, which parts ever go together, what all of them contain.")
 final class OrdersCommand extends RoomCommand {
 
     @Mixin
@@ -26,19 +26,19 @@ final class OrdersCommand extends RoomCommand {
     /** What is asked of the orders. */
     private static final class About {
         @Option(
-                names = "--bring",
+                names = "--with",
                 paramLabel = "PART",
-                description = "Say which orders bring this part, and what share of all that is.")
+                description = "Say which orders contain this part, and what share of all that is.")
         private List<String> bring = new ArrayList<>();
 
         @Option(
-                names = "--meet",
+                names = "--together",
                 arity = "2..*",
                 paramLabel = "PART",
                 description = "Say whether these parts ever ship together, with an order that does or the reason.")
         private List<String> meet = new ArrayList<>();
 
-        @Option(names = "--sure", description = "List the parts that every order brings, with their least quantity.")
+        @Option(names = "--certain", description = "List the parts that every order contains, with their least quantity.")
         private boolean sure;
     }
 

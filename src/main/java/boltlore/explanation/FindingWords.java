@@ -42,9 +42,9 @@ public final class FindingWords {
                         .map(Limit::because)
                         .findFirst()
                         .orElse(finding.subject());
-            case INCOMPLETE -> "Not answered yet: " + asks(finding.subject());
+            case INCOMPLETE -> "Not decided: " + asks(finding.subject());
             case USUAL_TAKEN ->
-                "The usual answer was taken on request: " + asks(finding.subject()) + " "
+                "The default was taken on request: " + asks(finding.subject()) + " "
                         + says(finding.subject(), finding.detail());
             default ->
                 says(finding.subject()) + " was chosen, but the build date " + finding.detail()
@@ -55,8 +55,8 @@ public final class FindingWords {
     private String ofPosition(Finding finding) {
         String position = position(finding.subject());
         return switch (finding.kind()) {
-            case OVERLAP -> position + " takes one line, but two are called for: " + finding.detail();
-            case HOLE -> position + " must be filled, but no line is called for";
+            case OVERLAP -> position + ": two alternatives apply where one is allowed: " + finding.detail();
+            case HOLE -> position + ": no part is selected for a required position";
             case BRACKET_MISSING ->
                 position + " is fitted, but none of its brackets is in the kit: " + finding.detail();
             case ORPHAN -> position + " is filled, but " + position(finding.detail()) + ", on which it hangs, is not";

@@ -82,6 +82,11 @@ public final class OrderBuilder {
         return this;
     }
 
+    public OrderBuilder placed(@Nullable LocalDate day) {
+        this.placed = day;
+        return this;
+    }
+
     public OrderBuilder due(@Nullable LocalDate day) {
         this.due = day;
         return this;

@@ -22,8 +22,6 @@ public final class BestKitJson {
                 .putIfAny("price", kit.price().orElse(null))
                 .put("massKg", kit.massKg())
                 .put("leadDays", kit.leadDays())
-                .put("provedSum", kit.sum())
-                .put("grain", kit.grain())
                 .put("asGood", byOption(kit.ties()))
                 .put("passedOver", JsonOut.list(kit.passedOver(), BestKitJson::finding));
     }
