@@ -46,12 +46,12 @@ public final class QuestionOrder {
                         .thenComparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
     }
 
-    /** A talk begins with the vehicle: when it was built, then where its driver sits. */
+    /** A talk begins with the vehicle: when it was built, where its driver sits, and where it is driven. */
     private static int vehicleFirst(Option option) {
         if (option.role() == Role.ERA || !option.builtFrom().isEmpty()) {
             return 0;
         }
-        return option.role() == Role.DRIVE_SIDE ? 1 : 2;
+        return option.role() == Role.DRIVE_SIDE ? 1 : option.role() == Role.MARKET ? 2 : 3;
     }
 
     private double settles(Standing.Sound standing, Option option, boolean tryAll) {

@@ -28,6 +28,7 @@ final class AnswerFigures {
     private final SalesDesk desk;
     private final ConflictWords words;
     private final Map<Choices, Optional<BestKit>> cheapest = new HashMap<>();
+    private boolean late;
 
     AnswerFigures(SalesDesk desk) {
         this.desk = desk;
@@ -41,7 +42,13 @@ final class AnswerFigures {
 
     /** Begins a question: the time given holds for all its answers together. */
     void begin() {
+        late = false;
         desk.time().begin();
+    }
+
+    /** Whether the time was up before all was worked out. */
+    boolean late() {
+        return late;
     }
 
     Optional<String> of(Standing.Sound standing, Choice answer) {
@@ -72,6 +79,7 @@ final class AnswerFigures {
             cheapest.put(choices, found);
             return found;
         } catch (Deadline.Passed tooLate) {
+            late = true;
             return Optional.empty();
         }
     }

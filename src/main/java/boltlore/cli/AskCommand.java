@@ -20,7 +20,7 @@ import picocli.CommandLine.Mixin;
 final class AskCommand extends RoomCommand {
 
     /** For the price range after each answer, and again for the count. */
-    private static final Duration FOOT = Duration.ofSeconds(2);
+    private static final Duration FOOT = Duration.ofSeconds(4);
 
     @Mixin
     private AskedChoices asked = new AskedChoices();

@@ -105,6 +105,9 @@ final class JobCard {
             }
         }
         further(2, values.size() - MOST_VALUES, "answer with the name of one");
+        if (figures.late()) {
+            screen.wrapped(2, "Not every difference is worked out yet (allow more with --within).");
+        }
     }
 
     private void further(int indent, int more, String how) {

@@ -46,11 +46,11 @@ class ChooseCommandTest {
     }
 
     @Test
-    void says_why_a_value_is_forced_and_that_another_is_open() {
+    void says_why_a_value_is_forced_and_that_another_is_available() {
         assertThat(words(choose("pannier-van", "market=europe", "--why", "inlet=type-2")))
                 .startsWith("Type 2 with CCS2, because Europe is chosen.");
         assertThat(words(choose("pannier-van", "market=europe", "--why", "heater=air")))
-                .isEqualTo("Heater for the air is open. ");
+                .isEqualTo("Heater for the air is available. ");
     }
 
     @Test
