@@ -30,10 +30,13 @@ final class Figures {
 
     /** 'EUR 120.00 more', 'EUR 3.50 less', 'same price'. */
     static String difference(BestKit kit, BigDecimal more) {
+        return difference(kit.pricing().quotation().orElseThrow().currency(), more);
+    }
+
+    static String difference(Currency currency, BigDecimal more) {
         if (more.signum() == 0) {
             return "same price";
         }
-        Currency currency = kit.pricing().quotation().orElseThrow().currency();
         return KitFigures.money(currency, more.abs()) + (more.signum() > 0 ? " more" : " less");
     }
 

@@ -2,7 +2,6 @@ package boltlore.answers.json;
 
 import boltlore.answers.Comparison;
 import boltlore.json.JsonOut;
-import boltlore.measure.PartNumber;
 import java.util.Map;
 
 /** A comparison of two kits as JSON. */
@@ -10,19 +9,20 @@ public final class ComparisonJson {
 
     private ComparisonJson() {}
 
-    private static JsonOut change(Map.Entry<PartNumber, Comparison.Change> change) {
+    private static JsonOut change(Map.Entry<Comparison.Piece, Comparison.Change> change) {
         return JsonOut.object()
-                .put("part", change.getKey().text())
+                .put("part", change.getKey().part().text())
+                .put("revision", change.getKey().revision())
+                .putIfAny("finish", change.getKey().finish())
                 .put("before", change.getValue().before())
                 .put("after", change.getValue().after());
     }
 
-    public static JsonOut of(Comparison comparison) {
+    public static JsonOut.Members of(Comparison comparison) {
         return JsonOut.object()
                 .put("changes", JsonOut.list(comparison.changes().entrySet(), ComparisonJson::change))
                 .put("findingsGone", JsonOut.list(comparison.findingsGone(), FindingJson::of))
                 .put("findingsNew", JsonOut.list(comparison.findingsNew(), FindingJson::of))
-                .put("costDifference", comparison.costDifference())
                 .put("massKgDifference", comparison.massKgDifference());
     }
 }
