@@ -53,11 +53,7 @@ public final class BestKits {
 
     /** Of kits that the workshop sells for itself in its own currency, without extras. */
     public BestKits(Resolver resolver, Family family, Deadline deadline) {
-        this(
-                resolver,
-                Order.draft(Choices.of(family, Map.of())),
-                new Asked(LocalDate.EPOCH, null, null),
-                deadline);
+        this(resolver, Order.draft(Choices.of(family, Map.of())), new Asked(LocalDate.EPOCH, null, null), deadline);
     }
 
     /**
@@ -92,7 +88,8 @@ public final class BestKits {
             return order;
         }
         SortedSet<LineName> unused = new TreeSet<>(these.lines());
-        unused.removeIf(line -> !Conditions.holds(kit.called(line), choices) || Conditions.holds(kit.useful(line), choices));
+        unused.removeIf(
+                line -> !Conditions.holds(kit.called(line), choices) || Conditions.holds(kit.useful(line), choices));
         return order.withLeftOut(new LeftOut.These(unused));
     }
 
@@ -115,7 +112,8 @@ public final class BestKits {
     /** Where the price of extras depends on a choice, each case is looked at for itself. */
     private Optional<BestKit> best(Aim aim, Choices keeping, Function<LeastOrders, Set<Choice>> ties) {
         boolean priced = aim == Aim.CHEAPEST || aim == Aim.DEAREST;
-        Comparator<BestKit> byPrice = Comparator.comparing((BestKit found) -> found.price().orElse(BigDecimal.ZERO))
+        Comparator<BestKit> byPrice = Comparator.comparing(
+                        (BestKit found) -> found.price().orElse(BigDecimal.ZERO))
                 .thenComparing(BestKit::sum);
         return (priced ? cases : List.of(Condition.ALWAYS))
                 .stream()

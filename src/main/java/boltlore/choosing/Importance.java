@@ -32,6 +32,15 @@ public record Importance(Set<OptionName> firm, List<OptionName> rank) {
         return firm.contains(choice.option());
     }
 
+    /** The same, where of the options that are neither fixed nor have a rank these mean most, the first of them first. */
+    public Importance thenNewest(List<OptionName> newest) {
+        List<OptionName> all = new ArrayList<>(rank);
+        newest.stream()
+                .filter(option -> !all.contains(option) && !firm.contains(option))
+                .forEach(all::add);
+        return new Importance(firm, all);
+    }
+
     /** How high the one stands that means most of these: 0 for the first of the rank; below all ranks where none has one. */
     int place(Collection<Choice> choices) {
         return choices.stream()

@@ -36,11 +36,7 @@ public final class Interview {
 
     /** What means most to the customer: what is fixed, what has a rank, and of the rest what was said last. */
     public Importance importance(Importance known) {
-        List<OptionName> rank = new ArrayList<>(known.rank());
-        now.answered().stream()
-                .filter(option -> !rank.contains(option) && !known.firm().contains(option))
-                .forEach(rank::add);
-        return new Importance(known.firm(), rank);
+        return known.thenNewest(now.answered());
     }
 
     /** The next question; empty where every option is settled. */

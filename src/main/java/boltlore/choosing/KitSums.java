@@ -121,8 +121,7 @@ final class KitSums {
                 amount = amount.subtract(known.computeIfAbsent(term.above(), cost));
             }
             if (amount.signum() != 0) {
-                sum.add(new Term(
-                        term.quantity().signum() < 0 ? amount.negate() : amount, All.of(term.when(), when)));
+                sum.add(new Term(term.quantity().signum() < 0 ? amount.negate() : amount, All.of(term.when(), when)));
             }
         }
     }

@@ -28,8 +28,7 @@ final class PaidTerms {
         this.parts = parts;
         for (Part assembly : parts.catalogue().parts().values()) {
             assembly.contains()
-                    .forEach(child -> insideOf
-                            .computeIfAbsent(child.part(), part -> new ArrayList<>())
+                    .forEach(child -> insideOf.computeIfAbsent(child.part(), part -> new ArrayList<>())
                             .add(new Inside(assembly, child.quantity())));
         }
     }

@@ -30,8 +30,9 @@ public record Repair(
 
     /** How much higher the price of the cheapest kit is than before; empty where one of them has no price. */
     public Optional<BigDecimal> morePrice() {
-        return before == null ? Optional.empty() : kit.price().flatMap(now -> before.price()
-                .map(now::subtract));
+        return before == null
+                ? Optional.empty()
+                : kit.price().flatMap(now -> before.price().map(now::subtract));
     }
 
     public int moreLeadDays() {

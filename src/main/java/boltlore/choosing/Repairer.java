@@ -23,7 +23,6 @@ public final class Repairer {
     /** So many repairs are priced and compared. */
     private static final int MOST_COMPARED = 24;
 
-
     private final Chooser chooser;
     private final BestKits best;
 
@@ -58,7 +57,8 @@ public final class Repairer {
                 : new Opening.Impossible(chooser.conflictAmong(firm, wanted, importance));
     }
 
-    private Opening repairs(Choices before, Choices after, List<Choice> kept, List<Choice> requests, Importance importance) {
+    private Opening repairs(
+            Choices before, Choices after, List<Choice> kept, List<Choice> requests, Importance importance) {
         boolean sound = chooser.some(Chooser.list(before));
         BestKit kitBefore = sound ? best.bestAlone(Aim.CHEAPEST, before).orElse(null) : null;
         FewestChanges changes = new FewestChanges(chooser.orders(), Wanted.all(kept), Wanted.all(requests));

@@ -1,15 +1,15 @@
 package boltlore.cli;
 
-import boltlore.order.Order;
 import boltlore.choosing.Standing;
 import boltlore.faults.Outcome;
+import boltlore.order.Order;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Set;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -45,7 +45,7 @@ final class AskCommand extends RoomCommand {
     }
 
     private Outcome<Integer> ask(Screen screen, Bench bench, Order given) {
-        SalesDesk desk = SalesDesk.of(bench, given, time.deadline(FOOT));
+        SalesDesk desk = SalesDesk.of(bench, given, asked.newest(), time.deadline(FOOT));
         return desk.chooser().standing(desk.choices()) instanceof Standing.Sound sound
                 ? talk(screen, bench, desk, sound)
                 : Outcome.sound(new ChoiceAnswers(screen, desk, json(), false, false).look());
@@ -56,12 +56,11 @@ final class AskCommand extends RoomCommand {
         Dialogue dialogue = new Dialogue(screen, in);
         DraftFile draft = DraftFile.of(asked.file(), head.out(), desk.order());
         AskedOrder order =
-                new AskedOrder(bench, other -> SalesDesk.of(bench, other, time.deadline(FOOT)), desk, start, draft);
+                new AskedOrder(bench, other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT)), desk, start, draft);
         Thread interrupted = new Thread(() -> broken(draft), "interrupted interview");
         Runtime.getRuntime().addShutdownHook(interrupted);
         try {
-            Optional<Order> finished =
-                    new AskSession(dialogue, bench.catalogue(), order, notAsked(), draft).run();
+            Optional<Order> finished = new AskSession(dialogue, bench.catalogue(), order, notAsked(), draft).run();
             return finished.isPresent()
                     ? new OrderAsked(dialogue, bench, head.out(), draft).write(desk, finished.get())
                     : quit(screen, draft);

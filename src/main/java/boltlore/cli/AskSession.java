@@ -122,7 +122,8 @@ final class AskSession {
         } else if (head != null) {
             screen.heading(head.asks());
             if (head == AskedHead.PARTNER) {
-                screen.wrapped(2, String.join(", ", catalogue.workshop().partners().keySet()) + ".");
+                screen.wrapped(
+                        2, String.join(", ", catalogue.workshop().partners().keySet()) + ".");
             }
             screen.wrapped(2, head.optional() ? "Enter leaves it out." : "'quit' keeps the draft without it.");
         }
@@ -184,7 +185,10 @@ final class AskSession {
     private boolean namesOption(String line) {
         int at = line.indexOf('=');
         return at > 0
-                && asked.choices().family().option(new OptionName(line.substring(0, at))).isPresent();
+                && asked.choices()
+                        .family()
+                        .option(new OptionName(line.substring(0, at)))
+                        .isPresent();
     }
 
     private void given(AskedHead head, String line) {
@@ -245,8 +249,9 @@ final class AskSession {
 
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
     private Optional<Choice> value(@Nullable Option question, String said) {
-        boolean whole = question == null || said.contains("=");
-        String written = whole ? said : question.name() + "=" + numbered(question.valueNames(), said);
+        String written = question == null || said.contains("=")
+                ? said
+                : question.name() + "=" + numbered(question.valueNames(), said);
         Outcome<Choice> choice = WrittenChoices.one(asked.choices().family(), written);
         choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.of(fault)));
         return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();

@@ -33,7 +33,8 @@ final class AskedChoices {
     @Option(
             names = "--fixed",
             paramLabel = "OPTION",
-            description = "An option whose choice stays as it is, whatever else has to change; may be given more than once.")
+            description =
+                    "An option whose choice stays as it is, whatever else has to change; may be given more than once.")
     private List<String> firm = new ArrayList<>();
 
     /** The order file that was given; null where a family was. */
@@ -42,11 +43,17 @@ final class AskedChoices {
         return family.endsWith(".json") ? Path.of(family) : null;
     }
 
+    /** Options of the choices that were written behind, the last one first; those that are none are told elsewhere. */
+    List<OptionName> newest() {
+        List<OptionName> newest = new ArrayList<>();
+        written.forEach(choice -> newest.add(0, new OptionName(choice.split("=", 2)[0])));
+        return newest;
+    }
+
     Outcome<Order> in(Bench bench) {
-        Outcome<Order> start =
-                family.endsWith(".json") ? bench.order(Path.of(family)) : inFamily(bench.catalogue());
-        return start.then(order -> WrittenChoices.added(order.choices(), written)
-                .then(choices -> firm(order, choices)));
+        Outcome<Order> start = family.endsWith(".json") ? bench.order(Path.of(family)) : inFamily(bench.catalogue());
+        return start.then(
+                order -> WrittenChoices.added(order.choices(), written).then(choices -> firm(order, choices)));
     }
 
     private Outcome<Order> inFamily(Catalogue catalogue) {

@@ -26,7 +26,8 @@ import org.jspecify.annotations.Nullable;
 final class AskedOrder {
 
     /** What can be taken back, and the question to ask again. */
-    private record Change(Order before, boolean ofChoices, @Nullable Option asked) {}
+    private record Change(
+            Order before, boolean ofChoices, @Nullable Option asked) {}
 
     private final List<String> languages;
     private final Function<Order, SalesDesk> desks;
@@ -75,7 +76,7 @@ final class AskedOrder {
 
     /** Of all choices so far; of those without a rank the newest means most. */
     Importance importance() {
-        return interview.importance(desk.importance());
+        return interview.importance(Importance.of(order)).thenNewest(desk.newest());
     }
 
     /** False where the last change could not be written into the draft. */

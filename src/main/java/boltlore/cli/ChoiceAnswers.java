@@ -91,7 +91,12 @@ final class ChoiceAnswers {
         return cost
                 ? members.put("costCurrency", kit.pricing().priced().currency().getCurrencyCode())
                         .put("directCost", kit.pricing().priced().totals().cost())
-                        .putIfAny("fullCost", kit.pricing().found().map(found -> found.cost().total()).orElse(null))
+                        .putIfAny(
+                                "fullCost",
+                                kit.pricing()
+                                        .found()
+                                        .map(found -> found.cost().total())
+                                        .orElse(null))
                 : members;
     }
 

@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
 /** One look at choices: what is settled, open and closed, and why. */
 @Command(
         name = "choose",
-        description = "Say what may still be chosen in a family, why not, what would have to change for it, and the price.")
+        description =
+                "Say what may still be chosen in a family, why not, what would have to change for it, and the price.")
 final class ChooseCommand extends RoomCommand {
 
     /** For the price range, and again for the count. */
@@ -25,7 +26,10 @@ final class ChooseCommand extends RoomCommand {
 
     /** What to say instead of the whole card. */
     private static final class Wish {
-        @Option(names = "--why", paramLabel = "OPTION=VALUE", description = "Say why a value is not available, or the only one left.")
+        @Option(
+                names = "--why",
+                paramLabel = "OPTION=VALUE",
+                description = "Say why a value is not available, or the only one left.")
         private @Nullable String why;
 
         @Option(
@@ -53,7 +57,9 @@ final class ChooseCommand extends RoomCommand {
     @ArgGroup
     private Wish wish = new Wish();
 
-    @Option(names = "--all", description = "Tell every value that is not available, every conflict and every way to change.")
+    @Option(
+            names = "--all",
+            description = "Tell every value that is not available, every conflict and every way to change.")
     private boolean all;
 
     @Option(names = "--cost", description = "Tell costs too: not for a screen that a customer sees.")
@@ -71,7 +77,7 @@ final class ChooseCommand extends RoomCommand {
                 screen,
                 Bench.of(catalogue)
                         .then(bench ->
-                                asked.in(bench).then(given -> inTime(screen, SalesDesk.of(bench, given, deadline())))));
+                                asked.in(bench).then(given -> inTime(screen, SalesDesk.of(bench, given, asked.newest(), deadline())))));
     }
 
     /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */

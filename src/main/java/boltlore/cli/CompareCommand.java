@@ -7,13 +7,13 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
-import boltlore.json.JsonOut;
-import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.costing.quote.Quotation;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
 import boltlore.measure.Digits;
 import boltlore.resolution.Finding;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -27,7 +27,8 @@ import picocli.CommandLine.Parameters;
 /** What changes from one order to another. */
 @Command(
         name = "compare",
-        description = "Say what is added, removed and changed from one order's kit to another's, and how the price changes.")
+        description =
+                "Say what is added, removed and changed from one order's kit to another's, and how the price changes.")
 final class CompareCommand extends RoomCommand {
 
     @Parameters(index = "0", paramLabel = "ORDER", description = "The order to start from.")
@@ -98,25 +99,26 @@ final class CompareCommand extends RoomCommand {
         if (was.isEmpty() || is.isEmpty()) {
             return KitFigures.noPrice(was.isEmpty() ? before : after).orElse("") + "; " + days;
         }
-        String both = "from " + KitFigures.beforeTax(was.get()) + " to " + KitFigures.beforeTax(is.get())
-                + " before tax";
+        String both =
+                "from " + KitFigures.beforeTax(was.get()) + " to " + KitFigures.beforeTax(is.get()) + " before tax";
         boolean alike = was.get().currency().equals(is.get().currency());
         String more = alike
-                ? Figures.difference(is.get().currency(), is.get().net().subtract(was.get().net())) + " (" + both + ")"
+                ? Figures.difference(
+                                is.get().currency(),
+                                is.get().net().subtract(was.get().net())) + " (" + both + ")"
                 : "price " + both;
         return more + ", " + days;
     }
 
     private static JsonOut withPrices(Comparison comparison, OrderPricing before, OrderPricing after) {
-        return ComparisonJson.of(comparison)
-                .put("before", figures(before))
-                .put("after", figures(after));
+        return ComparisonJson.of(comparison).put("before", figures(before)).put("after", figures(after));
     }
 
     private static JsonOut figures(OrderPricing pricing) {
         JsonOut.Members figures = JsonOut.object().put("leadDays", pricing.leadDays());
         pricing.quotation()
-                .ifPresent(quotation -> figures.put("currency", quotation.currency().getCurrencyCode())
+                .ifPresent(quotation -> figures.put(
+                                "currency", quotation.currency().getCurrencyCode())
                         .put("price", quotation.net()));
         return figures;
     }
@@ -124,7 +126,8 @@ final class CompareCommand extends RoomCommand {
     private static String change(Catalogue known, Comparison.Piece piece, Comparison.Change change) {
         String finish = piece.finish().isEmpty() ? "" : ", " + finish(known, piece.finish());
         Part part = known.part(piece.part());
-        String named = piece.part() + " rev. " + piece.revision() + " " + part.name().english() + finish;
+        String named =
+                piece.part() + " rev. " + piece.revision() + " " + part.name().english() + finish;
         String unit = " " + part.unit();
         if (change.added()) {
             return "added    " + named + ": " + change.after().toPlainString() + unit;

@@ -24,7 +24,9 @@ final class Figures {
         }
         String least = KitFigures.beforeTax(low.get());
         boolean same = low.get().net().compareTo(high.get().net()) == 0;
-        String to = same ? "" : " to " + String.format(Locale.ROOT, "%,.2f", high.get().net());
+        String to = same
+                ? ""
+                : " to " + String.format(Locale.ROOT, "%,.2f", high.get().net());
         return "Price " + least + to + " before tax";
     }
 

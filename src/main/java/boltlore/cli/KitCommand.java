@@ -45,7 +45,8 @@ final class KitCommand extends RoomCommand {
 
     @Option(
             names = "--certain",
-            description = "For an order that is not decided yet: the parts that are certain whatever is still open. Writes no sheets.")
+            description =
+                    "For an order that is not decided yet: the parts that are certain whatever is still open. Writes no sheets.")
     private boolean certain;
 
     @Override
@@ -59,7 +60,12 @@ final class KitCommand extends RoomCommand {
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
-                        bench, out, defaults, QuoteOption::usual, this::further, json() ? KitCommand::json : KitCommand::text)
+                        bench,
+                        out,
+                        defaults,
+                        QuoteOption::usual,
+                        this::further,
+                        json() ? KitCommand::json : KitCommand::text)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =

@@ -28,7 +28,8 @@ final class KitFigures {
         String full = pricing.found()
                 .map(found -> ", full cost " + money(home, found.cost().total()))
                 .orElse("");
-        return of(pricing) + "; direct cost " + money(home, pricing.priced().totals().cost()) + full;
+        return of(pricing) + "; direct cost "
+                + money(home, pricing.priced().totals().cost()) + full;
     }
 
     /** 'price EUR 40,620.00 before tax', after discount and with extras. */

@@ -45,7 +45,8 @@ final class KitText {
         Kit kit = priced.priced().bill().resolved().kit();
         screen.wrapped(
                 2,
-                kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; " + KitFigures.withCost(priced) + ".");
+                kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; "
+                        + KitFigures.withCost(priced) + ".");
         KitFigures.noPrice(priced).ifPresent(note -> screen.wrapped(2, note));
     }
 

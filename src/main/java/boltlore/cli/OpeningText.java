@@ -81,9 +81,8 @@ final class OpeningText {
         if (repair.before() == null) {
             return KitFigures.of(kit.pricing());
         }
-        String price = repair.morePrice()
-                .map(more -> Figures.difference(kit, more))
-                .orElse("no price");
+        String price =
+                repair.morePrice().map(more -> Figures.difference(kit, more)).orElse("no price");
         return price + ", " + Figures.days(repair.moreLeadDays());
     }
 }

@@ -64,7 +64,8 @@ final class OrderAnswers {
 
     private void print(PartNumber part, Bringing bringing) {
         screen.heading(named(part));
-        screen.wrapped(2, bringing.when().map(this::when).orElse("No short description of the orders that contain it."));
+        screen.wrapped(
+                2, bringing.when().map(this::when).orElse("No short description of the orders that contain it."));
         screen.wrapped(2, Figures.share(bringing.bringing(), bringing.all()));
     }
 

@@ -61,7 +61,8 @@ final class OrderHead {
 
     /** The order with what was given, or all that is wrong with it. */
     Outcome<Order> in(Order order, Catalogue catalogue) {
-        Order dated = placed == null ? order : new OrderBuilder(order).placed(placed).build();
+        Order dated =
+                placed == null ? order : new OrderBuilder(order).placed(placed).build();
         Outcome<Order> said = Outcome.sound(dated);
         for (Map.Entry<AskedHead, @Nullable Object> given : given().entrySet()) {
             Object value = given.getValue();

@@ -7,21 +7,31 @@ import boltlore.choosing.FamilyQuestions;
 import boltlore.choosing.Importance;
 import boltlore.choosing.Repairer;
 import boltlore.logic.Deadline;
+import boltlore.measure.OptionName;
 import boltlore.order.Order;
+import java.util.List;
 
 /**
  * All that is asked of while choosing in one family.
  *
  * @param order what is known of the order so far
+ * @param newest options that were answered only now, the last answer first
  */
 record SalesDesk(
-        Order order, Chooser chooser, BestKits best, Repairer repairer, FamilyQuestions questions, Deadline time) {
+        Order order,
+        List<OptionName> newest,
+        Chooser chooser,
+        BestKits best,
+        Repairer repairer,
+        FamilyQuestions questions,
+        Deadline time) {
 
-    static SalesDesk of(Bench bench, Order order, Deadline deadline) {
+    static SalesDesk of(Bench bench, Order order, List<OptionName> newest, Deadline deadline) {
         Chooser chooser = new Chooser(order.choices().family());
         BestKits best = new BestKits(bench.resolver().resolver(), order, QuoteOption.usual(order), deadline);
         return new SalesDesk(
                 order,
+                newest,
                 chooser,
                 best,
                 new Repairer(chooser, best),
@@ -33,7 +43,8 @@ record SalesDesk(
         return order.choices();
     }
 
+    /** Of choices without a rank the newest means most. */
     Importance importance() {
-        return Importance.of(order);
+        return Importance.of(order).thenNewest(newest);
     }
 }

@@ -76,7 +76,8 @@ final class Sampling {
         return OrderKit.of(bench.resolver(), order, false) instanceof Outcome.Sound<OrderKit> kit
                         && kit.value().bill() != null
                         && !kit.value().resolution().stops()
-                ? Optional.of(Pricing.of(kit.value().bill(), catalogue()).totals().cost())
+                ? Optional.of(
+                        Pricing.of(kit.value().bill(), catalogue()).totals().cost())
                 : Optional.empty();
     }
 
@@ -102,7 +103,9 @@ final class Sampling {
             screen.wrapped(2, orders.get(i).name() + ": " + money(costs.get(i)) + ": " + chosen(orders.get(i)));
         }
         screen.wrapped(
-                2, "Direct cost of these kits together: " + money(Optional.of(total())) + ", all unused brackets left out.");
+                2,
+                "Direct cost of these kits together: " + money(Optional.of(total()))
+                        + ", all unused brackets left out.");
         if (!sample.uncoverable().isEmpty()) {
             screen.wrapped(
                     2,

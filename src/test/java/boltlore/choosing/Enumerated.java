@@ -16,7 +16,11 @@ import java.util.List;
 /** Every complete kit that keeps some choices and that nothing stops, built and priced one by one. */
 record Enumerated(List<Built> kits) {
 
-    record Built(Choices choices, BigDecimal cost, BigDecimal massKg, int leadDays) {}
+    record Built(Choices choices, OrderPricing pricing, BigDecimal cost, BigDecimal massKg, int leadDays) {
+        BigDecimal price() {
+            return pricing.quotation().orElseThrow().net();
+        }
+    }
 
     static Enumerated of(Resolver resolver, Choices partial) {
         return of(resolver, Order.draft(partial), new Asked(LocalDate.EPOCH, null, null));
@@ -29,7 +33,7 @@ record Enumerated(List<Built> kits) {
             if (kit.stops().isEmpty()) {
                 OrderPricing pricing = kit.pricing();
                 all.add(new Built(
-                        choices, cost(pricing), Masses.kitKg(pricing.priced().bill()), pricing.leadDays()));
+                        choices, pricing, cost(pricing), Masses.kitKg(pricing.priced().bill()), pricing.leadDays()));
             }
             return true;
         });

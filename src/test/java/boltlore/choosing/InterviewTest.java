@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
+import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -55,6 +57,16 @@ class InterviewTest {
 
         assertThat(settled)
                 .containsExactlyInAnyOrder(Van.choice("drive-side=left"), Van.choice("supply=split-phase-32"));
+    }
+
+    @Test
+    void takes_the_newest_answer_for_the_one_that_means_most_below_what_has_a_rank() {
+        interview.answer(Van.choice("market=europe"));
+        interview.answer(Van.choice("heater=water"));
+        OptionName colour = new OptionName("colour");
+
+        assertThat(interview.importance(new Importance(Set.of(), List.of(colour))).rank())
+                .containsExactly(colour, new OptionName("heater"), new OptionName("market"));
     }
 
     @Test

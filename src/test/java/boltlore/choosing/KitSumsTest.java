@@ -6,12 +6,12 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
+import boltlore.demo.Demo;
 import boltlore.logic.KitConditions;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
 import boltlore.order.Order;
 import boltlore.resolution.Resolver;
-import boltlore.demo.Demo;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
@@ -43,8 +43,7 @@ class KitSumsTest {
         List<Term> cost = new KitSums(parts, family).cost();
         SortedMap<Integer, boltlore.catalogue.Condition> waits = LeadChains.of(parts, family, List.of());
         for (Choices choices : drawn(family)) {
-            OrderPricing pricing = TrialKit.of(
-                            resolver, Order.draft(choices), new Asked(LocalDate.EPOCH, null, null))
+            OrderPricing pricing = TrialKit.of(resolver, Order.draft(choices), new Asked(LocalDate.EPOCH, null, null))
                     .pricing();
 
             assertThat(sum(cost, choices)).as(choices.toString()).isEqualByComparingTo(Enumerated.cost(pricing));
@@ -74,14 +73,16 @@ class KitSumsTest {
         for (int i = 0; i < DRAWN; i++) {
             Standing.Sound sound = (Standing.Sound) chooser.standing(Choices.of(family, Map.of()));
             while (!sound.withForced().settled()) {
-                var question = sound.questions().get(random.nextInt(sound.questions().size()));
+                var question =
+                        sound.questions().get(random.nextInt(sound.questions().size()));
                 var open = sound.open(question);
                 sound = (Standing.Sound) chooser.standing(sound.choices()
-                        .with(question.name(), open.get(random.nextInt(open.size())).value()));
+                        .with(
+                                question.name(),
+                                open.get(random.nextInt(open.size())).value()));
             }
             all.add(sound.withForced());
         }
         return all;
     }
-
 }

@@ -83,6 +83,14 @@ class ChooseCommandTest {
     }
 
     @Test
+    void would_rather_give_up_what_was_said_first_than_the_newest_wish() {
+        assertThat(words(choose("pannier-van", "market=europe", "inlet=j3400")))
+                .contains("1 North America instead of Europe");
+        assertThat(words(choose("pannier-van", "inlet=j3400", "market=europe")))
+                .contains("1 Type 2 with CCS2 instead of J3400");
+    }
+
+    @Test
     void finds_the_cheapest_kit_as_an_order_that_choose_takes_again() throws IOException {
         JsonNode cheapest = json(choose("pannier-van", "market=europe", "--cheapest", "--json"));
         Object[] again = new Object[cheapest.get("choices").size() + 2];

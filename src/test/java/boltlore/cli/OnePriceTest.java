@@ -46,7 +46,8 @@ class OnePriceTest {
     /** Those that are decided and that nothing stops. */
     static Stream<OrderKit> kits() throws IOException {
         try (Stream<Path> files = Files.list(ORDERS)) {
-            return files.map(file -> file.getFileName().toString().replace(".json", ""))
+            return files
+                    .map(file -> file.getFileName().toString().replace(".json", ""))
                     .filter(name -> name.matches("bl-\\d+"))
                     .sorted()
                     .map(OnePriceTest::kit)
@@ -126,8 +127,10 @@ class OnePriceTest {
 
         assertThat(first).hasSizeGreaterThan(5);
         assertThat(onBill).containsAllEntriesOf(first);
-        assertThat(onBill.values()).allSatisfy(day -> assertThat(day)
-                .isAfterOrEqualTo(kit.order().due().minusDays(pricing(kit).leadDays())));
+        assertThat(onBill.values())
+                .allSatisfy(day -> assertThat(day)
+                        .isAfterOrEqualTo(
+                                kit.order().due().minusDays(pricing(kit).leadDays())));
     }
 
     private static OrderPricing pricing(OrderKit kit) {
@@ -189,5 +192,4 @@ class OnePriceTest {
     private static String words(Ran ran) {
         return ran.out().replaceAll("\\s+", " ");
     }
-
 }

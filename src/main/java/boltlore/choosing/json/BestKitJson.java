@@ -18,7 +18,12 @@ public final class BestKitJson {
         return JsonOut.object()
                 .put("aim", kit.aim().written())
                 .put("choices", ConflictJson.choices(Chooser.list(kit.choices())))
-                .putIfAny("currency", kit.pricing().quotation().map(quotation -> quotation.currency().getCurrencyCode()).orElse(""))
+                .putIfAny(
+                        "currency",
+                        kit.pricing()
+                                .quotation()
+                                .map(quotation -> quotation.currency().getCurrencyCode())
+                                .orElse(""))
                 .putIfAny("price", kit.price().orElse(null))
                 .put("massKg", kit.massKg())
                 .put("leadDays", kit.leadDays())

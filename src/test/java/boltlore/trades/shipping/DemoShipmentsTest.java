@@ -9,9 +9,9 @@ import boltlore.demo.Demo;
 import boltlore.order.Extra;
 import boltlore.resolution.Resolver;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.costing.Pricing;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
 import java.util.List;
@@ -100,7 +100,8 @@ class DemoShipmentsTest {
     void values_of_customs_lines_add_up_to_the_price_to_the_cent(String order) {
         PricedBill priced = priced(order);
         List<CustomsLine> lines = shipment(priced).customs();
-        assertThat(sum(lines.stream().map(CustomsLine::value))).isEqualByComparingTo(price(priced).total());
+        assertThat(sum(lines.stream().map(CustomsLine::value)))
+                .isEqualByComparingTo(price(priced).total());
         assertThat(lines).allSatisfy(line -> assertThat(line.value()).isGreaterThanOrEqualTo(BigDecimal.ZERO));
     }
 

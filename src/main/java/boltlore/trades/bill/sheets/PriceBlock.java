@@ -51,7 +51,11 @@ final class PriceBlock {
     }
 
     private void full(Bridge bridge) {
-        says.say("held", "Less labour in the costs of made parts", money, bridge.held().negate())
+        says.say(
+                        "held",
+                        "Less labour in the costs of made parts",
+                        money,
+                        bridge.held().negate())
                 .say("work", "Labour, set-up and outside operations", money, bridge.work())
                 .say("delivery", "Freight, duty and clearance", money, bridge.delivery())
                 .say("overhead", "Overhead", money, bridge.overhead())

@@ -137,7 +137,8 @@ final class KitNetwork {
             return coat == null ? "" : String.valueOf(coat.finish());
         }
         FinishRule rule = bill.resolved().choices().family().finishes().get(coat.role());
-        String chosen = rule == null ? null : FinishChosen.by(rule, bill.resolved().choices());
+        String chosen =
+                rule == null ? null : FinishChosen.by(rule, bill.resolved().choices());
         return chosen == null ? "" : chosen;
     }
 

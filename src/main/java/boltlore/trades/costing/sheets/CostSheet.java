@@ -1,15 +1,10 @@
 package boltlore.trades.costing.sheets;
 
-import boltlore.catalogue.PriceBook;
 import boltlore.order.Order;
 import boltlore.report.Workbook;
 import boltlore.report.WorkbookBuilder;
 import boltlore.report.drawing.Svg;
-import boltlore.trades.coating.ExtraCoating;
-import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.cost.FullCost;
-import boltlore.trades.costing.cost.FullCosting;
-import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.quote.Calculation;
 
 /** The cost statement of one order: what its kit costs in full, how the price came about, what sets its lead time. */

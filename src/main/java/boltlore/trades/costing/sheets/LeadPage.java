@@ -40,11 +40,11 @@ final class LeadPage {
         page.heading("The chain that sets it").add(chain());
         page.heading("Order or release these first").add(table("first", path.first(MOST)));
         page.heading("Next to set it").add(table("next", path.next(MOST)));
-        return page.note(
-                "Days are calendar days; dates are counted back from the day the kit is due"
-                        + (due == null ? ", which is not given yet" : ", " + due) + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
-                        + " contains; a companion that a part brings must be there when that part is put into something, not when"
-                        + " it is made. Nothing is taken from stock.");
+        return page.note("Days are calendar days; dates are counted back from the day the kit is due"
+                + (due == null ? ", which is not given yet" : ", " + due)
+                + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
+                + " contains; a companion that a part brings must be there when that part is put into something, not when"
+                + " it is made. Nothing is taken from stock.");
     }
 
     private TableBuilder chain() {

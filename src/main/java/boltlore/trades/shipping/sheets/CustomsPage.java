@@ -60,7 +60,9 @@ final class CustomsPage {
                 .title("Customs lines, draft")
                 .add(head(shipment))
                 .add(table(shipment));
-        return (shipment.price() == null ? page.note(NO_VALUES) : page.note(QUOTED).note(VALUES))
+        return (shipment.price() == null
+                        ? page.note(NO_VALUES)
+                        : page.note(QUOTED).note(VALUES))
                 .caution("Draft", CHECKED)
                 .signatures("Checked by (trained person)");
     }

@@ -105,8 +105,6 @@ class NoCostTest {
         Stream<BigDecimal> totals = priced.bySubSystem().values().stream()
                 .flatMap(some -> Stream.of(some.own(), some.coating(), some.cost()));
         return Stream.concat(
-                totals,
-                Stream.of(
-                        priced.totals().cost(), priced.totals().own()));
+                totals, Stream.of(priced.totals().cost(), priced.totals().own()));
     }
 }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.PriceBook;
 import boltlore.demo.Demo;
-import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.Pricing;
 import java.util.Objects;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;

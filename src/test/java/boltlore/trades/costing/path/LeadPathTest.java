@@ -72,7 +72,9 @@ class LeadPathTest {
                 .know(bought("XT-1").days(90))
                 .take("drive", "DU-1", "1")
                 .extra(new Extra(new PartNumber("XT-1"), "", BigDecimal.ONE, "each", null, null, byCustomer, "Wanted."))
-                .priced().times().path();
+                .priced()
+                .times()
+                .path();
     }
 
     @Nested
@@ -119,7 +121,9 @@ class LeadPathTest {
                     .know(bought("BO-1").days(20))
                     .take("drive", "AS-1", "1")
                     .bring("FR-1", "BO-1", "4")
-                    .priced().times().path();
+                    .priced()
+                    .times()
+                    .path();
             assertThat(names(path.chain())).containsExactly("BUY BO-1", "ASSEMBLE AS-1", "FINISH_KIT");
         }
     }
@@ -128,7 +132,8 @@ class LeadPathTest {
     @DisplayName("beside the chain")
     class Beside {
 
-        private final LeadPath path = kit(made("CR-1").days(9).coated("black")).times().path();
+        private final LeadPath path =
+                kit(made("CR-1").days(9).coated("black")).times().path();
 
         @Test
         void tells_what_comes_next_with_its_slack() {
@@ -157,7 +162,9 @@ class LeadPathTest {
             LeadPath alone = new SmallKit()
                     .know(bought("DU-1").days(35))
                     .take("drive", "DU-1", "1")
-                    .priced().times().path();
+                    .priced()
+                    .times()
+                    .path();
             assertThat(alone.gainOfHalving(new PartNumber("DU-1"))).isEqualTo(35 - 18);
         }
 
@@ -167,7 +174,9 @@ class LeadPathTest {
                     .know(bought("DU-1").days(30))
                     .take("drive", "DU-1", "1")
                     .take("battery", "DU-1", "1")
-                    .priced().times().path();
+                    .priced()
+                    .times()
+                    .path();
             assertThat(twice.gainOfHalving(new PartNumber("DU-1"))).isEqualTo(15);
         }
     }

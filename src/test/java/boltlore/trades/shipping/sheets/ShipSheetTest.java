@@ -15,8 +15,8 @@ import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.resolution.Resolver;
 import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
@@ -179,7 +179,8 @@ class ShipSheetTest {
             PickingList list = PickingList.of(RESOLVER.plan("pannier-van"), priced.bill());
             new JsonWriter()
                     .write(BillWorkbook.of(
-                            OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(LocalDate.EPOCH, null, null)), list))
+                            OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(LocalDate.EPOCH, null, null)),
+                            list))
                     .forEach(file -> bill.append(new String(file.content(), StandardCharsets.UTF_8)));
             assertThat(costs("bl-1001"))
                     .anySatisfy(cost -> assertThat(bill.toString()).contains(cost));
