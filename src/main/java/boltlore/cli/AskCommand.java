@@ -8,6 +8,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Command;
@@ -18,6 +19,21 @@ import picocli.CommandLine.Mixin;
         name = "ask",
         description = "Ask for an order's choices one question at a time, and write an order file for 'kit'.")
 final class AskCommand extends RoomCommand {
+
+    static final String SHORT_HELP =
+            "Answer with a number or a value; '?' lists what else can be said. Every answer is kept in a draft.";
+    static final List<String> HELP = List.of(
+            "a number or a value      answer the question; OPTION=VALUE answers any question",
+            "default                  take the default answer",
+            "later                    put the question off",
+            "back                     go back to the question before",
+            "undo                     take the last change back, as often as you like",
+            "list                     what is decided, still to decide and not available",
+            "why VALUE                why a value is not available, or the only one left",
+            "open VALUE               what would have to change for it; then 'take 1' changes it so",
+            "built, due, partner, discount, number, customer … say it now, as 'due 2027-03-12'",
+            "save                     keep the draft and go on",
+            "quit                     keep the draft and end; Ctrl-C does the same");
 
     /** For the price range after each answer, and again for the count. */
     private static final Duration FOOT = Duration.ofSeconds(4);
@@ -55,8 +71,8 @@ final class AskCommand extends RoomCommand {
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         Dialogue dialogue = new Dialogue(screen, in);
         DraftFile draft = DraftFile.of(asked.file(), head.out(), desk.order());
-        AskedOrder order =
-                new AskedOrder(bench, other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT)), desk, start, draft);
+        AskedOrder order = new AskedOrder(
+                bench, other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT)), desk, start, draft);
         Thread interrupted = new Thread(() -> broken(draft), "interrupted interview");
         Runtime.getRuntime().addShutdownHook(interrupted);
         try {

@@ -21,21 +21,6 @@ import org.jspecify.annotations.Nullable;
 final class AskSession {
 
     private static final Set<String> ENDS = Set.of("quit", "stop");
-    private static final String SHORT_HELP =
-            "Answer with a number or a value; '?' lists what else can be said. Every answer is kept in a draft.";
-    private static final List<String> HELP = List.of(
-            "a number or a value      answer the question; OPTION=VALUE answers any question",
-            "default                  take the default answer",
-            "later                    put the question off",
-            "back                     go back to the question before",
-            "undo                     take the last change back, as often as you like",
-            "list                     what is decided, still to decide and not available",
-            "why VALUE                why a value is not available, or the only one left",
-            "open VALUE               what would have to change for it; then 'take 1' changes it so",
-            "built, due, partner, discount, number, customer … say it now, as 'due 2027-03-12'",
-            "save                     keep the draft and go on",
-            "quit                     keep the draft and end; Ctrl-C does the same");
-
     /** What is asked: a question of the family or something else that an order says. */
     private record Asking(@Nullable Option option, @Nullable AskedHead head) {
         String prompt() {
@@ -69,7 +54,7 @@ final class AskSession {
     Optional<Order> run() {
         screen.heading(asked.order().choices().family().says().english());
         card().decided(asked.standing());
-        screen.wrapped(0, SHORT_HELP);
+        screen.wrapped(0, AskCommand.SHORT_HELP);
         Optional<Asking> next = next();
         while (next.isPresent()) {
             show(next.get());
@@ -147,7 +132,7 @@ final class AskSession {
         Optional<AskedHead> named = rest.isEmpty() ? Optional.empty() : AskedHead.named(verb);
         named.ifPresent(head -> head(head, rest));
         switch (verb) {
-            case "?", "help" -> HELP.forEach(line -> screen.line("  " + line));
+            case "?", "help" -> AskCommand.HELP.forEach(line -> screen.line("  " + line));
             case "list" -> card().print(asked.standing(), false);
             case "back" -> back(true);
             case "undo" -> back(false);
@@ -171,7 +156,7 @@ final class AskSession {
         if (option == null && head != null && !namesOption(line)) {
             given(head, line);
         } else if (line.isEmpty()) {
-            screen.wrapped(0, SHORT_HELP);
+            screen.wrapped(0, AskCommand.SHORT_HELP);
         } else if (option != null && line.equals("later")) {
             asked.interview().putOff(option);
             again = null;
@@ -249,18 +234,9 @@ final class AskSession {
 
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
     private Optional<Choice> value(@Nullable Option question, String said) {
-        String written = question == null || said.contains("=")
-                ? said
-                : question.name() + "=" + numbered(question.valueNames(), said);
-        Outcome<Choice> choice = WrittenChoices.one(asked.choices().family(), written);
+        Outcome<Choice> choice = WrittenChoices.answer(asked.choices().family(), question, said);
         choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.of(fault)));
         return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();
-    }
-
-    private static String numbered(List<String> names, String said) {
-        boolean number = said.matches("\\d{1,6}") && !names.contains(said);
-        int place = number ? Integer.parseInt(said) : 0;
-        return place >= 1 && place <= names.size() ? names.get(place - 1) : said;
     }
 
     /** An answer may also replace an earlier one. */

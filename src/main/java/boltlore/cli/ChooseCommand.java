@@ -76,8 +76,9 @@ final class ChooseCommand extends RoomCommand {
         return done(
                 screen,
                 Bench.of(catalogue)
-                        .then(bench ->
-                                asked.in(bench).then(given -> inTime(screen, SalesDesk.of(bench, given, asked.newest(), deadline())))));
+                        .then(bench -> asked.in(bench)
+                                .then(given ->
+                                        inTime(screen, SalesDesk.of(bench, given, asked.newest(), deadline())))));
     }
 
     /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */

@@ -5,12 +5,12 @@ import static org.assertj.core.data.Offset.offset;
 
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
-import boltlore.resolution.Resolver;
-import boltlore.proof.Altered;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.proof.Altered;
+import boltlore.resolution.Resolver;
 import boltlore.trades.costing.quote.Asked;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -130,12 +130,17 @@ class BestKitsTest {
         /** The colour is open, so the extra has as many prices as there are finishes. */
         private Order draft() {
             Extra mount = new Extra(
-                    new PartNumber("PV-IM-L"), "", BigDecimal.TEN, "each", null, null, false, "Spares for the partner.");
+                    new PartNumber("PV-IM-L"),
+                    "",
+                    BigDecimal.TEN,
+                    "each",
+                    null,
+                    null,
+                    false,
+                    "Spares for the partner.");
             return Altered.with(
                     Altered.with(
-                            Order.draft(MOSTLY_SETTLED).withLeftOut(new LeftOut.AllUnused()),
-                            "extra",
-                            List.of(mount)),
+                            Order.draft(MOSTLY_SETTLED).withLeftOut(new LeftOut.AllUnused()), "extra", List.of(mount)),
                     "partner",
                     "Saltwood Flat Van Works");
         }

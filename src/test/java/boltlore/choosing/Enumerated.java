@@ -33,7 +33,11 @@ record Enumerated(List<Built> kits) {
             if (kit.stops().isEmpty()) {
                 OrderPricing pricing = kit.pricing();
                 all.add(new Built(
-                        choices, pricing, cost(pricing), Masses.kitKg(pricing.priced().bill()), pricing.leadDays()));
+                        choices,
+                        pricing,
+                        cost(pricing),
+                        Masses.kitKg(pricing.priced().bill()),
+                        pricing.leadDays()));
             }
             return true;
         });

@@ -65,7 +65,9 @@ class InterviewTest {
         interview.answer(Van.choice("heater=water"));
         OptionName colour = new OptionName("colour");
 
-        assertThat(interview.importance(new Importance(Set.of(), List.of(colour))).rank())
+        assertThat(interview
+                        .importance(new Importance(Set.of(), List.of(colour)))
+                        .rank())
                 .containsExactly(colour, new OptionName("heater"), new OptionName("market"));
     }
 

@@ -137,7 +137,8 @@ class AskCommandTest {
     private static void saysAll(Path first, Path second) {
         Order before = order(first);
         Order after = order(second);
-        assertThat(after.choices().values()).containsAllEntriesOf(before.choices().values());
+        assertThat(after.choices().values())
+                .containsAllEntriesOf(before.choices().values());
         assertThat(after.withChoices(before.choices())).isEqualTo(before);
     }
 

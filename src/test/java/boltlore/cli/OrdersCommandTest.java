@@ -25,10 +25,10 @@ class OrdersCommandTest {
 
     @Test
     void counts_the_valid_orders_with_and_without_choices() {
-        assertThat(orders("shirt").out().strip()).isEqualTo("11 orders are valid.");
-        assertThat(orders("shirt", "size=small").out().strip()).isEqualTo("1 order keeps these choices.");
+        assertThat(orders("shirt").out().strip()).isEqualTo("11 valid orders in all.");
+        assertThat(orders("shirt", "size=small").out().strip()).isEqualTo("1 valid order keeps these choices.");
         assertThat(orders("shirt", "size=small", "print=stw").out().strip())
-                .isEqualTo("0 orders keep these choices; 'boltlore choose' says why.");
+                .isEqualTo("0 valid orders keep these choices; 'boltlore choose' says why.");
     }
 
     @Test

@@ -195,9 +195,9 @@ public final class ShippedKit {
         return Shipper.of(priced, price(priced), list, new Route(by, to));
     }
 
-    /** Half as much again as everything costs. */
+    /** What everything costs directly and 40 % on it, or what an extra was agreed at. */
     private static SellingPrice price(PricedBill priced) {
-        BigDecimal factor = new BigDecimal("1.5");
+        BigDecimal factor = new BigDecimal("1.4");
         Map<Extra, BigDecimal> of = new LinkedHashMap<>();
         priced.extras().forEach(each -> of.merge(each.extra(), price(each, factor), BigDecimal::add));
         BigDecimal kit = priced.totals().cost().multiply(factor).setScale(2, RoundingMode.HALF_UP);
