@@ -1,12 +1,12 @@
 package boltlore.answers;
 
 import boltlore.bill.Bill;
-import boltlore.bill.Costs;
+import boltlore.bill.Item;
 import boltlore.bill.Masses;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
-import boltlore.resolution.Kit;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -15,59 +15,70 @@ import java.util.TreeSet;
 /**
  * What changes from one order's kit to another's.
  *
- * @param costDifference of the second over the first, before coating and mark-up, unrounded
  * @param massKgDifference of the second over the first
  */
 public record Comparison(
-        SortedMap<PartNumber, Change> changes,
+        SortedMap<Piece, Change> changes,
         SortedSet<Finding> findingsGone,
         SortedSet<Finding> findingsNew,
-        BigDecimal costDifference,
         BigDecimal massKgDifference) {
 
     /**
-     * Quantities in the first and the second kit; zero where the part is not in.
+     * What stores keep apart: the same part of another revision or in another finish is another piece.
      *
-     * @param finishBefore empty where the part takes none or is not in
+     * @param finish that it takes, or empty where it is not coated
      */
-    public record Change(BigDecimal before, BigDecimal after, String finishBefore, String finishAfter) {
+    public record Piece(PartNumber part, String revision, String finish) implements Comparable<Piece> {
 
-        /** Whether the part is in both kits, and stores hand it out in another finish. */
-        public boolean refinished() {
-            return !in() && !out() && !finishBefore.equals(finishAfter);
+        private static final Comparator<Piece> ORDER =
+                Comparator.comparing(Piece::part).thenComparing(Piece::revision).thenComparing(Piece::finish);
+
+        static Piece of(Item item) {
+            return new Piece(item.part().number(), item.part().revision(), item.coated() ? item.finish() : "");
         }
 
+        @Override
+        public int compareTo(Piece other) {
+            return ORDER.compare(this, other);
+        }
+    }
 
-        public boolean in() {
+    /** Quantities in the first and the second kit; zero where the piece is not in. */
+    public record Change(BigDecimal before, BigDecimal after) {
+
+        public boolean added() {
             return before.signum() == 0;
         }
 
-        public boolean out() {
+        public boolean removed() {
             return after.signum() == 0;
         }
     }
 
     public static Comparison of(Bill first, Bill second) {
         return new Comparison(
-                changes(first.resolved().kit(), second.resolved().kit()),
+                changes(pieces(first), pieces(second)),
                 missing(first.resolved().findings(), second.resolved().findings()),
                 missing(second.resolved().findings(), first.resolved().findings()),
-                Costs.kit(second).subtract(Costs.kit(first)),
                 Masses.kitKg(second).subtract(Masses.kitKg(first)));
     }
 
-    private static SortedMap<PartNumber, Change> changes(Kit before, Kit after) {
-        SortedSet<PartNumber> parts = new TreeSet<>(before.quantities().keySet());
-        parts.addAll(after.quantities().keySet());
-        SortedMap<PartNumber, Change> changes = new TreeMap<>();
-        for (PartNumber part : parts) {
-            Change change = new Change(
-                    before.quantities().getOrDefault(part, BigDecimal.ZERO),
-                    after.quantities().getOrDefault(part, BigDecimal.ZERO),
-                    before.finishes().getOrDefault(part, ""),
-                    after.finishes().getOrDefault(part, ""));
-            if (change.before().compareTo(change.after()) != 0 || change.refinished()) {
-                changes.put(part, change);
+    private static SortedMap<Piece, BigDecimal> pieces(Bill bill) {
+        SortedMap<Piece, BigDecimal> sums = new TreeMap<>();
+        bill.all().forEach(item -> sums.merge(Piece.of(item), item.quantity(), BigDecimal::add));
+        return sums;
+    }
+
+    private static SortedMap<Piece, Change> changes(
+            SortedMap<Piece, BigDecimal> before, SortedMap<Piece, BigDecimal> after) {
+        SortedSet<Piece> pieces = new TreeSet<>(before.keySet());
+        pieces.addAll(after.keySet());
+        SortedMap<Piece, Change> changes = new TreeMap<>();
+        for (Piece piece : pieces) {
+            BigDecimal was = before.getOrDefault(piece, BigDecimal.ZERO);
+            BigDecimal is = after.getOrDefault(piece, BigDecimal.ZERO);
+            if (was.compareTo(is) != 0) {
+                changes.put(piece, new Change(was, is));
             }
         }
         return changes;

@@ -25,7 +25,7 @@ public final class BillMaker {
     private record JointOfPart(String joint, PartNumber part) {}
 
     /** The largest ask so far on a joint, and the place where it was first asked for. */
-    private record JointAsk(Place place, Asker asker, String because, BigDecimal atLeast) {}
+    private record JointAsk(Place place, Asker asker, String because, BigDecimal atLeast, List<Asker> askers) {}
 
     private record Place(Position position, LineName line) {}
 
@@ -62,7 +62,7 @@ public final class BillMaker {
     private void joint(Map.Entry<JointOfPart, JointAsk> next) {
         joints.remove(next.getKey());
         JointAsk ask = next.getValue();
-        Origin origin = new Origin.AtJoint(next.getKey().joint(), ask.asker(), ask.because());
+        Origin origin = new Origin.AtJoint(next.getKey().joint(), ask.asker(), ask.because(), ask.askers());
         add(ask.place(), plan.part(next.getKey().part()), ask.atLeast(), origin);
     }
 
@@ -95,16 +95,17 @@ public final class BillMaker {
             Origin origin = new Origin.NeededBy(asker, need.because());
             add(place, plan.part(need.part()), askers.multiply(each.quantity()), origin);
         } else if (need.ask() instanceof Need.AtJoint at) {
-            JointAsk ask = new JointAsk(place, asker, need.because(), at.atLeast());
+            JointAsk ask = new JointAsk(place, asker, need.because(), at.atLeast(), List.of(asker));
             joints.merge(new JointOfPart(at.joint(), need.part()), ask, BillMaker::larger);
         }
     }
 
     /** The larger ask decides the quantity and the reason; the first asker's place stays. */
     private static JointAsk larger(JointAsk first, JointAsk second) {
-        return second.atLeast().compareTo(first.atLeast()) > 0
-                ? new JointAsk(first.place(), second.asker(), second.because(), second.atLeast())
-                : first;
+        JointAsk largest = second.atLeast().compareTo(first.atLeast()) > 0 ? second : first;
+        List<Asker> askers = new ArrayList<>(first.askers());
+        askers.addAll(second.askers());
+        return new JointAsk(first.place(), largest.asker(), largest.because(), largest.atLeast(), askers);
     }
 
     private Item explode(Place place, Part part, BigDecimal quantity, Origin origin, int level, boolean insidePicked) {

@@ -42,8 +42,8 @@ final class OrderAnswers {
         } else {
             boolean none =
                     count instanceof Count.Exactly exactly && exactly.orders().signum() == 0;
-            String keep = choices.values().isEmpty() ? "are valid" : "keep these choices";
-            String keeps = choices.values().isEmpty() ? "is valid" : "keeps these choices";
+            String keep = choices.values().isEmpty() ? "in all" : "keep these choices";
+            String keeps = choices.values().isEmpty() ? "in all" : "keeps these choices";
             String sentence = Figures.orders(count, keep, keeps) + (none ? "; 'boltlore choose' says why." : ".");
             screen.wrapped(0, Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1));
         }

@@ -38,7 +38,9 @@ final class OrdersCommand extends RoomCommand {
                 description = "Say whether these parts ever ship together, with an example order or the reason.")
         private List<String> together = new ArrayList<>();
 
-        @Option(names = "--sure", description = "List the parts that every order contains, with their least quantity.")
+        @Option(
+                names = "--certain",
+                description = "List the parts that every order contains, with their least quantity.")
         private boolean sure;
     }
 
@@ -62,7 +64,12 @@ final class OrdersCommand extends RoomCommand {
                                                 new OrderAnswers(
                                                         screen,
                                                         bench,
-                                                        SalesDesk.of(bench, given, time.deadline(), time.deadline()),
+                                                        SalesDesk.of(
+                                                                bench,
+                                                                given,
+                                                                asked.newest(),
+                                                                time.deadline(),
+                                                                time.deadline()),
                                                         json()),
                                                 parts))))));
     }

@@ -14,7 +14,7 @@ import boltlore.order.Order;
 import boltlore.proof.Witnesses;
 import boltlore.proof.sample.CoveringSample;
 import boltlore.proof.sample.Sampler;
-import boltlore.trades.bill.sheets.BillWorkbook;
+import boltlore.trades.costing.Pricing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,9 +73,8 @@ final class Sampling {
         return OrderKit.of(bench.resolver(), order, false) instanceof Outcome.Sound<OrderKit> kit
                         && kit.value().bill() != null
                         && !kit.value().resolution().stops()
-                ? Optional.of(BillWorkbook.price(kit.value().bill(), catalogue())
-                        .totals()
-                        .cost())
+                ? Optional.of(
+                        Pricing.of(kit.value().bill(), catalogue()).totals().cost())
                 : Optional.empty();
     }
 
@@ -99,7 +98,9 @@ final class Sampling {
             screen.wrapped(2, orders.get(i).name() + ": " + money(costs.get(i)) + ": " + chosen(orders.get(i)));
         }
         screen.wrapped(
-                2, "Cost of these kits together: " + money(Optional.of(total())) + ", all unused brackets left out.");
+                2,
+                "Direct cost of these kits together: " + money(Optional.of(total()))
+                        + ", all unused brackets left out.");
         if (!sample.uncoverable().isEmpty()) {
             screen.wrapped(
                     2,

@@ -25,16 +25,16 @@ class OrdersCommandTest {
 
     @Test
     void counts_the_valid_orders_with_and_without_choices() {
-        assertThat(orders("shirt").out().strip()).isEqualTo("11 orders are valid.");
-        assertThat(orders("shirt", "size=small").out().strip()).isEqualTo("1 order keeps these choices.");
+        assertThat(orders("shirt").out().strip()).isEqualTo("11 valid orders in all.");
+        assertThat(orders("shirt", "size=small").out().strip()).isEqualTo("1 valid order keeps these choices.");
         assertThat(orders("shirt", "size=small", "print=stw").out().strip())
-                .isEqualTo("0 orders keep these choices; 'boltlore choose' says why.");
+                .isEqualTo("0 valid orders keep these choices; 'boltlore choose' says why.");
     }
 
     @Test
     void says_which_orders_bring_a_part_and_their_share() {
         assertThat(orders("phone", "--with", "LENS", "--with", "SHELL").out())
-                .contains("In orders with: With camera.")
+                .contains("Which orders: With camera.")
                 .contains("In 4 of 14 orders, 28.57 %.")
                 .contains("In every order.");
         assertThat(orders("phone", "--with", "FILM-A").out()).contains("In no order.");
@@ -53,7 +53,7 @@ class OrdersCommandTest {
     @Test
     void lists_what_every_order_brings() throws IOException {
         JsonNode sure = new ObjectMapper()
-                .readTree(orders("phone", "camera=yes", "--sure", "--json").out());
+                .readTree(orders("phone", "camera=yes", "--certain", "--json").out());
 
         assertThat(sure.get("completions").asText()).isEqualTo("4");
         assertThat(sure.get("parts").get(0).get("part").asText()).isEqualTo("LENS");
