@@ -2,6 +2,8 @@ package boltlore.trades.orders;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.report.Page;
 import boltlore.report.Picture;
