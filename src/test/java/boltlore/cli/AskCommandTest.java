@@ -347,6 +347,6 @@ class AskCommandTest {
         Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-99-99");
 
         assertThat(asked.exit()).isEqualTo(Exit.USAGE);
-        assertThat(asked.err()).contains("'1963-99-99' is no day").doesNotContain("Exception");
+        assertThat(asked.err()).contains("'1963-99-99' is not a date").doesNotContain("Exception");
     }
 }

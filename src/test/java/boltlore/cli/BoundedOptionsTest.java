@@ -26,8 +26,7 @@ class BoundedOptionsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "choose|--within|999999999m|at most 10080m",
-                "choose|--within|0s|above 0",
+                "choose|--within|999999999m|is more than 10080m, which is a week",
                 "choose|--within|٣s|is not a duration",
                 "price|--on|+999999999-12-31|is not a date",
                 "price|--on|2974-12-31|from 1900 to 2199",

@@ -102,7 +102,7 @@ class CoatCommandTest {
             Ran ran = boltlore("coat", FIRST, "--start", "tomorrow", "--out", out());
             assertThat(ran.exit()).isEqualTo(Exit.USAGE);
             assertThat(ran.err())
-                    .contains("'tomorrow' is no day: write it as 2026-06-01")
+                    .contains("'tomorrow' is not a date: write it as 2026-06-01")
                     .doesNotContain("java.");
         }
 

@@ -143,7 +143,7 @@ class ProveCommandTest {
 
         Ran duration = prove("t-shirt", "--within", "soon");
         assertThat(duration.exit()).isEqualTo(Exit.USAGE);
-        assertThat(duration.err()).contains("'soon' is no duration; write 500ms, 30s or 5m");
+        assertThat(duration.err()).contains("'soon' is not a duration; write 500ms, 30s or 5m");
     }
 
     @Test
