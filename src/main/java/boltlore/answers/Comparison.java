@@ -5,7 +5,6 @@ import boltlore.bill.Costs;
 import boltlore.bill.Masses;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
-import boltlore.resolution.Kit;
 import java.math.BigDecimal;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -25,18 +24,8 @@ public record Comparison(
         BigDecimal costDifference,
         BigDecimal massKgDifference) {
 
-    /**
-     * Quantities in the first and the second kit; zero where the part is not in.
-     *
-     * @param finishBefore empty where the part takes none or is not in
-     */
-    public record Change(BigDecimal before, BigDecimal after, String finishBefore, String finishAfter) {
-
-        /** Whether the part is in both kits, and stores hand it out in another finish. */
-        public boolean refinished() {
-            return !in() && !out() && !finishBefore.equals(finishAfter);
-        }
-
+    /** Quantities in the first and the second kit; zero where the part is not in. */
+    public record Change(BigDecimal before, BigDecimal after) {
 
         public boolean in() {
             return before.signum() == 0;
@@ -49,25 +38,25 @@ public record Comparison(
 
     public static Comparison of(Bill first, Bill second) {
         return new Comparison(
-                changes(first.resolved().kit(), second.resolved().kit()),
+                changes(
+                        first.resolved().kit().quantities(),
+                        second.resolved().kit().quantities()),
                 missing(first.resolved().findings(), second.resolved().findings()),
                 missing(second.resolved().findings(), first.resolved().findings()),
                 Costs.kit(second).subtract(Costs.kit(first)),
                 Masses.kitKg(second).subtract(Masses.kitKg(first)));
     }
 
-    private static SortedMap<PartNumber, Change> changes(Kit before, Kit after) {
-        SortedSet<PartNumber> parts = new TreeSet<>(before.quantities().keySet());
-        parts.addAll(after.quantities().keySet());
+    private static SortedMap<PartNumber, Change> changes(
+            SortedMap<PartNumber, BigDecimal> before, SortedMap<PartNumber, BigDecimal> after) {
+        SortedSet<PartNumber> parts = new TreeSet<>(before.keySet());
+        parts.addAll(after.keySet());
         SortedMap<PartNumber, Change> changes = new TreeMap<>();
         for (PartNumber part : parts) {
-            Change change = new Change(
-                    before.quantities().getOrDefault(part, BigDecimal.ZERO),
-                    after.quantities().getOrDefault(part, BigDecimal.ZERO),
-                    before.finishes().getOrDefault(part, ""),
-                    after.finishes().getOrDefault(part, ""));
-            if (change.before().compareTo(change.after()) != 0 || change.refinished()) {
-                changes.put(part, change);
+            BigDecimal was = before.getOrDefault(part, BigDecimal.ZERO);
+            BigDecimal is = after.getOrDefault(part, BigDecimal.ZERO);
+            if (was.compareTo(is) != 0) {
+                changes.put(part, new Change(was, is));
             }
         }
         return changes;

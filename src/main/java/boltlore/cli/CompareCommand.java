@@ -67,7 +67,7 @@ final class CompareCommand extends RoomCommand {
         screen.heading("From " + first.order().name() + " to " + second.order().name());
         comparison.changes().forEach((part, change) -> screen.wrapped(2, change(known, part, change)));
         if (comparison.changes().isEmpty()) {
-            screen.wrapped(2, "The same parts in the same quantities and finishes.");
+            screen.wrapped(2, "The same parts in the same quantities.");
         }
         findings(screen, "no longer: ", first, comparison.findingsGone());
         findings(screen, "now: ", second, comparison.findingsNew());
@@ -84,22 +84,10 @@ final class CompareCommand extends RoomCommand {
         if (change.in()) {
             return "in   " + named + ": " + change.after().toPlainString() + unit;
         }
-        if (change.before().compareTo(change.after()) == 0) {
-            return "now  " + named + ": " + refinished(change);
-        }
         return change.out()
                 ? "out  " + named + ": " + change.before().toPlainString() + unit
                 : "now  " + named + ": " + change.after().toPlainString() + " instead of "
-                        + change.before().toPlainString() + unit
-                        + (change.refinished() ? ", " + refinished(change) : "");
-    }
-
-    private static String refinished(Comparison.Change change) {
-        return finish(change.finishAfter()) + " instead of " + finish(change.finishBefore());
-    }
-
-    private static String finish(String name) {
-        return name.isEmpty() ? "no finish" : "finish '" + name + "'";
+                        + change.before().toPlainString() + unit;
     }
 
     private static void findings(Screen screen, String head, OrderKit kit, SortedSet<Finding> findings) {

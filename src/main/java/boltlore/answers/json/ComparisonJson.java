@@ -11,14 +11,10 @@ public final class ComparisonJson {
     private ComparisonJson() {}
 
     private static JsonOut change(Map.Entry<PartNumber, Comparison.Change> change) {
-        JsonOut.Members members = JsonOut.object()
+        return JsonOut.object()
                 .put("part", change.getKey().text())
                 .put("before", change.getValue().before())
                 .put("after", change.getValue().after());
-        return change.getValue().refinished()
-                ? members.put("finishBefore", change.getValue().finishBefore())
-                        .put("finishAfter", change.getValue().finishAfter())
-                : members;
     }
 
     public static JsonOut of(Comparison comparison) {
