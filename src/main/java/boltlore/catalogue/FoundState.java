@@ -14,7 +14,7 @@ public enum FoundState {
     DRY("dry", "trocken", "sec"),
     FORWARD("forward", "vorwärts", "en avant"),
     REVERSE("reverse", "rückwärts", "en arrière"),
-    STANDS("stands", "steht", "immobile"),
+    STATIONARY("stationary", "steht", "immobile"),
     READABLE("readable", "lesbar", "lisible");
 
     private final String english;

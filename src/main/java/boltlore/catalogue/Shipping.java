@@ -40,6 +40,15 @@ public record Shipping(
             Map.of(),
             Map.of());
 
+    /** What a bag or a crate of its own is called; one that nobody named goes by its code. */
+    public String bagSays(String bag, Workshop workshop, String language) {
+        return ownCrate(bag)
+                .map(OwnCrate::says)
+                .or(() -> Optional.ofNullable(workshop.bags().get(bag)))
+                .map(says -> says.in(language))
+                .orElse(bag);
+    }
+
     public Optional<OwnCrate> ownCrate(String bag) {
         return ownCrates.stream().filter(own -> own.bag().equals(bag)).findFirst();
     }

@@ -1,5 +1,6 @@
 package boltlore.catalogue;
 
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.Currency;
@@ -13,6 +14,7 @@ import java.util.stream.Stream;
  * @param labourPerHour in its currency
  * @param markUpPercent on cost
  * @param assemblyDays calendar days from the last part in store to the shipped kit
+ * @param bags how bags are called, by their code; crates of their own are named in {@link Shipping}
  * @param subSystems in printing order
  * @param aisles in walking order
  */
@@ -25,6 +27,7 @@ public record Workshop(
         int assemblyDays,
         List<String> languages,
         List<Stage> stages,
+        Map<String, Wording> bags,
         List<String> subSystems,
         List<String> aisles,
         Map<String, Partner> partners,

@@ -5,6 +5,8 @@ import boltlore.catalogue.Contained;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -15,16 +17,17 @@ final class BoughtWhole {
 
     static Set<PartNumber> inside(Catalogue catalogue) {
         Set<PartNumber> inside = new TreeSet<>();
+        Deque<Part> open = new ArrayDeque<>();
         catalogue.parts().values().stream()
                 .filter(part -> part.source() == Source.BUY)
-                .forEach(assembly -> collect(assembly, catalogue, inside));
-        return inside;
-    }
-
-    private static void collect(Part assembly, Catalogue catalogue, Set<PartNumber> inside) {
-        for (Contained child : assembly.contains()) {
-            inside.add(child.part());
-            collect(catalogue.part(child.part()), catalogue, inside);
+                .forEach(open::add);
+        while (!open.isEmpty()) {
+            for (Contained child : open.remove().contains()) {
+                if (inside.add(child.part())) {
+                    open.add(catalogue.part(child.part()));
+                }
+            }
         }
+        return inside;
     }
 }

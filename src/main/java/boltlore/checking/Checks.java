@@ -23,7 +23,8 @@ public final class Checks {
             ElectricsGiven::remarks,
             Bins::remarks,
             CratesTake::remarks,
-            Translations::remarks);
+            Translations::remarks,
+            Translations::unnamedBags);
 
     private Checks() {}
 

@@ -7,7 +7,7 @@ import java.util.Comparator;
  *
  * @param about what it is about, with its kind before its name: 'part BR-1', 'line van/heater'
  * @param found what stands in the catalogue
- * @param expected what hangs together
+ * @param expected what would be consistent
  * @param advice what to look at
  */
 public record Remark(String about, Check check, String found, String expected, String advice)

@@ -3,10 +3,12 @@ package boltlore.checking;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Position;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.SalesTax;
 import boltlore.measure.Wording;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What customers and partners read is there in each of the workshop's languages. */
@@ -26,6 +28,26 @@ final class Translations {
                 .flatMap(text -> of(text, languages));
     }
 
+    /** Once a workshop names its bags, papers show no code among the names. */
+    static Stream<Remark> unnamedBags(Catalogue catalogue) {
+        Set<String> named = catalogue.workshop().bags().keySet();
+        return named.isEmpty()
+                ? Stream.empty()
+                : catalogue.families().values().stream()
+                        .flatMap(family -> family.positions().stream())
+                        .map(Position::bag)
+                        .distinct()
+                        .filter(bag -> !bag.isEmpty()
+                                && !named.contains(bag)
+                                && catalogue.shipping().ownCrate(bag).isEmpty())
+                        .map(bag -> new Remark(
+                                "bag " + bag,
+                                Check.TRANSLATION,
+                                "'" + bag + "' has no name",
+                                "a bag under 'bags' of workshop.json",
+                                "Name it there; until then papers print the code"));
+    }
+
     private static Stream<Text> shared(Catalogue catalogue) {
         return Stream.of(
                         catalogue.parts().values().stream().map(part -> new Text(Said.part(part), part.name())),
@@ -33,6 +55,10 @@ final class Translations {
                                 .map(finish -> new Text("finish " + finish.name(), finish.says())),
                         catalogue.workshop().stages().stream()
                                 .map(stage -> new Text("fit stage " + stage.name(), stage.says())),
+                        catalogue.workshop().bags().entrySet().stream()
+                                .map(bag -> new Text("bag " + bag.getKey(), bag.getValue())),
+                        catalogue.shipping().ownCrates().stream()
+                                .map(own -> new Text("crate " + own.bag(), own.says())),
                         catalogue.workshop().cautions().values().stream()
                                 .map(caution -> new Text("caution " + caution.code(), caution.says())))
                 .flatMap(texts -> texts);
@@ -74,6 +100,8 @@ final class Translations {
         EndOfLine tests = family.endOfLine();
         String in = " of " + family.name();
         return Stream.of(
+                        tests.instruments().values().stream()
+                                .map(each -> new Text("instrument " + each.name() + in, each.says())),
                         tests.groups().stream()
                                 .flatMap(group -> Stream.of(group.says(), group.before())
                                         .map(says -> new Text("group " + group.name() + in, says))),

@@ -1,5 +1,5 @@
 /**
- * Whether a catalogue that reads soundly also hangs together as a real kit does. Says what is doubtful, changes nothing
+ * Whether a catalogue that reads soundly also is consistent as a real kit does. Says what is doubtful, changes nothing
  * and stops nothing.
  */
 @NullMarked

@@ -6,6 +6,7 @@ import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Finish;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
+import boltlore.findings.Severity;
 import boltlore.measure.OptionName;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
@@ -13,7 +14,6 @@ import boltlore.order.OrderTerms;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
-import boltlore.resolution.Severity;
 import boltlore.trades.coating.CoatingCost;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Pricing;
@@ -36,7 +36,7 @@ record TrialKit(List<Finding> stops, @Nullable PricedBill priced) {
         Outcome<Resolution> outcome = resolver.resolve(choices, new LeftOut.Undecided());
         Resolution resolution = ((Outcome.Sound<Resolution>) outcome).value();
         List<Finding> stops = resolution.findings().stream()
-                .filter(finding -> finding.severity() == Severity.STOPS)
+                .filter(finding -> finding.severity() == Severity.STOP)
                 .toList();
         return resolution instanceof Resolution.Resolved resolved
                 ? new TrialKit(stops, priced(resolver, resolved))

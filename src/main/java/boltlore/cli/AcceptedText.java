@@ -1,9 +1,9 @@
 package boltlore.cli;
 
+import boltlore.findings.Severity;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.IdleAcceptance;
-import boltlore.resolution.Severity;
 import java.util.List;
 import java.util.Locale;
 
@@ -20,8 +20,8 @@ final class AcceptedText {
 
     /** What the proof comes to, in one sentence. */
     void verdict() {
-        long stops = open(Severity.STOPS);
-        long look = open(Severity.LOOK);
+        long stops = open(Severity.STOP);
+        long look = open(Severity.CHECK);
         long accepted = proof.acceptedDefects().count();
         String found = stops + look == 0
                 ? "No defect was found"
@@ -45,7 +45,7 @@ final class AcceptedText {
     }
 
     void print() {
-        if (open(Severity.LOOK) > 0) {
+        if (open(Severity.CHECK) > 0) {
             screen.line("");
             screen.wrapped(
                     0,

@@ -9,6 +9,7 @@ import boltlore.order.json.OrderReader;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
+import boltlore.trades.orders.Trades;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,9 @@ record Bench(Catalogue catalogue, OrderResolver resolver) {
     }
 
     static Bench of(Catalogue catalogue) {
-        return new Bench(catalogue, new OrderResolver(new Resolver(catalogue)));
+        return new Bench(
+                catalogue,
+                new OrderResolver(new Resolver(catalogue), Trades.kinds().toList()));
     }
 
     FamilyPlan plan(String family) {

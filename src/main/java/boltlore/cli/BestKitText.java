@@ -9,6 +9,7 @@ import boltlore.explanation.FindingWords;
 import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The best complete kit, for the screen: what it would settle, its figures, what else would be as good. */
@@ -32,7 +33,7 @@ final class BestKitText {
         ConflictWords words = new ConflictWords(before.family());
         return Chooser.list(kit.choices()).stream()
                 .filter(choice -> before.value(choice.option()).isEmpty())
-                .map(choice -> "%-24s %s".formatted(choice, words.says(choice)))
+                .map(choice -> String.format(Locale.ROOT, "%-24s %s", choice, words.says(choice)))
                 .toList();
     }
 

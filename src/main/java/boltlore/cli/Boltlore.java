@@ -1,13 +1,18 @@
 package boltlore.cli;
 
+import boltlore.measure.Legible;
+import boltlore.trades.orders.Trades;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command that every room's commands hang under; alone it prints how it is used. */
@@ -28,7 +33,6 @@ import picocli.CommandLine.Spec;
             CutCommand.class,
             WeighCommand.class,
             PriceCommand.class,
-            ChargeCommand.class,
             FixingsCommand.class,
             ShipCommand.class,
             TestCommand.class,
@@ -45,7 +49,7 @@ import picocli.CommandLine.Spec;
                     + " not leave as it is, or a proof found a defect",
             "2:the command was called wrongly",
             "3:a catalogue or order has faults",
-            "4:a result could not be written",
+            "4:a result could not be written or printed",
             "5:a proof was left undecided",
             "69:no Java that is new enough",
             "70:a defect of the program itself"
@@ -62,18 +66,37 @@ public final class Boltlore implements Runnable {
     /** Runs one command as the shell would and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine line = new CommandLine(new Boltlore());
+        Trades.ALL.forEach(trade -> line.addSubcommand(trade.name(), TradeCommand.of(trade)));
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        // An argument that begins with '@' is that argument, not a file of further ones.
+        line.setExpandAtFiles(false);
+        line.registerConverter(Path.class, new PathGiven());
+        IParameterExceptionHandler told = line.getParameterExceptionHandler();
+        line.setParameterExceptionHandler((mistake, written) -> told.handleParseException(legible(mistake), written));
         line.setExecutionExceptionHandler((defect, command, parsed) -> Defect.told(command.getErr(), defect));
+        int exit;
         try {
-            return line.execute(arguments);
+            exit = line.execute(arguments);
         } catch (StackOverflowError | OutOfMemoryError tooLarge) {
-            return Defect.told(err, tooLarge);
-        } finally {
-            out.flush();
-            err.flush();
+            exit = Defect.told(err, tooLarge);
         }
+        // A writer keeps its failures to itself until it is asked: an answer that nobody got is no success.
+        if (out.checkError()) {
+            err.println("The answer could not be printed: the output is closed or full.");
+            exit = Exit.NOT_WRITTEN;
+        }
+        err.flush();
+        return exit;
+    }
+
+    /** The mistake with what was written made visible; picocli finds what may have been meant by the mistake's own type. */
+    private static ParameterException legible(ParameterException mistake) {
+        String words = String.valueOf(mistake.getMessage());
+        return Legible.lines(words).equals(words)
+                ? mistake
+                : new ParameterException(mistake.getCommandLine(), Legible.lines(words));
     }
 
     private static PrintWriter utf8(FileDescriptor stream) {

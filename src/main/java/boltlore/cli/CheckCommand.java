@@ -3,26 +3,33 @@ package boltlore.cli;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
+import boltlore.checking.Check;
 import boltlore.checking.Checks;
 import boltlore.checking.Remark;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Whether a catalogue can be read, and hangs together as a real kit does. */
+/** Whether a catalogue can be read, and is consistent as a real kit is. */
 @Command(
         name = "check",
-        description = "Read a catalogue, report every fault at once, and say where its data does not hang together.")
+        description = "Read a catalogue, report every fault at once, and say where its data is not consistent.")
 final class CheckCommand extends RoomCommand {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "CATALOG", description = "The catalogue's folder.")
     private @Nullable Path folder;
+
+    @Option(names = "--translations", description = "List each text that is missing in a language, too.")
+    private boolean translations;
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -47,20 +54,41 @@ final class CheckCommand extends RoomCommand {
         return remarks.isEmpty() ? Exit.OK : Exit.STOPPED;
     }
 
-    private static void print(Screen screen, Catalogue known, List<Remark> remarks) {
-        for (Remark remark : remarks) {
-            screen.wrapped(
-                    0,
-                    "doubtful, " + remark.about() + ": found " + remark.found() + "; expected " + remark.expected()
-                            + ". " + remark.advice());
-        }
+    private void print(Screen screen, Catalogue known, List<Remark> remarks) {
         String families =
                 known.families().values().stream().map(CheckCommand::size).collect(Collectors.joining("; "));
         screen.wrapped(
                 0,
-                "Read without fault: " + known.parts().size() + " parts; " + families + ". Revision " + known.revision()
-                        + ".");
-        screen.line(remarks.isEmpty() ? "The data hangs together." : remarks.size() + " doubtful.");
+                "No errors: " + known.parts().size() + " parts; " + families + ". Revision " + known.revision() + ".");
+        SortedMap<Check, List<Remark>> byCheck =
+                remarks.stream().collect(Collectors.groupingBy(Remark::check, TreeMap::new, Collectors.toList()));
+        List<Remark> untranslated = byCheck.getOrDefault(Check.TRANSLATION, List.of());
+        if (!translations) {
+            byCheck.remove(Check.TRANSLATION);
+        }
+        byCheck.forEach((check, found) -> print(screen, check, found));
+        if (!untranslated.isEmpty() && !translations) {
+            screen.wrapped(0, "Not translated: " + texts(untranslated.size()) + ". List them with --translations.");
+        }
+        int others = remarks.size() - untranslated.size();
+        screen.line(
+                remarks.isEmpty()
+                        ? "The data is consistent."
+                        : "To check: " + others + " in the data, " + texts(untranslated.size()) + " to translate.");
+    }
+
+    private static void print(Screen screen, Check check, List<Remark> found) {
+        screen.line("Check, " + check.written() + ": " + found.size());
+        for (Remark remark : found) {
+            screen.wrapped(
+                    2,
+                    remark.about() + ": found " + remark.found() + "; expected " + remark.expected() + ". "
+                            + remark.advice() + ".");
+        }
+    }
+
+    private static String texts(int count) {
+        return count == 1 ? "1 text" : count + " texts";
     }
 
     private static String size(Family family) {

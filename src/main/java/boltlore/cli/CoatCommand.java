@@ -1,6 +1,5 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
 import boltlore.report.Workbook;
 import boltlore.trades.coating.sheets.CoatJob;
@@ -63,7 +62,7 @@ final class CoatCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, CoatJob job) {
-        Outcome<List<Path>> written = Exports.write(out, SheetFormats.ofEach(books(job)));
+        Outcome<List<Path>> written = write(out, SheetFormats.ofEach(books(job)));
         if (written instanceof Outcome.Sound<List<Path>> paths) {
             if (json()) {
                 screen.line(CoatAnswer.json(job, paths.value()));

@@ -8,6 +8,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
+import boltlore.measure.Money;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
 import java.math.BigDecimal;
@@ -56,7 +57,10 @@ final class CompareCommand extends RoomCommand {
         }
         Comparison comparison = Comparison.of(one, other);
         if (json()) {
-            screen.line(ComparisonJson.of(comparison).written().stripTrailing());
+            screen.line(ComparisonJson.of(
+                            comparison, first.order().choices(), second.order().choices())
+                    .written()
+                    .stripTrailing());
         } else {
             print(screen, known, first, second, comparison);
         }
@@ -74,8 +78,10 @@ final class CompareCommand extends RoomCommand {
         String currency = known.workshop().currency().getCurrencyCode();
         screen.wrapped(
                 2,
-                "cost of parts " + signed(comparison.costDifference().setScale(2, java.math.RoundingMode.HALF_UP)) + " "
-                        + currency + ", mass " + signed(comparison.massKgDifference()) + " kg");
+                "cost of parts "
+                        + signed(Money.rounded(
+                                comparison.costDifference(), known.workshop().currency())) + " " + currency + ", mass "
+                        + signed(comparison.massKgDifference()) + " kg");
     }
 
     private static String change(Catalogue known, PartNumber part, Comparison.Change change) {

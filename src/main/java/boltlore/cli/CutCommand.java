@@ -59,7 +59,7 @@ final class CutCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, CutKits kits, CutPlan plan) {
-        Outcome<List<Path>> written = Exports.write(
+        Outcome<List<Path>> written = write(
                         out,
                         SheetFormats.of(List.of(
                                 CutSheet.of(plan, kits.orders().catalogue().workshop()))))
@@ -84,10 +84,11 @@ final class CutCommand extends RoomCommand {
             return Outcome.sound(sheets);
         }
         String json = RemnantsJson.of(plan.left().toList()).written();
-        return WrittenAside.write(file, json.getBytes(StandardCharsets.UTF_8)).then(path -> {
-            List<Path> all = new ArrayList<>(sheets);
-            all.add(path);
-            return Outcome.sound(all);
-        });
+        return Exports.file(file, "cut --left", json.getBytes(StandardCharsets.UTF_8))
+                .then(path -> {
+                    List<Path> all = new ArrayList<>(sheets);
+                    all.add(path);
+                    return Outcome.sound(all);
+                });
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.measure.Legible;
 import java.io.PrintWriter;
 
 /** A failure that no input may cause: told in a sentence, with the place for whoever mends it, never as a trace. */
@@ -16,7 +17,8 @@ final class Defect {
         StackTraceElement[] trace = defect.getStackTrace();
         String place = trace.length == 0 ? "an unknown place" : trace[0].toString();
         err.println("boltlore: a defect of the program, not of your input: "
-                + defect.getClass().getSimpleName() + (defect.getMessage() == null ? "" : ", " + defect.getMessage())
+                + defect.getClass().getSimpleName()
+                + (defect.getMessage() == null ? "" : ", " + Legible.line(defect.getMessage()))
                 + " (at " + place + "). Nothing was half-written. Please report it with the command you gave.");
         return Exit.DEFECT;
     }

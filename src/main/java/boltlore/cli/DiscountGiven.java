@@ -1,29 +1,26 @@
 package boltlore.cli;
 
+import boltlore.order.json.OrderReader;
 import java.math.BigDecimal;
+import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads a discount in per cent: at least 0 and below 100. */
+/** Reads a discount in per cent, within what an order may say. */
 final class DiscountGiven implements ITypeConverter<BigDecimal> {
 
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
-    private static final int MOST_DIGITS = 12;
+    private static final Pattern WRITTEN = Pattern.compile("[0-9]{1,3}(\\.[0-9]{1,4})?");
 
     @Override
     public BigDecimal convert(String written) {
-        BigDecimal percent = number(written);
-        if (percent.signum() < 0 || percent.compareTo(HUNDRED) >= 0) {
-            throw new TypeConversionException("a discount is at least 0 and below 100 per cent, not '" + written + "'");
+        if (!WRITTEN.matcher(written).matches()) {
+            throw new TypeConversionException("'" + written + "' is not a percentage: write it as 2.5");
+        }
+        BigDecimal percent = new BigDecimal(written);
+        if (percent.compareTo(OrderReader.MOST_DISCOUNT) > 0) {
+            throw new TypeConversionException("a discount is from 0 to " + OrderReader.MOST_DISCOUNT.toPlainString()
+                    + " per cent, not '" + written + "'");
         }
         return percent;
-    }
-
-    private static BigDecimal number(String written) {
-        try {
-            return new BigDecimal(written.length() > MOST_DIGITS ? "" : written);
-        } catch (NumberFormatException none) {
-            throw new TypeConversionException("'" + written + "' is no per cent: write it as 2.5");
-        }
     }
 }

@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.choosing.BestKit;
 import boltlore.logic.Count;
+import boltlore.measure.Money;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
@@ -16,11 +17,13 @@ final class Figures {
     static String range(BestKit cheapest, BestKit dearest) {
         String least = money(cheapest, cheapest.price());
         boolean same = cheapest.price().compareTo(dearest.price()) == 0;
-        return same ? least : least + " to " + String.format(Locale.ROOT, "%,.2f", dearest.price());
+        return same
+                ? least
+                : least + " to " + Money.figure(dearest.price(), dearest.bill().currency());
     }
 
     static String money(BestKit kit, BigDecimal amount) {
-        return currency(kit) + " " + String.format(Locale.ROOT, "%,.2f", amount);
+        return Money.says(amount, kit.bill().currency());
     }
 
     /** 'EUR 120.00 more', 'EUR 3.50 less', 'at the same price'. */

@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.trades.coating.RecordVerdict;
 import boltlore.trades.coating.sheets.CoatJob;
@@ -57,12 +57,25 @@ final class FilmCommand extends RoomCommand {
 
     private Outcome<Integer> judged(Screen screen, CoatJob job) {
         return ShopRecord.read(records, job.plan())
+                .then(this::filledIn)
                 .then(record -> Outcome.sound(issue(
                         screen, job, RecordVerdict.of(job.plan(), record.film(), record.issued(), job.workshop()))));
     }
 
+    private Outcome<ShopRecord> filledIn(ShopRecord record) {
+        return record.film().isEmpty() && record.issued().isEmpty()
+                ? Outcome.faulty(records.stream()
+                        .map(file -> Fault.of(
+                                file.toString(),
+                                "nothing filled in",
+                                "film readings, or powder that was issued",
+                                "Fill it in first."))
+                        .toList())
+                : Outcome.sound(record);
+    }
+
     private int issue(Screen screen, CoatJob job, RecordVerdict verdict) {
-        Outcome<List<Path>> written = Exports.write(out, SheetFormats.of(List.of(RecordSheet.of(verdict, job))));
+        Outcome<List<Path>> written = write(out, SheetFormats.of(List.of(RecordSheet.of(verdict, job))));
         if (written instanceof Outcome.Sound<List<Path>> paths) {
             if (json()) {
                 screen.line(FilmAnswer.json(verdict, paths.value()));

@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
         description =
                 "List bolts, nuts and washers by joint and by bag with their torques, look at each joint, and write a"
                         + " fixings sheet for each order.")
-final class FixingsCommand extends TradeCommand<FixedOrder> {
+final class FixingsCommand extends OldTradeCommand<FixedOrder> {
 
     @Option(
             names = "--out",

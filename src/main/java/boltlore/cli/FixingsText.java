@@ -5,13 +5,12 @@ import boltlore.measure.Digits;
 import boltlore.trades.fixings.BoltedJoint;
 import boltlore.trades.fixings.KitFixings;
 import boltlore.trades.fixings.sheets.JointWords;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** The fixings of one order for the terminal. */
 final class FixingsText {
-
-    private static final String ROW = "  %-40s %-24s %-24s %s%n";
 
     private FixingsText() {}
 
@@ -29,7 +28,9 @@ final class FixingsText {
     }
 
     private static void joint(Screen screen, BoltedJoint joint) {
-        screen.text(ROW.formatted(
+        screen.text(String.format(
+                Locale.ROOT,
+                "  %-40s %-24s %-24s %s%n",
                 joint.says(),
                 Digits.plain(joint.quantity()) + " × " + JointWords.bolt(joint.fixing()),
                 torque(joint.fixing()),

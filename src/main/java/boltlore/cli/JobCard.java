@@ -11,6 +11,7 @@ import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Standing;
 import boltlore.logic.Deadline;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -91,7 +92,7 @@ final class JobCard {
         List<OptionValue> open = standing.open(option);
         for (OptionValue value : open.subList(0, Math.min(MOST_VALUES, open.size()))) {
             int number = names.indexOf(value.value()) + 1;
-            screen.wrapped(2, "%2d  %s: %s".formatted(number, value.value(), says(option, value)));
+            screen.wrapped(2, String.format(Locale.ROOT, "%2d  %s: %s", number, value.value(), says(option, value)));
         }
         further(2, open.size() - MOST_VALUES, "answer with the name of one");
         int closed = standing.closed(option).size();

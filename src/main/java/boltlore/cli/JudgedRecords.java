@@ -95,9 +95,9 @@ final class JudgedRecords {
         }
         TestPlan plan = TestPlanner.of(bench.catalogue(), kit.bill());
         List<TestRecord> others = records.stream()
-                .filter(record -> !record.revision().equals(plan.revision()))
+                .filter(record -> !record.limits().equals(plan.limits()))
                 .toList();
-        others.forEach(record -> faults.add(otherRevision(record, plan)));
+        others.forEach(record -> faults.add(otherLimits(record, plan)));
         if (others.isEmpty()) {
             List<Reading> readings = records.stream()
                     .flatMap(record -> record.readings().stream())
@@ -106,12 +106,12 @@ final class JudgedRecords {
         }
     }
 
-    private static Fault otherRevision(TestRecord record, TestPlan plan) {
+    private static Fault otherLimits(TestRecord record, TestPlan plan) {
         return Fault.of(
                 record.file(),
-                "limits of catalogue revision " + record.revision(),
-                "revision " + plan.revision() + ", as the catalogue is now",
-                "Name the catalogue that the sheet was printed from with --catalog, or print the sheet again and copy"
-                        + " the readings.");
+                "a record with the limits " + record.limits(),
+                "the limits " + plan.limits() + ", as they are for order " + plan.order() + " now",
+                "A limit, or what is tested, has changed since. Name the catalogue that the record was printed from with"
+                        + " --catalog, or write the test sheet again and test against it.");
     }
 }

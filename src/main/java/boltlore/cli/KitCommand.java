@@ -61,7 +61,13 @@ final class KitCommand extends RoomCommand {
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
-                        bench, out, usual, this::further, json() ? KitCommand::json : KitCommand::text)
+                        bench,
+                        out,
+                        usual,
+                        all,
+                        this::further,
+                        json() ? KitCommand::json : KitCommand::text,
+                        this::writeSets)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =
@@ -97,8 +103,7 @@ final class KitCommand extends RoomCommand {
     }
 
     private static String json(Kitted kitted) {
-        return KitJson.of(kitted.kit())
-                .put("mustBeMended", JsonOut.texts(kitted.stops()))
+        return KitJson.of(kitted.kit(), kitted.found())
                 .put("sheets", JsonOut.texts(kitted.written()))
                 .writtenInList();
     }

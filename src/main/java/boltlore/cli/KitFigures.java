@@ -1,8 +1,8 @@
 package boltlore.cli;
 
+import boltlore.measure.Money;
 import boltlore.trades.costing.PricedBill;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /** A priced kit in one line of figures. */
 final class KitFigures {
@@ -10,15 +10,8 @@ final class KitFigures {
     private KitFigures() {}
 
     static String of(PricedBill priced) {
-        String currency = priced.currency().getCurrencyCode();
-        return String.format(
-                Locale.ROOT,
-                "%s kg, cost %s %,.2f, price %s %,.2f, %d days",
-                priced.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString(),
-                currency,
-                priced.totals().cost(),
-                currency,
-                priced.totalPrice(),
-                priced.leadDays());
+        return priced.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg, cost "
+                + Money.says(priced.totals().cost(), priced.currency()) + ", price "
+                + Money.says(priced.totalPrice(), priced.currency()) + ", " + priced.leadDays() + " days";
     }
 }

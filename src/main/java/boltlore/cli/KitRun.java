@@ -2,25 +2,29 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
-import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
-import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.FoundBy;
+import boltlore.trades.KitInWork;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.orders.FurtherSheets;
+import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.orders.TradeFiles;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
  * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
@@ -34,21 +38,27 @@ final class KitRun {
     private final Bench bench;
     private final Path out;
     private final boolean takeUsual;
+    private final boolean all;
     private final BiFunction<FamilyPlan, PricedBill, FurtherSheets> further;
     private final Function<Kitted, String> told;
+    private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /** @param further what is written beside the sheets that each order needs */
     KitRun(
             Bench bench,
             Path out,
             boolean takeUsual,
+            boolean all,
             BiFunction<FamilyPlan, PricedBill, FurtherSheets> further,
-            Function<Kitted, String> told) {
+            Function<Kitted, String> told,
+            BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
+        this.all = all;
         this.further = further;
         this.told = told;
+        this.write = write;
     }
 
     /** What became of each file, in the order given. */
@@ -99,20 +109,28 @@ final class KitRun {
         Bill bill = kit.bill();
         PricedBill priced = bill == null ? null : BillWorkbook.price(bill, bench.catalogue());
         if (priced == null || !kit.issuesSheets()) {
-            return new Finished(told.apply(new Kitted(kit, priced, List.of(), List.of())), List.of(), Exit.STOPPED);
+            List<FoundBy> found = List.of(KitTrades.byRules(kit.resolution()));
+            return new Finished(told.apply(new Kitted(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
         return written(kit, priced, bench.plan(kit.order().family()));
     }
 
     private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
-        List<Supplier<Workbook>> books = new ArrayList<>(OrderSheets.of(plan, priced));
-        books.addAll(beside.workbooks());
-        Outcome<List<Path>> outcome = Exports.write(out.resolve(kit.order().name()), SheetFormats.ofEach(books));
+        KitTrades trades = KitTrades.of(new KitInWork(plan, priced.bill(), LocalDate.now(ZoneId.systemDefault())));
+        List<SheetSet> sets = new ArrayList<>();
+        sets.add(new SheetSet("kit", SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())), true));
+        if (!beside.equals(FurtherSheets.NONE)) {
+            sets.add(new SheetSet("kit --all", SheetFormats.ofEach(beside.workbooks()), beside.whole()));
+        }
+        if (all) {
+            trades.results().forEach((trade, results) -> sets.add(new SheetSet(trade, TradeFiles.of(results), true)));
+        }
+        Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
-        int exit = beside.stops().isEmpty() ? Exit.OK : Exit.STOPPED;
+        int exit = beside.stops().isEmpty() && !trades.stops() ? Exit.OK : Exit.STOPPED;
         return new Finished(
-                told.apply(new Kitted(kit, priced, beside.stops(), written)),
+                told.apply(new Kitted(kit, priced, trades.found(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
     }

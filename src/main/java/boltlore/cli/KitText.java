@@ -1,12 +1,9 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
-import boltlore.explanation.FindingWords;
-import boltlore.resolution.Finding;
 import boltlore.resolution.Kit;
-import boltlore.resolution.Severity;
-import boltlore.trades.charging.PowerNote;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.orders.KitTrades;
 import java.nio.file.Path;
 
 /** An order and what became of it, for the screen: its kit in figures, then its findings, the most serious first. */
@@ -26,12 +23,11 @@ final class KitText {
         if (priced != null) {
             figures(screen, priced);
         }
-        findings(screen, kit);
-        kitted.stops().forEach(says -> screen.wrapped(2, "must be mended: " + says));
+        kitted.found().forEach(by -> TradeAnswer.found(screen, by));
         if (!kitted.written().isEmpty()) {
             screen.wrapped(2, "sheets in " + folder(kitted));
         } else if (kit.resolution().stops()) {
-            screen.wrapped(2, "No sheet was written: mend what stops, and run it again.");
+            screen.wrapped(2, "No sheets written: correct what stops, and run it again.");
         }
     }
 
@@ -48,18 +44,8 @@ final class KitText {
                 kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; " + KitFigures.of(priced));
     }
 
+    /** What the rules found of an order that becomes no kit. */
     static void findings(Screen screen, OrderKit kit) {
-        FindingWords words = new FindingWords(kit.order().choices().family());
-        for (Severity severity : Severity.values()) {
-            for (Finding finding : kit.resolution().findings()) {
-                if (finding.severity() == severity) {
-                    String head = severity.says() + ": " + finding.kind().written();
-                    String power = PowerNote.of(finding, kit.order().choices())
-                            .map(note -> ". " + note)
-                            .orElse("");
-                    screen.wrapped(2, head + ": " + words.of(finding) + power);
-                }
-            }
-        }
+        TradeAnswer.found(screen, KitTrades.byRules(kit.resolution()));
     }
 }

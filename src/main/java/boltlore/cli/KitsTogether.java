@@ -6,7 +6,10 @@ import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.KitInWork;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -43,6 +46,14 @@ record KitsTogether(Bench bench, List<OrderKit> kits) {
         }
         String found = "order " + name + ", which is among the orders already";
         return Outcome.faulty(Fault.of(file.toString(), found, "an order that is not there yet", advice));
+    }
+
+    /** Kits of the orders that nothing stops, for the trades to work on. */
+    List<KitInWork> inWork() {
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        return bills().stream()
+                .map(bill -> new KitInWork(plan(bill), bill, today))
+                .toList();
     }
 
     /** Orders that something stops, which stay out of what is made of the others. */

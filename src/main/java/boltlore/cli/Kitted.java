@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
+import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * An order's kit as it is told of.
  *
  * @param priced its bill, where it has one
- * @param stops what the further trades found that must be mended, a sentence each
+ * @param found by the rules, then by each trade
  * @param written the sheets that were written, or empty
  */
-record Kitted(OrderKit kit, @Nullable PricedBill priced, List<String> stops, List<Path> written) {}
+record Kitted(OrderKit kit, @Nullable PricedBill priced, List<FoundBy> found, List<Path> written) {}

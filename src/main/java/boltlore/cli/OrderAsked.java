@@ -4,6 +4,7 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.choosing.Importance;
+import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.LeftOut;
@@ -59,7 +60,7 @@ final class OrderAsked {
             return Outcome.faulty(Fault.of(
                     file.toString(), "a file that exists", "a new file", "Name another with --out, or move this one."));
         }
-        return WrittenAside.write(file, text).then(written -> {
+        return Exports.newFile(file, text).then(written -> {
             dialogue.screen().wrapped(0, "Written: " + written + ". 'boltlore kit " + written + "' makes its sheets.");
             return Outcome.sound(Exit.OK);
         });

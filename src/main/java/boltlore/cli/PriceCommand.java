@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
         description =
                 "Work out what kits cost in full and how long they take, and write for each order a cost statement for"
                         + " the workshop and a quotation for the customer.")
-final class PriceCommand extends TradeCommand<PricedOrder> {
+final class PriceCommand extends OldTradeCommand<PricedOrder> {
 
     @Mixin
     private QuoteOption quote = new QuoteOption();

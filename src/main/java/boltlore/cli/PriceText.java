@@ -12,8 +12,6 @@ import java.util.Locale;
 /** A calculation for the terminal. */
 final class PriceText {
 
-    private static final String ROW = "  %-32s %14s%n";
-
     private PriceText() {}
 
     static void print(Screen screen, PricedOrder order) {
@@ -53,7 +51,7 @@ final class PriceText {
     }
 
     private static void row(Screen screen, String what, String amount) {
-        screen.text(ROW.formatted(what, amount));
+        screen.text(String.format(Locale.ROOT, "  %-32s %14s%n", what, amount));
     }
 
     private static String amount(BigDecimal amount) {

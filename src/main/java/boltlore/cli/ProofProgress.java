@@ -3,7 +3,7 @@ package boltlore.cli;
 import boltlore.proof.Answer;
 import boltlore.proof.Prover;
 import boltlore.proof.Statement;
-import boltlore.resolution.Severity;
+import boltlore.findings.Severity;
 import java.io.PrintWriter;
 import java.util.concurrent.TimeUnit;
 
@@ -52,7 +52,7 @@ final class ProofProgress {
 
     /** Each answer that somebody has to act on as it comes, once the run has become a long one. */
     private void tell(String family, Statement statement) {
-        boolean told = statement.kind().severity() != Severity.INFORMS;
+        boolean told = statement.kind().severity() != Severity.NOTE;
         if (told && said) {
             String line = family + ": " + statement.title();
             aside.println("\r" + line + " ".repeat(Math.max(0, WIDTH - line.length())));

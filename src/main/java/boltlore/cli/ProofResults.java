@@ -1,7 +1,10 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.order.Order;
 import boltlore.order.json.OrderWriter;
@@ -13,11 +16,11 @@ import boltlore.proof.json.ProofJson;
 import boltlore.proof.sheets.ProofReport;
 import boltlore.report.SheetFile;
 import boltlore.report.xlsx.XlsxWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.function.BiFunction;
 
 /** The proofs of the families that were asked for, and the orders that show their defects. */
 final class ProofResults implements ProofTask.Done {
@@ -42,28 +45,44 @@ final class ProofResults implements ProofTask.Done {
                         .toList());
     }
 
-    /** Writes an order for each defect that one can show. */
-    void writeWitnesses(Path folder) {
-        witnesses.forEach(witness -> {
-            Order order = witness.order();
-            Path file = folder.resolve(order.name() + ".json");
-            faults.addAll(WrittenAside.write(file, OrderWriter.write(order).getBytes(StandardCharsets.UTF_8))
-                    .faults());
-            files.put(witness.defect(), file.toString());
-        });
+    /** Writes an order for each defect that one can show. A family's proof that ran out of time takes none away. */
+    void writeWitnesses(Path folder, BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
+        List<SheetSet> sets = new ArrayList<>();
+        List<Answer.Defect> shown = new ArrayList<>();
+        for (FamilyProof proof : proofs) {
+            List<SheetFile> ofFamily = new ArrayList<>();
+            witnesses.stream()
+                    .filter(witness -> proof.openDefects().anyMatch(defect -> defect == witness.defect()))
+                    .forEach(witness -> {
+                        shown.add(witness.defect());
+                        ofFamily.add(file(witness.order()));
+                    });
+            sets.add(new SheetSet("prove --witnesses " + proof.family().name(), ofFamily, !isOpen(proof)));
+        }
+        Outcome<List<Path>> outcome = write.apply(folder, sets);
+        faults.addAll(outcome.faults());
+        if (outcome instanceof Outcome.Sound<List<Path>> sound) {
+            for (int i = 0; i < shown.size(); i++) {
+                files.put(shown.get(i), sound.value().get(i).toString());
+            }
+        }
     }
 
-    /** Writes a folder for each family with its statements for other solvers; stops at the first file it cannot write. */
-    void writeEvidence(Path folder) {
+    static SheetFile file(Order order) {
+        return SheetFile.utf8(order.name() + ".json", OrderWriter.write(order));
+    }
+
+    /** Writes a folder for each family with its statements for other solvers, whole or not at all. */
+    void writeEvidence(Path folder, BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
         for (FamilyProof proof : proofs) {
             Path own = folder.resolve(proof.family().name());
-            int statements = Evidence.write(proof, (name, text) -> {
-                if (faults.isEmpty()) {
-                    faults.addAll(WrittenAside.write(own.resolve(name), text.getBytes(StandardCharsets.UTF_8))
-                            .faults());
-                }
-            });
-            written.add(own + ": " + statements + " statements to check again, with 'sh check.sh SOLVER'");
+            List<SheetFile> evidence = new ArrayList<>();
+            int statements = Evidence.write(proof, (name, text) -> evidence.add(SheetFile.utf8(name, text)));
+            Outcome<List<Path>> outcome = write.apply(own, List.of(new SheetSet("prove --evidence", evidence, true)));
+            faults.addAll(outcome.faults());
+            if (outcome.faults().isEmpty()) {
+                written.add(own + ": " + statements + " statements to check again, with 'sh check.sh SOLVER'");
+            }
         }
     }
 
@@ -71,8 +90,11 @@ final class ProofResults implements ProofTask.Done {
         SheetFile sheets = new XlsxWriter()
                 .write(ProofReport.of(catalogue, proofs, this::witness))
                 .get(0);
-        written.add(file + ": the report");
-        faults.addAll(WrittenAside.write(file, sheets.content()).faults());
+        Outcome<Path> outcome = Exports.file(file, "prove --report", sheets.content());
+        faults.addAll(outcome.faults());
+        if (outcome.faults().isEmpty()) {
+            written.add(file + ": the report");
+        }
     }
 
     @Override
@@ -105,9 +127,11 @@ final class ProofResults implements ProofTask.Done {
         if (proofs.stream().flatMap(FamilyProof::openDefects).findAny().isPresent()) {
             return Exit.STOPPED;
         }
-        boolean open = proofs.stream()
-                .flatMap(proof -> proof.answers().stream())
+        return proofs.stream().anyMatch(ProofResults::isOpen) ? Exit.UNDECIDED : Exit.OK;
+    }
+
+    private static boolean isOpen(FamilyProof proof) {
+        return proof.answers().stream()
                 .anyMatch(answer -> answer instanceof Answer.NotDecided || answer instanceof Answer.Unproved);
-        return open ? Exit.UNDECIDED : Exit.OK;
     }
 }

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.choices.Choice;
+import boltlore.findings.Severity;
 import boltlore.logic.Count;
 import boltlore.proof.Answer;
 import boltlore.proof.Cause;
@@ -8,7 +9,6 @@ import boltlore.proof.FamilyProof;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
 import boltlore.proof.Touched;
-import boltlore.resolution.Severity;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -97,7 +97,7 @@ final class ProofText {
         screen.line("");
         screen.line("Proved:");
         proved.forEach((kind, many) -> {
-            if (kind.severity() != Severity.INFORMS) {
+            if (kind.severity() != Severity.NOTE) {
                 int all = asked.getOrDefault(kind, many);
                 screen.wrapped(
                         2,

@@ -72,10 +72,10 @@ final class ProveCommand extends RoomCommand {
 
     private Outcome<ProofTask> task(Catalogue known, List<Family> asked) {
         if (instead.bench != null) {
-            return Outcome.sound(new SamplingTask(known, asked, instead.bench, files));
+            return Outcome.sound(new SamplingTask(known, asked, instead.bench, files, this::writeSets));
         }
         return instead.against == null
-                ? Outcome.sound(new ProvingTask(known, asked, files))
+                ? Outcome.sound(new ProvingTask(known, asked, files, this::writeSets))
                 : CatalogueReader.read(instead.against)
                         .then(earlier -> Outcome.sound(new RevisionTask(earlier, known, asked)));
     }

@@ -2,15 +2,24 @@ package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.exports.SheetSet;
+import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.Prover;
 import boltlore.proof.kinds.Kinds;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 
 /** Proves or refutes every statement about some families. */
-record ProvingTask(Catalogue catalogue, List<Family> families, ProofFiles files) implements ProofTask {
+record ProvingTask(
+        Catalogue catalogue,
+        List<Family> families,
+        ProofFiles files,
+        BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write)
+        implements ProofTask {
 
     @Override
     public Done done(Deadline until, ProofProgress progress) {
@@ -20,10 +29,10 @@ record ProvingTask(Catalogue catalogue, List<Family> families, ProofFiles files)
         }
         ProofResults results = ProofResults.of(catalogue, proofs);
         if (files.witnesses != null) {
-            results.writeWitnesses(files.witnesses);
+            results.writeWitnesses(files.witnesses, write);
         }
         if (files.evidence != null) {
-            results.writeEvidence(files.evidence);
+            results.writeEvidence(files.evidence, write);
         }
         if (files.report != null) {
             results.writeReport(catalogue, files.report);

@@ -22,6 +22,7 @@ final class QuoteOption {
     @Option(
             names = "--currency",
             paramLabel = "CODE",
+            converter = CurrencyGiven.class,
             description = "Currency to quote in, as GBP (ISO 4217), in place of the partner's or the workshop's.")
     private @Nullable Currency currency;
 

@@ -1,10 +1,16 @@
 package boltlore.cli;
 
+import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.report.SheetFile;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentSkipListSet;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -25,6 +31,8 @@ abstract class RoomCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
+    private final Set<String> kept = new ConcurrentSkipListSet<>();
+
     abstract int run(Screen screen);
 
     boolean json() {
@@ -36,7 +44,23 @@ abstract class RoomCommand implements Callable<Integer> {
         Screen screen = new Screen(spec.commandLine().getOut());
         int exit = run(screen);
         screen.flush();
+        Screen errors = new Screen(aside());
+        kept.forEach(sentence -> errors.wrapped(0, sentence));
+        errors.flush();
         return exit;
+    }
+
+    /** Writes the command's sheets into a folder. */
+    Outcome<List<Path>> write(Path folder, List<SheetFile> files) {
+        return writeSets(folder, List.of(new SheetSet(spec.name(), files, true)));
+    }
+
+    /** Writes sheets of several kinds; what stays because somebody has changed it is told when the command ends. */
+    Outcome<List<Path>> writeSets(Path folder, List<SheetSet> sets) {
+        return Exports.write(folder, sets).then(written -> {
+            kept.addAll(written.kept());
+            return Outcome.sound(written.files());
+        });
     }
 
     /** Prints progress or a warning where it does not mix with the answer. */

@@ -4,20 +4,18 @@ import boltlore.answers.OrderKit;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
-import boltlore.faults.Fault;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;
+import boltlore.measure.Money;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
-import boltlore.order.json.OrderWriter;
 import boltlore.proof.Witnesses;
 import boltlore.proof.sample.CoveringSample;
 import boltlore.proof.sample.Sampler;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +52,7 @@ final class Sampling {
         this.ways = ways;
         this.sample = sample;
         for (Choices choices : sample.orders()) {
-            String name = "%s-bench-%03d".formatted(family.name(), orders.size() + 1);
+            String name = String.format(Locale.ROOT, "%s-bench-%03d", family.name(), orders.size() + 1);
             Order order = Witnesses.complete(
                     catalogue(), name, choices, new LeftOut.AllUnused(), "A variant to build on the bench.");
             orders.add(order);
@@ -86,14 +84,12 @@ final class Sampling {
         return sample.complete();
     }
 
-    List<Fault> write(Path folder) {
-        List<Fault> faults = new ArrayList<>();
-        for (Order order : orders) {
-            Path file = folder.resolve(order.name() + ".json");
-            faults.addAll(WrittenAside.write(file, OrderWriter.write(order).getBytes(StandardCharsets.UTF_8))
-                    .faults());
-        }
-        return faults;
+    /** The variants as order files. */
+    SheetSet files() {
+        return new SheetSet(
+                "prove --bench " + family.name(),
+                orders.stream().map(ProofResults::file).toList(),
+                complete());
     }
 
     void print(Screen screen) {
@@ -128,8 +124,7 @@ final class Sampling {
     }
 
     private String money(Optional<BigDecimal> cost) {
-        return cost.map(amount -> catalogue().workshop().currency().getCurrencyCode() + " "
-                        + String.format(Locale.ROOT, "%,.2f", amount))
+        return cost.map(amount -> Money.says(amount, catalogue().workshop().currency()))
                 .orElse("stopped by a finding");
     }
 

@@ -2,15 +2,24 @@ package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;
 import boltlore.proof.sample.Sampler;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 
 /** Finds variants to build on the bench for some families. */
-record SamplingTask(Catalogue catalogue, List<Family> families, Sampling.Ways ways, ProofFiles files)
+record SamplingTask(
+        Catalogue catalogue,
+        List<Family> families,
+        Sampling.Ways ways,
+        ProofFiles files,
+        BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write)
         implements ProofTask {
 
     @Override
@@ -24,9 +33,10 @@ record SamplingTask(Catalogue catalogue, List<Family> families, Sampling.Ways wa
             Sampling.of(bench, family, ways, until).ifPresentOrElse(samplings::add, () -> tooLarge.add(family.name()));
         }
         if (files.witnesses != null) {
-            for (Sampling sampling : samplings) {
-                faults.addAll(sampling.write(files.witnesses));
-            }
+            faults.addAll(write.apply(
+                            files.witnesses,
+                            samplings.stream().map(Sampling::files).toList())
+                    .faults());
         }
         return new Sampled(samplings, tooLarge, faults);
     }

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.faults.Fault;
+import boltlore.measure.Legible;
 import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine.Help.Ansi;
@@ -32,28 +33,29 @@ final class Screen {
     }
 
     void heading(String text) {
-        out.println(Ansi.AUTO.enabled() ? "\u001B[1m" + text + "\u001B[0m" : text);
+        String legible = Legible.line(text);
+        out.println(Ansi.AUTO.enabled() ? "\u001B[1m" + legible + "\u001B[0m" : legible);
     }
 
     /** Asks, and leaves the answer on the same line. */
     void prompt(String text) {
-        out.print(text);
+        out.print(Legible.lines(text));
         out.flush();
     }
 
     /** Prints lines as they are. */
     void text(String lines) {
-        out.print(lines);
+        out.print(Legible.lines(lines));
     }
 
     void line(String text) {
-        out.println(text);
+        out.println(Legible.lines(text));
     }
 
     /** Prints a text wrapped at blanks, further lines indented by two more. */
     void wrapped(int indent, String text) {
         for (String row : Wrapped.rows(text, indent, width)) {
-            out.println(row);
+            out.println(Legible.line(row));
         }
     }
 

@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
         description =
                 "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
                         + " dangerous goods and labels. Orders given together travel in one vehicle.")
-final class ShipCommand extends TradeCommand<ShippedOrder> {
+final class ShipCommand extends OldTradeCommand<ShippedOrder> {
 
     @Mixin
     private ShipRoute route = new ShipRoute();

@@ -9,6 +9,7 @@ import boltlore.trades.shipping.sheets.ShipWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** A shipment for the terminal. */
 final class ShipText {
@@ -20,9 +21,10 @@ final class ShipText {
     static void print(Screen screen, Shipment shipment, Consignment together) {
         screen.heading(shipment.order().name() + ", "
                 + shipment.order().choices().family().says().english());
-        screen.text(ROW.formatted("crate", "fit stage and content", "outside mm", "net kg", "gross kg"));
+        screen.text(
+                String.format(Locale.ROOT, ROW, "crate", "fit stage and content", "outside mm", "net kg", "gross kg"));
         shipment.crates().forEach(crate -> screen.text(row(shipment, crate)));
-        screen.text(ROW.formatted("all", "", "", shown(shipment.netKg()), shown(shipment.grossKg())));
+        screen.text(String.format(Locale.ROOT, ROW, "all", "", "", shown(shipment.netKg()), shown(shipment.grossKg())));
         ShipFindings.of(shipment, together)
                 .forEach(finding -> screen.wrapped(
                         2, (finding.stops() ? "Stops: " : "") + finding.about() + ": " + finding.says()));
@@ -33,7 +35,9 @@ final class ShipText {
     }
 
     private static String row(Shipment shipment, Crate crate) {
-        return ROW.formatted(
+        return String.format(
+                Locale.ROOT,
+                ROW,
                 crate.number(),
                 ShipWords.content(shipment, crate),
                 size(crate.type().outside()),

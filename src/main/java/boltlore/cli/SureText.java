@@ -10,6 +10,7 @@ import boltlore.measure.Digits;
 import boltlore.order.Order;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.Locale;
 
 /** The parts that an unsettled order is sure to need, for the screen. */
 final class SureText {
@@ -50,11 +51,12 @@ final class SureText {
     }
 
     private static String row(Part part, BigDecimal quantity) {
-        return "%-14s %8s %-5s %s"
-                .formatted(
-                        part.number().text(),
-                        Digits.plain(quantity),
-                        part.unit(),
-                        part.name().english());
+        return String.format(
+                Locale.ROOT,
+                "%-14s %8s %-5s %s",
+                part.number().text(),
+                Digits.plain(quantity),
+                part.unit(),
+                part.name().english());
     }
 }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
         description =
                 "Write the end-of-line test sheet of each order with this kit's limits, its labels and manual sections, and"
                         + " a record to be filled in.")
-final class TestCommand extends TradeCommand<TestedOrder> {
+final class TestCommand extends OldTradeCommand<TestedOrder> {
 
     @Option(
             names = "--out",
@@ -36,12 +36,6 @@ final class TestCommand extends TradeCommand<TestedOrder> {
     @Override
     String none() {
         return "No order of these has a kit that its family says how to test.";
-    }
-
-    /** A record that somebody has filled in is not written over. */
-    @Override
-    Outcome<List<Path>> write(Path folder, TestedOrder order) {
-        return FilledRecords.none(folder).then(none -> super.write(folder, order));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
 import boltlore.faults.Outcome;
 import boltlore.report.Workbook;
 import boltlore.trades.orders.SheetFormats;
@@ -67,7 +66,7 @@ final class TestResultCommand extends RoomCommand {
 
     private Outcome<List<Path>> report(Bench bench, Verdict verdict) {
         Workbook report = ReportSheet.of(verdict, bench.catalogue().workshop());
-        return Exports.write(out.resolve(verdict.plan().order()), SheetFormats.of(List.of(report)));
+        return write(out.resolve(verdict.plan().order()), SheetFormats.of(List.of(report)));
     }
 
     private int told(Screen screen, List<Verdict> verdicts, List<Path> written) {

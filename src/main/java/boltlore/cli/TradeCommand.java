@@ -1,67 +1,136 @@
 package boltlore.cli;
 
-import boltlore.exports.Exports;
+import boltlore.exports.SheetSet;
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.report.Workbook;
+import boltlore.trades.FoundBy;
+import boltlore.trades.KitInWork;
+import boltlore.trades.Trade;
+import boltlore.trades.TradeOption;
+import boltlore.trades.TradeResult;
+import boltlore.trades.orders.TradeFiles;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
 
-/** What the trades' commands share: work on each of several orders, write a folder for each, tell of all. */
-abstract class TradeCommand<T extends WorkedOrder> extends RoomCommand {
+/** The command of any trade: works on the orders, writes a folder for each, tells what was found. */
+@Command
+final class TradeCommand extends RoomCommand {
+
+    private final Trade trade;
 
     @Mixin
     private OrdersOption orders = new OrdersOption();
 
-    /** Where the orders' folders are written. */
-    abstract Path out();
+    @Option(names = "--out", paramLabel = "FOLDER", description = "Where it is written; without it ${DEFAULT-VALUE}.")
+    private Path out;
 
-    /** Those of the orders' bills that the trade has work with. */
-    abstract Outcome<List<T>> worked(KitsTogether kits);
+    private CommandSpec spec = CommandSpec.create();
 
-    /** Said where no order is left to work on. */
-    abstract String none();
+    private TradeCommand(Trade trade) {
+        this.trade = trade;
+        this.out = Path.of("exports", trade.name());
+    }
 
-    abstract String json(List<T> worked, List<Path> written);
+    /** The trade's command with its own options beside those that all have. */
+    static CommandSpec of(Trade trade) {
+        TradeCommand command = new TradeCommand(trade);
+        CommandSpec spec = CommandSpec.forAnnotatedObject(command);
+        command.spec = spec;
+        spec.name(trade.name()).usageMessage().description(trade.does());
+        trade.options().forEach(option -> spec.addOption(typed(option)));
+        return spec;
+    }
 
-    abstract void print(Screen screen, List<T> worked);
-
-    /** Whether one of them must be mended before it goes on. */
-    abstract boolean stops(List<T> worked);
-
-    Outcome<List<Path>> write(Path folder, T order) {
-        return Exports.write(folder, order.files());
+    private static OptionSpec typed(TradeOption<?> option) {
+        OptionSpec.Builder typed = OptionSpec.builder(option.name()).description(option.says());
+        if (option.label().isEmpty()) {
+            return typed.type(boolean.class).arity("0").build();
+        }
+        return typed.paramLabel(option.label())
+                .arity("1")
+                .type(option.several() ? List.class : String.class)
+                .auxiliaryTypes(String.class)
+                .build();
     }
 
     @Override
     int run(Screen screen) {
         HeadStart.forSheets();
+        Outcome<TradeOption.Given> given = given();
+        if (!(given instanceof Outcome.Sound<TradeOption.Given> sound)) {
+            return refused(given.faults(), Exit.USAGE);
+        }
         return done(
                 screen,
-                orders.kits().then(kits -> worked(kits).then(worked -> Outcome.sound(tell(screen, kits, worked)))));
+                orders.kits()
+                        .then(kits -> worked(kits, sound.value())
+                                .then(results -> Outcome.sound(tell(screen, kits, results)))));
+    }
+
+    private Outcome<TradeOption.Given> given() {
+        Map<TradeOption<?>, List<String>> typed = new HashMap<>();
+        for (TradeOption<?> option : trade.options()) {
+            List<String> texts = spec.findOption(option.name()).stringValues();
+            if (!texts.isEmpty()) {
+                typed.put(option, texts);
+            }
+        }
+        return TradeOption.Given.read(typed);
+    }
+
+    private Outcome<List<TradeResult>> worked(KitsTogether kits, TradeOption.Given given) {
+        List<KitInWork> inWork = kits.inWork();
+        return inWork.isEmpty() ? Outcome.sound(List.of()) : trade.work(inWork, given);
     }
 
     /** Orders that something stops are told and not worked on. */
-    private int tell(Screen screen, KitsTogether kits, List<T> worked) {
+    private int tell(Screen screen, KitsTogether kits, List<TradeResult> results) {
         if (!json()) {
             kits.stopped().forEach(kit -> KitText.print(screen, kit));
         }
-        if (worked.isEmpty()) {
-            screen.line(json() ? "{}" : none());
+        if (results.isEmpty()) {
+            screen.line(json() ? "{}" : trade.nothing());
             return Exit.STOPPED;
         }
-        EachWritten written = EachWritten.of(worked, each -> write(out().resolve(each.name()), each));
-        if (!written.faults().isEmpty()) {
-            return refused(written.faults(), Exit.NOT_WRITTEN);
+        List<Path> written = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        List<TradeAnswer.OfOrder> answers = new ArrayList<>();
+        for (TradeResult result : results) {
+            List<Workbook> reports =
+                    result.sheets().stream().map(sheet -> sheet.report().get()).toList();
+            SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
+            Outcome<List<Path>> outcome = writeSets(out.resolve(result.folder()), List.of(set));
+            faults.addAll(outcome.faults());
+            outcome.then(paths -> Outcome.sound(written.addAll(paths)));
+            answers.add(new TradeAnswer.OfOrder(result.folder(), foundBy(kits, result), reports));
         }
-        told(screen, worked, written.paths());
-        return worked.size() == kits.kits().size() && !stops(worked) ? Exit.OK : Exit.STOPPED;
+        if (!faults.isEmpty()) {
+            return refused(faults, Exit.NOT_WRITTEN);
+        }
+        if (json()) {
+            screen.line(TradeAnswer.json(answers, written));
+        } else {
+            TradeAnswer.print(screen, answers, out);
+        }
+        boolean stops =
+                answers.stream().anyMatch(answer -> answer.found().findings().stops());
+        return kits.stopped().isEmpty() && !stops ? Exit.OK : Exit.STOPPED;
     }
 
-    private void told(Screen screen, List<T> worked, List<Path> written) {
-        if (json()) {
-            screen.line(json(worked, written));
-        } else {
-            print(screen, worked);
-        }
+    private FoundBy foundBy(KitsTogether kits, TradeResult result) {
+        return kits.inWork().stream()
+                .filter(kit -> kit.order().name().equals(result.folder()))
+                .findFirst()
+                .map(kit -> FoundBy.of(trade.name(), result.findings(), kit.order()))
+                .orElse(new FoundBy(trade.name(), result.findings()));
     }
 }

@@ -51,7 +51,7 @@ final class WeighAnswer {
                     .put("afterKg", Digits.thousandths(growth.afterKg()))
                     .put("changePercent", Digits.thousandths(growth.changePercent()));
             if (growth.limit() != null) {
-                answer.put("mostPercent", growth.limit().mostPercent()).put("aboveLimit", growth.exceeded());
+                answer.put("maxPercent", growth.limit().mostPercent()).put("aboveLimit", growth.exceeded());
             }
         }
     }

@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
         description =
                 "Work out axle loads before and after conversion, compare them with the limits, and write a weight"
                         + " statement for each order.")
-final class WeighCommand extends TradeCommand<WeighedOrder> {
+final class WeighCommand extends OldTradeCommand<WeighedOrder> {
 
     @Option(
             names = "--out",

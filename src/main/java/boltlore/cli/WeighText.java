@@ -6,6 +6,7 @@ import boltlore.trades.weighing.sheets.WeighWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** A weighing for the terminal. */
 final class WeighText {
@@ -28,10 +29,12 @@ final class WeighText {
     }
 
     private static void table(Screen screen, OnAxles onAxles) {
-        screen.text(ROW.formatted("kg", "front", "rear", "whole", "front %"));
+        screen.text(String.format(Locale.ROOT, ROW, "kg", "front", "rear", "whole", "front %"));
         onAxles.standings().forEach(standing -> screen.text(row(standing)));
         BigDecimal gross = onAxles.chassis().grossKg();
-        screen.text(ROW.formatted(
+        screen.text(String.format(
+                Locale.ROOT,
+                ROW,
                 "Limits",
                 shown(onAxles.chassis().frontLimitKg()),
                 shown(onAxles.chassis().rearLimitKg()),
@@ -40,7 +43,9 @@ final class WeighText {
     }
 
     private static String row(Standing standing) {
-        return ROW.formatted(
+        return String.format(
+                Locale.ROOT,
+                ROW,
                 standing.stand().says(),
                 shown(standing.loads().frontKg()),
                 shown(standing.loads().rearKg()),

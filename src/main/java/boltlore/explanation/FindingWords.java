@@ -5,13 +5,20 @@ import boltlore.catalogue.Limit;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Position;
+import boltlore.choices.Choices;
+import boltlore.findings.Findings;
 import boltlore.measure.OptionName;
 import boltlore.measure.Wording;
+import boltlore.power.ChosenPower;
+import boltlore.power.Power;
 import boltlore.resolution.Finding;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
-/** Says a finding as a sentence that tells a person what to look at. */
+/** Puts what the rules have concluded about a kit into sentences: names become what people call the things. */
 public final class FindingWords {
 
     private final Family family;
@@ -20,148 +27,91 @@ public final class FindingWords {
         this.family = family;
     }
 
-    public String of(Finding finding) {
-        return switch (finding.kind()) {
-            case CONFLICT, INCOMPLETE, USUAL_TAKEN, ERA_AGAINST_BUILD_DATE -> ofChoices(finding);
-            case OVERLAP, HOLE, BRACKET_MISSING, ORPHAN, STRAY -> ofPosition(finding);
-            case WRONG_HAND, BOTH_HANDS, NEITHER_HAND, UNEQUAL_PAIR -> ofPair(finding);
-            case UNUSED, KEPT, LEFT_OUT -> ofBracket(finding);
-            case COMPANION_MISSING, INTERLOCK_OPEN, CABLE_OUTSIDE_WINDOW, NO_MASK, LEAF_WITHOUT_BIN -> ofPart(finding);
-            case WAIVED -> "Waived, " + finding.subject() + ": " + finding.detail();
-            case EXTRA ->
-                finding.subject() + " is an extra, outside the universal kit and its proofs: " + finding.detail();
-            default -> ofElectrics(finding);
-        };
+    /** The sentence in English, without the figures of any order. */
+    public String of(Finding concluded) {
+        return in(concluded, "", "").says();
     }
 
-    private String ofChoices(Finding finding) {
-        return switch (finding.kind()) {
-            case CONFLICT ->
-                family.limits().stream()
-                        .filter(limit -> limit.name().equals(finding.subject()))
-                        .map(Limit::because)
-                        .findFirst()
-                        .orElse(finding.subject());
-            case INCOMPLETE -> "Not answered yet: " + asks(finding.subject());
-            case USUAL_TAKEN ->
-                "The usual answer was taken on request: " + asks(finding.subject()) + " "
-                        + says(finding.subject(), finding.detail());
-            default ->
-                says(finding.subject()) + " was chosen, but the build date " + finding.detail()
-                        + " belongs to another era: look at the donor vehicle";
-        };
+    /** All that was concluded of the kit with these choices. */
+    public Findings of(Collection<Finding> concluded, Choices choices) {
+        String charging =
+                ChosenPower.charging(choices).map(FindingWords::effective).orElse("");
+        String outlet = ChosenPower.outlet(choices)
+                .map(power -> "; the outlet gives " + power.says())
+                .orElse("");
+        return concluded.stream().map(one -> in(one, charging, outlet)).collect(Findings.collected());
     }
 
-    private String ofPosition(Finding finding) {
-        String position = position(finding.subject());
-        return switch (finding.kind()) {
-            case OVERLAP -> position + " takes one line, but two are called for: " + finding.detail();
-            case HOLE -> position + " must be filled, but no line is called for";
-            case BRACKET_MISSING ->
-                position + " is fitted, but none of its brackets is in the kit: " + finding.detail();
-            case ORPHAN -> position + " is filled, but " + position(finding.detail()) + ", on which it hangs, is not";
-            default -> position + " is filled although it is not due";
-        };
+    private static String effective(Power power) {
+        return "; effective " + power.says();
     }
 
-    private static String ofPair(Finding finding) {
-        String pair = "Pair " + finding.subject();
-        return switch (finding.kind()) {
-            case WRONG_HAND -> pair + ": the hand in the kit is not the driver's side";
-            case BOTH_HANDS -> pair + ": left and right are both in the kit, one is to ship";
-            case NEITHER_HAND -> pair + ": neither hand is in the kit";
-            default -> pair + ": there are not as many left as right";
-        };
+    private boltlore.findings.Finding in(Finding concluded, String charging, String outlet) {
+        String subject = concluded.subject();
+        String detail = concluded.detail();
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("subject", subject);
+        data.put("detail", detail);
+        data.put("position", position(subject));
+        data.put("other", position(detail));
+        data.put("line", line(subject));
+        data.put("value", value(subject));
+        data.put("chosen", value(detail));
+        data.put("asks", option(subject).map(Option::asks).orElse(subject));
+        data.put("answer", answer(subject, detail));
+        data.put("because", because(subject));
+        data.put("blank", detail.isEmpty() ? "" : ", " + detail);
+        data.put("power", charging);
+        data.put("outlet", outlet);
+        return new boltlore.findings.Finding(concluded.kind(), subject, data);
     }
 
-    private String ofBracket(Finding finding) {
-        String line = line(finding.subject());
-        return switch (finding.kind()) {
-            case UNUSED ->
-                line + " carries nothing in this kit: decide whether it is left out or kept; until then it"
-                        + " is neither coated nor picked";
-            case KEPT -> line + " carries nothing in this kit and is kept on purpose";
-            default -> line + " carries nothing in this kit and is left out";
-        };
+    private String because(String limit) {
+        return family.limits().stream()
+                .filter(each -> each.name().equals(limit))
+                .map(Limit::because)
+                .findFirst()
+                .orElse(limit);
     }
 
-    private static String ofPart(Finding finding) {
-        return switch (finding.kind()) {
-            case COMPANION_MISSING ->
-                finding.detail() + " expects " + finding.subject() + ", which is not in the kit in that number";
-            case INTERLOCK_OPEN ->
-                "High-voltage connector " + finding.subject() + " is neither mated nor closed"
-                        + (finding.detail().isEmpty() ? ": no blank is named" : " by its blank " + finding.detail())
-                        + ": the interlock stays open";
-            case CABLE_OUTSIDE_WINDOW -> "Cable line " + finding.subject() + " is " + finding.detail();
-            case NO_MASK ->
-                finding.subject() + " has a " + finding.detail()
-                        + " to be masked, and the coating shop holds no mask of that size";
-            default -> finding.subject() + " is picked on its own but has no bin";
-        };
+    private Optional<Option> option(String name) {
+        return family.option(new OptionName(name));
     }
 
-    private String ofElectrics(Finding finding) {
-        String subject = says(finding.subject());
-        String detail = says(finding.detail());
-        return switch (finding.kind()) {
-            case EXPORT_SOCKET_OF_ANOTHER_MARKET -> subject + " is not a socket of the market " + detail;
-            case EXPORT_NEEDS_TWO_WAY_CHARGER ->
-                subject + " needs a charger that feeds out; " + detail + " only charges";
-            case EXPORT_ABOVE_RATING -> subject + " gives more than " + detail + " may feed out";
-            case CHARGER_ABOVE_INLET -> subject + " draws more current than " + detail + " carries";
-            case CHARGER_PHASES_ABOVE_INLET ->
-                subject + " has more phases than the inlet " + detail + ": it charges on the inlet's phases only";
-            case CHARGER_PHASES_ABOVE_SUPPLY ->
-                subject + " has more phases than the supply " + detail + ": it charges on the supply's phases only";
-            case INLET_OF_ANOTHER_MARKET ->
-                subject + " is not in use in the market " + detail + ": ask for the vehicle's and the site's plug";
-            case LABELS_OF_ANOTHER_MARKET ->
-                "Labels and manual in " + subject + " are not in a language of the market " + detail;
-            default -> finding.kind().written() + ": " + subject;
-        };
-    }
-
-    private String asks(String option) {
-        return family.option(new OptionName(option)).map(Option::asks).orElse(option);
-    }
-
-    private String says(String option, String value) {
-        return family.option(new OptionName(option))
+    private Wording answer(String option, String value) {
+        return option(option)
                 .flatMap(known -> known.value(value))
                 .map(OptionValue::says)
-                .map(Wording::english)
-                .orElse(value);
+                .orElse(Wording.english(value));
     }
 
     /** What a value is called; of options with values of the same name, the one that has a role. */
-    private String says(String value) {
+    private Wording value(String value) {
         return family.options().stream()
                 .sorted(Comparator.comparing(option -> option.role() == null))
                 .map(option -> option.value(value))
                 .flatMap(Optional::stream)
                 .map(OptionValue::says)
-                .map(Wording::english)
                 .findFirst()
-                .orElse(value);
+                .orElse(Wording.english(value));
     }
 
-    private String position(String name) {
+    private Wording position(String name) {
         return family.positions().stream()
                 .filter(position -> position.name().text().equals(name))
                 .map(Position::says)
-                .map(says -> says.english() + " (" + name + ")")
+                .map(says -> says.with(" (" + name + ")"))
                 .findFirst()
-                .orElse(name);
+                .orElse(Wording.english(name));
     }
 
-    private String line(String name) {
+    private Wording line(String name) {
         return family.positions().stream()
                 .filter(position -> position.lines().stream()
                         .anyMatch(line -> line.name().text().equals(name)))
                 .map(Position::says)
-                .map(says -> says.english() + " (line " + name + ")")
+                .map(says -> says.with(" (" + name + ")"))
                 .findFirst()
-                .orElse(name);
+                .orElse(Wording.english(name));
     }
 }

@@ -1,67 +1,277 @@
 package boltlore.exports;
 
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.report.SheetFile;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.math.BigInteger;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.SecureRandom;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 
-/** Writes a folder of sheets so that at any moment it holds all of the old ones or all of the new. */
+/**
+ * Writes sheets so that nothing is lost: a manifest in the folder says what the program wrote there, and only what is
+ * still as it was written is replaced or removed. A new folder appears whole; in an old one the sheets are written aside
+ * and then moved, and moves that a killed run left half done are undone by the next run.
+ */
 public final class Exports {
 
-    private Exports() {}
+    /** As many failures as this are no accident of other runs any more. */
+    private static final int TRIES = 100;
 
-    /**
-     * Replaces the folder's content by these files, if all that it holds are sheets.
-     *
-     * @return the files' paths in the order given; faulty where something could not be written or would be lost, and then
-     *     the folder is as it was before
-     */
-    public static Outcome<List<Path>> write(Path folder, List<SheetFile> files) {
-        Path target = folder.toAbsolutePath().normalize();
-        Path parent = target.getParent();
-        if (parent == null || Files.isRegularFile(target)) {
-            return Outcome.faulty(Fault.of(
-                    folder.toString(), "a file or the root of the disk", "a folder for sheets", "Name another folder"));
-        }
-        try {
-            List<String> foreign = Foreign.in(target);
-            if (!foreign.isEmpty()) {
-                return Outcome.faulty(Unwritten.wouldLose(folder, foreign));
-            }
-            Files.createDirectories(parent);
-            Leftovers.sweep(target);
-            Path aside = Aside.folderFor(target);
-            try {
-                fill(aside, files);
-                Swap.intoPlace(aside, target);
-            } finally {
-                Leftovers.delete(aside);
-            }
-        } catch (IOException e) {
-            return Outcome.faulty(Unwritten.told(folder, e));
-        }
-        List<Path> written = new ArrayList<>();
-        files.forEach(file -> written.add(folder.resolve(file.name())));
-        return Outcome.sound(written);
+    private static final int RANDOM_BITS = 128;
+    private static final SecureRandom RANDOM = new SecureRandom();
+
+    /** Runs of one process into one folder take turns, as those of several processes do by the journal's lock. */
+    private static final Map<Path, ReentrantLock> TURNS = new ConcurrentHashMap<>();
+
+    /** Moves share it; the stop of the program waits until it has it alone. */
+    private static final ReentrantReadWriteLock BETWEEN_MOVES = new ReentrantReadWriteLock();
+
+    static {
+        Runtime.getRuntime()
+                .addShutdownHook(new Thread(() -> BETWEEN_MOVES.writeLock().lock(), "let moves end"));
     }
 
-    private static void fill(Path aside, List<SheetFile> files) throws IOException {
-        Set<Path> made = new HashSet<>();
-        for (SheetFile file : files) {
-            Path path = aside.resolve(file.name());
-            if (made.add(path.getParent())) {
-                Files.createDirectories(path.getParent());
+    private final Path shown;
+    private final Inside target;
+    private final List<SheetSet> sets;
+    private final boolean mayStandBeside;
+
+    private Exports(Path shown, Path target, List<SheetSet> sets, boolean mayStandBeside) {
+        this.shown = shown;
+        this.target = new Inside(target);
+        this.sets = sets;
+        this.mayStandBeside = mayStandBeside;
+    }
+
+    /**
+     * Puts the files into the folder, each kind of run's own files in the place of its earlier ones.
+     *
+     * @return what was written, and what somebody had changed and so stayed; faulty where something could not be written
+     *     or would be lost, and then the folder is as it was before
+     */
+    public static Outcome<Written> write(Path folder, List<SheetSet> sets) {
+        return write(folder, sets, true);
+    }
+
+    /**
+     * Writes one file under just that name, in the place of what this kind of run last wrote there.
+     *
+     * @return faulty where something else stands there, or it was changed
+     */
+    public static Outcome<Path> file(Path file, String kind, byte[] content) {
+        Path name = file.getFileName();
+        Path parent = Objects.requireNonNullElse(file.getParent(), Path.of(""));
+        return name == null
+                ? Outcome.faulty(Unwritten.noPlace(file))
+                : write(parent, List.of(set(kind, name.toString(), content)), false)
+                        .then(written -> Outcome.sound(file));
+    }
+
+    /** Writes a file under a name that nothing has yet; faulty where something has it. */
+    public static Outcome<Path> newFile(Path file, byte[] content) {
+        Path whole = file.toAbsolutePath();
+        NewFolders made = new NewFolders();
+        Path aside = whole.resolveSibling(randomName());
+        try {
+            made.make(Objects.requireNonNull(whole.getParent()));
+            try {
+                write(aside, content);
+                Inside.moveToFree(aside, whole);
+            } finally {
+                Files.deleteIfExists(aside);
             }
-            try (OutputStream out = Files.newOutputStream(path)) {
-                file.writeTo(out);
+            return Outcome.sound(file);
+        } catch (FileAlreadyExistsException taken) {
+            return Outcome.faulty(Unwritten.wouldLose(file, false));
+        } catch (IOException e) {
+            made.keepIf(false);
+            return Outcome.faulty(Unwritten.told(file, e));
+        }
+    }
+
+    private static SheetSet set(String kind, String name, byte[] content) {
+        return new SheetSet(kind + " " + name, List.of(new SheetFile(name, content)), true);
+    }
+
+    private static Outcome<Written> write(Path folder, List<SheetSet> sets, boolean mayStandBeside) {
+        Path absolute = folder.toAbsolutePath().normalize();
+        if (absolute.getParent() == null || (Inside.there(absolute) && !Files.isDirectory(absolute))) {
+            return Outcome.faulty(Unwritten.noPlace(folder));
+        }
+        NewFolders made = new NewFolders();
+        try {
+            Path target = target(absolute, made);
+            Leftovers.settleAllIn(Objects.requireNonNull(target.getParent()));
+            ReentrantLock turn = TURNS.computeIfAbsent(target, each -> new ReentrantLock());
+            turn.lock();
+            try {
+                Outcome<Written> written = new Exports(folder, target, sets, mayStandBeside).write();
+                made.keepIf(Inside.there(target));
+                return written;
+            } finally {
+                turn.unlock();
+            }
+        } catch (IOException e) {
+            made.keepIf(false);
+            return Outcome.faulty(Unwritten.told(folder, e));
+        }
+    }
+
+    /** The folder's own place, where links on the way are followed; what leads to it is made. */
+    private static Path target(Path folder, NewFolders made) throws IOException {
+        if (Files.isDirectory(folder)) {
+            return folder.toRealPath();
+        }
+        Path parent = Objects.requireNonNull(folder.getParent());
+        made.make(parent);
+        return parent.toRealPath().resolve(Objects.requireNonNull(folder.getFileName()));
+    }
+
+    private Outcome<Written> write() throws IOException {
+        for (int tries = 1; ; tries++) {
+            try {
+                return Inside.there(target.folder()) ? intoOld() : isEmpty() ? nothing() : asNew();
+            } catch (AnotherRun inBetween) {
+                if (tries == TRIES) {
+                    throw inBetween;
+                }
             }
         }
+    }
+
+    private boolean isEmpty() {
+        return sets.stream().allMatch(set -> set.files().isEmpty());
+    }
+
+    private static Outcome<Written> nothing() {
+        return Outcome.sound(new Written(List.of(), List.of()));
+    }
+
+    /** Another run has made, or taken away, the folder between two steps of this one. */
+    private static final class AnotherRun extends IOException {
+        private static final long serialVersionUID = 1;
+
+        private AnotherRun(IOException cause) {
+            super("other runs write here at the same time", cause);
+        }
+    }
+
+    private Journal journal(Inside folder) throws IOException {
+        try {
+            return Journal.of(folder);
+        } catch (NoSuchFileException gone) {
+            throw new AnotherRun(gone);
+        }
+    }
+
+    private Outcome<Written> asNew() throws IOException {
+        Inside aside = new Inside(Files.createDirectory(target.folder().resolveSibling(randomName())));
+        try (Journal journal = journal(aside)) {
+            try {
+                journal.beginAside();
+                Outcome<Plan> plan = new Plan(aside, shown, Manifest.none(), mayStandBeside).of(sets);
+                if (plan instanceof Outcome.Sound<Plan> sound) {
+                    fill(aside, sound.value().coming());
+                    write(aside.manifest(), sound.value().manifest().content());
+                    BETWEEN_MOVES.readLock().lock();
+                    try {
+                        moveWhole(aside);
+                        journal.movedTo(target);
+                    } finally {
+                        BETWEEN_MOVES.readLock().unlock();
+                    }
+                }
+                return plan.then(done -> Outcome.sound(done.written()));
+            } finally {
+                Inside.delete(aside.folder());
+                journal.settled();
+            }
+        }
+    }
+
+    private static String randomName() {
+        return Leftovers.ASIDE + new BigInteger(RANDOM_BITS, RANDOM).toString(Character.MAX_RADIX);
+    }
+
+    private void moveWhole(Inside aside) throws IOException {
+        try {
+            Files.move(aside.folder(), target.folder(), StandardCopyOption.ATOMIC_MOVE);
+        } catch (FileSystemException e) {
+            throw Inside.there(target.folder()) ? new AnotherRun(e) : e;
+        }
+    }
+
+    private Outcome<Written> intoOld() throws IOException {
+        if (Inside.there(target.hidden()) && !Inside.isFolder(target.hidden())) {
+            return Outcome.faulty(Unwritten.wouldLose(shown.resolve(Inside.HIDDEN), false));
+        }
+        try (Journal journal = journal(target)) {
+            Leftovers.settle(target, journal);
+            Outcome<Manifest> manifest = Manifest.of(target);
+            Outcome<Plan> plan = manifest instanceof Outcome.Sound<Manifest> known
+                    ? new Plan(target, shown, known.value(), mayStandBeside).of(sets)
+                    : Outcome.faulty(manifest.faults());
+            return plan instanceof Outcome.Sound<Plan> sound
+                    ? Outcome.sound(carryOut(sound.value(), journal))
+                    : Outcome.faulty(plan.faults());
+        }
+    }
+
+    private Written carryOut(Plan plan, Journal journal) throws IOException {
+        if (plan.changesNothing()) {
+            return plan.written();
+        }
+        try {
+            fill(target.fresh(), plan.coming());
+            write(Moves.newManifest(target), plan.manifest().content());
+        } catch (IOException e) {
+            Moves.clearAside(target);
+            throw e;
+        }
+        BETWEEN_MOVES.readLock().lock();
+        try {
+            move(plan.moves(), journal);
+        } finally {
+            BETWEEN_MOVES.readLock().unlock();
+        }
+        return plan.written();
+    }
+
+    /** What fails in the middle is undone; where that fails too the journal stays, for the next run. */
+    private void move(Moves moves, Journal journal) throws IOException {
+        journal.begin(moves);
+        journal.unsettled();
+        try {
+            moves.carryOut(target);
+        } catch (IOException e) {
+            moves.settle(target);
+            journal.settled();
+            throw e;
+        }
+        moves.clear(target);
+        journal.settled();
+    }
+
+    private static void fill(Inside folder, List<Plan.Coming> files) throws IOException {
+        for (Plan.Coming coming : files) {
+            folder.makeRoomFor(coming.name());
+            write(folder.file(coming.name()), coming.file().content());
+        }
+    }
+
+    private static void write(Path file, byte[] content) throws IOException {
+        Files.write(file, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 }

@@ -1,55 +1,83 @@
 package boltlore.exports;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
+import java.nio.file.attribute.UserPrincipal;
+import java.util.HashSet;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 
-/** What runs that were killed have left beside a folder. */
+/** What runs that were killed have left: known by the journal that lies in it, and dead by the journal's free lock. */
 final class Leftovers {
+
+    /** How the names of folders begin that have not got their own name yet. */
+    static final String ASIDE = Inside.HIDDEN + "-";
+
+    private static final Set<Path> SETTLED = new HashSet<>();
 
     private Leftovers() {}
 
-    /** Deletes what dead runs were writing; sheets that a dead run had moved away and not replaced come back. */
-    static void sweep(Path target) throws IOException {
-        for (Path folder : ofDeadRuns(target)) {
-            if (folder.toString().endsWith(Aside.OLD) && !Files.exists(target)) {
-                Files.move(folder, target);
-            } else {
-                delete(folder);
-            }
-        }
-    }
-
-    private static List<Path> ofDeadRuns(Path target) throws IOException {
-        try (Stream<Path> beside = Files.list(Aside.parent(target))) {
-            return beside.filter(folder -> isOfDeadRun(Aside.processOf(folder, target)))
-                    .sorted()
-                    .toList();
-        }
-    }
-
-    private static boolean isOfDeadRun(Optional<Long> process) {
-        return process.isPresent()
-                && ProcessHandle.of(process.get())
-                        .filter(ProcessHandle::isAlive)
-                        .isEmpty();
-    }
-
-    /** Deletes a folder and all in it; what is already gone is fine. */
-    static void delete(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
+    /**
+     * Settles what dead runs have left in any folder of this one; a process does so once, before it writes there itself.
+     * What cannot be settled from here waits for a run that writes into that very folder.
+     */
+    static synchronized void settleAllIn(Path parent) {
+        if (!SETTLED.add(parent)) {
             return;
         }
-        List<Path> deepestFirst;
-        try (Stream<Path> all = Files.walk(folder)) {
-            deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(parent)) {
+            for (Path folder : all) {
+                Inside inside = new Inside(folder);
+                if (Inside.isFolder(inside.hidden()) && Inside.there(inside.journal()) && isOwn(folder)) {
+                    settle(inside);
+                }
+                // A run may be killed before it has written anything into its folder.
+                if (folder.getFileName().toString().startsWith(ASIDE) && Inside.isFolder(folder)) {
+                    Inside.deletedIfEmpty(folder);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException unreadable) {
+            return;
         }
-        for (Path path : deepestFirst) {
-            Files.deleteIfExists(path);
+    }
+
+    /** In a place that many write to, what another person has put there is not acted on. */
+    private static boolean isOwn(Path folder) throws IOException {
+        UserPrincipal me = folder.getFileSystem()
+                .getUserPrincipalLookupService()
+                .lookupPrincipalByName(System.getProperty("user.name"));
+        return me.equals(Files.getOwner(folder, LinkOption.NOFOLLOW_LINKS));
+    }
+
+    private static void settle(Inside folder) {
+        try {
+            Optional<Journal> dead = Journal.ofDeadRun(folder);
+            if (dead.isPresent()) {
+                try (Journal journal = dead.get()) {
+                    settle(folder, journal);
+                }
+            }
+        } catch (IOException notFromHere) {
+            return;
         }
+    }
+
+    /** Ends what the journal's dead run had begun in the folder. */
+    static void settle(Inside folder, Journal journal) throws IOException {
+        if (journal.leftAside()) {
+            Inside.delete(folder.folder());
+        } else {
+            Optional<Moves> moves = journal.leftMoves();
+            if (moves.isPresent()) {
+                moves.get().settle(folder);
+            } else {
+                Moves.clearAside(folder);
+            }
+        }
+        journal.settled();
     }
 }

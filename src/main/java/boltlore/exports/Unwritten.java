@@ -8,7 +8,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Says why sheets could not be written. */
@@ -16,13 +15,20 @@ final class Unwritten {
 
     private Unwritten() {}
 
-    static Fault wouldLose(Path folder, List<String> foreign) {
-        String more = foreign.size() == 1 ? "" : " and " + (foreign.size() - 1) + " more";
+    /** @param written whether this program wrote it, and it was changed since */
+    static Fault wouldLose(Path file, boolean written) {
         return Fault.of(
-                folder.toString(),
-                "'" + foreign.get(0) + "'" + more + ", which is no sheet for this folder",
-                "a folder with nothing but sheets, because it is replaced as a whole",
-                "Move it elsewhere, or name another folder with --out; nothing was changed");
+                file.toString(),
+                written
+                        ? "a file that was changed after it was written"
+                        : "something that this program has not written",
+                "nothing of that name, or a file as this program wrote it",
+                "Move it elsewhere, or name another place; nothing was changed");
+    }
+
+    static Fault noPlace(Path folder) {
+        return Fault.of(
+                folder.toString(), "a file or the root of the disk", "a folder for sheets", "Name another folder");
     }
 
     static Fault told(Path folder, IOException failure) {

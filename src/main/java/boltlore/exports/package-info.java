@@ -1,4 +1,7 @@
-/** The way of finished sheets to the disk: written aside, then moved; all of a folder or nothing. */
+/**
+ * The way of finished sheets to the disk: all of them or nothing, and nothing that somebody has changed is lost. Only what a
+ * manifest names and nobody has touched is replaced; moves go by a journal, so that the next run can undo a killed one's.
+ */
 @NullMarked
 package boltlore.exports;
 

@@ -27,6 +27,11 @@ public record Fault(String file, int line, String place, String found, String ex
         return new Fault(file, 0, "", found, expected, advice);
     }
 
+    /** The same with a sentence more of what to do. */
+    public Fault advising(String more) {
+        return new Fault(file, line, place, found, expected, (advice + " " + more).strip());
+    }
+
     @Override
     public int compareTo(Fault other) {
         return BY_PLACE.compare(this, other);

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 
 /** The written names of a closed set of values, in their order. */
-public record Allowed<E>(Map<String, E> byName) {
+public record Allowed<E>(Map<String, E> byName) implements Shape {
 
     /** Values under the names that they give themselves. */
     public static <E> Allowed<E> of(E[] values, Function<E, String> written) {

@@ -6,12 +6,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Reads a JSON file (RFC 8259) strictly; whatever is wrong with it comes back as faults, never as an exception. */
 public final class JsonFile {
 
-    /** Largest file that is opened at all: 32 MB. */
-    public static final long MOST_BYTES = 32L * 1024 * 1024;
+    /** Largest file that is opened at all: 8 MB, some ten thousand parts. */
+    public static final long MOST_BYTES = 8L * 1024 * 1024;
 
     private JsonFile() {}
 
@@ -56,8 +57,8 @@ public final class JsonFile {
     private static Fault tooLarge(String name, long size) {
         return Fault.of(
                 name,
-                "%,d bytes".formatted(size),
-                "at most 32 MB",
+                String.format(Locale.ROOT, "%,d bytes", size),
+                "at most 8 MB",
                 "Split the file, or check that it is the one you meant.");
     }
 

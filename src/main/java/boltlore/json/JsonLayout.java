@@ -1,121 +1,82 @@
 package boltlore.json;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 
 /** Lays a JSON value out as text: whatever fits into a line of 100 characters stands in one line. */
 final class JsonLayout {
 
     private static final int LINE = 100;
-    private static final String INDENT = "  ";
+    private static final int INDENT = 2;
 
-    private final StringBuilder out = new StringBuilder();
+    private final JsonText json;
 
-    private JsonLayout() {}
+    private JsonLayout(JsonText json) {
+        this.json = json;
+    }
 
     static String lay(JsonOut value) {
-        JsonLayout layout = new JsonLayout();
-        layout.write(value, "", 0);
-        return layout.out.append('\n').toString();
+        JsonLayout layout = new JsonLayout(new JsonText(INDENT));
+        layout.write(value, 0, 0);
+        return layout.json.written() + '\n';
     }
 
     static String layInList(JsonOut value) {
-        JsonLayout layout = new JsonLayout();
-        layout.write(value, INDENT, INDENT.length() + 1);
-        return layout.out.toString();
-    }
-
-    static String quoted(String text) {
-        StringBuilder quoted = new StringBuilder(text.length() + 2).append('"');
-        for (int i = 0; i < text.length(); i++) {
-            escape(text.charAt(i), quoted);
-        }
-        return quoted.append('"').toString();
-    }
-
-    private static void escape(char letter, StringBuilder into) {
-        switch (letter) {
-            case '"' -> into.append("\\\"");
-            case '\\' -> into.append("\\\\");
-            case '\n' -> into.append("\\n");
-            case '\r' -> into.append("\\r");
-            case '\t' -> into.append("\\t");
-            default -> {
-                if (letter < ' ' || letter == '\u2028' || letter == '\u2029') {
-                    into.append("\\u%04x".formatted((int) letter));
-                } else {
-                    into.append(letter);
-                }
-            }
-        }
+        JsonLayout layout = new JsonLayout(new JsonText(INDENT, 1));
+        layout.write(value, 1, INDENT + 1);
+        return layout.json.written();
     }
 
     /** Writes a value behind {@code taken} characters that already stand in the line. */
-    private void write(JsonOut value, String indent, int taken) {
-        int start = out.length();
-        if (onOneLine(value, LINE - taken)) {
-            return;
-        }
-        out.setLength(start);
+    private void write(JsonOut value, int depth, int taken) {
+        boolean broken = width(value, LINE - taken) > LINE - taken;
+        int inner = INDENT * (depth + 1) + 1;
         if (value instanceof JsonOut.Members object) {
-            block('{', '}', members(object), indent);
+            JsonText opened = broken ? json.brokenObject() : json.object();
+            for (Map.Entry<String, JsonOut> member : object.members().entrySet()) {
+                json.key(member.getKey());
+                int key = JsonText.width(member.getKey()) + 2;
+                write(member.getValue(), depth + 1, broken ? inner + key : 0);
+            }
+            opened.end();
         } else if (value instanceof JsonOut.Items list) {
-            block(
-                    '[',
-                    ']',
-                    list.items().stream().map(item -> new Entry("", item)).toList(),
-                    indent);
+            JsonText opened = broken ? json.brokenList() : json.list();
+            list.items().forEach(item -> write(item, depth + 1, broken ? inner : 0));
+            opened.end();
+        } else if (value instanceof JsonOut.Text text) {
+            json.text(text.text());
+        } else {
+            json.literal(((JsonOut.Plain) value).literal());
         }
     }
 
-    private void block(char opening, char closing, List<Entry> entries, String indent) {
-        out.append(opening);
-        String inner = indent + INDENT;
-        for (int i = 0; i < entries.size(); i++) {
-            Entry entry = entries.get(i);
-            out.append(i == 0 ? "\n" : ",\n").append(inner).append(entry.key());
-            write(entry.value(), inner, inner.length() + entry.key().length() + 1);
+    /** Characters of the value in one line; no longer counted where they are more than there is room for. */
+    private static int width(JsonOut value, int room) {
+        if (value instanceof JsonOut.Text text) {
+            return JsonText.width(text.text());
         }
-        out.append('\n').append(indent).append(closing);
-    }
-
-    /** Appends the value in one line; false as soon as it would take more than {@code room}. */
-    private boolean onOneLine(JsonOut value, int room) {
         if (value instanceof JsonOut.Plain plain) {
-            out.append(plain.literal());
-            return true;
+            return plain.literal().length();
         }
-        int start = out.length();
-        boolean object = value instanceof JsonOut.Members;
-        out.append(object ? '{' : '[');
+        int width = 2;
         String between = "";
-        for (Entry entry : entries(value)) {
-            out.append(between).append(entry.key());
-            between = ", ";
-            if (!onOneLine(entry.value(), room - (out.length() - start)) || out.length() - start >= room) {
-                return false;
+        if (value instanceof JsonOut.Members object) {
+            for (Map.Entry<String, JsonOut> member : object.members().entrySet()) {
+                width +=
+                        between.length() + JsonText.width(member.getKey()) + 2 + width(member.getValue(), room - width);
+                between = ", ";
+                if (width > room) {
+                    return width;
+                }
+            }
+        } else {
+            for (JsonOut item : ((JsonOut.Items) value).items()) {
+                width += between.length() + width(item, room - width);
+                between = ", ";
+                if (width > room) {
+                    return width;
+                }
             }
         }
-        out.append(object ? '}' : ']');
-        return true;
+        return width;
     }
-
-    private static List<Entry> entries(JsonOut value) {
-        if (value instanceof JsonOut.Members object) {
-            return members(object);
-        }
-        return ((JsonOut.Items) value)
-                .items().stream().map(item -> new Entry("", item)).toList();
-    }
-
-    private static List<Entry> members(JsonOut.Members object) {
-        List<Entry> entries = new ArrayList<>();
-        for (Map.Entry<String, JsonOut> member : object.members().entrySet()) {
-            entries.add(new Entry(quoted(member.getKey()) + ": ", member.getValue()));
-        }
-        return entries;
-    }
-
-    private record Entry(String key, JsonOut value) {}
 }

@@ -25,8 +25,10 @@ import org.jspecify.annotations.Nullable;
  */
 public sealed interface JsonOut {
 
-    /** A value without parts, as it stands in the text. */
+    /** A number, a truth or nothing, as it stands in the text. */
     record Plain(String literal) implements JsonOut {}
+
+    record Text(String text) implements JsonOut {}
 
     record Items(List<JsonOut> items) implements JsonOut {}
 
@@ -45,6 +47,17 @@ public sealed interface JsonOut {
         public Members put(String key, JsonOut value) {
             if (members.putIfAbsent(key, value) != null) {
                 throw new IllegalArgumentException("Key put twice: " + key);
+            }
+            return this;
+        }
+
+        /** Under the key, or under the other one where the key holds another value; the same value is put once. */
+        public Members putOnce(String key, String otherKey, JsonOut value) {
+            JsonOut known = members.get(key);
+            if (known == null) {
+                members.put(key, value);
+            } else if (!known.toString().equals(value.toString())) {
+                members.put(otherKey, value);
             }
             return this;
         }
@@ -88,6 +101,11 @@ public sealed interface JsonOut {
         Map<String, JsonOut> members() {
             return members;
         }
+
+        @Override
+        public String toString() {
+            return members.toString();
+        }
     }
 
     static Members object() {
@@ -95,12 +113,17 @@ public sealed interface JsonOut {
     }
 
     static JsonOut text(String text) {
-        return new Plain(JsonLayout.quoted(text));
+        return new Text(text);
     }
 
     /** A decimal as a text in plain digits, with the digits it has. */
     static JsonOut decimal(BigDecimal decimal) {
         return text(decimal.toPlainString());
+    }
+
+    /** A decimal as a number, with the digits it has. */
+    static JsonOut number(BigDecimal decimal) {
+        return new Plain(decimal.toPlainString());
     }
 
     static JsonOut whole(long number) {

@@ -4,6 +4,7 @@ import boltlore.faults.Nearest;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * then. A required key is read by {@code text}, {@code decimal} …, an optional one by {@code find…}. Ask for every key
  * that the object may have, then call {@link #done()}: what was never asked for is an unknown key.
  */
-public final class ObjectReader {
+public class ObjectReader {
 
     private final Json.Obj object;
     private final Faults faults;
@@ -27,7 +28,8 @@ public final class ObjectReader {
     private final boolean readable;
     private final int faultsBefore;
 
-    private ObjectReader(Json.Obj object, Faults faults, boolean readable) {
+    /** Open to those who draw schemas from what is asked. */
+    protected ObjectReader(Json.Obj object, Faults faults, boolean readable) {
         this.object = object;
         this.faults = faults;
         this.readable = readable;
@@ -86,93 +88,152 @@ public final class ObjectReader {
         return object.members().containsKey(key);
     }
 
-    /** The value of an optional key. */
-    public Optional<Json> find(String key) {
-        asked.add(key);
+    /** The value under that key, which is not asked for by this. */
+    public Optional<Json> member(String key) {
         return Optional.ofNullable(object.members().get(key));
     }
 
-    /** The value of a required key; a fault where it is missing. */
-    public Optional<Json> get(String key) {
-        Optional<Json> member = find(key);
-        if (member.isEmpty() && readable) {
+    /** Whether the object breaks a rule of its keys; the caller says what is wrong. */
+    public boolean breaks(KeyRule rule) {
+        return readable && rule.isBroken(object.members());
+    }
+
+    /** Leaves a fault unless the keys of exactly one way are there. */
+    public void oneWay(String... ways) {
+        KeyRule.OneWay rule = new KeyRule.OneWay(ways);
+        if (breaks(rule)) {
+            String keys = String.join("', '", keys());
+            fault(
+                    keys.isEmpty() ? "an empty object" : "the keys '" + keys + "'",
+                    rule.says(),
+                    "Write exactly one of them.");
+        }
+    }
+
+    /** The value of a key that must look like this; a fault where it is required and missing. */
+    protected Optional<Json> take(String key, boolean required, Shape shape) {
+        asked.add(key);
+        Optional<Json> member = member(key);
+        if (required && member.isEmpty() && readable) {
             faults.add(spot().fault("no '" + key + "'", "the key '" + key + "'", "Add it."));
         }
         return member;
     }
 
+    /** The value of an optional key, to be read by the caller. */
+    public Optional<Json> find(String key, Shape shape) {
+        return take(key, false, shape);
+    }
+
+    /** The value of a required key, to be read by the caller; a fault where it is missing. */
+    public Optional<Json> get(String key, Shape shape) {
+        return take(key, true, shape);
+    }
+
     public String text(String key) {
-        return get(key).flatMap(json -> Values.text(json, faults)).orElse("");
+        return get(key, Shape.Plain.TEXT)
+                .flatMap(json -> Values.text(json, faults))
+                .orElse("");
     }
 
     public Optional<String> findText(String key) {
-        return find(key).flatMap(json -> Values.text(json, faults));
+        return find(key, Shape.Plain.TEXT).flatMap(json -> Values.text(json, faults));
     }
 
     /** A text of that look; empty where it is missing or will not do. */
     public String text(String key, TextShape shape) {
-        return get(key).flatMap(json -> Values.text(json, shape, faults)).orElse("");
+        return get(key, shape).flatMap(json -> Values.text(json, shape, faults)).orElse("");
     }
 
     public Optional<String> findText(String key, TextShape shape) {
-        return find(key).flatMap(json -> Values.text(json, shape, faults));
+        return find(key, shape).flatMap(json -> Values.text(json, shape, faults));
     }
 
     public BigDecimal decimal(String key, Range range) {
-        return get(key).flatMap(json -> Values.decimal(json, range, faults)).orElse(BigDecimal.ONE);
+        return get(key, range)
+                .flatMap(json -> Values.decimal(json, range, faults))
+                .orElse(BigDecimal.ONE);
     }
 
     public @Nullable BigDecimal findDecimal(String key, Range range) {
-        return find(key).flatMap(json -> Values.decimal(json, range, faults)).orElse(null);
+        return find(key, range)
+                .flatMap(json -> Values.decimal(json, range, faults))
+                .orElse(null);
+    }
+
+    /** The numbers of an optional list. */
+    public List<BigDecimal> findDecimals(String key, Range range) {
+        return listed(key, false, new Shape.ListOf(range, false, false)).stream()
+                .flatMap(json -> Values.decimal(json, range, faults).stream())
+                .toList();
     }
 
     public int whole(String key, long least, long most) {
-        return get(key).flatMap(json -> Values.whole(json, least, most, faults)).orElse(1);
+        return get(key, new Shape.Whole(least, most))
+                .flatMap(json -> Values.whole(json, least, most, faults))
+                .orElse(1);
     }
 
     public @Nullable Integer findWhole(String key, long least, long most) {
-        return find(key)
+        return find(key, new Shape.Whole(least, most))
                 .flatMap(json -> Values.whole(json, least, most, faults))
                 .orElse(null);
     }
 
     public boolean truth(String key, boolean otherwise) {
-        return find(key).flatMap(json -> Values.truth(json, faults)).orElse(otherwise);
+        Boolean truth = findTruth(key);
+        return truth == null ? otherwise : truth;
     }
 
     public @Nullable Boolean findTruth(String key) {
-        return find(key).flatMap(json -> Values.truth(json, faults)).orElse(null);
+        return find(key, Shape.Plain.TRUTH)
+                .flatMap(json -> Values.truth(json, faults))
+                .orElse(null);
     }
 
     public LocalDate date(String key) {
-        return get(key).flatMap(json -> Values.date(json, faults)).orElse(LocalDate.EPOCH);
+        return get(key, Shape.Plain.DATE)
+                .flatMap(json -> Values.date(json, faults))
+                .orElse(LocalDate.EPOCH);
     }
 
     public @Nullable LocalDate findDate(String key) {
-        return find(key).flatMap(json -> Values.date(json, faults)).orElse(null);
+        return find(key, Shape.Plain.DATE)
+                .flatMap(json -> Values.date(json, faults))
+                .orElse(null);
     }
 
     public <E> E oneOf(String key, Allowed<E> allowed) {
-        return get(key).flatMap(json -> Values.oneOf(json, allowed, faults))
-                .orElseGet(() -> allowed.byName().values().iterator().next());
+        return oneOf(key, allowed, allowed.byName().values().iterator().next());
+    }
+
+    /** One of a few, or what stands in where it is missing or unknown. */
+    public <E> E oneOf(String key, Allowed<E> allowed, E standIn) {
+        return get(key, allowed)
+                .flatMap(json -> Values.oneOf(json, allowed, faults))
+                .orElse(standIn);
     }
 
     public <E> @Nullable E findOneOf(String key, Allowed<E> allowed) {
-        return find(key).flatMap(json -> Values.oneOf(json, allowed, faults)).orElse(null);
+        return find(key, allowed)
+                .flatMap(json -> Values.oneOf(json, allowed, faults))
+                .orElse(null);
     }
 
     /** A text in English, or an object of texts by language code with English among them. */
     public Wording wording(String key) {
-        return get(key).map(json -> Values.wording(json, faults)).orElse(Wording.english(""));
+        return get(key, Shape.Plain.WORDING)
+                .map(json -> Values.wording(json, faults))
+                .orElse(Wording.english(""));
     }
 
     /** The object under a required key, read whole; a stand-in comes from reading an empty object. */
     public <T> T object(String key, Function<ObjectReader, T> reading) {
-        return reading(get(key).orElse(null), reading);
+        return reading(get(key, new Shape.Read(reading)).orElse(null), reading);
     }
 
     public <T> Optional<T> findObject(String key, Function<ObjectReader, T> reading) {
-        return find(key).map(json -> reading(json, reading));
+        return find(key, new Shape.Read(reading)).map(json -> reading(json, reading));
     }
 
     private <T> T reading(@Nullable Json json, Function<ObjectReader, T> reading) {
@@ -183,34 +244,66 @@ public final class ObjectReader {
         return value;
     }
 
-    /** The items of an optional list; none where it is missing. */
-    public List<Json> findItems(String key) {
-        return find(key).map(json -> Values.items(json, faults)).orElse(List.of());
-    }
-
-    /** The items of a required list with at least one item. */
-    public List<Json> items(String key) {
-        return get(key).map(json -> Values.someItems(json, faults)).orElse(List.of());
-    }
-
     /** The objects of a required list with at least one item. */
     public <T> List<T> objects(String key, Function<ObjectReader, T> reading) {
-        return items(key).stream().map(json -> reading(json, reading)).toList();
+        return objects(key, true, true, reading);
+    }
+
+    /** The objects of a required list, which may be empty. */
+    public <T> List<T> list(String key, Function<ObjectReader, T> reading) {
+        return objects(key, true, false, reading);
     }
 
     /** The objects of an optional list. */
     public <T> List<T> findObjects(String key, Function<ObjectReader, T> reading) {
-        return findItems(key).stream().map(json -> reading(json, reading)).toList();
+        return objects(key, false, false, reading);
+    }
+
+    /** The objects of an optional list, which has some where it is there. */
+    public <T> List<T> findSomeObjects(String key, Function<ObjectReader, T> reading) {
+        return objects(key, false, true, reading);
+    }
+
+    private <T> List<T> objects(String key, boolean required, boolean some, Function<ObjectReader, T> reading) {
+        return listed(key, required, new Shape.ListOf(new Shape.Read(reading), some, false)).stream()
+                .map(json -> reading(json, reading))
+                .toList();
     }
 
     /** The texts of an optional list, each of that look and at most once; each is handed over with its place. */
     public <T> List<T> findTexts(String key, TextShape shape, BiFunction<String, Spot, T> each) {
-        return Values.texts(findItems(key), shape, faults, each);
+        return Values.texts(listed(key, false, new Shape.ListOf(shape, false, true)), shape, faults, each);
     }
 
     /** The texts of a required list with at least one item. */
     public <T> List<T> texts(String key, TextShape shape, BiFunction<String, Spot, T> each) {
-        return Values.texts(items(key), shape, faults, each);
+        return Values.texts(listed(key, true, new Shape.ListOf(shape, true, true)), shape, faults, each);
+    }
+
+    /** An optional list of lists of texts; where it is there, it has some, and so has each of them. */
+    public <T> List<List<T>> findTextLists(String key, TextShape shape, BiFunction<String, Spot, T> each) {
+        Shape.ListOf inner = new Shape.ListOf(shape, true, true);
+        return listed(key, false, new Shape.ListOf(inner, true, false)).stream()
+                .map(json -> Values.texts(Values.someItems(json, faults), shape, faults, each))
+                .toList();
+    }
+
+    /** Every key of the object, which has names of that look for keys, with its own object. */
+    public <T> Map<String, T> entries(TextShape shape, Function<ObjectReader, T> reading) {
+        Map<String, T> entries = new LinkedHashMap<>();
+        for (String key : keys()) {
+            if (!shape.fits().test(key)) {
+                faultAt(key, Shown.text(key), shape.says(), "");
+            }
+            entries.put(key, object(key, reading));
+        }
+        return entries;
+    }
+
+    private List<Json> listed(String key, boolean required, Shape.ListOf shape) {
+        return take(key, required, shape)
+                .map(json -> shape.some() ? Values.someItems(json, faults) : Values.items(json, faults))
+                .orElse(List.of());
     }
 
     /** Leaves a fault for each key that was never asked for. */
@@ -219,7 +312,7 @@ public final class ObjectReader {
             if (!asked.contains(key)) {
                 faults.add(member.spot()
                         .fault(
-                                "the unknown key '" + key + "'",
+                                "the unknown key " + Shown.text(key),
                                 "one of " + String.join(", ", asked),
                                 Nearest.advice(key, asked, "")));
             }

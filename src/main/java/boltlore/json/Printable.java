@@ -1,16 +1,21 @@
 package boltlore.json;
 
-/**
- * Whether a text can be printed, in a terminal, a page or a workbook: no control characters but line break and tab, no
- * halves of surrogate pairs and none of the two code points that XML 1.0 (2.2) leaves out.
- */
+import boltlore.measure.Legible;
+
+/** Whether a text can be printed, in a terminal, a page or a workbook: legible characters, line breaks and tabs. */
 final class Printable {
 
     private Printable() {}
 
-    /** Whether a JSON text could hold any of them: most can come in by an escape only. */
+    /** Whether a JSON text could hold anything else: behind an escape, or beyond printable ASCII. */
     static boolean isWorthChecking(String json) {
-        return json.indexOf('\\') >= 0 || json.indexOf('\uFFFE') >= 0 || json.indexOf('\uFFFF') >= 0;
+        for (int i = 0; i < json.length(); i++) {
+            char letter = json.charAt(i);
+            if (letter == '\\' || letter > '~') {
+                return true;
+            }
+        }
+        return false;
     }
 
     static void check(String text, Spot spot, Faults faults) {
@@ -25,22 +30,13 @@ final class Printable {
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
             if (letter < ' ' || letter > '~') {
-                if (isUnprintable(text, i)) {
+                int character = text.codePointAt(i);
+                if (!Legible.is(character) && letter != '\n' && letter != '\t') {
                     return i;
                 }
-                i += Character.isHighSurrogate(letter) ? 1 : 0;
+                i += Character.charCount(character) - 1;
             }
         }
         return -1;
-    }
-
-    private static boolean isUnprintable(String text, int at) {
-        char letter = text.charAt(at);
-        if (Character.isHighSurrogate(letter)) {
-            return at + 1 == text.length() || !Character.isLowSurrogate(text.charAt(at + 1));
-        }
-        return Character.isLowSurrogate(letter)
-                || letter >= '\uFFFE'
-                || (Character.isISOControl(letter) && letter != '\n' && letter != '\t');
     }
 }

@@ -9,7 +9,7 @@ import java.math.BigDecimal;
  * @param leastItself whether the smallest number itself is allowed
  * @param most largest number allowed, itself included
  */
-public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
+public record Range(BigDecimal least, boolean leastItself, BigDecimal most) implements Shape {
 
     /** Digits after the point that are kept at most; more is a slip or the dust of a conversion. */
     static final int MOST_DECIMALS = 9;
@@ -21,6 +21,9 @@ public record Range(BigDecimal least, boolean leastItself, BigDecimal most) {
 
     /** From 0 up to a thousand million. */
     public static final Range NOT_NEGATIVE = new Range(BigDecimal.ZERO, true, MOST);
+
+    /** How many of a part a line, an assembly or a need may ask for. */
+    public static final Range QUANTITY = above(0, 10_000);
 
     public static Range between(long least, long most) {
         return new Range(BigDecimal.valueOf(least), true, BigDecimal.valueOf(most));

@@ -1,8 +1,10 @@
 package boltlore.json;
 
+import boltlore.measure.Legible;
 import java.math.BigDecimal;
+import java.util.Locale;
 
-/** What stands in a file, short enough for one line of a message and without control characters. */
+/** What stands in a file, short enough for one line of a message and without characters that cannot be read. */
 final class Shown {
 
     private static final int MOST = 60;
@@ -12,23 +14,27 @@ final class Shown {
     static String text(String text) {
         StringBuilder shown = new StringBuilder("'");
         cut(text).codePoints().forEach(letter -> {
-            if (Character.isISOControl(letter)) {
-                shown.append(letter == '\n' ? "\\n" : character(letter));
-            } else {
+            if (Legible.is(letter)) {
                 shown.appendCodePoint(letter);
+            } else {
+                shown.append(letter == '\n' ? "\\n" : character(letter));
             }
         });
         return shown.append('\'').toString();
     }
 
+    /** In plain digits where that is short, else as it would be written with an exponent. */
     static String number(BigDecimal number) {
-        return number.toPlainString();
+        String shown = Math.abs((long) number.scale()) > MOST ? number.toString() : number.toPlainString();
+        return cut(shown);
     }
 
     /** One character, by its code where it cannot be seen. */
     static String character(int letter) {
-        boolean seen = letter > ' ' && Character.isDefined(letter) && !Character.isISOControl(letter);
-        return seen ? "'" + Character.toString(letter) + "'" : "the character U+%04X".formatted(letter);
+        boolean seen = letter > ' ' && Character.isDefined(letter) && Legible.is(letter);
+        return seen
+                ? "'" + Character.toString(letter) + "'"
+                : String.format(Locale.ROOT, "the character U+%04X", letter);
     }
 
     private static String cut(String text) {

@@ -8,6 +8,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /** Bytes to characters: UTF-8 without a byte order mark, and nothing else. */
 final class StrictText {
@@ -76,7 +77,12 @@ final class StrictText {
             }
         }
         return new Fault(
-                file, line, "", "the byte 0x%02X, which is not UTF-8".formatted(bytes[position]), UTF_8, SAVE_AGAIN);
+                file,
+                line,
+                "",
+                String.format(Locale.ROOT, "the byte 0x%02X, which is not UTF-8", bytes[position]),
+                UTF_8,
+                SAVE_AGAIN);
     }
 
     private static Fault empty(String file) {

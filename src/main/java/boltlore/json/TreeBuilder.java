@@ -22,6 +22,13 @@ final class TreeBuilder {
     /** Deepest nesting that is followed; a condition of a catalogue is rarely ten deep. */
     static final int DEEPEST = 64;
 
+    /** Most values in one file, so that its tree fits into the memory of a small machine. */
+    static final int MOST_VALUES = 200_000;
+
+    /** Most items of one list; no shop has as many parts. */
+    static final int MOST_ITEMS = 20_000;
+
+    private static final int LONGEST_KEY = 200;
     private static final int LONGEST_NUMBER = 40;
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
@@ -37,6 +44,7 @@ final class TreeBuilder {
     private final Faults faults = new Faults();
     private @Nullable Spot open;
     private boolean mayBeUnprintable;
+    private int values;
 
     TreeBuilder(String file) {
         this.file = file;
@@ -52,9 +60,8 @@ final class TreeBuilder {
                 faults.add(trailing(line(parser), parser.getText()));
             }
             return faults.orElse(root);
-        } catch (TooDeep tooDeep) {
-            faults.add(tooDeep.spot.fault(
-                    "values nested more than " + DEEPEST + " deep", "at most " + DEEPEST + " levels", "Flatten it."));
+        } catch (TooMuch tooMuch) {
+            faults.add(tooMuch.fault);
         } catch (JsonProcessingException broken) {
             faults.add(Syntax.fault(file, letters, broken, open));
         } catch (IOException impossible) {
@@ -64,6 +71,12 @@ final class TreeBuilder {
     }
 
     private Json value(JsonParser parser, Spot spot, int depth) throws IOException {
+        if (++values > MOST_VALUES) {
+            throw new TooMuch(spot.fault(
+                    "more than " + MOST_VALUES + " values in one file",
+                    "at most " + MOST_VALUES,
+                    "Split the file, or check that it is the one you meant."));
+        }
         JsonToken token = parser.currentToken();
         return switch (token) {
             case START_OBJECT -> object(parser, spot, depth + 1);
@@ -81,16 +94,14 @@ final class TreeBuilder {
         Map<String, Json> members = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
-            if (mayBeUnprintable) {
-                Printable.check(key, spot, faults);
-            }
+            key(key, spot);
             parser.nextToken();
             Json member = value(parser, spot.at(key, line(parser)), depth);
             Json before = members.putIfAbsent(key, member);
             if (before != null) {
                 faults.add(member.spot()
                         .fault(
-                                "'" + key + "' a second time; it already stands in line "
+                                Shown.text(key) + " a second time; it already stands in line "
                                         + before.spot().line(),
                                 "each key once in an object",
                                 "Remove one of the two."));
@@ -100,19 +111,38 @@ final class TreeBuilder {
         return new Json.Obj(spot, Collections.unmodifiableMap(members));
     }
 
+    private void key(String key, Spot spot) throws TooMuch {
+        if (mayBeUnprintable) {
+            Printable.check(key, spot, faults);
+        }
+        if (key.length() > LONGEST_KEY) {
+            throw new TooMuch(spot.fault(
+                    "a key of " + key.length() + " characters",
+                    "at most " + LONGEST_KEY,
+                    "Check the quotes before it."));
+        }
+    }
+
     private Json array(JsonParser parser, Spot spot, int depth) throws IOException {
         Spot around = enter(spot, depth);
         List<Json> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
+            if (items.size() == MOST_ITEMS) {
+                throw new TooMuch(spot.fault(
+                        "a list of more than " + MOST_ITEMS + " items",
+                        "at most " + MOST_ITEMS,
+                        "Split it over several files, where the file may be split, or shorten it."));
+            }
             items.add(value(parser, spot.at(items.size(), line(parser)), depth));
         }
         open = around;
         return new Json.Arr(spot, Collections.unmodifiableList(items));
     }
 
-    private @Nullable Spot enter(Spot spot, int depth) throws TooDeep {
+    private @Nullable Spot enter(Spot spot, int depth) throws TooMuch {
         if (depth > DEEPEST) {
-            throw new TooDeep(spot);
+            throw new TooMuch(spot.fault(
+                    "values nested more than " + DEEPEST + " deep", "at most " + DEEPEST + " levels", "Flatten it."));
         }
         Spot around = open;
         open = spot;
@@ -129,7 +159,7 @@ final class TreeBuilder {
     private Json number(String written, Spot spot) {
         int exponent = Math.max(written.indexOf('e'), written.indexOf('E'));
         // 1e999999999 is short to write and fills the memory as soon as someone adds to it.
-        boolean huge = written.length() > LONGEST_NUMBER || (exponent >= 0 && written.length() - exponent > 4);
+        boolean huge = written.length() > LONGEST_NUMBER || (exponent >= 0 && isLong(written.substring(exponent + 1)));
         if (huge) {
             faults.add(spot.fault(
                     "the number " + Shown.text(written),
@@ -137,6 +167,10 @@ final class TreeBuilder {
                     "Write it in plain digits."));
         }
         return new Json.Num(spot, huge ? BigDecimal.ZERO : new BigDecimal(written));
+    }
+
+    private static boolean isLong(String exponent) {
+        return exponent.length() > (exponent.startsWith("-") || exponent.startsWith("+") ? 3 : 2);
     }
 
     private Fault trailing(int line, String found) {
@@ -154,12 +188,12 @@ final class TreeBuilder {
     }
 
     /** Leaves the recursion at once; never gets out of this class. */
-    private static final class TooDeep extends IOException {
+    private static final class TooMuch extends IOException {
         private static final long serialVersionUID = 1L;
-        private final transient Spot spot;
+        private final transient Fault fault;
 
-        TooDeep(Spot spot) {
-            this.spot = spot;
+        TooMuch(Fault fault) {
+            this.fault = fault;
         }
     }
 }

@@ -20,7 +20,12 @@ public final class Values {
     /** Longest text; a cell of a spreadsheet holds 32,767 characters, a message or a page far fewer. */
     static final int LONGEST_TEXT = 4000;
 
-    private static final int LONGEST_NUMBER = 40;
+    static final int LONGEST_NUMBER = 40;
+
+    /** Years in which vehicles are built and orders placed. */
+    public static final int FIRST_YEAR = 1900;
+
+    public static final int LAST_YEAR = 2199;
 
     private Values() {}
 
@@ -40,8 +45,10 @@ public final class Values {
 
     /** A text of a given look. */
     public static Optional<String> text(Json json, TextShape shape, Faults faults) {
-        Optional<String> text = text(json, faults);
-        return text.isEmpty() || shape.fits().test(text.get()) ? text : refuse(json, shape.says(), "", faults);
+        if (json instanceof Json.Text text && !text.text().isBlank()) {
+            return shape.fits().test(text.text()) ? Optional.of(text.text()) : refuse(json, shape.says(), "", faults);
+        }
+        return text(json, faults);
     }
 
     /** A decimal in plain digits within a text ("12.50"), or a JSON number. */
@@ -87,12 +94,20 @@ public final class Values {
         String expected = "a date as \"2024-03-31\" (year, month, day)";
         try {
             if (json instanceof Json.Text text && isDate(text.text())) {
-                return Optional.of(day(text.text()));
+                LocalDate day = day(text.text());
+                return isSensible(day)
+                        ? Optional.of(day)
+                        : refuse(json, "a year from " + FIRST_YEAR + " to " + LAST_YEAR, "", faults);
             }
         } catch (DateTimeException notADate) {
             return refuse(json, expected, "There is no such day in the calendar.", faults);
         }
         return refuse(json, expected, "", faults);
+    }
+
+    /** Whether a day is in a year that vehicles are built or orders placed in. */
+    public static boolean isSensible(LocalDate day) {
+        return day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR;
     }
 
     /** One of a closed set of names. */

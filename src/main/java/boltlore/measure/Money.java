@@ -3,33 +3,30 @@ package boltlore.measure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.Locale;
 
-/** An amount of money, exact; rounded only by {@link #toMinorUnit()}. */
-public record Money(BigDecimal amount, Currency currency) {
+/** Amounts in a currency's own digits (ISO 4217): none of yen, two of euro, three of Kuwaiti dinar. */
+public final class Money {
 
-    public static Money zero(Currency currency) {
-        return new Money(BigDecimal.ZERO, currency);
+    private Money() {}
+
+    /** Digits after the point. */
+    public static int digits(Currency currency) {
+        return Math.max(0, currency.getDefaultFractionDigits());
     }
 
-    public Money plus(Money other) {
-        if (!currency.equals(other.currency)) {
-            throw new IllegalArgumentException("Cannot add " + other.currency + " to " + currency);
-        }
-        return new Money(amount.add(other.amount), currency);
+    /** Rounded half-up to the currency's minor unit. */
+    public static BigDecimal rounded(BigDecimal amount, Currency currency) {
+        return amount.setScale(digits(currency), RoundingMode.HALF_UP);
     }
 
-    public Money times(BigDecimal factor) {
-        return new Money(amount.multiply(factor), currency);
+    /** '24,026.89', as people read it. */
+    public static String figure(BigDecimal amount, Currency currency) {
+        return String.format(Locale.ROOT, "%,." + digits(currency) + "f", rounded(amount, currency));
     }
 
-    /** Rounded half-up to the currency's minor unit (cents). */
-    public Money toMinorUnit() {
-        return new Money(
-                amount.setScale(Math.max(0, currency.getDefaultFractionDigits()), RoundingMode.HALF_UP), currency);
-    }
-
-    @Override
-    public String toString() {
-        return currency.getCurrencyCode() + " " + amount.toPlainString();
+    /** 'EUR 24,026.89'. */
+    public static String says(BigDecimal amount, Currency currency) {
+        return currency.getCurrencyCode() + " " + figure(amount, currency);
     }
 }

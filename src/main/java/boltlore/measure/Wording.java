@@ -24,6 +24,13 @@ public record Wording(Map<String, String> byLanguage) {
         return byLanguage.getOrDefault(language, english());
     }
 
+    /** The same in every language with that behind it. */
+    public Wording with(String end) {
+        Map<String, String> longer = new TreeMap<>(byLanguage);
+        longer.replaceAll((language, text) -> text + end);
+        return new Wording(longer);
+    }
+
     public String english() {
         return byLanguage.getOrDefault(ENGLISH, "");
     }

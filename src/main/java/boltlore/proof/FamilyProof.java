@@ -2,8 +2,8 @@ package boltlore.proof;
 
 import boltlore.catalogue.Accepted;
 import boltlore.catalogue.Family;
+import boltlore.findings.Severity;
 import boltlore.logic.Count;
-import boltlore.resolution.Severity;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,13 +26,13 @@ public record FamilyProof(Family family, Count orders, List<Answer> answers) {
     /** What somebody has to mend, or to accept where it does not stop orders. */
     public Stream<Answer.Defect> openDefects() {
         return defects()
-                .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
+                .filter(defect -> defect.statement().kind().severity() != Severity.NOTE)
                 .filter(defect -> acceptance(defect).isEmpty());
     }
 
     /** What is good to know without being a defect. */
     public Stream<Answer.Defect> information() {
-        return defects().filter(defect -> defect.statement().kind().severity() == Severity.INFORMS);
+        return defects().filter(defect -> defect.statement().kind().severity() == Severity.NOTE);
     }
 
     /** The defects that the family's file accepts. */
@@ -42,7 +42,7 @@ public record FamilyProof(Family family, Count orders, List<Answer> answers) {
 
     /** Why a defect was accepted; only what is to be looked at can be. */
     public Optional<Accepted> acceptance(Answer.Defect defect) {
-        return defect.statement().kind().severity() == Severity.LOOK
+        return defect.statement().kind().severity() == Severity.CHECK
                 ? family.accepted().stream()
                         .filter(accepted ->
                                 accepted.finding().equals(defect.statement().title()))
@@ -67,7 +67,7 @@ public record FamilyProof(Family family, Count orders, List<Answer> answers) {
         if (answer instanceof Answer.Proved) {
             return Optional.of(new IdleAcceptance(accepted, "no valid order has it any more"));
         }
-        boolean stops = answer.statement().kind().severity() == Severity.STOPS;
+        boolean stops = answer.statement().kind().severity() == Severity.STOP;
         return answer instanceof Answer.Defect && stops
                 ? Optional.of(new IdleAcceptance(accepted, "it stops the sheets of orders, so it counts all the same"))
                 : Optional.empty();

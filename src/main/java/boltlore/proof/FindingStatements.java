@@ -1,9 +1,9 @@
 package boltlore.proof;
 
 import boltlore.catalogue.Condition;
+import boltlore.findings.Severity;
 import boltlore.logic.Any;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.Severity;
 import java.util.List;
 
 /** Statements that no valid order has findings of one kind. */

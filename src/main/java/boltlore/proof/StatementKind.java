@@ -1,6 +1,6 @@
 package boltlore.proof;
 
-import boltlore.resolution.Severity;
+import boltlore.findings.Severity;
 import java.util.List;
 
 /** A kind of statement, and how to state it of one family. */

@@ -9,6 +9,7 @@ import boltlore.order.Order;
 import boltlore.order.OrderTerms;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeSet;
 
 /** The orders that show the defects of a family, complete and ready to run. */
@@ -35,7 +36,7 @@ public final class Witnesses {
         LeftOut leftOut = statement.kind().leavesOutUnused() ? new LeftOut.AllUnused() : new LeftOut.Undecided();
         return complete(
                 catalogue,
-                "%s-witness-%03d".formatted(choices.family().name(), number),
+                String.format(Locale.ROOT, "%s-witness-%03d", choices.family().name(), number),
                 choices,
                 leftOut,
                 statement.title() + ". " + statement.refuted());

@@ -1,14 +1,38 @@
 package boltlore.report;
 
 import java.util.Currency;
+import java.util.List;
 
 /**
  * What a column holds, and so how it is set: numbers to the right with a fixed scale, text to the left, boxes empty.
  *
  * @param scale digits after the decimal point of a decimal, an amount of money or a per cent; else 0
  * @param currency ISO 4217 code of an amount of money; else empty
+ * @param entry what may be entered into a box; anything into all else
  */
-public record Kind(Form form, int scale, String currency) {
+public record Kind(Form form, int scale, String currency, Entry entry) {
+
+    /**
+     * What may be entered into a box.
+     *
+     * @param day whether it is a date
+     * @param answers the closed set of answers, each without a comma; empty where anything may be entered
+     */
+    public record Entry(boolean day, List<String> answers) {
+
+        public static final Entry ANYTHING = new Entry(false, List.of());
+
+        public Entry {
+            answers = List.copyOf(answers);
+        }
+
+        /** Whether a program can help to enter it. */
+        public boolean isGuided() {
+            return day || !answers.isEmpty();
+        }
+    }
+
+    private static final String TICK_MARK = "\u2713";
 
     public enum Form {
         TEXT,
@@ -41,6 +65,10 @@ public record Kind(Form form, int scale, String currency) {
         if (scale < 0 || scale > 12) {
             throw new IllegalArgumentException("A scale is 0 to 12 digits, not " + scale);
         }
+    }
+
+    private Kind(Form form, int scale, String currency) {
+        this(form, scale, currency, Entry.ANYTHING);
     }
 
     public static Kind text() {
@@ -78,11 +106,21 @@ public record Kind(Form form, int scale, String currency) {
     }
 
     public static Kind tick() {
-        return new Kind(Form.TICK, 0, "");
+        return new Kind(Form.TICK, 0, "", new Entry(false, List.of(TICK_MARK)));
     }
 
     public static Kind blank() {
         return new Kind(Form.BLANK, 0, "");
+    }
+
+    /** A box for a date. */
+    public Kind day() {
+        return new Kind(form, scale, currency, new Entry(true, List.of()));
+    }
+
+    /** A box for one of these answers. */
+    public Kind oneOf(String... answers) {
+        return new Kind(form, scale, currency, new Entry(false, List.of(answers)));
     }
 
     public static Kind signature() {

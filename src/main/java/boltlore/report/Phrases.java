@@ -1,75 +1,79 @@
 package boltlore.report;
 
-import boltlore.measure.Wording;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
-import java.util.Properties;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import java.text.DecimalFormatSymbols;
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.ResourceBundle.Control;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
-/** The words of a sheet in one language, from a text file by language; English where one is missing. */
+/**
+ * The words of a sheet in one language, from its resource bundle; English, the bundle's root, where one is missing. All
+ * words are patterns of {@link MessageFormat}, also those without a place for an argument: an apostrophe is written twice.
+ */
 public final class Phrases {
 
-    private final Properties own;
-    private final Properties english;
+    /** The language of the computer never stands in for one that has no words. */
+    private static final Control NO_FALLBACK = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
-    private Phrases(Properties own, Properties english) {
-        this.own = own;
-        this.english = english;
+    private final ResourceBundle words;
+    private final Locale locale;
+    private final String decimalSign;
+
+    private Phrases(ResourceBundle words) {
+        this.words = words;
+        this.locale = words.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : words.getLocale();
+        this.decimalSign =
+                String.valueOf(DecimalFormatSymbols.getInstance(locale).getDecimalSeparator());
     }
 
-    /** The words of that sheet; its files stand beside the class, as 'contents-en.properties'. */
+    /** The words of that sheet; its bundle stands beside the class, as 'contents.properties' and 'contents_de.properties'. */
     public static Phrases of(Class<?> beside, String sheet, String language) {
-        Properties english = read(beside, sheet, Wording.ENGLISH);
-        return new Phrases(language.matches("[a-z]{2,3}") ? read(beside, sheet, language) : english, english);
+        Locale locale = language.matches("[a-z]{2,3}") ? Locale.forLanguageTag(language) : Locale.ROOT;
+        ClassLoader loader = beside.getClassLoader();
+        return new Phrases(
+                ResourceBundle.getBundle(beside.getPackageName() + "." + sheet, locale, loader, NO_FALLBACK));
     }
 
     /**
      * The words with that name.
      *
      * @param arguments what stands where the words say {0}, {1} …
-     * @throws IllegalArgumentException where not even English has them
+     * @throws java.util.MissingResourceException where not even English has them
      */
     public String say(String name, String... arguments) {
-        String words = own.getProperty(name, english.getProperty(name));
-        if (words == null) {
-            throw new IllegalArgumentException("No words '" + name + "'");
-        }
-        for (int i = 0; i < arguments.length; i++) {
-            words = words.replace("{" + i + "}", arguments[i]);
-        }
-        return words;
+        return format(name, (Object[]) arguments);
     }
 
-    /** The part's unit as people of that language write it; a unit that has no words stands as it is. */
-    public String unit(String unit) {
+    private String format(String name, Object... arguments) {
+        return new MessageFormat(words.getString(name), locale).format(arguments);
+    }
+
+    /** The part's unit beside that quantity as people of that language write it; one that has no words stands as it is. */
+    public String unit(String unit, BigDecimal quantity) {
         String name = "unit." + unit;
-        return own.getProperty(name, english.getProperty(name, unit));
+        return words.containsKey(name) ? format(name, quantity) : unit;
     }
 
-    /** The number with that many decimals, rounded half-up, and the language's decimal sign, named 'decimalSign'. */
+    /** The number with that many decimals, rounded half-up, and the language's decimal sign. */
     public String number(BigDecimal number, int decimals) {
-        return number.setScale(decimals, RoundingMode.HALF_UP).toPlainString().replace(".", say("decimalSign"));
+        return figures(number.setScale(decimals, RoundingMode.HALF_UP).toPlainString());
     }
 
-    public Set<String> names() {
-        return own.stringPropertyNames();
+    /** All digits of the number, without zeros at the end, with the language's decimal sign. */
+    public String number(BigDecimal number) {
+        return figures(number.stripTrailingZeros().toPlainString());
     }
 
-    private static Properties read(Class<?> beside, String sheet, String language) {
-        Properties phrases = new Properties();
-        try (@Nullable InputStream in = beside.getResourceAsStream(sheet + "-" + language + ".properties")) {
-            if (in != null) {
-                phrases.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return phrases;
+    /** A text in whose numbers every decimal point gives way to the language's sign: '403.2 V' becomes '403,2 V'. */
+    public String figures(String text) {
+        return text.replaceAll("(?<=\\d)\\.(?=\\d)", decimalSign);
+    }
+
+    public SortedSet<String> names() {
+        return new TreeSet<>(words.keySet());
     }
 }

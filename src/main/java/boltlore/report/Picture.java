@@ -2,7 +2,7 @@ package boltlore.report;
 
 import boltlore.report.drawing.Drawing;
 
-/** A drawing across the page, no larger than it is. In words it is what the drawing says of itself. */
+/** A drawing across the page, printed at its own size where its columns are as wide. In words it is what it says of itself. */
 public record Picture(Drawing drawing) implements Block {
 
     @Override

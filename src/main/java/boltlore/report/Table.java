@@ -1,7 +1,9 @@
 package boltlore.report;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,6 +18,7 @@ public final class Table implements Block {
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
 
     private final String name;
+    private final Map<String, String> about;
     private final List<Column> columns;
     private final List<Row> rows;
     private final Map<String, Integer> columnsByKey;
@@ -27,7 +30,13 @@ public final class Table implements Block {
      *     JSON go by it
      */
     public Table(String name, List<Column> columns, List<Row> rows) {
+        this(name, Map.of(), columns, rows);
+    }
+
+    /** @param about what sets this table apart from others of its name in the same report: batch 4 */
+    public Table(String name, Map<String, String> about, List<Column> columns, List<Row> rows) {
         this.name = name;
+        this.about = Collections.unmodifiableMap(new LinkedHashMap<>(about));
         this.columns = List.copyOf(columns);
         this.rows = List.copyOf(rows);
         if (!NAME.matcher(name).matches()) {
@@ -55,6 +64,10 @@ public final class Table implements Block {
 
     public String name() {
         return name;
+    }
+
+    public Map<String, String> about() {
+        return about;
     }
 
     public List<Column> columns() {
@@ -103,18 +116,19 @@ public final class Table implements Block {
     public boolean equals(@Nullable Object other) {
         return other instanceof Table table
                 && name.equals(table.name)
+                && about.equals(table.about)
                 && columns.equals(table.columns)
                 && rows.equals(table.rows);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, columns, rows);
+        return Objects.hash(name, about, columns, rows);
     }
 
     @Override
     public String toString() {
-        return "Table[name=" + name + ", columns=" + columns + ", rows=" + rows + "]";
+        return "Table[name=" + name + ", about=" + about + ", columns=" + columns + ", rows=" + rows + "]";
     }
 
     private <T> Map<String, Integer> places(String what, List<T> all, Function<T, String> keyOf) {

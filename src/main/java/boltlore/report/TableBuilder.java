@@ -3,6 +3,7 @@ package boltlore.report;
 import boltlore.report.Row.RowKind;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -13,6 +14,7 @@ public final class TableBuilder {
     private final List<Column> columns = new ArrayList<>();
     private final Map<String, Integer> places = new HashMap<>();
     private final List<RowBuilder> rows = new ArrayList<>();
+    private final Map<String, String> about = new LinkedHashMap<>();
     private String group = "";
 
     TableBuilder(String name) {
@@ -24,6 +26,12 @@ public final class TableBuilder {
             places.put(column.key(), columns.size());
             columns.add(column);
         }
+        return this;
+    }
+
+    /** What sets this table apart from others of its name in the same report; a column of its own in CSV and JSON. */
+    public TableBuilder about(String key, Object value) {
+        about.put(key, String.valueOf(value));
         return this;
     }
 
@@ -58,7 +66,8 @@ public final class TableBuilder {
     }
 
     public Table build() {
-        return new Table(name, columns, rows.stream().map(RowBuilder::build).toList());
+        return new Table(
+                name, about, columns, rows.stream().map(RowBuilder::build).toList());
     }
 
     int width() {

@@ -1,5 +1,6 @@
 package boltlore.report;
 
+import boltlore.findings.Findings;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -10,12 +11,25 @@ import java.util.Set;
  *
  * @param file name of its files without ending: small letters, digits and hyphens only
  * @param author the workshop that issues it
+ * @param language of its words
+ * @param findings all that a person must know of it
+ * @param glance what a terminal shows of it
  * @param dated from the order, never from the clock, so that the same order gives the same bytes
  */
-public record Workbook(String file, String title, String subject, String author, LocalDate dated, List<Page> pages) {
+public record Workbook(
+        String file,
+        String title,
+        String subject,
+        String author,
+        LocalDate dated,
+        String language,
+        Findings findings,
+        List<Block> glance,
+        List<Page> pages) {
 
     public Workbook {
         pages = List.copyOf(pages);
+        glance = List.copyOf(glance);
         if (!file.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw new IllegalArgumentException("Not a name for a file: '" + file + "'");
         }

@@ -1,5 +1,6 @@
 package boltlore.report;
 
+import boltlore.findings.Findings;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,9 @@ public final class WorkbookBuilder {
     private final String file;
     private final String title;
     private final List<Page> pages = new ArrayList<>();
+    private final List<Block> glance = new ArrayList<>();
+    private String language = "en";
+    private Findings findings = Findings.NONE;
     private String subject = "";
     private String author = "";
     private LocalDate dated = LocalDate.of(2000, 1, 1);
@@ -34,12 +38,28 @@ public final class WorkbookBuilder {
         return this;
     }
 
+    public WorkbookBuilder in(String languageOfWords) {
+        language = languageOfWords;
+        return this;
+    }
+
+    public WorkbookBuilder found(Findings all) {
+        findings = all;
+        return this;
+    }
+
+    /** What a terminal shows of it: a heading, a few facts, the one table that matters. */
+    public WorkbookBuilder glance(Block... blocks) {
+        glance.addAll(List.of(blocks));
+        return this;
+    }
+
     public WorkbookBuilder page(PageBuilder page) {
         pages.add(page.build());
         return this;
     }
 
     public Workbook build() {
-        return new Workbook(file, title, subject, author, dated, pages);
+        return new Workbook(file, title, subject, author, dated, language, findings, glance, pages);
     }
 }

@@ -1,5 +1,6 @@
 package boltlore.resolution;
 
+import boltlore.findings.Severity;
 import java.util.Comparator;
 
 /**

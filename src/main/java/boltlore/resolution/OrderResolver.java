@@ -4,11 +4,13 @@ import boltlore.catalogue.Option;
 import boltlore.choices.Choices;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.findings.Kind;
 import boltlore.measure.OptionName;
 import boltlore.order.Extra;
 import boltlore.order.Order;
 import boltlore.order.Waiver;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -17,9 +19,16 @@ import java.util.TreeSet;
 public final class OrderResolver {
 
     private final Resolver resolver;
+    private final List<Kind> others;
 
     public OrderResolver(Resolver resolver) {
+        this(resolver, List.of());
+    }
+
+    /** @param others kinds of findings that orders may waive beside those of the rules */
+    public OrderResolver(Resolver resolver, Collection<Kind> others) {
         this.resolver = resolver;
+        this.others = List.copyOf(others);
     }
 
     public Resolver resolver() {
@@ -33,7 +42,7 @@ public final class OrderResolver {
      * @return faulty where it leaves out what cannot be left out, or waives what cannot be waived
      */
     public Outcome<Resolution> resolve(Order order, List<OptionName> usualTaken) {
-        List<Fault> wrongWaivers = Waivers.faults(order);
+        List<Fault> wrongWaivers = Waivers.faults(order, others);
         Outcome<Resolution> outcome = resolver.resolve(order.choices(), order.leftOut());
         if (!wrongWaivers.isEmpty()) {
             List<Fault> all = new ArrayList<>(wrongWaivers);

@@ -2,6 +2,7 @@ package boltlore.resolution;
 
 import boltlore.catalogue.Limit;
 import boltlore.choices.Choices;
+import boltlore.findings.Severity;
 import boltlore.measure.OptionName;
 import java.util.List;
 import java.util.SortedSet;
@@ -17,7 +18,7 @@ public sealed interface Resolution {
     Resolution withFindings(SortedSet<Finding> other);
 
     default boolean stops() {
-        return findings().stream().anyMatch(finding -> finding.severity() == Severity.STOPS);
+        return findings().stream().anyMatch(finding -> finding.severity() == Severity.STOP);
     }
 
     /** Every option is settled and no limit is broken: a kit, whose findings may still stop its sheets. */

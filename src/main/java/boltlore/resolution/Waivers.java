@@ -2,40 +2,46 @@ package boltlore.resolution;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
 import boltlore.order.Order;
 import boltlore.order.Waiver;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 
 /** Findings that someone has looked at and answers for; only what does not stop the sheets can be waived. */
 final class Waivers {
 
     private Waivers() {}
 
-    static List<Fault> faults(Order order) {
+    static List<Fault> faults(Order order, Collection<Kind> others) {
+        List<String> waivable = waivable(others);
         List<Fault> faults = new ArrayList<>();
         int number = 0;
         for (Waiver waiver : order.waived()) {
             String place = "/waived/" + number++ + "/finding";
-            Optional<FindingKind> kind = FindingKind.written(waiver.finding());
+            Optional<Kind> kind = kinds(others)
+                    .filter(each -> each.code().equals(waiver.finding()))
+                    .findFirst();
             if (kind.isEmpty()) {
                 faults.add(new Fault(
                         "",
                         0,
                         place,
                         "'" + waiver.finding() + "'",
-                        "a kind of finding that does not stop: " + String.join(", ", waivable()),
-                        Nearest.advice(waiver.finding(), waivable(), "Write the finding as the kit names it")));
-            } else if (kind.get().severity() == Severity.STOPS) {
+                        "a kind of finding that does not stop: " + String.join(", ", waivable),
+                        Nearest.advice(waiver.finding(), waivable, "Write the finding as the kit names it")));
+            } else if (kind.get().severity() == Severity.STOP) {
                 faults.add(new Fault(
                         "",
                         0,
                         place,
                         "'" + waiver.finding() + "', which stops the sheets",
-                        "a kind of finding that does not stop: " + String.join(", ", waivable()),
+                        "a kind of finding that does not stop: " + String.join(", ", waivable),
                         "Mend the order or the catalogue; this finding cannot be waived"));
             }
         }
@@ -56,15 +62,16 @@ final class Waivers {
     }
 
     private static boolean speaksOf(Waiver waiver, Finding finding) {
-        return finding.severity() == Severity.LOOK
+        return finding.severity() == Severity.CHECK
                 && finding.kind().written().equals(waiver.finding())
                 && (waiver.subject().isEmpty() || waiver.subject().equals(finding.subject()));
     }
 
-    private static List<String> waivable() {
-        return Arrays.stream(FindingKind.values())
-                .filter(kind -> kind.severity() == Severity.LOOK)
-                .map(FindingKind::written)
-                .toList();
+    private static List<String> waivable(Collection<Kind> others) {
+        return kinds(others).filter(Kind::waivable).map(Kind::code).toList();
+    }
+
+    private static Stream<Kind> kinds(Collection<Kind> others) {
+        return Stream.concat(Stream.of(FindingKind.values()), others.stream());
     }
 }

@@ -80,6 +80,11 @@ class ArchitectureTest {
     }
 
     @Test
+    void nothing_is_written_in_the_machines_locale() {
+        RULES.writesInNoLocaleOfTheMachine().check(CODE);
+    }
+
+    @Test
     void every_package_is_on_the_plan() {
         assertThat(House.rooms()).containsAll(House.NOT_BUILT_YET).containsAll(found());
 

@@ -10,6 +10,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -85,6 +86,23 @@ final class HouseRules {
                 .should()
                 .callMethodWhere(readsAClock())
                 .as("only " + House.WITH_A_CLOCK + " read a clock");
+    }
+
+    /** A locale of the machine must change nothing that is written: neither digits nor letters. */
+    ArchRule writesInNoLocaleOfTheMachine() {
+        return noClasses().should().callMethodWhere(asksTheMachinesLocale()).as("no text in the machine's locale");
+    }
+
+    private static DescribedPredicate<JavaCall<?>> asksTheMachinesLocale() {
+        return DescribedPredicate.describe("the machine's locale is asked", call -> {
+            boolean given = call.getTarget().getRawParameterTypes().stream()
+                    .anyMatch(type -> type.isEquivalentTo(Locale.class));
+            return !given
+                    && Set.of("format", "formatted", "printf", "toLowerCase", "toUpperCase")
+                            .contains(call.getName())
+                    && Set.of("java.lang.String", "java.io.PrintWriter", "java.io.PrintStream", "java.util.Formatter")
+                            .contains(call.getTargetOwner().getName());
+        });
     }
 
     private static DescribedPredicate<JavaCall<?>> readsAClock() {

@@ -53,6 +53,13 @@ class HouseRulesTest {
         }
 
         @Test
+        void a_number_in_the_digits_of_the_machine() {
+            assertThat(faults("locale", HouseRules::writesInNoLocaleOfTheMachine))
+                    .anyMatch(fault -> fault.contains("Bill.number") && fault.contains("formatted"))
+                    .noneMatch(fault -> fault.contains("Bill.rootNumber"));
+        }
+
+        @Test
         void names_that_say_nothing() {
             assertThat(faults("vague", HouseRules::saysWhatItIs))
                     .anyMatch(fault -> fault.contains("util.Rounding"))

@@ -33,6 +33,18 @@ class TranslationsTest {
     }
 
     @Test
+    void once_bags_are_named_none_goes_by_its_code() {
+        CatalogueSketch catalogue = new CatalogueSketch()
+                .part(bought("P-1"))
+                .position(at("heater").bag("front-1").line("heater", "P-1", "1"))
+                .position(at("blower").bag("front-2").line("blower", "P-1", "1"));
+        assertThat(Remarked.in(catalogue)).isEmpty();
+        assertThat(Remarked.in(catalogue.bag("front-1", "Front, first")))
+                .containsExactly("bag front-2: not translated");
+        assertThat(Remarked.in(catalogue.bag("front-2", "Front, second"))).isEmpty();
+    }
+
+    @Test
     void an_empty_translation_is_none() {
         assertThat(Remarked.in(new CatalogueSketch()
                         .languages("en", "de")

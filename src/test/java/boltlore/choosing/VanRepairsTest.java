@@ -19,7 +19,7 @@ class VanRepairsTest {
     private static final Choices ORDER = Van.choices(
             "body-era=middle",
             "drive-side=left",
-            "drive-unit=small",
+            "drive-unit=60-kw",
             "battery=one-string",
             "market=europe",
             "inlet=type-2",

@@ -57,12 +57,12 @@ class AskCommandTest {
 
     @Test
     void writes_an_order_that_kit_takes() {
-        Ran asked = ask("large\nyes\nBL-3001\nNew Customer\n");
+        Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n");
 
         Ran kit = Ran.boltlore("kit", folder.resolve("new.json"), "--out", folder.resolve("exports"));
 
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
-        assertThat(asked.out().replaceAll("\\s+", " ")).contains("because Large drive unit, 90 kW is chosen");
+        assertThat(asked.out().replaceAll("\\s+", " ")).contains("because Drive unit, 90 kW is chosen");
         assertThat(kit.exit()).as(kit.toString()).isEqualTo(Exit.OK);
         assertThat(kit.out()).contains("BL-3001, New Customer");
     }
@@ -74,7 +74,7 @@ class AskCommandTest {
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
         assertThat(asked.out())
                 .contains("The last answer is taken back.")
-                .contains("Small drive unit, 60 kW, because One string");
+                .contains("Drive unit, 60 kW, because One string");
     }
 
     @Test
@@ -84,15 +84,15 @@ class AskCommandTest {
         assertThat(asked.out().replaceAll("\\s+", " "))
                 .contains("North America: closed, because")
                 .contains("'open export=nema-5-15' says what would open it.")
-                .contains("For Export socket NEMA 5-15")
+                .contains("For V2L outlet NEMA 5-15")
                 .contains("value 'foo'");
     }
 
     @Test
     void writes_nothing_when_it_is_stopped_or_its_input_ends() throws IOException {
-        assertThat(ask("large\nstop\n").exit()).isEqualTo(Exit.STOPPED);
-        assertThat(ask("large\n").exit()).isEqualTo(Exit.STOPPED);
-        assertThat(ask("large\nyes\nBL-3003\n").exit()).isEqualTo(Exit.STOPPED);
+        assertThat(ask("90-kw\nstop\n").exit()).isEqualTo(Exit.STOPPED);
+        assertThat(ask("90-kw\n").exit()).isEqualTo(Exit.STOPPED);
+        assertThat(ask("90-kw\nyes\nBL-3003\n").exit()).isEqualTo(Exit.STOPPED);
         assertThat(files()).isZero();
     }
 
@@ -100,7 +100,7 @@ class AskCommandTest {
     void overwrites_no_file() throws IOException {
         Files.writeString(folder.resolve("new.json"), "mine");
 
-        Ran asked = ask("large\nyes\n", "--order", "BL-3004", "--customer", "New Customer");
+        Ran asked = ask("90-kw\nyes\n", "--order", "BL-3004", "--customer", "New Customer");
 
         assertThat(asked.exit()).isEqualTo(Exit.FAULTS);
         assertThat(folder.resolve("new.json")).hasContent("mine");
@@ -108,7 +108,7 @@ class AskCommandTest {
 
     @Test
     void writes_no_order_whose_number_is_a_path() throws IOException {
-        Ran asked = ask("large\nyes\n", "--order", "../x", "--customer", "New Customer");
+        Ran asked = ask("90-kw\nyes\n", "--order", "../x", "--customer", "New Customer");
 
         assertThat(asked.exit()).isEqualTo(Exit.FAULTS);
         assertThat(files()).isZero();

@@ -40,13 +40,13 @@ class BadInputTest {
     }
 
     @Test
-    @DisplayName("an order of over 32 MB, refused before it is parsed")
+    @DisplayName("an order of over 8 MB, refused before it is parsed")
     void too_large() throws IOException {
         Path file = folder.resolve("large.json");
         try (RandomAccessFile large = new RandomAccessFile(file.toFile(), "rw")) {
             large.setLength(33L << 20);
         }
-        assertThat(refused(file, Exit.FAULTS).err()).contains("32");
+        assertThat(refused(file, Exit.FAULTS).err()).contains("at most 8 MB");
     }
 
     @Test

@@ -105,6 +105,10 @@ final class FilledRecord {
         return this;
     }
 
+    String head(String key) {
+        return record.get(key).asText();
+    }
+
     int count() {
         return boxes.size();
     }
@@ -119,11 +123,11 @@ final class FilledRecord {
 
     /** The same as the CSV file that a spreadsheet program of a country with a decimal comma saves. */
     Path withSemicolons(Path file) {
-        StringBuilder csv = new StringBuilder("\uFEFForder;catalogue;box;value;unit;instrument;by;on\r\n");
+        StringBuilder csv = new StringBuilder("\uFEFForder;limits;box;value;unit;instrument;by;on\r\n");
         record.get("readings")
                 .forEach(box -> csv.append(record.get("order").asText())
-                        .append(";rev ")
-                        .append(record.get("catalogue").asText())
+                        .append(';')
+                        .append(record.get("limits").asText())
                         .append(';')
                         .append(box.get("box").asText())
                         .append(';')

@@ -44,7 +44,7 @@ class FixingsCommandTest {
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(flat(ran.out()))
                 .contains("Cradle 6 × M12 × 90, 8.8 84 Nm, friction 0.12 sign for")
-                .contains("Torque tables: after VDI 2230, 90 % of yield.")
+                .contains("Torque tables: to VDI 2230, 90 % of yield.")
                 .contains("2 fixings sheets written to ");
         assertThat(out().resolve("BL-1001/fixings.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-2001/csv")).isDirectory();
@@ -111,7 +111,7 @@ class FixingsCommandTest {
         Path catalogue = ChangedCatalogue.in(
                 folder,
                 PARTS,
-                "\"torqueNm\": \"84\", \"torqueTable\": \"after VDI 2230, 90 % of yield\",",
+                "\"torqueNm\": \"84\", \"torqueTable\": \"to VDI 2230, 90 % of yield\",",
                 "\"torqueNm\": \"84\",");
         Ran ran = boltlore("fixings", FIRST, "--catalog", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);

@@ -130,7 +130,7 @@ class PriceCommandTest {
     void a_discount_that_leaves_nothing_or_adds_is_a_wrong_call() {
         assertThat(boltlore("price", FIRST, "--discount", "100").exit()).isEqualTo(2);
         assertThat(boltlore("price", FIRST, "--discount", "-1").exit()).isEqualTo(2);
-        assertThat(boltlore("price", FIRST, "--discount", "ten").err()).contains("'ten' is no per cent");
+        assertThat(boltlore("price", FIRST, "--discount", "ten").err()).contains("'ten' is not a percentage");
         assertThat(boltlore("price", FIRST, "--currency", "EURO").exit()).isEqualTo(2);
     }
 

@@ -214,7 +214,7 @@ class ProveCommandTest {
 
         assertThat(ran.exit()).isEqualTo(Exit.NOT_WRITTEN);
         assertThat(ran.out()).contains("hole: print-film");
-        assertThat(ran.err()).contains("a place that cannot be written");
+        assertThat(ran.err()).contains("a file or the root of the disk");
     }
 
     @Test

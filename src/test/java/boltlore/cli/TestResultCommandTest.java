@@ -90,7 +90,7 @@ class TestResultCommandTest {
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran.out()))
                     .contains("Not passed: 1 of ")
-                    .contains("failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit below 0.1 Ω; misses the"
+                    .contains("failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit below 0.1 Ω; outside the"
                             + " limit by 0.02 Ω");
         }
 
@@ -111,10 +111,10 @@ class TestResultCommandTest {
 
         @Test
         void what_the_kit_does_not_call_for_is_told() {
-            Ran ran = judge(first().add("tipping.tipper-pump", "stands", "", "2026-03-30")
+            Ran ran = judge(first().add("tipping.tipper-pump", "stationary", "", "2026-03-30")
                     .in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-            assertThat(flat(ran.out())).contains("not of this kit: tipping.tipper-pump is filled in with stands");
+            assertThat(flat(ran.out())).contains("not of this kit: tipping.tipper-pump is filled in with stationary");
         }
 
         @Test
@@ -211,7 +211,14 @@ class TestResultCommandTest {
 
         @Test
         void the_record_of_another_order_in_the_catalogue_is_held_against_that_order() {
-            Ran ran = judge(first().head("order", "BL-1002").in(file("record.json")));
+            FilledRecord first = first();
+            assertThat(refused(first.head("order", "BL-1002").in(file("record.json")))
+                            .err())
+                    .contains("a record with the limits L");
+
+            String limits = FilledRecord.of("catalog/orders/bl-1002.json", folder.resolve("sheets"))
+                    .head("limits");
+            Ran ran = judge(first.head("limits", limits).in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(ran.out()).contains("BL-1002: Not passed").contains("not of this kit: ");
         }
@@ -223,10 +230,10 @@ class TestResultCommandTest {
         }
 
         @Test
-        void limits_of_another_catalogue_revision() {
-            Ran ran = refused(first().head("catalogue", "0123456789ab").in(file("record.json")));
+        void other_limits() {
+            Ran ran = refused(first().head("limits", "L0123456789ab").in(file("record.json")));
             assertThat(flat(ran.err()))
-                    .contains("limits of catalogue revision 0123456789ab")
+                    .contains("a record with the limits L0123456789ab")
                     .contains("--catalog");
         }
 
@@ -235,16 +242,15 @@ class TestResultCommandTest {
                 strings = {
                     "",
                     "order,box,value\nBL-1001,bonding.charger,1\n",
-                    "order,catalogue,box,value,unit,instrument,by,on\n",
-                    "order,catalogue,box,value,unit,instrument,by,on\nBL-1001,rev 1,\"bonding.charger,1,ohm"
+                    "order,limits,box,value,unit,instrument,by,on\n",
+                    "order,limits,box,value,unit,instrument,by,on\nBL-1001,L1,\"bonding.charger,1,ohm"
                 })
         void a_table_that_is_empty_cut_off_or_another(String text) throws IOException {
             refused(written("record.csv", text));
         }
 
         @ParameterizedTest
-        @ValueSource(
-                strings = {"", "{", "[]", "{\"order\": \"BL-1001\", \"catalogue\": \"1\", \"readings\": []}", "nul"})
+        @ValueSource(strings = {"", "{", "[]", "{\"order\": \"BL-1001\", \"limits\": \"L1\", \"readings\": []}", "nul"})
         void json_that_is_empty_cut_off_or_another(String text) throws IOException {
             refused(written("record.json", text));
         }
@@ -260,9 +266,8 @@ class TestResultCommandTest {
 
         @Test
         void letters_that_are_not_utf_8() throws IOException {
-            byte[] latin =
-                    "order;catalogue;box;value;unit;instrument;by;on\nBL-1001;rev 1;bonding;1;ohm;7;Müller;1.1.2026\n"
-                            .getBytes(StandardCharsets.ISO_8859_1);
+            byte[] latin = "order;limits;box;value;unit;instrument;by;on\nBL-1001;L1;bonding;1;ohm;7;Müller;1.1.2026\n"
+                    .getBytes(StandardCharsets.ISO_8859_1);
             Files.write(file("record.csv"), latin);
             assertThat(flat(refused(file("record.csv")).err())).contains("Save it again as UTF-8.");
         }

@@ -130,7 +130,7 @@ class WeighCommandTest {
 
     @Test
     void a_market_that_allows_less_than_the_kit_weighs() throws IOException {
-        Path catalogue = changed("workshop/markets.json", "\"mostPercent\": \"120\"", "\"mostPercent\": \"119\"");
+        Path catalogue = changed("workshop/markets.json", "\"maxPercent\": \"120\"", "\"maxPercent\": \"119\"");
         Ran ran = boltlore("weigh", FIRST, "--catalog", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out()).contains("Market: That is 3.6 kg more than 119 % of the mass before conversion.");

@@ -10,7 +10,9 @@ import boltlore.order.json.OrderReader;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.trades.KitInWork;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 
 /** The demo catalogue, and the bills of its orders. */
@@ -40,6 +42,12 @@ public final class Demo {
             return BillMaker.of(RESOLVER.resolver().plan(order.family()), order, resolved);
         }
         throw new AssertionError(name + " makes no kit: " + resolution.findings());
+    }
+
+    /** The kit of an order, for a trade to work on. */
+    public static KitInWork kit(String name) {
+        Bill bill = bill(name);
+        return new KitInWork(RESOLVER.resolver().plan(bill.order().family()), bill, LocalDate.of(2026, 3, 2));
     }
 
     private static <T> T sound(Outcome<T> outcome) {

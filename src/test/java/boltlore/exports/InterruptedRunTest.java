@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program as the build has made it, started as a person starts it. */
 @DisplayName("A run of the program")
@@ -50,11 +52,18 @@ class InterruptedRunTest {
         assertThat(namesIn(exports)).contains("BL-1001").noneMatch(name -> name.startsWith(".BL-1001"));
     }
 
-    @Test
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "kit catalog/orders/bl-1001.json --out OUT",
+                "kit catalog/orders/bl-1001.json --out OUT/not/there/yet",
+                "prove stook-pickup --within 5s --evidence OUT/evidence",
+                "cut catalog/orders/bl-1001.json --out OUT"
+            })
     @DisplayName("on a full disk says so, exits with 4 and leaves nothing")
-    void full_disk() throws Exception {
-        String script = "mount -t tmpfs -o size=64k none '" + exports + "' && '" + PROGRAM
-                + "' kit catalog/orders/bl-1001.json --out '" + exports + "'; echo exit $?; ls -A '" + exports + "'";
+    void full_disk(String command) throws Exception {
+        String script = "mount -t tmpfs -o size=64k none '" + exports + "' && '" + PROGRAM + "' "
+                + command.replace("OUT", "'" + exports + "'") + "; echo exit $?; ls -A '" + exports + "'";
         Process run = new ProcessBuilder("unshare", "--mount", "--map-root-user", "sh", "-c", script)
                 .redirectErrorStream(true)
                 .start();

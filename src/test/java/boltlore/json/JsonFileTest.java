@@ -61,15 +61,15 @@ class JsonFileTest {
     }
 
     @Test
-    @DisplayName("is over 32 MB and is refused by its size alone")
+    @DisplayName("is over 8 MB and is refused by its size alone")
     void overLarge() throws IOException {
         Path file = folder.resolve("large.json");
         setLength(file, JsonFile.MOST_BYTES + 1);
         assertThat(faults(file))
                 .containsExactly(Fault.of(
                         file.toString(),
-                        "33,554,433 bytes",
-                        "at most 32 MB",
+                        "8,388,609 bytes",
+                        "at most 8 MB",
                         "Split the file, or check that it is the one you meant."));
     }
 

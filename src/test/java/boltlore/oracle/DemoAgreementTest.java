@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.choices.Choices;
+import boltlore.findings.Severity;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.resolution.Finding;
-import boltlore.resolution.Severity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,7 +78,7 @@ class DemoAgreementTest {
 
     private static List<Finding> stops(Choices choices, LeftOut leftOut) {
         return ORACLE.resolve(choices, leftOut).findings().stream()
-                .filter(finding -> finding.severity() == Severity.STOPS)
+                .filter(finding -> finding.severity() == Severity.STOP)
                 .toList();
     }
 }

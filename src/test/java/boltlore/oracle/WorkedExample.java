@@ -5,12 +5,12 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
+import boltlore.findings.Severity;
 import boltlore.measure.PartNumber;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Severity;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,7 +49,7 @@ final class WorkedExample {
     static SortedSet<String> said(Resolution resolution) {
         SortedSet<String> said = new TreeSet<>();
         for (Finding finding : resolution.findings()) {
-            if (finding.severity() != Severity.INFORMS) {
+            if (finding.severity() != Severity.NOTE) {
                 said.add(finding.kind().written() + ": " + finding.subject());
             }
         }

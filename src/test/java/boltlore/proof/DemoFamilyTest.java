@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
+import boltlore.findings.Severity;
 import boltlore.logic.Count;
 import boltlore.order.LeftOut;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
-import boltlore.resolution.Severity;
 import java.math.BigInteger;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -30,7 +30,7 @@ class DemoFamilyTest {
 
     @Test
     void nothing_stops_an_order() {
-        assertThat(found(Severity.STOPS)).isEmpty();
+        assertThat(found(Severity.STOP)).isEmpty();
     }
 
     @ParameterizedTest
@@ -45,7 +45,7 @@ class DemoFamilyTest {
 
     @Test
     void what_a_person_must_look_at_are_chargers_inlets_and_labels_that_the_limits_let_through() {
-        assertThat(found(Severity.LOOK))
+        assertThat(found(Severity.CHECK))
                 .containsExactly(
                         "charger has more phases than the inlet: eleven (type-1)",
                         "charger has more phases than the inlet: eleven (j3400)",

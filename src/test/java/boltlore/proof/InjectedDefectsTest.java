@@ -9,9 +9,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Fill;
+import boltlore.findings.Severity;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
-import boltlore.resolution.Severity;
 import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,7 +29,7 @@ class InjectedDefectsTest {
 
     private static Set<String> defects(FamilyProof proof) {
         return proof.defects()
-                .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
+                .filter(defect -> defect.statement().kind().severity() != Severity.NOTE)
                 .map(defect -> defect.statement().title())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
@@ -67,14 +67,14 @@ class InjectedDefectsTest {
                 broken(
                         "a limit whose case the others exclude",
                         van().limit(
-                                        "early-two-strings-small",
+                                        "early-two-strings-60-kw",
                                         all(is("body-era", "early"), is("battery", "two-strings")),
-                                        is("drive-unit", "small")),
-                        "limit that never bites: early-two-strings-small"),
+                                        is("drive-unit", "60-kw")),
+                        "limit that never bites: early-two-strings-60-kw"),
                 broken(
                         "a limit that follows from two others",
-                        van().never("large-unit-early-body", all(is("body-era", "early"), is("drive-unit", "large"))),
-                        "limit implied by others: large-unit-early-body"),
+                        van().never("90-kw-early-body", all(is("body-era", "early"), is("drive-unit", "90-kw"))),
+                        "limit implied by others: 90-kw-early-body"),
                 broken(
                         "a limit said a second time in other words",
                         van().limit("one-string-early", is("body-era", "early"), is("battery", "one-string")),
@@ -126,7 +126,7 @@ class InjectedDefectsTest {
                         van().line(
                                         "export-socket-bs-1363",
                                         "when",
-                                        all(is("export", "bs-1363"), is("drive-unit", "small"))),
+                                        all(is("export", "bs-1363"), is("drive-unit", "60-kw"))),
                         "hole: export-socket",
                         "orphan: export-breaker (export-socket)",
                         "orphan: cable-export (export-socket)",
@@ -230,8 +230,8 @@ class InjectedDefectsTest {
                         "interlock open: HV-JB1/heater (HV-BP1)"),
                 broken(
                         "a connector without its mate",
-                        van().line("drive-interlock", "when", is("drive-unit", "large"))
-                                .position("drive-interlock", "due", is("drive-unit", "large")),
+                        van().line("drive-interlock", "when", is("drive-unit", "90-kw"))
+                                .position("drive-interlock", "due", is("drive-unit", "90-kw")),
                         "interlock open: DU-60/interlock"),
                 broken(
                         "one mate for two connectors",

@@ -8,6 +8,7 @@ import boltlore.catalogue.Limit;
 import boltlore.catalogue.Line;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
+import boltlore.findings.Severity;
 import boltlore.logic.Count;
 import boltlore.measure.LineName;
 import boltlore.measure.OptionName;
@@ -19,7 +20,6 @@ import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Severity;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.function.Predicate;
@@ -98,7 +98,7 @@ record LookedAt(Catalogue catalogue, Family family, List<Seen> orders) {
     /** The detail begins with the kind of the finding that is created. */
     private static boolean createsStop(Seen order, Statement statement) {
         return order.leftOut().findings().stream()
-                .filter(finding -> finding.severity() == Severity.STOPS)
+                .filter(finding -> finding.severity() == Severity.STOP)
                 .filter(finding -> !order.kept().findings().contains(finding))
                 .anyMatch(finding -> finding.subject().equals(statement.subject())
                         && statement

@@ -2,8 +2,8 @@ package boltlore.proof;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import boltlore.findings.Severity;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.Severity;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;

@@ -6,13 +6,13 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
 import boltlore.checkvalues.CheckTable;
+import boltlore.findings.Severity;
 import boltlore.logic.All;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;
 import boltlore.logic.OrderCounter;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.LineName;
-import boltlore.resolution.Severity;
 import java.math.BigInteger;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -23,7 +23,7 @@ class WorkedProofsTest {
 
     private static List<String> defects(FamilyProof proof) {
         return proof.defects()
-                .filter(defect -> defect.statement().kind().severity() != Severity.INFORMS)
+                .filter(defect -> defect.statement().kind().severity() != Severity.NOTE)
                 .map(defect -> defect.statement().title() + " " + orders(defect))
                 .toList();
     }

@@ -56,6 +56,7 @@ public final class CatalogueSketch {
     private final Map<String, Material> materials = new TreeMap<>();
     private List<String> languages = List.of("en");
     private EndOfLine endOfLine = EndOfLine.NONE;
+    private final Map<String, Wording> bags = new TreeMap<>();
 
     public CatalogueSketch() {
         finish("black", new CoatedWhere.OwnOven("own"), BLACK);
@@ -118,6 +119,11 @@ public final class CatalogueSketch {
         return this;
     }
 
+    public CatalogueSketch bag(String code, String says) {
+        bags.put(code, Wording.english(says));
+        return this;
+    }
+
     public CatalogueSketch languages(String... codes) {
         languages = List.of(codes);
         return this;
@@ -156,6 +162,7 @@ public final class CatalogueSketch {
                 5,
                 languages,
                 List.of(stage("front", "Front bay"), stage("cabin", "Cabin"), stage("rear", "Rear bay")),
+                bags,
                 List.of("drive"),
                 List.of("F", "H", "C"),
                 Map.of(),
@@ -180,7 +187,7 @@ public final class CatalogueSketch {
     }
 
     private static Caution caution(String code, String... sheets) {
-        return new Caution(code, Wording.english("Mind " + code + "."), List.of(sheets));
+        return new Caution(code, Wording.english("Mind " + code + "."), List.of(sheets), List.of());
     }
 
     private static CoatingShop coating() {

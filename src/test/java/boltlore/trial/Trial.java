@@ -91,7 +91,7 @@ public final class Trial {
     }
 
     public Trial caution(String code, String... sheets) {
-        cautions.put(code, new Caution(code, Wording.english("Take care."), List.of(sheets)));
+        cautions.put(code, new Caution(code, Wording.english("Take care."), List.of(sheets), List.of()));
         return this;
     }
 

@@ -31,6 +31,7 @@ public final class TrialWorkshop {
                 5,
                 List.of("en"),
                 List.of(new Stage("front", Wording.english("Front"))),
+                Map.of(),
                 List.of("drive"),
                 List.of("F"),
                 Map.of(),

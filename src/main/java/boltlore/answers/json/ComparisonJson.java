@@ -1,6 +1,8 @@
 package boltlore.answers.json;
 
 import boltlore.answers.Comparison;
+import boltlore.choices.Choices;
+import boltlore.explanation.FindingWords;
 import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
 import java.util.Map;
@@ -17,11 +19,15 @@ public final class ComparisonJson {
                 .put("after", change.getValue().after());
     }
 
-    public static JsonOut of(Comparison comparison) {
+    public static JsonOut of(Comparison comparison, Choices first, Choices second) {
         return JsonOut.object()
                 .put("changes", JsonOut.list(comparison.changes().entrySet(), ComparisonJson::change))
-                .put("findingsGone", JsonOut.list(comparison.findingsGone(), FindingJson::of))
-                .put("findingsNew", JsonOut.list(comparison.findingsNew(), FindingJson::of))
+                .put(
+                        "findingsGone",
+                        FindingJson.of(new FindingWords(first.family()).of(comparison.findingsGone(), first)))
+                .put(
+                        "findingsNew",
+                        FindingJson.of(new FindingWords(second.family()).of(comparison.findingsNew(), second)))
                 .put("costDifference", comparison.costDifference())
                 .put("massKgDifference", comparison.massKgDifference());
     }

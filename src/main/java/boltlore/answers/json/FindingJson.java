@@ -1,18 +1,30 @@
 package boltlore.answers.json;
 
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
 import boltlore.json.JsonOut;
-import boltlore.resolution.Finding;
+import boltlore.report.json.ReportJson;
+import boltlore.trades.FoundBy;
+import java.util.ArrayList;
+import java.util.List;
 
-/** A finding as JSON. */
+/** Findings as JSON. */
 public final class FindingJson {
 
     private FindingJson() {}
 
-    public static JsonOut of(Finding finding) {
-        return JsonOut.object()
-                .put("finding", finding.kind().written())
-                .put("subject", finding.subject())
-                .putIfAny("detail", finding.detail())
-                .put("severity", finding.severity().says());
+    public static JsonOut of(Findings findings) {
+        return JsonOut.list(findings.all(), ReportJson::finding);
+    }
+
+    /** Those of all trades in one list, each with who found it. */
+    public static JsonOut of(List<FoundBy> found) {
+        List<JsonOut> all = new ArrayList<>();
+        for (FoundBy by : found) {
+            for (Finding finding : by.findings().all()) {
+                all.add(ReportJson.finding(finding).put("by", by.by()));
+            }
+        }
+        return JsonOut.list(all);
     }
 }

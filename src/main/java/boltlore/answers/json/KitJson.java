@@ -7,6 +7,8 @@ import boltlore.resolution.Asker;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Resolution;
+import boltlore.trades.FoundBy;
+import java.util.List;
 import java.util.Objects;
 
 /** An order with its kit as JSON: everything that the rules concluded. */
@@ -14,13 +16,13 @@ public final class KitJson {
 
     private KitJson() {}
 
-    public static JsonOut.Members of(OrderKit kit) {
+    public static JsonOut.Members of(OrderKit kit, List<FoundBy> found) {
         JsonOut.Members members = JsonOut.object()
                 .put("order", kit.order().name())
                 .put("family", kit.order().family())
                 .put("status", status(kit.resolution()))
-                .put("stops", kit.resolution().stops())
-                .put("findings", JsonOut.list(kit.resolution().findings(), FindingJson::of));
+                .put("stops", found.stream().anyMatch(by -> by.findings().stops()))
+                .put("findings", FindingJson.of(found));
         return kit.resolution() instanceof Resolution.Resolved resolved
                 ? members.put("kit", kit(resolved.kit()))
                 : members;

@@ -3,9 +3,6 @@ package boltlore.catalogue.json;
 import boltlore.catalogue.Blank;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
-import boltlore.json.Values;
-import java.math.BigDecimal;
-import java.util.List;
 
 /** The flat piece of sheet that a part is bent from. */
 final class BlankReading {
@@ -19,7 +16,9 @@ final class BlankReading {
 
     static Blank blank(ObjectReader reader) {
         Blank blank = new Blank(
-                reader.decimal("widthMm", LEG), numbers(reader, "legsMm", LEG), numbers(reader, "bendsDegrees", BEND));
+                reader.decimal("widthMm", LEG),
+                reader.findDecimals("legsMm", LEG),
+                reader.findDecimals("bendsDegrees", BEND));
         if (reader.sound() && blank.legsMm().size() != blank.bendsDegrees().size() + 1) {
             reader.fault(
                     "legs: " + blank.legsMm().size() + ", bends: "
@@ -28,11 +27,5 @@ final class BlankReading {
                     "A flat piece has one leg and no bend.");
         }
         return blank;
-    }
-
-    private static List<BigDecimal> numbers(ObjectReader reader, String key, Range range) {
-        return reader.findItems(key).stream()
-                .flatMap(json -> Values.decimal(json, range, reader.faults()).stream())
-                .toList();
     }
 }

@@ -65,7 +65,10 @@ final class CatalogueFolder {
             for (Path entry : entries) {
                 String name = entry.getFileName().toString();
                 boolean ours = !name.startsWith(".") && !(depth == 1 && NOT_CATALOGUE.contains(name));
-                if (ours && Files.isDirectory(entry) && depth < DEEPEST) {
+                if (ours && Files.isDirectory(entry) && name.endsWith(".json")) {
+                    faults.add(
+                            Fault.of(entry.toString(), "a folder", "a JSON file", "Rename it, or put the file there."));
+                } else if (ours && Files.isDirectory(entry) && depth < DEEPEST) {
                     list(entry, prefix + name + "/", depth + 1);
                 } else if (ours && name.endsWith(".json")) {
                     take(prefix + name, entry);

@@ -1,11 +1,17 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Reads a catalogue folder. */
 public final class CatalogueReader {
+
+    private static final String NOT_COMPARED =
+            "Until then the files are not compared with one another, and more may be found.";
 
     private CatalogueReader() {}
 
@@ -21,8 +27,14 @@ public final class CatalogueReader {
         if (trees.faults().none()) {
             CrossChecks.all(catalogue, reading);
         }
-        // What a missing or broken file would have said is not known, so nothing is compared with it.
-        reading.faults().addAll(trees.faults().all());
+        reading.faults().addAll(withConsequence(trees.faults().all()));
         return reading.faults().orElse(catalogue);
+    }
+
+    /** What a missing or broken file would have said is not known, so nothing is compared with it: said once. */
+    private static List<Fault> withConsequence(List<Fault> faults) {
+        List<Fault> told = new ArrayList<>(faults.stream().sorted().toList());
+        told.stream().findFirst().ifPresent(first -> told.set(0, first.advising(NOT_COMPARED)));
+        return told;
     }
 }

@@ -11,7 +11,13 @@ final class CautionsFile {
 
     private static final List<String> SHEETS = List.of("bill", "picking", "coating", "contents");
 
-    private static final TextShape SHEET = new TextShape(SHEETS::contains, "one of " + String.join(", ", SHEETS));
+    private static final TextShape SHEET = new TextShape(
+            SHEETS::contains, "one of " + String.join(", ", SHEETS), "^(" + String.join("|", SHEETS) + ")$", 20);
+
+    private static final TextShape TRADE_SHEET = new TextShape(
+            name -> name.matches("[a-z]+(-[a-z]+)*"), "the name of a trade's sheet, as 'charging' or 'inlet-loom'",
+            "^[a-z]+(-[a-z]+)*$",
+            40);
 
     private final Reading reading;
 
@@ -27,6 +33,7 @@ final class CautionsFile {
         return new Caution(
                 reading.named(reader, "caution", Kind.CAUTION),
                 reading.wording(reader, "says"),
-                reader.texts("sheets", SHEET, (sheet, spot) -> sheet));
+                reader.findTexts("sheets", SHEET, (sheet, spot) -> sheet),
+                reader.findTexts("always", TRADE_SHEET, (sheet, spot) -> sheet));
     }
 }

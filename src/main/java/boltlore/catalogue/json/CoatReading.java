@@ -23,7 +23,7 @@ final class CoatReading {
     }
 
     Coat coat(ObjectReader reader) {
-        OneOfTwo.check(reader, "role", "finish");
+        reader.oneWay("role", "finish");
         // A role is a matter of each family; whether every one that uses the part has it is compared later.
         String role = reader.findText("role", TextShape.NAME).orElse(null);
         String finish = reading.findMentioned(reader, "finish", Kind.FINISH);

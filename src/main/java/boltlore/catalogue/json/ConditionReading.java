@@ -4,6 +4,7 @@ import boltlore.catalogue.Condition;
 import boltlore.faults.Nearest;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
+import boltlore.json.Shape;
 import boltlore.json.TextShape;
 import boltlore.json.Values;
 import boltlore.measure.OptionName;
@@ -31,6 +32,9 @@ final class ConditionReading {
         OPTIONS_AND_POSITIONS
     }
 
+    private static final Shape OVER_OPTIONS = new Shape.Named("conditionOverOptions");
+    private static final Shape OVER_BOTH = new Shape.Named("condition");
+
     private final Reading reading;
     private final Over over;
 
@@ -41,15 +45,19 @@ final class ConditionReading {
 
     /** The condition under an optional key; always where it is missing. */
     Condition orAlways(ObjectReader reader, String key) {
-        return reader.find(key).map(this::read).orElse(Condition.ALWAYS);
+        return reader.find(key, shape()).map(this::read).orElse(Condition.ALWAYS);
     }
 
     @Nullable
     Condition orNull(ObjectReader reader, String key) {
-        return reader.find(key).map(this::read).orElse(null);
+        return reader.find(key, shape()).map(this::read).orElse(null);
     }
 
-    Condition read(Json json) {
+    private Shape shape() {
+        return over == Over.OPTIONS ? OVER_OPTIONS : OVER_BOTH;
+    }
+
+    private Condition read(Json json) {
         if (!(json instanceof Json.Obj object)) {
             refuse(json, "a condition in { }, such as {\"drive-side\": \"left\"}");
             return Condition.ALWAYS;

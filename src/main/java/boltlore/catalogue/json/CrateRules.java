@@ -31,7 +31,7 @@ final class CrateRules {
             String own = crate.tareKg().add(crate.packingKg()).toPlainString();
             String found = crate.mostGrossKg().toPlainString() + " kg, which leaves nothing for parts";
             String expected = "more than the " + own + " kg of crate and packing";
-            reader.faultAt("mostGrossKg", found, expected, "Look at the three masses.");
+            reader.faultAt("maxGrossKg", found, expected, "Look at the three masses.");
         }
     }
 

@@ -3,6 +3,7 @@ package boltlore.catalogue.json;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
+import boltlore.catalogue.PieceCounts;
 import boltlore.catalogue.Role;
 import boltlore.measure.PartNumber;
 import java.util.EnumSet;
@@ -14,9 +15,10 @@ final class CrossChecks {
     private CrossChecks() {}
 
     static void all(Catalogue catalogue, Reading reading) {
-        reading.names().compare(reading.faults());
+        boolean readable = reading.faults().none();
+        Set<Kind> unknown = reading.names().compare(reading.faults());
         PartGraph graph = PartGraph.of(catalogue);
-        new PartLoops(catalogue, graph, reading).check();
+        boolean loops = new PartLoops(catalogue, graph, reading).check();
         new WholeQuantities(catalogue, reading).check();
         new WeldedCoats(catalogue, reading).check();
         for (Family family : catalogue.families().values()) {
@@ -31,11 +33,19 @@ final class CrossChecks {
         }
         // What could not be read may be just what would have used a part or shared a joint, or the bars that would have
         // been long enough.
-        if (reading.faults().none()) {
-            making(catalogue, reading);
+        if (readable) {
+            // A name that is mistyped where it is used is told once, and not what else comes of it.
+            if (!unknown.contains(Kind.MATERIAL) && !unknown.contains(Kind.SAW)) {
+                making(catalogue, reading);
+            }
+            if (!loops) {
+                catalogue.families().values().forEach(family -> pieces(catalogue, family, reading));
+            }
             catalogue.families().values().forEach(family -> SharedJointsCheck.check(catalogue, family, reading));
             PricingCheck.check(catalogue, reading);
-            UnusedParts.check(catalogue, reading);
+            if (!unknown.contains(Kind.PART)) {
+                UnusedParts.check(catalogue, reading);
+            }
             OwnCrateCheck.check(catalogue, reading);
         }
     }
@@ -43,6 +53,20 @@ final class CrossChecks {
     private static void making(Catalogue catalogue, Reading reading) {
         new SawnPieces(catalogue, reading).check();
         new BentBlanks(catalogue, reading).check();
+    }
+
+    private static void pieces(Catalogue catalogue, Family family, Reading reading) {
+        PieceCounts counts = new PieceCounts(catalogue.parts(), family);
+        family.lines()
+                .filter(line -> counts.tooMany(line.part(), line.quantity()))
+                .forEach(line -> reading.faults()
+                        .add(reading.places()
+                                .of(line)
+                                .fault(
+                                        line.quantity().toPlainString() + " of " + line.part()
+                                                + " with all that comes with them",
+                                        "at most " + PieceCounts.MOST + " pieces by one line",
+                                        "Look at the quantities here and inside the part.")));
     }
 
     private static void roles(Family family, Reading reading) {

@@ -7,7 +7,7 @@ import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import java.math.BigDecimal;
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Reads what a test asks of its reading: a number or two, a state, or a rule by which each kit's limit is worked out. */
 final class DemandReading {
@@ -16,45 +16,38 @@ final class DemandReading {
     private static final Range PERCENT = Range.above(0, 100);
     private static final Allowed<FoundState> STATES = Allowed.of(FoundState.values(), FoundState::written);
     private static final Allowed<LimitRule> RULES = Allowed.of(LimitRule.values(), LimitRule::written);
-    private static final String WAYS = "'atLeast', 'atMost', both of them, 'state' or 'reckoned'";
 
     Demand read(ObjectReader reader) {
+        FoundState state = reader.findOneOf("state", STATES);
+        LimitRule rule = reader.findOneOf("calculated", RULES);
+        BigDecimal within = reader.findDecimal("withinPercent", PERCENT);
+        BigDecimal least = reader.findDecimal("atLeast", NUMBER);
+        BigDecimal most = reader.findDecimal("atMost", NUMBER);
+        reader.oneWay("atLeast", "atMost", "atLeast atMost", "state", "calculated", "calculated withinPercent");
         if (reader.has("state")) {
-            return alone(reader, "state", new Demand.InState(reader.oneOf("state", STATES)));
+            return new Demand.InState(state == null ? FoundState.OPEN : state);
         }
-        return reader.has("reckoned") ? reckoned(reader) : numbers(reader);
+        return reader.has("calculated")
+                ? calculated(reader, rule == null ? LimitRule.BONDING : rule, within)
+                : numbers(reader, least, most);
     }
 
-    private static Demand alone(ObjectReader reader, String key, Demand demand) {
-        for (String other : List.of("atLeast", "atMost", "state", "reckoned", "withinPercent")) {
-            boolean belongs = other.equals(key) || (key.equals("reckoned") && other.equals("withinPercent"));
-            if (reader.find(other).isPresent() && !belongs) {
-                reader.faultAt(other, "'" + other + "' beside '" + key + "'", WAYS, "Remove one of the two.");
-            }
-        }
-        return demand;
-    }
-
-    private static Demand reckoned(ObjectReader reader) {
-        LimitRule rule = reader.oneOf("reckoned", RULES);
+    private static Demand calculated(ObjectReader reader, LimitRule rule, @Nullable BigDecimal within) {
         boolean around = rule.way() == LimitRule.Way.AROUND;
-        if (!around && reader.find("withinPercent").isPresent()) {
+        if (!around && within != null) {
             reader.faultAt(
                     "withinPercent", "'withinPercent' of a limit", "it with a rule that gives a target", "Remove it.");
         }
-        BigDecimal within = around ? reader.decimal("withinPercent", PERCENT) : BigDecimal.ZERO;
-        return alone(reader, "reckoned", new Demand.Reckoned(rule, within));
+        if (around && within == null && !reader.has("withinPercent")) {
+            reader.fault("no 'withinPercent'", "the key 'withinPercent'", "Add it.");
+        }
+        return new Demand.Reckoned(rule, within == null ? BigDecimal.ZERO : within);
     }
 
-    private static Demand numbers(ObjectReader reader) {
-        BigDecimal least = reader.findDecimal("atLeast", NUMBER);
-        BigDecimal most = reader.findDecimal("atMost", NUMBER);
+    private static Demand numbers(ObjectReader reader, @Nullable BigDecimal least, @Nullable BigDecimal most) {
         if (least != null && most != null) {
             between(reader, least, most);
             return new Demand.Between(least, most);
-        }
-        if (least == null && most == null && reader.sound()) {
-            reader.fault("a limit that says nothing", WAYS, "");
         }
         return least != null ? new Demand.AtLeast(least) : new Demand.AtMost(most == null ? BigDecimal.ONE : most);
     }

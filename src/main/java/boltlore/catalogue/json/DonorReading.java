@@ -2,7 +2,6 @@ package boltlore.catalogue.json;
 
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.Donor;
-import boltlore.json.Json;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
@@ -33,7 +32,7 @@ final class DonorReading {
                 reader.whole("wheelbaseMm", 500, LONGEST_MM),
                 new Chassis(1, null, null, null, loads.front(), loads.rear(), limits.front(), limits.rear(), KG.most()),
                 reader.decimal("grossKg", KG));
-        BigDecimal leastFrontPercent = reader.findDecimal("leastFrontPercent", PERCENT);
+        BigDecimal leastFrontPercent = reader.findDecimal("minFrontPercent", PERCENT);
         Donor donor = new Donor(usual, eras(reader, usual), leastFrontPercent);
         // What could not be read is not compared with stations and masses elsewhere.
         return reader.sound() ? reading.places().put(donor, reader.spot()) : donor;
@@ -41,14 +40,13 @@ final class DonorReading {
 
     private Map<String, Chassis> eras(ObjectReader reader, Chassis usual) {
         Map<String, Chassis> eras = new LinkedHashMap<>();
-        for (Json json : reader.findItems("eras")) {
-            ObjectReader era = ObjectReader.of(json, reader.faults());
+        reader.findObjects("eras", era -> {
             String name = era.text("era", TextShape.NAME);
             if (eras.put(name, era(era, usual)) != null) {
                 era.faultAt("era", "'" + name + "' a second time", "each era once", "Remove one of them.");
             }
-            era.done();
-        }
+            return name;
+        });
         return Collections.unmodifiableMap(eras);
     }
 

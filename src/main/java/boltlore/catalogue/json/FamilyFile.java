@@ -9,7 +9,7 @@ import boltlore.catalogue.Option;
 import boltlore.catalogue.Pair;
 import boltlore.catalogue.Workshop;
 import boltlore.json.Allowed;
-import boltlore.json.Json;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.TextShape;
 import boltlore.measure.OptionName;
@@ -41,6 +41,8 @@ final class FamilyFile {
         BOTH
     }
 
+    private static final KeyRule FOLLOWS = new KeyRule.With("ship", "one", "follows");
+    private static final KeyRule NEITHER = new KeyRule.Without("ship", "both", "follows", "required");
     private static final Allowed<Ship> SHIP = Allowed.of(Ship.values());
 
     private final Reading reading;
@@ -75,9 +77,7 @@ final class FamilyFile {
 
     private Limit limit(ObjectReader reader) {
         boolean never = reader.has("never");
-        if (never ? reader.has("when") || reader.has("then") : !reader.has("when") || !reader.has("then")) {
-            OneOfTwo.refuse(reader, "either 'never', or 'when' and 'then'");
-        }
+        reader.oneWay("never", "when then");
         String name = reading.named(reader, "limit", Kind.LIMIT);
         String because = reader.text("because");
         String source = reader.findText("source").orElse(null);
@@ -101,19 +101,15 @@ final class FamilyFile {
 
     private Map<String, FinishRule> finishes(ObjectReader reader) {
         Map<String, FinishRule> rules = new LinkedHashMap<>();
-        for (String role : reader.keys()) {
-            if (!TextShape.NAME.fits().test(role)) {
-                reader.faultAt(role, "'" + role + "'", TextShape.NAME.says(), "");
-            }
-            Json json = reader.find(role).orElseThrow();
-            reading.names().give(Kind.FINISH_ROLE, reading.family(), role, json.spot(), reading.faults());
-            rules.put(role, reader.object(role, this::finishRule));
-        }
+        reader.entries(TextShape.NAME, this::finishRule).forEach((role, rule) -> {
+            reading.names().give(Kind.FINISH_ROLE, reading.family(), role, reader.spot(role), reading.faults());
+            rules.put(role, rule);
+        });
         return Collections.unmodifiableMap(rules);
     }
 
     private FinishRule finishRule(ObjectReader reader) {
-        OneOfTwo.check(reader, "decidedBy", "fixed");
+        reader.oneWay("decidedBy", "fixed");
         String option = reading.findMentioned(reader, "decidedBy", Kind.OPTION);
         String fixed = reading.findMentioned(reader, "fixed", Kind.FINISH);
         FinishRule rule = option != null
@@ -125,16 +121,20 @@ final class FamilyFile {
     private Pair pair(ObjectReader reader) {
         String name = reading.named(reader, "pair", Kind.PAIR);
         Ship ship = reader.oneOf("ship", SHIP);
-        Condition due = conditions.orAlways(reader, "due");
-        return reading.places().put(ship == Ship.ONE ? one(reader, name, due) : both(reader, name), reader.spot());
+        Condition due = conditions.orAlways(reader, "required");
+        OneHand follows = reader.findObject("follows", this::follows).orElse(new OneHand(new OptionName(""), "", ""));
+        refuse(reader);
+        Pair pair = ship == Ship.ONE
+                ? new Pair.One(name, follows.option(), follows.left(), follows.right(), due)
+                : new Pair.Both(name);
+        return reading.places().put(pair, reader.spot());
     }
 
-    private Pair one(ObjectReader reader, String name, Condition due) {
-        return reader.object("follows", follows -> {
-            String option = reading.mentioned(follows, "option", Kind.OPTION);
-            return new Pair.One(
-                    name, new OptionName(option), value(follows, option, "left"), value(follows, option, "right"), due);
-        });
+    private record OneHand(OptionName option, String left, String right) {}
+
+    private OneHand follows(ObjectReader reader) {
+        String option = reading.mentioned(reader, "option", Kind.OPTION);
+        return new OneHand(new OptionName(option), value(reader, option, "left"), value(reader, option, "right"));
     }
 
     private String value(ObjectReader follows, String option, String hand) {
@@ -145,13 +145,17 @@ final class FamilyFile {
         return value;
     }
 
-    private static Pair both(ObjectReader reader, String name) {
-        for (String key : List.of("follows", "due")) {
-            if (reader.find(key).isPresent()) {
-                reader.faultAt(
-                        key, "'" + key + "' on a pair of which both ship", "it on a pair of which one ships", "");
+    private static void refuse(ObjectReader reader) {
+        if (reader.breaks(FOLLOWS)) {
+            reader.fault("no 'follows'", "the key 'follows'", "Add it.");
+        }
+        if (reader.breaks(NEITHER)) {
+            for (String key : List.of("follows", "required")) {
+                if (reader.has(key)) {
+                    String found = "'" + key + "' on a pair of which both ship";
+                    reader.faultAt(key, found, "it on a pair of which one ships", "");
+                }
             }
         }
-        return new Pair.Both(name);
     }
 }

@@ -74,16 +74,13 @@ final class FinishesFile {
         String coater = reading.findMentioned(reader, "coater", Kind.COATER);
         BigDecimal byArea = reader.findDecimal("pricePerM2", Range.NOT_NEGATIVE);
         BigDecimal byPiece = reader.findDecimal("pricePerPiece", Range.NOT_NEGATIVE);
-        if (oven != null && coater == null && byArea == null && byPiece == null) {
-            return new CoatedWhere.OwnOven(oven);
-        }
-        if (oven == null && coater != null && byArea != null && byPiece == null) {
+        reader.oneWay("oven", "coater pricePerM2", "coater pricePerPiece");
+        if (coater != null && byArea != null) {
             return new CoatedWhere.OutsideByArea(coater, byArea);
         }
-        if (oven == null && coater != null && byArea == null && byPiece != null) {
+        if (coater != null && byPiece != null) {
             return new CoatedWhere.OutsideByPiece(coater, byPiece);
         }
-        OneOfTwo.refuse(reader, "either an own 'oven', or a 'coater' with 'pricePerM2' or 'pricePerPiece'");
-        return new CoatedWhere.OwnOven("");
+        return new CoatedWhere.OwnOven(oven == null ? "" : oven);
     }
 }

@@ -26,7 +26,7 @@ final class JointsFile {
     }
 
     private JointFacts joint(ObjectReader reader) {
-        OneOfTwo.check(reader, "position", "joint");
+        reader.oneWay("position", "joint");
         JointFacts joint = new JointFacts(
                 position(reader),
                 reader.findText("joint", TextShape.NAME).orElse(""),
@@ -38,10 +38,10 @@ final class JointsFile {
     }
 
     private @Nullable PositionName position(ObjectReader reader) {
-        if (!reader.has("position")) {
-            reader.find("position");
-            return null;
+        String name = reading.findMentioned(reader, "position", Kind.POSITION);
+        if (name != null) {
+            reading.give(Kind.JOINT_POSITION, name, reader.spot("position"));
         }
-        return new PositionName(reading.namedOnce(reader, "position", Kind.JOINT_POSITION, Kind.POSITION));
+        return name == null ? null : new PositionName(name);
     }
 }

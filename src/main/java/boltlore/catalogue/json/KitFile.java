@@ -5,20 +5,20 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Route;
 import boltlore.json.Allowed;
-import boltlore.json.Json;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
-import boltlore.json.Values;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
-import java.util.ArrayList;
 import java.util.List;
 
 /** families/…/kit/*.json: the positions of the kit with their lines. */
 final class KitFile {
 
     private static final Allowed<Fill> FILLS = Allowed.of(Fill.values());
+    private static final KeyRule NEVER_REQUIRED = new KeyRule.Without("fill", "free", "required");
+    private static final KeyRule ONE_PLACE = new KeyRule.Apart("bag", "crate");
     private static final int LONGEST_MM = 100_000;
 
     private final Reading reading;
@@ -48,13 +48,16 @@ final class KitFile {
                 bag(reader),
                 under == null ? null : new PositionName(under),
                 reader.oneOf("fill", FILLS),
-                conditions.orNull(reader, "due"),
+                conditions.orNull(reader, "required"),
                 heldBy(reader),
                 reader.findObjects("route", this::route),
                 reader.objects("lines", this::line));
-        if (position.fill() == Fill.FREE && reader.has("due") && reader.has("fill")) {
+        if (reader.breaks(NEVER_REQUIRED)) {
             reader.faultAt(
-                    "due", "'due' on a free position", "'due' on positions of fill 'one' or 'some'", "Remove it.");
+                    "required",
+                    "'required' on a free position",
+                    "'required' on positions of fill 'one' or 'some'",
+                    "Remove it.");
         }
         return reading.places().put(position, reader.spot());
     }
@@ -62,22 +65,17 @@ final class KitFile {
     private static String bag(ObjectReader reader) {
         String bag = reader.findText("bag", TextShape.LINE).orElse("");
         String crate = reader.findText("crate", TextShape.LINE).orElse("");
-        if (reader.has("bag") && reader.has("crate")) {
+        if (reader.breaks(ONE_PLACE)) {
             reader.faultAt("crate", "'bag' and 'crate'", "one of the two", "Remove one.");
         }
         return bag.isEmpty() ? crate : bag;
     }
 
     private List<List<LineName>> heldBy(ObjectReader reader) {
-        List<List<LineName>> lists = new ArrayList<>();
-        for (Json item : reader.has("heldBy") ? reader.items("heldBy") : reader.findItems("heldBy")) {
-            List<Json> names = Values.someItems(item, reader.faults());
-            lists.add(Values.texts(names, TextShape.NAME, reader.faults(), (line, spot) -> {
-                reading.mention(Kind.LINE, line, spot);
-                return reading.places().put(new LineName(line), spot);
-            }));
-        }
-        return List.copyOf(lists);
+        return reader.findTextLists("heldBy", TextShape.NAME, (line, spot) -> {
+            reading.mention(Kind.LINE, line, spot);
+            return reading.places().put(new LineName(line), spot);
+        });
     }
 
     private Route route(ObjectReader reader) {
@@ -92,7 +90,7 @@ final class KitFile {
         Line line = new Line(
                 new LineName(reading.named(reader, "line", Kind.LINE)),
                 reading.part(reader, "part"),
-                reader.decimal("quantity", Range.POSITIVE),
+                reader.decimal("quantity", Range.QUANTITY),
                 conditions.orAlways(reader, "when"),
                 reading.findAllMentioned(reader, "carries", Kind.POSITION).stream()
                         .map(PositionName::new)

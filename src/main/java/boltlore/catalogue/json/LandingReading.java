@@ -48,7 +48,7 @@ final class LandingReading {
         String supplier = reading.namedOnce(reader, "supplier", Kind.DELIVERY, Kind.SUPPLIER);
         BigDecimal perKg = reader.findDecimal("perKg", Range.NOT_NEGATIVE);
         BigDecimal percent = reader.findDecimal("percent", PERCENT);
-        OneOfTwo.check(reader, "perKg", "percent");
+        reader.oneWay("perKg", "percent");
         BigDecimal clearance = reader.findDecimal("clearance", Range.NOT_NEGATIVE);
         Integer kits = reader.findWhole("kits", 1, MOST_KITS);
         return new Delivery(

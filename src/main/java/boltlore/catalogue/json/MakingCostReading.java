@@ -48,7 +48,7 @@ final class MakingCostReading {
 
     Lots lots(ObjectReader reader) {
         Map<PartNumber, Integer> byPart = new LinkedHashMap<>();
-        int usual = reader.whole("usual", 1, LARGEST_LOT);
+        int usual = reader.whole("default", 1, LARGEST_LOT);
         reader.findObjects(
                 "parts",
                 each -> byPart.put(

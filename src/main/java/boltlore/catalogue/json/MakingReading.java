@@ -11,10 +11,10 @@ import boltlore.catalogue.Making;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Structure;
 import boltlore.json.Allowed;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
-import boltlore.json.Values;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 final class MakingReading {
 
     private static final Allowed<Joined> JOINED = Allowed.of(Joined.values());
+    private static final KeyRule WITH_ITS_TABLE = new KeyRule.Needs("torqueNm", "torqueTable", "friction");
     private static final Range END_ANGLE = Range.between(-89, 89);
 
     private final Reading reading;
@@ -40,12 +41,11 @@ final class MakingReading {
     }
 
     private List<Contained> contains(ObjectReader reader) {
-        boolean assembly = reader.find("contains").isPresent();
-        return assembly ? reader.objects("contains", this::contained) : List.of();
+        return reader.findSomeObjects("contains", this::contained);
     }
 
     private Contained contained(ObjectReader reader) {
-        Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.POSITIVE));
+        Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.QUANTITY));
         return reading.places().put(contained, reader.spot());
     }
 
@@ -71,15 +71,13 @@ final class MakingReading {
         Cut cut = new Cut(
                 reading.mentioned(reader, "material", Kind.MATERIAL),
                 reader.decimal("lengthMm", Range.above(0, 100_000)),
-                reader.whole("count", 1, 100_000),
+                reader.whole("count", 1, 1_000),
                 endAngles(reader));
         return reading.places().put(cut, reader.spot());
     }
 
     private static List<BigDecimal> endAngles(ObjectReader reader) {
-        List<BigDecimal> angles = reader.findItems("endAngles").stream()
-                .flatMap(json -> Values.decimal(json, END_ANGLE, reader.faults()).stream())
-                .toList();
+        List<BigDecimal> angles = reader.findDecimals("endAngles", END_ANGLE);
         if (reader.sound() && reader.has("endAngles") && angles.size() != 2) {
             reader.faultAt("endAngles", "a list of " + angles.size(), "one angle in degrees for each end", "");
         }
@@ -102,7 +100,7 @@ final class MakingReading {
                 reader.findText("torqueTable", TextShape.LINE).orElse(null),
                 reader.findDecimal("friction", Range.above(0, 1)),
                 reader.findText("threadLock", TextShape.LINE).orElse(null));
-        if (reader.has("torqueNm") && !(reader.has("torqueTable") && reader.has("friction"))) {
+        if (reader.breaks(WITH_ITS_TABLE)) {
             reader.faultAt(
                     "torqueNm",
                     "a torque alone",

@@ -46,7 +46,7 @@ final class MarketsFile {
     }
 
     private static MassLimit massLimit(ObjectReader reader) {
-        return new MassLimit(reader.decimal("mostPercent", MOST_PERCENT), reader.text("because"));
+        return new MassLimit(reader.decimal("maxPercent", MOST_PERCENT), reader.text("because"));
     }
 
     private Supply supply(ObjectReader reader) {

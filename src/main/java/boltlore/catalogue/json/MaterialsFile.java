@@ -60,7 +60,7 @@ final class MaterialsFile {
         BarStock stock = new BarStock(
                 saws.getOrDefault(reading.mentioned(reader, "saw", Kind.SAW), NO_SAW),
                 reader.decimal("acrossMm", Range.above(0, 1000)),
-                reader.truth("turns", false),
+                reader.truth("nestMitres", false),
                 reader.decimal("keepFromMm", Range.above(0, 100_000)),
                 reader.objects("bars", MaterialsFile::bar));
         if (reader.sound()) {

@@ -5,6 +5,7 @@ import boltlore.json.Faults;
 import boltlore.json.Spot;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,16 +57,19 @@ final class Names {
                 : kind.says();
     }
 
-    /** A fault for each mention of a name that nothing has. */
-    void compare(Faults faults) {
+    /** A fault for each mention of a name that nothing has; the kinds of those names. */
+    Set<Kind> compare(Faults faults) {
+        Set<Kind> unknown = EnumSet.noneOf(Kind.class);
         for (Mention mention : mentions) {
             Shelf shelf = mention.shelf();
             if (!shelf.names().containsKey(mention.name()) && !isOfUnknownOption(shelf)) {
+                unknown.add(shelf.kind());
                 Set<String> known = shelf.names().keySet();
                 faults.add(
                         mention.spot().fault("'" + mention.name() + "'", shelf.says(), advice(mention.name(), known)));
             }
         }
+        return unknown;
     }
 
     /** The values of an unknown option are not known either; the option's own fault says enough. */

@@ -38,28 +38,23 @@ final class NeedReading {
     }
 
     private static Need.Ask ask(ObjectReader reader) {
-        OneOfTwo.check(reader, "each", "joint");
-        BigDecimal each = reader.findDecimal("each", Range.POSITIVE);
+        reader.oneWay("each", "joint atLeast");
+        BigDecimal each = reader.findDecimal("each", Range.QUANTITY);
         String joint = reader.findText("joint", TextShape.NAME).orElse("");
-        BigDecimal atLeast = reader.has("joint")
-                ? reader.decimal("atLeast", Range.POSITIVE)
-                : reader.findDecimal("atLeast", Range.POSITIVE);
-        if (!reader.has("joint") && reader.has("atLeast")) {
-            reader.faultAt("atLeast", "'atLeast' without 'joint'", "'each', or 'joint' with 'atLeast'", "");
-        }
+        BigDecimal atLeast = reader.findDecimal("atLeast", Range.QUANTITY);
         return each != null || atLeast == null
                 ? new Need.Each(each == null ? BigDecimal.ONE : each)
                 : new Need.AtJoint(joint, atLeast);
     }
 
     private Expectation expectation(ObjectReader reader) {
-        OneOfTwo.check(reader, "part", "position");
+        reader.oneWay("part", "position");
         String part = reading.findMentioned(reader, "part", Kind.PART);
         String position = reading.findMentioned(reader, "position", Kind.POSITION);
         Expectation.Target target = part != null
                 ? new Expectation.OfPart(new PartNumber(part))
                 : new Expectation.OfPosition(new PositionName(position == null ? "" : position));
-        BigDecimal atLeast = reader.findDecimal("atLeast", Range.POSITIVE);
+        BigDecimal atLeast = reader.findDecimal("atLeast", Range.QUANTITY);
         Expectation expectation = new Expectation(
                 target, atLeast == null ? BigDecimal.ONE : atLeast, when(reader), reader.text("because"));
         return reading.places().put(expectation, reader.spot());

@@ -7,6 +7,7 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Role;
 import boltlore.catalogue.Workshop;
 import boltlore.json.Allowed;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.TextShape;
 import boltlore.measure.OptionName;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads one option with its values. */
 final class OptionReading {
 
+    private static final KeyRule NOT_RESERVED = new KeyRule.Other("option", ConditionReading.RESERVED);
     private static final Allowed<Role> ROLES = Allowed.of(Role.values(), Role::written);
 
     private final Reading reading;
@@ -30,7 +32,7 @@ final class OptionReading {
 
     Option option(ObjectReader reader) {
         String name = reading.named(reader, "option", Kind.OPTION);
-        if (ConditionReading.RESERVED.contains(name)) {
+        if (reader.breaks(NOT_RESERVED)) {
             reader.faultAt(
                     "option",
                     "'" + name + "', a word of the conditions' own language",
@@ -70,9 +72,9 @@ final class OptionReading {
     }
 
     private @Nullable String usual(ObjectReader reader, String option) {
-        String usual = reader.findText("usual", TextShape.NAME).orElse(null);
+        String usual = reader.findText("default", TextShape.NAME).orElse(null);
         if (usual != null) {
-            reading.mentionValue(option, usual, reader.spot("usual"));
+            reading.mentionValue(option, usual, reader.spot("default"));
         }
         return usual;
     }

@@ -20,12 +20,15 @@ final class PartLoops {
         this.reading = reading;
     }
 
-    void check() {
+    /** Whether there are any. */
+    boolean check() {
+        int before = reading.faults().count();
         List<List<PartNumber>> everywhere = graph.loops();
         everywhere.forEach(loop -> fault(loop, reading.places().of(catalogue.part(loop.get(0)))));
         if (everywhere.isEmpty()) {
             catalogue.families().values().forEach(this::check);
         }
+        return reading.faults().count() > before;
     }
 
     private void check(Family family) {

@@ -2,21 +2,34 @@ package boltlore.catalogue.json;
 
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.measure.PartNumber;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /** What the keys of one part demand of one another. */
 final class PartRules {
 
+    private static final KeyRule MASS_OF_A_LEAF = new KeyRule.OneWay("contains", "massKg");
+    private static final List<String> OF_ASSEMBLIES = List.of("weighedKg", "joined", "stocked");
+
     private PartRules() {}
 
     static void check(Part part, ObjectReader reader) {
+        boolean masses = reader.breaks(MASS_OF_A_LEAF);
         if (reader.has("contains")) {
-            assembly(part, reader);
-        } else {
-            leaf(reader);
+            assembly(part, reader, masses);
+        } else if (masses) {
+            reader.fault(
+                    "no 'massKg'", "the mass in kg of one of its unit", "Add it: masses of assemblies add up from it.");
+        }
+        for (String key : OF_ASSEMBLIES) {
+            if (reader.breaks(new KeyRule.Needs(key, "contains"))) {
+                reader.faultAt(
+                        key, "'" + key + "' on a part without 'contains'", "'" + key + "' on assemblies only", "");
+            }
         }
         once(part, reader);
     }
@@ -37,8 +50,8 @@ final class PartRules {
                         "ports", "'" + port.name() + "' a second time", "each port once", "Rename one of the two."));
     }
 
-    private static void assembly(Part part, ObjectReader reader) {
-        if (reader.has("massKg")) {
+    private static void assembly(Part part, ObjectReader reader, boolean hasMass) {
+        if (hasMass) {
             reader.faultAt(
                     "massKg",
                     "a mass on an assembly",
@@ -53,19 +66,6 @@ final class PartRules {
                     "a bought assembly that is not stocked",
                     "\"stocked\": true, because it arrives and is picked in one piece",
                     "Add it, or make the assembly in the workshop.");
-        }
-    }
-
-    private static void leaf(ObjectReader reader) {
-        if (!reader.has("massKg")) {
-            reader.fault(
-                    "no 'massKg'", "the mass in kg of one of its unit", "Add it: masses of assemblies add up from it.");
-        }
-        for (String key : new String[] {"weighedKg", "joined", "stocked"}) {
-            if (reader.has(key)) {
-                reader.faultAt(
-                        key, "'" + key + "' on a part without 'contains'", "'" + key + "' on assemblies only", "");
-            }
         }
     }
 }

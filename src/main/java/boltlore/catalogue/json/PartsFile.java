@@ -10,10 +10,10 @@ import boltlore.catalogue.Source;
 import boltlore.catalogue.Tracked;
 import boltlore.catalogue.Transport;
 import boltlore.json.Allowed;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
-import boltlore.json.Values;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.List;
@@ -29,6 +29,9 @@ final class PartsFile {
     private static final Allowed<Source> SOURCES = Allowed.of(Source.values());
     private static final Allowed<Tracked> TRACKED = Allowed.of(Tracked.values());
     private static final Allowed<Hand> HANDS = Allowed.of(Hand.values());
+
+    private static final KeyRule HAND_OF_A_PAIR = new KeyRule.Needs("pair", "hand");
+    private static final KeyRule PAIR_OF_A_HAND = new KeyRule.Needs("hand", "pair");
 
     private final Reading reading;
     private final NeedReading needs;
@@ -78,9 +81,7 @@ final class PartsFile {
 
     /** Empty where it is missing or unknown, so that quantities are not measured by a guess. */
     private static String unit(ObjectReader reader) {
-        return reader.get("unit")
-                .flatMap(json -> Values.oneOf(json, UNITS, reader.faults()))
-                .orElse("");
+        return reader.oneOf("unit", UNITS, "");
     }
 
     private static BigDecimal scrap(ObjectReader reader) {
@@ -113,7 +114,7 @@ final class PartsFile {
     private static @Nullable Handed handed(ObjectReader reader) {
         String pair = reader.findText("pair", TextShape.NAME).orElse("");
         Hand hand = reader.findOneOf("hand", HANDS);
-        if (reader.has("pair") != reader.has("hand")) {
+        if (reader.breaks(HAND_OF_A_PAIR) || reader.breaks(PAIR_OF_A_HAND)) {
             String there = reader.has("pair") ? "pair" : "hand";
             reader.faultAt(there, "'" + there + "' alone", "'pair' and 'hand' together", "Add the other one.");
         }

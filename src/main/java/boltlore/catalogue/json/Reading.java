@@ -4,7 +4,6 @@ import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
 import boltlore.json.Spot;
-import boltlore.json.Values;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.util.List;
@@ -30,7 +29,7 @@ record Reading(Faults faults, Names names, Places places, String family) {
     String named(ObjectReader reader, String key, Kind kind) {
         String name = reader.text(key, kind.shape());
         if (!name.isEmpty()) {
-            names.give(kind, within(kind), name, reader.spot(key), faults);
+            give(kind, name, reader.spot(key));
         }
         return name;
     }
@@ -51,6 +50,10 @@ record Reading(Faults faults, Names names, Places places, String family) {
             mention(of, name, reader.spot(key));
         }
         return name;
+    }
+
+    void give(Kind kind, String name, Spot spot) {
+        names.give(kind, within(kind), name, spot, faults);
     }
 
     @Nullable
@@ -86,7 +89,7 @@ record Reading(Faults faults, Names names, Places places, String family) {
     /** A text for customers, in languages of the workshop. */
     Wording wording(ObjectReader reader, String key) {
         Wording wording = reader.wording(key);
-        reader.find(key).ifPresent(json -> {
+        reader.member(key).ifPresent(json -> {
             if (json instanceof Json.Obj byLanguage) {
                 byLanguage.members().forEach((language, text) -> mention(Kind.LANGUAGE, language, text.spot()));
             }
@@ -96,9 +99,7 @@ record Reading(Faults faults, Names names, Places places, String family) {
 
     /** A text of any length under an optional key; empty where it is missing. */
     static String textOrNone(ObjectReader reader, String key) {
-        return reader.find(key)
-                .flatMap(json -> Values.text(json, reader.faults()))
-                .orElse("");
+        return reader.findText(key).orElse("");
     }
 
     private String within(Kind kind) {

@@ -36,7 +36,7 @@ final class SellingReading {
     static Profit profit(ObjectReader reader) {
         BigDecimal markUp = reader.findDecimal("markUpPercent", MARK_UP);
         BigDecimal margin = reader.findDecimal("marginPercent", MARGIN);
-        OneOfTwo.check(reader, "markUpPercent", "marginPercent");
+        reader.oneWay("markUpPercent", "marginPercent");
         return margin == null ? Profit.markUp(markUp == null ? BigDecimal.ONE : markUp) : Profit.margin(margin);
     }
 
@@ -76,7 +76,7 @@ final class SellingReading {
     private ExchangeRate rate(ObjectReader reader) {
         ExchangeRate rate = new ExchangeRate(
                 CurrencyReading.read(reader, "currency"),
-                reader.decimal("forOne", Range.POSITIVE),
+                reader.decimal("rate", Range.POSITIVE),
                 reader.date("date"),
                 reader.whole("validDays", 0, 366));
         return reading.places().put(rate, reader.spot());

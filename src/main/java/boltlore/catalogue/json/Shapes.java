@@ -11,35 +11,51 @@ final class Shapes {
     /** An aisle of the stores. */
     static final TextShape AISLE = new TextShape(
             text -> text.length() <= 4 && CAPITAL_OR_DIGIT.make(text),
-            "an aisle of up to four capital letters or digits");
+            "an aisle of up to four capital letters or digits",
+            "^[A-Z0-9]+$",
+            4);
 
     /** Aisle, bay, rack, shelf and place. */
-    static final TextShape BIN =
-            new TextShape(Shapes::isBin, "a bin as aisle-bay-rack-shelf-place, such as C-01-02-A-03");
+    static final TextShape BIN = new TextShape(
+            Shapes::isBin,
+            "a bin as aisle-bay-rack-shelf-place, such as C-01-02-A-03",
+            "^[A-Z0-9]{1,4}-[0-9]+-[0-9]+-[A-Z0-9]+-[0-9]+$",
+            40);
 
     /** A UN number of the transport of dangerous goods. */
     static final TextShape UN_NUMBER = new TextShape(
             text -> text.length() == 7 && text.startsWith("UN ") && Letters.DIGIT.make(text.substring(3)),
-            "'UN', a blank and four digits");
+            "'UN', a blank and four digits",
+            "^UN [0-9]{4}$",
+            7);
 
     /** A Harmonised System code: six to ten digits, with or without points. */
-    static final TextShape HS_CODE =
-            new TextShape(Shapes::isHsCode, "a Harmonised System code of 6 to 10 digits, such as 8708.99");
+    static final TextShape HS_CODE = new TextShape(
+            Shapes::isHsCode,
+            "a Harmonised System code of 6 to 10 digits, such as 8708.99",
+            "^[0-9](\\.?[0-9]){5,9}$",
+            20);
 
     /** The first digits of a Harmonised System code, two at least: chapter, heading or more. */
-    static final TextShape HS_BEGINNING =
-            new TextShape(Shapes::isHsBeginning, "2 to 10 digits of a Harmonised System code, such as 8544 or 8708.99");
+    static final TextShape HS_BEGINNING = new TextShape(
+            Shapes::isHsBeginning,
+            "2 to 10 digits of a Harmonised System code, such as 8544 or 8708.99",
+            "^[0-9](\\.?[0-9]){1,9}$",
+            20);
 
     /** A country (ISO 3166 alpha-2). */
     static final TextShape COUNTRY = new TextShape(
             text -> text.length() == 2 && Letters.CAPITAL.make(text),
-            "a country code of two capital letters (ISO 3166)");
+            "a country code of two capital letters (ISO 3166)",
+            "^[A-Z]{2}$",
+            2);
 
     private Shapes() {}
 
     private static boolean isBin(String text) {
         String[] steps = text.split("-", -1);
-        return steps.length == 5
+        return text.length() <= 40
+                && steps.length == 5
                 && AISLE.fits().test(steps[0])
                 && Letters.DIGIT.make(steps[1])
                 && Letters.DIGIT.make(steps[2])
@@ -53,6 +69,11 @@ final class Shapes {
 
     private static boolean isHsBeginning(String text) {
         String digits = text.replace(".", "");
-        return digits.length() >= 2 && digits.length() <= 10 && Letters.DIGIT.make(digits) && !text.contains("..");
+        return digits.length() >= 2
+                && digits.length() <= 10
+                && Letters.DIGIT.make(digits)
+                && !text.contains("..")
+                && !text.startsWith(".")
+                && !text.endsWith(".");
     }
 }

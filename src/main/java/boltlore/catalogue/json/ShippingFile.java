@@ -66,7 +66,7 @@ final class ShippingFile {
                 reader.object("outsideMm", CoatingFile::sizeMm),
                 reader.decimal("tareKg", KG),
                 reader.decimal("packingKg", SOME_KG),
-                reader.decimal("mostGrossKg", KG),
+                reader.decimal("maxGrossKg", KG),
                 reader.oneOf("wood", WOODS),
                 reader.findText("woodMark", TextShape.LINE).orElse(""),
                 reader.findText("unMark", TextShape.LINE).orElse(""),

@@ -42,8 +42,11 @@ final class Trees {
             digest.update(bytes);
             return JsonFile.parse(file.toString(), bytes);
         });
-        if (tree instanceof Outcome.Sound<Json> sound) {
+        if (tree instanceof Outcome.Sound<Json> sound && sound.value() instanceof Json.Obj) {
             trees.put(path, sound.value());
+        } else if (tree instanceof Outcome.Sound<Json> other) {
+            Json json = other.value();
+            faults.add(json.spot().fault(json.shown(), "an object in { }", ""));
         } else {
             faults.addAll(tree.faults());
         }

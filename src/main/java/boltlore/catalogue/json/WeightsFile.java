@@ -35,7 +35,7 @@ final class WeightsFile {
         Map<PositionName, Station> positions = new LinkedHashMap<>();
         Map<String, Station> subSystems = new LinkedHashMap<>();
         List<Removed> removed = reader.findObjects("removed", this::removed);
-        List<Aboard> aboard = reader.findObjects("aboard", this::aboard);
+        List<Aboard> aboard = reader.findObjects("loads", this::aboard);
         reader.findObjects(
                 "positions",
                 each -> positions.put(
@@ -61,7 +61,7 @@ final class WeightsFile {
 
     private Aboard aboard(ObjectReader reader) {
         Aboard aboard = new Aboard(
-                reading.named(reader, "aboard", Kind.ABOARD),
+                reading.named(reader, "load", Kind.ABOARD),
                 reader.text("says"),
                 reader.oneOf("who", WHO),
                 reader.decimal("massKg", KG),

@@ -11,6 +11,7 @@ import boltlore.json.CurrencyReading;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -47,6 +48,7 @@ final class WorkshopFile {
                     return language;
                 }),
                 reader.objects("stages", this::stage),
+                bags(reader),
                 names(reader, "subSystems", Kind.SUB_SYSTEM),
                 names(reader, "aisles", Kind.AISLE),
                 partners(reader),
@@ -65,6 +67,15 @@ final class WorkshopFile {
 
     private Stage stage(ObjectReader reader) {
         return new Stage(reading.named(reader, "stage", Kind.STAGE), reading.wording(reader, "says"));
+    }
+
+    private Map<String, Wording> bags(ObjectReader reader) {
+        Map<String, Wording> bags = new LinkedHashMap<>();
+        reader.findObjects("bags", bag -> {
+            bags.put(reading.named(bag, "bag", Kind.BAG), reading.wording(bag, "says"));
+            return bag;
+        });
+        return Collections.unmodifiableMap(bags);
     }
 
     private List<String> names(ObjectReader reader, String key, Kind kind) {

@@ -6,6 +6,7 @@ import boltlore.catalogue.Option;
 import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
+import boltlore.json.Shape;
 import boltlore.json.Spot;
 import boltlore.json.TextShape;
 import boltlore.json.Values;
@@ -39,7 +40,7 @@ final class ChoicesReading {
 
     Chosen chosen(ObjectReader reader, @Nullable LocalDate donorBuilt) {
         Map<OptionName, String> values = new HashMap<>();
-        reader.get("choices").ifPresent(json -> choices(json, values));
+        reader.get("choices", new Shape.Named("choices")).ifPresent(json -> choices(json, values));
         SortedSet<OptionName> byDate = new TreeSet<>();
         for (Option option : family.options()) {
             String value = donorBuilt == null ? null : settled(option, donorBuilt);

@@ -2,14 +2,19 @@ package boltlore.order.json;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Coat;
+import boltlore.catalogue.Contained;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
 import boltlore.json.ObjectReader;
 import boltlore.json.TextShape;
+import boltlore.measure.PartNumber;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The finish of an extra: only for what is coated, and told where the order's family does not decide it. */
@@ -26,7 +31,7 @@ final class ExtraFinish {
     /** The finish that the extra names, or empty. */
     String read(ObjectReader reader, @Nullable Part part) {
         String finish = reader.findText("finish", TextShape.NAME).orElse("");
-        List<Coat> coats = part == null ? List.of() : coats(part).toList();
+        List<Coat> coats = part == null ? List.of() : coats(part);
         if (finish.isEmpty()) {
             decided(reader, coats);
         } else {
@@ -63,9 +68,22 @@ final class ExtraFinish {
         }
     }
 
-    private Stream<Coat> coats(Part part) {
-        Coat own = part.coat();
-        Stream<Coat> inside = part.contains().stream().flatMap(child -> coats(catalogue.part(child.part())));
-        return own == null ? inside : Stream.concat(Stream.of(own), inside);
+    /** The coats of the part and of all that is inside, however deep. */
+    private List<Coat> coats(Part part) {
+        List<Coat> coats = new ArrayList<>();
+        Set<PartNumber> seen = new HashSet<>();
+        Deque<Part> open = new ArrayDeque<>(List.of(part));
+        while (!open.isEmpty()) {
+            Part next = open.remove();
+            if (next.coat() != null) {
+                coats.add(next.coat());
+            }
+            next.contains().stream()
+                    .map(Contained::part)
+                    .filter(seen::add)
+                    .map(catalogue::part)
+                    .forEach(open::add);
+        }
+        return coats;
     }
 }

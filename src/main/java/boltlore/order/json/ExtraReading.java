@@ -3,8 +3,10 @@ package boltlore.order.json;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PieceCounts;
 import boltlore.catalogue.Station;
 import boltlore.json.Allowed;
+import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
@@ -23,20 +25,24 @@ final class ExtraReading {
     private static final Allowed<Boolean> BY_CUSTOMER =
             Allowed.of(new Boolean[] {false, true}, customer -> customer ? "customer" : "us");
 
+    private static final KeyRule PART_OR_ONE_OFF = new KeyRule.OneWay("part", "says");
+    private static final KeyRule HEIGHT_AT_A_STATION = new KeyRule.Needs("heightMm", "stationMm");
     private static final Range KG = Range.above(0, 5000);
     private static final int FAR_MM = 20_000;
     private static final int HIGHEST_MM = 4_000;
 
     private final Catalogue catalogue;
+    private final Family family;
     private final ExtraFinish finishes;
 
     ExtraReading(Catalogue catalogue, Family family) {
         this.catalogue = catalogue;
+        this.family = family;
         this.finishes = new ExtraFinish(catalogue, family);
     }
 
     Extra extra(ObjectReader reader) {
-        if (reader.has("part") == reader.has("says")) {
+        if (reader.breaks(PART_OR_ONE_OFF)) {
             String found = reader.has("part") ? "'part' and 'says'" : "neither 'part' nor 'says'";
             reader.fault(found, "either a 'part' or a one-off that 'says' what it is", "");
         }
@@ -44,7 +50,7 @@ final class ExtraReading {
         Extra extra = new Extra(
                 part == null ? null : part.number(),
                 reader.findText("says", TextShape.LINE).orElse(""),
-                reader.decimal("quantity", Range.POSITIVE),
+                reader.decimal("quantity", Range.QUANTITY),
                 unit(reader, part),
                 reader.findDecimal("cost", Range.NOT_NEGATIVE),
                 reader.findDecimal("price", Range.NOT_NEGATIVE),
@@ -85,17 +91,24 @@ final class ExtraReading {
     private static @Nullable Station station(ObjectReader reader) {
         Integer behindFrontMm = reader.findWhole("stationMm", -FAR_MM, FAR_MM);
         Integer heightMm = reader.findWhole("heightMm", 0, HIGHEST_MM);
-        if (behindFrontMm == null && heightMm != null) {
+        if (reader.breaks(HEIGHT_AT_A_STATION)) {
             reader.faultAt("heightMm", "'heightMm' without 'stationMm'", "both, or 'stationMm' alone", "");
         }
         return behindFrontMm == null ? null : new Station(behindFrontMm, heightMm);
     }
 
-    private static void check(Extra extra, ObjectReader reader) {
+    private void check(Extra extra, ObjectReader reader) {
         BigDecimal quantity = extra.quantity();
         if (WHOLE_UNITS.contains(extra.unit()) && !Values.isWhole(quantity)) {
             reader.faultAt(
                     "quantity", quantity.toPlainString(), "a whole number, counted in '" + extra.unit() + "'", "");
+        }
+        if (extra.part() != null && new PieceCounts(catalogue.parts(), family).tooMany(extra.part(), quantity)) {
+            reader.faultAt(
+                    "quantity",
+                    quantity.toPlainString() + " of " + extra.part() + " with all that comes with them",
+                    "at most " + PieceCounts.MOST + " pieces by one extra",
+                    "Look at the quantity, or order them apart.");
         }
         costed(extra, reader);
         weighed(extra, reader);

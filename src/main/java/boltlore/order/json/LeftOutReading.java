@@ -6,6 +6,7 @@ import boltlore.json.Allowed;
 import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
+import boltlore.json.Shape;
 import boltlore.json.TextShape;
 import boltlore.json.Values;
 import boltlore.measure.LineName;
@@ -36,7 +37,9 @@ final class LeftOutReading {
 
     /** Undecided where the order says nothing. */
     LeftOut read(ObjectReader reader) {
-        return reader.find("leftOut").map(this::read).orElseGet(LeftOut.Undecided::new);
+        return reader.find("leftOut", new Shape.Named("leftOut"))
+                .map(this::read)
+                .orElseGet(LeftOut.Undecided::new);
     }
 
     private LeftOut read(Json json) {

@@ -29,12 +29,14 @@ public final class OrderReader {
     static final String SCHEMA = "order.schema.json";
 
     /** Something is always left to pay. */
-    private static final Range DISCOUNT = Range.between(0, 95);
+    public static final BigDecimal MOST_DISCOUNT = BigDecimal.valueOf(95);
+
+    private static final Range DISCOUNT = new Range(BigDecimal.ZERO, true, MOST_DISCOUNT);
 
     private final Catalogue catalogue;
     private final Faults faults = new Faults();
 
-    private OrderReader(Catalogue catalogue) {
+    OrderReader(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
@@ -49,7 +51,10 @@ public final class OrderReader {
     }
 
     private Outcome<Order> order(Json json) {
-        ObjectReader reader = ObjectReader.of(json, faults);
+        return order(ObjectReader.of(json, faults));
+    }
+
+    Outcome<Order> order(ObjectReader reader) {
         SchemaName.check(reader, SCHEMA);
         String name = reader.text("order", TextShape.ORDER_NAME);
         String familyName = reader.text("family", TextShape.NAME);
@@ -129,6 +134,11 @@ public final class OrderReader {
 
     private static void dates(Order order, ObjectReader reader) {
         LocalDate placed = order.placed();
+        LocalDate built = order.donorBuilt();
+        if (placed != null && built != null && built.isAfter(placed)) {
+            String expected = "a day not after " + placed + ", when it was placed";
+            reader.faultAt("donorBuilt", "built " + built, expected, "Look at the donor's papers.");
+        }
         LocalDate due = order.due();
         if (placed != null && due != null && due.isBefore(placed)) {
             reader.faultAt(

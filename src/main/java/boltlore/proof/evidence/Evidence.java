@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.function.BiConsumer;
 
 /** Everything that someone needs to check a family's proof again: clauses, the answers to expect, a script. */
@@ -38,7 +39,7 @@ public final class Evidence {
             if (StatementClauses.isAnswered(answer)) {
                 number++;
                 StatementClauses statement = StatementClauses.of(base, answer);
-                String name = "%05d".formatted(number);
+                String name = String.format(Locale.ROOT, "%05d", number);
                 files.accept("statements/" + name + ".add", statement.text());
                 index.append(name).append('\t').append(statement.indexed()).append('\n');
             }

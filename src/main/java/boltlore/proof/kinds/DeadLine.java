@@ -1,11 +1,11 @@
 package boltlore.proof.kinds;
 
+import boltlore.findings.Severity;
 import boltlore.logic.Any;
 import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.List;
 
 /** A line whose condition no valid order fulfils. */
@@ -18,7 +18,7 @@ final class DeadLine implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.LOOK;
+        return Severity.CHECK;
     }
 
     @Override

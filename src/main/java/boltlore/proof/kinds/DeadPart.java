@@ -1,5 +1,6 @@
 package boltlore.proof.kinds;
 
+import boltlore.findings.Severity;
 import boltlore.logic.Any;
 import boltlore.logic.Bringing;
 import boltlore.measure.LineName;
@@ -9,7 +10,6 @@ import boltlore.proof.KitView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -24,7 +24,7 @@ final class DeadPart implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.LOOK;
+        return Severity.CHECK;
     }
 
     @Override

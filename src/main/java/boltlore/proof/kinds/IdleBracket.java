@@ -1,12 +1,12 @@
 package boltlore.proof.kinds;
 
 import boltlore.catalogue.Line;
+import boltlore.findings.Severity;
 import boltlore.logic.All;
 import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.List;
 
 /** A bracket line that carries nothing in any order that has it. */
@@ -25,7 +25,7 @@ final class IdleBracket implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.LOOK;
+        return Severity.CHECK;
     }
 
     @Override

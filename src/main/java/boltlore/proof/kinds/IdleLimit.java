@@ -1,12 +1,12 @@
 package boltlore.proof.kinds;
 
 import boltlore.catalogue.Limit;
+import boltlore.findings.Severity;
 import boltlore.logic.Any;
 import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.List;
 
 /** A limit of the form 'when, then' whose case the other limits never let happen. */
@@ -19,7 +19,7 @@ final class IdleLimit implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.LOOK;
+        return Severity.CHECK;
     }
 
     @Override

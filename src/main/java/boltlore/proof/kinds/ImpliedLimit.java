@@ -1,12 +1,12 @@
 package boltlore.proof.kinds;
 
 import boltlore.catalogue.Limit;
+import boltlore.findings.Severity;
 import boltlore.logic.Any;
 import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.List;
 
 /** A limit that forbids nothing which the others do not forbid as well. */
@@ -25,7 +25,7 @@ final class ImpliedLimit implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.LOOK;
+        return Severity.CHECK;
     }
 
     @Override

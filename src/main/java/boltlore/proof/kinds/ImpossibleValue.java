@@ -2,12 +2,12 @@ package boltlore.proof.kinds;
 
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
+import boltlore.findings.Severity;
 import boltlore.logic.Any;
 import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +21,7 @@ final class ImpossibleValue implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.LOOK;
+        return Severity.CHECK;
     }
 
     @Override

@@ -1,12 +1,12 @@
 package boltlore.proof.kinds;
 
 import boltlore.catalogue.Condition;
+import boltlore.findings.Severity;
 import boltlore.logic.Any;
 import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.List;
 
 /** Limits that forbid everything. */
@@ -19,7 +19,7 @@ final class NoValidOrder implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.STOPS;
+        return Severity.STOP;
     }
 
     @Override

@@ -8,6 +8,7 @@ import boltlore.proof.KitView;
 import boltlore.proof.PossibleFinding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 
@@ -39,7 +40,7 @@ final class RolePairs {
                                     Value.is(one.get().name(), left.value()),
                                     Value.is(other.get().name(), right.value())),
                             List.of(),
-                            says.formatted(left.value(), right.value())));
+                            String.format(Locale.ROOT, says, left.value(), right.value())));
                 }
             }
         }

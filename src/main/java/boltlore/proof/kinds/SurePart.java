@@ -1,12 +1,12 @@
 package boltlore.proof.kinds;
 
 import boltlore.catalogue.Condition;
+import boltlore.findings.Severity;
 import boltlore.measure.PartNumber;
 import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,7 +20,7 @@ final class SurePart implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.INFORMS;
+        return Severity.NOTE;
     }
 
     @Override

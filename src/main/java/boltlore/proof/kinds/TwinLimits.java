@@ -3,6 +3,7 @@ package boltlore.proof.kinds;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Limit;
 import boltlore.choices.Mentions;
+import boltlore.findings.Severity;
 import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.measure.OptionName;
@@ -10,7 +11,6 @@ import boltlore.proof.FamilyView;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +27,7 @@ final class TwinLimits implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.LOOK;
+        return Severity.CHECK;
     }
 
     @Override

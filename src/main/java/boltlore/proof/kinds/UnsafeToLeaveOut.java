@@ -1,6 +1,7 @@
 package boltlore.proof.kinds;
 
 import boltlore.catalogue.Condition;
+import boltlore.findings.Severity;
 import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.proof.FamilyView;
@@ -9,7 +10,6 @@ import boltlore.proof.PossibleFinding;
 import boltlore.proof.Question;
 import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
-import boltlore.resolution.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +26,7 @@ final class UnsafeToLeaveOut implements StatementKind {
         stopping = all.stream()
                 .filter(FindingStatements.class::isInstance)
                 .map(FindingStatements.class::cast)
-                .filter(kind -> kind.dependsOnLeftOut() && kind.severity() == Severity.STOPS)
+                .filter(kind -> kind.dependsOnLeftOut() && kind.severity() == Severity.STOP)
                 .toList();
     }
 
@@ -37,7 +37,7 @@ final class UnsafeToLeaveOut implements StatementKind {
 
     @Override
     public Severity severity() {
-        return Severity.STOPS;
+        return Severity.STOP;
     }
 
     @Override

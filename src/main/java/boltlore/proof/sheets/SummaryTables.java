@@ -1,12 +1,12 @@
 package boltlore.proof.sheets;
 
+import boltlore.findings.Severity;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
 import boltlore.proof.StatementKind;
 import boltlore.report.Column;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.resolution.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,8 +33,8 @@ final class SummaryTables {
                     .put("family", proof.family().name())
                     .put("orders", Counted.cell(proof.orders()))
                     .put("statements", proof.answers().size())
-                    .put("stops", defects(proof, Severity.STOPS))
-                    .put("look", defects(proof, Severity.LOOK))
+                    .put("stops", defects(proof, Severity.STOP))
+                    .put("look", defects(proof, Severity.CHECK))
                     .put("accepted", proof.acceptedDefects().count())
                     .put("open", RestTables.openOf(proof).count());
         }

@@ -7,11 +7,14 @@ import java.time.LocalDate;
 
 /**
  * One field. Text that a spreadsheet program would take for a formula gets an apostrophe in front, as OWASP's page 'CSV
- * Injection' advises; numbers, negative ones too, are written as they are.
+ * Injection' advises; numbers, negative ones too, are written as they are. A program that parts cells by something else
+ * than the comma takes a field apart in spite of its quotation marks: so each part of it is looked at.
  */
 final class CsvField implements Cell.Cases<String> {
 
-    private static final String STARTS_FORMULA = "=+-@\t\r";
+    private static final String STARTS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+    private static final String PARTS_ELSEWHERE = ";|\t\r\n";
+    private static final String QUOTED = PARTS_ELSEWHERE + ",\"";
     private static final CsvField FIELD = new CsvField();
 
     private CsvField() {}
@@ -31,8 +34,17 @@ final class CsvField implements Cell.Cases<String> {
 
     @Override
     public String words(String text) {
-        boolean startsFormula = !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0;
-        return quoted(startsFormula ? "'" + text : text);
+        StringBuilder plain = new StringBuilder(text.length());
+        boolean first = true;
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            if (first && STARTS_FORMULA.indexOf(letter) >= 0) {
+                plain.append('\'');
+            }
+            plain.append(letter);
+            first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
+        }
+        return quoted(plain.toString());
     }
 
     @Override
@@ -52,8 +64,7 @@ final class CsvField implements Cell.Cases<String> {
 
     private static String quoted(String text) {
         for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == ',' || c == '"' || c == '\r' || c == '\n') {
+            if (QUOTED.indexOf(text.charAt(i)) >= 0) {
                 return '"' + text.replace("\"", "\"\"") + '"';
             }
         }

@@ -21,12 +21,22 @@ public sealed interface Mark {
         public Line {
             points = List.copyOf(points);
         }
+
+        boolean isClosed() {
+            return points.size() > 2 && points.get(0).equals(points.get(points.size() - 1));
+        }
+
+        /** Without the last where it is the first again. */
+        Stream<Point> openPoints() {
+            return points.stream().limit(points.size() - (isClosed() ? 1 : 0));
+        }
     }
 
     /**
-     * Words in capitals, centred on a point or beginning there.
+     * Words, centred on a point or beginning there.
      *
-     * @param at middle of the words, or their left end; half the height above the foot of the letters
+     * @param at middle of the words, or their left end; half the height of capitals above the foot of the letters
+     * @param heightMm of capitals; tails of small letters reach 0.31 of it below the foot
      */
     record Lettering(Point at, String text, double heightMm, boolean centred) implements Mark {
 
@@ -35,11 +45,15 @@ public sealed interface Mark {
         }
 
         public static double widthMm(String text, double heightMm) {
-            return StrokeFont.width(text) * heightMm;
+            return Letters.width(text) * heightMm;
         }
 
         double leftMm() {
             return centred ? at.xMm() - widthMm() / 2 : at.xMm();
+        }
+
+        double footMm() {
+            return at.yMm() + heightMm / 2;
         }
     }
 

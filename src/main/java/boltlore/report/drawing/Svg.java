@@ -9,16 +9,14 @@ public final class Svg {
 
     private static final String FONT = "font-family=\"Liberation Sans, Arial, Helvetica, sans-serif\"";
 
-    /** Height of capitals as a share of the type size, in the usual sans-serif faces. */
-    private static final double CAPITALS = 0.72;
-
     private Svg() {}
 
     public static String of(Drawing drawing) {
         String width = number(drawing.widthMm());
         String height = number(drawing.heightMm());
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "mm\" height=\"" + height
-                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\">\n<title>" + escaped(drawing.says())
+                + "mm\" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\" stroke-linejoin=\"round\">\n<title>"
+                + escaped(drawing.says())
                 + "</title>\n<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"white\"/>\n"
                 + drawing.marks().stream().map(Svg::mark).collect(Collectors.joining("\n")) + "\n</svg>\n";
     }
@@ -28,18 +26,20 @@ public final class Svg {
     }
 
     private static String line(Mark.Line line) {
-        String points = line.points().stream()
+        String points = line.openPoints()
                 .map(point -> number(point.xMm()) + "," + number(point.yMm()))
                 .collect(Collectors.joining(" "));
-        return "<polyline points=\"" + points + "\" fill=\"none\" stroke=\"black\" stroke-width=\""
-                + number(line.penMm()) + "\"" + (line.dashed() ? " stroke-dasharray=\"2 1\"" : "") + "/>";
+        return (line.isClosed() ? "<polygon" : "<polyline") + " points=\"" + points
+                + "\" fill=\"none\" stroke=\"black\" stroke-width=\"" + number(line.penMm()) + "\""
+                + (line.dashed() ? " stroke-dasharray=\"2 1\"" : "") + "/>";
     }
 
     private static String lettering(Mark.Lettering lettering) {
-        double foot = lettering.at().yMm() + lettering.heightMm() / 2;
-        return "<text x=\"" + number(lettering.leftMm()) + "\" y=\"" + number(foot) + "\" " + FONT + " font-size=\""
-                + number(lettering.heightMm() / CAPITALS) + "\" textLength=\"" + number(lettering.widthMm())
-                + "\" lengthAdjust=\"spacingAndGlyphs\">" + escaped(StrokeFont.capitals(lettering.text())) + "</text>";
+        return "<text x=\"" + number(lettering.leftMm()) + "\" y=\"" + number(lettering.footMm()) + "\" " + FONT
+                + " font-size=\""
+                + number(lettering.heightMm() * Letters.TYPE_SIZE / Letters.CAPITALS) + "\" textLength=\""
+                + number(lettering.widthMm())
+                + "\" lengthAdjust=\"spacingAndGlyphs\">" + escaped(lettering.text()) + "</text>";
     }
 
     private static String number(double value) {

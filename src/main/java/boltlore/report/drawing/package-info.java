@@ -1,6 +1,6 @@
 /**
  * Workshop drawings as values: lines, outlines, hatching and lettering on white, as SVG and as PNG. Knows nothing of what
- * it draws, no sheet and no font of the machine, so that every machine makes the same bytes.
+ * it draws, no sheet and no font of the machine: its letters come along as outlines.
  */
 @NullMarked
 package boltlore.report.drawing;

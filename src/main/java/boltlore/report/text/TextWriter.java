@@ -1,5 +1,6 @@
 package boltlore.report.text;
 
+import boltlore.measure.Legible;
 import boltlore.report.Block;
 import boltlore.report.Page;
 import boltlore.report.SheetFile;
@@ -51,7 +52,7 @@ public final class TextWriter implements WorkbookWriter {
 
     private static String joined(List<String> lines) {
         StringBuilder text = new StringBuilder();
-        lines.forEach(line -> text.append(Legible.of(line).stripTrailing()).append('\n'));
+        lines.forEach(line -> text.append(Legible.line(line).stripTrailing()).append('\n'));
         return text.toString();
     }
 }

@@ -1,18 +1,39 @@
 package boltlore.report.xlsx;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
- * The columns of a worksheet, which all blocks of a page share. Blocks that need other columns than the main table's
- * span several of them.
+ * The columns of a worksheet, which all blocks of a page share: the main table's, widened to fill the sheet or narrowed
+ * to stay legible on it. Blocks that need other columns span several of them.
  */
 final class Grid {
 
+    /** Characters of the body type between the margins of A4, at full size. */
+    static final double PORTRAIT = 98;
+
+    static final double LANDSCAPE = 144;
+
+    /** A page that is wider than this many times the sheet prints too small: 9 points become 6.5. */
+    static final double WIDEST = 1.38;
+
+    /** A table that fills less of the sheet than this is left narrow. */
+    private static final double NARROW = 0.7;
+
+    private static final double FILLER = 10;
+
     private final List<Double> widths;
 
-    Grid(List<Double> widths) {
+    private Grid(List<Double> widths) {
         this.widths = new ArrayList<>(widths);
+    }
+
+    static Grid of(List<ColumnWidth> main, boolean landscape) {
+        double sheet = landscape ? LANDSCAPE : PORTRAIT;
+        double usual = main.stream().mapToDouble(ColumnWidth::usual).sum();
+        return new Grid(usual > sheet ? narrowed(main, sheet * WIDEST) : widened(main, sheet));
     }
 
     int columns() {
@@ -36,37 +57,103 @@ final class Grid {
         return width(0, columns());
     }
 
-    /**
-     * Where each need starts, and after the last where it ends: every need takes as few columns as hold it, and the grid
-     * grows where it is too narrow for all.
-     */
-    Spans span(List<Need> needs) {
-        int[] starts = new int[needs.size() + 1];
-        for (int i = 0; i < needs.size(); i++) {
-            int after = needs.size() - i - 1;
-            starts[i + 1] = end(starts[i], needs.get(i), after);
+    /** Which columns of the grid each column of a block covers: where each starts, and after the last where it ends. */
+    record Spans(List<Integer> starts) {
+
+        int start(int i) {
+            return starts.get(i);
+        }
+
+        int span(int i) {
+            return starts.get(i + 1) - starts.get(i);
+        }
+
+        /** Whether each column of the block is one of the grid. */
+        boolean areSingle() {
+            return starts.get(starts.size() - 1) - starts.get(0) == starts.size() - 1;
+        }
+    }
+
+    /** Every column of a block takes as few as hold it; the grid grows where it is too narrow for all. */
+    Spans span(List<ColumnWidth> block) {
+        List<Integer> starts = new ArrayList<>(List.of(0));
+        for (int i = 0; i < block.size(); i++) {
+            starts.add(end(starts.get(i), block.get(i), block.size() - i - 1));
         }
         return new Spans(starts);
     }
 
-    private int end(int start, Need need, int after) {
+    private int end(int start, ColumnWidth needed, int after) {
         if (start >= columns()) {
-            widths.add(need.usual());
+            widths.add(needed.usual());
             return start + 1;
         }
+        // Text is content with a little less than it would like, rather than take a whole further column.
+        double wanted = needed.gives() ? Math.max(needed.least(), 0.8 * needed.usual()) : needed.usual();
         int end = start + 1;
-        while (width(start, end) < wanted(need) && end + after < columns()) {
+        while (width(start, end) < wanted && end + after < columns()) {
             end++;
         }
-        double missing = need.least() - width(start, end);
+        double missing = needed.least() - width(start, end);
         if (missing > 0) {
             widths.set(end - 1, widths.get(end - 1) + missing);
         }
         return end;
     }
 
-    /** Text is content with a little less than it would like, rather than take a whole further column. */
-    private static double wanted(Need need) {
-        return need.gives() ? Math.max(need.least(), 0.8 * need.usual()) : need.usual();
+    /** Takes character after character from the column whose texts grow by the fewest lines for it. */
+    private static List<Double> narrowed(List<ColumnWidth> needed, double limit) {
+        double[] widths = needed.stream().mapToDouble(ColumnWidth::usual).toArray();
+        double[] prices = new double[widths.length];
+        Arrays.setAll(prices, i -> price(needed.get(i), widths[i]));
+        for (double over = sum(widths) - limit; over > 0; over--) {
+            int cheapest = 0;
+            for (int i = 1; i < widths.length; i++) {
+                boolean cheaper = prices[i] < prices[cheapest];
+                cheapest = cheaper || (prices[i] == prices[cheapest] && widths[i] > widths[cheapest]) ? i : cheapest;
+            }
+            if (prices[cheapest] == Double.POSITIVE_INFINITY) {
+                break;
+            }
+            widths[cheapest]--;
+            prices[cheapest] = price(needed.get(cheapest), widths[cheapest]);
+        }
+        return list(widths);
+    }
+
+    /** Lines that one character less costs; more than anything where the column has none to give. */
+    private static double price(ColumnWidth needed, double width) {
+        return width - 1 < needed.least() ? Double.POSITIVE_INFINITY : needed.lines(width - 1) - needed.lines(width);
+    }
+
+    private static List<Double> widened(List<ColumnWidth> needed, double sheet) {
+        double[] widths = needed.stream().mapToDouble(ColumnWidth::usual).toArray();
+        double wrapped =
+                needed.stream().mapToDouble(each -> each.full() - each.usual()).sum();
+        double room = sheet - sum(widths);
+        for (int i = 0; i < widths.length && wrapped > 0; i++) {
+            widths[i] += (needed.get(i).full() - needed.get(i).usual()) * Math.min(1, room / wrapped);
+        }
+        double left = sheet - sum(widths);
+        if (sum(widths) >= NARROW * sheet) {
+            boolean some = needed.stream().anyMatch(ColumnWidth::gives);
+            double[] stretchable = new double[widths.length];
+            Arrays.setAll(stretchable, i -> some && !needed.get(i).gives() ? 0 : widths[i]);
+            double all = sum(stretchable);
+            Arrays.setAll(widths, i -> widths[i] + left * stretchable[i] / all);
+            return list(widths);
+        }
+        List<Double> filled = new ArrayList<>(list(widths));
+        int fillers = (int) Math.max(1, Math.floor(left / FILLER));
+        filled.addAll(Collections.nCopies(fillers, left / fillers));
+        return filled;
+    }
+
+    private static double sum(double[] widths) {
+        return Arrays.stream(widths).sum();
+    }
+
+    private static List<Double> list(double[] widths) {
+        return Arrays.stream(widths).boxed().toList();
     }
 }

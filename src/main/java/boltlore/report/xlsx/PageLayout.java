@@ -10,90 +10,128 @@ import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.Particulars;
 import boltlore.report.Picture;
+import boltlore.report.Row;
 import boltlore.report.Signatures;
 import boltlore.report.Table;
 import boltlore.report.drawing.Drawing;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import boltlore.report.xlsx.LaidPage.LaidCell;
+import boltlore.report.xlsx.LaidPage.LaidChart;
+import boltlore.report.xlsx.LaidPage.LaidPicture;
+import boltlore.report.xlsx.LaidPage.LaidRow;
+import boltlore.report.xlsx.LaidPage.LaidTable;
+import boltlore.report.xlsx.LaidPage.Rows;
+import boltlore.report.xlsx.LaidPage.Spot;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Lays the blocks of a page one below the other. */
 final class PageLayout implements Block.Cases<Void> {
 
+    /**
+     * What a character is wide on paper at the least, in points: a figure of nine points, which some programs round to
+     * whole dots of the screen. No picture is wider than its columns print, or the page's edge would cut it.
+     */
+    static final double POINTS_PER_CHARACTER = 4.93;
+
+    private static final double POINTS_PER_MM = 72 / 25.4;
     private static final double DATE_TO_WRITE = 14;
     private static final double NAME_TO_WRITE = 28;
+    private static final double SIGNATURE_ROW = 30;
+    private static final double CHART_ROW = 14;
 
+    private final LaidPage laid;
     private final Grid grid;
-    private final Needs needs;
-    private final List<LaidRow> rows = new ArrayList<>();
-    private final Map<String, LaidTable> tables = new LinkedHashMap<>();
-    private final Map<String, Map<String, LaidPage.Spot>> particulars = new LinkedHashMap<>();
-    private final List<LaidChart> charts = new ArrayList<>();
-    private final List<LaidPicture> pictures = new ArrayList<>();
+    private final double sheet;
+    private final List<LaidRow> rows;
+    private final Map<String, List<ColumnWidth>> widths = new HashMap<>();
 
-    private PageLayout(Grid grid, Needs needs) {
-        this.grid = grid;
-        this.needs = needs;
+    /** The columns of the table with the most cells suit the page best. */
+    private PageLayout(Page page) {
+        String main = "";
+        int most = 0;
+        for (Table table : page.tables().toList()) {
+            widths.put(table.name(), ColumnWidth.of(table));
+            int cells = (table.rows().size() + 1) * table.columns().size();
+            main = cells > most ? table.name() : main;
+            most = Math.max(most, cells);
+        }
+        sheet = page.print().landscape() ? Grid.LANDSCAPE : Grid.PORTRAIT;
+        grid = Grid.of(widths.getOrDefault(main, List.of()), page.print().landscape());
+        laid = LaidPage.empty(page, grid, main);
+        rows = laid.rows();
     }
 
     static LaidPage of(Page page) {
-        Needs needs = Needs.of(page);
-        Grid grid = GridMaker.of(page, needs);
-        PageLayout layout = new PageLayout(grid, needs);
+        PageLayout layout = new PageLayout(page);
         page.blocks().forEach(layout::claim);
         for (Block block : page.blocks()) {
             if (!layout.rows.isEmpty()) {
-                layout.rows.add(LaidRow.gap(Heights.GAP));
+                layout.rows.add(LaidRow.gap(LookStyle.GAP));
             }
             block.as(layout);
         }
-        return new LaidPage(
-                page,
-                grid,
-                layout.rows,
-                layout.tables,
-                layout.particulars,
-                layout.charts,
-                layout.pictures,
-                needs.main());
+        return layout.laid;
     }
 
     /** Lets the grid grow to what the block needs before anything is laid across it. */
     private void claim(Block block) {
         if (block instanceof Table table) {
-            grid.span(needs.of(table));
-        } else if (block instanceof Particulars particularsBlock) {
-            new ParticularsLayout(grid, particularsBlock);
+            spans(table);
+        } else if (block instanceof Particulars particulars) {
+            new ParticularsLayout(grid, particulars);
         } else if (block instanceof Signatures signatures) {
             spans(signatures);
         }
     }
 
+    private Grid.Spans spans(Table table) {
+        return grid.span(widths.getOrDefault(table.name(), List.of()));
+    }
+
+    private Grid.Spans spans(Signatures signatures) {
+        double longest = signatures.lines().stream()
+                .mapToDouble(FontMetrics::width)
+                .max()
+                .orElse(0);
+        return grid.span(List.of(
+                ColumnWidth.text(longest, longest),
+                ColumnWidth.fixed(NAME_TO_WRITE),
+                ColumnWidth.text(signatures.dateWord().length(), 12),
+                ColumnWidth.fixed(DATE_TO_WRITE)));
+    }
+
     @Override
     public Void heading(Heading heading) {
-        return across(heading.look(), "", heading.text());
+        return across(heading.look(), "", heading.text(), 0);
     }
 
     @Override
     public Void note(Note note) {
-        return across(note.look(), note.lead(), note.text());
+        return across(note.look(), note.lead(), note.text(), LookStyle.GAP);
+    }
+
+    private Void across(Look look, String lead, String text, double air) {
+        String words = lead.isEmpty() ? text : lead + ": " + text;
+        LaidCell cell = new LaidCell(0, grid.columns(), CellStyleKey.of(look), Cell.of(text), lead);
+        rows.add(new LaidRow(LookStyle.height(look, words, grid.total()) + air, "", List.of(cell)));
+        return null;
     }
 
     @Override
     public Void particulars(Particulars block) {
         ParticularsLayout layout = new ParticularsLayout(grid, block);
-        particulars.put(block.name(), layout.spots(rows.size()));
+        laid.particulars().put(block.name(), layout.spots(rows.size()));
         rows.addAll(layout.rows());
         return null;
     }
 
     @Override
     public Void table(Table table) {
-        Spans spans = grid.span(needs.of(table));
+        Grid.Spans spans = spans(table);
         TableLayout layout = new TableLayout(grid, table, spans);
         rows.add(layout.heading());
-        tables.put(table.name(), new LaidTable(table, rows.size(), spans));
+        laid.tables().put(table.name(), new LaidTable(table, rows.size(), spans));
         table.rows().forEach(row -> rows.add(layout.row(row)));
         return null;
     }
@@ -104,75 +142,53 @@ final class PageLayout implements Block.Cases<Void> {
         int bars = block.charts().stream().mapToInt(this::bars).max().orElse(0);
         int height = Math.max(10, 5 + (int) Math.ceil(bars * 1.4));
         for (int i = 0; i < height; i++) {
-            rows.add(LaidRow.gap(Heights.CHART_ROW));
+            rows.add(LaidRow.gap(CHART_ROW));
         }
-        double each = grid.total() / 2;
+        double each = grid.total() / block.charts().size();
         for (int i = 0; i < block.charts().size(); i++) {
-            double to = block.charts().size() == 1 ? grid.total() : (i + 1) * each;
-            charts.add(new LaidChart(block.charts().get(i), i * each, to, first, rows.size() - 1));
+            Rows covered = new Rows(first, rows.size() - 1);
+            laid.charts().add(new LaidChart(block.charts().get(i), i * each, (i + 1) * each, covered));
         }
-        return null;
-    }
-
-    @Override
-    public Void picture(Picture picture) {
-        Drawing drawing = picture.drawing();
-        double natural = drawing.widthMm() * DrawingXml.POINTS_PER_MM;
-        double scale = Math.min(1, grid.total() * DrawingXml.POINTS_PER_CHARACTER / natural);
-        double height = drawing.heightMm() * DrawingXml.POINTS_PER_MM * scale;
-        pictures.add(new LaidPicture(drawing, rows.size(), natural * scale, height));
-        rows.add(LaidRow.gap(Math.min(Heights.TALLEST, height)));
         return null;
     }
 
     private int bars(BarChart chart) {
-        LaidTable table = tables.get(chart.table());
+        LaidTable table = laid.tables().get(chart.table());
         return table == null
                 ? 0
-                : (int) table.table().rows().stream()
-                        .filter(row -> row.isPlain())
-                        .count();
+                : (int) table.table().rows().stream().filter(Row::isPlain).count();
     }
 
-    private Spans spans(Signatures signatures) {
-        double longest =
-                signatures.lines().stream().mapToDouble(Type::width).max().orElse(0);
-        return grid.span(List.of(
-                Need.text(longest, longest),
-                Need.fixed(NAME_TO_WRITE),
-                Need.text(signatures.dateWord().length(), 12),
-                Need.fixed(DATE_TO_WRITE)));
+    /** At its own size on paper, where a page that is wider than the sheet is shrunk; never wider than the columns. */
+    @Override
+    public Void picture(Picture picture) {
+        Drawing drawing = picture.drawing();
+        double natural = drawing.widthMm() * POINTS_PER_MM;
+        double shrunk = Math.max(1, grid.total() / sheet);
+        double scale = Math.min(shrunk, grid.total() * POINTS_PER_CHARACTER / natural);
+        double height = drawing.heightMm() * POINTS_PER_MM * scale;
+        laid.pictures().add(new LaidPicture(drawing, rows.size(), natural * scale, height));
+        rows.add(LaidRow.gap(Math.min(LookStyle.TALLEST, height)));
+        return null;
     }
 
     @Override
     public Void signatures(Signatures signatures) {
-        Spans spans = spans(signatures);
+        Grid.Spans spans = spans(signatures);
+        CellStyleKey label = CellStyleKey.of(Look.LABEL);
         for (String line : signatures.lines()) {
-            rows.add(new LaidRow(
-                    Heights.SIGNATURE,
-                    List.of(
-                            cell(spans, 0, Look.LABEL, line),
-                            cell(spans, 1, Look.SIGNATURE, ""),
-                            LaidCell.of(
-                                    spans.start(2),
-                                    spans.span(2),
-                                    Face.of(Look.LABEL).indented(),
-                                    Cell.of(signatures.dateWord())),
-                            cell(spans, 3, Look.SIGNATURE, ""))));
+            laid.dates().add(new Spot(spans.start(3), rows.size()));
+            List<LaidCell> cells = List.of(
+                    cell(spans, 0, label, line),
+                    cell(spans, 1, CellStyleKey.of(Look.SIGNATURE), ""),
+                    cell(spans, 2, label.indent(), signatures.dateWord()),
+                    cell(spans, 3, CellStyleKey.dateToWrite(Look.SIGNATURE), ""));
+            rows.add(new LaidRow(SIGNATURE_ROW, "", cells));
         }
         return null;
     }
 
-    private static LaidCell cell(Spans spans, int i, Look look, String text) {
-        return LaidCell.of(spans.start(i), spans.span(i), Face.of(look), Cell.of(text));
-    }
-
-    private Void across(Look look, String lead, String text) {
-        String words = lead.isEmpty() ? text : lead + ": " + text;
-        double height = Heights.of(look, words, grid.total());
-        rows.add(new LaidRow(
-                look == Look.NOTE || look == Look.CAUTION ? height + Heights.GAP : height,
-                List.of(new LaidCell(0, grid.columns(), Face.of(look), Cell.of(text), lead))));
-        return null;
+    private static LaidCell cell(Grid.Spans spans, int i, CellStyleKey style, String text) {
+        return new LaidCell(spans.start(i), spans.span(i), style, Cell.of(text));
     }
 }

@@ -5,6 +5,9 @@ import boltlore.report.Look;
 import boltlore.report.Particular;
 import boltlore.report.Particulars;
 import boltlore.report.Printed;
+import boltlore.report.xlsx.LaidPage.LaidCell;
+import boltlore.report.xlsx.LaidPage.LaidRow;
+import boltlore.report.xlsx.LaidPage.Spot;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,50 +23,42 @@ final class ParticularsLayout {
 
     private final Grid grid;
     private final Particulars block;
-    private final int stacks;
+    private final List<Particular> entries;
     private final int height;
-    private final Spans spans;
+    private final Grid.Spans spans;
 
     ParticularsLayout(Grid grid, Particulars block) {
         this.grid = grid;
         this.block = block;
-        int count = block.entries().size();
-        this.stacks = count > FEW ? 2 : 1;
-        this.height = (count + stacks - 1) / stacks;
-        this.spans = spans();
-    }
-
-    private Spans spans() {
-        double half = grid.total() / 2;
-        List<Need> needs = new ArrayList<>();
+        this.entries = block.entries();
+        int stacks = entries.size() > FEW ? 2 : 1;
+        this.height = (entries.size() + stacks - 1) / stacks;
+        List<ColumnWidth> widths = new ArrayList<>();
         for (int stack = 0; stack < stacks; stack++) {
-            List<Particular> entries = entries(stack);
-            double label = entries.stream()
-                    .mapToDouble(entry -> Type.width(entry.label()))
-                    .max()
-                    .orElse(1);
-            int value = entries.stream()
-                    .mapToInt(entry -> text(entry).length())
-                    .max()
-                    .orElse(1);
-            Need labels = Need.text(stack == 0 ? label : label + INDENT, WIDEST_LABEL);
-            needs.add(labels);
-            boolean fillsHalf = stacks == 2 && stack == 0;
-            needs.add(fillsHalf ? Need.fixed(half - labels.usual()) : Need.text(Math.max(value, 16), WIDEST_VALUE));
+            widths.addAll(widths(entries.subList(stack * height, Math.min(entries.size(), (stack + 1) * height)), stack));
         }
-        return grid.span(needs);
+        if (stacks == 2) {
+            widths.set(1, ColumnWidth.fixed(grid.total() / 2 - widths.get(0).usual()));
+        }
+        this.spans = grid.span(widths);
     }
 
-    private List<Particular> entries(int stack) {
-        int from = Math.min(block.entries().size(), stack * height);
-        return block.entries().subList(from, Math.min(block.entries().size(), from + height));
+    /** Of the labels and of the values. */
+    private static List<ColumnWidth> widths(List<Particular> stack, int indents) {
+        double label = 1;
+        int value = 16;
+        for (Particular entry : stack) {
+            label = Math.max(label, FontMetrics.width(entry.label()));
+            value = Math.max(value, text(entry).length());
+        }
+        return List.of(
+                ColumnWidth.text(label + indents * INDENT, WIDEST_LABEL), ColumnWidth.text(value, WIDEST_VALUE));
     }
 
-    Map<String, LaidPage.Spot> spots(int firstRow) {
-        Map<String, LaidPage.Spot> spots = new LinkedHashMap<>();
-        for (int i = 0; i < block.entries().size(); i++) {
-            int column = spans.start(i / height * 2 + 1);
-            spots.put(block.entries().get(i).key(), new LaidPage.Spot(column, firstRow + i % height));
+    Map<String, Spot> spots(int firstRow) {
+        Map<String, Spot> spots = new LinkedHashMap<>();
+        for (int i = 0; i < entries.size(); i++) {
+            spots.put(entries.get(i).key(), new Spot(spans.start(i / height * 2 + 1), firstRow + i % height));
         }
         return spots;
     }
@@ -72,23 +67,24 @@ final class ParticularsLayout {
         List<LaidRow> rows = new ArrayList<>();
         for (int row = 0; row < height; row++) {
             List<LaidCell> cells = new ArrayList<>();
-            double points = Heights.line();
-            for (int i = row; i < block.entries().size(); i += height) {
-                Particular entry = block.entries().get(i);
+            double points = LookStyle.lineHeight();
+            for (int i = row; i < entries.size(); i += height) {
+                Particular entry = entries.get(i);
                 int at = i / height * 2;
-                cells.add(LaidCell.of(
-                        spans.start(at),
-                        spans.span(at),
-                        at == 0 ? Face.of(Look.LABEL) : Face.of(Look.LABEL).indented(),
-                        Cell.of(entry.label())));
-                cells.add(LaidCell.of(spans.start(at + 1), spans.span(at + 1), Face.alone(entry.kind()), entry.cell()));
-                points = Math.max(points, Heights.of(Look.LABEL, entry.label(), width(at)));
-                points = Math.max(points, Heights.of(Look.VALUE, text(entry), width(at + 1)));
-                points = Math.max(points, entry.kind().form().isByHand() ? Heights.BY_HAND : 0);
+                CellStyleKey label = CellStyleKey.of(Look.LABEL);
+                cells.add(cell(at, at == 0 ? label : label.indent(), Cell.of(entry.label())));
+                cells.add(cell(at + 1, CellStyleKey.alone(entry.kind()), entry.cell()));
+                points = Math.max(points, LookStyle.height(Look.LABEL, entry.label(), width(at)));
+                points = Math.max(points, LookStyle.height(Look.VALUE, text(entry), width(at + 1)));
+                points = Math.max(points, entry.kind().form().isByHand() ? LookStyle.BY_HAND : 0);
             }
-            rows.add(new LaidRow(points, cells));
+            rows.add(new LaidRow(points, block.name(), cells));
         }
         return rows;
+    }
+
+    private LaidCell cell(int i, CellStyleKey style, Cell cell) {
+        return new LaidCell(spans.start(i), spans.span(i), style, cell);
     }
 
     private double width(int i) {

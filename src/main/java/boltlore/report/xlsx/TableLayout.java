@@ -5,6 +5,8 @@ import boltlore.report.Column;
 import boltlore.report.Look;
 import boltlore.report.Row;
 import boltlore.report.Table;
+import boltlore.report.xlsx.LaidPage.LaidCell;
+import boltlore.report.xlsx.LaidPage.LaidRow;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,19 +16,17 @@ import java.util.stream.IntStream;
 /** Lays a table's rows into the grid. */
 final class TableLayout {
 
-    private final Grid grid;
     private final Table table;
-    private final Spans spans;
+    private final Grid.Spans spans;
     private final double[] widths;
     private final boolean byHand;
-    private final Map<Look, List<Face>> faces = new EnumMap<>(Look.class);
+    private final Map<Look, List<CellStyleKey>> styles = new EnumMap<>(Look.class);
 
-    TableLayout(Grid grid, Table table, Spans spans) {
-        this.grid = grid;
+    TableLayout(Grid grid, Table table, Grid.Spans spans) {
         this.table = table;
         this.spans = spans;
         this.widths = IntStream.range(0, table.columns().size())
-                .mapToDouble(i -> width(i, i + 1))
+                .mapToDouble(i -> grid.width(spans.start(i), spans.start(i + 1)))
                 .toArray();
         this.byHand =
                 table.columns().stream().anyMatch(column -> column.kind().form().isByHand());
@@ -34,45 +34,47 @@ final class TableLayout {
 
     LaidRow heading() {
         List<LaidCell> cells = new ArrayList<>();
-        double height = Heights.line();
+        double height = LookStyle.lineHeight();
         for (int i = 0; i < table.columns().size(); i++) {
-            Column column = table.columns().get(i);
-            String text = column.headingWithUnit();
-            Face face = faces(Look.COLUMN_HEADING).get(i);
-            cells.add(LaidCell.of(spans.start(i), spans.span(i), face, Cell.of(text)));
-            height = Math.max(height, Heights.of(Look.COLUMN_HEADING, text, widths[i]));
+            String text = table.columns().get(i).headingWithUnit();
+            cells.add(cell(i, Look.COLUMN_HEADING, Cell.of(text)));
+            height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, widths[i]));
         }
-        return new LaidRow(height, cells);
+        return new LaidRow(height, table.name(), cells);
     }
 
     LaidRow row(Row row) {
         List<LaidCell> cells = new ArrayList<>(table.columns().size());
         Look look = row.kind().look();
-        double height = byHand && row.isPlain() ? Heights.BY_HAND : Heights.line();
+        double height = byHand && row.isPlain() ? LookStyle.BY_HAND : LookStyle.lineHeight();
         int from = 0;
         if (!row.isPlain()) {
             from = row.wordsCover();
-            cells.add(LaidCell.of(0, spans.span(0, from), Face.of(look), Cell.of(row.words())));
-            height = Math.max(height, Heights.of(look, row.words(), width(0, from)));
+            cells.add(new LaidCell(0, spans.start(from), CellStyleKey.of(look), Cell.of(row.words())));
+            double width = IntStream.range(0, from).mapToDouble(i -> widths[i]).sum();
+            height = Math.max(height, LookStyle.height(look, row.words(), width));
         }
-        List<Face> ofColumns = faces(look);
         for (int i = from; i < table.columns().size(); i++) {
             Cell cell = row.cells().get(i);
-            cells.add(LaidCell.of(spans.start(i), spans.span(i), ofColumns.get(i), cell));
+            cells.add(cell(i, look, cell));
             if (cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
-                height = Math.max(height, Heights.of(look, words.text(), widths[i]));
+                height = Math.max(height, LookStyle.height(look, words.text(), widths[i]));
             }
         }
-        return new LaidRow(height, cells);
+        return new LaidRow(height, table.name(), cells);
+    }
+
+    private LaidCell cell(int i, Look look, Cell cell) {
+        return new LaidCell(spans.start(i), spans.span(i), styles(look).get(i), cell);
     }
 
     /** One for each column, the same object for all rows of a look. */
-    private List<Face> faces(Look look) {
-        return faces.computeIfAbsent(look, each -> {
-            List<Face> ofColumns = new ArrayList<>();
-            for (int i = 0; i < table.columns().size(); i++) {
-                Face face = Face.inColumn(each, table.columns().get(i).kind());
-                ofColumns.add(Need.followsFigures(table, i) ? face.indented() : face);
+    private List<CellStyleKey> styles(Look look) {
+        return styles.computeIfAbsent(look, each -> {
+            List<CellStyleKey> ofColumns = new ArrayList<>();
+            for (Column column : table.columns()) {
+                CellStyleKey style = CellStyleKey.inColumn(each, column.kind());
+                ofColumns.add(ColumnWidth.followsFigures(table, ofColumns.size()) ? style.indent() : style);
             }
             return ofColumns;
         });
@@ -80,9 +82,5 @@ final class TableLayout {
 
     private boolean mayWrap(String text, int column) {
         return text.length() + 3 >= widths[column] || text.indexOf('\n') >= 0;
-    }
-
-    private double width(int from, int to) {
-        return grid.width(spans.start(from), spans.start(to));
     }
 }

@@ -1,19 +1,49 @@
 package boltlore.report.xlsx;
 
+import boltlore.report.Page;
 import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
 import boltlore.report.WorkbookWriter;
-import boltlore.report.drawing.Png;
-import boltlore.report.xlsx.XlsxPackage.Part;
-import boltlore.report.xlsx.XlsxPackage.PartKind;
-import java.util.ArrayList;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Date;
 import java.util.List;
+import java.util.Optional;
+import java.util.zip.Deflater;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.transform.TransformerFactory;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.poi.ooxml.POIXMLDocumentPart;
+import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.ooxml.POIXMLRelation;
+import org.apache.poi.xssf.usermodel.XSSFFactory;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * One file a workbook. Formulas are live and carry the core's own decimals as their results; text can never become a
- * formula; the same workbook gives the same bytes.
+ * formula; the same workbook gives the same bytes: all times are noon of the workbook's date.
  */
 public final class XlsxWriter implements WorkbookWriter {
+
+    static {
+        // Java's own XML tools: POI would else search every library for some, for each part anew.
+        name(TransformerFactory.class, TransformerFactory.newDefaultInstance());
+        name(DocumentBuilderFactory.class, DocumentBuilderFactory.newDefaultInstance());
+    }
+
+    private static void name(Class<?> kind, Object own) {
+        if (System.getProperty(kind.getName()) == null) {
+            System.setProperty(kind.getName(), own.getClass().getName());
+        }
+    }
 
     @Override
     public List<SheetFile> write(Workbook workbook) {
@@ -21,52 +51,76 @@ public final class XlsxWriter implements WorkbookWriter {
     }
 
     private static byte[] bytes(Workbook workbook) {
-        List<LaidPage> pages = workbook.pages().stream().map(PageLayout::of).toList();
-        List<String> names = SheetNames.of(workbook.pages());
-        FormulaText formulas = new FormulaText(new Addresses(pages, names));
-        Styles styles = new Styles();
-        SharedTexts texts = new SharedTexts();
-        XlsxPackage parts = new XlsxPackage(workbook);
-        Part book = parts.root(PartKind.WORKBOOK, "/xl/workbook.xml");
-        List<String> relations = new ArrayList<>();
-        for (int i = 0; i < pages.size(); i++) {
-            Part sheet = parts.under(book, PartKind.SHEET, "/xl/worksheets/sheet" + (i + 1) + ".xml");
-            String drawing = drawing(parts, sheet, pages.get(i), names.get(i), i + 1);
-            sheet.write(new SheetXml(pages.get(i), i, styles, texts, formulas).xml(drawing));
-            relations.add(sheet.relation());
+        // Not closed but reverted at the end, for POI writes a workbook once more when it is closed.
+        XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
+        try {
+            properties(book.getProperties().getCoreProperties(), workbook);
+            List<LaidPage> pages =
+                    workbook.pages().stream().map(PageLayout::of).toList();
+            WorkbookNames names = new WorkbookNames(workbook.pages());
+            CellStyles styles = new CellStyles(book);
+            FormulaText formulas =
+                    new FormulaText(pages, workbook.pages().stream().map(names::sheet).toList());
+            for (int i = 0; i < pages.size(); i++) {
+                StreamedSheet sheet = (StreamedSheet) book.createSheet(names.sheet(pages.get(i).page()));
+                sheet.stream(pages.get(i), i, styles, formulas);
+                new SheetWriter(book, sheet, pages.get(i), names).write();
+            }
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
+            try (DatedZip zip = new DatedZip(bytes, noon(workbook, ZoneId.systemDefault()))) {
+                zip.setLevel(Deflater.BEST_SPEED);
+                book.write(zip);
+            }
+            return bytes.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } finally {
+            book.getPackage().revert();
         }
-        parts.under(book, PartKind.STYLES, "/xl/styles.xml").write(styles.xml());
-        texts.writeTo(parts.under(book, PartKind.TEXTS, "/xl/sharedStrings.xml"));
-        book.write(WorkbookXml.xml(pages, names, relations));
-        return parts.toBytes();
     }
 
-    /** The relation to the sheet's charts and pictures, or nothing where it has none. */
-    private static String drawing(XlsxPackage parts, Part sheet, LaidPage page, String name, int number) {
-        if (page.charts().isEmpty() && page.pictures().isEmpty()) {
-            return "";
-        }
-        Part drawing = parts.under(sheet, PartKind.DRAWING, "/xl/drawings/drawing" + number + ".xml");
-        List<String> relations = charts(parts, drawing, page, name, number);
-        for (int i = 0; i < page.pictures().size(); i++) {
-            String file = "/xl/media/image" + number + "-" + (i + 1) + ".png";
-            Part image = parts.under(drawing, PartKind.IMAGE, file);
-            image.write(Png.of(page.pictures().get(i).drawing()));
-            relations.add(image.relation());
-        }
-        drawing.write(DrawingXml.xml(page, relations));
-        return drawing.relation();
+    private static Instant noon(Workbook workbook, ZoneId zone) {
+        return workbook.dated().atTime(LocalTime.NOON).atZone(zone).toInstant();
     }
 
-    private static List<String> charts(XlsxPackage parts, Part drawing, LaidPage page, String name, int number) {
-        List<String> relations = new ArrayList<>();
-        for (LaidChart laid : page.charts()) {
-            String chartName = "/xl/charts/chart" + number + "-" + (relations.size() + 1) + ".xml";
-            Part chart = parts.under(drawing, PartKind.CHART, chartName);
-            LaidTable table = page.table(laid.chart().table());
-            chart.write(new ChartXml(laid.chart(), table, name).xml());
-            relations.add(chart.relation());
+    private static void properties(CoreProperties properties, Workbook workbook) {
+        Optional<Date> date = Optional.of(Date.from(noon(workbook, ZoneOffset.UTC)));
+        properties.setTitle(legal(workbook.title()));
+        properties.setSubjectProperty(legal(workbook.subject()));
+        properties.setCreator(legal(workbook.author()));
+        properties.setLastModifiedByUser(legal(workbook.author()));
+        properties.setCreated(date);
+        properties.setModified(date);
+    }
+
+    /** Text that XML may hold; the property part's writer escapes markup itself. */
+    private static String legal(String text) {
+        return text.replaceAll("[\\p{Cc}\\p{Cs}\uFFFE\uFFFF]", "\uFFFD");
+    }
+
+    /** Makes worksheets that take their rows as a stream. */
+    private static final class StreamingFactory extends XSSFFactory {
+
+        @Override
+        public POIXMLDocumentPart newDocumentPart(POIXMLRelation kind) {
+            return kind == XSSFRelation.WORKSHEET ? new StreamedSheet() : super.newDocumentPart(kind);
         }
-        return relations;
+    }
+
+    /** Gives every entry the same time, in whatever zone the machine stands. */
+    private static final class DatedZip extends ZipArchiveOutputStream {
+
+        private final Instant time;
+
+        DatedZip(OutputStream out, Instant time) {
+            super(out);
+            this.time = time;
+        }
+
+        @Override
+        public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
+            entry.setTime(time.toEpochMilli());
+            super.putArchiveEntry(entry);
+        }
     }
 }

@@ -7,6 +7,7 @@ import boltlore.catalogue.Pack;
 import boltlore.catalogue.ProximityKind;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
+import boltlore.power.Link;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;

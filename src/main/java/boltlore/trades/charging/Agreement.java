@@ -14,22 +14,29 @@ import org.jspecify.annotations.Nullable;
 record Agreement(Bill bill) {
 
     /** The cable is not at its position, or the fuse's part not in the kit. */
-    Stream<Judgement> of(Branch branch, @Nullable Fuse fuse) {
-        Stream<Judgement> atPosition = at(branch).noneMatch(part -> part.equals(branch.cable()))
-                ? Stream.of(wrong(
-                        branch.says(), "No " + branch.cable() + " is at the position '" + branch.position() + "'."))
+    Stream<Comparison> of(Branch branch, @Nullable Fuse fuse) {
+        Stream<Comparison> atPosition = at(branch).noneMatch(part -> part.equals(branch.cable()))
+                ? Stream.of(Comparison.broken(
+                        branch.says(),
+                        ChargingFinding.CABLE_NOT_AT_POSITION,
+                        "branch",
+                        branch.says(),
+                        "part",
+                        branch.cable(),
+                        "position",
+                        branch.position()))
                 : Stream.empty();
         return fuse == null ? atPosition : Stream.concat(atPosition, inKit(branch.says(), fuse.part()).stream());
     }
 
-    Stream<Judgement> of(PrechargeResistor resistor) {
+    Stream<Comparison> of(PrechargeResistor resistor) {
         return inKit("Precharge", resistor.part()).stream();
     }
 
-    private Optional<Judgement> inKit(String about, PartNumber part) {
+    private Optional<Comparison> inKit(String about, PartNumber part) {
         return bill.quantities().containsKey(part)
                 ? Optional.empty()
-                : Optional.of(wrong(about, "The kit has no " + part + "."));
+                : Optional.of(Comparison.broken(about, ChargingFinding.PART_NOT_IN_KIT, "about", about, "part", part));
     }
 
     private Stream<PartNumber> at(Branch branch) {
@@ -37,10 +44,5 @@ record Agreement(Bill bill) {
                 .filter(item -> item.position().name().equals(branch.position()))
                 .flatMap(Item::all)
                 .map(item -> item.part().number());
-    }
-
-    private static Judgement wrong(String about, String found) {
-        return new Judgement(
-                about, Verdict.TOO_MUCH, found + " electrics.json and the kit disagree: mend one of them.");
     }
 }

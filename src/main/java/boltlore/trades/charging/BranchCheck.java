@@ -3,7 +3,9 @@ package boltlore.trades.charging;
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Fuse;
 import boltlore.catalogue.PowerCable;
+import boltlore.findings.Severity;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -13,17 +15,24 @@ import org.jspecify.annotations.Nullable;
  *
  * @param fuse null where none is ahead of it in the vehicle
  * @param carriesAmps what the cable carries for hours where it lies
- * @param judgements all comparisons of it
+ * @param comparisons all comparisons of it
  */
 public record BranchCheck(
-        Branch branch, @Nullable Fuse fuse, PowerCable cable, BigDecimal carriesAmps, List<Judgement> judgements) {
+        Branch branch, @Nullable Fuse fuse, PowerCable cable, BigDecimal carriesAmps, List<Comparison> comparisons) {
 
-    BranchCheck with(List<Judgement> more) {
-        List<Judgement> all = Stream.concat(judgements.stream(), more.stream()).toList();
+    BranchCheck with(List<Comparison> more) {
+        List<Comparison> all =
+                Stream.concat(comparisons.stream(), more.stream()).toList();
         return new BranchCheck(branch, fuse, cable, carriesAmps, all);
     }
 
-    public Verdict verdict() {
-        return judgements.stream().map(Judgement::verdict).reduce(Verdict.FINE, Verdict::worse);
+    /** 'OK', or the most serious of what was found. */
+    public String verdict() {
+        return comparisons.stream()
+                .filter(comparison -> !comparison.holds())
+                .map(comparison -> comparison.finding().severity())
+                .min(Comparator.naturalOrder())
+                .map(Severity::says)
+                .orElse("OK");
     }
 }

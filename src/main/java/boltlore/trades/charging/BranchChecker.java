@@ -1,5 +1,15 @@
 package boltlore.trades.charging;
 
+import static boltlore.trades.charging.ChargingFinding.FUSE_ABOVE_CABLE;
+import static boltlore.trades.charging.ChargingFinding.FUSE_AGAINST_SHORT_CIRCUIT_ONLY;
+import static boltlore.trades.charging.ChargingFinding.HEAT_ABOVE_CABLE;
+import static boltlore.trades.charging.ChargingFinding.LOAD_ABOVE_CABLE;
+import static boltlore.trades.charging.ChargingFinding.LOAD_ABOVE_FUSE;
+import static boltlore.trades.charging.ChargingFinding.LOAD_ABOVE_PACK;
+import static boltlore.trades.charging.ChargingFinding.SHORT_CIRCUIT_ABOVE_FUSE;
+import static boltlore.trades.charging.ChargingFinding.VOLTAGE_ABOVE_CABLE;
+import static boltlore.trades.charging.ChargingFinding.VOLTAGE_ABOVE_FUSE;
+
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Fuse;
 import boltlore.catalogue.Fuse.Guards;
@@ -22,7 +32,7 @@ final class BranchChecker {
     private final BigDecimal volts;
     private final Pack pack;
     private final BigDecimal carries;
-    private final List<Judgement> judgements = new ArrayList<>();
+    private final List<Comparison> comparisons = new ArrayList<>();
 
     private BranchChecker(Branch branch, PowerCable cable, Pack pack) {
         this.branch = branch;
@@ -39,84 +49,57 @@ final class BranchChecker {
         if (fuse != null) {
             checker.fuse(fuse);
         }
-        return new BranchCheck(branch, fuse, cable, checker.carries, List.copyOf(checker.judgements));
+        return new BranchCheck(branch, fuse, cable, checker.carries, List.copyOf(checker.comparisons));
     }
 
     private void cable() {
-        judge(
-                branch.loadAmps().compareTo(carries) <= 0,
-                "The load of " + Figures.amps(branch.loadAmps()) + " against the " + Figures.amps(carries)
-                        + " that the cable carries here for hours (" + cable.assumed() + ").");
-        judge(
-                volts.compareTo(cable.volts()) <= 0,
-                "Up to " + Figures.volts(volts) + " on a cable for " + Figures.volts(cable.volts()) + ".");
+        compare(branch.loadAmps(), carries, LOAD_ABOVE_CABLE, "load", "cable", "assumed", cable.assumed());
+        compare(volts, cable.volts(), VOLTAGE_ABOVE_CABLE, "volts", "cable");
     }
 
     /** What the mains feed is no load of the pack. */
     private void pack() {
         if (branch.volts() == null) {
-            judge(
-                    branch.loadAmps().compareTo(pack.continuousAmps()) <= 0,
-                    "The load of " + Figures.amps(branch.loadAmps()) + " against the "
-                            + Figures.amps(pack.continuousAmps()) + " that the pack bears for hours.");
+            compare(branch.loadAmps(), pack.continuousAmps(), LOAD_ABOVE_PACK, "load", "pack");
         }
     }
 
     private void fuse(Fuse fuse) {
-        String rated = Figures.amps(fuse.amps());
-        judge(
-                branch.loadAmps().compareTo(fuse.amps()) <= 0,
-                "The load of " + Figures.amps(branch.loadAmps()) + " through a fuse of " + rated + ".");
-        overload(fuse, "A fuse of " + rated + " before a cable for " + Figures.amps(carries) + ".");
+        compare(branch.loadAmps(), fuse.amps(), LOAD_ABOVE_FUSE, "load", "fuse");
+        boolean protects = fuse.amps().compareTo(carries) <= 0 || fuse.guards() == Guards.OVERLOAD;
+        compare(fuse.amps(), carries, protects ? FUSE_ABOVE_CABLE : FUSE_AGAINST_SHORT_CIRCUIT_ONLY, "fuse", "cable");
         voltage(fuse);
         heat(fuse);
     }
 
     /** What a short circuit of the mains amounts to is not known here. */
     private void voltage(Fuse fuse) {
-        judge(
-                volts.compareTo(fuse.volts()) <= 0,
-                "Up to " + Figures.volts(volts) + " on a fuse for " + Figures.volts(fuse.volts()) + ".");
+        compare(volts, fuse.volts(), VOLTAGE_ABOVE_FUSE, "volts", "fuse");
         if (branch.volts() == null) {
             breaking(fuse);
-        }
-    }
-
-    private void overload(Fuse fuse, String says) {
-        boolean guarded = fuse.amps().compareTo(carries) <= 0;
-        if (guarded || fuse.guards() == Guards.OVERLOAD) {
-            judge(guarded, says);
-        } else {
-            String set =
-                    " It guards against short circuits only: set the limit of the current that keeps the cable from"
-                            + " overload, " + Figures.amps(carries) + " at most, and note who set it.";
-            judgements.add(new Judgement(branch.says(), Verdict.LOOK, says + set));
         }
     }
 
     /** I = U / R of the full pack (Ohm's law), without the cable's own resistance, so on the safe side. */
     private void breaking(Fuse fuse) {
         BigDecimal kiloamps = pack.highestVolts().divide(pack.resistanceMilliohm(), MathContext.DECIMAL128);
-        judge(
-                kiloamps.compareTo(fuse.breakingKiloamps()) <= 0,
-                "A short circuit of up to " + Figures.number(kiloamps, 1) + " kA, and the fuse breaks "
-                        + Figures.number(fuse.breakingKiloamps(), 1) + " kA.");
+        compare(kiloamps, fuse.breakingKiloamps(), SHORT_CIRCUIT_ABOVE_FUSE, "kiloamps", "breaking");
     }
 
     /** I² t ≤ k² S² (IEC 60364-4-43, 434.5.2). */
     private void heat(Fuse fuse) {
         BigDecimal bearsA2s = cable.kFactor().multiply(cable.areaMm2()).pow(2);
-        judge(
-                fuse.letThroughA2s().compareTo(bearsA2s) <= 0,
-                "The fuse lets " + squared(fuse.letThroughA2s()) + " through a short circuit, the cable bears "
-                        + squared(bearsA2s) + ".");
+        compare(fuse.letThroughA2s(), bearsA2s, HEAT_ABOVE_CABLE, "through", "withstands");
     }
 
-    private static String squared(BigDecimal a2s) {
-        return Figures.number(a2s, 0) + " A² s";
-    }
-
-    private void judge(boolean good, String says) {
-        judgements.add(Judgement.of(branch.says(), good, Verdict.TOO_MUCH, says));
+    /** Kept where the value is not above the limit. */
+    private void compare(
+            BigDecimal value, BigDecimal limit, ChargingFinding kind, String valueIs, String limitIs, Object... more) {
+        int decimals = kind == HEAT_ABOVE_CABLE ? 0 : 1;
+        List<Object> named = new ArrayList<>(List.of("branch", branch.says()));
+        named.addAll(List.of(valueIs, Figures.rounded(value, decimals), limitIs, Figures.rounded(limit, decimals)));
+        named.addAll(List.of(more));
+        boolean holds = value.compareTo(limit) <= 0;
+        comparisons.add(Comparison.of(branch.says(), holds, kind, named.toArray()));
     }
 }

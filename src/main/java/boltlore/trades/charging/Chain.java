@@ -1,5 +1,8 @@
 package boltlore.trades.charging;
 
+import boltlore.power.Link;
+import boltlore.power.Power;
+import boltlore.power.Voltage;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;

@@ -2,6 +2,8 @@ package boltlore.trades.charging;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Electrics;
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
@@ -18,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param isolationOhm least isolation at the pack's highest voltage, or null
  * @param branches each cable that the order has
  * @param others everything compared but the branches
- * @param missing what could not be worked out, in sentences
+ * @param missing what could not be worked out
  */
 public record Charging(
         Electrics electrics,
@@ -31,16 +33,18 @@ public record Charging(
         @Nullable Precharge precharge,
         @Nullable BigDecimal isolationOhm,
         List<BranchCheck> branches,
-        List<Judgement> others,
-        List<String> missing) {
+        List<Comparison> others,
+        List<Finding> missing) {
 
     /** All that was compared. */
-    public Stream<Judgement> judgements() {
-        return Stream.concat(others.stream(), branches.stream().flatMap(check -> check.judgements().stream()));
+    public Stream<Comparison> comparisons() {
+        return Stream.concat(others.stream(), branches.stream().flatMap(check -> check.comparisons().stream()));
     }
 
-    /** Whether something is too much. */
-    public boolean stops() {
-        return judgements().anyMatch(judgement -> judgement.verdict() == Verdict.TOO_MUCH);
+    /** Limits that are not kept, and what could not be judged. */
+    public Findings findings() {
+        Stream<Finding> broken =
+                comparisons().filter(comparison -> !comparison.holds()).map(Comparison::finding);
+        return Stream.concat(broken, missing.stream()).collect(Findings.collected());
     }
 }

@@ -15,15 +15,15 @@ import org.jspecify.annotations.Nullable;
 /** Compares pack, charger, inlet, precharge and outlet with their limits. */
 final class Comparing {
 
-    /** Many posts start no lower: from memory. */
-    private static final BigDecimal POST_LEAST_VOLTS = BigDecimal.valueOf(200);
+    /** Many DC chargers start no lower: workshop's own value. */
+    private static final BigDecimal DC_CHARGER_LEAST_VOLTS = BigDecimal.valueOf(200);
 
     private final Bill bill;
     private final Fitted fitted;
     private final Pack pack;
     private final @Nullable Precharge precharge;
     private final @Nullable Export export;
-    private final List<Judgement> judgements = new ArrayList<>();
+    private final List<Comparison> comparisons = new ArrayList<>();
 
     Comparing(Bill bill, Fitted fitted, Pack pack, @Nullable Precharge precharge, @Nullable Export export) {
         this.bill = bill;
@@ -33,36 +33,50 @@ final class Comparing {
         this.export = export;
     }
 
-    List<Judgement> all() {
+    List<Comparison> all() {
         modules();
         charger(fitted.charger());
         inlet(fitted.inlet());
         precharge(fitted.resistor());
         export();
-        return List.copyOf(judgements);
+        return List.copyOf(comparisons);
     }
 
     private void modules() {
         BigDecimal inKit = bill.quantities().getOrDefault(pack.module(), BigDecimal.ZERO);
-        boolean agrees = inKit.compareTo(BigDecimal.valueOf(pack.modules())) == 0;
-        judge(
+        compare(
                 "Battery",
-                agrees,
-                "The kit has " + Figures.number(inKit, 0) + " of " + pack.module() + ", the pack " + pack.modules()
-                        + ": "
-                        + pack.inSeries() + " in series and " + pack.inParallel() + " side by side give "
-                        + Figures.volts(pack.nominalVolts()) + ".");
+                inKit.compareTo(BigDecimal.valueOf(pack.modules())) == 0,
+                ChargingFinding.MODULES_AGAINST_PACK,
+                "kit",
+                Figures.rounded(inKit, 0),
+                "module",
+                pack.module(),
+                "pack",
+                pack.modules(),
+                "series",
+                pack.inSeries(),
+                "parallel",
+                pack.inParallel(),
+                "volts",
+                Figures.rounded(pack.nominalVolts(), 1));
     }
 
     private void charger(@Nullable OnBoardCharger charger) {
         if (charger != null) {
-            boolean suits = pack.lowestVolts().compareTo(charger.lowestVolts()) >= 0
-                    && pack.highestVolts().compareTo(charger.highestVolts()) <= 0;
-            judge(
+            compare(
                     "Charger",
-                    suits,
-                    "The charger feeds " + from(charger.lowestVolts(), charger.highestVolts()) + ", the pack goes "
-                            + from(pack.lowestVolts(), pack.highestVolts()) + ".");
+                    pack.lowestVolts().compareTo(charger.lowestVolts()) >= 0
+                            && pack.highestVolts().compareTo(charger.highestVolts()) <= 0,
+                    ChargingFinding.PACK_OUTSIDE_CHARGER,
+                    "chargerFrom",
+                    Figures.rounded(charger.lowestVolts(), 1),
+                    "chargerTo",
+                    Figures.rounded(charger.highestVolts(), 1),
+                    "packFrom",
+                    Figures.rounded(pack.lowestVolts(), 1),
+                    "packTo",
+                    Figures.rounded(pack.highestVolts(), 1));
             chargeCurrent(charger, bill.resolved().choices().facts(Role.CHARGER).kw());
         }
     }
@@ -73,75 +87,67 @@ final class Comparing {
             BigDecimal amps = ratedKw.movePointRight(1)
                     .multiply(charger.efficiencyPercent())
                     .divide(pack.lowestVolts(), MathContext.DECIMAL128);
-            judge(
-                    "Charger",
-                    amps.compareTo(pack.chargeAmps()) <= 0,
-                    "The charger gives up to " + Figures.amps(amps) + " to the empty pack, which takes "
-                            + Figures.amps(pack.chargeAmps()) + ".");
+            atMost("Charger", amps, pack.chargeAmps(), ChargingFinding.CHARGE_CURRENT_ABOVE_PACK, "amps", "pack");
         }
-    }
-
-    private static String from(BigDecimal lowest, BigDecimal highest) {
-        return "from " + Figures.number(lowest, 1) + " to " + Figures.volts(highest);
     }
 
     private void inlet(@Nullable InletWiring inlet) {
         if (inlet != null && inlet.direct() != null) {
             BigDecimal volts = inlet.direct().volts();
-            judge(
-                    "Inlet",
-                    pack.highestVolts().compareTo(volts) <= 0,
-                    "The pack's highest voltage of " + Figures.volts(pack.highestVolts()) + " on an inlet for "
-                            + Figures.volts(volts) + ".");
-            posts();
+            atMost("Inlet", pack.highestVolts(), volts, ChargingFinding.PACK_ABOVE_INLET, "pack", "inlet");
+            compare(
+                    "DC chargers",
+                    pack.lowestVolts().compareTo(DC_CHARGER_LEAST_VOLTS) >= 0,
+                    ChargingFinding.PACK_BELOW_DC_CHARGERS,
+                    "pack",
+                    Figures.rounded(pack.lowestVolts(), 1),
+                    "least",
+                    DC_CHARGER_LEAST_VOLTS);
         }
-    }
-
-    private void posts() {
-        judgements.add(Judgement.of(
-                "DC posts",
-                pack.lowestVolts().compareTo(POST_LEAST_VOLTS) >= 0,
-                Verdict.LOOK,
-                "The empty pack has " + Figures.volts(pack.lowestVolts()) + "; many DC posts give no less than "
-                        + Figures.volts(POST_LEAST_VOLTS) + " (from memory)."));
     }
 
     private void precharge(@Nullable PrechargeResistor resistor) {
         if (precharge != null && resistor != null) {
-            new Agreement(bill).of(resistor).forEach(judgements::add);
-            energy(precharge.joules(pack.highestVolts()), resistor.pulseJoule());
-            time(precharge.secondsToGate(), resistor.afterSeconds());
+            new Agreement(bill).of(resistor).forEach(comparisons::add);
+            BigDecimal joules = precharge.joules(pack.highestVolts());
+            atMost("Precharge", joules, resistor.pulseJoule(), ChargingFinding.PRECHARGE_ENERGY, "joules", "rated");
+            compare(
+                    "Contactor",
+                    precharge.secondsToGate().compareTo(resistor.afterSeconds()) <= 0,
+                    ChargingFinding.CONTACTOR_TOO_SOON,
+                    "seconds",
+                    Figures.rounded(precharge.secondsToGate(), 3),
+                    "commanded",
+                    Figures.rounded(resistor.afterSeconds(), 3));
         }
-    }
-
-    private void energy(BigDecimal joules, BigDecimal borne) {
-        judge(
-                "Precharge",
-                joules.compareTo(borne) <= 0,
-                "One precharge leaves " + Figures.number(joules, 1) + " J in a resistor for " + Figures.number(borne, 0)
-                        + " J a pulse.");
-    }
-
-    private void time(BigDecimal seconds, BigDecimal told) {
-        judge(
-                "Contactor",
-                seconds.compareTo(told) <= 0,
-                "95 % is reached after " + Figures.number(seconds, 3) + " s, and the contactor is told to close after "
-                        + Figures.number(told, 3) + " s.");
     }
 
     private void export() {
         if (export != null) {
-            judgements.add(Judgement.of(
-                    "Export",
+            compare(
+                    "Outlet",
                     export.watts().compareTo(export.chargerWatts()) <= 0,
-                    Verdict.LOOK,
-                    "The outlet is rated for " + Figures.number(export.watts(), 0) + " W, the charger feeds out "
-                            + Figures.number(export.chargerWatts(), 0) + " W at most."));
+                    ChargingFinding.OUTLET_ABOVE_CHARGER,
+                    "outlet",
+                    Figures.rounded(export.watts(), 0),
+                    "charger",
+                    Figures.rounded(export.chargerWatts(), 0));
         }
     }
 
-    private void judge(String about, boolean good, String says) {
-        judgements.add(Judgement.of(about, good, Verdict.TOO_MUCH, says));
+    private void atMost(
+            String about, BigDecimal value, BigDecimal limit, ChargingFinding kind, String valueIs, String limitIs) {
+        compare(
+                about,
+                value.compareTo(limit) <= 0,
+                kind,
+                valueIs,
+                Figures.rounded(value, 1),
+                limitIs,
+                Figures.rounded(limit, 1));
+    }
+
+    private void compare(String about, boolean holds, ChargingFinding kind, Object... named) {
+        comparisons.add(Comparison.of(about, holds, kind, named));
     }
 }

@@ -4,6 +4,8 @@ import boltlore.catalogue.Facts;
 import boltlore.catalogue.Outlet;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
+import boltlore.power.ChosenPower;
+import boltlore.power.Power;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

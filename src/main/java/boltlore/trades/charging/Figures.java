@@ -16,6 +16,11 @@ public final class Figures {
         return Digits.upTo(number, decimals);
     }
 
+    /** The number itself, rounded half up, without zeros at the end. */
+    static BigDecimal rounded(BigDecimal number, int decimals) {
+        return new BigDecimal(number(number, decimals));
+    }
+
     public static String volts(BigDecimal volts) {
         return number(volts, 1) + " V";
     }

@@ -13,6 +13,7 @@ import boltlore.catalogue.PrechargeResistor;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
+import boltlore.findings.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -20,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What of a family's high-voltage system belongs to one order. What the family does not say, or says twice, is null and
- * told under missing.
+ * found missing.
  */
 public record Fitted(
         @Nullable Pack pack,
@@ -30,7 +31,7 @@ public record Fitted(
         @Nullable PrechargeResistor resistor,
         List<Branch> branches,
         @Nullable Outlet outlet,
-        List<String> missing) {
+        List<Finding> missing) {
 
     static Fitted of(Electrics electrics, Bill bill) {
         Choosing choosing = new Choosing(bill.resolved().choices(), new ArrayList<>());
@@ -52,7 +53,7 @@ public record Fitted(
         return bill.items().stream().anyMatch(item -> item.position().name().equals(branch.position()));
     }
 
-    private record Choosing(Choices choices, List<String> missing) {
+    private record Choosing(Choices choices, List<Finding> missing) {
 
         <T> List<T> all(List<T> from, Function<T, Condition> when) {
             return from.stream()
@@ -65,8 +66,8 @@ public record Fitted(
             if (found.size() == 1) {
                 return found.get(0);
             }
-            missing.add("The family's electrics.json says " + (found.isEmpty() ? "no " : "more than one ") + what
-                    + " for this order, so nothing that rests on it is worked out.");
+            missing.add(
+                    Finding.of(ChargingFinding.NOT_TOLD_ONCE, what, "count", found.isEmpty() ? 0 : 2, "what", what));
             return null;
         }
     }

@@ -17,15 +17,15 @@ public record LoomPart(String contact, String where, String value, String source
 
     private static final String PILOT = "Pilot";
     private static final String PROXIMITY = "Proximity";
-    private static final String STANDARD = "IEC 61851-1, as quoted in a component manual";
-    private static final String MEMORY = "from memory";
-    private static final String HANDLE = "help pages on the SAE J1772 handle";
+    private static final String OWN = "workshop's own value, check against ";
+    private static final String STANDARD = OWN + "IEC 61851-1, Annex A";
+    private static final String HANDLE = OWN + "SAE J1772";
 
     private static final LoomPart SETTING = new LoomPart(
             PROXIMITY,
             "In the controller: a setting for this family of inlets, for the contact codes no current",
             "–",
-            "GB/T 18487.1, as quoted in a component manual");
+            OWN + "GB/T 18487.1");
 
     /** What inlet, loom and controller need, and what the plug brings, for that kind of inlet. */
     public static List<LoomPart> of(ProximityKind kind) {
@@ -41,8 +41,8 @@ public record LoomPart(String contact, String where, String value, String source
 
     private static List<LoomPart> pilot() {
         return List.of(
-                new LoomPart(PILOT, "In series, ahead of the resistors", "diode", MEMORY),
-                resistor(PilotState.B, "To earth, always: connected, not ready", MEMORY),
+                new LoomPart(PILOT, "In series, ahead of the resistors", "diode", STANDARD),
+                resistor(PilotState.B, "To earth, always: connected, not ready", STANDARD),
                 resistor(PilotState.C, "To earth, switched beside it: charging", STANDARD),
                 resistor(PilotState.D, "Instead of that, only where charging needs ventilation", STANDARD));
     }
@@ -58,7 +58,7 @@ public record LoomPart(String contact, String where, String value, String source
                         "In the plug of the cable: " + amps(code) + ", read from " + code.fromOhm() + " to "
                                 + code.toOhm() + " Ω",
                         code.ohm() + " Ω",
-                        "IEC 61851-1, Table B.2, as quoted in a component manual"))
+                        OWN + "IEC 61851-1, Table B.2"))
                 .toList();
     }
 
@@ -70,7 +70,7 @@ public record LoomPart(String contact, String where, String value, String source
 
     private static List<LoomPart> handle() {
         return List.of(
-                new LoomPart(PROXIMITY, "In the inlet, to earth", "2700 Ω", MEMORY),
+                new LoomPart(PROXIMITY, "In the inlet, to earth", "2700 Ω", HANDLE),
                 new LoomPart(PROXIMITY, "In the handle: latched", Handle.LATCHED.ohm() + " Ω", HANDLE),
                 new LoomPart(
                         PROXIMITY,

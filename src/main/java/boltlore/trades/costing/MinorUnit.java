@@ -8,11 +8,11 @@ import java.util.Currency;
 public record MinorUnit(Currency currency) {
 
     public BigDecimal round(BigDecimal amount) {
-        return new Money(amount, currency).toMinorUnit().amount();
+        return Money.rounded(amount, currency);
     }
 
     /** Digits after the point. */
     public int digits() {
-        return Math.max(0, currency.getDefaultFractionDigits());
+        return Money.digits(currency);
     }
 }

@@ -13,10 +13,11 @@ import java.util.stream.Stream;
  *
  * @param workbooks each to be made when it is written
  * @param stops what must be mended before the kit goes out, a sentence each
+ * @param whole whether none of them is missing that should be there
  */
-public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> stops) {
+public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> stops, boolean whole) {
 
-    public static final FurtherSheets NONE = new FurtherSheets(List.of(), List.of());
+    public static final FurtherSheets NONE = new FurtherSheets(List.of(), List.of(), true);
 
     public FurtherSheets {
         workbooks = List.copyOf(workbooks);
@@ -33,12 +34,13 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
     }
 
     static FurtherSheets of(List<String> stops, Supplier<Workbook> workbook) {
-        return new FurtherSheets(List.of(workbook), stops);
+        return new FurtherSheets(List.of(workbook), stops, true);
     }
 
     private FurtherSheets and(FurtherSheets other) {
         return new FurtherSheets(
                 Stream.concat(workbooks.stream(), other.workbooks.stream()).toList(),
-                Stream.concat(stops.stream(), other.stops.stream()).toList());
+                Stream.concat(stops.stream(), other.stops.stream()).toList(),
+                whole && other.whole);
     }
 }

@@ -7,10 +7,6 @@ import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Workshop;
 import boltlore.faults.Outcome;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.charging.Charging;
-import boltlore.trades.charging.Electrician;
-import boltlore.trades.charging.sheets.ChargeSheet;
-import boltlore.trades.charging.sheets.ChargeWords;
 import boltlore.trades.coating.CoatPlanner;
 import boltlore.trades.coating.sheets.CoatJob;
 import boltlore.trades.coating.sheets.HangingSheet;
@@ -76,7 +72,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), charged(), fixed(), tested(), quoted(), shipped());
+        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets hung() {
@@ -93,11 +89,6 @@ final class FurtherTrades {
         return FurtherSheets.of(WeighWords.stopping(weighing), () -> WeighSheet.of(weighing, family, workshop));
     }
 
-    private FurtherSheets charged() {
-        Charging charging = Electrician.of(family.electrics(), bill, null, null);
-        return FurtherSheets.of(ChargeWords.stopping(charging), () -> ChargeSheet.of(charging, workshop));
-    }
-
     private FurtherSheets fixed() {
         KitFixings fixings = FixingsMaker.of(plan, bill);
         return FurtherSheets.of(fixings.stopping(), () -> FixingsSheet.of(fixings, workshop));
@@ -108,7 +99,7 @@ final class FurtherTrades {
         TestPlan tests = TestPlanner.of(catalogue, bill);
         return tests.groups().isEmpty()
                 ? FurtherSheets.NONE
-                : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of());
+                : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of(), true);
     }
 
     /** Empty where the workshop has not written down how it prices, or a rate has run out. */
@@ -128,7 +119,7 @@ final class FurtherTrades {
         return calculation
                 .map(this::quoted)
                 .orElse(new FurtherSheets(
-                        List.of(), List.of("No quotation can be made of it; 'boltlore price' says why.")));
+                        List.of(), List.of("No quotation can be made of it; 'boltlore price' says why."), false));
     }
 
     private FurtherSheets quoted(Calculation sound) {
@@ -136,7 +127,8 @@ final class FurtherTrades {
                 List.of(
                         () -> QuotationSheet.of(sound.quotation(), bill, weighing, catalogue),
                         () -> CostSheet.of(sound, path)),
-                List.of());
+                List.of(),
+                true);
     }
 
     /** By road, nobody having said where to; at the quotation's price, or the costed bill's where none can be made. */

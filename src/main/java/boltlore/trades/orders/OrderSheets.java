@@ -4,6 +4,7 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.FoundBy;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.bill.sheets.ContentsWorkbook;
 import boltlore.trades.coating.sheets.CoatSheet;
@@ -19,12 +20,12 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
-    public static List<Supplier<Workbook>> of(FamilyPlan plan, PricedBill priced) {
+    public static List<Supplier<Workbook>> of(FamilyPlan plan, PricedBill priced, List<FoundBy> found) {
         Catalogue catalogue = plan.catalogue();
         Bill bill = priced.bill();
         PickingList packed = PickingList.of(plan, bill);
         return List.of(
-                () -> BillWorkbook.of(priced, packed),
+                () -> BillWorkbook.of(priced, packed, found),
                 () -> ContentsWorkbook.of(plan, bill, packed),
                 () -> PickingSheet.of(catalogue, bill, packed),
                 () -> CoatSheet.of(List.of(bill), catalogue));

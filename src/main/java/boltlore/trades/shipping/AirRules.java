@@ -3,8 +3,8 @@ package boltlore.trades.shipping;
 import java.math.BigDecimal;
 
 /**
- * What the air rules ask of lithium-ion batteries. State of charge and cargo aircraft: notice on the air transport rules of
- * 21 October 2024 (lion.com); largest net mass in a package: from memory (special provision A99).
+ * What the air rules ask of lithium-ion batteries (ICAO Technical Instructions, packing instructions 965 and 966, special
+ * provision A99; from memory).
  */
 public final class AirRules {
 

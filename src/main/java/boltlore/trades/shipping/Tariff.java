@@ -7,8 +7,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Headings of the Harmonised System that parts of a kit usually come under. Motors, lithium-ion batteries and converters:
- * tariff look-up (tariffy.com); the others from memory. A customs broker rules on them, and on what counts as a set.
+ * Headings of the Harmonised System (HS 2022) that parts of a kit usually come under, from memory. A customs broker rules on them, and on what counts as a set.
  */
 public enum Tariff {
     AC_MOTOR("8501.52", "AC motors, multi-phase, above 750 W up to 75 kW"),

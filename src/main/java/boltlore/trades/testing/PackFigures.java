@@ -5,7 +5,7 @@ import boltlore.catalogue.Buses;
 import boltlore.catalogue.Outlet;
 import boltlore.catalogue.Pack;
 import boltlore.trades.charging.Charging;
-import boltlore.trades.charging.Electrician;
+import boltlore.trades.charging.ChargingCalculation;
 import boltlore.trades.charging.Isolation;
 import boltlore.trades.charging.Precharge;
 import java.math.BigDecimal;
@@ -24,7 +24,8 @@ record PackFigures(
         @Nullable Outlet outlet) {
 
     static PackFigures of(Bill bill) {
-        Charging charging = Electrician.of(bill.resolved().choices().family().electrics(), bill, null, null);
+        Charging charging =
+                ChargingCalculation.calculate(bill.resolved().choices().family().electrics(), bill, null, null);
         return new PackFigures(
                 charging.fitted().pack(),
                 charging.electrics().buses(),

@@ -8,10 +8,14 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 @DisplayName("The files of a catalogue")
 class CatalogueFilesTest {
+
+    private static final String NOT_COMPARED =
+            "Until then the files are not compared with one another, and more may be found.";
 
     @TempDir
     private Path folder;
@@ -27,15 +31,16 @@ class CatalogueFilesTest {
     void a_workshop_file_that_is_missing_is_said_and_nothing_is_guessed_from_it() {
         small.remove("workshop/cautions.json");
         assertThat(small.faults())
-                .containsExactly(Fault.of("workshop/cautions.json", "nothing of that name", "a JSON file", "Add it."));
+                .containsExactly(Fault.of(
+                        "workshop/cautions.json", "nothing of that name", "a JSON file", "Add it. " + NOT_COMPARED));
     }
 
     @Test
     void a_family_without_its_first_file() {
         small.remove("families/cart/family.json");
         assertThat(small.faults())
-                .containsExactly(
-                        Fault.of("families/cart/family.json", "nothing of that name", "a JSON file", "Add it."));
+                .containsExactly(Fault.of(
+                        "families/cart/family.json", "nothing of that name", "a JSON file", "Add it. " + NOT_COMPARED));
     }
 
     @Test
@@ -57,6 +62,47 @@ class CatalogueFilesTest {
     }
 
     @Test
+    void a_file_that_holds_something_else_gives_one_fault_and_not_all_that_follow_from_it() {
+        small.write("workshop/workshop.json", "[]");
+        assertThat(small.faults())
+                .containsExactly(
+                        new Fault("workshop/workshop.json", 1, "", "an empty list", "an object in { }", NOT_COMPARED));
+    }
+
+    @Test
+    void a_folder_that_is_called_as_a_file() {
+        small.remove("workshop/pricing.json").write("workshop/pricing.json/note.txt", "?");
+        assertThat(small.faults())
+                .extracting(Fault::file, Fault::found, Fault::expected)
+                .containsExactly(tuple("workshop/pricing.json", "a folder", "a JSON file"));
+    }
+
+    @Test
+    void names_that_nothing_has_hide_no_slip_that_comes_of_other_files() {
+        small.change("parts/bought.json", "\"supplier\": \"", "\"supplier\": \"No ")
+                .change("workshop/pricing.json", "\"currency\": \"GBP\", \"rate\"", "\"currency\": \"EUR\", \"rate\"");
+        assertThat(small.faults())
+                .extracting(Fault::file, Fault::found)
+                .contains(tuple("workshop/pricing.json", "a rate of EUR"))
+                .anyMatch(tuple -> tuple.toList().get(0).equals("parts/bought.json"));
+    }
+
+    @Test
+    @Timeout(20)
+    void a_chain_of_assemblies_a_thousand_deep() {
+        StringBuilder parts = new StringBuilder("{\"parts\": [");
+        for (int i = 0; i < 1_000; i++) {
+            parts.append("{\"part\": \"DEEP-" + i + "\", \"revision\": \"A\", \"name\": \"Deep\", \"unit\": \"each\","
+                    + " \"source\": \"make\", \"cost\": \"0\", \"contains\": [{\"part\": \"DEEP-" + (i + 1)
+                    + "\", \"quantity\": 1}]},");
+        }
+        parts.append("{\"part\": \"DEEP-1000\", \"revision\": \"A\", \"name\": \"Deep\", \"unit\": \"each\","
+                + " \"source\": \"make\", \"cost\": \"1\", \"massKg\": \"0\"}]}");
+        small.write("parts/deep.json", parts.toString());
+        assertThat(small.faults()).extracting(Fault::found).containsExactly("DEEP-0, which nothing uses");
+    }
+
+    @Test
     void a_file_that_no_part_of_the_catalogue_would_read() {
         small.write("families/cart/drive.json", "{}");
         assertThat(small.faults())
@@ -64,7 +110,7 @@ class CatalogueFilesTest {
                 .containsExactly(tuple(
                         "families/cart/drive.json",
                         "a JSON file that is no part of a catalogue",
-                        "Move or rename it."));
+                        "Move or rename it. " + NOT_COMPARED));
     }
 
     @Test

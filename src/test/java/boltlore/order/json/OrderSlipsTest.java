@@ -32,11 +32,12 @@ class OrderSlipsTest {
                 assertThat(PlainOrder.changed("\"S-1\"", "\"" + name + "\"").faults())
                         .as(name)
                         .extracting(Fault::line, Fault::place, Fault::expected)
-                        .containsExactly(tuple(
-                                3,
-                                "/order",
-                                "letters, digits, '-', '_' and '.', neither beginning nor ending with '.',"
-                                        + " at most 60 long: it names a folder"));
+                        .containsExactly(
+                                tuple(
+                                        3,
+                                        "/order",
+                                        "letters, digits, '-', '_' and '.', neither beginning nor ending with '.',"
+                                                + " at most 60 long, and no name that Windows keeps for a device (CON, NUL, COM1 …): it names a folder"));
             }
             assertSound("\"S-1\"", "\"S-1.b_2\"");
         }
@@ -357,7 +358,7 @@ class OrderSlipsTest {
                     29,
                     "/terms/currency",
                     "'GBX'",
-                    "a currency in use (ISO 4217)",
+                    "a currency that some country pays with today (ISO 4217)",
                     "EUR, GBP and USD are such.");
         }
 

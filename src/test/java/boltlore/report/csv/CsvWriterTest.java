@@ -9,9 +9,13 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,9 +24,81 @@ class CsvWriterTest {
 
     /** The characters are those of OWASP's page 'CSV Injection'. */
     @ParameterizedTest
-    @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"})
+    @ValueSource(
+            strings = {
+                "=1+1",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\t=1",
+                "\r=1",
+                "\n=1",
+                "\uFF1D1",
+                "\uFF0B1",
+                "\uFF0D1",
+                "\uFF201"
+            })
     void text_that_a_spreadsheet_would_take_for_a_formula_gets_an_apostrophe(String text) {
-        assertThat(field(text)).startsWith(text.startsWith("\r") ? "\"'" : "'").contains(text);
+        assertThat(field(text)).startsWith(text.strip().equals(text) ? "'" + text : "\"'");
+    }
+
+    /** Read by another reader, with what parts cells where a decimal comma is used, in lists of columns and in pipes. */
+    @ParameterizedTest
+    @ValueSource(chars = {',', ';', '\t', '|'})
+    void no_cell_begins_like_a_formula_whatever_parts_the_cells(char separator) throws IOException {
+        List<String> texts = List.of(
+                "x;=1+1;y",
+                "x\t=1+1\ty",
+                "x|=1+1",
+                "x\n=1+1",
+                "x\r\n@A1",
+                ";+1",
+                ";;-1",
+                "\"=1+1\"",
+                "a,\";=1+1;\"",
+                "x;\uFF1D1+1",
+                "=1;=1",
+                "\t=1");
+        TableBuilder table = Table.named("list").columns(Column.text("a", "A;=1"), Column.text("b", "B"));
+        texts.forEach(text -> table.row().put("a", text).put("b", text));
+
+        for (String line : csv(table).split("\r\n|\r|\n", -1)) {
+            for (String cell : line.split(Pattern.quote(String.valueOf(separator)), -1)) {
+                // With quotation marks heeded or not.
+                assertThat(cell).doesNotMatch(LIKE_A_FORMULA);
+                if (separator != ',') {
+                    assertThat(cell.replace("\"", "")).doesNotMatch(LIKE_A_FORMULA);
+                }
+            }
+        }
+        CSVFormat lenient = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(separator)
+                .setTrailingData(true)
+                .setLenientEof(true)
+                .get();
+        try (CSVParser parser = CSVParser.parse(csv(table), lenient)) {
+            parser.forEach(row -> row.forEach(cell -> assertThat(cell).doesNotMatch(LIKE_A_FORMULA)));
+        }
+    }
+
+    private static final Pattern LIKE_A_FORMULA =
+            Pattern.compile("[=+\\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20].*", Pattern.DOTALL);
+
+    /** What was written comes back, but for the apostrophes. */
+    @Test
+    void another_reader_reads_back_what_was_written() throws IOException {
+        TableBuilder table = Table.named("list")
+                .columns(Column.text("words", "Words"), Column.text("list", "List"), Column.decimal("kg", "Mass", 1));
+        table.row().put("words", "a; b, \"c\"\nd\te|f").put("list", "1;-2").put("kg", new BigDecimal("-2.5"));
+
+        try (CSVParser parser = CSVParser.parse(csv(table), CSVFormat.RFC4180)) {
+            assertThat(parser.getRecords().get(1).toList()).containsExactly("a; b, \"c\"\nd\te|f", "1;'-2", "-2.5");
+        }
+    }
+
+    private static String csv(TableBuilder table) {
+        return new String(CsvWriter.bytes(table.build()), StandardCharsets.UTF_8);
     }
 
     @ParameterizedTest

@@ -2,46 +2,92 @@ package boltlore.report.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.report.Column;
 import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.SheetFile;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
 import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.math.BigDecimal;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
+@DisplayName("A report as JSON, read back by another reader")
 class JsonWriterTest {
 
-    @Test
-    void another_reader_finds_every_cell_with_its_exact_decimals() throws IOException {
-        JsonNode row = read(WorkedExample.workbook()).at("/pages/1/blocks/1/rows/6");
-        assertThat(row.at("/row").asText()).isEqualTo("plain");
-        assertThat(row.at("/group").asText()).isEqualTo("battery");
-        assertThat(row.at("/cells/unitCost").isTextual()).isTrue();
-        assertThat(row.at("/cells/unitCost").asText()).isEqualTo("655.00");
-        assertThat(row.at("/cells/picked").isNull()).isTrue();
+    private static JsonNode read(Workbook report) throws IOException {
+        return new ObjectMapper().readTree(bytes(report));
     }
 
-    @Test
-    void a_formula_cell_gives_the_result_that_the_core_has_computed() throws IOException {
-        JsonNode rows = read(WorkedExample.workbook()).at("/pages/1/blocks/1/rows");
-        assertThat(rows.get(rows.size() - 1).at("/cells/cost").asText()).isEqualTo("6384.14");
+    private static byte[] bytes(Workbook report) {
+        SheetFile only = new JsonWriter().write(report).get(0);
+        return only.content();
+    }
+
+    private static Workbook of(TableBuilder... tables) {
+        PageBuilder page = Page.named("One");
+        for (TableBuilder table : tables) {
+            page.add(table);
+        }
+        return Workbook.of("list", "List").page(page).build();
     }
 
     @Test
     void any_text_comes_back_as_it_was() throws IOException {
-        String text = "quote \" back \\ bell \u0007 line\n tab\t é 漢 \uD83D\uDE9A lone \uD800 end";
-        Workbook workbook =
-                Workbook.of("list", "List").page(Page.named("One").title(text)).build();
-        assertThat(read(workbook).at("/pages/0/blocks/0/title").asText()).isEqualTo(text);
+        String text = "quote \" back \\ bell \u0007 line\n tab\t é 漢 \uD83D\uDE9A end";
+        TableBuilder table = Table.named("t").columns(Column.text("says", "Says"));
+        table.row().put("says", text);
+        assertThat(read(of(table)).at("/tables/t/0/says").asText()).isEqualTo(text);
     }
 
     @Test
-    void two_runs_give_the_same_text() {
-        assertThat(JsonWriter.bytes(WorkedExample.workbook())).isEqualTo(JsonWriter.bytes(WorkedExample.workbook()));
+    void a_number_is_a_number_with_the_digits_of_the_sheet() throws IOException {
+        TableBuilder table = Table.named("t").columns(Column.decimal("kw", "Power", 1));
+        table.row().put("kw", new BigDecimal("11.04"));
+        JsonNode power = read(of(table)).at("/tables/t/0/kw");
+        assertThat(power.isNumber()).isTrue();
+        assertThat(power.asText()).isEqualTo("11.0");
     }
 
-    private static JsonNode read(Workbook workbook) throws IOException {
-        return new ObjectMapper().readTree(JsonWriter.bytes(workbook));
+    @Test
+    void group_and_total_rows_are_for_the_eye_and_stay_out() throws IOException {
+        TableBuilder table = Table.named("t").columns(Column.quantity("n", "Number"));
+        table.group("a", "First group").row().put("n", 2);
+        table.subtotal("Sub-total").sum("n", BigDecimal.valueOf(2));
+        JsonNode rows = read(of(table)).at("/tables/t");
+        assertThat(rows).hasSize(1);
+        assertThat(rows.get(0).get("group").asText()).isEqualTo("First group");
+    }
+
+    @Test
+    void tables_of_one_name_are_one_table_with_what_sets_them_apart_as_a_column() throws IOException {
+        Workbook report = Workbook.of("list", "List")
+                .page(Page.named("One").add(batch("1")))
+                .page(Page.named("Two").add(batch("2")))
+                .build();
+        assertThat(read(report).at("/tables/load").findValuesAsText("batch")).containsExactly("1", "2");
+    }
+
+    private static TableBuilder batch(String number) {
+        TableBuilder table = Table.named("load").about("batch", number).columns(Column.text("part", "Part"));
+        table.row().put("part", "A");
+        return table;
+    }
+
+    @Test
+    void boxes_for_the_pen_are_no_data() throws IOException {
+        TableBuilder table = Table.named("t").columns(Column.text("a", "A"), Column.tick("seen", "Seen"));
+        table.row().put("a", "x");
+        assertThat(read(of(table)).at("/tables/t/0").has("seen")).isFalse();
+    }
+
+    @Test
+    void two_runs_give_the_same_bytes() {
+        assertThat(bytes(WorkedExample.workbook())).isEqualTo(bytes(WorkedExample.workbook()));
     }
 }

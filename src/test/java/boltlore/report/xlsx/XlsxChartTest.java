@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 class XlsxChartTest {
 
-    private static final String CHART = "xl/charts/chart1-1.xml";
+    private static final String CHART = "xl/charts/chart1.xml";
 
     private final Opened opened = Opened.of(WorkedExample.workbook());
 
@@ -18,8 +18,8 @@ class XlsxChartTest {
 
     @Test
     void bars_read_from_the_cells_of_the_page_and_hold_the_same_values() {
-        assertThat(find("//*[name()='c:val']//*[name()='c:f']")).containsExactly("'Front'!$B$11:$B$13");
-        assertThat(find("//*[name()='c:cat']//*[name()='c:f']")).containsExactly("'Front'!$A$11:$A$13");
+        assertThat(find("//*[name()='c:val']//*[name()='c:f']")).containsExactly("Front!$B$11:$B$13");
+        assertThat(find("//*[name()='c:cat']//*[name()='c:f']")).containsExactly("Front!$A$11:$A$13");
         assertThat(find("//*[name()='c:val']//*[name()='c:v']")).containsExactly("3937.06", "1392.58", "1054.50");
         assertThat(opened.find("xl/worksheets/sheet1.xml", "//c[@r='B11' or @r='B12' or @r='B13']/v"))
                 .containsExactly("3937.06", "1392.58", "1054.50");

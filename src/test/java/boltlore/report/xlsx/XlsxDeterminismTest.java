@@ -53,6 +53,9 @@ class XlsxDeterminismTest {
                 example.subject(),
                 example.author(),
                 example.dated().plusDays(1),
+                example.language(),
+                example.findings(),
+                example.glance(),
                 example.pages());
         assertThat(Opened.bytes(later)).isNotEqualTo(Opened.bytes(example));
     }

@@ -85,8 +85,8 @@ class XlsxReadBackTest {
                     Stream.of(0, 1, 2, 3).map(read::getSheetName).toList();
             assertThat(names)
                     .containsExactly(
-                            "Bag 1-2- -front---- and a very ",
-                            "Bag 1-2- -front---- and a v (2)",
+                            "Bag … a very long tail of words",
+                            "Bag … a very long tail of signs",
                             "History (2)",
                             "-quoted-");
         }

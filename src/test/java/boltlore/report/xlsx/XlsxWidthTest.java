@@ -13,8 +13,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class XlsxWidthTest {
 
@@ -28,14 +26,14 @@ class XlsxWidthTest {
 
     @Test
     void a_page_is_as_wide_as_the_sheet_whether_its_table_is_or_not() {
-        assertThat(total(WorkedExample.workbook(), 1)).isBetween(GridMaker.PORTRAIT - 0.5, GridMaker.PORTRAIT + 0.5);
-        assertThat(total(WorkedExample.workbook(), 2)).isBetween(GridMaker.LANDSCAPE - 0.5, GridMaker.LANDSCAPE + 0.5);
+        assertThat(total(WorkedExample.workbook(), 1)).isBetween(Grid.PORTRAIT - 0.5, Grid.PORTRAIT + 0.5);
+        assertThat(total(WorkedExample.workbook(), 2)).isBetween(Grid.LANDSCAPE - 0.5, Grid.LANDSCAPE + 0.5);
     }
 
     @Test
     void a_bill_of_24_columns_prints_no_smaller_than_six_points() {
         assertThat(total(BulkExample.workbooks().get(0), 2))
-                .isLessThanOrEqualTo(GridMaker.LANDSCAPE * GridMaker.WIDEST + 1);
+                .isLessThanOrEqualTo(Grid.LANDSCAPE * Grid.WIDEST + 1);
     }
 
     @Test
@@ -59,7 +57,7 @@ class XlsxWidthTest {
                 .add(figures(14, new BigDecimal("1000000.5")))
                 .add(table)
                 .build();
-        List<LaidRow> rows = PageLayout.of(page).rows();
+        List<LaidPage.LaidRow> rows = PageLayout.of(page).rows();
         double shortRow = rows.get(rows.size() - 2).height();
         assertThat(rows.get(rows.size() - 1).height()).isGreaterThan(shortRow * 1.5);
     }
@@ -69,26 +67,19 @@ class XlsxWidthTest {
         TableBuilder table = Table.named("list").columns(Column.text("a", "A name with room"));
         table.row().put("a", "a, b");
         table.row().put("a", "a,\nb");
-        List<LaidRow> rows = PageLayout.of(Page.named("One").add(table).build()).rows();
+        List<LaidPage.LaidRow> rows = PageLayout.of(Page.named("One").add(table).build()).rows();
         assertThat(rows.get(rows.size() - 1).height())
                 .isGreaterThan(rows.get(rows.size() - 2).height());
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"0", "0.00", "0.05", "-0.5", "7", "-12", "1234.50", "1E+3", "99999999999999999999.125"})
-    void a_number_is_as_wide_as_its_plain_digits(BigDecimal number) {
-        assertThat(Type.width(number)).isEqualTo(Type.width(number.toPlainString()));
-        assertThat(Type.letters(number)).isEqualTo(number.toPlainString().length());
-    }
-
     @Test
     void a_text_runs_as_wide_as_its_letters_not_as_their_number() {
-        assertThat(Type.width("illicit")).isLessThan(Type.width("WAGMMOW"));
-        assertThat(Type.width("0123456789")).isEqualTo(10);
-        assertThat(Type.lines("one two three", 100)).isEqualTo(1);
-        assertThat(Type.lines("one two three", 5)).isEqualTo(3);
-        assertThat(Type.lines("", 4)).isEqualTo(1);
-        assertThat(Type.lines("two\nlines", 100)).isEqualTo(2);
+        assertThat(FontMetrics.width("illicit")).isLessThan(FontMetrics.width("WAGMMOW"));
+        assertThat(FontMetrics.width("0123456789")).isEqualTo(10);
+        assertThat(FontMetrics.lines("one two three", 100)).isEqualTo(1);
+        assertThat(FontMetrics.lines("one two three", 5)).isEqualTo(3);
+        assertThat(FontMetrics.lines("", 4)).isEqualTo(1);
+        assertThat(FontMetrics.lines("two\nlines", 100)).isEqualTo(2);
     }
 
     private static TableBuilder figures(int columns, BigDecimal figure) {

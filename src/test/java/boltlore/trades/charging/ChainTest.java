@@ -2,6 +2,7 @@ package boltlore.trades.charging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.power.Link;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,15 +1,16 @@
 package boltlore.trades.charging;
 
-import static boltlore.trades.charging.Wired.carries;
-import static boltlore.trades.charging.Wired.charger;
-import static boltlore.trades.charging.Wired.market;
-import static boltlore.trades.charging.Wired.outlet;
+import static boltlore.power.Wired.carries;
+import static boltlore.power.Wired.charger;
+import static boltlore.power.Wired.market;
+import static boltlore.power.Wired.outlet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Role;
 import boltlore.faults.Outcome;
 import boltlore.order.LeftOut;
+import boltlore.power.Wired;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Resolution;

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
+import boltlore.power.Link;
+import boltlore.power.Power;
+import boltlore.power.Voltage;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -177,6 +177,7 @@ public final class SampleOrders {
                 ASSEMBLY_DAYS,
                 List.of("en"),
                 List.of(),
+                Map.of(),
                 List.of(),
                 List.of(),
                 Map.of(),

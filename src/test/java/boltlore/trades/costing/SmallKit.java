@@ -179,6 +179,7 @@ public final class SmallKit {
                 6,
                 List.of("en"),
                 List.of(),
+                Map.of(),
                 List.of("drive", "battery"),
                 List.of(),
                 Map.of("Valbrune", new Partner("Valbrune", "Partner", "fr", new BigDecimal("25"))),

@@ -4,7 +4,9 @@ import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
+import boltlore.findings.Findings;
 import boltlore.report.Workbook;
+import boltlore.trades.FoundBy;
 import boltlore.trades.coating.CoatingCost;
 import boltlore.trades.coating.ExtraCoating;
 import boltlore.trades.costing.Job;
@@ -36,13 +38,15 @@ public final class BillWorkbook {
      * The workbook of a priced bill.
      *
      * @param packed what stores hand out of it, and what they hold back
+     * @param found all that was found of the kit, by whom
      */
-    public static Workbook of(PricedBill priced, PickingList packed) {
+    public static Workbook of(PricedBill priced, PickingList packed, List<FoundBy> found) {
         List<Job> jobs = Job.of(priced);
         OrderHead head = new OrderHead(priced.bill().order(), priced.catalogue());
         return head.book("bill", "Costed bill of materials")
-                .page(new GlancePage(priced, head).page())
-                .page(new FindingsPage(priced, head).page())
+                .found(found.stream().map(FoundBy::findings).reduce(Findings.NONE, Findings::and))
+                .page(new GlancePage(priced, head, found).page())
+                .page(new FindingsPage(priced, head, found).page())
                 .page(new BillPage(priced, head).page())
                 .page(new BuyPage(priced, head).page())
                 .page(new MakePage(priced, head, jobs, packed.heldBack()).page())

@@ -13,6 +13,7 @@ import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
 import boltlore.trades.picking.ExtraRow;
 import boltlore.trades.picking.HeldBack;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** What is in the kit, by fit stage and bag, and the extras. */
@@ -40,7 +41,7 @@ final class ContentsTables {
 
     private void columns(TableBuilder table) {
         table.columns(
-                Column.text("bag", phrases.say("bag")).atMost(18),
+                Column.text("bag", phrases.say("bag")).atMost(20),
                 Column.text("part", phrases.say("part")).atMost(12),
                 Column.text("revision", phrases.say("rev")).atMost(5),
                 Column.text("name", phrases.say("name")).atMost(40),
@@ -60,15 +61,16 @@ final class ContentsTables {
                         Column.text("finish", phrases.say("finish")).atMost(24),
                         Column.quantity("quantity", phrases.say("quantity")),
                         Column.text("unit", phrases.say("unit")));
-        heldBack.forEach(held -> part(table.row(), held.part(), held.finish()).put("quantity", held.quantity()));
+        heldBack.forEach(held -> part(table.row(), held.part(), held.finish(), held.quantity()));
         return table;
     }
 
-    private RowBuilder part(RowBuilder row, Part part, String finish) {
+    private RowBuilder part(RowBuilder row, Part part, String finish, BigDecimal quantity) {
         return row.put("part", part.number().text())
                 .put("name", part.name().in(language))
                 .put("finish", finish(finish))
-                .put("unit", phrases.unit(part.unit()));
+                .put("quantity", quantity)
+                .put("unit", phrases.unit(part.unit(), quantity));
     }
 
     TableBuilder extras(List<ExtraRow> extras) {
@@ -82,17 +84,20 @@ final class ContentsTables {
         extras.forEach(row -> table.row()
                 .put("extra", says(row))
                 .put("quantity", row.extra().quantity())
-                .put("unit", phrases.unit(row.extra().unit()))
+                .put("unit", phrases.unit(row.extra().unit(), row.extra().quantity()))
                 .put("by", phrases.say(row.extra().suppliedByCustomer() ? "customerSupplies" : "us")));
         return table;
     }
 
     private void fill(RowBuilder row, BagRow of) {
         Part part = of.part();
-        part(row, part, of.finish())
-                .put("bag", of.bag().isEmpty() ? phrases.say("loose") : of.bag())
-                .put("revision", part.revision())
-                .put("quantity", of.quantity());
+        part(row, part, of.finish(), of.quantity())
+                .put(
+                        "bag",
+                        of.bag().isEmpty()
+                                ? phrases.say("loose")
+                                : catalogue.shipping().bagSays(of.bag(), catalogue.workshop(), language))
+                .put("revision", part.revision());
         if (of.spares().signum() > 0) {
             row.put("spares", of.spares());
         }

@@ -1,29 +1,25 @@
 package boltlore.trades.bill.sheets;
 
-import boltlore.bill.Bill;
-import boltlore.explanation.FindingWords;
+import boltlore.findings.Finding;
+import boltlore.findings.Severity;
 import boltlore.order.Order;
 import boltlore.order.Waiver;
 import boltlore.report.Column;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.resolution.Finding;
-import boltlore.resolution.Severity;
-import boltlore.trades.charging.PowerNote;
+import boltlore.report.TableSpec;
+import boltlore.trades.FoundBy;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Findings and waivers as tables. */
 final class FindingTables {
 
     private static final int SENTENCE = 60;
-
-    private static final Column[] FINDINGS = {
-        Column.text("weight", "Weight").atMost(16),
-        Column.text("finding", "Finding").atMost(22),
-        Column.text("sentence", "What it says").atMost(SENTENCE)
-    };
 
     private static final Column[] WAIVERS = {
         Column.text("finding", "Finding").atMost(26),
@@ -32,18 +28,21 @@ final class FindingTables {
         Column.text("why", "Why").atMost(40)
     };
 
-    private final Bill bill;
-    private final Order order;
+    /** A finding and who found it. */
+    private record Row(String by, Finding finding) {}
 
-    FindingTables(Bill bill) {
-        this.bill = bill;
-        this.order = bill.order();
-    }
+    private static final TableSpec<Row> FINDINGS = TableSpec.<Row>named("findings")
+            .text("severity", "Severity", 10, row -> row.finding().severity().says())
+            .text("by", "By", 12, Row::by)
+            .text("finding", "Finding", 22, row -> row.finding().kind().code())
+            .text("sentence", "What was found", SENTENCE, row -> row.finding().says());
 
-    /** '2 look at it, 6 for information'; 'none'. */
-    static String count(Bill bill) {
-        Map<Severity, Long> counts = bill.resolved().findings().stream()
-                .collect(Collectors.groupingBy(Finding::severity, TreeMap::new, Collectors.counting()));
+    private FindingTables() {}
+
+    /** '2 Check, 6 Note'; 'none'. */
+    static String count(List<FoundBy> found) {
+        Map<Severity, Long> counts =
+                all(found).collect(Collectors.groupingBy(Finding::severity, TreeMap::new, Collectors.counting()));
         return counts.isEmpty()
                 ? "none"
                 : counts.entrySet().stream()
@@ -51,25 +50,19 @@ final class FindingTables {
                         .collect(Collectors.joining(", "));
     }
 
-    TableBuilder findings() {
-        TableBuilder table = Table.named("findings").columns(FINDINGS);
-        bill.resolved()
-                .findings()
-                .forEach(finding -> table.row()
-                        .put("weight", finding.severity().says())
-                        .put("finding", finding.kind().written())
-                        .put("sentence", sentence(finding)));
-        return table;
+    static Stream<Finding> all(List<FoundBy> found) {
+        return found.stream().flatMap(by -> by.findings().all().stream());
     }
 
-    /** The finding's sentence with the power that it comes to. */
-    String sentence(Finding finding) {
-        String figure =
-                PowerNote.of(finding, order.choices()).map(note -> "; " + note).orElse("");
-        return new FindingWords(order.choices().family()).of(finding) + figure;
+    /** The worst first, and by who found it. */
+    static TableBuilder findings(List<FoundBy> found) {
+        return FINDINGS.of(found.stream()
+                .flatMap(by -> by.findings().all().stream().map(finding -> new Row(by.by(), finding)))
+                .sorted(Comparator.comparing(row -> row.finding().severity()))
+                .toList());
     }
 
-    TableBuilder waivers() {
+    static TableBuilder waivers(Order order) {
         TableBuilder table = Table.named("waivers").columns(WAIVERS);
         order.waived()
                 .forEach(waiver -> table.row()

@@ -2,16 +2,20 @@ package boltlore.trades.bill.sheets;
 
 import boltlore.report.CautionNotes;
 import boltlore.report.PageBuilder;
+import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
+import java.util.List;
 import java.util.SortedSet;
 
 /** All findings, who waived what, what stands outside the kit, and the cautions. */
 final class FindingsPage {
 
     private final PricedBill priced;
+    private final List<FoundBy> found;
     private final OrderHead head;
 
-    FindingsPage(PricedBill priced, OrderHead head) {
+    FindingsPage(PricedBill priced, OrderHead head, List<FoundBy> found) {
+        this.found = found;
         this.priced = priced;
         this.head = head;
     }
@@ -28,14 +32,14 @@ final class FindingsPage {
     }
 
     private void findings(PageBuilder page) {
-        FindingTables says = new FindingTables(priced.bill());
-        if (priced.bill().resolved().findings().isEmpty()) {
+        if (FindingTables.all(found).findAny().isEmpty()) {
             page.note("Nothing was found that a person must look at or know of.");
         } else {
-            page.add(says.findings());
+            page.add(FindingTables.findings(found));
         }
         if (!priced.bill().order().waived().isEmpty()) {
-            page.heading("What was waived, and by whom").add(says.waivers());
+            page.heading("What was waived, and by whom")
+                    .add(FindingTables.waivers(priced.bill().order()));
         }
     }
 }

@@ -1,6 +1,8 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.explanation.ChoiceWords;
+import boltlore.findings.Finding;
+import boltlore.findings.Severity;
 import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.BarChart;
@@ -8,16 +10,20 @@ import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.ParticularsBuilder;
-import boltlore.resolution.Severity;
+import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
+import java.util.Comparator;
+import java.util.List;
 
 /** The front page: the order at a glance. */
 final class GlancePage {
 
     private final PricedBill priced;
+    private final List<FoundBy> found;
     private final OrderHead head;
 
-    GlancePage(PricedBill priced, OrderHead head) {
+    GlancePage(PricedBill priced, OrderHead head, List<FoundBy> found) {
+        this.found = found;
         this.priced = priced;
         this.head = head;
     }
@@ -40,11 +46,11 @@ final class GlancePage {
 
     /** What a person must look at stands on the front page; all findings stand on their own page. */
     private void toLookAt(PageBuilder page) {
-        FindingTables says = new FindingTables(priced.bill());
-        priced.bill().resolved().findings().stream()
-                .filter(finding -> finding.severity() != Severity.INFORMS)
+        FindingTables.all(found)
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .sorted(Comparator.comparing(Finding::severity))
                 .forEach(finding -> page.add(Note.plain(
-                        finding.severity().says() + ", " + finding.kind().written(), says.sentence(finding))));
+                        finding.severity().says() + ", " + finding.kind().code(), finding.says())));
     }
 
     private void totals(PageBuilder page) {
@@ -63,7 +69,7 @@ final class GlancePage {
         ParticularsBuilder says = head.particulars();
         OrderHead.day(says, "built", "Donor vehicle built", order.donorBuilt());
         TimeBlock.add(says, priced);
-        says.say("findings", "Findings", FindingTables.count(priced.bill()));
+        says.say("findings", "Findings", FindingTables.count(found));
         return says;
     }
 }

@@ -25,9 +25,8 @@ public final class FilmRule {
     }
 
     static final String SOURCES =
-            "Mean and lowest reading by the specification for a quality label for coatings on aluminium, section 2.3, from"
-                    + " memory, as house rule for steel as well; how many are read and may fall short by the sampling table"
-                    + " of a coated-aluminium specification, film by EN ISO 2360.";
+            "Film is read on steel to ISO 2178, on aluminium to ISO 2360. Mean, lowest reading and how many are read"
+                    + " and may fall short are the workshop's own values, check before use.";
 
     /** Both rules with their figures and sources. */
     public static String of(FilmVerdict verdict) {

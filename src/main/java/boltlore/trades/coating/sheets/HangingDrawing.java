@@ -12,13 +12,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** The rails of an oven that hold anything, two beside each other, each as one looks along it from the side; to scale. */
+/**
+ * The rails of an oven that hold anything, each as one looks along it from the side; to scale. Two stand beside each other,
+ * one alone across the page.
+ */
 final class HangingDrawing {
 
-    private static final double WIDTH_MM = 180;
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
     private static final double EDGE_MM = 1;
     private static final double BETWEEN_MM = 6;
-    private static final double VIEW_MM = (WIDTH_MM - BETWEEN_MM) / 2 - EDGE_MM;
     private static final double HEAD_MM = 5;
     private static final double FOOT_MM = 3;
     private static final double WORDS_MM = 2.2;
@@ -26,6 +28,8 @@ final class HangingDrawing {
     private static final double HOOK_MM = 1.2;
 
     private final HangingPlan plan;
+    private final int across;
+    private final double viewMm;
     private final double perMm;
     private final double heightMm;
     private final List<Mark> marks = new ArrayList<>();
@@ -33,7 +37,9 @@ final class HangingDrawing {
     private HangingDrawing(HangingPlan plan) {
         this.plan = plan;
         EnvelopeMm inside = plan.oven().inside();
-        this.perMm = VIEW_MM / inside.length();
+        this.across = Math.min(2, plan.byRail().size());
+        this.viewMm = (WIDTH_MM - 2 * EDGE_MM - (across - 1) * BETWEEN_MM) / across;
+        this.perMm = viewMm / inside.length();
         this.heightMm = HEAD_MM + HOOK_MM + inside.height() * perMm + FOOT_MM;
     }
 
@@ -44,7 +50,7 @@ final class HangingDrawing {
             drawing.rail(rail.getKey(), rail.getValue(), view);
             view++;
         }
-        int rows = (view + 1) / 2;
+        int rows = (view + drawing.across - 1) / drawing.across;
         return new Drawing(WIDTH_MM, rows * drawing.heightMm, says(plan), drawing.marks);
     }
 
@@ -64,16 +70,16 @@ final class HangingDrawing {
     }
 
     private void rail(int number, List<Place> places, int view) {
-        double left = EDGE_MM + view % 2 * (VIEW_MM + BETWEEN_MM);
-        int line = view / 2;
+        double left = EDGE_MM + view % across * (viewMm + BETWEEN_MM);
+        int line = view / across;
         double top = line * heightMm;
         EnvelopeMm inside = plan.oven().inside();
-        String size = view == 0 ? " - inside " + inside.length() + " × " + inside.height() + " mm" : "";
+        String size = view == 0 ? " – inside " + inside.length() + " × " + inside.height() + " mm" : "";
         marks.add(Mark.from(new Point(left, top + HEAD_MM / 2), "Rail " + number + size, WORDS_MM));
         double railMm = top + HEAD_MM;
-        marks.add(Mark.dashed(Outlines.box(left, railMm, left + VIEW_MM, railMm + HOOK_MM + inside.height() * perMm)));
+        marks.add(Mark.dashed(Outlines.box(left, railMm, left + viewMm, railMm + HOOK_MM + inside.height() * perMm)));
         marks.add(new Mark.Line(
-                List.of(new Point(left, railMm), new Point(left + VIEW_MM, railMm)), Mark.THICK_MM, false));
+                List.of(new Point(left, railMm), new Point(left + viewMm, railMm)), Mark.THICK_MM, false));
         places.forEach(place -> piece(place, left, railMm));
     }
 
@@ -86,15 +92,19 @@ final class HangingDrawing {
         marks.add(Mark.outline(Outlines.box(left, top, right, bottom)));
         double hookFrom = place.topMm() == 0 ? railMm : top - HOOK_MM;
         marks.add(Mark.line(new Point(middle, hookFrom), new Point(middle, top)));
-        number(place, middle, top, bottom, right - left);
+        number(place, viewLeft, new Point(middle, bottom), top, right - left);
     }
 
-    /** In the piece where it has room, else below it. */
-    private void number(Place place, double middle, double top, double bottom, double roomMm) {
+    /** In the piece where it has room, else below it, and clear of the oven's ends. */
+    private void number(Place place, double viewLeft, Point foot, double top, double roomMm) {
         String number =
                 String.valueOf(place.piece().number()) + (place.rails() > 1 ? " on " + place.rails() + " rails" : "");
-        boolean inside = Mark.Lettering.widthMm(number, WORDS_MM) + 2 <= roomMm && bottom - top > WORDS_MM + 1;
-        double y = inside ? (top + bottom) / 2 : bottom + SMALL_MM;
-        marks.add(Mark.centred(new Point(middle, y), number, inside ? WORDS_MM : SMALL_MM));
+        if (Mark.Lettering.widthMm(number, WORDS_MM) + 2 <= roomMm && foot.yMm() - top > WORDS_MM + 1) {
+            marks.add(Mark.centred(new Point(foot.xMm(), (top + foot.yMm()) / 2), number, WORDS_MM));
+        } else {
+            double clear = Mark.Lettering.widthMm(number, SMALL_MM) / 2 + Mark.THICK_MM;
+            double x = Math.min(Math.max(foot.xMm(), viewLeft + clear), viewLeft + viewMm - clear);
+            marks.add(Mark.centred(new Point(x, foot.yMm() + SMALL_MM), number, SMALL_MM));
+        }
     }
 }

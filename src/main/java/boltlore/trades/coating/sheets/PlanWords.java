@@ -1,11 +1,11 @@
 package boltlore.trades.coating.sheets;
 
+import boltlore.measure.Money;
 import boltlore.trades.coating.ChangeOver;
 import boltlore.trades.coating.CoatPlan;
 import boltlore.trades.coating.PowderRun;
 import boltlore.trades.coating.Round;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Objects;
 import java.util.stream.Stream;
 
@@ -56,7 +56,6 @@ public final class PlanWords {
 
     /** To the minor unit of the workshop's currency. */
     static BigDecimal rounded(BigDecimal amount, CoatJob job) {
-        int digits = job.workshop().currency().getDefaultFractionDigits();
-        return amount.setScale(Math.max(0, digits), RoundingMode.HALF_UP);
+        return Money.rounded(amount, job.workshop().currency());
     }
 }

@@ -8,13 +8,11 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.Spot;
 import boltlore.json.TextShape;
-import boltlore.json.Values;
 import boltlore.trades.coating.FilmAcceptance;
 import boltlore.trades.coating.FilmReading;
 import boltlore.trades.coating.PowderIssued;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The same as JSON: <code>{"readings": [{"batch": 1, "part": "PV-BL-S", "piece": "BL-1001 1", "um": [70, 72, 68, 75, 71]}],
@@ -44,10 +42,7 @@ final class RecordJson {
         int batch = reader.whole("batch", 1, MOST_NUMBER);
         String part = reader.text("part", TextShape.LINE);
         String piece = reader.findText("piece", TextShape.LINE).orElse("");
-        List<BigDecimal> um = reader.items("um").stream()
-                .map(json -> Values.decimal(json, Range.above(0, RecordFile.MOST_UM), faults))
-                .flatMap(Optional::stream)
-                .toList();
+        List<BigDecimal> um = reader.findDecimals("um", Range.above(0, RecordFile.MOST_UM));
         if (reader.sound() && um.size() != FilmAcceptance.READINGS) {
             reader.faultAt("um", um.size() + " readings", FilmAcceptance.READINGS + " on each piece", "");
         }

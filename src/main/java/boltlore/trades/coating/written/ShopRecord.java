@@ -23,6 +23,10 @@ public record ShopRecord(List<FilmReading> film, List<PowderIssued> issued) {
                 all = all.and(sound.value());
             }
         }
+        if (faults.isEmpty() && all.equals(Entries.NONE)) {
+            faults.add(Fault.of(
+                    files.get(0).toString(), "nothing filled in", "a film reading, or powder that was issued", ""));
+        }
         faults.addAll(new RecordCheck(plan).faults(all));
         return faults.isEmpty() ? Outcome.sound(of(all)) : Outcome.faulty(faults);
     }

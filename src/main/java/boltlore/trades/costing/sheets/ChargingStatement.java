@@ -1,9 +1,9 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.choices.Choices;
+import boltlore.power.ChosenPower;
+import boltlore.power.Power;
 import boltlore.report.Phrases;
-import boltlore.trades.charging.ChosenPower;
-import boltlore.trades.charging.Power;
 
 /** With what power the vehicle charges and feeds loads, for the customer. */
 final class ChargingStatement {

@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 /** The elements of a full cost as hatched bars, one below the other, each with its amount in whole units of the currency. */
 final class CostBars {
 
-    private static final double WIDTH_MM = 170;
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
     private static final double ROW_MM = 6;
     private static final double BAR_MM = 4;
     private static final double LEFT_MM = 62;
@@ -26,11 +26,13 @@ final class CostBars {
     private static final double WORDS_MM = 2.2;
 
     private final Elements all;
+    private final String currency;
     private final double mmForOne;
     private final List<Mark> marks = new ArrayList<>();
 
     private CostBars(FullCost cost) {
         this.all = cost.kit().plus(cost.ofExtras());
+        this.currency = cost.priced().currency().getCurrencyCode();
         BigDecimal largest = all.amounts().values().stream().reduce(BigDecimal.ONE, BigDecimal::max);
         this.mmForOne = LONGEST_MM / largest.doubleValue();
     }
@@ -45,8 +47,7 @@ final class CostBars {
         }
         double height = 4 + Math.max(1, elements.size()) * ROW_MM;
         bars.marks.add(Mark.line(new Point(LEFT_MM, 0), new Point(LEFT_MM, height)));
-        return new Drawing(
-                WIDTH_MM, height, bars.says(elements, cost.priced().currency().getCurrencyCode()), bars.marks);
+        return new Drawing(WIDTH_MM, height, bars.says(elements), bars.marks);
     }
 
     private void bar(Element element, double top) {
@@ -56,14 +57,14 @@ final class CostBars {
         marks.add(Mark.from(new Point(2, middle), element.says(), WORDS_MM));
         marks.add(Mark.outline(Outlines.box(LEFT_MM, top, right, bottom)));
         marks.addAll(Hatching.of(LEFT_MM, top, right, bottom));
-        marks.add(Mark.from(new Point(right + 2, middle), whole(element), WORDS_MM));
+        marks.add(Mark.from(new Point(right + 2, middle), whole(element) + " " + currency, WORDS_MM));
     }
 
     private String whole(Element element) {
         return all.of(element).setScale(0, RoundingMode.HALF_UP).toPlainString();
     }
 
-    private String says(List<Element> elements, String currency) {
+    private String says(List<Element> elements) {
         return elements.stream()
                 .map(element -> element.says() + " " + whole(element))
                 .collect(Collectors.joining(", ", "Full cost as bars, in " + currency + ": ", "."));

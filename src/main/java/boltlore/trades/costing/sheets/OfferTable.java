@@ -38,7 +38,7 @@ final class OfferTable {
         quotation.extras().forEach(extra -> row(extra(extra), extra.price()));
         if (quotation.discount().signum() != 0) {
             row(
-                    phrases.say("discount", plain(quotation.discountPercent())),
+                    phrases.say("discount", phrases.number(quotation.discountPercent())),
                     quotation.discount().negate());
         }
         table.total("net", phrases.say("net")).sum("amount", quotation.net());
@@ -50,7 +50,7 @@ final class OfferTable {
     private void tax(Quotation quotation) {
         SalesTax tax = quotation.tax();
         if (tax != null) {
-            String says = phrases.say("tax", tax.says().in(quoted.language()), plain(tax.percent()));
+            String says = phrases.say("tax", tax.says().in(quoted.language()), phrases.number(tax.percent()));
             table.subtotal("tax", says).put("amount", quotation.taxAmount());
         }
     }
@@ -64,11 +64,6 @@ final class OfferTable {
                 ? extra.says()
                 : quoted.catalogue().part(extra.part()).name().in(quoted.language());
         String words = extra.suppliedByCustomer() ? "yours" : "extra";
-        return phrases.say(words, says, plain(extra.quantity()), phrases.unit(extra.unit()));
-    }
-
-    private String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return phrases.number(stripped, Math.max(0, stripped.scale()));
+        return phrases.say(words, says, phrases.number(extra.quantity()), phrases.unit(extra.unit(), extra.quantity()));
     }
 }

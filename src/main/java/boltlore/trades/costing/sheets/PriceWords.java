@@ -7,6 +7,7 @@ import boltlore.catalogue.Profit;
 import boltlore.measure.Digits;
 import boltlore.measure.Money;
 import boltlore.trades.costing.quote.Calculation;
+import java.util.Currency;
 
 /** How a price came about, in words for the workshop. */
 public final class PriceWords {
@@ -31,9 +32,9 @@ public final class PriceWords {
 
     /** What discount and rounding leave. */
     public static String left(Calculation calculation) {
-        Money left = new Money(calculation.left(), calculation.cost().priced().currency()).toMinorUnit();
-        String amount =
-                left.currency().getCurrencyCode() + " " + left.amount().abs().toPlainString();
+        Currency currency = calculation.cost().priced().currency();
+        String amount = currency.getCurrencyCode() + " "
+                + Money.rounded(calculation.left().abs(), currency).toPlainString();
         return calculation.left().signum() < 0
                 ? "This quotation makes a loss: it is " + amount + " below the full cost."
                 : "After discount and rounding " + amount + " are left above the full cost, a margin of "

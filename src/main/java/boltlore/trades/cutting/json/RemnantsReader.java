@@ -26,7 +26,7 @@ public final class RemnantsReader {
     private final Faults faults = new Faults();
     private final Map<String, Integer> lines = new HashMap<>();
 
-    private RemnantsReader(Catalogue catalogue) {
+    RemnantsReader(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
@@ -41,9 +41,12 @@ public final class RemnantsReader {
     }
 
     private Outcome<List<Remnant>> remnants(Json json) {
-        ObjectReader reader = ObjectReader.of(json, faults);
+        return remnants(ObjectReader.of(json, faults));
+    }
+
+    Outcome<List<Remnant>> remnants(ObjectReader reader) {
         SchemaName.check(reader, SCHEMA);
-        List<Remnant> remnants = reader.findObjects("remnants", this::remnant);
+        List<Remnant> remnants = reader.list("remnants", this::remnant);
         reader.done();
         return faults.orElse(remnants);
     }

@@ -34,7 +34,7 @@ final class BagsPage {
     private static final String RULE =
             "Count = (gross − tare) / mass of each, rounded. It is sure only while the mass of each is"
                     + " true within one half divided by the count. Where the part master's last digit is too coarse for that, weigh ten"
-                    + " of the batch first, or count by hand. Spares: up to M8 the larger of one and 5 % rounded up (common practice).";
+                    + " of the batch first, or count by hand. Spares: up to M8 the larger of one and 5 % rounded up (workshop's own value).";
 
     private static final int GRAMS = 3;
 

@@ -1,5 +1,7 @@
 package boltlore.trades.picking.sheets;
 
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Workshop;
 import boltlore.report.Column;
 import boltlore.report.Page;
@@ -25,12 +27,14 @@ final class BagsPage {
             List.of(Column.blank("counted", "Counted"), Column.blank("short", "Short"));
 
     private final Workshop workshop;
+    private final Shipping shipping;
     private final Head head;
     private final FinishNames finishes;
     private final Amounts amounts;
 
-    BagsPage(Workshop workshop, Head head, FinishNames finishes, Amounts amounts) {
-        this.workshop = workshop;
+    BagsPage(Catalogue catalogue, Head head, FinishNames finishes, Amounts amounts) {
+        this.workshop = catalogue.workshop();
+        this.shipping = catalogue.shipping();
         this.head = head;
         this.finishes = finishes;
         this.amounts = amounts;
@@ -51,11 +55,17 @@ final class BagsPage {
         for (BagRow packed : bags.rows()) {
             if (!packed.bag().equals(bag)) {
                 bag = packed.bag();
-                table.group(bag.isEmpty() ? "loose" : bag, bag.isEmpty() ? LOOSE : bag);
+                table.group(bag.isEmpty() ? "loose" : bag, bag.isEmpty() ? LOOSE : labelled(bag));
             }
             fill(table.row(), packed);
         }
         return table;
+    }
+
+    /** The code, and what the customer's papers call the bag: that is written on it. */
+    private String labelled(String bag) {
+        String says = shipping.bagSays(bag, workshop, head.order().language());
+        return says.equals(bag) ? bag : says + " (" + bag + ")";
     }
 
     private void fill(RowBuilder row, BagRow packed) {

@@ -41,7 +41,7 @@ public final class PickingSheet {
         if (!serials.isEmpty()) {
             workbook.page(serials.page());
         }
-        BagsPage bags = new BagsPage(catalogue.workshop(), head, finishes, amounts);
+        BagsPage bags = new BagsPage(catalogue, head, finishes, amounts);
         list.bags().forEach(stage -> workbook.page(bags.of(stage)));
     }
 }

@@ -1,7 +1,6 @@
 package boltlore.trades.shipping.sheets;
 
 import boltlore.catalogue.EnvelopeMm;
-import boltlore.measure.Digits;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
 import boltlore.report.drawing.Outlines;
@@ -15,7 +14,7 @@ import java.util.stream.Collectors;
 /** All crates of an order from their long side, in rows on the floor, to one scale, with length, height and gross mass. */
 final class CratesDrawing {
 
-    private static final double WIDTH_MM = 180;
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
     private static final double SCALE = 1.0 / 40;
     private static final double GAP_MM = 9;
     private static final double ABOVE_MM = 7;
@@ -34,7 +33,8 @@ final class CratesDrawing {
         for (List<Crate> row : rows(crates)) {
             drawing.row(row);
         }
-        return new Drawing(WIDTH_MM, drawing.floor + 1, says(crates), drawing.marks);
+        drawing.marks.add(Mark.from(new Point(2, drawing.floor + 1), "Sizes in mm, gross masses", WORDS_MM * 0.8));
+        return new Drawing(WIDTH_MM, drawing.floor + 3, says(crates), drawing.marks);
     }
 
     private static String says(List<Crate> crates) {
@@ -93,7 +93,7 @@ final class CratesDrawing {
 
     private void words(Crate crate, Point middle, double top) {
         marks.add(Mark.centred(middle, "" + crate.number(), WORDS_MM * 1.6));
-        String mass = Digits.upTo(crate.grossKg(), 0) + " kg";
+        String mass = Told.kg(crate.grossKg());
         marks.add(Mark.centred(new Point(middle.xMm(), top - 3), mass, WORDS_MM));
     }
 

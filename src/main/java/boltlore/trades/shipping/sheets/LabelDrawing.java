@@ -22,11 +22,17 @@ final class LabelDrawing {
     private static final double ARROW_TOP_MM = 5;
     private static final double ARROW_FOOT_MM = 23;
 
+    /** What accents take above capitals and tails below them, as shares of the capitals' height. */
+    private static final double ABOVE = 0.27;
+
+    private static final double BELOW = 0.31;
+    private static final double AIR_MM = 1.2;
+
     private final Crate crate;
     private final Shipment shipment;
     private final LoadWords words;
     private final List<Mark> marks = new ArrayList<>();
-    private double y = 12;
+    private double top = 7;
 
     private LabelDrawing(Crate crate, Shipment shipment, LoadWords words) {
         this.crate = crate;
@@ -73,8 +79,8 @@ final class LabelDrawing {
     }
 
     private void masses() {
-        line(say("grossWord") + " " + Told.kg(crate.grossKg()), 9);
-        line(say("netWord") + " " + Told.kg(crate.netKg()) + " – " + LoadWords.outside(crate) + " mm", 4);
+        line(say("grossWord") + " " + words.kg(crate.grossKg()), 9);
+        line(say("netWord") + " " + words.kg(crate.netKg()) + " – " + LoadWords.outside(crate) + " mm", 4);
         line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 5);
     }
 
@@ -94,12 +100,12 @@ final class LabelDrawing {
     }
 
     private void line(String text, double height) {
-        boolean besideArrows = y + height > ARROW_TOP_MM && y - height < ARROW_FOOT_MM + 8;
+        top += height * ABOVE;
+        boolean besideArrows = top < ARROW_FOOT_MM + 8;
         double room = (besideArrows ? FIRST_ARROW_MM - 12 : WIDTH_MM - LEFT_MM) - LEFT_MM;
         double fits = room / Mark.Lettering.widthMm(text, 1);
-        double tall = Math.min(height, fits);
-        marks.add(Mark.from(new Point(LEFT_MM, y), text, tall));
-        y += height / 2 + 8;
+        marks.add(Mark.from(new Point(LEFT_MM, top + height / 2), text, Math.min(height, fits)));
+        top += height * (1 + BELOW) + AIR_MM;
     }
 
     /** One of the two arrows for 'this way up'; the words stand below them. */

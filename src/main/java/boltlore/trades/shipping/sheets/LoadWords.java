@@ -1,25 +1,32 @@
 package boltlore.trades.shipping.sheets;
 
 import boltlore.catalogue.EnvelopeMm;
-import boltlore.catalogue.OwnCrate;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Workshop;
 import boltlore.report.Phrases;
 import boltlore.trades.shipping.Crate;
 import boltlore.trades.shipping.Load;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** What is in a crate, in a few words of one language. */
 record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases phrases) {
 
     /** 'Rear bay, Drive unit'; of dangerous goods with the UN number. */
     String of(Load load) {
-        String own = shipping.ownCrate(load.bag())
-                .map(OwnCrate::says)
-                .map(says -> says.in(language))
-                .orElse("");
+        String own = load.bag().isEmpty() ? "" : bag(load.bag());
         String first = load.extras() ? phrases.say("extras") : stage(load.stage());
         String words = own.isEmpty() ? first : first + ", " + own;
         return load.dangerous() ? words + " (" + load.un() + ")" : words;
+    }
+
+    String bag(String code) {
+        return shipping.bagSays(code, workshop, language);
+    }
+
+    /** '64,7 kg'. */
+    String kg(BigDecimal kg) {
+        return phrases.number(kg.setScale(1, RoundingMode.HALF_UP)) + " kg";
     }
 
     private String stage(String name) {

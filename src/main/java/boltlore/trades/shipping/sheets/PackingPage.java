@@ -112,6 +112,6 @@ final class PackingPage {
     private void fill(RowBuilder row, Extra extra) {
         row.put("extra", extra.part() == null ? extra.says() : extra.part().text())
                 .put("quantity", extra.quantity())
-                .put("unit", phrases.unit(extra.unit()));
+                .put("unit", phrases.unit(extra.unit(), extra.quantity()));
     }
 }

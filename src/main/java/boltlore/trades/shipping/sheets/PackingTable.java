@@ -10,7 +10,6 @@ import boltlore.trades.shipping.Crate;
 import boltlore.trades.shipping.Goods;
 import boltlore.trades.shipping.Packed;
 import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.Told;
 import java.util.Map;
 
 /** What lies in which crate, in the order's language and without any price. */
@@ -33,7 +32,7 @@ record PackingTable(Shipment shipment, Map<String, Finish> finishes, LoadWords w
                 Column.text("part", say("part")).atMost(16),
                 Column.text("name", say("name")).atMost(34),
                 Column.text("finish", say("finish")).atMost(16),
-                Column.text("bag", say("bag")).atMost(18),
+                Column.text("bag", say("bag")).atMost(20),
                 Column.quantity("quantity", say("quantity")),
                 Column.text("unit", say("unit")).atMost(8),
                 Column.decimal("mass", say("mass"), 2).in("kg"),
@@ -51,7 +50,7 @@ record PackingTable(Shipment shipment, Map<String, Finish> finishes, LoadWords w
         return say("crate") + " " + crate.number() + " " + say("of") + " "
                 + shipment.crates().size() + " · " + words.of(crate.load()) + " · " + LoadWords.outside(crate)
                 + " mm · "
-                + say("grossWord") + " " + Told.kg(crate.grossKg());
+                + say("grossWord") + " " + words.kg(crate.grossKg());
     }
 
     private void fill(RowBuilder row, Packed packed) {
@@ -60,9 +59,9 @@ record PackingTable(Shipment shipment, Map<String, Finish> finishes, LoadWords w
         row.put("part", part == null ? "" : part.number().text())
                 .put("name", part == null ? goods.name() : part.name().in(words.language()))
                 .put("finish", finish(goods.finish()))
-                .put("bag", goods.bag())
+                .put("bag", words.bag(goods.bag()))
                 .put("quantity", packed.quantity())
-                .put("unit", words.phrases().unit(goods.unit()));
+                .put("unit", words.phrases().unit(goods.unit(), packed.quantity()));
         if (goods.eachKg() != null) {
             row.put("mass", packed.kg());
         }

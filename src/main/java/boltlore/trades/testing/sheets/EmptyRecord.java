@@ -10,7 +10,6 @@ import boltlore.report.csv.CsvWriter;
 import boltlore.trades.testing.Box;
 import boltlore.trades.testing.TestPlan;
 import boltlore.trades.testing.TestRow;
-import boltlore.trades.testing.written.RecordCsv;
 import boltlore.trades.testing.written.RecordJson;
 import java.util.List;
 import java.util.stream.Stream;
@@ -27,10 +26,11 @@ public final class EmptyRecord {
 
     public static List<SheetFile> of(TestPlan plan) {
         TableBuilder table = Table.named("record").columns(columns());
+        String limits = plan.limits();
         int number = 0;
         for (TestRow row : plan.rows().toList()) {
             number++;
-            fill(table, number, row, plan);
+            fill(table, number, row, plan, limits);
         }
         Workbook record = Workbook.of(TestSheet.FILE, "Record")
                 .page(Page.named("Record").add(table))
@@ -44,7 +44,7 @@ public final class EmptyRecord {
     private static Column[] columns() {
         return Stream.of(
                         "order",
-                        "catalogue",
+                        "limits",
                         "no",
                         "tested",
                         "where",
@@ -60,12 +60,12 @@ public final class EmptyRecord {
                 .toArray(Column[]::new);
     }
 
-    private static void fill(TableBuilder table, int number, TestRow row, TestPlan plan) {
+    private static void fill(TableBuilder table, int number, TestRow row, TestPlan plan, String limits) {
         TestWords words = TestWords.in(plan.bill().order().language());
         for (Box box : row.boxes()) {
             table.row()
                     .put("order", plan.order())
-                    .put("catalogue", RecordCsv.REVISION + plan.revision())
+                    .put("limits", limits)
                     .put("no", Integer.toString(number))
                     .put("tested", row.test().says().in(words.language()))
                     .put("where", Places.of(row, words))

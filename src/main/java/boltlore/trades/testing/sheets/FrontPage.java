@@ -91,7 +91,7 @@ final class FrontPage {
             table.row()
                     .put("instrument", instrument.says().in(words.language()))
                     .put("range", words.range(scale))
-                    .put("resolution", TestWords.number(scale.resolution(), scale.unit()));
+                    .put("resolution", words.number(scale.resolution(), scale.unit()));
         }
     }
 }

@@ -23,7 +23,7 @@ final class IsolationNotes {
         page.heading(words.say("isolation.heading"));
         page.picture(IsolationCircuit.of(words));
         page.note(words.say("isolation.formula", Digits.plain(suited.movePointLeft(KILO))));
-        page.note(words.say("isolation.limit", words.limit(row), TestWords.unit(row.basis())));
+        page.note(words.say("isolation.limit", words.limit(row), words.basis(row)));
         page.note(words.say("isolation.source"));
     }
 }

@@ -2,7 +2,6 @@ package boltlore.trades.testing.sheets;
 
 import boltlore.catalogue.FoundState;
 import boltlore.catalogue.Scale;
-import boltlore.measure.Digits;
 import boltlore.report.Phrases;
 import boltlore.trades.testing.Box;
 import boltlore.trades.testing.Limit;
@@ -47,7 +46,7 @@ public final class TestWords {
         } else if (limit instanceof Limit.Below below) {
             return say("limit.below", number(below.bound(), row.unit()));
         } else if (limit instanceof Limit.Between between) {
-            return say("limit.between", Digits.plain(between.least()), number(between.most(), row.unit()));
+            return say("limit.between", phrases.number(between.least()), number(between.most(), row.unit()));
         } else if (limit instanceof Limit.InState inState) {
             return inState.state().says().in(language);
         }
@@ -56,7 +55,12 @@ public final class TestWords {
 
     /** The limit, and how it comes about where it is worked out for this kit. */
     String limitWithBasis(TestRow row) {
-        return row.basis().isEmpty() ? limit(row) : limit(row) + " (" + unit(row.basis()) + ")";
+        return row.basis().isEmpty() ? limit(row) : limit(row) + " (" + basis(row) + ")";
+    }
+
+    /** How the limit comes about: '500 Ω/V × 403,2 V'. */
+    String basis(TestRow row) {
+        return phrases.figures(unit(row.basis()));
     }
 
     String notKnown(NotKnown what) {
@@ -90,11 +94,11 @@ public final class TestWords {
     }
 
     String range(Scale scale) {
-        return say("limit.between", Digits.plain(scale.from()), number(scale.to(), scale.unit()));
+        return say("limit.between", phrases.number(scale.from()), number(scale.to(), scale.unit()));
     }
 
-    static String number(BigDecimal number, String unit) {
-        return Digits.plain(number) + " " + unit(unit);
+    String number(BigDecimal number, String unit) {
+        return phrases.number(number) + " " + unit(unit);
     }
 
     /** As people write it: records keep letters that every keyboard has. */

@@ -65,7 +65,7 @@ public final class VerdictWords {
         }
         return failed.by().signum() == 0
                 ? words.say("why.limit")
-                : words.say("why.by", TestWords.number(failed.by(), judged.row().unit()));
+                : words.say("why.by", words.number(failed.by(), judged.row().unit()));
     }
 
     /** The state in the words' language, whichever it was written in. */
@@ -99,7 +99,7 @@ public final class VerdictWords {
     /** What was found, with its unit; empty where nobody can say. */
     public String found(JudgedRow judged) {
         if (judged.result() != null) {
-            return TestWords.number(judged.result(), judged.row().unit());
+            return words.number(judged.result(), judged.row().unit());
         }
         boolean state = judged.row().unit().isEmpty() && !judged.readings().isEmpty();
         List<Reading> readings = judged.readings();

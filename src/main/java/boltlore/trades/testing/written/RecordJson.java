@@ -6,6 +6,7 @@ import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import boltlore.json.ObjectReader;
+import boltlore.json.Shape;
 import boltlore.json.Spot;
 import boltlore.json.TextShape;
 import boltlore.trades.testing.Box;
@@ -14,7 +15,7 @@ import boltlore.trades.testing.TestPlan;
 import java.util.List;
 
 /**
- * <code>{"order": "BL-1001", "catalogue": "0123456789ab", "readings": [{"box": "bonding.charger", "unit": "ohm", "value":
+ * <code>{"order": "BL-1001", "limits": "L0123456789ab", "readings": [{"box": "bonding.charger", "unit": "ohm", "value":
  * "0.012", "instrument": "M-7", "by": "R. Oakes", "on": "2026-03-31"}]}</code>.
  */
 public final class RecordJson {
@@ -29,7 +30,7 @@ public final class RecordJson {
     public static String empty(TestPlan plan) {
         return JsonOut.object()
                 .put("order", plan.order())
-                .put("catalogue", plan.revision())
+                .put("limits", plan.limits())
                 .put("readings", JsonOut.list(plan.boxes().toList(), RecordJson::box))
                 .written();
     }
@@ -53,7 +54,7 @@ public final class RecordJson {
         TestRecord record = new TestRecord(
                 file,
                 reader.text("order", TextShape.ORDER_NAME),
-                reader.text("catalogue", TextShape.LINE),
+                reader.text("limits", TextShape.LINE),
                 reader.objects("readings", this::reading));
         reader.done();
         return faults.orElse(List.of(record));
@@ -75,7 +76,7 @@ public final class RecordJson {
 
     /** A text or number as it was written; what is not filled in is an empty text, or nothing at all. */
     private String word(ObjectReader reader, String key) {
-        Json json = reader.find(key).orElse(null);
+        Json json = reader.find(key, Shape.Plain.ANY).orElse(null);
         if (json instanceof Json.Text text) {
             return text.text().strip();
         }

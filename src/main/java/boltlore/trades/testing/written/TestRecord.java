@@ -10,9 +10,9 @@ import java.util.List;
  *
  * @param file as the user named it
  * @param order name of the order
- * @param revision of the catalogue that the limits were printed from
+ * @param limits code of the limits that were printed with it
  */
-public record TestRecord(String file, String order, String revision, List<Reading> readings) {
+public record TestRecord(String file, String order, String limits, List<Reading> readings) {
 
     public TestRecord {
         readings = List.copyOf(readings);

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class SideView {
 
-    private static final double WIDTH_MM = 180;
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
     private static final double HEIGHT_MM = 60;
     private static final double BETWEEN_AXLES_MM = 66;
     private static final double FRONT_X_MM = 52;

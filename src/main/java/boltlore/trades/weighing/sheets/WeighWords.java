@@ -94,7 +94,7 @@ public final class WeighWords {
 
     private static String share(FrontShare share) {
         String least = percent(share.leastPercent())
-                + (share.ofFamily() ? " that this family should have at least" : ", the least by common practice");
+                + (share.ofFamily() ? " that this family should have at least" : ", the workshop's own least value");
         return percent(share.percent()) + " of the mass is on the front axle, nobody in the vehicle, "
                 + (share.tooLow() ? "less than the " : "against the ") + least
                 + (share.tooLow() ? ": move mass forward, or have steering and brakes looked at." : ".");

@@ -34,7 +34,12 @@ class ContentsTest {
                 .filteredOn(row -> row.kind() == Row.RowKind.GROUP)
                 .extracting(Row::words)
                 .containsExactly(
-                        "Rear bay", "Under the floor", "Front bay", "Body side", "Cabin", "Last work and papers");
+                        "Rear bay",
+                        "Under the floor",
+                        "Front bay",
+                        "Body side",
+                        "Cabin",
+                        "Final assembly and documents");
     }
 
     @Test
@@ -59,9 +64,14 @@ class ContentsTest {
         String text = text(DemoKit.of("BL-1011"));
 
         assertThat(text)
-                .contains("Inhalt des Bausatzes", "Linkslenker", "Antriebseinheit mit Umrichter", "Heckraum")
-                .contains("Vorsicht: Hochspannung ist lebensgefährlich")
-                .doesNotContain("Caution", "Rear bay", "Left-hand drive");
+                .contains(
+                        "Inhalt des Bausatzes",
+                        "Linkslenker",
+                        "Antriebseinheit mit Umrichter",
+                        "Heckraum",
+                        "Kühlung, Front")
+                .contains("Vorsicht: Hochvolt ist lebensgefährlich")
+                .doesNotContain("Caution", "Rear bay", "Left-hand drive", "front-cooling", "crate-drive");
     }
 
     @Test

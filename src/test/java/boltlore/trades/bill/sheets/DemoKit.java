@@ -13,6 +13,7 @@ import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.orders.KitTrades;
 import boltlore.trades.picking.PickingList;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,7 +41,7 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
 
     /** The workshop's own workbook. */
     public Workbook billBook() {
-        return BillWorkbook.of(priced(), PickingList.of(plan, bill));
+        return BillWorkbook.of(priced(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved())));
     }
 
     /** The workbook that goes with the kit. */

@@ -9,6 +9,8 @@ import boltlore.report.Approved;
 import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
 import boltlore.report.csv.CsvWriter;
+import boltlore.report.drawing.Drawing;
+import boltlore.report.drawing.Png;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.report.xlsx.XlsxWriter;
@@ -136,7 +138,7 @@ class DemoCutSheetTest {
                 for (XSSFPicture picture : pictures) {
                     BufferedImage image = ImageIO.read(
                             new ByteArrayInputStream(picture.getPictureData().getData()));
-                    assertThat(image.getWidth()).isEqualTo(264 * 8);
+                    assertThat(image.getWidth()).isEqualTo((int) (Drawing.LANDSCAPE_MM * Png.DOTS_PER_MM));
                 }
             }
         }

@@ -7,10 +7,8 @@ import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
-import boltlore.measure.Wording;
 import boltlore.report.Approved;
 import boltlore.report.Page;
-import boltlore.report.Phrases;
 import boltlore.report.Workbook;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
@@ -117,18 +115,10 @@ class ShipSheetTest {
                 .contains("never as UN 3556");
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"de", "fr"})
-    void have_all_words_of_packing_list_and_labels_in_every_language(String language) {
-        assertThat(Phrases.of(ShipSheet.class, "packing", language).names())
-                .isEqualTo(
-                        Phrases.of(ShipSheet.class, "packing", Wording.ENGLISH).names());
-    }
-
     @Test
     void speak_the_orders_language_on_the_packing_list() {
         assertThat(text(shipment("bl-1011", By.ROAD, "DE")))
-                .contains("Packliste")
+                .contains("Packliste", "Brutto 64,7 kg", "Batterie, Heck")
                 .contains("Antriebseinheit mit Umrichter");
         assertThat(text(shipment("bl-1012", By.ROAD, "FR"))).contains("Liste de colisage");
     }
@@ -177,7 +167,7 @@ class ShipSheetTest {
             PricedBill priced = priced("bl-1001");
             PickingList list = PickingList.of(RESOLVER.plan("pannier-van"), priced.bill());
             new JsonWriter()
-                    .write(BillWorkbook.of(priced, list))
+                    .write(BillWorkbook.of(priced, list, List.of()))
                     .forEach(file -> bill.append(new String(file.content(), StandardCharsets.UTF_8)));
             assertThat(costs("bl-1001"))
                     .anySatisfy(cost -> assertThat(bill.toString()).contains(cost));

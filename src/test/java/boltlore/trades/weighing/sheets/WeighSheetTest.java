@@ -102,7 +102,7 @@ class WeighSheetTest {
                     .asString()
                     .startsWith(
                             "38.6 % of the mass is on the front axle, nobody in the vehicle, less than the 40 %, the"
-                                    + " least by common practice");
+                                    + " workshop's own least value");
         }
 
         @Test

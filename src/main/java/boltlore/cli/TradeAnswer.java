@@ -1,0 +1,66 @@
+package boltlore.cli;
+
+import boltlore.answers.json.FindingJson;
+import boltlore.findings.Finding;
+import boltlore.json.JsonOut;
+import boltlore.report.Block;
+import boltlore.report.Workbook;
+import boltlore.report.json.ReportJson;
+import boltlore.report.text.TextWriter;
+import boltlore.trades.FoundBy;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What a trade has made and found, for people and for programs. */
+final class TradeAnswer {
+
+    /**
+     * Of one order, or of several together.
+     *
+     * @param order empty where it is of several
+     */
+    record OfOrder(String order, FoundBy found, List<Workbook> reports) {}
+
+    private TradeAnswer() {}
+
+    static void print(Screen screen, List<OfOrder> answers, Path out) {
+        TextWriter text = new TextWriter(screen.width());
+        for (OfOrder answer : answers) {
+            for (Workbook report : answer.reports()) {
+                for (Block block : report.glance()) {
+                    screen.text(text.text(block));
+                }
+            }
+            found(screen, answer.found());
+        }
+        int reports =
+                answers.stream().mapToInt(answer -> answer.reports().size()).sum();
+        screen.line((reports == 1 ? "1 sheet" : reports + " sheets") + " written to " + out);
+    }
+
+    /** A line for each finding, the worst first. */
+    static void found(Screen screen, FoundBy found) {
+        for (Finding finding : found.findings().all()) {
+            screen.wrapped(
+                    2,
+                    finding.severity().says() + ", " + found.by() + ": "
+                            + finding.kind().code() + ": " + finding.says());
+        }
+    }
+
+    static String json(List<OfOrder> answers, List<Path> written) {
+        return JsonOut.object()
+                .put("written", JsonOut.texts(written))
+                .put("orders", JsonOut.list(answers, TradeAnswer::order))
+                .written()
+                .stripTrailing();
+    }
+
+    private static JsonOut order(OfOrder answer) {
+        return JsonOut.object()
+                .put("order", answer.order())
+                .put("stops", answer.found().findings().stops())
+                .put("findings", FindingJson.of(List.of(answer.found())))
+                .put("reports", JsonOut.list(answer.reports(), ReportJson::of));
+    }
+}

@@ -1,0 +1,174 @@
+package boltlore.exports;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.report.SheetFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where each file of a run goes. What the program wrote and nobody has touched since is replaced, or removed where it is
+ * made no more. What somebody has changed stays, and the new file comes beside it, unless the changed one was made from
+ * just that file. What the program never wrote is not in its way, or the run is refused.
+ */
+final class Plan {
+
+    /** A file that comes, under the name that it gets. */
+    record Coming(String name, SheetFile file) {}
+
+    private final Inside folder;
+    private final Path shown;
+    private final Manifest before;
+    private final boolean mayStandBeside;
+
+    private final TreeMap<String, Manifest.Entry> after = new TreeMap<>();
+    private final List<Coming> coming = new ArrayList<>();
+    private final List<Named> in = new ArrayList<>();
+    private final List<Named> out = new ArrayList<>();
+    private final List<Path> places = new ArrayList<>();
+    private final List<String> kept = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
+    private final Set<String> taken = new HashSet<>();
+
+    /**
+     * @param shown the folder as the user named it
+     * @param mayStandBeside whether a file may get another name than its own
+     */
+    Plan(Inside folder, Path shown, Manifest before, boolean mayStandBeside) {
+        this.folder = folder;
+        this.shown = shown;
+        this.before = before;
+        this.mayStandBeside = mayStandBeside;
+    }
+
+    Outcome<Plan> of(List<SheetSet> sets) throws IOException {
+        after.putAll(before.files());
+        for (SheetSet set : sets) {
+            for (SheetFile file : set.files()) {
+                place(set.name(), file);
+            }
+        }
+        for (SheetSet set : sets) {
+            if (set.whole()) {
+                removeStale(set.name());
+            }
+        }
+        return faults.isEmpty() ? Outcome.sound(this) : Outcome.faulty(faults);
+    }
+
+    /** What stands under a name now; its print where it may be one that is known. */
+    private record Standing(boolean there, @Nullable Print print) {}
+
+    private Standing standing(String name, Print wanted) throws IOException {
+        Path path = folder.file(name);
+        if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
+            return new Standing(Inside.there(path), null);
+        }
+        long length = Files.size(path);
+        Manifest.Entry entry = before.files().get(name);
+        boolean known = length == wanted.length()
+                || (entry != null && length == entry.print().length());
+        return new Standing(true, known ? Print.of(path) : null);
+    }
+
+    private void place(String set, SheetFile file) throws IOException {
+        Print print = Print.of(file.content());
+        for (int time = 0; ; time++) {
+            String name = Named.beside(file.name(), "new", time);
+            Manifest.Entry entry = before.files().get(name);
+            Standing standing = standing(name, print);
+            boolean same = print.equals(standing.print());
+            boolean ours = entry != null && entry.print().equals(standing.print());
+            boolean free = folder.leadsTo(name) && (!standing.there() || same || ours);
+            boolean madeOfThis = entry != null && entry.print().equals(print);
+            if (!free && (!mayStandBeside || (entry == null && time == 0) || !folder.leadsTo(name))) {
+                faults.add(Unwritten.wouldLose(shown.resolve(name), entry != null));
+                return;
+            }
+            taken.add(name);
+            if (free || madeOfThis) {
+                places.add(shown.resolve(name));
+                keep(file.name(), free ? time : time + 1);
+                if (free) {
+                    come(new Coming(name, file), new Manifest.Entry(set, print), standing);
+                }
+                return;
+            }
+        }
+    }
+
+    private void come(Coming comes, Manifest.Entry entry, Standing standing) {
+        after.put(comes.name(), entry);
+        if (entry.print().equals(standing.print())) {
+            return;
+        }
+        if (standing.print() != null) {
+            out.add(new Named(comes.name(), standing.print()));
+        }
+        coming.add(comes);
+        in.add(new Named(comes.name(), entry.print()));
+    }
+
+    /** Tells of the first changed files of that name; the one behind them is this run's. */
+    private void keep(String name, int changed) {
+        for (int time = 0; time < changed; time++) {
+            String each = Named.beside(name, "new", time);
+            if (!before.files().containsKey(each)) {
+                continue;
+            }
+            Path stays = shown.resolve(each);
+            Path newest = places.get(places.size() - 1);
+            kept.add(
+                    newest.equals(stays)
+                            ? stays + " was changed after it was written: it stays as it is."
+                            : stays + " was changed after it was written: it stays as it is, and what is new is "
+                                    + newest.getFileName() + " beside it.");
+        }
+    }
+
+    private void removeStale(String set) throws IOException {
+        for (var entry : before.files().entrySet()) {
+            String name = entry.getKey();
+            if (!entry.getValue().set().equals(set) || taken.contains(name)) {
+                continue;
+            }
+            if (entry.getValue().print().isOf(folder.file(name))) {
+                out.add(new Named(name, entry.getValue().print()));
+                after.remove(name);
+            } else if (!Inside.there(folder.file(name))) {
+                after.remove(name);
+            } else {
+                kept.add(shown.resolve(name)
+                        + " was changed after it was written: it stays, though this run makes no such file.");
+            }
+        }
+    }
+
+    List<Coming> coming() {
+        return coming;
+    }
+
+    Manifest manifest() {
+        return new Manifest(after);
+    }
+
+    Moves moves() {
+        return new Moves(out, in, Print.of(manifest().content()));
+    }
+
+    boolean changesNothing() {
+        return in.isEmpty() && out.isEmpty() && after.equals(before.files());
+    }
+
+    Written written() {
+        return new Written(places, kept);
+    }
+}

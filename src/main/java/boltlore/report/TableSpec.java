@@ -1,0 +1,107 @@
+package boltlore.report;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table's columns, each declared once with how its value is taken from what a row is about. A value that is null
+ * leaves its cell empty.
+ *
+ * @param <R> what a row is about
+ */
+public final class TableSpec<R> {
+
+    /** A column and where its cells come from. */
+    private record Taken<R>(Column column, Function<R, Cell> cell) {}
+
+    private final String name;
+    private final List<Taken<R>> columns = new ArrayList<>();
+
+    private TableSpec(String name) {
+        this.name = name;
+    }
+
+    /** @param name unique on the page, letters, digits and hyphens, stable */
+    public static <R> TableSpec<R> named(String name) {
+        return new TableSpec<>(name);
+    }
+
+    public TableSpec<R> text(String key, String heading, Function<R, @Nullable String> value) {
+        return text(key, heading, Column.USUAL_WIDEST, value);
+    }
+
+    /** @param widest characters after which text goes on in the next line */
+    public TableSpec<R> text(String key, String heading, int widest, Function<R, @Nullable String> value) {
+        return column(Column.text(key, heading).atMost(widest), row -> orEmpty(value.apply(row), Cell::of));
+    }
+
+    public TableSpec<R> whole(String key, String heading, String unit, Function<R, @Nullable Number> value) {
+        return number(Column.whole(key, heading).in(unit), value);
+    }
+
+    /** @param scale digits after the decimal sign */
+    public TableSpec<R> decimal(
+            String key, String heading, String unit, int scale, Function<R, @Nullable BigDecimal> value) {
+        return number(Column.decimal(key, heading, scale).in(unit), value::apply);
+    }
+
+    /** With as many digits as it has. */
+    public TableSpec<R> quantity(String key, String heading, String unit, Function<R, @Nullable Number> value) {
+        return number(Column.quantity(key, heading).in(unit), value);
+    }
+
+    public TableSpec<R> money(String key, String heading, Currency currency, Function<R, @Nullable BigDecimal> value) {
+        return number(Column.money(key, heading, currency), value::apply);
+    }
+
+    public TableSpec<R> percent(String key, String heading, int scale, Function<R, @Nullable BigDecimal> value) {
+        return number(Column.percent(key, heading, scale), value::apply);
+    }
+
+    public TableSpec<R> date(String key, String heading, Function<R, @Nullable LocalDate> value) {
+        return column(Column.date(key, heading), row -> orEmpty(value.apply(row), Cell::of));
+    }
+
+    /** Boxes for the pen: {@link Column#tick}, {@link Column#blank}, {@link Column#signature}. */
+    public TableSpec<R> box(Column byHand) {
+        return column(byHand, row -> Cell.EMPTY);
+    }
+
+    /** Any other column: a live formula, a look of its own. */
+    public TableSpec<R> column(Column column, Function<R, Cell> cell) {
+        columns.add(new Taken<>(column, cell));
+        return this;
+    }
+
+    /** The table with these rows. */
+    public TableBuilder of(Iterable<? extends R> rows) {
+        TableBuilder table = empty();
+        rows.forEach(row -> add(table, "", row));
+        return table;
+    }
+
+    /** The columns alone, where rows come in groups or are referred to; {@link #add} fills it. */
+    public TableBuilder empty() {
+        return Table.named(name).columns(columns.stream().map(Taken::column).toArray(Column[]::new));
+    }
+
+    /** One more row, which formulas may refer to by its key. */
+    public RowBuilder add(TableBuilder table, String key, R about) {
+        RowBuilder row = table.row(key);
+        columns.forEach(taken -> row.put(taken.column().key(), taken.cell().apply(about)));
+        return row;
+    }
+
+    private TableSpec<R> number(Column column, Function<R, @Nullable Number> value) {
+        return column(column, row -> orEmpty(value.apply(row), number -> Cell.of(new BigDecimal(number.toString()))));
+    }
+
+    private static <T> Cell orEmpty(@Nullable T value, Function<T, Cell> cell) {
+        return value == null ? Cell.EMPTY : cell.apply(value);
+    }
+}

@@ -1,0 +1,92 @@
+package boltlore.report.xlsx;
+
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontScheme;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The cell styles of a workbook: one for each key that occurs. */
+final class CellStyles {
+
+    private final XSSFWorkbook book;
+    private final Map<CellStyleKey, XSSFCellStyle> styles = new HashMap<>();
+    /** A table's cells share their keys, and asking for the same object again is much the quickest. */
+    private final IdentityHashMap<CellStyleKey, Integer> seen = new IdentityHashMap<>();
+
+
+    CellStyles(XSSFWorkbook book) {
+        this.book = book;
+        // The font of cells that nothing is said about; column widths are counted in its figures.
+        set(book.getFontAt(0), LookStyle.BODY_POINTS, false);
+    }
+
+    /** The number of the style of cells with that key. */
+    int number(CellStyleKey key) {
+        Integer number = seen.get(key);
+        if (number == null) {
+            number = (int) style(key).getIndex();
+            seen.put(key, number);
+        }
+        return number;
+    }
+
+    /** Copied from the plain one of its look: POI compares each border that is set with all that there are. */
+    private XSSFCellStyle style(CellStyleKey key) {
+        XSSFCellStyle known = styles.get(key);
+        if (known != null) {
+            return known;
+        }
+        CellStyleKey plain = CellStyleKey.of(key.look());
+        XSSFCellStyle style;
+        if (key.equals(plain)) {
+            style = plain(LookStyle.of(key.look()));
+        } else {
+            XSSFCellStyle from = style(plain);
+            style = book.createCellStyle();
+            style.cloneStyleFrom(from);
+        }
+        style.setDataFormat(book.createDataFormat().getFormat(key.format()));
+        style.setAlignment(key.aligned());
+        style.setIndention((short) (key.indented() ? 1 : 0));
+        style.setQuotePrefixed(key.quoted());
+        styles.put(key, style);
+        return style;
+    }
+
+    private XSSFCellStyle plain(LookStyle look) {
+        XSSFCellStyle style = book.createCellStyle();
+        XSSFFont font = book.createFont();
+        set(font, look.points(), look.bold());
+        style.setFont(font);
+        style.setVerticalAlignment(look.vertical());
+        style.setWrapText(true);
+        if (look.band()) {
+            style.setFillForegroundColor(new XSSFColor(LookStyle.LIGHT_GREY));
+            style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+        }
+        if (look.sides() != BorderStyle.NONE) {
+            style.setBorderLeft(look.sides());
+            style.setBorderRight(look.sides());
+        }
+        if (look.top() != BorderStyle.NONE) {
+            style.setBorderTop(look.top());
+        }
+        if (look.bottom() != BorderStyle.NONE) {
+            style.setBorderBottom(look.bottom());
+        }
+        return style;
+    }
+
+    private static void set(XSSFFont font, int points, boolean bold) {
+        font.setFontName(LookStyle.TYPEFACE);
+        font.setFontHeightInPoints((short) points);
+        font.setBold(bold);
+        font.setScheme(FontScheme.NONE);
+    }
+}

@@ -1,0 +1,119 @@
+package boltlore.report.xlsx;
+
+import boltlore.report.Column;
+import boltlore.report.Kind.Form;
+import boltlore.report.Printed;
+import boltlore.report.Row;
+import boltlore.report.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * How wide a column would be, in characters of the body type, air included.
+ *
+ * @param least below this, figures turn into a row of number signs and words are cut
+ * @param usual with text wrapped where the column says so
+ * @param full with nothing wrapped
+ * @param texts widths of the column's texts, where it holds text
+ */
+record ColumnWidth(double least, double usual, double full, List<Double> texts) {
+
+    private static final double AIR = 1.6;
+    /** Bold is about a tenth wider. */
+    private static final double BOLD = 1.1;
+
+    /** The blank after a figure. */
+    private static final double POINT = 0.5;
+
+    private static final double INDENT = 1.5;
+    private static final int LONGEST_WORD_KEPT = 22;
+
+    static ColumnWidth fixed(double width) {
+        return new ColumnWidth(width, width, width, List.of());
+    }
+
+    /** Of text that may be wrapped at that width. */
+    static ColumnWidth text(double length, double widest) {
+        double usual = Math.min(length, widest) + AIR;
+        return new ColumnWidth(usual, usual, length + AIR, List.of());
+    }
+
+    /** Of a box for the pen. */
+    private static ColumnWidth box(double heading, double least, double usual, double full) {
+        double head = heading + AIR;
+        return new ColumnWidth(Math.max(head, least), Math.max(head, usual), Math.max(head, full), List.of());
+    }
+
+    /** Whether it can be made narrower or wider without harm. */
+    boolean gives() {
+        return full > usual || usual > least;
+    }
+
+    /** Lines that all its texts together take at that width. */
+    double lines(double width) {
+        double lines = 0;
+        for (double text : texts) {
+            lines += Math.ceil(text / (width - AIR));
+        }
+        return lines;
+    }
+
+    static List<ColumnWidth> of(Table table) {
+        return IntStream.range(0, table.columns().size())
+                .mapToObj(i -> of(table, i))
+                .toList();
+    }
+
+    private static ColumnWidth of(Table table, int i) {
+        Column column = table.columns().get(i);
+        double heading = FontMetrics.longestWord(column.headingWithUnit()) * BOLD;
+        return switch (column.kind().form()) {
+            case TEXT -> text(table, i, heading);
+            case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
+            case TICK -> box(heading, 6, 6, 6);
+            case BLANK -> box(heading, 10, 12, 18);
+            case SIGNATURE -> box(heading, 14, 18, 26);
+        };
+    }
+
+    private static ColumnWidth text(Table table, int i, double heading) {
+        Column column = table.columns().get(i);
+        double longest = 0;
+        double longestWord = 0;
+        List<Double> texts = new ArrayList<>();
+        for (Row row : table.rows()) {
+            String text = Printed.inColumn(column.kind(), row.cells().get(i));
+            double length = FontMetrics.width(text);
+            texts.add(length);
+            longest = Math.max(longest, length);
+            if (length > longestWord) {
+                longestWord = Math.max(longestWord, FontMetrics.longestWord(text));
+            }
+        }
+        double air = AIR + (followsFigures(table, i) ? INDENT : 0);
+        double least = Math.max(heading, Math.min(longestWord, LONGEST_WORD_KEPT)) + air;
+        double usual = Math.max(least, Math.min(longest, column.widest()) + air);
+        return new ColumnWidth(least, usual, Math.max(usual, longest + air), texts);
+    }
+
+    /** Text next to figures stands a little away from them. */
+    static boolean followsFigures(Table table, int i) {
+        return i > 0
+                && !table.columns().get(i).kind().form().isNumber()
+                && table.columns().get(i - 1).kind().form().isNumber();
+    }
+
+    /** With the commas and the blank that the number's format adds. */
+    private static double figures(Table table, int i) {
+        Column column = table.columns().get(i);
+        double widest = 0;
+        for (Row row : table.rows()) {
+            String text = Printed.inColumn(column.kind(), row.cells().get(i));
+            double commas = column.kind().form() == Form.MONEY ? Math.max(0, text.length() - 4) / 6.0 : 0;
+            double width = FontMetrics.width(text) + POINT + commas;
+            widest = Math.max(widest, width * (row.isPlain() ? 1 : BOLD));
+        }
+        return widest;
+    }
+}

@@ -1,0 +1,100 @@
+package boltlore.report.xlsx;
+
+import boltlore.report.Page;
+import boltlore.report.Particular;
+import boltlore.report.Particulars;
+import boltlore.report.Table;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Names that a workbook's sheets, tables and values may bear. A sheet's has at most 31 characters, none of <code>
+ * [ ] : * ? / \</code>, no apostrophe at either end, is not 'History', and is unique without regard to capitals (limits
+ * that Excel documents).
+ */
+final class WorkbookNames {
+
+    private static final int LONGEST = 31;
+    private static final String LEFT_OUT = "… ";
+
+    private final Map<String, Integer> blocks = new HashMap<>();
+    private final Map<String, String> sheets = new HashMap<>();
+    private final Set<String> taken = new HashSet<>();
+
+    WorkbookNames(List<Page> pages) {
+        Set<String> takenSheets = new HashSet<>(Set.of("history"));
+        for (Page page : pages) {
+            sheets.put(page.name(), freeSheet(page.name(), takenSheets));
+            page.tables().forEach(table -> blocks.merge(table.name(), 1, Integer::sum));
+            page.particulars().forEach(block -> blocks.merge(block.name(), 1, Integer::sum));
+        }
+    }
+
+    String sheet(Page page) {
+        return sheets.getOrDefault(page.name(), page.name());
+    }
+
+    /** Its own name, and its page's where several pages have such a table. */
+    String table(Page page, Table table) {
+        return freeName(table.name(), page, table.name());
+    }
+
+    String value(Page page, Particulars block, Particular entry) {
+        return freeName(block.name() + "_" + entry.key(), page, block.name());
+    }
+
+    /** Letters, digits, points and lines, not like a cell's address (ECMA-376 part 1, 18.2.5). */
+    private String freeName(String own, Page page, String block) {
+        String full = blocks.getOrDefault(block, 1) > 1 ? own + "_" + sheet(page) : own;
+        String name = full.replaceAll("[^\\p{L}\\p{Nd}_.]+", "_");
+        if (!Character.isLetter(name.charAt(0)) || name.matches("(?i)[a-z]{1,3}[0-9]+|r[0-9]*c?[0-9]*|c[0-9]*")) {
+            name = "_" + name;
+        }
+        String free = name;
+        for (int time = 2; !taken.add(free.toLowerCase(Locale.ROOT)); time++) {
+            free = name + "_" + time;
+        }
+        return free;
+    }
+
+    private static String freeSheet(String name, Set<String> taken) {
+        String clean = name.replaceAll("[\\[\\]:*?/\\\\\\p{Cc}\\p{Cs}\uFFFE\uFFFF]", "-")
+                .strip()
+                .replaceAll("^'+|'+$", "-");
+        clean = clean.isEmpty() ? "-" : clean;
+        String free = shorten(clean, LONGEST);
+        for (int time = 2; !taken.add(free.toLowerCase(Locale.ROOT)); time++) {
+            String number = " (" + time + ")";
+            free = shorten(clean, LONGEST - number.length()) + number;
+        }
+        return free;
+    }
+
+    /**
+     * By whole words: '30 x 3 mm' that is cut would read as metres. First the blanks of dimensions go, then words in the
+     * middle: the first says what it is, the last tell it from others.
+     */
+    private static String shorten(String name, int length) {
+        if (name.length() <= length) {
+            return name;
+        }
+        String close = name.replaceAll("(?<=\\d) ?([x×]) ?(?=\\d)", "$1");
+        if (close.length() <= length) {
+            return close;
+        }
+        List<String> words = new ArrayList<>(List.of(close.split(" +")));
+        int first = words.get(0).length() + 1 + LEFT_OUT.length() <= length / 2 ? 1 : 0;
+        String head = first == 1 ? words.get(0) + " " + LEFT_OUT : LEFT_OUT;
+        while (words.size() > first + 1 && head.length() + String.join(" ", words.subList(first, words.size())).length() > length) {
+            words.remove(first);
+        }
+        String tail = String.join(" ", words.subList(first, words.size()));
+        String text = head + tail;
+        return text.length() <= length ? text : LEFT_OUT.strip() + tail.substring(Character.isLowSurrogate(tail.charAt(tail.length() - length + 1)) ? tail.length() - length + 2 : tail.length() - length + 1);
+    }
+}

@@ -1,0 +1,34 @@
+package boltlore.trades;
+
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
+
+/** What any trade may say of an order. */
+public enum KitFinding implements Kind {
+    /** The file that the trade works from is not there or says nothing of this order: {trade}, {file}. */
+    NOT_JUDGED(Severity.NOTE),
+    /** Something keeps the trade from working: {found}, {expected}, {advice}. */
+    NOT_WORKED(Severity.CHECK),
+    /** Somebody answers for it: {finding}, {who}, {when}, {why}. */
+    WAIVED_IN_ORDER(Severity.NOTE),
+    /** So it is in every kit of the family, and meant to be: {finding}, {why}. */
+    ACCEPTED_IN_FAMILY(Severity.NOTE),
+    /** A waiver of this order speaks of nothing that was found: {waiver}. */
+    WAIVER_WITHOUT_FINDING(Severity.NOTE);
+
+    private final Severity severity;
+
+    KitFinding(Severity severity) {
+        this.severity = severity;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String room() {
+        return "kit";
+    }
+}

@@ -1,0 +1,70 @@
+package boltlore.trades;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * An option of a trade's command.
+ *
+ * @param name as it is typed: '--supply'
+ * @param label of its value in the help, empty for one that takes none
+ * @param says one sentence for the help
+ * @param several whether it may be given more than once
+ * @param read makes the value of what was typed; a fault says what was found and what is expected
+ */
+public record TradeOption<T>(
+        String name, String label, String says, boolean several, Function<List<String>, Outcome<T>> read) {
+
+    /** An option with one value. */
+    public static <T> TradeOption<T> of(String name, String label, String says, Function<String, Outcome<T>> read) {
+        return new TradeOption<>(name, label, says, false, texts -> read.apply(texts.get(0)));
+    }
+
+    /** An option that is given or not. */
+    public static TradeOption<Boolean> flag(String name, String says) {
+        return new TradeOption<>(name, "", says, false, texts -> Outcome.sound(true));
+    }
+
+    /** What was typed and cannot be read. */
+    public <R> Outcome<R> refused(String found, String expected) {
+        return Outcome.faulty(Fault.of(name, found, expected, ""));
+    }
+
+    /** The options' values that were given with a command. */
+    public static final class Given {
+
+        public static final Given NONE = new Given(Map.of());
+
+        private final Map<TradeOption<?>, Object> values;
+
+        private Given(Map<TradeOption<?>, Object> values) {
+            this.values = values;
+        }
+
+        /** All that was typed, read; faulty with everything that cannot be. */
+        public static Outcome<Given> read(Map<TradeOption<?>, List<String>> typed) {
+            Map<TradeOption<?>, Object> values = new HashMap<>();
+            List<Outcome<Object>> all = typed.entrySet().stream()
+                    .map(each -> each.getKey().read().apply(each.getValue()).<Object>then(value -> {
+                        values.put(each.getKey(), value);
+                        return Outcome.sound(value);
+                    }))
+                    .toList();
+            return Outcome.all(all).then(sound -> Outcome.sound(new Given(values)));
+        }
+
+        @SuppressWarnings("unchecked") // what stands under an option was made by its own reader
+        public <T> Optional<T> get(TradeOption<T> option) {
+            return Optional.ofNullable((T) values.get(option));
+        }
+
+        public boolean has(TradeOption<?> option) {
+            return values.containsKey(option);
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package boltlore.trades;
+
+import boltlore.findings.Findings;
+import boltlore.report.SheetFile;
+import boltlore.report.Workbook;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * What a trade has made of one order, or of several together.
+ *
+ * @param folder of the order's name; empty where it is of several orders
+ * @param findings all that a person must know of it
+ * @param sheets made only when they are written
+ */
+public record TradeResult(String folder, Findings findings, List<Sheet> sheets) {
+
+    public TradeResult {
+        sheets = List.copyOf(sheets);
+    }
+
+    /**
+     * A report, or files of another kind that go with the reports.
+     *
+     * @param folder below the order's folder, mostly empty
+     */
+    public record Sheet(String folder, Supplier<Workbook> report, List<SheetFile> beside) {
+
+        public static Sheet of(Supplier<Workbook> report) {
+            return new Sheet("", report, List.of());
+        }
+    }
+
+    /** Of one order, with one report. */
+    public static TradeResult of(KitInWork kit, Findings findings, Supplier<Workbook> report) {
+        return new TradeResult(kit.order().name(), findings, List.of(Sheet.of(report)));
+    }
+}

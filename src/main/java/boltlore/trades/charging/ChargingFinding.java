@@ -1,0 +1,51 @@
+package boltlore.trades.charging;
+
+import static boltlore.findings.Severity.CHECK;
+import static boltlore.findings.Severity.NOTE;
+import static boltlore.findings.Severity.STOP;
+
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
+
+/** What charging and high voltage of an order may show. */
+public enum ChargingFinding implements Kind {
+    MODULES_AGAINST_PACK(STOP),
+    PACK_OUTSIDE_CHARGER(STOP),
+    CHARGE_CURRENT_ABOVE_PACK(STOP),
+    PACK_ABOVE_INLET(STOP),
+    PRECHARGE_ENERGY(STOP),
+    CONTACTOR_TOO_SOON(STOP),
+    LOAD_ABOVE_CABLE(STOP),
+    VOLTAGE_ABOVE_CABLE(STOP),
+    LOAD_ABOVE_PACK(STOP),
+    LOAD_ABOVE_FUSE(STOP),
+    FUSE_ABOVE_CABLE(STOP),
+    VOLTAGE_ABOVE_FUSE(STOP),
+    SHORT_CIRCUIT_ABOVE_FUSE(STOP),
+    HEAT_ABOVE_CABLE(STOP),
+    CABLE_NOT_AT_POSITION(STOP),
+    PART_NOT_IN_KIT(STOP),
+    FUSE_AGAINST_SHORT_CIRCUIT_ONLY(CHECK),
+    PACK_BELOW_DC_CHARGERS(CHECK),
+    OUTLET_ABOVE_CHARGER(CHECK),
+    NOT_TOLD_ONCE(CHECK),
+    BUSES_NOT_TOLD(NOTE),
+    DC_LINK_NOT_TOLD(NOTE),
+    SUPPLY_NOT_KNOWN(NOTE);
+
+    private final Severity severity;
+
+    ChargingFinding(Severity severity) {
+        this.severity = severity;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String room() {
+        return "charging";
+    }
+}

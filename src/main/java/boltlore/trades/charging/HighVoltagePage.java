@@ -1,0 +1,134 @@
+package boltlore.trades.charging;
+
+import boltlore.catalogue.Buses;
+import boltlore.catalogue.Fuse;
+import boltlore.catalogue.Pack;
+import boltlore.catalogue.PowerCable;
+import boltlore.catalogue.Workshop;
+import boltlore.report.CautionNotes;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import java.math.BigDecimal;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Pack voltages, isolation, precharge, and each cable with its load and fuse. */
+final class HighVoltagePage {
+
+    private static final String CABLES =
+            "Load ≤ fuse ≤ the current rating of the cable as installed. A fuse that protects against short"
+                    + " circuits only may be larger than its cable, if something else limits the current and is set. A cable with no"
+                    + " fuse here is protected outside the vehicle.";
+
+    private static final TableSpec<BranchCheck> BRANCHES = TableSpec.<BranchCheck>named("branches")
+            .text("branch", "From – to", 32, check -> check.branch().says())
+            .decimal("load", "Load", "A", 0, check -> check.branch().loadAmps())
+            .text("fuse", "Fuse", 34, HighVoltagePage::fuse)
+            .decimal("fuse-amps", "Fuse", "A", 0, check -> ofFuse(check, Fuse::amps))
+            .decimal("fuse-volts", "Rated voltage", "V", 0, check -> ofFuse(check, Fuse::volts))
+            .text("cable", "Cable", check -> check.cable().part().text())
+            .quantity("area", "Cross-section", "mm²", check -> check.cable().areaMm2())
+            .decimal("carries", "Current rating as installed", "A", 1, BranchCheck::carriesAmps)
+            .text("verdict", "Result", 12, BranchCheck::verdict);
+
+    private HighVoltagePage() {}
+
+    static PageBuilder of(Charging charging, Workshop workshop, String footer) {
+        PageBuilder page = Page.named("High voltage").footer(footer).landscape();
+        page.title("High voltage");
+        Pack pack = charging.fitted().pack();
+        if (pack != null) {
+            page.add(particulars(charging, pack));
+            page.heading("Cables and fuses")
+                    .add(BRANCHES.of(charging.branches()))
+                    .note(CABLES);
+        }
+        page.heading("Installation conditions").add(cables(charging));
+        CautionNotes.always(page, "high-voltage", workshop, "en");
+        return page.signatures("Electrically qualified person");
+    }
+
+    private static @Nullable String fuse(BranchCheck check) {
+        Fuse fuse = check.fuse();
+        return fuse == null ? null : fuse.says() + " (" + fuse.part() + ")";
+    }
+
+    private static @Nullable BigDecimal ofFuse(BranchCheck check, Function<Fuse, BigDecimal> figure) {
+        Fuse fuse = check.fuse();
+        return fuse == null ? null : figure.apply(fuse);
+    }
+
+    /** What is assumed of each cable, and where it is derated. */
+    private static TableBuilder cables(Charging charging) {
+        return TableSpec.<PowerCable>named("cables")
+                .text("cable", "Cable", cable -> cable.part().text())
+                .decimal("amps", "Current rating", "A", 0, PowerCable::amps)
+                .decimal("volts", "Rated voltage", "V", 0, PowerCable::volts)
+                .text("assumed", "Assumed installation", 70, cable -> cable.assumed() + derated(charging, cable))
+                .of(charging.branches().stream()
+                        .map(BranchCheck::cable)
+                        .distinct()
+                        .toList());
+    }
+
+    private static String derated(Charging charging, PowerCable cable) {
+        return charging.branches().stream()
+                .filter(check -> check.cable().equals(cable))
+                .map(BranchCheck::branch)
+                .filter(branch -> !branch.because().isEmpty())
+                .map(branch -> "; " + branch.says() + " × " + branch.derating().toPlainString() + ": "
+                        + branch.because().replaceFirst("\\.$", ""))
+                .collect(Collectors.joining());
+    }
+
+    private static ParticularsBuilder particulars(Charging charging, Pack pack) {
+        ParticularsBuilder says = Particulars.named("high-voltage")
+                .say("voltage", "Pack voltage", voltages(pack))
+                .say("energy", "Energy", Figures.number(pack.nominalKwh(), 1) + " kWh nominal");
+        isolation(says, charging, charging.electrics().buses());
+        Precharge precharge = charging.precharge();
+        if (precharge != null) {
+            precharge(says, precharge, pack);
+        }
+        return says;
+    }
+
+    private static String voltages(Pack pack) {
+        return Figures.number(pack.lowestVolts(), 1) + " empty, " + Figures.number(pack.nominalVolts(), 1)
+                + " nominal, " + Figures.volts(pack.highestVolts()) + " full" + voltageClass(pack);
+    }
+
+    private static String voltageClass(Pack pack) {
+        return HighVoltage.direct(pack.highestVolts()) ? ": high voltage, class B" : ": not above 60 V";
+    }
+
+    private static void isolation(ParticularsBuilder says, Charging charging, @Nullable Buses buses) {
+        if (buses != null && charging.isolationOhm() != null) {
+            says.say(
+                    "isolation",
+                    "Isolation, at least",
+                    Figures.ohm(charging.isolationOhm()) + " at the highest voltage: "
+                            + Figures.number(Isolation.ohmPerVolt(buses), 0) + " Ω for each V, " + buses.says());
+        }
+    }
+
+    private static void precharge(ParticularsBuilder says, Precharge precharge, Pack pack) {
+        says.say("link", "DC link", link(precharge))
+                .say("precharge", "Precharge", pulse(precharge, pack.highestVolts()));
+    }
+
+    private static String link(Precharge precharge) {
+        return Figures.number(precharge.microfarad(), 0) + " µF through " + Figures.ohm(precharge.resistorOhm());
+    }
+
+    private static String pulse(Precharge precharge, BigDecimal volts) {
+        return Figures.number(precharge.secondsToGate(), 3) + " s to 95 %, "
+                + Figures.number(precharge.joules(volts), 1) + " J in the resistor, "
+                + Figures.amps(precharge.firstAmps(volts)) + " at first";
+    }
+}

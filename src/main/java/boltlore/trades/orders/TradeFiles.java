@@ -1,0 +1,36 @@
+package boltlore.trades.orders;
+
+import boltlore.report.SheetFile;
+import boltlore.report.Workbook;
+import boltlore.trades.TradeResult;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The files of what trades have made: each report in all formats, and what goes beside it. */
+public final class TradeFiles {
+
+    private TradeFiles() {}
+
+    public static List<SheetFile> of(List<TradeResult> results) {
+        List<SheetFile> files = new ArrayList<>();
+        for (TradeResult result : results) {
+            List<Workbook> reports = result.sheets().parallelStream()
+                    .map(sheet -> sheet.report().get())
+                    .toList();
+            files.addAll(of(result, reports));
+        }
+        return files;
+    }
+
+    /** Of a result whose reports are made already. */
+    public static List<SheetFile> of(TradeResult result, List<Workbook> reports) {
+        List<SheetFile> files = new ArrayList<>();
+        for (int i = 0; i < reports.size(); i++) {
+            TradeResult.Sheet sheet = result.sheets().get(i);
+            List<SheetFile> all = new ArrayList<>(SheetFormats.of(List.of(reports.get(i))));
+            all.addAll(sheet.beside());
+            all.forEach(file -> files.add(sheet.folder().isEmpty() ? file : file.under(sheet.folder())));
+        }
+        return files;
+    }
+}

@@ -1,0 +1,67 @@
+package boltlore.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+
+@DisplayName("An answer that cannot be printed")
+class FullOutputTest {
+
+    @TempDir
+    Path out;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--version",
+                "--help",
+                "check --json",
+                "parts",
+                "parts --json",
+                "why catalog/orders/bl-1001.json PV-BL-S --json",
+                "compare catalog/orders/bl-1001.json catalog/orders/bl-1002.json",
+                "kit catalog/orders/bl-1001.json --json --out OUT",
+                "coat catalog/orders/bl-1001.json --out OUT",
+                "weigh catalog/orders/bl-1001.json --json --out OUT"
+            })
+    @DisplayName("to a full device ends with exit code 4 and a sentence")
+    void full_device(String command) throws IOException {
+        StringWriter err = new StringWriter();
+        try (OutputStream full = new FileOutputStream("/dev/full")) {
+            int exit = Boltlore.run(
+                    new PrintWriter(full, false, StandardCharsets.UTF_8),
+                    new PrintWriter(err),
+                    List.of(command.split(" ")).stream()
+                            .map(word -> word.equals("OUT") ? out.toString() : word)
+                            .toArray(String[]::new));
+
+            assertThat(exit).as(command).isEqualTo(4);
+        } catch (IOException closingWritesAgain) {
+            assertThat(closingWritesAgain).hasMessageContaining("No space");
+        }
+        assertThat(err.toString()).contains("The answer could not be printed: the output is closed or full.");
+    }
+
+    @Test
+    @DisplayName("of any command is told, as each prints through the same writer")
+    void every_command_prints_through_the_writer() {
+        CommandLine line = new CommandLine(new Boltlore());
+
+        assertThat(line.getSubcommands().values())
+                .allSatisfy(command -> assertThat(RoomCommand.class)
+                        .isAssignableFrom(command.getCommandSpec().userObject().getClass()));
+    }
+}

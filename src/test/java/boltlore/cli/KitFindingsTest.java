@@ -1,0 +1,105 @@
+package boltlore.cli;
+
+import static boltlore.cli.Ran.boltlore;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.trades.Trade;
+import boltlore.trades.orders.Trades;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("Nothing that any trade finds of an order stays hidden")
+class KitFindingsTest {
+
+    private static final Path ORDERS = Path.of("catalog", "orders");
+
+    @TempDir
+    private Path out;
+
+    @Test
+    @DisplayName("kit tells, of every demo order, all that the trades' own commands tell, plain and with all sheets")
+    void the_union_of_all_trades() throws IOException {
+        Map<String, List<String>> kits = findings("kit", "--out", out.resolve("kit"));
+        Map<String, List<String>> all = findings("kit", "--all", "--out", out.resolve("all"));
+        Map<String, List<String>> union = new TreeMap<>();
+        kits.forEach((order, found) -> union.put(
+                order,
+                new ArrayList<>(
+                        found.stream().filter(one -> one.startsWith("kit ")).toList())));
+        for (Trade trade : Trades.ALL) {
+            findings(trade.name(), "--out", out.resolve(trade.name()))
+                    .forEach((order, found) -> union.get(order).addAll(found));
+        }
+
+        assertThat(kits).hasSize(17).isEqualTo(all);
+        kits.forEach(
+                (order, found) -> assertThat(found).as(order).containsExactlyInAnyOrderElementsOf(union.get(order)));
+    }
+
+    @Test
+    @DisplayName("the terminal and the bill hold each sentence that JSON holds, and so does the exit code")
+    void everywhere() throws IOException {
+        Path order = ORDERS.resolve("bl-1001.json");
+        List<JsonNode> found = new ArrayList<>();
+        new ObjectMapper()
+                .readTree(boltlore("kit", order, "--json", "--out", out).out())
+                .get(0)
+                .get("findings")
+                .forEach(found::add);
+        Ran told = boltlore("kit", order, "--out", out.resolve("again"));
+        String bill = bill(out.resolve("again/BL-1001/bill.xlsx"));
+        assertThat(found).isNotEmpty().allSatisfy(finding -> {
+            assertThat(told.out().replaceAll("\\s+", " "))
+                    .contains(finding.get("says").asText());
+            assertThat(bill).contains(finding.get("says").asText());
+        });
+        boolean stops = found.stream()
+                .anyMatch(finding -> finding.get("severity").asText().equals("stop"));
+        assertThat(told.exit()).isEqualTo(stops ? Exit.STOPPED : Exit.OK);
+    }
+
+    private static String bill(Path workbook) throws IOException {
+        try (ReadableWorkbook opened = new ReadableWorkbook(Files.newInputStream(workbook));
+                Stream<org.dhatim.fastexcel.reader.Row> rows =
+                        opened.findSheet("Findings").orElseThrow().openStream()) {
+            StringBuilder text = new StringBuilder();
+            rows.forEach(row -> row.forEach(
+                    cell -> text.append(cell == null ? "" : cell.getText()).append('\n')));
+            return text.toString();
+        }
+    }
+
+    /** By order, each as 'charging load above fuse: battery: the sentence'. */
+    private static Map<String, List<String>> findings(Object... arguments) throws IOException {
+        List<Object> all = new ArrayList<>(List.of(arguments));
+        all.add("--json");
+        try (Stream<Path> files = Files.list(ORDERS)) {
+            files.filter(file -> file.getFileName().toString().startsWith("bl-"))
+                    .sorted()
+                    .forEach(all::add);
+        }
+        JsonNode answer = new ObjectMapper().readTree(boltlore(all.toArray()).out());
+        Map<String, List<String>> found = new TreeMap<>();
+        (answer.isArray() ? answer : answer.get("orders")).forEach(order -> {
+            List<String> some = found.computeIfAbsent(order.get("order").asText(), name -> new ArrayList<>());
+            order.get("findings")
+                    .forEach(finding -> some.add(finding.get("by").asText() + " "
+                            + finding.get("kind").asText() + ": "
+                            + finding.get("subject").asText() + ": "
+                            + finding.get("says").asText()));
+        });
+        return found;
+    }
+}

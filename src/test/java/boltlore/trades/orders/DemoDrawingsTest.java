@@ -1,0 +1,109 @@
+package boltlore.trades.orders;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.demo.Demo;
+import boltlore.report.Page;
+import boltlore.report.Picture;
+import boltlore.report.Workbook;
+import boltlore.report.drawing.Clearances;
+import boltlore.report.drawing.Drawing;
+import boltlore.report.xlsx.PrintedPicture;
+import boltlore.report.xlsx.XlsxWriter;
+import boltlore.resolution.FamilyPlan;
+import boltlore.trades.bill.sheets.BillWorkbook;
+import boltlore.trades.coating.CoatPlanner;
+import boltlore.trades.coating.sheets.CoatJob;
+import boltlore.trades.coating.sheets.HangingSheet;
+import boltlore.trades.cutting.CutPlanner;
+import boltlore.trades.cutting.sheets.CutSheet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("Drawings of the demo orders' sheets")
+class DemoDrawingsTest {
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
+
+    private static Stream<Workbook> workbooks(String order) {
+        Bill bill = Demo.bill(order);
+        Catalogue catalogue = Demo.catalogue();
+        FamilyPlan plan = new FamilyPlan(catalogue, bill.order().choices().family());
+        return FurtherSheets.of(plan, BillWorkbook.price(bill, catalogue), TODAY).workbooks().stream()
+                .map(Supplier::get);
+    }
+
+    private static Stream<Drawing> drawings(Workbook workbook) {
+        return workbook.pages().stream().flatMap(DemoDrawingsTest::drawings);
+    }
+
+    private static Stream<Drawing> drawings(Page page) {
+        return page.blocks().stream()
+                .filter(Picture.class::isInstance)
+                .map(Picture.class::cast)
+                .map(Picture::drawing);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "bl-1001", "bl-1002", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-1011", "bl-1012", "bl-1013",
+                "bl-2001", "bl-2002", "bl-2003"
+            })
+    void nothing_is_cut_off_or_covered(String order) {
+        List<Drawing> drawings =
+                workbooks(order).flatMap(DemoDrawingsTest::drawings).toList();
+        assertThat(drawings).hasSizeGreaterThan(5).allSatisfy(Clearances::assertLegible);
+    }
+
+    @Test
+    void nothing_is_cut_off_or_covered_where_many_orders_are_coated_and_sawn_at_once() {
+        List<Bill> bills = Stream.of("bl-1001", "bl-1002", "bl-1004", "bl-1010", "bl-1011", "bl-2001", "bl-2002")
+                .map(Demo::bill)
+                .toList();
+        Catalogue catalogue = Demo.catalogue();
+        List<Drawing> drawings = Stream.of(
+                        HangingSheet.of(CoatJob.of(CoatPlanner.of(bills, catalogue), catalogue)),
+                        CutSheet.of(CutPlanner.of(bills, catalogue, List.of()), catalogue.workshop()))
+                .flatMap(DemoDrawingsTest::drawings)
+                .toList();
+        assertThat(drawings).hasSizeGreaterThan(30).allSatisfy(Clearances::assertLegible);
+    }
+
+    @Test
+    @DisplayName("are printed whole and at their own size, by LibreOffice with the typeface that stands in for Arial")
+    void printed_whole(@TempDir Path folder) throws IOException, InterruptedException {
+        Map<String, Long> drawn = new TreeMap<>();
+        for (String order : List.of("bl-2001", "bl-1011")) {
+            for (Workbook workbook : workbooks(order).toList()) {
+                String file = order + "-" + workbook.file();
+                if (drawings(workbook).findAny().isPresent()) {
+                    drawn.put(file, drawings(workbook).count());
+                    Files.write(
+                            folder.resolve(file + ".xlsx"),
+                            new XlsxWriter().write(workbook).get(0).content());
+                }
+            }
+        }
+        Map<String, List<PrintedPicture>> printed = PrintedPicture.all(folder);
+        assertThat(drawn).hasSizeGreaterThan(10);
+        drawn.forEach((file, count) -> assertThat(printed.get(file))
+                .as(file)
+                .hasSize(count.intValue())
+                .allSatisfy(PrintedPicture::assertWhole));
+    }
+}

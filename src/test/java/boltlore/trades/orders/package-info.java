@@ -1,0 +1,4 @@
+@NullMarked
+package boltlore.trades.orders;
+
+import org.jspecify.annotations.NullMarked;
