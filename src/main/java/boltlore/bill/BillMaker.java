@@ -1,5 +1,6 @@
 package boltlore.bill;
 
+import boltlore.catalogue.Contained;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
@@ -13,11 +14,15 @@ import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
 import java.math.BigDecimal;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Explodes a resolved kit into items: from each line downwards, then what each item asks for. */
 public final class BillMaker {
@@ -26,6 +31,9 @@ public final class BillMaker {
 
     /** The largest ask so far on a joint, and the place where it was first asked for. */
     private record JointAsk(Place place, Asker asker, String because, BigDecimal atLeast, List<Asker> askers) {}
+
+    /** A need of so many askers at that place. */
+    private record Ask(Place place, Asker asker, Need need, BigDecimal askers) {}
 
     private record Place(Position position, LineName line) {}
 
@@ -76,28 +84,55 @@ public final class BillMaker {
 
     private void line(Place place, Line line) {
         add(place, plan.part(line.part()), line.quantity(), new Origin.OwnLine());
-        line.needs().forEach(need -> ask(place, new Asker.OfLine(line.name()), need, line.quantity()));
+        line.needs().forEach(need -> answer(new ArrayDeque<>(
+                List.of(new Ask(place, new Asker.OfLine(line.name()), need, line.quantity())))));
     }
 
+    /** The item, and right behind it what it needs and what that needs. */
     private void add(Place place, Part part, BigDecimal quantity, Origin origin) {
-        Item item = explode(place, part, quantity, origin, 1, false);
-        items.add(item);
-        item.all()
-                .forEach(each -> plan.needsOf(each.part().number())
-                        .forEach(need -> ask(place, new Asker.OfPart(each.part().number()), need, each.quantity())));
+        Deque<Ask> open = new ArrayDeque<>();
+        asks(place, added(place, part, quantity, origin), open);
+        answer(open);
     }
 
-    private void ask(Place place, Asker asker, Need need, BigDecimal askers) {
+    private void answer(Deque<Ask> open) {
+        while (!open.isEmpty()) {
+            Ask next = open.pop();
+            answered(next).ifPresent(item -> asks(next.place(), item, open));
+        }
+    }
+
+    /** What the item asks for comes before all that is open. */
+    private void asks(Place place, Item item, Deque<Ask> open) {
+        List<Ask> asks = new ArrayList<>();
+        item.all().forEach(each -> {
+            PartNumber number = each.part().number();
+            plan.needsOf(number)
+                    .forEach(need -> asks.add(new Ask(place, new Asker.OfPart(number), need, each.quantity())));
+        });
+        Collections.reverse(asks);
+        asks.forEach(open::push);
+    }
+
+    private Item added(Place place, Part part, BigDecimal quantity, Origin origin) {
+        Item item = exploded(place, part, quantity, origin);
+        items.add(item);
+        return item;
+    }
+
+    private Optional<Item> answered(Ask ask) {
+        Need need = ask.need();
         if (!Conditions.holds(need.when(), resolved.choices(), kit.filled()::contains)) {
-            return;
+            return Optional.empty();
         }
-        if (need.ask() instanceof Need.Each each) {
-            Origin origin = new Origin.NeededBy(asker, need.because());
-            add(place, plan.part(need.part()), askers.multiply(each.quantity()), origin);
-        } else if (need.ask() instanceof Need.AtJoint at) {
-            JointAsk ask = new JointAsk(place, asker, need.because(), at.atLeast(), List.of(asker));
-            joints.merge(new JointOfPart(at.joint(), need.part()), ask, BillMaker::larger);
+        if (need.ask() instanceof Need.AtJoint at) {
+            JointAsk joint = new JointAsk(ask.place(), ask.asker(), need.because(), at.atLeast(), List.of(ask.asker()));
+            joints.merge(new JointOfPart(at.joint(), need.part()), joint, BillMaker::larger);
+            return Optional.empty();
         }
+        BigDecimal quantity = ask.askers().multiply(((Need.Each) need.ask()).quantity());
+        Origin origin = new Origin.NeededBy(ask.asker(), need.because());
+        return Optional.of(added(ask.place(), plan.part(need.part()), quantity, origin));
     }
 
     /** The larger ask decides the quantity and the reason; the first asker's place stays. */
@@ -108,18 +143,44 @@ public final class BillMaker {
         return new JointAsk(first.place(), largest.asker(), largest.because(), largest.atLeast(), askers);
     }
 
-    private Item explode(Place place, Part part, BigDecimal quantity, Origin origin, int level, boolean insidePicked) {
-        boolean picked = !insidePicked && part.pickedWhole();
-        List<Item> inside = part.contains().stream()
-                .map(child -> explode(
-                        place,
-                        plan.part(child.part()),
-                        quantity.multiply(child.quantity()),
-                        new Origin.Inside(part.number()),
-                        level + 1,
-                        insidePicked || picked))
-                .toList();
-        String finish = kit.finishes().getOrDefault(part.number(), "");
-        return new Item(level, place.position(), place.line(), part, finish, quantity, origin, picked, inside);
+    /** A part with all that is inside it, from the innermost outwards. */
+    private Item exploded(Place place, Part part, BigDecimal quantity, Origin origin) {
+        Deque<Opened> open = new ArrayDeque<>(List.of(new Opened(part, quantity, origin, 1, false, new ArrayList<>())));
+        while (true) {
+            Opened top = open.element();
+            if (top.inside().size() < top.part().contains().size()) {
+                open.push(top.next(plan));
+                continue;
+            }
+            open.remove();
+            String finish = kit.finishes().getOrDefault(top.part().number(), "");
+            Item item = top.item(place, finish);
+            if (open.isEmpty()) {
+                return item;
+            }
+            open.element().inside().add(item);
+        }
+    }
+
+    /** A part whose inside is being exploded. */
+    private record Opened(
+            Part part, BigDecimal quantity, Origin origin, int level, boolean insidePicked, List<Item> inside) {
+
+        Opened next(FamilyPlan plan) {
+            Contained child = part.contains().get(inside.size());
+            return new Opened(
+                    plan.part(child.part()),
+                    quantity.multiply(child.quantity()),
+                    new Origin.Inside(part.number()),
+                    level + 1,
+                    insidePicked || part.pickedWhole(),
+                    new ArrayList<>());
+        }
+
+        Item item(Place place, String finish) {
+            boolean picked = !insidePicked && part.pickedWhole();
+            return new Item(
+                    level, place.position(), place.line(), part, finish, quantity, origin, picked, List.copyOf(inside));
+        }
     }
 }

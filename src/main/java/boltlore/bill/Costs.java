@@ -4,6 +4,9 @@ import boltlore.catalogue.Source;
 import boltlore.measure.Percent;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
 
 /** Cost of items from the part master, before coating and mark-up, in the workshop's currency. */
 public final class Costs {
@@ -28,8 +31,15 @@ public final class Costs {
 
     /** The item with all inside it; what is bought has its parts in its own cost. */
     private static BigDecimal whole(Item item) {
-        return item.part().source() == Source.BUY
-                ? own(item)
-                : item.inside().stream().map(Costs::whole).reduce(own(item), BigDecimal::add);
+        BigDecimal sum = BigDecimal.ZERO;
+        Deque<Item> open = new ArrayDeque<>(List.of(item));
+        while (!open.isEmpty()) {
+            Item next = open.pop();
+            sum = sum.add(own(next));
+            if (next.part().source() != Source.BUY) {
+                next.inside().forEach(open::push);
+            }
+        }
+        return sum;
     }
 }

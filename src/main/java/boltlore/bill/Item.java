@@ -4,6 +4,9 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.measure.LineName;
 import java.math.BigDecimal;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -31,7 +34,16 @@ public record Item(
 
     /** This item and all inside it, in printing order. */
     public Stream<Item> all() {
-        return Stream.concat(Stream.of(this), inside.stream().flatMap(Item::all));
+        List<Item> all = new ArrayList<>();
+        Deque<Item> open = new ArrayDeque<>(List.of(this));
+        while (!open.isEmpty()) {
+            Item next = open.pop();
+            all.add(next);
+            for (int i = next.inside.size() - 1; i >= 0; i--) {
+                open.push(next.inside.get(i));
+            }
+        }
+        return all.stream();
     }
 
     public String stage() {

@@ -1,8 +1,12 @@
 package boltlore.bill;
 
+import boltlore.catalogue.BottomUp;
+import boltlore.catalogue.Contained;
 import boltlore.catalogue.Part;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.Function;
 
 /** Mass roll-up: leaves carry mass, assemblies weigh what they contain. Without the film of powder. */
@@ -12,11 +16,23 @@ public final class Masses {
 
     /** Mass of one of the part's unit in kg, its children included. */
     public static BigDecimal eachKg(Part part, Function<PartNumber, Part> parts) {
+        Map<PartNumber, BigDecimal> known = new HashMap<>();
+        return new BottomUp<PartNumber, BigDecimal>(
+                        known,
+                        number -> parts.apply(number).contains().stream()
+                                .map(Contained::part)
+                                .toList(),
+                        number -> eachKg(parts.apply(number), known))
+                .of(part.number());
+    }
+
+    private static BigDecimal eachKg(Part part, Map<PartNumber, BigDecimal> children) {
         if (!part.isAssembly()) {
             return part.massKg() == null ? BigDecimal.ZERO : part.massKg();
         }
         return part.contains().stream()
-                .map(child -> eachKg(parts.apply(child.part()), parts).multiply(child.quantity()))
+                .map(child -> children.getOrDefault(child.part(), BigDecimal.ZERO)
+                        .multiply(child.quantity()))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

@@ -3,3 +3,4 @@
 package boltlore.bill;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -1,5 +1,6 @@
 package boltlore.resolution;
 
+import boltlore.catalogue.BottomUp;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Companion;
 import boltlore.catalogue.Contained;
@@ -14,10 +15,9 @@ import boltlore.measure.PartNumber;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** What a family's resolutions share, worked out once: its lines by name, its reachable parts, who needs what. */
@@ -44,9 +44,13 @@ public final class FamilyPlan {
             needs.computeIfAbsent(companion.part(), part -> new ArrayList<>()).addAll(companion.needs());
             expects.computeIfAbsent(companion.part(), part -> new ArrayList<>()).addAll(companion.expects());
         }
-        Set<PartNumber> askedFirst = new LinkedHashSet<>();
-        family.lines().forEach(line -> visitLine(line, askedFirst));
-        List<PartNumber> order = new ArrayList<>(askedFirst);
+        Map<PartNumber, PartNumber> askedFirst = new LinkedHashMap<>();
+        BottomUp<PartNumber, PartNumber> visits = new BottomUp<>(askedFirst, this::askedBy, part -> part);
+        family.lines().forEach(line -> {
+            visits.of(line.part());
+            line.needs().forEach(need -> visits.of(need.part()));
+        });
+        List<PartNumber> order = new ArrayList<>(askedFirst.keySet());
         Collections.reverse(order);
         this.askersFirst = List.copyOf(order);
         askersFirst.forEach(part -> needs.put(part, allNeeds(part)));
@@ -99,20 +103,13 @@ public final class FamilyPlan {
                 .toList();
     }
 
-    private void visitLine(Line line, Set<PartNumber> askedFirst) {
-        visit(line.part(), askedFirst);
-        line.needs().forEach(need -> visit(need.part(), askedFirst));
-    }
-
-    private void visit(PartNumber number, Set<PartNumber> askedFirst) {
-        if (askedFirst.contains(number)) {
-            return;
-        }
-        for (Contained child : part(number).contains()) {
-            visit(child.part(), askedFirst);
-        }
-        part(number).needs().forEach(need -> visit(need.part(), askedFirst));
-        needs.getOrDefault(number, List.of()).forEach(need -> visit(need.part(), askedFirst));
-        askedFirst.add(number);
+    /** What the part contains and needs. */
+    private List<PartNumber> askedBy(PartNumber number) {
+        return Stream.of(
+                        part(number).contains().stream().map(Contained::part),
+                        part(number).needs().stream().map(Need::part),
+                        needs.getOrDefault(number, List.of()).stream().map(Need::part))
+                .flatMap(parts -> parts)
+                .toList();
     }
 }

@@ -24,7 +24,7 @@ class KitProperties {
 
     @Property(tries = 120)
     void the_best_kits_are_those_that_building_every_kit_finds(@ForAll long seed) {
-        SmallKits kits = new SmallKits(seed);
+        SmallKits kits = new SmallKits(seed, seed % 2 == 0);
         Catalogue catalogue = kits.catalogue();
         Resolver resolver = new Resolver(catalogue);
         Family family = catalogue.family("small");
@@ -49,7 +49,7 @@ class KitProperties {
 
     @Property(tries = 120)
     void what_is_told_to_be_as_good_is_as_good_and_nothing_else_is(@ForAll long seed) {
-        SmallKits kits = new SmallKits(seed);
+        SmallKits kits = new SmallKits(seed, seed % 2 == 0);
         Catalogue catalogue = kits.catalogue();
         Resolver resolver = new Resolver(catalogue);
         Family family = catalogue.family("small");

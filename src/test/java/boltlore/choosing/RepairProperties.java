@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
@@ -89,6 +90,11 @@ class RepairProperties {
                 .filter(choice ->
                         !choice.equals(tried.wanted()) && !tried.importance().isFirm(choice))
                 .toList();
+        return smallest(loose, tried::works);
+    }
+
+    /** Of the sets of these choices that pass, those in which no smaller one lies. */
+    private static List<Set<Choice>> smallest(List<Choice> loose, Predicate<Set<Choice>> passes) {
         List<Set<Choice>> working = new ArrayList<>();
         for (int bits = 0; bits < 1 << loose.size(); bits++) {
             Set<Choice> givenUp = new HashSet<>();
@@ -97,13 +103,48 @@ class RepairProperties {
                     givenUp.add(loose.get(i));
                 }
             }
-            if (tried.works(givenUp)) {
+            if (passes.test(givenUp)) {
                 working.add(givenUp);
             }
         }
         return working.stream()
                 .filter(set -> working.stream().noneMatch(other -> other.size() < set.size() && set.containsAll(other)))
                 .toList();
+    }
+
+    /** Against every kit built: a change helps where some kit after it has no finding that stops it. */
+    @Property(tries = 200)
+    void repairs_among_stopped_kits_are_the_smallest_changes_that_give_a_sound_one(@ForAll long seed) {
+        SmallKits kits = new SmallKits(seed, true);
+        Catalogue catalogue = kits.catalogue();
+        Family family = catalogue.family("small");
+        Choices choices = kits.families().choices(family);
+        Choice wanted = kits.families().choice(family);
+        Resolver resolver = new Resolver(catalogue);
+        Repairer repairer = new Repairer(new Chooser(family), new BestKits(resolver, family, Deadline.NONE));
+        Choices after = choices.with(wanted.option(), wanted.value());
+
+        Opening opening = repairer.opening(choices, wanted, Importance.NONE);
+
+        List<Choice> loose = Chooser.list(after).stream()
+                .filter(choice -> !choice.equals(wanted))
+                .toList();
+        List<Set<Choice>> sound = smallest(loose, givenUp -> soundWithout(resolver, after, givenUp));
+        if (opening instanceof Opening.Stopped) {
+            assertThat(sound).isEmpty();
+        } else if (opening instanceof Opening.Repairs repairs) {
+            assertThat(repairs.repairs())
+                    .extracting(repair -> Set.copyOf(repair.givenUp()))
+                    .containsExactlyInAnyOrderElementsOf(sound);
+        }
+    }
+
+    private static boolean soundWithout(Resolver resolver, Choices choices, Set<Choice> givenUp) {
+        Choices left = choices;
+        for (Choice choice : givenUp) {
+            left = left.without(choice.option());
+        }
+        return !Enumerated.of(resolver, left).kits().isEmpty();
     }
 
     @Property(tries = 250)

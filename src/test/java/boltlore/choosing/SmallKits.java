@@ -8,6 +8,7 @@ import boltlore.catalogue.Companion;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Fill;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Option;
@@ -35,9 +36,16 @@ final class SmallKits {
     private static final int PARTS = 8;
 
     private final Random random;
+    private final boolean stopping;
     private final SmallFamilies small;
 
     SmallKits(long seed) {
+        this(seed, false);
+    }
+
+    /** @param stopping whether some positions take one line and are to be filled, so that kits are stopped */
+    SmallKits(long seed, boolean stopping) {
+        this.stopping = stopping;
         this.random = new Random(seed);
         this.small = new SmallFamilies(seed);
     }
@@ -115,7 +123,7 @@ final class SmallKits {
         Map<String, Position> positions = new LinkedHashMap<>();
         int many = 1 + random.nextInt(4);
         for (int i = 0; i < many; i++) {
-            PositionSketch position = PositionSketch.at("q" + i);
+            PositionSketch position = PositionSketch.at("q" + i).fill(stopping && i % 2 == 0 ? Fill.ONE : Fill.FREE);
             int lines = 1 + random.nextInt(3);
             for (int j = 0; j < lines; j++) {
                 String quantity = String.valueOf(1 + random.nextInt(3));

@@ -81,6 +81,31 @@ class RevisionsTest {
     }
 
     @Test
+    void a_part_with_another_revision_makes_another_kit_of_each_that_holds_it() {
+        Revision revision = compare(new Broken().part("LV-SND", "revision", "Z"));
+
+        assertThat(revision.parts()).isEmpty();
+        assertThat(revision.changed()).isEqualTo(exactly(ordersWith(is("market", "europe", "united-kingdom"))));
+        assertThat(revision.edits()).singleElement().satisfies(edit -> {
+            assertThat(edit.part().text()).isEqualTo("LV-SND");
+            assertThat(edit.what()).singleElement().satisfies(what -> assertThat(what.after()).isEqualTo("Z"));
+        });
+    }
+
+    @Test
+    void mass_drawing_and_coat_are_looked_at_and_the_price_is_not() {
+        Broken edited = new Broken()
+                .part("LV-SND", "massKg", new BigDecimal("9.9"))
+                .part("LV-ES", "coat", null)
+                .part("BM-44", "cost", new BigDecimal("1.00"));
+
+        assertThat(compare(edited).edits())
+                .extracting(edit -> edit.part() + " " + edit.what().get(0).what())
+                .contains("LV-SND mass")
+                .noneMatch(edit -> edit.startsWith("BM-44"));
+    }
+
+    @Test
     void a_condition_said_in_other_words_changes_nothing() {
         Revision revision = compare(new Broken()
                 .line("battery-box-later", "when", Says.not(is("body-era", "early")))

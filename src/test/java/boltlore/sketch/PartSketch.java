@@ -21,6 +21,7 @@ import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -198,6 +199,16 @@ public final class PartSketch {
 
     public PartSketch port(String name) {
         ports.add(new Port(name, "main", List.of(), null));
+        return this;
+    }
+
+    /** A connector that these parts mate with, and that the blank closes; an empty blank is none. */
+    public PartSketch port(String name, String blank, String... mates) {
+        ports.add(new Port(
+                name,
+                "main",
+                Arrays.stream(mates).map(PartNumber::new).toList(),
+                blank.isEmpty() ? null : new PartNumber(blank)));
         return this;
     }
 

@@ -25,6 +25,7 @@ public final class PositionSketch {
     private final List<Route> routes = new ArrayList<>();
     private String stage = "front";
     private String bag = "";
+    private Fill fill = Fill.FREE;
     private Wording says;
 
     private PositionSketch(String name) {
@@ -73,6 +74,11 @@ public final class PositionSketch {
         return this;
     }
 
+    public PositionSketch fill(Fill value) {
+        fill = value;
+        return this;
+    }
+
     public PositionSketch line(String line, String part, String quantity, Need... needs) {
         return line(line, part, quantity, Condition.ALWAYS, needs);
     }
@@ -101,6 +107,6 @@ public final class PositionSketch {
 
     public Position draw() {
         return new Position(
-                name, says, "drive", stage, bag, null, Fill.FREE, null, List.of(), routes, List.copyOf(lines));
+                name, says, "drive", stage, bag, null, fill, null, List.of(), routes, List.copyOf(lines));
     }
 }

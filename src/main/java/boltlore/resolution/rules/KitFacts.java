@@ -25,7 +25,9 @@ import boltlore.resolution.rules.facts.LineOffered;
 import boltlore.resolution.rules.facts.OneLineOnly;
 import boltlore.resolution.rules.facts.RouteWindow;
 import boltlore.resolution.rules.facts.Under;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -143,9 +145,13 @@ final class KitFacts {
     }
 
     private void reach(PartNumber part) {
-        if (reached.add(part)) {
-            plan.part(part).contains().forEach(child -> reach(child.part()));
-            plan.needsOf(part).forEach(need -> reach(need.part()));
+        Deque<PartNumber> open = new ArrayDeque<>(List.of(part));
+        while (!open.isEmpty()) {
+            PartNumber next = open.pop();
+            if (reached.add(next)) {
+                plan.part(next).contains().forEach(child -> open.push(child.part()));
+                plan.needsOf(next).forEach(need -> open.push(need.part()));
+            }
         }
     }
 
