@@ -30,7 +30,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 2)
+@Warmup(iterations = 2, time = 2)
 @Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class ResolveBenchmark {
