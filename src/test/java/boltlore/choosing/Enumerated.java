@@ -7,7 +7,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Source;
 import boltlore.choices.Choices;
-import boltlore.choices.Completions;
+import boltlore.oracle.Completions;
 import boltlore.resolution.Resolver;
 import boltlore.trades.coating.CoatingCost;
 import boltlore.trades.costing.PricedBill;

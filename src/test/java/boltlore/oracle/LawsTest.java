@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.bill.Bill;
 import boltlore.bill.Costs;
 import boltlore.bill.Masses;
-import boltlore.bill.Saving;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Fill;

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.bill.Costs;
 import boltlore.choices.Choices;
-import boltlore.choices.Completions;
 import boltlore.choices.Mentions;
 import boltlore.measure.PartNumber;
 import boltlore.order.LeftOut;
