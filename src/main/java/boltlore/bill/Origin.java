@@ -1,7 +1,7 @@
 package boltlore.bill;
 
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** What put an item where it stands. */
 public sealed interface Origin {
@@ -13,8 +13,8 @@ public sealed interface Origin {
     record Inside(PartNumber assembly) implements Origin {}
 
     /** An asker needs it, for that reason. */
-    record NeededBy(Asker asker, String because) implements Origin {}
+    record NeededBy(Requirer asker, String because) implements Origin {}
 
     /** Several askers share it on one joint; the largest ask counts, once. */
-    record AtJoint(String joint, Asker asker, String because) implements Origin {}
+    record AtJoint(String joint, Requirer asker, String because) implements Origin {}
 }

@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.orders.SheetFormats;
 
 /** What a command will need later, begun on another core while the first one reads the catalogue. */
@@ -15,7 +15,7 @@ final class HeadStart {
     static void forSheets() {
         Thread ahead = new Thread(
                 () -> {
-                    Resolver.makeReady();
+                    RuleResolver.makeReady();
                     SheetFormats.makeReady();
                 },
                 "head start");

@@ -21,6 +21,7 @@ import boltlore.order.LeftOut;
 import boltlore.proof.kinds.Kinds;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
@@ -58,7 +59,7 @@ class DeepCataloguesTest {
     private static void held(Catalogue catalogue, String last) {
         Family family = catalogue.family(CatalogueSketch.FAMILY);
         Choices choices = Choices.of(family, Map.of(new OptionName("drive"), "large"));
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         Resolution.Resolved resolved = (Resolution.Resolved)
                 ((Outcome.Sound<Resolution>) resolver.resolve(choices, new LeftOut.Undecided())).value();
 

@@ -6,6 +6,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
 import boltlore.order.LeftOut;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
@@ -36,7 +37,7 @@ class InterlockTest {
     private static List<Finding> open(CatalogueSketch sketch) {
         Catalogue catalogue = sketch.draw();
         Choices choices = Choices.of(catalogue.family(CatalogueSketch.FAMILY), Map.of());
-        Outcome<Resolution> outcome = new Resolver(catalogue).resolve(choices, new LeftOut.Undecided());
+        Outcome<Resolution> outcome = new RuleResolver(catalogue).resolve(choices, new LeftOut.Undecided());
         return ((Outcome.Sound<Resolution>) outcome)
                 .value().findings().stream()
                         .filter(finding -> finding.kind() == FindingKind.INTERLOCK_OPEN)

@@ -7,7 +7,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.trades.costing.LeadTimes;
 import boltlore.trades.costing.PricedBill;
 import java.util.ArrayList;
@@ -121,11 +121,11 @@ final class KitNetwork {
 
     /** The bolted assemblies inside which the asker of a needed part goes; none where it goes into the kit itself. */
     private List<Step> receivers(Item needed) {
-        Asker asker = asker(needed.origin());
-        return asker instanceof Asker.OfPart ofPart ? takers.getOrDefault(ofPart.part(), List.of()) : List.of();
+        Requirer asker = asker(needed.origin());
+        return asker instanceof Requirer.OfPart ofPart ? takers.getOrDefault(ofPart.part(), List.of()) : List.of();
     }
 
-    private static @Nullable Asker asker(Origin origin) {
+    private static @Nullable Requirer asker(Origin origin) {
         if (origin instanceof Origin.NeededBy by) {
             return by.asker();
         }

@@ -11,7 +11,7 @@ import boltlore.order.json.OrderReader;
 import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.path.LeadPath;
@@ -31,7 +31,7 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
 
     static QuotedDemo of(Catalogue catalogue, String name) {
         Order order = sound(OrderReader.read(ORDERS.resolve(name + ".json"), catalogue));
-        OrderResolver resolver = new OrderResolver(new Resolver(catalogue));
+        OrderResolver resolver = new OrderResolver(new RuleResolver(catalogue));
         Resolution.Resolved resolved = (Resolution.Resolved) sound(resolver.resolve(order, List.of()));
         Bill bill = BillMaker.of(resolver.resolver().plan(order.family()), order, resolved);
         PricedBill priced = BillWorkbook.price(bill, catalogue);

@@ -13,6 +13,7 @@ import boltlore.report.Workbook;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.quote.Asked;
@@ -42,7 +43,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ShipSheetTest {
 
     private static final int WIDE = 200;
-    private static final Resolver RESOLVER = new Resolver(Demo.catalogue());
+    private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
 
     private static PricedBill priced(String order) {
         return BillWorkbook.price(Demo.bill(order), Demo.catalogue());
