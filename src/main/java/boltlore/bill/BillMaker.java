@@ -9,7 +9,7 @@ import boltlore.choices.Conditions;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.order.Order;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
@@ -30,10 +30,14 @@ public final class BillMaker {
     private record JointOfPart(String joint, PartNumber part) {}
 
     /** The largest ask so far on a joint, and the place where it was first asked for. */
+<<<<<<< HEAD
     private record JointAsk(Place place, Asker asker, String because, BigDecimal atLeast, List<Asker> askers) {}
+=======
+    private record JointAsk(Place place, Requirer asker, String because, BigDecimal atLeast) {}
+>>>>>>> s-b
 
     /** A need of so many askers at that place. */
-    private record Ask(Place place, Asker asker, Need need, BigDecimal askers) {}
+    private record Ask(Place place, Requirer asker, Need need, BigDecimal askers) {}
 
     private record Place(Position position, LineName line) {}
 
@@ -85,7 +89,7 @@ public final class BillMaker {
     private void line(Place place, Line line) {
         add(place, plan.part(line.part()), line.quantity(), new Origin.OwnLine());
         line.needs().forEach(need -> answer(new ArrayDeque<>(
-                List.of(new Ask(place, new Asker.OfLine(line.name()), need, line.quantity())))));
+                List.of(new Ask(place, new Requirer.OfLine(line.name()), need, line.quantity())))));
     }
 
     /** The item, and right behind it what it needs and what that needs. */
@@ -108,7 +112,7 @@ public final class BillMaker {
         item.all().forEach(each -> {
             PartNumber number = each.part().number();
             plan.needsOf(number)
-                    .forEach(need -> asks.add(new Ask(place, new Asker.OfPart(number), need, each.quantity())));
+                    .forEach(need -> asks.add(new Ask(place, new Requirer.OfPart(number), need, each.quantity())));
         });
         Collections.reverse(asks);
         asks.forEach(open::push);

@@ -1,8 +1,12 @@
 package boltlore.bill;
 
 import boltlore.measure.PartNumber;
+<<<<<<< HEAD
 import boltlore.resolution.Asker;
 import java.util.List;
+=======
+import boltlore.resolution.Requirer;
+>>>>>>> s-b
 
 /** What put an item where it stands. */
 public sealed interface Origin {
@@ -14,8 +18,9 @@ public sealed interface Origin {
     record Inside(PartNumber assembly) implements Origin {}
 
     /** An asker needs it, for that reason. */
-    record NeededBy(Asker asker, String because) implements Origin {}
+    record NeededBy(Requirer asker, String because) implements Origin {}
 
+<<<<<<< HEAD
     /**
      * Several askers share it on one joint; the largest ask counts, once.
      *
@@ -27,4 +32,8 @@ public sealed interface Origin {
             askers = List.copyOf(askers);
         }
     }
+=======
+    /** Several askers share it on one joint; the largest ask counts, once. */
+    record AtJoint(String joint, Requirer asker, String because) implements Origin {}
+>>>>>>> s-b
 }

@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.orders.SheetFormats;
 
 /** What a command will need later, begun on another core while the first one reads the catalogue. */
@@ -13,6 +13,7 @@ final class HeadStart {
      * fails here fails again where it is told.
      */
     static void forSheets() {
+<<<<<<< HEAD
         begin(() -> {
             Resolver.makeReady();
             SheetFormats.makeReady();
@@ -26,6 +27,14 @@ final class HeadStart {
 
     private static void begin(Runnable work) {
         Thread ahead = new Thread(work, "head start");
+=======
+        Thread ahead = new Thread(
+                () -> {
+                    RuleResolver.makeReady();
+                    SheetFormats.makeReady();
+                },
+                "head start");
+>>>>>>> s-b
         ahead.setDaemon(true);
         ahead.setUncaughtExceptionHandler((thread, failure) -> {});
         ahead.start();

@@ -12,8 +12,14 @@ import boltlore.catalogue.Source;
 import boltlore.choices.FinishChosen;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
+<<<<<<< HEAD
 import boltlore.resolution.Asker;
 import java.math.BigDecimal;
+=======
+import boltlore.resolution.Requirer;
+import boltlore.trades.costing.LeadTimes;
+import boltlore.trades.costing.PricedBill;
+>>>>>>> s-b
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -171,6 +177,7 @@ final class KitNetwork {
      * several share on one joint must be there for the first of them.
      */
     private List<Step> receivers(Item needed) {
+<<<<<<< HEAD
         return askers(needed.origin()).stream()
                 .flatMap(asker -> asker instanceof Asker.OfPart ofPart
                         ? takers.getOrDefault(ofPart.part(), List.of()).stream()
@@ -179,6 +186,13 @@ final class KitNetwork {
     }
 
     private static List<Asker> askers(Origin origin) {
+=======
+        Requirer asker = asker(needed.origin());
+        return asker instanceof Requirer.OfPart ofPart ? takers.getOrDefault(ofPart.part(), List.of()) : List.of();
+    }
+
+    private static @Nullable Requirer asker(Origin origin) {
+>>>>>>> s-b
         if (origin instanceof Origin.NeededBy by) {
             return List.of(by.asker());
         }
