@@ -30,11 +30,8 @@ public final class BillMaker {
     private record JointOfPart(String joint, PartNumber part) {}
 
     /** The largest ask so far on a joint, and the place where it was first asked for. */
-<<<<<<< HEAD
-    private record JointAsk(Place place, Asker asker, String because, BigDecimal atLeast, List<Asker> askers) {}
-=======
-    private record JointAsk(Place place, Requirer asker, String because, BigDecimal atLeast) {}
->>>>>>> s-b
+    private record JointAsk(
+            Place place, Requirer asker, String because, BigDecimal atLeast, List<Requirer> askers) {}
 
     /** A need of so many askers at that place. */
     private record Ask(Place place, Requirer asker, Need need, BigDecimal askers) {}
@@ -142,7 +139,7 @@ public final class BillMaker {
     /** The larger ask decides the quantity and the reason; the first asker's place stays. */
     private static JointAsk larger(JointAsk first, JointAsk second) {
         JointAsk largest = second.atLeast().compareTo(first.atLeast()) > 0 ? second : first;
-        List<Asker> askers = new ArrayList<>(first.askers());
+        List<Requirer> askers = new ArrayList<>(first.askers());
         askers.addAll(second.askers());
         return new JointAsk(first.place(), largest.asker(), largest.because(), largest.atLeast(), askers);
     }

@@ -13,28 +13,19 @@ final class HeadStart {
      * fails here fails again where it is told.
      */
     static void forSheets() {
-<<<<<<< HEAD
         begin(() -> {
-            Resolver.makeReady();
+            RuleResolver.makeReady();
             SheetFormats.makeReady();
         });
     }
 
     /** Loads the rules. */
     static void forKits() {
-        begin(Resolver::makeReady);
+        begin(RuleResolver::makeReady);
     }
 
     private static void begin(Runnable work) {
         Thread ahead = new Thread(work, "head start");
-=======
-        Thread ahead = new Thread(
-                () -> {
-                    RuleResolver.makeReady();
-                    SheetFormats.makeReady();
-                },
-                "head start");
->>>>>>> s-b
         ahead.setDaemon(true);
         ahead.setUncaughtExceptionHandler((thread, failure) -> {});
         ahead.start();

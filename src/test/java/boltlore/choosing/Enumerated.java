@@ -2,12 +2,8 @@ package boltlore.choosing;
 
 import boltlore.bill.Masses;
 import boltlore.choices.Choices;
-<<<<<<< HEAD
-import boltlore.choices.Completions;
-import boltlore.order.Order;
-=======
 import boltlore.oracle.Completions;
->>>>>>> s-b
+import boltlore.order.Order;
 import boltlore.resolution.Resolver;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;

@@ -12,14 +12,8 @@ import boltlore.catalogue.Source;
 import boltlore.choices.FinishChosen;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
-<<<<<<< HEAD
-import boltlore.resolution.Asker;
-import java.math.BigDecimal;
-=======
 import boltlore.resolution.Requirer;
-import boltlore.trades.costing.LeadTimes;
-import boltlore.trades.costing.PricedBill;
->>>>>>> s-b
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -177,22 +171,14 @@ final class KitNetwork {
      * several share on one joint must be there for the first of them.
      */
     private List<Step> receivers(Item needed) {
-<<<<<<< HEAD
         return askers(needed.origin()).stream()
-                .flatMap(asker -> asker instanceof Asker.OfPart ofPart
+                .flatMap(asker -> asker instanceof Requirer.OfPart ofPart
                         ? takers.getOrDefault(ofPart.part(), List.of()).stream()
                         : Stream.of())
                 .toList();
     }
 
-    private static List<Asker> askers(Origin origin) {
-=======
-        Requirer asker = asker(needed.origin());
-        return asker instanceof Requirer.OfPart ofPart ? takers.getOrDefault(ofPart.part(), List.of()) : List.of();
-    }
-
-    private static @Nullable Requirer asker(Origin origin) {
->>>>>>> s-b
+    private static List<Requirer> askers(Origin origin) {
         if (origin instanceof Origin.NeededBy by) {
             return List.of(by.asker());
         }

@@ -10,13 +10,7 @@ import boltlore.order.json.OrderReader;
 import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
-<<<<<<< HEAD
-import boltlore.resolution.Resolver;
-=======
 import boltlore.resolution.rules.RuleResolver;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.PricedBill;
->>>>>>> s-b
 import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.Calculation;
