@@ -7,7 +7,7 @@ import boltlore.catalogue.Position;
 import boltlore.explanation.ConditionWords;
 import boltlore.explanation.RuleWords;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Reason;
@@ -46,17 +46,17 @@ public final class WhyIn {
 
     private Because because(Reason reason) {
         String sentence = RuleWords.of(reason.way()) + ": " + detail(reason);
-        if (reason.asker() instanceof Asker.OfPart of) {
+        if (reason.asker() instanceof Requirer.OfPart of) {
             return new Because(sentence, reasons(of.part()));
         }
-        Line line = plan.line(((Asker.OfLine) reason.asker()).line());
+        Line line = plan.line(((Requirer.OfLine) reason.asker()).line());
         return new Because(
                 sentence,
                 List.of(Because.of("Line " + line.name() + " is called for by: " + conditions.of(line.when()))));
     }
 
     private String detail(Reason reason) {
-        if (reason.asker() instanceof Asker.OfLine of) {
+        if (reason.asker() instanceof Requirer.OfLine of) {
             Line line = plan.line(of.line());
             Position position = plan.positionOf(of.line());
             String at = "line " + line.name() + " at " + position.says().english();
@@ -64,7 +64,7 @@ public final class WhyIn {
                     ? at + ", " + line.quantity().toPlainString()
                     : at + " " + needs(line.needs(), reason.part());
         }
-        PartNumber asker = ((Asker.OfPart) reason.asker()).part();
+        PartNumber asker = ((Requirer.OfPart) reason.asker()).part();
         String named = asker + " " + plan.part(asker).name().english();
         return reason.way() == Way.CONTAINS
                 ? named + ", " + contained(asker, reason.part()) + " in each"

@@ -9,7 +9,7 @@ import boltlore.choices.Conditions;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.order.Order;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
@@ -30,10 +30,11 @@ public final class BillMaker {
     private record JointOfPart(String joint, PartNumber part) {}
 
     /** The largest ask so far on a joint, and the place where it was first asked for. */
-    private record JointAsk(Place place, Asker asker, String because, BigDecimal atLeast, List<Asker> askers) {}
+    private record JointAsk(
+            Place place, Requirer asker, String because, BigDecimal atLeast, List<Requirer> askers) {}
 
     /** A need of so many askers at that place. */
-    private record Ask(Place place, Asker asker, Need need, BigDecimal askers) {}
+    private record Ask(Place place, Requirer asker, Need need, BigDecimal askers) {}
 
     private record Place(Position position, LineName line) {}
 
@@ -85,7 +86,7 @@ public final class BillMaker {
     private void line(Place place, Line line) {
         add(place, plan.part(line.part()), line.quantity(), new Origin.OwnLine());
         line.needs().forEach(need -> answer(new ArrayDeque<>(
-                List.of(new Ask(place, new Asker.OfLine(line.name()), need, line.quantity())))));
+                List.of(new Ask(place, new Requirer.OfLine(line.name()), need, line.quantity())))));
     }
 
     /** The item, and right behind it what it needs and what that needs. */
@@ -108,7 +109,7 @@ public final class BillMaker {
         item.all().forEach(each -> {
             PartNumber number = each.part().number();
             plan.needsOf(number)
-                    .forEach(need -> asks.add(new Ask(place, new Asker.OfPart(number), need, each.quantity())));
+                    .forEach(need -> asks.add(new Ask(place, new Requirer.OfPart(number), need, each.quantity())));
         });
         Collections.reverse(asks);
         asks.forEach(open::push);
@@ -138,7 +139,7 @@ public final class BillMaker {
     /** The larger ask decides the quantity and the reason; the first asker's place stays. */
     private static JointAsk larger(JointAsk first, JointAsk second) {
         JointAsk largest = second.atLeast().compareTo(first.atLeast()) > 0 ? second : first;
-        List<Asker> askers = new ArrayList<>(first.askers());
+        List<Requirer> askers = new ArrayList<>(first.askers());
         askers.addAll(second.askers());
         return new JointAsk(first.place(), largest.asker(), largest.because(), largest.atLeast(), askers);
     }

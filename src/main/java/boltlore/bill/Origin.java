@@ -1,7 +1,7 @@
 package boltlore.bill;
 
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import java.util.List;
 
 /** What put an item where it stands. */
@@ -14,15 +14,15 @@ public sealed interface Origin {
     record Inside(PartNumber assembly) implements Origin {}
 
     /** An asker needs it, for that reason. */
-    record NeededBy(Asker asker, String because) implements Origin {}
+    record NeededBy(Requirer asker, String because) implements Origin {}
 
     /**
-     * Several askers share it on one joint; the largest ask counts, once.
+     * Several requirers share it on one joint; the largest ask counts, once.
      *
      * @param asker with the largest ask
      * @param askers all of them
      */
-    record AtJoint(String joint, Asker asker, String because, List<Asker> askers) implements Origin {
+    record AtJoint(String joint, Requirer asker, String because, List<Requirer> askers) implements Origin {
         public AtJoint {
             askers = List.copyOf(askers);
         }

@@ -8,7 +8,7 @@ import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.orders.Trades;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,7 +24,7 @@ record Bench(Catalogue catalogue, OrderResolver resolver) {
     static Bench of(Catalogue catalogue) {
         return new Bench(
                 catalogue,
-                new OrderResolver(new Resolver(catalogue), Trades.kinds().toList()));
+                new OrderResolver(new RuleResolver(catalogue), Trades.kinds().toList()));
     }
 
     FamilyPlan plan(String family) {

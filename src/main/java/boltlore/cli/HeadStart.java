@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.orders.SheetFormats;
 
 /** What a command will need later, begun on another core while the first one reads the catalogue. */
@@ -14,14 +14,14 @@ final class HeadStart {
      */
     static void forSheets() {
         begin(() -> {
-            Resolver.makeReady();
+            RuleResolver.makeReady();
             SheetFormats.makeReady();
         });
     }
 
     /** Loads the rules. */
     static void forKits() {
-        begin(Resolver::makeReady);
+        begin(RuleResolver::makeReady);
     }
 
     private static void begin(Runnable work) {

@@ -8,6 +8,7 @@ import boltlore.faults.Outcome;
 import boltlore.order.LeftOut;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 2)
+@Warmup(iterations = 2, time = 2)
 @Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class ResolveBenchmark {
@@ -41,7 +42,7 @@ public class ResolveBenchmark {
     @Param({"330", "1000", "5000"})
     private int lines;
 
-    private Resolver resolver = new Resolver(demo());
+    private Resolver resolver = new RuleResolver(demo());
     private final List<Choices> orders = new ArrayList<>();
     private int next;
 
@@ -55,7 +56,7 @@ public class ResolveBenchmark {
     @Setup
     public void grow() {
         Catalogue grown = GrownFamily.of(demo(), FAMILY, lines);
-        resolver = new Resolver(grown);
+        resolver = new RuleResolver(grown);
         Random random = new Random(20261125);
         while (orders.size() < ORDERS) {
             Choices choices = Choices.of(grown.family(FAMILY), Map.of());

@@ -2,7 +2,7 @@ package boltlore.choosing;
 
 import boltlore.bill.Masses;
 import boltlore.choices.Choices;
-import boltlore.choices.Completions;
+import boltlore.oracle.Completions;
 import boltlore.order.Order;
 import boltlore.resolution.Resolver;
 import boltlore.trades.costing.quote.Asked;

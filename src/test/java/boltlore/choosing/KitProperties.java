@@ -11,6 +11,7 @@ import boltlore.logic.Count;
 import boltlore.logic.Deadline;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,7 @@ class KitProperties {
     void the_best_kits_are_those_that_building_every_kit_finds(@ForAll long seed) {
         SmallKits kits = new SmallKits(seed, seed % 2 == 0);
         Catalogue catalogue = kits.catalogue();
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         Family family = catalogue.family("small");
         Choices keeping = kits.families().choices(family);
         Enumerated every = Enumerated.of(resolver, keeping);
@@ -51,7 +52,7 @@ class KitProperties {
     void what_is_told_to_be_as_good_is_as_good_and_nothing_else_is(@ForAll long seed) {
         SmallKits kits = new SmallKits(seed, seed % 2 == 0);
         Catalogue catalogue = kits.catalogue();
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         Family family = catalogue.family("small");
         Choices keeping = kits.families().choices(family);
         Optional<BestKit> best = new BestKits(resolver, family, Deadline.NONE).best(Aim.CHEAPEST, keeping);
@@ -80,7 +81,7 @@ class KitProperties {
 
         SureParts sure = questions.sure(keeping);
 
-        EnumeratedParts every = EnumeratedParts.of(new Resolver(catalogue).plan("small"), keeping);
+        EnumeratedParts every = EnumeratedParts.of(new RuleResolver(catalogue).plan("small"), keeping);
         assertThat(sure.completions()).isEqualTo(new Count.Exactly(BigInteger.valueOf(every.completions())));
         assertThat(sure.least().keySet()).isEqualTo(every.least().keySet());
         every.least()
@@ -93,7 +94,7 @@ class KitProperties {
         Catalogue catalogue = kits.catalogue();
         Family family = catalogue.family("small");
         Choices keeping = kits.families().choices(family);
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         FamilyQuestions questions = new FamilyQuestions(catalogue, new Chooser(family), Deadline.NONE);
         List<Choices> orders = SmallFamilies.completions(keeping);
         for (PartNumber part : catalogue.parts().keySet()) {
@@ -115,7 +116,7 @@ class KitProperties {
         Catalogue catalogue = kits.catalogue();
         Family family = catalogue.family("small");
         Choices keeping = kits.families().choices(family);
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         List<PartNumber> pair = List.of(new PartNumber("P-2"), new PartNumber("P-5"));
         FamilyQuestions questions = new FamilyQuestions(catalogue, new Chooser(family), Deadline.NONE);
 

@@ -12,6 +12,7 @@ import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
 import boltlore.order.Order;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
@@ -32,7 +33,7 @@ class KitSumsTest {
     private static final int DRAWN = 40;
 
     private final Catalogue catalogue = Demo.catalogue();
-    private final Resolver resolver = new Resolver(catalogue);
+    private final Resolver resolver = new RuleResolver(catalogue);
     private final Random random = new Random(20_261_130);
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -31,7 +32,7 @@ class RepairProperties {
             Choice wanted = kits.families().choice(family);
             Importance importance = kits.families().importance(family);
             Chooser chooser = new Chooser(family);
-            BestKits best = new BestKits(new Resolver(catalogue), family, Deadline.NONE);
+            BestKits best = new BestKits(new RuleResolver(catalogue), family, Deadline.NONE);
             return new Case(
                     family,
                     choices,
@@ -120,7 +121,7 @@ class RepairProperties {
         Family family = catalogue.family("small");
         Choices choices = kits.families().choices(family);
         Choice wanted = kits.families().choice(family);
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         Repairer repairer = new Repairer(new Chooser(family), new BestKits(resolver, family, Deadline.NONE));
         Choices after = choices.with(wanted.option(), wanted.value());
 

@@ -13,7 +13,7 @@ import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
@@ -47,7 +47,7 @@ class StoppedKitsTest {
     }
 
     private static BestKits kits(Catalogue catalogue, Deadline deadline) {
-        return new BestKits(new Resolver(catalogue), family(catalogue), deadline);
+        return new BestKits(new RuleResolver(catalogue), family(catalogue), deadline);
     }
 
     @Test

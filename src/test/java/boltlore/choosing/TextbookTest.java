@@ -18,6 +18,7 @@ import boltlore.logic.Deadline;
 import boltlore.logic.OrderCounter;
 import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
+import boltlore.resolution.rules.RuleResolver;
 import java.math.BigInteger;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -164,7 +165,7 @@ class TextbookTest {
         Choices choices = chosen(SHIRT, requests.toArray(Choice[]::new));
         String[] expected = row.text("expected").split("\\|", -1);
         Chooser chooser = new Chooser(SHIRT);
-        BestKits best = new BestKits(new boltlore.resolution.Resolver(CATALOGUE), SHIRT, Deadline.NONE);
+        BestKits best = new BestKits(new RuleResolver(CATALOGUE), SHIRT, Deadline.NONE);
 
         AllConflicts conflicts = chooser.allConflicts(choices, List.of(), Importance.NONE);
         Opening mending = new Repairer(chooser, best).mending(choices, Importance.NONE);

@@ -9,6 +9,7 @@ import boltlore.faults.Outcome;
 import boltlore.measure.OptionName;
 import boltlore.proof.Altered;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -18,10 +19,10 @@ final class Van {
 
     static final Catalogue CATALOGUE = read();
     static final Family FAMILY = CATALOGUE.family("pannier-van");
-    static final Resolver RESOLVER = new Resolver(CATALOGUE);
+    static final Resolver RESOLVER = new RuleResolver(CATALOGUE);
 
     /** The same without the limit that ties one socket to its market: a finding stops such kits. */
-    static final Resolver WITHOUT_SOCKET_LIMIT = new Resolver(withoutLimit("bs-1363-united-kingdom"));
+    static final Resolver WITHOUT_SOCKET_LIMIT = new RuleResolver(withoutLimit("bs-1363-united-kingdom"));
 
     private Van() {}
 

@@ -13,6 +13,7 @@ import boltlore.report.Table;
 import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.OrderSheets;
@@ -39,7 +40,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class OnePriceTest {
 
     private static final Path ORDERS = Path.of("catalog", "orders");
-    private static final Resolver RESOLVER = new Resolver(Demo.catalogue());
+    private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
 
     @TempDir
     Path folder;

@@ -53,11 +53,11 @@ class RecordsKeptTest {
         written(
                 "prove",
                 "stook-pickup",
-                "--bench",
+                "--trial-builds",
                 "pairs",
                 "--catalogue",
                 catalogue,
-                "--witnesses",
+                "--examples",
                 folder.resolve("bench"));
     }
 

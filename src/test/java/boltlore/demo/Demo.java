@@ -9,7 +9,7 @@ import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.KitInWork;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -21,7 +21,7 @@ public final class Demo {
     private static final Path FOLDER = Path.of("catalog");
 
     private static final Catalogue CATALOGUE = sound(CatalogueReader.read(FOLDER));
-    private static final OrderResolver RESOLVER = new OrderResolver(new Resolver(CATALOGUE));
+    private static final OrderResolver RESOLVER = new OrderResolver(new RuleResolver(CATALOGUE));
 
     private Demo() {}
 

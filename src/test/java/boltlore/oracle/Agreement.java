@@ -10,6 +10,7 @@ import boltlore.order.LeftOut;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.math.BigDecimal;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -21,7 +22,7 @@ public final class Agreement {
     private final Oracle oracle;
 
     public Agreement(Catalogue catalogue) {
-        this.resolver = new Resolver(catalogue);
+        this.resolver = new RuleResolver(catalogue);
         this.oracle = new Oracle(catalogue);
     }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.bill.Bill;
 import boltlore.bill.Costs;
 import boltlore.bill.Masses;
-import boltlore.bill.Saving;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Fill;
@@ -14,6 +13,7 @@ import boltlore.choices.Choices;
 import boltlore.measure.PartNumber;
 import boltlore.order.LeftOut;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trial.Trial;
 import boltlore.trial.TrialLine;
 import boltlore.trial.TrialPosition;
@@ -39,12 +39,12 @@ class LawsTest {
     @Label("resolving twice gives the same")
     void twice(@ForAll long seed) {
         Catalogue catalogue = RandomCatalogue.draw(seed);
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         for (Choices choices : some(catalogue)) {
             for (LeftOut leftOut : DECISIONS) {
                 assertThat(resolver.resolve(choices, leftOut))
                         .isEqualTo(resolver.resolve(choices, leftOut))
-                        .isEqualTo(new Resolver(catalogue).resolve(choices, leftOut));
+                        .isEqualTo(new RuleResolver(catalogue).resolve(choices, leftOut));
             }
         }
     }
@@ -53,7 +53,7 @@ class LawsTest {
     @Label("the bill has the quantities of the kit, and costs and weighs what they sum to")
     void bill(@ForAll long seed) {
         Catalogue catalogue = RandomCatalogue.draw(seed);
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         Oracle oracle = new Oracle(catalogue);
         for (Choices choices : some(catalogue)) {
             for (LeftOut leftOut : DECISIONS) {
@@ -72,7 +72,7 @@ class LawsTest {
     @Label("leaving out all unused brackets saves the difference of the two kits, and adds to nothing")
     void saving(@ForAll long seed) {
         Catalogue catalogue = RandomCatalogue.draw(seed);
-        Resolver resolver = new Resolver(catalogue);
+        Resolver resolver = new RuleResolver(catalogue);
         Oracle oracle = new Oracle(catalogue);
         for (Choices choices : some(catalogue)) {
             Bill all = Bills.of(resolver, choices, new LeftOut.Keep());
@@ -94,8 +94,8 @@ class LawsTest {
         Catalogue richer = withOneLineMore(catalogue, new Dice(seed));
         for (Choices choices : some(catalogue)) {
             Choices same = Choices.of(richer.family(Trial.FAMILY), choices.values());
-            Bill before = Bills.of(new Resolver(catalogue), choices, new LeftOut.Undecided());
-            Bill after = Bills.of(new Resolver(richer), same, new LeftOut.Undecided());
+            Bill before = Bills.of(new RuleResolver(catalogue), choices, new LeftOut.Undecided());
+            Bill after = Bills.of(new RuleResolver(richer), same, new LeftOut.Undecided());
 
             assertThat(Costs.kit(after)).isGreaterThanOrEqualTo(Costs.kit(before));
             assertThat(Masses.kitKg(after)).isGreaterThanOrEqualTo(Masses.kitKg(before));

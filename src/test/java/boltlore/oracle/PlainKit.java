@@ -10,7 +10,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Way;
 import java.math.BigDecimal;
@@ -28,7 +28,7 @@ import java.util.TreeSet;
 final class PlainKit {
 
     /** An ask for a part: by a line in the kit, or by another part, which may not be in the kit. */
-    private record Ask(Asker asker, Way way, BigDecimal times, String joint, BigDecimal atLeast) {}
+    private record Ask(Requirer asker, Way way, BigDecimal times, String joint, BigDecimal atLeast) {}
 
     final PlainChoice choice;
     final Family family;
@@ -65,13 +65,13 @@ final class PlainKit {
     }
 
     private void lineAsks(Line line) {
-        Asker asker = new Asker.OfLine(line.name());
+        Requirer asker = new Requirer.OfLine(line.name());
         ask(line.part(), new Ask(asker, Way.LINE, line.quantity(), "", BigDecimal.ZERO));
         line.needs().forEach(need -> need(asker, line.quantity(), need));
     }
 
     private void partAsks(Part part) {
-        Asker asker = new Asker.OfPart(part.number());
+        Requirer asker = new Requirer.OfPart(part.number());
         for (Contained child : part.contains()) {
             ask(child.part(), new Ask(asker, Way.CONTAINS, child.quantity(), "", BigDecimal.ZERO));
         }
@@ -83,7 +83,7 @@ final class PlainKit {
         }
     }
 
-    private void need(Asker asker, BigDecimal askers, Need need) {
+    private void need(Requirer asker, BigDecimal askers, Need need) {
         if (!choice.holds(need.when())) {
             return;
         }
@@ -135,7 +135,7 @@ final class PlainKit {
     }
 
     private BigDecimal askers(Ask ask) {
-        return ask.asker() instanceof Asker.OfPart of ? quantity(of.part()) : BigDecimal.ONE;
+        return ask.asker() instanceof Requirer.OfPart of ? quantity(of.part()) : BigDecimal.ONE;
     }
 
     boolean has(PartNumber part) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
-import boltlore.choices.Completions;
 import boltlore.measure.LineName;
 import boltlore.order.LeftOut;
 import boltlore.trial.Trial;

@@ -9,16 +9,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.bill.Bill;
 import boltlore.bill.Costs;
 import boltlore.bill.Masses;
-import boltlore.bill.Saving;
 import boltlore.catalogue.Limit;
 import boltlore.choices.Choices;
-import boltlore.choices.Completions;
 import boltlore.measure.OptionName;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -30,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The expected figures were worked out by a separate enumeration, one order of them by hand. */
 class WorkedExampleOrdersTest {
 
-    private static final Resolver RESOLVER = new Resolver(CATALOGUE);
+    private static final Resolver RESOLVER = new RuleResolver(CATALOGUE);
     private static final Oracle ORACLE = new Oracle(CATALOGUE);
 
     private static Resolution resolve(Order order) {

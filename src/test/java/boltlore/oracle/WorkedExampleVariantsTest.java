@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.bill.Costs;
 import boltlore.choices.Choices;
-import boltlore.choices.Completions;
 import boltlore.choices.Mentions;
 import boltlore.measure.PartNumber;
 import boltlore.order.LeftOut;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 class WorkedExampleVariantsTest {
 
     private static final List<Choices> VARIANTS = WorkedExample.variants();
-    private static final Resolver RESOLVER = new Resolver(CATALOGUE);
+    private static final Resolver RESOLVER = new RuleResolver(CATALOGUE);
     private static final Oracle ORACLE = new Oracle(CATALOGUE);
 
     private static Resolution.Resolved byRules(Choices choices) {

@@ -11,6 +11,7 @@ import boltlore.logic.Deadline;
 import boltlore.order.LeftOut;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
@@ -22,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class AgreementTest {
 
     private static final Catalogue CATALOGUE = DemoFamily.catalogue();
-    private static final Resolver RULES = new Resolver(CATALOGUE);
+    private static final Resolver RULES = new RuleResolver(CATALOGUE);
 
     static List<String> families() {
         return List.copyOf(CATALOGUE.families().keySet());

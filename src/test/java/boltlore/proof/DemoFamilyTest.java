@@ -10,6 +10,7 @@ import boltlore.order.LeftOut;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.math.BigInteger;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -75,7 +76,7 @@ class DemoFamilyTest {
 
     @Test
     void each_witness_resolves_to_a_kit_with_the_finding_that_it_shows() {
-        Resolver resolver = new Resolver(DemoFamily.catalogue());
+        Resolver resolver = new RuleResolver(DemoFamily.catalogue());
 
         assertThat(PROOF.defects().filter(defect -> defect.statement().kind() instanceof FindingStatements))
                 .hasSize(8)

@@ -17,7 +17,7 @@ import boltlore.proof.revision.PartChange;
 import boltlore.proof.revision.Revision;
 import boltlore.proof.revision.Revisions;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.List;
@@ -196,7 +196,7 @@ class RevisionsTest {
     private static BigDecimal byRules(Catalogue catalogue, Choices order, PartNumber part) {
         Choices own = Choices.of(catalogue.family(DemoFamily.VAN), order.values());
         Resolution resolution = ((boltlore.faults.Outcome.Sound<Resolution>)
-                        new Resolver(catalogue).resolve(own, new LeftOut.Undecided()))
+                        new RuleResolver(catalogue).resolve(own, new LeftOut.Undecided()))
                 .value();
         return ((Resolution.Resolved) resolution).kit().quantities().getOrDefault(part, BigDecimal.ZERO);
     }

@@ -11,7 +11,7 @@ import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.proof.kinds.Kinds;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Reason;
@@ -97,7 +97,7 @@ final class SaidOfKits {
     private static Reason reason(Bringing way) {
         LineName line = way.line();
         PartNumber asker = way.asker();
-        Asker of = line != null ? new Asker.OfLine(line) : new Asker.OfPart(asker);
+        Requirer of = line != null ? new Requirer.OfLine(line) : new Requirer.OfPart(asker);
         return new Reason(of, Way.valueOf(way.how().name()), way.part());
     }
 }

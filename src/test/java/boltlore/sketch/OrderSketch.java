@@ -17,6 +17,7 @@ import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,7 +34,7 @@ public final class OrderSketch {
     private List<Extra> extra = List.of();
 
     public OrderSketch(Catalogue catalogue) {
-        this.resolver = new Resolver(catalogue);
+        this.resolver = new RuleResolver(catalogue);
     }
 
     public OrderSketch choose(String option, String value) {

@@ -1,6 +1,7 @@
 package boltlore.sketch;
 
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Expectation;
 import boltlore.catalogue.Fill;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
@@ -89,6 +90,24 @@ public final class PositionSketch {
 
     public PositionSketch bracket(String line, String part, String carries, Need... needs) {
         return add(line, part, "1", Condition.ALWAYS, List.of(new PositionName(carries)), List.of(needs));
+    }
+
+    /** A line that expects so many of a part beside it. */
+    public PositionSketch expecting(String line, String part, String expected, String atLeast) {
+        lines.add(new Line(
+                new LineName(line),
+                new PartNumber(part),
+                BigDecimal.ONE,
+                Condition.ALWAYS,
+                List.of(),
+                List.of(),
+                List.of(new Expectation(
+                        new Expectation.OfPart(new PartNumber(expected)),
+                        new BigDecimal(atLeast),
+                        Condition.ALWAYS,
+                        "It is fitted with them.")),
+                ""));
+        return this;
     }
 
     private PositionSketch add(

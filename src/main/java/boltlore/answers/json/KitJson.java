@@ -3,7 +3,7 @@ package boltlore.answers.json;
 import boltlore.answers.OrderKit;
 import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Resolution;
@@ -55,7 +55,7 @@ public final class KitJson {
                 .put("part", reason.part().text())
                 .put("way", reason.way())
                 .put(
-                        reason.asker() instanceof Asker.OfLine ? "line" : "asker",
+                        reason.asker() instanceof Requirer.OfLine ? "line" : "asker",
                         reason.asker().name());
     }
 }

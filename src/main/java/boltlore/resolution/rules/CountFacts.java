@@ -8,8 +8,8 @@ import boltlore.catalogue.Port;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
-import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.rules.facts.Amount;
 import boltlore.resolution.rules.facts.Expects;
 import boltlore.resolution.rules.facts.FittedPort;
@@ -43,10 +43,10 @@ final class CountFacts {
 
     List<Object> facts(Set<LineName> linesIn) {
         for (LineName name : linesIn) {
-            plan.line(name).expects().forEach(expectation -> expects(new Asker.OfLine(name), expectation));
+            plan.line(name).expects().forEach(expectation -> expects(new Requirer.OfLine(name), expectation));
         }
         for (PartNumber number : quantities.keySet()) {
-            plan.expectsOf(number).forEach(expectation -> expects(new Asker.OfPart(number), expectation));
+            plan.expectsOf(number).forEach(expectation -> expects(new Requirer.OfPart(number), expectation));
         }
         pairs();
         ports();
@@ -54,7 +54,7 @@ final class CountFacts {
         return facts;
     }
 
-    private void expects(Asker asker, Expectation expectation) {
+    private void expects(Requirer asker, Expectation expectation) {
         String key = keys.of(expectation.when());
         if (key.equals(Holds.NEVER)) {
             return;

@@ -10,8 +10,8 @@ import boltlore.catalogue.Route;
 import boltlore.choices.Choices;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.Way;
 import boltlore.resolution.rules.facts.Brings;
 import boltlore.resolution.rules.facts.Cable;
@@ -110,14 +110,14 @@ final class KitFacts {
             String names = list.stream().map(LineName::text).sorted().collect(Collectors.joining(", "));
             facts.add(new HeldByOneOf(position.name(), number, names));
             for (LineName bracket : list) {
-                facts.add(new Holder(position.name(), number, new Asker.OfLine(bracket)));
+                facts.add(new Holder(position.name(), number, new Requirer.OfLine(bracket)));
             }
             number++;
         }
     }
 
     private void line(Position position, Line line, String key) {
-        Asker asker = new Asker.OfLine(line.name());
+        Requirer asker = new Requirer.OfLine(line.name());
         facts.add(new LineOffered(line.name(), position.name(), line.isBracket(), key));
         facts.add(new Brings(asker, Way.LINE, line.part(), Holds.ALWAYS));
         reach(line.part());
@@ -130,14 +130,14 @@ final class KitFacts {
     }
 
     private void part(PartNumber number) {
-        Asker asker = new Asker.OfPart(number);
+        Requirer asker = new Requirer.OfPart(number);
         for (Contained child : plan.part(number).contains()) {
             facts.add(new Brings(asker, Way.CONTAINS, child.part(), Holds.ALWAYS));
         }
         plan.needsOf(number).forEach(need -> need(asker, need));
     }
 
-    private void need(Asker asker, Need need) {
+    private void need(Requirer asker, Need need) {
         ifEver(need.when(), key -> {
             reach(need.part());
             return new Brings(asker, Way.NEEDS, need.part(), key);

@@ -4,15 +4,15 @@ import boltlore.choices.Choices;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
-import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Reason;
-import boltlore.resolution.rules.facts.Called;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.rules.facts.CautionOn;
 import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.StayingOutKnown;
+import boltlore.resolution.rules.facts.LineSelected;
+import boltlore.resolution.rules.facts.OmissionsKnown;
 import boltlore.resolution.rules.facts.StaysOut;
 import boltlore.resolution.rules.facts.TakesFinish;
 import boltlore.resolution.rules.facts.Unused;
@@ -57,14 +57,14 @@ public final class KitRules implements AutoCloseable {
 
     /** Lines whose conditions hold, whether or not the order leaves them out. */
     public SortedSet<LineName> called() {
-        return sorted(session.all(Called.class).stream().map(Called::line).toList());
+        return sorted(session.all(LineSelected.class).stream().map(LineSelected::line).toList());
     }
 
     /** Lines in the kit: none before it is said what stays out. */
     public SortedSet<LineName> lines() {
         SortedSet<LineName> lines = new TreeSet<>();
         for (InKit inKit : session.all(InKit.class)) {
-            if (inKit.asker() instanceof Asker.OfLine of) {
+            if (inKit.asker() instanceof Requirer.OfLine of) {
                 lines.add(of.line());
             }
         }
@@ -83,7 +83,7 @@ public final class KitRules implements AutoCloseable {
     public void leaveOut(Set<LineName> lines) {
         leftOut.addAll(lines);
         List<Object> said = new ArrayList<>(lines.stream().map(StaysOut::new).toList());
-        said.add(new StayingOutKnown());
+        said.add(new OmissionsKnown());
         conclude(said, List.of());
     }
 

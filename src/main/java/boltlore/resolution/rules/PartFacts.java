@@ -7,8 +7,8 @@ import boltlore.catalogue.Mask;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
 import boltlore.resolution.FamilyPlan;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.rules.facts.BareFeature;
 import boltlore.resolution.rules.facts.CautionStands;
 import boltlore.resolution.rules.facts.Coated;
@@ -52,7 +52,7 @@ public final class PartFacts {
 
     private static List<Object> factsOf(Part part) {
         List<Object> facts = new ArrayList<>();
-        Asker asker = new Asker.OfPart(part.number());
+        Requirer asker = new Requirer.OfPart(part.number());
         if (part.handed() != null) {
             facts.add(new HandedPart(asker, part.handed().pair(), part.handed().hand()));
         }
@@ -64,7 +64,7 @@ public final class PartFacts {
         return facts;
     }
 
-    private static void picking(Part part, Asker asker, List<Object> facts) {
+    private static void picking(Part part, Requirer asker, List<Object> facts) {
         boolean binless = part.pickedWhole() && part.bin().isEmpty();
         if (binless) {
             facts.add(new PickedWhole(asker, false));
@@ -74,7 +74,7 @@ public final class PartFacts {
         }
     }
 
-    private static void coat(Part part, Coat coat, Asker asker, List<Object> facts) {
+    private static void coat(Part part, Coat coat, Requirer asker, List<Object> facts) {
         facts.add(new Coated(asker, part.number(), FinishRoles.roleOf(coat)));
         for (Feature feature : coat.features()) {
             if (feature.treat() == Feature.Treat.MASKED) {

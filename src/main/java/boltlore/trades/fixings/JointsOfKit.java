@@ -7,7 +7,7 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Line;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.FamilyPlan;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,7 +88,7 @@ final class JointsOfKit {
 
     private static boolean isAskedBy(Item item, Item bolt) {
         return item.origin() instanceof Origin.NeededBy needed
-                && needed.asker() instanceof Asker.OfPart part
+                && needed.asker() instanceof Requirer.OfPart part
                 && part.part().equals(bolt.part().number());
     }
 
@@ -122,11 +122,11 @@ final class JointsOfKit {
         return origin instanceof Origin.NeededBy needed ? named(needed.asker()) : "";
     }
 
-    private String named(Asker asker) {
-        PartNumber part = asker instanceof Asker.OfPart of
+    private String named(Requirer asker) {
+        PartNumber part = asker instanceof Requirer.OfPart of
                 ? of.part()
                 : plan.family()
-                        .line(((Asker.OfLine) asker).line())
+                        .line(((Requirer.OfLine) asker).line())
                         .map(Line::part)
                         .orElseThrow();
         return named(part);

@@ -6,7 +6,7 @@ import boltlore.bill.Item;
 import boltlore.bill.Origin;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
@@ -92,7 +92,7 @@ final class Undecided {
     /** Whether the item hangs on that bracket line: it stands there, or the bracket's ask is the largest at its joint. */
     private static boolean calls(LineName bracket, Set<PartNumber> itsParts, Item item) {
         if (item.origin() instanceof Origin.AtJoint joint) {
-            return joint.asker() instanceof Asker.OfPart asker
+            return joint.asker() instanceof Requirer.OfPart asker
                     ? itsParts.contains(asker.part())
                     : joint.asker().name().equals(bracket.text());
         }

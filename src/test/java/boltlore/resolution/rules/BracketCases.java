@@ -7,7 +7,7 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Called;
+import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.Carries;
 import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.Held;
@@ -23,8 +23,8 @@ import java.util.List;
 /** Rules about what carries what: a drive unit on its mount, the mount on its cradle. */
 final class BracketCases {
 
-    private static final Called UNIT = new Called(line("unit"), position("unit"), false);
-    private static final Called MOUNT = new Called(line("mount"), position("mounts"), true);
+    private static final LineSelected UNIT = new LineSelected(line("unit"), position("unit"), false);
+    private static final LineSelected MOUNT = new LineSelected(line("mount"), position("mounts"), true);
     private static final Carries MOUNT_CARRIES = new Carries(line("mount"), position("unit"));
     private static final Carries CRADLE_CARRIES = new Carries(line("cradle"), position("mounts"));
     private static final Useful MOUNT_USEFUL = new Useful(line("mount"));
@@ -40,11 +40,11 @@ final class BracketCases {
                 rule("A bracket is useful when what it carries is called for")
                         .given(UNIT, MOUNT_CARRIES)
                         .concludes(MOUNT_USEFUL)
-                        .butNotWhen(UNIT, new Called(line("unit"), position("other"), false)),
+                        .butNotWhen(UNIT, new LineSelected(line("unit"), position("other"), false)),
                 rule("A bracket is useful when what it carries is called for")
                         .given(UNIT, MOUNT_CARRIES)
                         .concludes(MOUNT_USEFUL)
-                        .butNotWhen(UNIT, new Called(line("unit"), position("unit"), true)),
+                        .butNotWhen(UNIT, new LineSelected(line("unit"), position("unit"), true)),
                 rule("A bracket is useful when a useful bracket stands on it")
                         .given(MOUNT, MOUNT_USEFUL, CRADLE_CARRIES)
                         .concludes(new Useful(line("cradle")))
@@ -60,7 +60,7 @@ final class BracketCases {
                 rule("A bracket that carries nothing in this kit is unused")
                         .given(MOUNT)
                         .concludes(new Unused(line("mount")))
-                        .butNotWhen(MOUNT, new Called(line("mount"), position("mounts"), false)),
+                        .butNotWhen(MOUNT, new LineSelected(line("mount"), position("mounts"), false)),
                 rule("An unused bracket waits for a decision")
                         .given(new Unused(line("mount")), UNDECIDED)
                         .concludes(new Finding(FindingKind.UNUSED, "mount"))

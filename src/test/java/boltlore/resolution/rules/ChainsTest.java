@@ -10,7 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Way;
 import boltlore.resolution.rules.facts.Brings;
-import boltlore.resolution.rules.facts.Called;
+import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.CaseAsksEmpty;
 import boltlore.resolution.rules.facts.CaseAsksFilled;
 import boltlore.resolution.rules.facts.ConditionCase;
@@ -19,7 +19,7 @@ import boltlore.resolution.rules.facts.Holds;
 import boltlore.resolution.rules.facts.InKit;
 import boltlore.resolution.rules.facts.LineOffered;
 import boltlore.resolution.rules.facts.PickWatched;
-import boltlore.resolution.rules.facts.StayingOutKnown;
+import boltlore.resolution.rules.facts.OmissionsKnown;
 import boltlore.resolution.rules.facts.StaysOut;
 import boltlore.resolution.rules.facts.ToPick;
 import java.util.ArrayList;
@@ -35,7 +35,7 @@ class ChainsTest {
     /** A line brings P0, P0 contains P1, P1 needs P2, P2 contains P3 … */
     private static List<Object> chain(String line, int length) {
         List<Object> facts = new ArrayList<>();
-        facts.add(new Called(line(line), position(line), true));
+        facts.add(new LineSelected(line(line), position(line), true));
         facts.add(new Brings(byLine(line), Way.LINE, part(line + 0), Holds.ALWAYS));
         for (int at = 0; at < length; at++) {
             Way way = at % 2 == 0 ? Way.CONTAINS : Way.NEEDS;
@@ -64,7 +64,7 @@ class ChainsTest {
     @ValueSource(ints = {1, 2, 3, 10, 40})
     void a_chain_of_parts_goes_to_its_end_and_of_what_stays_out_none_begins(int length) {
         try (RuleSession session = new RuleSession()) {
-            session.insert(List.of(new Holds(Holds.ALWAYS), new StaysOut(line("out")), new StayingOutKnown()));
+            session.insert(List.of(new Holds(Holds.ALWAYS), new StaysOut(line("out")), new OmissionsKnown()));
             session.insert(chain("out", length));
             session.insert(chain("in", length));
             session.conclude();
@@ -102,7 +102,7 @@ class ChainsTest {
                 session.conclude();
 
                 assertThat(session.all(Filled.class)).containsExactly(new Filled(position("cover")));
-                assertThat(session.all(Called.class)).hasSize(1);
+                assertThat(session.all(LineSelected.class)).hasSize(1);
             }
         }
     }

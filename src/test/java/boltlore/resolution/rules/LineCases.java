@@ -10,7 +10,7 @@ import static boltlore.resolution.rules.RuleCase.rule;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Way;
 import boltlore.resolution.rules.facts.Brings;
-import boltlore.resolution.rules.facts.Called;
+import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.CaseAsksEmpty;
 import boltlore.resolution.rules.facts.CaseAsksFilled;
 import boltlore.resolution.rules.facts.CaseFails;
@@ -19,7 +19,7 @@ import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.Holds;
 import boltlore.resolution.rules.facts.InKit;
 import boltlore.resolution.rules.facts.LineOffered;
-import boltlore.resolution.rules.facts.StayingOutKnown;
+import boltlore.resolution.rules.facts.OmissionsKnown;
 import boltlore.resolution.rules.facts.StaysOut;
 import java.util.List;
 
@@ -28,7 +28,7 @@ final class LineCases {
 
     private static final String CONDITION = "c1";
     private static final Holds HOLDS = new Holds(CONDITION);
-    private static final Called HOSES = new Called(line("hoses"), position("hoses"), false);
+    private static final LineSelected HOSES = new LineSelected(line("hoses"), position("hoses"), false);
     private static final InKit HOSES_IN = new InKit(byLine("hoses"));
     private static final InKit COMPRESSOR_IN = new InKit(byPart("CO-1"));
 
@@ -66,13 +66,13 @@ final class LineCases {
                         .concludes(new Filled(position("hoses")))
                         .butNotWithout(HOLDS),
                 rule("A line that is called for joins the kit unless the order leaves it out")
-                        .given(HOSES, new StayingOutKnown())
+                        .given(HOSES, new OmissionsKnown())
                         .concludes(HOSES_IN)
                         .butNotWith(new StaysOut(line("hoses"))),
                 rule("A line that is called for joins the kit unless the order leaves it out")
-                        .given(HOSES, new StayingOutKnown())
+                        .given(HOSES, new OmissionsKnown())
                         .concludes(HOSES_IN)
-                        .butNotWithout(new StayingOutKnown()),
+                        .butNotWithout(new OmissionsKnown()),
                 rule("A line in the kit brings its part")
                         .given(HOSES_IN, new Brings(byLine("hoses"), Way.LINE, part("HO-1"), Holds.ALWAYS))
                         .concludes(new Reason(byLine("hoses"), Way.LINE, part("HO-1")))

@@ -3,7 +3,7 @@ package boltlore.resolution.rules;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** Names in short words. */
 final class Named {
@@ -22,11 +22,11 @@ final class Named {
         return new PartNumber(number);
     }
 
-    static Asker byLine(String name) {
-        return new Asker.OfLine(line(name));
+    static Requirer byLine(String name) {
+        return new Requirer.OfLine(line(name));
     }
 
-    static Asker byPart(String number) {
-        return new Asker.OfPart(part(number));
+    static Requirer byPart(String number) {
+        return new Requirer.OfPart(part(number));
     }
 }

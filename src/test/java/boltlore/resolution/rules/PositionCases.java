@@ -6,7 +6,7 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Called;
+import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.Due;
 import boltlore.resolution.rules.facts.DueOnly;
 import boltlore.resolution.rules.facts.Filled;
@@ -21,7 +21,7 @@ final class PositionCases {
     private static final String CONDITION = "c1";
     private static final Holds HOLDS = new Holds(CONDITION);
     private static final Filled PUMP = new Filled(position("pump"));
-    private static final Called SECOND = new Called(line("pump-b"), position("pump"), false);
+    private static final LineSelected SECOND = new LineSelected(line("pump-b"), position("pump"), false);
 
     private PositionCases() {}
 
@@ -30,14 +30,14 @@ final class PositionCases {
                 rule("A position for one line takes no second line")
                         .given(
                                 new OneLineOnly(position("pump")),
-                                new Called(line("pump-a"), position("pump"), false),
+                                new LineSelected(line("pump-a"), position("pump"), false),
                                 SECOND)
                         .concludes(new Finding(FindingKind.OVERLAP, "pump", "pump-a, pump-b"))
-                        .butNotWhen(SECOND, new Called(line("pump-b"), position("other-pump"), false)),
+                        .butNotWhen(SECOND, new LineSelected(line("pump-b"), position("other-pump"), false)),
                 rule("A position for one line takes no second line")
                         .given(
                                 new OneLineOnly(position("pump")),
-                                new Called(line("pump-a"), position("pump"), false),
+                                new LineSelected(line("pump-a"), position("pump"), false),
                                 SECOND)
                         .concludes(new Finding(FindingKind.OVERLAP, "pump", "pump-a, pump-b"))
                         .butNotWithout(new OneLineOnly(position("pump"))),

@@ -13,7 +13,6 @@ import boltlore.order.LeftOut;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Resolver;
 import boltlore.trial.Say;
 import boltlore.trial.Trial;
 import java.util.SortedSet;
@@ -31,7 +30,7 @@ class SameNamesTest {
                 .position(position("100").line(line("a", "200")))
                 .position(position("300").line(line("b", "300").expects(expected)))
                 .catalogue();
-        Outcome<Resolution> outcome = new Resolver(catalogue).resolve(Trial.choose(catalogue), new LeftOut.Keep());
+        Outcome<Resolution> outcome = new RuleResolver(catalogue).resolve(Trial.choose(catalogue), new LeftOut.Keep());
         return ((Outcome.Sound<Resolution>) outcome).value().findings();
     }
 

@@ -18,7 +18,6 @@ import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Resolver;
 import boltlore.resolution.Way;
 import boltlore.trial.Say;
 import boltlore.trial.Trial;
@@ -65,7 +64,7 @@ class WithdrawalTest {
 
     private static Resolution.Resolved resolve(String cooled, LeftOut leftOut) {
         Outcome<Resolution> outcome =
-                new Resolver(CATALOGUE).resolve(Trial.choose(CATALOGUE, "cooled", cooled), leftOut);
+                new RuleResolver(CATALOGUE).resolve(Trial.choose(CATALOGUE, "cooled", cooled), leftOut);
         assertThat(outcome.faults()).isEmpty();
         return (Resolution.Resolved) ((Outcome.Sound<Resolution>) outcome).value();
     }
@@ -145,7 +144,7 @@ class WithdrawalTest {
         void cannot_be_left_out() {
             LeftOut byName = new LeftOut.These(new TreeSet<>(Set.of(line("bracket"))));
             Outcome<Resolution> outcome =
-                    new Resolver(CATALOGUE).resolve(Trial.choose(CATALOGUE, "cooled", "yes"), byName);
+                    new RuleResolver(CATALOGUE).resolve(Trial.choose(CATALOGUE, "cooled", "yes"), byName);
 
             assertThat(outcome.faults())
                     .singleElement()

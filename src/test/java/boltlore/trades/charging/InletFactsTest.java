@@ -14,7 +14,7 @@ import boltlore.power.Wired;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -123,7 +123,7 @@ class InletFactsTest {
     }
 
     private static Set<FindingKind> found(Wired wired) {
-        Outcome<Resolution> outcome = new Resolver(wired.catalogue()).resolve(wired.choices(), new LeftOut.Undecided());
+        Outcome<Resolution> outcome = new RuleResolver(wired.catalogue()).resolve(wired.choices(), new LeftOut.Undecided());
         return ((Outcome.Sound<Resolution>) outcome)
                 .value().findings().stream().map(Finding::kind).collect(Collectors.toSet());
     }

@@ -23,7 +23,7 @@ import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.order.OrderTerms;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Resolution;
 import java.math.BigDecimal;
@@ -61,7 +61,7 @@ public final class SmallKit {
     /** So many of a known part, because each of another part of the kit needs it. */
     public SmallKit bring(String asker, String part, String quantity) {
         Item own = item(position("drive"), known(part), new BigDecimal(quantity), 1);
-        Origin origin = new Origin.NeededBy(new Asker.OfPart(new PartNumber(asker)), "It needs it.");
+        Origin origin = new Origin.NeededBy(new Requirer.OfPart(new PartNumber(asker)), "It needs it.");
         items.add(new Item(
                 1, own.position(), own.line(), own.part(), own.finish(), own.quantity(), origin, true, own.inside()));
         return this;

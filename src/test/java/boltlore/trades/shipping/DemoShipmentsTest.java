@@ -8,6 +8,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.order.Extra;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.quote.Asked;
@@ -26,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("Demo orders in their crates")
 class DemoShipmentsTest {
 
-    private static final Resolver RESOLVER = new Resolver(Demo.catalogue());
+    private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
 
     private static PricedBill priced(String order) {
         Catalogue catalogue = Demo.catalogue();

@@ -1,6 +1,6 @@
 package boltlore.resolution.rules.facts;
 
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** A thread, face or earth point of a coated part that is masked. */
-public record BareFeature(Asker part, String feature) {}
+public record BareFeature(Requirer part, String feature) {}

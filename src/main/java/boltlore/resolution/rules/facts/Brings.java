@@ -1,8 +1,8 @@
 package boltlore.resolution.rules.facts;
 
 import boltlore.measure.PartNumber;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.Way;
 
 /** What an asker brings that way, when the condition holds. */
-public record Brings(Asker asker, Way way, PartNumber part, String condition) {}
+public record Brings(Requirer asker, Way way, PartNumber part, String condition) {}

@@ -2,7 +2,7 @@ package boltlore.resolution.rules.facts;
 
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** A line whose part is a cable of that length in mm. */
-public record Cable(LineName line, Asker asker, PositionName position, int lengthMm) {}
+public record Cable(LineName line, Requirer asker, PositionName position, int lengthMm) {}

@@ -1,7 +1,7 @@
 package boltlore.resolution.rules.facts;
 
 import boltlore.measure.PositionName;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** The bracket line is in that list of the position. */
-public record Holder(PositionName position, int list, Asker bracket) {}
+public record Holder(PositionName position, int list, Requirer bracket) {}

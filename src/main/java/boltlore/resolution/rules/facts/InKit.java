@@ -1,6 +1,6 @@
 package boltlore.resolution.rules.facts;
 
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** Concluded: the line or the part is in the kit. */
-public record InKit(Asker asker) {}
+public record InKit(Requirer asker) {}

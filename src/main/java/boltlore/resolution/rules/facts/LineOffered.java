@@ -2,12 +2,12 @@ package boltlore.resolution.rules.facts;
 
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** A line that the choices do not rule out; it is called for when its condition holds. */
 public record LineOffered(LineName line, PositionName position, boolean bracket, String condition) {
 
-    public Asker asker() {
-        return new Asker.OfLine(line);
+    public Requirer asker() {
+        return new Requirer.OfLine(line);
     }
 }

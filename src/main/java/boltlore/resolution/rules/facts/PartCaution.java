@@ -1,6 +1,6 @@
 package boltlore.resolution.rules.facts;
 
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** The part calls for that caution. */
-public record PartCaution(Asker part, String caution) {}
+public record PartCaution(Requirer part, String caution) {}

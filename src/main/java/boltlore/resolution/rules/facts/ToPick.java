@@ -1,6 +1,6 @@
 package boltlore.resolution.rules.facts;
 
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 
 /** Concluded: stores come upon the part outside anything that is picked whole. */
-public record ToPick(Asker part) {}
+public record ToPick(Requirer part) {}

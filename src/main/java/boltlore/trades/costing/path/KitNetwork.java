@@ -12,7 +12,7 @@ import boltlore.catalogue.Source;
 import boltlore.choices.FinishChosen;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
-import boltlore.resolution.Asker;
+import boltlore.resolution.Requirer;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -172,13 +172,13 @@ final class KitNetwork {
      */
     private List<Step> receivers(Item needed) {
         return askers(needed.origin()).stream()
-                .flatMap(asker -> asker instanceof Asker.OfPart ofPart
+                .flatMap(asker -> asker instanceof Requirer.OfPart ofPart
                         ? takers.getOrDefault(ofPart.part(), List.of()).stream()
                         : Stream.of())
                 .toList();
     }
 
-    private static List<Asker> askers(Origin origin) {
+    private static List<Requirer> askers(Origin origin) {
         if (origin instanceof Origin.NeededBy by) {
             return List.of(by.asker());
         }

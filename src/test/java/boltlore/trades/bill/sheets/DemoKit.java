@@ -12,6 +12,7 @@ import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.costing.quote.Asked;
@@ -29,7 +30,7 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
     private static final Path CATALOG = Path.of("catalog");
 
     /** Reading takes a moment, so all tests share one catalogue. */
-    private static final Resolver RESOLVER = new Resolver(sound(CatalogueReader.read(CATALOG)));
+    private static final Resolver RESOLVER = new RuleResolver(sound(CatalogueReader.read(CATALOG)));
 
     public static DemoKit of(String order) {
         Catalogue catalogue = RESOLVER.catalogue();

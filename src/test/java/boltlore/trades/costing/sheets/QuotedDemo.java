@@ -10,7 +10,7 @@ import boltlore.order.json.OrderReader;
 import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
-import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.Calculation;
@@ -28,7 +28,7 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
 
     static QuotedDemo of(Catalogue catalogue, String name) {
         Order order = sound(OrderReader.read(ORDERS.resolve(name + ".json"), catalogue));
-        OrderResolver resolver = new OrderResolver(new Resolver(catalogue));
+        OrderResolver resolver = new OrderResolver(new RuleResolver(catalogue));
         Resolution.Resolved resolved = (Resolution.Resolved) sound(resolver.resolve(order, List.of()));
         Bill bill = BillMaker.of(resolver.resolver().plan(order.family()), order, resolved);
         LocalDate on = Objects.requireNonNull(order.placed());

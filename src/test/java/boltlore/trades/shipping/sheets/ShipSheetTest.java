@@ -14,6 +14,7 @@ import boltlore.report.Workbook;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Pricing;
@@ -45,7 +46,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ShipSheetTest {
 
     private static final int WIDE = 200;
-    private static final Resolver RESOLVER = new Resolver(Demo.catalogue());
+    private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
 
     private static PricedBill priced(String order) {
         return Pricing.of(Demo.bill(order), Demo.catalogue());

@@ -1,9 +1,10 @@
-package boltlore.resolution;
+package boltlore.resolution.rules;
 
 import boltlore.catalogue.Line;
 import boltlore.faults.Fault;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
+import boltlore.resolution.FamilyPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

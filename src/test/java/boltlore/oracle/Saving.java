@@ -1,5 +1,8 @@
-package boltlore.bill;
+package boltlore.oracle;
 
+import boltlore.bill.Bill;
+import boltlore.bill.Costs;
+import boltlore.bill.Masses;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.SortedMap;

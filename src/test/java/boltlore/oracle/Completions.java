@@ -1,9 +1,11 @@
-package boltlore.choices;
+package boltlore.oracle;
 
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
+import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
 import java.util.List;
 import java.util.function.Predicate;
 

@@ -4,18 +4,18 @@ import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 
 /** What brings a part: a line of the kit, or another part. */
-public sealed interface Asker extends Comparable<Asker> {
+public sealed interface Requirer extends Comparable<Requirer> {
 
     String name();
 
-    record OfLine(LineName line) implements Asker {
+    record OfLine(LineName line) implements Requirer {
         @Override
         public String name() {
             return line.text();
         }
     }
 
-    record OfPart(PartNumber part) implements Asker {
+    record OfPart(PartNumber part) implements Requirer {
         @Override
         public String name() {
             return part.text();
@@ -23,7 +23,7 @@ public sealed interface Asker extends Comparable<Asker> {
     }
 
     @Override
-    default int compareTo(Asker other) {
+    default int compareTo(Requirer other) {
         int byKind = Boolean.compare(this instanceof OfPart, other instanceof OfPart);
         return byKind != 0 ? byKind : name().compareTo(other.name());
     }

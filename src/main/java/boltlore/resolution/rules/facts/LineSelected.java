@@ -4,4 +4,4 @@ import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
 
 /** Concluded: the line's condition holds. */
-public record Called(LineName line, PositionName position, boolean bracket) {}
+public record LineSelected(LineName line, PositionName position, boolean bracket) {}
