@@ -31,7 +31,6 @@ import picocli.CommandLine.Spec;
             CoatCommand.class,
             FilmCommand.class,
             CutCommand.class,
-            WeighCommand.class,
             PriceCommand.class,
             FixingsCommand.class,
             ShipCommand.class,

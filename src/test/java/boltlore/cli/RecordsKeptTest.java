@@ -33,8 +33,8 @@ class RecordsKeptTest {
         for (String command : List.of(
                 "kit --all",
                 "kit",
-                "weigh",
-                "charge",
+                "axle-loads",
+                "charging",
                 "fixings",
                 "ship",
                 "price",
@@ -43,7 +43,7 @@ class RecordsKeptTest {
                 "coat --hanging",
                 "coat")) {
             List<Object> words = new ArrayList<>(List.of(command.split(" ")));
-            boolean together = command.startsWith("c") && !command.equals("charge");
+            boolean together = command.startsWith("c") && !command.equals("charging");
             Path out = together ? coating : kits;
             words.addAll(List.of(FIRST, "--catalog", catalogue, "--out", out));
             written(words.toArray());
@@ -202,7 +202,7 @@ class RecordsKeptTest {
         List<Path> all = files();
 
         boltlore("kit", FIRST, "--catalog", dearer(), "--out", folder);
-        boltlore("weigh", FIRST, "--out", folder);
+        boltlore("axle-loads", FIRST, "--out", folder);
 
         assertThat(files()).containsAll(all).anyMatch(file -> file.endsWith("cutting-list.xlsx"));
     }

@@ -37,8 +37,6 @@ import boltlore.trades.testing.TestPlanner;
 import boltlore.trades.testing.sheets.TestSheet;
 import boltlore.trades.weighing.Weigher;
 import boltlore.trades.weighing.Weighing;
-import boltlore.trades.weighing.sheets.WeighSheet;
-import boltlore.trades.weighing.sheets.WeighWords;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -65,14 +63,14 @@ final class FurtherTrades {
         this.priced = priced;
         this.bill = priced.bill();
         LocalDate placed = bill.order().placed();
-        this.weighing = Weigher.of(catalogue, family, bill);
+        this.weighing = Weigher.weigh(catalogue, family, bill);
         this.path = LeadPath.of(priced);
         this.calculation = calculation(priced, path, new Asked(placed == null ? today : placed, null, null));
     }
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted(), shipped());
+        return Stream.of(hung(), cut(), fixed(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets hung() {
@@ -83,10 +81,6 @@ final class FurtherTrades {
     private FurtherSheets cut() {
         return FurtherSheets.of(
                 List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
-    }
-
-    private FurtherSheets weighed() {
-        return FurtherSheets.of(WeighWords.stopping(weighing), () -> WeighSheet.of(weighing, family, workshop));
     }
 
     private FurtherSheets fixed() {

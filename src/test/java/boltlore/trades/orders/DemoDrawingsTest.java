@@ -43,8 +43,14 @@ class DemoDrawingsTest {
         Bill bill = Demo.bill(order);
         Catalogue catalogue = Demo.catalogue();
         FamilyPlan plan = new FamilyPlan(catalogue, bill.order().choices().family());
-        return FurtherSheets.of(plan, BillWorkbook.price(bill, catalogue), TODAY).workbooks().stream()
-                .map(Supplier::get);
+        Stream<Workbook> further =
+                FurtherSheets.of(plan, BillWorkbook.price(bill, catalogue), TODAY).workbooks().stream()
+                        .map(Supplier::get);
+        Stream<Workbook> trades = KitTrades.of(Demo.kit(order)).results().values().stream()
+                .flatMap(List::stream)
+                .flatMap(result -> result.sheets().stream())
+                .map(sheet -> sheet.report().get());
+        return Stream.concat(further, trades);
     }
 
     private static Stream<Drawing> drawings(Workbook workbook) {

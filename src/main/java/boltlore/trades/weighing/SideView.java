@@ -1,15 +1,10 @@
-package boltlore.trades.weighing.sheets;
+package boltlore.trades.weighing;
 
-import static boltlore.trades.weighing.sheets.Kilograms.kg;
-import static boltlore.trades.weighing.sheets.Kilograms.mm;
-
+import boltlore.measure.Digits;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
 import boltlore.report.drawing.Outlines;
 import boltlore.report.drawing.Point;
-import boltlore.trades.weighing.Axle;
-import boltlore.trades.weighing.CentreHeight;
-import boltlore.trades.weighing.OnAxles;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,8 +36,8 @@ final class SideView {
     static Drawing of(OnAxles onAxles) {
         SideView view = new SideView(onAxles);
         view.vehicle();
-        view.axle(Axle.FRONT, FRONT_X_MM);
-        view.axle(Axle.REAR, FRONT_X_MM + BETWEEN_AXLES_MM);
+        view.axle(Limited.FRONT, FRONT_X_MM);
+        view.axle(Limited.REAR, FRONT_X_MM + BETWEEN_AXLES_MM);
         view.wheelbase();
         view.centres();
         return new Drawing(WIDTH_MM, HEIGHT_MM, says(onAxles), view.marks);
@@ -71,7 +66,7 @@ final class SideView {
         marks.add(Mark.from(new Point(WIDTH_MM - 22, 8), "Rear", WORDS_MM));
     }
 
-    private void axle(Axle axle, double x) {
+    private void axle(Limited axle, double x) {
         marks.add(Mark.outline(Outlines.circle(x, ROAD_Y_MM - WHEEL_MM, WHEEL_MM)));
         cross(x, ROAD_Y_MM - WHEEL_MM, 1.5);
         marks.add(Mark.centred(
@@ -114,5 +109,13 @@ final class SideView {
     private void cross(double x, double y, double arm) {
         marks.add(Mark.line(new Point(x - arm, y), new Point(x + arm, y)));
         marks.add(Mark.line(new Point(x, y - arm), new Point(x, y + arm)));
+    }
+
+    private static String kg(BigDecimal kg) {
+        return Digits.upTo(kg.abs(), 1) + " kg";
+    }
+
+    private static String mm(BigDecimal mm) {
+        return Digits.upTo(mm.abs(), 0) + " mm";
     }
 }
