@@ -32,7 +32,6 @@ import picocli.CommandLine.Spec;
             FilmCommand.class,
             CutCommand.class,
             PriceCommand.class,
-            FixingsCommand.class,
             ShipCommand.class,
             TestCommand.class,
             TestResultCommand.class,

@@ -18,7 +18,8 @@ public final class KitReport {
         WorkbookBuilder report = Workbook.of(file, title)
                 .about("Order " + kit.order().name())
                 .by(kit.workshop().name())
-                .glance(new Heading(kit.order().name() + ", " + kit.family().says().english(), Look.TITLE));
+                .glance(new Heading(
+                        kit.order().name() + ", " + kit.family().says().english(), Look.TITLE));
         return kit.order().placed() == null ? report : report.dated(kit.order().placed());
     }
 
@@ -33,7 +34,10 @@ public final class KitReport {
                 .map(value -> "; " + value.says().english())
                 .orElse("");
         return Particulars.named(name)
-                .say("workshop", "Workshop", kit.workshop().name() + ", " + kit.workshop().place())
+                .say(
+                        "workshop",
+                        "Workshop",
+                        kit.workshop().name() + ", " + kit.workshop().place())
                 .say("order", "Order", kit.order().name() + ", " + kit.order().customer())
                 .say("vehicle", "Base vehicle", kit.family().says().english() + era);
     }

@@ -34,7 +34,8 @@ class AxleLoadsCommandTest {
 
     private JsonNode report(String order) throws IOException {
         return new ObjectMapper()
-                .readTree(boltlore("axle-loads", order, "--json", "--out", out()).out())
+                .readTree(
+                        boltlore("axle-loads", order, "--json", "--out", out()).out())
                 .get("orders")
                 .get(0)
                 .get("reports")
@@ -75,7 +76,9 @@ class AxleLoadsCommandTest {
             parts = parts.add(number(part, "mass"));
         }
         JsonNode facts = report.get("facts");
-        assertThat(parts).as("each rounded").isCloseTo(number(facts.get("added"), "value"), within(new BigDecimal("0.5")));
+        assertThat(parts)
+                .as("each rounded")
+                .isCloseTo(number(facts.get("added"), "value"), within(new BigDecimal("0.5")));
         JsonNode mass = report.get("tables").get("changes").get(0);
         assertThat(number(mass, "change"))
                 .isEqualByComparingTo(
@@ -138,8 +141,9 @@ class AxleLoadsCommandTest {
         Ran ran = boltlore("axle-loads", FIRST, "--catalog", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("Stop, axle-loads: mass above market limit: The converted vehicle is 3.6 kg above 119 % of its"
-                        + " mass before conversion.");
+                .contains(
+                        "Stop, axle-loads: mass above market limit: The converted vehicle is 3.6 kg above 119 % of its"
+                                + " mass before conversion.");
     }
 
     @Test
@@ -147,7 +151,8 @@ class AxleLoadsCommandTest {
         Path catalogue = changed("families/pannier-van/family.json", "Ockmere Pannier", "Ockmere Pannier");
         Files.delete(catalogue.resolve("families/pannier-van/weights.json"));
         Ran ran = boltlore("axle-loads", FIRST, "--catalog", catalogue, "--out", out());
-        assertThat(ran.out().replaceAll("\\s+", " ")).contains("Check, axle-loads: station not known: 733.477 kg of the kit have no station");
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("Check, axle-loads: station not known: 733.477 kg of the kit have no station");
         assertThat(ran.out()).doesNotContain("Smallest margin").doesNotContain("Market limit");
         assertThat(ran.exit()).isZero();
     }

@@ -19,9 +19,6 @@ import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.cutting.CutPlanner;
 import boltlore.trades.cutting.sheets.CutSheet;
-import boltlore.trades.fixings.FixingsMaker;
-import boltlore.trades.fixings.KitFixings;
-import boltlore.trades.fixings.sheets.FixingsSheet;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.shipping.By;
 import boltlore.trades.shipping.Consignment;
@@ -70,7 +67,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), fixed(), tested(), quoted(), shipped());
+        return Stream.of(hung(), cut(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets hung() {
@@ -81,11 +78,6 @@ final class FurtherTrades {
     private FurtherSheets cut() {
         return FurtherSheets.of(
                 List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
-    }
-
-    private FurtherSheets fixed() {
-        KitFixings fixings = FixingsMaker.of(plan, bill);
-        return FurtherSheets.of(fixings.stopping(), () -> FixingsSheet.of(fixings, workshop));
     }
 
     /** Nothing where the family does not say how its kits are tested. */

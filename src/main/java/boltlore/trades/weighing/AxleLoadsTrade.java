@@ -56,8 +56,7 @@ public final class AxleLoadsTrade implements Trade {
     static Workbook report(KitInWork kit) {
         Weighing weighing = weighing(kit);
         String footer = KitReport.footer(kit, TITLE);
-        WorkbookBuilder report =
-                KitReport.begin(kit, "weight-statement", TITLE).found(weighing.findings());
+        WorkbookBuilder report = KitReport.begin(kit, "weight-statement", TITLE).found(weighing.findings());
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             report.glance(StatementPage.glance(onAxles).build());

@@ -11,10 +11,7 @@ public enum LoadCase {
             "Vor dem Umbau, leer (fahrbereit)",
             "Avant transformation, à vide (en ordre de marche)"),
     /** With the kit, nobody in it. */
-    UNLADEN(
-            "Converted, unladen (kerb)",
-            "Umgebaut, leer (fahrbereit)",
-            "Transformé, à vide (en ordre de marche)"),
+    UNLADEN("Converted, unladen (kerb)", "Umgebaut, leer (fahrbereit)", "Transformé, à vide (en ordre de marche)"),
     DRIVER("Converted, with driver", "Umgebaut, mit Fahrer", "Transformé, avec conducteur"),
     PASSENGERS(
             "Converted, with driver and passengers",

@@ -78,14 +78,17 @@ final class MassesPage {
         return loads(
                 TableSpec.<ExtraLoad>named("extras")
                         .text("extra", "Extra of the order", 50, ExtraLoad::says)
-                        .whole("station", "Behind front axle", "mm", extra -> extra.at().behindFrontMm()),
+                        .whole(
+                                "station",
+                                "Behind front axle",
+                                "mm",
+                                extra -> extra.at().behindFrontMm()),
                 extra -> extra.on(wheelbaseMm));
     }
 
     /** Cautions, and boxes for what the weighbridge shows beside what was computed. */
     static PageBuilder weighbridge(OnAxles onAxles, Workshop workshop, String footer) {
-        PageBuilder page =
-                Page.named("Weighbridge").landscape().footer(footer).title("On the weighbridge");
+        PageBuilder page = Page.named("Weighbridge").landscape().footer(footer).title("On the weighbridge");
         CautionNotes.always(page, "weighbridge", workshop, "en");
         page.add(WEIGHBRIDGE.of(onAxles.cases().stream()
                 .filter(each -> each.loadCase().compareTo(LoadCase.DRIVER) <= 0)

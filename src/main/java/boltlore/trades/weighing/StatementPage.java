@@ -87,10 +87,19 @@ final class StatementPage {
         TableSpec<CaseLoads> spec = TableSpec.<CaseLoads>named("axle-loads")
                 .text("stand", "Condition", 40, row -> row.loadCase().says());
         for (Limited limited : Limited.values()) {
-            spec.decimal(limited.key(), limited.heading(), "kg", 1, row -> row.loads().on(limited));
+            spec.decimal(
+                    limited.key(),
+                    limited.heading(),
+                    "kg",
+                    1,
+                    row -> row.loads().on(limited));
             if (margins) {
-                spec.decimal(limited.key() + "-left", "Margin", "kg", 1, row -> limited.limitKg(chassis)
-                        .subtract(row.loads().on(limited)));
+                spec.decimal(
+                        limited.key() + "-left",
+                        "Margin",
+                        "kg",
+                        1,
+                        row -> limited.limitKg(chassis).subtract(row.loads().on(limited)));
             }
         }
         spec.percent("share", "Front share", 1, row -> row.loads().frontPercent());
@@ -143,8 +152,7 @@ final class StatementPage {
     }
 
     private static Stream<Change> height(CentreHeight height) {
-        Change above =
-                new Change("Centre of gravity above the road (mm)", height.beforeMm(), height.afterMm(), 0, "");
+        Change above = new Change("Centre of gravity above the road (mm)", height.beforeMm(), height.afterMm(), 0, "");
         Optional<Change> stability = CentreHeight.stability(height.tracksMm(), height.beforeMm())
                 .flatMap(before -> CentreHeight.stability(height.tracksMm(), height.afterMm())
                         .map(after -> new Change("Static stability factor (track / 2h)", before, after, 2, STEADIER)));
@@ -174,7 +182,11 @@ final class StatementPage {
         if (growth != null) {
             says.say("mass-change", "Change of mass", Kind.percent(1), growth.changePercent());
             if (growth.limit() != null) {
-                says.say("mass-margin", "Market limit margin (kg)", KG, growth.overKg().negate());
+                says.say(
+                        "mass-margin",
+                        "Market limit margin (kg)",
+                        KG,
+                        growth.overKg().negate());
             }
         }
         OnAxles onAxles = weighing.onAxles();
@@ -188,7 +200,8 @@ final class StatementPage {
                         .say(
                                 "least-margin-at",
                                 "Smallest margin at",
-                                check.limited().heading() + ": " + check.loadCase().says()));
+                                check.limited().heading() + ": "
+                                        + check.loadCase().says()));
         weighing.battery(onAxles.chassis().wheelbaseMm())
                 .map(SubSystemLoad::loads)
                 .ifPresent(battery -> says.say("battery", "Battery with boxes (kg)", KG, battery.totalKg())
@@ -198,7 +211,11 @@ final class StatementPage {
         PayloadLeft payload = onAxles.payload();
         if (payload != null) {
             says.say("payload", "Payload left (kg)", KG, payload.kg())
-                    .say("payload-limit", "Payload limited by", payload.first().heading() + ", loaded where the luggage goes, beside driver and passengers");
+                    .say(
+                            "payload-limit",
+                            "Payload limited by",
+                            payload.first().heading()
+                                    + ", loaded where the luggage goes, beside driver and passengers");
         }
         CentreHeight height = onAxles.height();
         return height == null || height.unknownKg().signum() == 0

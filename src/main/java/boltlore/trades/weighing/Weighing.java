@@ -49,7 +49,8 @@ public record Weighing(
     /** What of the kit loads that most, the heaviest first; equal ones in the order of the bill. */
     public List<Added> heaviest(Limited limited, int wheelbaseMm) {
         return added.stream()
-                .sorted(Comparator.comparing((Added each) -> each.on(wheelbaseMm).on(limited))
+                .sorted(Comparator.comparing(
+                                (Added each) -> each.on(wheelbaseMm).on(limited))
                         .reversed())
                 .toList();
     }

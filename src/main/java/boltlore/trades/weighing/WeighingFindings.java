@@ -22,7 +22,10 @@ import org.jspecify.annotations.Nullable;
  * @param limit of the market, or null where the workshop knows of none
  */
 record WeighingFindings(
-        Catalogue catalogue, Family family, Weighing weighing, @Nullable MassLimit limit) {
+        Catalogue catalogue,
+        Family family,
+        Weighing weighing,
+        @Nullable MassLimit limit) {
 
     private static final int NAMED_ON_AXLE = 3;
     private static final int NAMED_WITHOUT_STATION = 4;
@@ -124,15 +127,11 @@ record WeighingFindings(
         about(family.weights().removed().isEmpty(), WeighingFinding.REMOVED_NOT_KNOWN, found);
         about(family.weights().aboard().isEmpty(), WeighingFinding.LOADS_NOT_KNOWN, found);
         about(limit == null, WeighingFinding.MASS_LIMIT_NOT_KNOWN, found);
-        about(
-                donor.in(weighing.era()).centreHeightMm() == null,
-                WeighingFinding.CENTRE_HEIGHT_NOT_KNOWN,
-                found);
+        about(donor.in(weighing.era()).centreHeightMm() == null, WeighingFinding.CENTRE_HEIGHT_NOT_KNOWN, found);
     }
 
     private void unplaced(List<Finding> found) {
-        List<Added> unplaced =
-                weighing.added().stream().filter(Added::unplaced).toList();
+        List<Added> unplaced = weighing.added().stream().filter(Added::unplaced).toList();
         if (unplaced.isEmpty()) {
             return;
         }

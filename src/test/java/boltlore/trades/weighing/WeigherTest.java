@@ -41,13 +41,13 @@ class WeigherTest {
         void goes_from_the_empty_vehicle_by_way_of_the_driver_to_the_luggage() {
             assertThat(onAxles(loaded()).cases())
                     .extracting(CaseLoads::loadCase)
-                    .containsExactly(LoadCase.BEFORE, LoadCase.UNLADEN, LoadCase.DRIVER, LoadCase.PASSENGERS, LoadCase.LADEN);
+                    .containsExactly(
+                            LoadCase.BEFORE, LoadCase.UNLADEN, LoadCase.DRIVER, LoadCase.PASSENGERS, LoadCase.LADEN);
         }
 
         @Test
         void driver_midway_loads_both_axles_alike_and_luggage_over_the_rear_axle_only_that_one() {
-            AxleLoads laden =
-                    onAxles(loaded()).in(LoadCase.LADEN).orElseThrow().loads();
+            AxleLoads laden = onAxles(loaded()).in(LoadCase.LADEN).orElseThrow().loads();
             assertThat(laden.frontKg()).isEqualByComparingTo("672.5");
             assertThat(laden.rearKg()).isEqualByComparingTo("827.5");
         }

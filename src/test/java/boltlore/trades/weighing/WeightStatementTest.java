@@ -99,7 +99,8 @@ class WeightStatementTest {
         void without_the_luggage_no_limit_is_exceeded_and_the_least_margin_is_told() {
             WeighedKit light = new WeighedKit().added("BOX-A", "400", 2400, 300);
             assertThat(says(light, WeighingFinding.WEIGHT_ABOVE_LIMIT, "en")).isEmpty();
-            assertThat(facts(light)).contains("Smallest margin (kg) 110.0", "Smallest margin at Rear axle: Converted, unladen");
+            assertThat(facts(light))
+                    .contains("Smallest margin (kg) 110.0", "Smallest margin at Rear axle: Converted, unladen");
         }
 
         @Test
@@ -129,7 +130,9 @@ class WeightStatementTest {
         }
 
         private static String facts(WeighedKit kit) {
-            return new TextWriter(WIDE).text(AxleLoadsTrade.report(kit.inWork())).replaceAll("[\\s|]+", " ");
+            return new TextWriter(WIDE)
+                    .text(AxleLoadsTrade.report(kit.inWork()))
+                    .replaceAll("[\\s|]+", " ");
         }
     }
 }
