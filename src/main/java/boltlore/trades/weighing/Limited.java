@@ -13,6 +13,8 @@ public enum Limited {
     WHOLE("Whole vehicle", "das ganze Fahrzeug", "le véhicule complet");
 
     private final String heading;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a wording never changes
     private final Wording wording;
 
     Limited(String heading, String german, String french) {

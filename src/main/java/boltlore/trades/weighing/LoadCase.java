@@ -19,6 +19,7 @@ public enum LoadCase {
             "Transformé, avec conducteur et passagers"),
     LADEN("Converted, fully laden", "Umgebaut, voll beladen", "Transformé, en pleine charge");
 
+    @SuppressWarnings("ImmutableEnumChecker") // a wording never changes
     private final Wording wording;
 
     LoadCase(String english, String german, String french) {
