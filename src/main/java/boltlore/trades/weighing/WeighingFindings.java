@@ -8,6 +8,7 @@ import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import boltlore.measure.Digits;
 import boltlore.measure.Wording;
+import boltlore.order.Extra;
 import boltlore.trades.KitFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -42,9 +43,15 @@ record WeighingFindings(
         }
         weighing.bill().order().extra().stream()
                 .filter(each -> ExtraLoad.of(each, catalogue).isEmpty())
-                .map(each -> ExtraLoad.says(each, catalogue))
-                .forEach(name -> found.add(Finding.of(WeighingFinding.EXTRA_NOT_WEIGHED, name, "extra", name)));
+                .forEach(each -> found.add(notWeighed(each)));
         return new Findings(found);
+    }
+
+    /** A part has its own mass, so that only its place can be missing. */
+    private Finding notWeighed(Extra extra) {
+        String name = ExtraLoad.says(extra, catalogue);
+        List<String> keys = extra.part() == null ? List.of("massKg", "stationMm") : List.of("stationMm");
+        return Finding.of(WeighingFinding.EXTRA_NOT_WEIGHED, name, "extra", name, "keys", keys);
     }
 
     private void limits(List<Finding> found) {

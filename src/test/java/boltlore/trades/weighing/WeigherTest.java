@@ -7,6 +7,7 @@ import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.Station;
 import boltlore.findings.Finding;
 import boltlore.findings.Kind;
+import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.trades.KitFinding;
 import java.math.BigDecimal;
@@ -225,12 +226,26 @@ class WeigherTest {
         }
 
         @Test
+        void of_an_extra_that_is_a_part_only_the_place_is_asked_for() {
+            Extra bolts = new Extra(new PartNumber("BOX"), "", BigDecimal.TEN, "each", null, null, true, "Spare.");
+            assertThat(new WeighedKit()
+                            .added("BOX", "20", 1200, null)
+                            .extra(bolts)
+                            .weighing()
+                            .findings()
+                            .all())
+                    .extracting(Finding::says)
+                    .contains("Extra 'Part BOX' is left out of the weights, for its mass or place is not known: give"
+                            + " stationMm in the order.");
+        }
+
+        @Test
         void extras_without_mass_or_place_are_told_by_name() {
             Extra rack = new Extra(null, "Roof rack", BigDecimal.ONE, "each", null, null, true, "Wanted.");
             assertThat(new WeighedKit().extra(rack).weighing().findings().all())
                     .extracting(Finding::says)
                     .contains("Extra 'Roof rack' is left out of the weights, for its mass or place is not known: give"
-                            + " 'massKg' and 'stationMm' in the order.");
+                            + " massKg, stationMm in the order.");
         }
     }
 
