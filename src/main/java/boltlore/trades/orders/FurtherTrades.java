@@ -15,9 +15,6 @@ import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.cutting.CutPlanner;
 import boltlore.trades.cutting.sheets.CutSheet;
-import boltlore.trades.fixings.FixingsMaker;
-import boltlore.trades.fixings.KitFixings;
-import boltlore.trades.fixings.sheets.FixingsSheet;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.shipping.By;
 import boltlore.trades.shipping.Consignment;
@@ -32,8 +29,6 @@ import boltlore.trades.testing.TestPlanner;
 import boltlore.trades.testing.sheets.TestSheet;
 import boltlore.trades.weighing.Weigher;
 import boltlore.trades.weighing.Weighing;
-import boltlore.trades.weighing.sheets.WeighSheet;
-import boltlore.trades.weighing.sheets.WeighWords;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -57,12 +52,12 @@ final class FurtherTrades {
         this.pricing = pricing;
         this.priced = pricing.priced();
         this.bill = priced.bill();
-        this.weighing = Weigher.of(catalogue, family, bill);
+        this.weighing = Weigher.weigh(catalogue, family, bill);
     }
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted(), shipped());
+        return Stream.of(hung(), cut(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets hung() {
@@ -73,15 +68,6 @@ final class FurtherTrades {
     private FurtherSheets cut() {
         return FurtherSheets.of(
                 List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
-    }
-
-    private FurtherSheets weighed() {
-        return FurtherSheets.of(WeighWords.stopping(weighing), () -> WeighSheet.of(weighing, family, workshop));
-    }
-
-    private FurtherSheets fixed() {
-        KitFixings fixings = FixingsMaker.of(plan, bill);
-        return FurtherSheets.of(fixings.stopping(), () -> FixingsSheet.of(fixings, workshop));
     }
 
     /** Nothing where the family does not say how its kits are tested. */
