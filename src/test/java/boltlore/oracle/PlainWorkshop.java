@@ -2,7 +2,7 @@ package boltlore.oracle;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
@@ -42,7 +42,7 @@ final class PlainWorkshop {
         return finishes;
     }
 
-    private @Nullable String finish(@Nullable Coat coat) {
+    private @Nullable String finish(@Nullable CoatingSpec coat) {
         if (coat == null) {
             return null;
         }

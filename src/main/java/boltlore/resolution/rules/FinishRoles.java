@@ -1,7 +1,7 @@
 package boltlore.resolution.rules;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
@@ -19,7 +19,7 @@ final class FinishRoles {
 
     private FinishRoles() {}
 
-    static String roleOf(Coat coat) {
+    static String roleOf(CoatingSpec coat) {
         return coat.role() != null ? coat.role() : FIXED + coat.finish();
     }
 

@@ -1,6 +1,6 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
 
 /**
@@ -16,8 +16,8 @@ public record FilmDemand(int leastUm, int mostUm) {
 
     public static FilmDemand of(Finish finish) {
         return new FilmDemand(
-                finish.coats().stream().mapToInt(Coats::filmMinUm).sum(),
-                finish.coats().stream().mapToInt(Coats::filmMaxUm).sum());
+                finish.coats().stream().mapToInt(PowderCoat::filmMinUm).sum(),
+                finish.coats().stream().mapToInt(PowderCoat::filmMaxUm).sum());
     }
 
     public FilmAcceptance acceptance() {

@@ -1,6 +1,6 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Oven;
 import java.math.BigDecimal;
@@ -38,7 +38,7 @@ public record OvenBatch(int number, Finish finish, Oven oven, List<BatchRow> row
     }
 
     /** Film of one coat at its target in kg. */
-    public BigDecimal filmKg(Coats coat) {
+    public BigDecimal filmKg(PowderCoat coat) {
         return FilmMass.film(areaM2(), coat);
     }
 

@@ -1,6 +1,6 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Oven;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -72,7 +72,7 @@ final class PowderRuns {
     }
 
     private static Key key(int turn, Pass pass) {
-        Coats powder = pass.powder();
+        PowderCoat powder = pass.powder();
         return new Key(turn, pass.batch().oven(), powder.cureMetalC(), powder.cureMinutes());
     }
 

@@ -5,9 +5,6 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Workshop;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.coating.CoatPlanner;
-import boltlore.trades.coating.sheets.CoatJob;
-import boltlore.trades.coating.sheets.HangingSheet;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
@@ -57,12 +54,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), tested(), quoted(), shipped());
-    }
-
-    private FurtherSheets hung() {
-        return FurtherSheets.of(
-                List.of(), () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)));
+        return Stream.of(cut(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets cut() {
