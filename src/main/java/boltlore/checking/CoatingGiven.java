@@ -1,9 +1,9 @@
 package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PowderCoat;
 import java.util.stream.Stream;
 
 /** What is coated can be hung, and each coat has a film and a cure that a booth and an oven can keep. */

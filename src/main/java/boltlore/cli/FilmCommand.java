@@ -1,14 +1,13 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.report.Workbook;
 import boltlore.trades.FoundBy;
-import boltlore.trades.coating.RecordVerdict;
 import boltlore.trades.coating.CoatJob;
 import boltlore.trades.coating.CoatingTrade;
 import boltlore.trades.coating.FilmSheet;
+import boltlore.trades.coating.RecordVerdict;
 import boltlore.trades.coating.written.ShopRecord;
 import boltlore.trades.orders.SheetFormats;
 import java.nio.file.Path;
@@ -73,21 +72,8 @@ final class FilmCommand extends RoomCommand {
 
     private Outcome<Integer> judged(Screen screen, CoatJob job) {
         return ShopRecord.read(records, job.plan())
-                .then(this::filledIn)
                 .then(record -> Outcome.sound(issue(
                         screen, job, RecordVerdict.of(job.plan(), record.film(), record.issued(), job.workshop()))));
-    }
-
-    private Outcome<ShopRecord> filledIn(ShopRecord record) {
-        return record.film().isEmpty() && record.issued().isEmpty()
-                ? Outcome.faulty(records.stream()
-                        .map(file -> Fault.of(
-                                file.toString(),
-                                "nothing filled in",
-                                "film readings, or powder that was issued",
-                                "Fill it in first."))
-                        .toList())
-                : Outcome.sound(record);
     }
 
     private int issue(Screen screen, CoatJob job, RecordVerdict verdict) {

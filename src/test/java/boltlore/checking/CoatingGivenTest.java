@@ -3,8 +3,8 @@ package boltlore.checking;
 import static boltlore.sketch.PartSketch.bought;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.PowderCoat;
 import boltlore.sketch.CatalogueSketch;
 import java.math.BigDecimal;
@@ -46,8 +46,8 @@ class CoatingGivenTest {
     }
 
     private static List<String> finish(int min, int target, int max, int metalC, int minutes) {
-        PowderCoat coat =
-                new PowderCoat("PB-BLACK", new BigDecimal("1.5"), min, target, max, metalC, minutes, new BigDecimal("60"));
+        PowderCoat coat = new PowderCoat(
+                "PB-BLACK", new BigDecimal("1.5"), min, target, max, metalC, minutes, new BigDecimal("60"));
         return Remarked.in(new CatalogueSketch().finish("odd", new CoatedWhere.OwnOven("own"), coat));
     }
 }

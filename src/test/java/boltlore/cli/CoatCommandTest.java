@@ -45,7 +45,7 @@ class CoatCommandTest {
             assertThat(ran.out())
                     .contains("Orders BL-1001, BL-1002")
                     .contains("1 sheet written to")
-                    .contains("colour changes (")
+                    .contains("Colour changes")
                     .contains("(at least ");
             assertThat(out().resolve("powder-coat-batch.xlsx")).isRegularFile();
         }
@@ -176,7 +176,12 @@ class CoatCommandTest {
         void accepted() throws IOException {
             Ran ran = film("1,PV-BL-S,BL-1002 1,70,71,72,73,74\n1,PV-UT-M,BL-1002 1,70,71,72,73,74\n");
             assertThat(ran.exit()).as("%s", ran).isZero();
-            assertThat(ran.out()).contains("Black, satin, on aluminium").contains("accepted").doesNotContain("Stop,");
+            assertThat(flat(ran))
+                    .contains("2 2 0 0 accepted")
+                    .contains("ISO 2360")
+                    .contains("workshop's own values, check before use")
+                    .doesNotContain("Stop, ")
+                    .doesNotContain("Check, ");
             assertThat(out().resolve("coating-record.xlsx")).isRegularFile();
         }
 
@@ -185,8 +190,9 @@ class CoatCommandTest {
             Ran ran = film("1,PV-UT-M,BL-1002 1,57,60,59,62,53\n");
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran))
-                    .contains("Stop, film-check: batch rejected: Batch 1, Black, satin, on aluminium: rejected, 1 read of at"
-                            + " least 2, 1 below limit, 0 allowed.")
+                    .contains(
+                            "Stop, film-check: batch rejected: Batch 1, Black, satin, on aluminium: rejected, 1 read of at"
+                                    + " least 2, 1 below limit, 0 allowed.")
                     .contains("mean below minimum: Batch 1, PV-UT-M BL-1002 1: mean 58.2 µm, minimum 60 µm.");
         }
 

@@ -2,8 +2,8 @@ package boltlore.oracle;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
-import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;

@@ -1,8 +1,8 @@
 package boltlore.proof;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;

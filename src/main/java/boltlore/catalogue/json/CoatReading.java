@@ -33,8 +33,8 @@ final class CoatReading {
         int hangPoints = reader.whole("hangPoints", 1, 1000);
         EnvelopeMm envelope =
                 reader.findObject("envelopeMm", CoatingFile::sizeMm).orElse(null);
-        CoatingSpec coat =
-                new CoatingSpec(role, finish, area, section.thinnest(), section.thickest(), features, hangPoints, envelope);
+        CoatingSpec coat = new CoatingSpec(
+                role, finish, area, section.thinnest(), section.thickest(), features, hangPoints, envelope);
         return reading.places().put(coat, reader.spot());
     }
 

@@ -1,8 +1,8 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.CoatedWhere;
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import java.math.BigDecimal;

@@ -1,7 +1,7 @@
 package boltlore.proof.kinds;
 
-import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Feature;
 import boltlore.logic.Any;
 import boltlore.measure.PartNumber;

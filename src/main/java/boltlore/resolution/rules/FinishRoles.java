@@ -1,8 +1,8 @@
 package boltlore.resolution.rules;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.choices.Choices;

@@ -90,7 +90,12 @@ final class BatchPage {
                 .whole("metal", "Metal", "°C", pass -> pass.powder().cureMetalC())
                 .whole("dwell", "Dwell", "min", pass -> pass.powder().cureMinutes())
                 .decimal("film", "Powder on parts", "kg", 3, pass -> batch.filmKg(pass.powder()))
-                .decimal("utilisation", "Transfer efficiency", "%", 0, pass -> pass.powder().utilisationPercent())
+                .decimal(
+                        "utilisation",
+                        "Transfer efficiency",
+                        "%",
+                        0,
+                        pass -> pass.powder().utilisationPercent())
                 .of(passes);
         if (coats.size() > 1) {
             BigDecimal all = coats.stream().map(batch::filmKg).reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -117,14 +122,17 @@ final class BatchPage {
         int coats = batch.finish().coats().size();
         int masks = PartsTable.masks(batch.rows());
         if (coats > 1 && masks > 0) {
-            notes.add("Masks are fitted anew for each coat: " + masks + " places, " + masks * coats
-                    + " fittings. Take them off when the coat below is cured and cool, and look for powder under them.");
+            notes.add(
+                    "Masks are fitted anew for each coat: " + masks + " places, " + masks * coats
+                            + " fittings. Take them off when the coat below is cured and cool, and look for powder under them.");
         }
         if (has(feature -> feature.kind() == Feature.Kind.FACE)) {
             notes.add(FACES);
         }
         if (has(CoatWords::chased)) {
-            int um = batch.finish().coats().stream().mapToInt(PowderCoat::filmTargetUm).sum();
+            int um = batch.finish().coats().stream()
+                    .mapToInt(PowderCoat::filmTargetUm)
+                    .sum();
             notes.add(um + " µm of film take a thread's pitch diameter " + Digits.plain(FilmGrowth.threadMm(um))
                     + " mm out of its size: chase the threads that the remark names, after the last coat, and try them"
                     + " with a gauge.");
@@ -133,6 +141,7 @@ final class BatchPage {
     }
 
     private boolean has(Predicate<Feature> wanted) {
-        return batch.rows().stream().anyMatch(row -> row.coat().features().stream().anyMatch(wanted));
+        return batch.rows().stream()
+                .anyMatch(row -> row.coat().features().stream().anyMatch(wanted));
     }
 }

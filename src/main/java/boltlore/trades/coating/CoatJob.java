@@ -31,8 +31,7 @@ public record CoatJob(
      *
      * @param late name of the order that comes late, or null where there is none
      */
-    public static Optional<CoatJob> of(
-            List<KitInWork> kits, @Nullable String late, @Nullable LocalDate start) {
+    public static Optional<CoatJob> of(List<KitInWork> kits, @Nullable String late, @Nullable LocalDate start) {
         List<Bill> planned = kits.stream()
                 .map(KitInWork::bill)
                 .filter(bill -> !bill.order().name().equals(late))

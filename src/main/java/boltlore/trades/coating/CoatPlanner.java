@@ -51,7 +51,9 @@ public final class CoatPlanner {
     }
 
     static List<BatchRow> now(List<BatchRow> rows) {
-        return rows.stream().filter(row -> row.status() != CoatingStatus.HELD_BACK).toList();
+        return rows.stream()
+                .filter(row -> row.status() != CoatingStatus.HELD_BACK)
+                .toList();
     }
 
     /** A round ends before the first order that is needed too long after its first; orders without a date go with the last. */

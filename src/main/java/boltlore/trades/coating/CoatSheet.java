@@ -142,7 +142,8 @@ final class CoatSheet {
     private static void glance(WorkbookBuilder workbook, CoatJob job) {
         LateMoves late = job.late();
         if (late != null) {
-            workbook.glance(OrdersPage.moved(late).build(), OrdersPage.loads(late).build());
+            workbook.glance(
+                    OrdersPage.moved(late).build(), OrdersPage.loads(late).build());
         } else if (!lots(job.plan()).isEmpty()) {
             workbook.glance(LOTS.of(lots(job.plan())).build());
         }
@@ -221,7 +222,7 @@ final class CoatSheet {
         long loads = plan.loads().count();
         ParticularsBuilder work = Particulars.named("work")
                 .say("runs", "Runs of one powder", String.valueOf(plan.runs().size()))
-                .say("change-overs", "Colour changes", PowdersPage.changeOvers(job))
+                .say("change-overs", "Colour changes", plan.changeOvers() + PowdersPage.costOfChanges(job))
                 .say("loads", "Oven loads", loads + " (at least " + least + " are needed)");
         return job.timetable().known() && loads > 0
                 ? work.say("through", "Through on", job.day(job.timetable().days()))
@@ -239,7 +240,9 @@ final class CoatSheet {
         List<Lot> lots = lots(plan);
         TableBuilder table = LOTS.of(lots);
         table.total("total", "Total")
-                .sum("pieces", BigDecimal.valueOf(lots.stream().mapToInt(Lot::pieces).sum()))
+                .sum(
+                        "pieces",
+                        BigDecimal.valueOf(lots.stream().mapToInt(Lot::pieces).sum()))
                 .sum("area", lots.stream().map(Lot::areaM2).reduce(BigDecimal.ZERO, BigDecimal::add));
         return table;
     }
@@ -252,8 +255,9 @@ final class CoatSheet {
                 .landscape()
                 .footer(footer)
                 .title("On hold: do not coat")
-                .note("These brackets support nothing in their kit, and nobody has decided yet whether they are left out or"
-                        + " kept. They are in no batch, load or send-out until this sheet is issued again.")
+                .note(
+                        "These brackets support nothing in their kit, and nobody has decided yet whether they are left out or"
+                                + " kept. They are in no batch, load or send-out until this sheet is issued again.")
                 .add(table);
     }
 

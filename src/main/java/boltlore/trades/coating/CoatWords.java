@@ -25,8 +25,13 @@ final class CoatWords {
 
     /** A table whose rows begin with a part's number and name. */
     static <R> TableSpec<R> named(TableSpec<R> table, int widest, Function<R, BatchRow> row) {
-        return table.text("part", "Part", each -> row.apply(each).part().number().text())
-                .text("name", "Name", widest, each -> row.apply(each).part().name().english());
+        return table.text(
+                        "part", "Part", each -> row.apply(each).part().number().text())
+                .text(
+                        "name",
+                        "Name",
+                        widest,
+                        each -> row.apply(each).part().name().english());
     }
 
     static <R> TableSpec<R> marked(TableSpec<R> table, int widest, Function<R, BatchRow> row) {
@@ -40,8 +45,7 @@ final class CoatWords {
     /** A text with a unit in its heading. */
     static <R> TableSpec<R> measured(
             TableSpec<R> table, String key, String heading, String unit, int widest, Function<R, String> value) {
-        return table.column(
-                Column.text(key, heading).in(unit).atMost(widest), each -> Cell.of(value.apply(each)));
+        return table.column(Column.text(key, heading).in(unit).atMost(widest), each -> Cell.of(value.apply(each)));
     }
 
     /** Of one piece: '4 × thread M8, 1 × earth point 20 mm'. */
@@ -77,12 +81,11 @@ final class CoatWords {
 
     static String remark(BatchRow row) {
         String chase = spots(row, CoatWords::chased);
-        String status =
-                switch (row.status()) {
-                    case KEPT -> "kept on purpose";
-                    case EXTRA -> "extra that the customer asks for";
-                    case NEEDED, HELD_BACK -> "";
-                };
+        String status = switch (row.status()) {
+            case KEPT -> "kept on purpose";
+            case EXTRA -> "extra that the customer asks for";
+            case NEEDED, HELD_BACK -> "";
+        };
         return List.of(status, chase.isEmpty() ? "" : "chase after coating: " + chase).stream()
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining("; "));

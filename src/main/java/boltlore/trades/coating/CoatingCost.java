@@ -1,14 +1,14 @@
 package boltlore.trades.coating;
 
 import boltlore.bill.Item;
-import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.CoatingShop;
-import boltlore.catalogue.PowderCoat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Powder;
+import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.TooLarge;
 import java.math.BigDecimal;
 

@@ -41,8 +41,7 @@ final class CoatingFindings {
                                 marks(big.row()),
                                 "why",
                                 big.why())),
-                plan.sendOuts().stream()
-                        .flatMap(out -> out.tooBig().stream().map(big -> sent(big, out.coater()))));
+                plan.sendOuts().stream().flatMap(out -> out.tooBig().stream().map(big -> sent(big, out.coater()))));
     }
 
     private static Finding sent(TooBig big, Coater coater) {
@@ -111,7 +110,18 @@ final class CoatingFindings {
     private static Finding of(CoatingFinding kind, BatchRow row, Object... more) {
         Object[] named = new Object[6 + more.length];
         System.arraycopy(
-                new Object[] {"pieces", row.pieces(), "part", number(row), "name", row.part().name()}, 0, named, 0, 6);
+                new Object[] {
+                    "pieces",
+                    row.pieces(),
+                    "part",
+                    number(row),
+                    "name",
+                    row.part().name()
+                },
+                0,
+                named,
+                0,
+                6);
         System.arraycopy(more, 0, named, 6, more.length);
         return Finding.of(kind, number(row), named);
     }

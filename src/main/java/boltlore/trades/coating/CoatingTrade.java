@@ -65,10 +65,11 @@ public final class CoatingTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.sound(
-                CoatJob.of(kits, options.get(LATE).orElse(null), options.get(START).orElse(null)).stream()
-                        .map(job -> of(job, options.has(HANGING)))
-                        .toList());
+        return Outcome.sound(CoatJob.of(
+                        kits, options.get(LATE).orElse(null), options.get(START).orElse(null))
+                .stream()
+                .map(job -> of(job, options.has(HANGING)))
+                .toList());
     }
 
     private static TradeResult of(CoatJob job, boolean hanging) {

@@ -39,10 +39,9 @@ final class EarthTable {
      */
     static void on(PageBuilder page, List<BatchRow> rows, String of, int number) {
         if (speaksOf(rows)) {
-            List<BatchRow> earthed = rows.stream().filter(row -> points(row) > 0).toList();
-            page.heading("Earth points")
-                    .note(BARE)
-                    .add(POINTS.of(earthed).about(of, number));
+            List<BatchRow> earthed =
+                    rows.stream().filter(row -> points(row) > 0).toList();
+            page.heading("Earth points").note(BARE).add(POINTS.of(earthed).about(of, number));
         }
     }
 

@@ -1,7 +1,7 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 
 /**
  * Film that a finish asks for, all coats together.

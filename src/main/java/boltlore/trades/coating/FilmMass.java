@@ -1,9 +1,9 @@
 package boltlore.trades.coating;
 
 import boltlore.catalogue.CoatingSpec;
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PowderCoat;
 import boltlore.measure.Percent;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -10,6 +10,8 @@ import boltlore.report.Heading;
 import boltlore.report.Look;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.report.Workbook;
@@ -29,7 +31,12 @@ public final class FilmSheet {
             .text("finish", "Finish", 30, film -> film.batch().finish().says().english())
             .whole("pieces", "Pieces", "", film -> film.batch().pieces())
             .whole("least", "Min. mean", "µm", film -> film.demand().leastUm())
-            .decimal("floor", "Min. reading", "µm", 1, film -> film.demand().acceptance().floorUm())
+            .decimal(
+                    "floor",
+                    "Min. reading",
+                    "µm",
+                    1,
+                    film -> film.demand().acceptance().floorUm())
             .whole("most", "Max. mean", "µm", film -> film.demand().mostUm())
             .whole("to-read", "To read", "", film -> film.sample().pieces())
             .whole("read", "Read", "", film -> film.pieces().size())
@@ -44,9 +51,8 @@ public final class FilmSheet {
             .text("piece", "Piece", piece -> piece.reading().piece())
             .column(
                     Column.text("readings", "Readings").in("µm"),
-                    piece -> Cell.of(piece.reading().um().stream()
-                            .map(Digits::plain)
-                            .collect(Collectors.joining(", "))))
+                    piece -> Cell.of(
+                            piece.reading().um().stream().map(Digits::plain).collect(Collectors.joining(", "))))
             .decimal("mean", "Mean", "µm", 1, PieceVerdict::mean)
             .decimal("lowest", "Lowest", "µm", 1, piece -> piece.reading().lowest())
             .text(
@@ -75,9 +81,8 @@ public final class FilmSheet {
         PageBuilder first = Page.named("Assessment").landscape().footer(footer).title("Film and powder, assessed");
         FindingsTable.add(first, findings, "en");
         if (!verdict.film().isEmpty()) {
-            verdict.film().forEach(film -> first.note("Batch " + film.batch().number() + ": " + FilmPage.rule(film.batch())));
-            first.note(FilmPage.SOURCES).heading("Film, batch by batch").add(BATCHES.of(verdict.film()));
-            workbook.glance(BATCHES.of(verdict.film()).build());
+            first.heading("Film, batch by batch").add(rules(verdict)).add(BATCHES.of(verdict.film()));
+            workbook.glance(BATCHES.of(verdict.film()).build(), rules(verdict).build());
         }
         if (!verdict.powder().isEmpty()) {
             first.heading("Powder issued").note(THEORETICAL).add(POWDER.of(verdict.powder()));
@@ -87,11 +92,23 @@ public final class FilmSheet {
         return (verdict.film().isEmpty() ? workbook : workbook.page(pieces(verdict, footer))).build();
     }
 
+    /** By what each batch is accepted, with the figures and where they come from. */
+    private static ParticularsBuilder rules(RecordVerdict verdict) {
+        ParticularsBuilder rules = Particulars.named("rules");
+        verdict.film().forEach(film -> {
+            int batch = film.batch().number();
+            rules.say("rule-" + batch, "Rule, batch " + batch, FilmPage.rule(film.batch()));
+        });
+        return rules.say("sources", "Sources", FilmPage.SOURCES);
+    }
+
     private static PageBuilder pieces(RecordVerdict verdict, String footer) {
         TableBuilder pieces = PIECES.empty();
         verdict.film().forEach(film -> {
             int batch = film.batch().number();
-            pieces.group("batch-" + batch, "Batch " + batch + ", " + film.batch().finish().says().english());
+            pieces.group(
+                    "batch-" + batch,
+                    "Batch " + batch + ", " + film.batch().finish().says().english());
             film.pieces().forEach(piece -> PIECES.add(pieces, "", piece));
         });
         return Page.named("Pieces")

@@ -95,8 +95,20 @@ public record FilmVerdict(
         BigDecimal mean = piece.mean().setScale(1, RoundingMode.HALF_UP);
         BigDecimal lowest = piece.reading().lowest();
         return Stream.of(
-                        of(piece.mean().compareTo(least) < 0, FilmFinding.MEAN_BELOW_MINIMUM, piece, "mean", mean, least),
-                        of(lowest.compareTo(floor) < 0, FilmFinding.READING_BELOW_MINIMUM, piece, "reading", lowest, floor),
+                        of(
+                                piece.mean().compareTo(least) < 0,
+                                FilmFinding.MEAN_BELOW_MINIMUM,
+                                piece,
+                                "mean",
+                                mean,
+                                least),
+                        of(
+                                lowest.compareTo(floor) < 0,
+                                FilmFinding.READING_BELOW_MINIMUM,
+                                piece,
+                                "reading",
+                                lowest,
+                                floor),
                         of(
                                 piece.tooThick(),
                                 FilmFinding.MEAN_ABOVE_MAXIMUM,

@@ -54,12 +54,13 @@ public final class HangingSheet {
         String footer = "Hanging plan, " + CoatSheet.orders(plan);
         WorkbookBuilder workbook = CoatSheet.begun("hanging-plan", "Hanging plan", job);
         long loads = plan.loads().count();
-        workbook.glance(new Heading(
-                "Hanging plan: " + CoatWords.count(loads, "oven load", "oven loads"), Look.HEADING));
+        workbook.glance(
+                new Heading("Hanging plan: " + CoatWords.count(loads, "oven load", "oven loads"), Look.HEADING));
         plan.runs()
                 .forEach(run -> run.queues()
                         .forEach(queue -> queue.loads()
-                                .forEach(load -> workbook.page(page(load, queue, run, job).footer(footer)))));
+                                .forEach(load -> workbook.page(
+                                        page(load, queue, run, job).footer(footer)))));
         if (loads == 0) {
             workbook.page(
                     Page.named("Nothing").footer(footer).title("Hanging plan").note("Nothing is cured here."));

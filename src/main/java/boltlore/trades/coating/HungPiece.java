@@ -1,6 +1,5 @@
 package boltlore.trades.coating;
 
-
 /**
  * One piece of a load.
  *

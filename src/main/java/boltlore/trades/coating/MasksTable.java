@@ -19,7 +19,9 @@ final class MasksTable {
     static TableBuilder of(SendOut sendOut, CoatingShop shop) {
         List<BareSpots> masked =
                 BareSpots.of(sendOut.rows()).stream().filter(BareSpots::masked).toList();
-        TableBuilder table = byHand(MasksTable.<BareSpots>what(shop, spots -> spots)).of(masked).about("send-out", sendOut.number());
+        TableBuilder table = byHand(MasksTable.<BareSpots>what(shop, spots -> spots))
+                .of(masked)
+                .about("send-out", sendOut.number());
         return totalled(table, masked);
     }
 
@@ -36,10 +38,14 @@ final class MasksTable {
         return TableSpec.<R>named("masks")
                 .text("kind", "Covers", row -> kind(spots.apply(row).kind()))
                 .text("size", "Size", row -> size(spots.apply(row)))
-                .text("mask", "Mask", 44, row -> spots.apply(row)
-                        .mask(shop)
-                        .map(Mask::says)
-                        .orElse("none of that size is held: ask before spraying"))
+                .text(
+                        "mask",
+                        "Mask",
+                        44,
+                        row -> spots.apply(row)
+                                .mask(shop)
+                                .map(Mask::says)
+                                .orElse("none of that size is held: ask before spraying"))
                 .whole("masks", "Masks", "", row -> spots.apply(row).count());
     }
 

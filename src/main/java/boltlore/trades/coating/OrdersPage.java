@@ -52,7 +52,10 @@ final class OrdersPage {
                 .text("last", "Through after", order -> order.lastLoad() == 0 ? "no load" : "load " + order.lastLoad());
         return job.timetable().known()
                 ? orders.text("day", "Coated on", order -> job.day(order.day()))
-                        .text("remark", "Remark", order -> order.late(job.start()) ? "later than needed: tell sales" : "")
+                        .text(
+                                "remark",
+                                "Remark",
+                                order -> order.late(job.start()) ? "later than needed: tell sales" : "")
                 : orders;
     }
 
@@ -70,14 +73,22 @@ final class OrdersPage {
 
     /** A late order in a few figures. */
     static ParticularsBuilder moved(LateMoves moves) {
-        int more = (int) moves.loads().stream().filter(move -> move.before() != null).count();
-        int others = (int) moves.orders().stream().filter(move -> move.before() != null).count();
-        ParticularsBuilder moved = Particulars.named("late").say("late", "Late order", moves.late().name());
+        int more = (int)
+                moves.loads().stream().filter(move -> move.before() != null).count();
+        int others = (int)
+                moves.orders().stream().filter(move -> move.before() != null).count();
+        ParticularsBuilder moved =
+                Particulars.named("late").say("late", "Late order", moves.late().name());
         whole(moved, "loads-with-more", "Loads that take more", more);
         whole(moved, "loads-new", "New loads", moves.loads().size() - more);
-        whole(moved, "runs-new", "New runs", moves.after().runs().size() - moves.planned().runs().size());
+        whole(
+                moved,
+                "runs-new",
+                "New runs",
+                moves.after().runs().size() - moves.planned().runs().size());
         whole(moved, "orders-moved", "Other orders moved", others);
-        whole(moved, "loads-before", "Loads before", (int) moves.planned().loads().count());
+        whole(moved, "loads-before", "Loads before", (int)
+                moves.planned().loads().count());
         whole(moved, "loads-now", "Loads now", (int) moves.after().loads().count());
         return whole(moved, "loads-afresh", "Loads if replanned", moves.loadsAfresh());
     }
@@ -114,6 +125,8 @@ final class OrdersPage {
         if (before == null) {
             return late ? "the late order, later than needed: tell sales" : "the late order";
         }
-        return !late ? "" : before.late(job.start()) ? "later than needed as before" : "now later than needed: tell sales";
+        return !late
+                ? ""
+                : before.late(job.start()) ? "later than needed as before" : "now later than needed: tell sales";
     }
 }

@@ -1,8 +1,8 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Oven;
+import boltlore.catalogue.PowderCoat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;

@@ -27,7 +27,9 @@ final class PartsTable {
                 .of(rows);
         int pieces = rows.stream().mapToInt(BatchRow::pieces).sum();
         BigDecimal areaM2 = rows.stream().map(BatchRow::areaM2).reduce(BigDecimal.ZERO, BigDecimal::add);
-        var total = table.total("total", "Total").sum("pieces", BigDecimal.valueOf(pieces)).sum("area", areaM2);
+        var total = table.total("total", "Total")
+                .sum("pieces", BigDecimal.valueOf(pieces))
+                .sum("area", areaM2);
         if (masks > 0) {
             total.sum("masks", BigDecimal.valueOf(masks));
         }
@@ -47,7 +49,12 @@ final class PartsTable {
             table.text("remark", "Remark", 22, CoatWords::remark);
         }
         CoatWords.measured(
-                table, "envelope", "Envelope", "mm", 18, row -> CoatWords.envelope(row.coat().envelope()));
+                table,
+                "envelope",
+                "Envelope",
+                "mm",
+                18,
+                row -> CoatWords.envelope(row.coat().envelope()));
         CoatWords.counted(table, row -> row);
         if (masked) {
             table.whole("masks", "Masks", "", PartsTable::orNone);

@@ -1,7 +1,7 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Oven;
+import boltlore.catalogue.PowderCoat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package boltlore.trades.coating;
 
 import boltlore.catalogue.Workshop;
-import java.math.BigDecimal;
 import boltlore.findings.Finding;
+import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.stream.Stream;

@@ -40,31 +40,37 @@ final class PowdersPage {
         PageBuilder page = Page.named("Powders").landscape().footer(footer).title("Spray sequence");
         CautionNotes.always(page, "coating-booth", job.workshop(), "en");
         page.note(powders.sequence()).add(powders.rounds()).add(powders.runs());
-        return page.heading("Powder to issue, and overspray").note(powders.rule()).add(powders.use());
+        return page.heading("Powder to issue, and overspray")
+                .note(powders.rule())
+                .add(powders.use());
     }
 
     private String sequence() {
         String booths = job.shop().booths().stream()
-                .map(booth -> booth.says() + (booth.holdsPowder().isEmpty() ? " is empty" : " holds " + booth.holdsPowder()))
+                .map(booth ->
+                        booth.says() + (booth.holdsPowder().isEmpty() ? " is empty" : " holds " + booth.holdsPowder()))
                 .collect(Collectors.joining("; "));
-        return booths + ". " + changeOvers(job) + " for " + CoatWords.count(plan.runs().size(), "run", "runs")
+        return booths + ". " + CoatWords.count(plan.changeOvers(), "colour change", "colour changes")
+                + costOfChanges(job)
+                + " for " + CoatWords.count(plan.runs().size(), "run", "runs")
                 + " of one powder each, from light to dark where that is cheaper. A coat is cured before the next is"
                 + " sprayed on it.";
     }
 
-    /** '2 colour changes (90 min, 35.20 EUR)'. */
-    static String changeOvers(CoatJob job) {
-        String count = CoatWords.count(job.plan().changeOvers(), "colour change", "colour changes");
+    /** ' (90 min, 35.20 EUR)', or empty where changes cost nothing. */
+    static String costOfChanges(CoatJob job) {
         BigDecimal cost = cost(job);
         long minutes = minutes(job.plan());
         return minutes == 0 && cost.signum() == 0
-                ? count
-                : count + " (" + minutes + " min, " + cost.toPlainString() + " "
+                ? ""
+                : " (" + minutes + " min, " + cost.toPlainString() + " "
                         + job.workshop().currency().getCurrencyCode() + ")";
     }
 
     private static long minutes(CoatPlan plan) {
-        return CoatSheet.changes(plan).mapToLong(change -> change.work().minutes()).sum();
+        return CoatSheet.changes(plan)
+                .mapToLong(change -> change.work().minutes())
+                .sum();
     }
 
     /** Of all colour changes, each rounded as it is shown. */
@@ -114,13 +120,21 @@ final class PowdersPage {
                 .text("says", "Kind", 28, run -> of(run, Powder::says))
                 .decimal("lightness", "Lightness L*", "", 0, run -> of(run, Powder::lightness))
                 .text("clean-down", "Colour change", 18, run -> change(run.changeOver()))
-                .whole("minutes", "Cleaning", "min", run -> of(run.changeOver(), change -> change.work().minutes()))
+                .whole(
+                        "minutes",
+                        "Cleaning",
+                        "min",
+                        run -> of(run.changeOver(), change -> change.work().minutes()))
                 .money(
                         "cost",
                         "Cost of change",
                         currency,
                         run -> of(run.changeOver(), change -> Money.rounded(change.cost(), currency)))
-                .text("passes", "For", 34, run -> run.passes().stream().map(Pass::says).collect(Collectors.joining(", ")))
+                .text(
+                        "passes",
+                        "For",
+                        34,
+                        run -> run.passes().stream().map(Pass::says).collect(Collectors.joining(", ")))
                 .whole("pieces", "Pieces", "", PowderRun::pieces)
                 .whole("loads", "Oven loads", "", run -> run.loads().count())
                 .box(Column.tick("cleaned", "Booth clean"))
@@ -128,7 +142,11 @@ final class PowdersPage {
         table.total("total", "All runs")
                 .sum("minutes", BigDecimal.valueOf(minutes(plan)))
                 .sum("cost", cost(job))
-                .sum("pieces", BigDecimal.valueOf(plan.runs().stream().mapToLong(PowderRun::pieces).sum()))
+                .sum(
+                        "pieces",
+                        BigDecimal.valueOf(plan.runs().stream()
+                                .mapToLong(PowderRun::pieces)
+                                .sum()))
                 .sum("loads", BigDecimal.valueOf(plan.loads().count()));
         return table;
     }
@@ -140,7 +158,11 @@ final class PowdersPage {
                 .decimal("film", "Powder on parts", "kg", 3, run -> use(run).filmKg())
                 .decimal("waste", "Needed if sprayed to waste", "kg", 3, run -> use(run).wasteKg())
                 .decimal("gathered", "Needed if reclaimed", "kg", 3, run -> ifWeighed(run, PowderUse::gatheredKg))
-                .money("saved", "Powder saved", currency, run -> ifWeighed(run, use -> Money.rounded(use.saved(), currency)))
+                .money(
+                        "saved",
+                        "Powder saved",
+                        currency,
+                        run -> ifWeighed(run, use -> Money.rounded(use.saved(), currency)))
                 .money(
                         "cleaning",
                         "Cleaning after",
@@ -207,7 +229,8 @@ final class PowdersPage {
     }
 
     private String rule() {
-        boolean reclaims = job.shop().booths().stream().map(Booth::reclaimPercent).anyMatch(Objects::nonNull);
+        boolean reclaims =
+                job.shop().booths().stream().map(Booth::reclaimPercent).anyMatch(Objects::nonNull);
         return reclaims
                 ? "Overspray is reclaimed and sprayed again where the powder saved is worth more than cleaning filters,"
                         + " cyclone and sieve after it; else it goes to waste. Sieve what is reclaimed, and mix it with"

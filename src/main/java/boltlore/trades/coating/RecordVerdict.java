@@ -37,7 +37,8 @@ public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder) 
     /** All that somebody must act on. */
     public Findings findings() {
         return Stream.concat(
-                        film.stream().flatMap(FilmVerdict::findings), powder.stream().flatMap(PowderVerdict::findings))
+                        film.stream().flatMap(FilmVerdict::findings),
+                        powder.stream().flatMap(PowderVerdict::findings))
                 .collect(Findings.collected());
     }
 }

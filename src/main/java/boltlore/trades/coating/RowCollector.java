@@ -51,7 +51,8 @@ final class RowCollector {
     /** Pieces are numbered in the order of standings, so that the numbers of what is coated now have no gap. */
     private void collect(Bill bill) {
         Map<PartNumber, Integer> numbered = new HashMap<>();
-        Map<CoatingStatus, List<Item>> coated = bill.coated().collect(Collectors.groupingBy(item -> status(item, bill)));
+        Map<CoatingStatus, List<Item>> coated =
+                bill.coated().collect(Collectors.groupingBy(item -> status(item, bill)));
         for (CoatingStatus status : CoatingStatus.values()) {
             for (Item item : coated.getOrDefault(status, List.of())) {
                 Finish finish = finish(item.part(), finish(item));
@@ -66,7 +67,11 @@ final class RowCollector {
     private void extras(Bill bill, Map<PartNumber, Integer> numbered) {
         for (ExtraPieces.Pieces extra : ExtraPieces.of(bill, catalogue)) {
             Finish finish = finish(extra.part(), extra.finish());
-            add(extra.part(), finish, CoatingStatus.EXTRA, marks(extra.part(), extra.quantity(), bill.order(), numbered));
+            add(
+                    extra.part(),
+                    finish,
+                    CoatingStatus.EXTRA,
+                    marks(extra.part(), extra.quantity(), bill.order(), numbered));
         }
     }
 

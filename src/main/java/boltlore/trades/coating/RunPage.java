@@ -95,9 +95,15 @@ final class RunPage {
                 .text("passes", "Of", 22, RunPage::passes)
                 .whole("pieces", "Pieces", "", cured -> cured.load().pieces())
                 .decimal("area", "Area", "m²", 2, cured -> cured.load().size().areaM2())
-                .decimal("mass", "Load mass with jigs", "kg", 1, cured -> cured.load().size().kg())
+                .decimal(
+                        "mass",
+                        "Load mass with jigs",
+                        "kg",
+                        1,
+                        cured -> cured.load().size().kg())
                 .whole("hooks", "Hooks", "", cured -> cured.load().size().hooks())
-                .decimal("volume", "Volume", "l", 0, cured -> cured.load().size().litres())
+                .decimal(
+                        "volume", "Volume", "l", 0, cured -> cured.load().size().litres())
                 .decimal("issue", "Powder", "kg", 3, cured -> use.issueKg(cured.load(), cured.queue()))
                 .text("probe-on", "Thermocouple on", 20, cured -> probe(cured.load()));
         if (timetable.known()) {
@@ -129,7 +135,10 @@ final class RunPage {
         TableSpec<Hanging> pieces = TableSpec.<Hanging>named("load-pieces")
                 .text("load", "Load", hanging -> String.valueOf(hanging.load().number()));
         CoatWords.named(pieces, 36, Hanging::row)
-                .text("pass", "Of", hanging -> hanging.queue().passOf(hanging.row()).says());
+                .text(
+                        "pass",
+                        "Of",
+                        hanging -> hanging.queue().passOf(hanging.row()).says());
         CoatWords.marked(pieces, 30, Hanging::row);
         CoatWords.measured(
                 pieces, "section", "Section thin–thick", "mm", 10, hanging -> CoatWords.section(hanging.row()));
@@ -138,11 +147,12 @@ final class RunPage {
 
     private TableBuilder hanging() {
         TableBuilder table = PIECES.empty().about("run", run.number());
-        run.queues().forEach(queue -> queue.loads().forEach(load -> {
-            String pieces = CoatWords.count(load.pieces(), "piece", "pieces");
-            table.group("load-" + load.number(), "Load " + load.number() + ", " + pieces);
-            load.rows().forEach(row -> PIECES.add(table, "", new Hanging(load, queue, row)));
-        }));
+        run.queues()
+                .forEach(queue -> queue.loads().forEach(load -> {
+                    String pieces = CoatWords.count(load.pieces(), "piece", "pieces");
+                    table.group("load-" + load.number(), "Load " + load.number() + ", " + pieces);
+                    load.rows().forEach(row -> PIECES.add(table, "", new Hanging(load, queue, row)));
+                }));
         return table;
     }
 
@@ -168,7 +178,8 @@ final class RunPage {
                 + limits.litres().setScale(0, RoundingMode.HALF_UP) + " l of hung parts ("
                 + Digits.plain(queue.oven().fillPercent()) + " % of its inside)" + sections(queue) + ". At "
                 + queue.cureMetalC() + " °C, " + queue.minutes() + " min these pieces need at least "
-                + CoatWords.count(queue.leastLoads(), "load", "loads") + "; planned: " + queue.loads().size() + ". "
+                + CoatWords.count(queue.leastLoads(), "load", "loads") + "; planned: "
+                + queue.loads().size() + ". "
                 + (fewest ? "No plan has fewer." : "The best plan known; fewer are not ruled out.");
     }
 
@@ -196,7 +207,8 @@ final class RunPage {
         BatchRow thick = load.thickest();
         String thickMm = Digits.plain(thick.coat().thickestMm()) + " mm";
         return "Load " + load.number() + ": " + Digits.plain(thin.coat().thinnestMm()) + " mm ("
-                + thin.part().number() + ") and " + thickMm + " (" + thick.part().number()
+                + thin.part().number() + ") and " + thickMm + " ("
+                + thick.part().number()
                 + ") do not reach metal temperature together. Put the thermocouple on the " + thickMm
                 + " and count the minutes from there; check the thin ones for over-bake.";
     }

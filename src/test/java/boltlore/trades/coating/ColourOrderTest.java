@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Booth;
 import boltlore.catalogue.CoatingShop;
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

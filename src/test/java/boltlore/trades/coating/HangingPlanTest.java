@@ -95,7 +95,8 @@ class HangingPlanTest {
     @Test
     @DisplayName("A piece without a size is told, not drawn")
     void unsized() {
-        CoatingSpec coat = new CoatingSpec(null, "black", BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE, List.of(), 1, null);
+        CoatingSpec coat =
+                new CoatingSpec(null, "black", BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE, List.of(), 1, null);
         BatchRow row = SampleOrders.row(SampleShop.part("P-1", coat), coat, 2);
         HangingPlan plan = plan(row);
         assertThat(plan.places()).isEmpty();

@@ -2,8 +2,8 @@ package boltlore.trades.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import java.util.ArrayList;

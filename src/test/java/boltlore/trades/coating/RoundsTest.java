@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PowderCoat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
