@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.exports.Exports;
 import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -10,11 +11,13 @@ import boltlore.trades.Trade;
 import boltlore.trades.TradeOption;
 import boltlore.trades.TradeResult;
 import boltlore.trades.orders.TradeFiles;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -71,9 +74,19 @@ final class TradeCommand extends RoomCommand {
         }
         return done(
                 screen,
-                orders.kits()
+                kits(sound.value())
                         .then(kits -> worked(kits, sound.value())
                                 .then(results -> Outcome.sound(tell(screen, kits, results)))));
+    }
+
+    /** What is wrong with any file, an option's too, is told together. */
+    private Outcome<KitsTogether> kits(TradeOption.Given given) {
+        return orders.then((bench, files) -> {
+            Outcome<KitsTogether> kits = KitsTogether.read(bench, files);
+            List<Fault> faults = new ArrayList<>(kits.faults());
+            faults.addAll(trade.faults(given, bench.catalogue()));
+            return faults.isEmpty() ? kits : Outcome.faulty(faults);
+        });
     }
 
     private Outcome<TradeOption.Given> given() {
@@ -107,11 +120,10 @@ final class TradeCommand extends RoomCommand {
         for (TradeResult result : results) {
             List<Workbook> reports =
                     result.sheets().stream().map(sheet -> sheet.report().get()).toList();
-            SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
-            Outcome<List<Path>> outcome = writeSets(out.resolve(result.folder()), List.of(set));
+            Outcome<List<Path>> outcome = write(result, reports);
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
-            answers.add(new TradeAnswer.OfOrder(result.folder(), foundBy(kits, result), reports));
+            answers.add(new TradeAnswer.OfOrder(order(kits, result), foundBy(kits, result), reports));
         }
         if (!faults.isEmpty()) {
             return refused(faults, Exit.NOT_WRITTEN);
@@ -126,9 +138,31 @@ final class TradeCommand extends RoomCommand {
         return kits.stopped().isEmpty() && !stops ? Exit.OK : Exit.STOPPED;
     }
 
+    /** The sheets, and where these are written what stands apart from them. */
+    private Outcome<List<Path>> write(TradeResult result, List<Workbook> reports) {
+        SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
+        return writeSets(out.resolve(result.folder()), List.of(set))
+                .then(sheets -> Outcome.all(result.apart().stream()
+                                .map(apart -> Exports.file(
+                                        apart.file(),
+                                        apart.kind(),
+                                        apart.text().get().getBytes(StandardCharsets.UTF_8)))
+                                .toList())
+                        .then(apart -> Outcome.sound(Stream.concat(sheets.stream(), apart.stream())
+                                .toList())));
+    }
+
+    /** The name of the only order that a result is of, or empty. */
+    private static String order(KitsTogether kits, TradeResult result) {
+        boolean alone = result.folder().isEmpty() && kits.kits().size() == 1;
+        return alone ? kits.kits().get(0).order().name() : result.folder();
+    }
+
+    /** What several orders share no single one of them can waive. */
     private FoundBy foundBy(KitsTogether kits, TradeResult result) {
+        String order = order(kits, result);
         return kits.inWork().stream()
-                .filter(kit -> kit.order().name().equals(result.folder()))
+                .filter(kit -> kit.order().name().equals(order))
                 .findFirst()
                 .map(kit -> FoundBy.of(trade.name(), result.findings(), kit.order()))
                 .orElse(new FoundBy(trade.name(), result.findings()));

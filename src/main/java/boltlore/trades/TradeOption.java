@@ -2,6 +2,8 @@ package boltlore.trades;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,17 @@ public record TradeOption<T>(
     /** An option that is given or not. */
     public static TradeOption<Boolean> flag(String name, String says) {
         return new TradeOption<>(name, "", says, false, texts -> Outcome.sound(true));
+    }
+
+    /** A file, which is there or will be written. */
+    public static TradeOption<Path> file(String name, String says) {
+        return of(name, "FILE", says, text -> {
+            try {
+                return Outcome.sound(Path.of(text));
+            } catch (InvalidPathException none) {
+                return Outcome.faulty(Fault.of(name, "'" + text + "'", "the path of a file", ""));
+            }
+        });
     }
 
     /** What was typed and cannot be read. */

@@ -3,7 +3,9 @@ package boltlore.trades;
 import boltlore.findings.Findings;
 import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -12,27 +14,55 @@ import java.util.function.Supplier;
  * @param folder of the order's name; empty where it is of several orders
  * @param findings all that a person must know of it
  * @param sheets made only when they are written
+ * @param apart files that options ask for
  */
-public record TradeResult(String folder, Findings findings, List<Sheet> sheets) {
+public record TradeResult(String folder, Findings findings, List<Sheet> sheets, List<Apart> apart) {
 
     public TradeResult {
         sheets = List.copyOf(sheets);
+        apart = List.copyOf(apart);
     }
+
+    public TradeResult(String folder, Findings findings, List<Sheet> sheets) {
+        this(folder, findings, sheets, List.of());
+    }
+
+    /**
+     * A file at the place that an option names, written after the sheets.
+     *
+     * @param kind what writes it, for only its own earlier file is replaced: 'cut --left'
+     */
+    public record Apart(Path file, String kind, Supplier<String> text) {}
 
     /**
      * A report, or files of another kind that go with the reports.
      *
      * @param folder below the order's folder, mostly empty
+     * @param always whether it goes with every kit; else only where all sheets of a kit are asked for
      */
-    public record Sheet(String folder, Supplier<Workbook> report, List<SheetFile> beside) {
+    public record Sheet(String folder, Supplier<Workbook> report, List<SheetFile> beside, boolean always) {
+
+        public Sheet(String folder, Supplier<Workbook> report, List<SheetFile> beside) {
+            this(folder, report, beside, false);
+        }
 
         public static Sheet of(Supplier<Workbook> report) {
             return new Sheet("", report, List.of());
+        }
+
+        /** One that goes with every kit. */
+        public static Sheet always(Supplier<Workbook> report) {
+            return new Sheet("", report, List.of(), true);
         }
     }
 
     /** Of one order, with one report. */
     public static TradeResult of(KitInWork kit, Findings findings, Supplier<Workbook> report) {
         return new TradeResult(kit.order().name(), findings, List.of(Sheet.of(report)));
+    }
+
+    /** With some of its sheets. */
+    public TradeResult only(Predicate<Sheet> wanted) {
+        return new TradeResult(folder, findings, sheets.stream().filter(wanted).toList());
     }
 }

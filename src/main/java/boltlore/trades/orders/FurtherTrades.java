@@ -13,8 +13,6 @@ import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
-import boltlore.trades.cutting.CutPlanner;
-import boltlore.trades.cutting.sheets.CutSheet;
 import boltlore.trades.fixings.FixingsMaker;
 import boltlore.trades.fixings.KitFixings;
 import boltlore.trades.fixings.sheets.FixingsSheet;
@@ -62,17 +60,12 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted(), shipped());
+        return Stream.of(hung(), weighed(), fixed(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets hung() {
         return FurtherSheets.of(
                 List.of(), () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)));
-    }
-
-    private FurtherSheets cut() {
-        return FurtherSheets.of(
-                List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
     }
 
     private FurtherSheets weighed() {

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * only when it is worth while. Source: P. C. Gilmore and R. E. Gomory, A linear programming approach to the cutting-stock
  * problem, Operations Research 9 (1961), from memory.
  */
-final class FillProgram {
+final class ColumnGeneration {
 
     private static final int MOST_ROUNDS = 600;
     private static final double SCALE = 1e6;
@@ -23,16 +23,16 @@ final class FillProgram {
     private static final double LEAST_SAVING = 1e-4;
 
     /** A way to fill a bar, and how many of it. */
-    record Share(Filled bar, double amount) {}
+    record Share(CuttingPattern bar, double amount) {}
 
     private final Task task;
     private final int[] wanted;
     private final int rows;
     private final long dearest;
     private final Simplex simplex;
-    private final IdentityHashMap<Column, Filled> ways = new IdentityHashMap<>();
+    private final IdentityHashMap<Column, CuttingPattern> ways = new IdentityHashMap<>();
 
-    private FillProgram(Task task, int[] wanted, int[] used) {
+    private ColumnGeneration(Task task, int[] wanted, int[] used) {
         this.task = task;
         this.wanted = wanted.clone();
         this.rows = wanted.length + task.stocks().size();
@@ -52,8 +52,8 @@ final class FillProgram {
     }
 
     /** @param used how many bars of each stock are taken already */
-    static FillProgram solved(Task task, int[] wanted, int[] used) {
-        FillProgram program = new FillProgram(task, wanted, used);
+    static ColumnGeneration solved(Task task, int[] wanted, int[] used) {
+        ColumnGeneration program = new ColumnGeneration(task, wanted, used);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Column next = program.next(program.simplex.prices());
             if (next == null) {
@@ -72,7 +72,7 @@ final class FillProgram {
     List<Share> shares() {
         List<Share> shares = new ArrayList<>();
         for (int row = 0; row < rows; row++) {
-            Filled bar = ways.get(simplex.column(row));
+            CuttingPattern bar = ways.get(simplex.column(row));
             if (bar != null && simplex.amount(row) > WORTH_WHILE) {
                 shares.add(new Share(bar, simplex.amount(row)));
             }
@@ -101,7 +101,7 @@ final class FillProgram {
                 best = stock;
             }
         }
-        return best < 0 ? null : column(new Filled(best, knapsack.counts(room(best))));
+        return best < 0 ? null : column(new CuttingPattern(best, knapsack.counts(room(best))));
     }
 
     private long[] values(double[] prices) {
@@ -119,7 +119,7 @@ final class FillProgram {
         return task.stocks().get(stock).cost();
     }
 
-    private Column column(Filled bar) {
+    private Column column(CuttingPattern bar) {
         double[] entries = new double[rows];
         for (int kind = 0; kind < wanted.length; kind++) {
             entries[kind] = bar.of(kind);
@@ -138,11 +138,11 @@ final class FillProgram {
     }
 
     /** A bought bar of that kind alone, of the stock that makes it cheapest. */
-    private Filled alone(int kind) {
-        Filled best = null;
+    private CuttingPattern alone(int kind) {
+        CuttingPattern best = null;
         for (int stock = 0; stock < task.stocks().size(); stock++) {
             if (task.stocks().get(stock).isBought()) {
-                Filled bar = alone(kind, stock);
+                CuttingPattern bar = alone(kind, stock);
                 boolean cheaper = best == null || cost(stock) * best.of(kind) < cost(best.stock()) * bar.of(kind);
                 best = bar.of(kind) > 0 && cheaper ? bar : best;
             }
@@ -150,13 +150,13 @@ final class FillProgram {
         return Objects.requireNonNull(best, "no stock has room for it");
     }
 
-    private Filled alone(int kind, int stock) {
+    private CuttingPattern alone(int kind, int stock) {
         int[] counts = new int[wanted.length];
         Load load = task.empty();
         for (int times = 1; times <= Math.max(1, wanted[kind]); times++) {
             load.add(kind, 1);
             counts[kind] = load.total() <= task.stocks().get(stock).room() ? times : counts[kind];
         }
-        return new Filled(stock, counts);
+        return new CuttingPattern(stock, counts);
     }
 }

@@ -1,4 +1,4 @@
-package boltlore.trades.cutting.sheets;
+package boltlore.trades.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,10 +14,6 @@ import boltlore.report.drawing.Png;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.report.xlsx.XlsxWriter;
-import boltlore.trades.cutting.CutPlan;
-import boltlore.trades.cutting.CutPlanner;
-import boltlore.trades.cutting.MaterialCuts;
-import boltlore.trades.cutting.Remnant;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
@@ -39,7 +35,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The cutting list of the shipped demo orders")
-class DemoCutSheetTest {
+class CuttingReportTest {
 
     private static final int WIDE = 200;
     private static final String SIDE_TUBE = "s235-tube-40x40x3";
@@ -53,13 +49,13 @@ class DemoCutSheetTest {
     }
 
     private static Workbook sheet(CutPlan plan) {
-        return CutSheet.of(plan, Demo.catalogue().workshop());
+        return CuttingReport.of(plan, Demo.catalogue());
     }
 
     @Test
     void as_text() {
         List<Remnant> rack = List.of(new Remnant("R-7", SIDE_TUBE, new BigDecimal("2400"), "OS-1"));
-        Approved.check("trades/cutting/sheets/bl-1001", new TextWriter(WIDE).text(sheet(plan(rack, "bl-1001"))));
+        Approved.check("trades/cutting/bl-1001", new TextWriter(WIDE).text(sheet(plan(rack, "bl-1001"))));
     }
 
     @ParameterizedTest
@@ -91,7 +87,7 @@ class DemoCutSheetTest {
         BigDecimal asked = Demo.bill("bl-1001")
                 .all()
                 .filter(item -> item.part().source() == Source.MAKE)
-                .map(DemoCutSheetTest::pieces)
+                .map(CuttingReportTest::pieces)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         int planned = plan("bl-1001").materials().stream()
                 .mapToInt(MaterialCuts::pieces)
@@ -133,7 +129,7 @@ class DemoCutSheetTest {
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(xlsx))) {
             for (MaterialCuts cuts : plan.materials()) {
                 List<XSSFPicture> pictures = pictures(
-                        book.getSheet(SheetName.of(book, cuts.material().says())));
+                        book.getSheet(cuts.material().name()));
                 assertThat(pictures).hasSameSizeAs(BarPatterns.of(cuts.bars()));
                 for (XSSFPicture picture : pictures) {
                     BufferedImage image = ImageIO.read(

@@ -1,4 +1,4 @@
-package boltlore.trades.cutting.sheets;
+package boltlore.trades.cutting;
 
 import boltlore.measure.Digits;
 import boltlore.report.drawing.Drawing;
@@ -6,10 +6,7 @@ import boltlore.report.drawing.Hatching;
 import boltlore.report.drawing.Mark;
 import boltlore.report.drawing.Outlines;
 import boltlore.report.drawing.Point;
-import boltlore.trades.cutting.LaidPiece;
 import boltlore.trades.cutting.LaidPiece.LaidEnd;
-import boltlore.trades.cutting.MaterialCuts;
-import boltlore.trades.cutting.SawnBar;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +54,7 @@ final class BarDrawing {
     private static String title(List<SawnBar> alike) {
         String numbers = alike.stream().map(bar -> String.valueOf(bar.number())).collect(Collectors.joining(", "));
         SawnBar first = alike.get(0);
-        return (alike.size() == 1 ? "Bar " : alike.size() + " bars alike: ") + numbers + " - " + CutWords.source(first)
+        return (alike.size() == 1 ? "Bar " : alike.size() + " bars alike: ") + numbers + " - " + SawPage.source(first)
                 + " " + Digits.plain(first.lengthMm());
     }
 
@@ -66,7 +63,7 @@ final class BarDrawing {
         String pieces = bar.pieces().stream()
                 .map(piece -> Digits.plain(piece.cut().lengthMm()))
                 .collect(Collectors.joining(" | "));
-        String rest = CutWords.rest(bar).isEmpty()
+        String rest = SawPage.offcut(bar).isEmpty()
                 ? ""
                 : " | " + Digits.plain(bar.restMm()) + " " + (bar.isKept() ? "kept" : "scrap");
         return title(alike) + " mm: " + pieces + rest;

@@ -7,7 +7,7 @@ import java.util.List;
  * Searches all ways, up to a number of steps: the longest piece that is still wanted must lie on some bar, so every bar and
  * every fullest choice of pieces beside it is tried. Ways that cannot cost less than the best one known are cut off.
  */
-final class Completion {
+final class BranchAndBound {
 
     private static final int MOST_STEPS = 150_000;
     private static final int MOST_PIECES = 60;
@@ -17,13 +17,13 @@ final class Completion {
     private final Affordable affordable;
     private final int[] wanted;
     private final int[] left;
-    private final List<Filled> bars = new ArrayList<>();
-    private Choice best;
+    private final List<CuttingPattern> bars = new ArrayList<>();
+    private CuttingPlan best;
     private long cost;
     private int steps;
     private boolean cutShort;
 
-    Completion(Task task, Choice known, long bound, Affordable affordable) {
+    BranchAndBound(Task task, CuttingPlan known, long bound, Affordable affordable) {
         this.task = task;
         this.bound = bound;
         this.affordable = affordable;
@@ -36,7 +36,7 @@ final class Completion {
         }
     }
 
-    Choice best() {
+    CuttingPlan best() {
         return best;
     }
 
@@ -51,7 +51,7 @@ final class Completion {
             longest++;
         }
         if (longest == wanted.length) {
-            best = best.orBetter(Tidy.of(task, bars));
+            best = best.orBetter(LocalImprovement.of(task, bars));
         } else if (cost + atLeast() < best.cost()) {
             search(longest);
         }
@@ -141,7 +141,7 @@ final class Completion {
                 }
             }
             change(1);
-            bars.add(new Filled(stock, counts));
+            bars.add(new CuttingPattern(stock, counts));
             search();
             bars.remove(bars.size() - 1);
             change(-1);

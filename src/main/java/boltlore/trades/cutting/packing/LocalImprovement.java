@@ -6,29 +6,29 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Makes a choice of bars better without packing anew: cheaper bars where they do, and bars at hand before bought ones. */
-final class Tidy {
+/** Makes a plan better without packing anew: cheaper bars where they do, and bars at hand before bought ones. */
+final class LocalImprovement {
 
     /** Share of a bar at hand that may become scrap when it is used up. */
     private static final double SMALL_SCRAP = 0.15;
 
     private final Task task;
-    private final List<Filled> bars;
+    private final List<CuttingPattern> bars;
     private final int[] left;
 
-    private Tidy(Task task, List<Filled> bars) {
+    private LocalImprovement(Task task, List<CuttingPattern> bars) {
         this.task = task;
         this.bars = new ArrayList<>(bars);
         this.left = task.stocks().stream().mapToInt(Stock::most).toArray();
         bars.forEach(bar -> take(bar.stock(), 1));
     }
 
-    static Choice of(Task task, List<Filled> bars) {
-        Tidy tidy = new Tidy(task, bars);
-        tidy.cheapen();
-        tidy.useUp();
-        tidy.cheapen();
-        return Choice.of(task, tidy.bars);
+    static CuttingPlan of(Task task, List<CuttingPattern> bars) {
+        LocalImprovement improved = new LocalImprovement(task, bars);
+        improved.cheapen();
+        improved.useUp();
+        improved.cheapen();
+        return CuttingPlan.of(task, improved.bars);
     }
 
     private void take(int stock, int number) {
@@ -67,7 +67,7 @@ final class Tidy {
 
     private void useUp(int stock) {
         for (int i = bars.size() - 1; i >= 0 && left[stock] > 0; i--) {
-            Filled bar = bars.get(i);
+            CuttingPattern bar = bars.get(i);
             if (task.stocks().get(bar.stock()).isBought()) {
                 useUp(stock, i);
             }
@@ -76,11 +76,11 @@ final class Tidy {
     }
 
     private void useUp(int stock, int from) {
-        Filled bar = bars.get(from);
+        CuttingPattern bar = bars.get(from);
         int[] moved =
                 new BestFill(task, bar.counts()).any(task.stocks().get(stock).room());
-        Filled onHand = new Filled(stock, moved);
-        Filled rest = bar.less(moved);
+        CuttingPattern onHand = new CuttingPattern(stock, moved);
+        CuttingPattern rest = bar.less(moved);
         if (onHand.pieces() > 0 && isWorthIt(onHand, rest, bar)) {
             take(stock, 1);
             bars.set(from, rest);
@@ -89,13 +89,13 @@ final class Tidy {
     }
 
     /** Where nearly all of it is used, a little scrap is better than two rests in the rack. */
-    private boolean isWorthIt(Filled onHand, Filled rest, Filled bar) {
+    private boolean isWorthIt(CuttingPattern onHand, CuttingPattern rest, CuttingPattern bar) {
         long scrap = task.scrap(onHand);
         return scrap <= SMALL_SCRAP * task.stocks().get(onHand.stock()).room()
                 || scrap + scrap(rest) <= task.scrap(bar);
     }
 
-    private long scrap(Filled bar) {
+    private long scrap(CuttingPattern bar) {
         return bar.pieces() == 0 ? 0 : task.scrap(bar);
     }
 }

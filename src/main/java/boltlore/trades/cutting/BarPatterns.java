@@ -1,8 +1,6 @@
-package boltlore.trades.cutting.sheets;
+package boltlore.trades.cutting;
 
-import boltlore.trades.cutting.LaidPiece;
 import boltlore.trades.cutting.LaidPiece.LaidEnd;
-import boltlore.trades.cutting.SawnBar;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

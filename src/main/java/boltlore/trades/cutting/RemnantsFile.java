@@ -1,4 +1,4 @@
-package boltlore.trades.cutting.json;
+package boltlore.trades.cutting;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Material;
@@ -7,18 +7,18 @@ import boltlore.faults.Outcome;
 import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.JsonFile;
+import boltlore.json.JsonOut;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.SchemaName;
 import boltlore.json.TextShape;
-import boltlore.trades.cutting.Remnant;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Reads a file of remnants at hand against the catalogue's materials. */
-public final class RemnantsReader {
+/** A file of remnants at hand: read against the catalogue's materials, and written for the next time. */
+public final class RemnantsFile {
 
     static final String SCHEMA = "remnants.schema.json";
 
@@ -26,18 +26,34 @@ public final class RemnantsReader {
     private final Faults faults = new Faults();
     private final Map<String, Integer> lines = new HashMap<>();
 
-    RemnantsReader(Catalogue catalogue) {
+    RemnantsFile(Catalogue catalogue) {
         this.catalogue = catalogue;
     }
 
     /** The remnants in the order of the file, or everything that is wrong with it. */
     public static Outcome<List<Remnant>> read(Path file, Catalogue catalogue) {
-        return JsonFile.read(file).then(json -> new RemnantsReader(catalogue).remnants(json));
+        return JsonFile.read(file).then(json -> new RemnantsFile(catalogue).remnants(json));
     }
 
     /** The remnants in a JSON text that has already been read; {@code file} is what messages call it. */
     public static Outcome<List<Remnant>> parse(String file, byte[] bytes, Catalogue catalogue) {
-        return JsonFile.parse(file, bytes).then(json -> new RemnantsReader(catalogue).remnants(json));
+        return JsonFile.parse(file, bytes).then(json -> new RemnantsFile(catalogue).remnants(json));
+    }
+
+    /** The file's text, which {@link #read} reads again. */
+    static String written(List<Remnant> remnants) {
+        return JsonOut.object()
+                .put("$schema", SCHEMA)
+                .put("remnants", JsonOut.list(remnants, RemnantsFile::json))
+                .written();
+    }
+
+    private static JsonOut json(Remnant remnant) {
+        return JsonOut.object()
+                .put("remnant", remnant.name())
+                .put("material", remnant.material())
+                .put("lengthMm", remnant.lengthMm())
+                .putIfAny("heat", remnant.heat());
     }
 
     private Outcome<List<Remnant>> remnants(Json json) {

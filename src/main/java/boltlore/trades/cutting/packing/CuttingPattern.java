@@ -4,12 +4,12 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /** A bar of one of the stocks, and how many of each kind come off it. */
-public final class Filled {
+public final class CuttingPattern {
 
     private final int stock;
     private final int[] counts;
 
-    Filled(int stock, int[] counts) {
+    CuttingPattern(int stock, int[] counts) {
         this.stock = stock;
         this.counts = counts.clone();
     }
@@ -32,19 +32,19 @@ public final class Filled {
         return IntStream.of(counts).sum();
     }
 
-    Filled on(int otherStock) {
-        return new Filled(otherStock, counts);
+    CuttingPattern on(int otherStock) {
+        return new CuttingPattern(otherStock, counts);
     }
 
-    Filled less(int[] taken) {
+    CuttingPattern less(int[] taken) {
         int[] rest = counts();
         Arrays.setAll(rest, kind -> counts[kind] - taken[kind]);
-        return new Filled(stock, rest);
+        return new CuttingPattern(stock, rest);
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Filled filled && filled.stock == stock && Arrays.equals(filled.counts, counts);
+        return other instanceof CuttingPattern pattern && pattern.stock == stock && Arrays.equals(pattern.counts, counts);
     }
 
     @Override

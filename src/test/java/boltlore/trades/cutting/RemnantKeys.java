@@ -1,4 +1,4 @@
-package boltlore.trades.cutting.json;
+package boltlore.trades.cutting;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.json.ObjectReader;
@@ -9,6 +9,6 @@ public final class RemnantKeys {
     private RemnantKeys() {}
 
     public static void ask(ObjectReader reader, Catalogue catalogue) {
-        new RemnantsReader(catalogue).remnants(reader);
+        new RemnantsFile(catalogue).remnants(reader);
     }
 }
