@@ -12,13 +12,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One file a table, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a byte order mark. A table with
  * sub-totals has two more columns in front, which say what a row is and, in words, of which group.
  *
- * <p>The files are named for the workbook and the table; where two pages have a table of one name, the later ones are
- * numbered.
+ * <p>The files are named for the workbook, the table and what sets it apart from others of its name; where that is the
+ * same as well, the later ones are numbered.
  */
 public final class CsvWriter implements WorkbookWriter {
 
@@ -30,12 +32,19 @@ public final class CsvWriter implements WorkbookWriter {
         List<SheetFile> files = new ArrayList<>();
         for (Page page : workbook.pages()) {
             page.tables().forEach(table -> {
-                int time = seen.merge(table.name(), 1, Integer::sum);
-                String name = workbook.file() + "-" + table.name() + (time == 1 ? "" : "-" + time) + ".csv";
-                files.add(new SheetFile(name, bytes(table)));
+                String name = workbook.file() + "-" + named(table);
+                int time = seen.merge(name, 1, Integer::sum);
+                files.add(new SheetFile(name + (time == 1 ? "" : "-" + time) + ".csv", bytes(table)));
             });
         }
         return files;
+    }
+
+    /** 'bars-cu-bar-20x3', 'batch-4'. */
+    private static String named(Table table) {
+        return Stream.concat(Stream.of(table.name()), table.about().values().stream())
+                .map(part -> part.replaceAll("[^A-Za-z0-9]+", "-").replaceAll("^-|-$", ""))
+                .collect(Collectors.joining("-"));
     }
 
     static byte[] bytes(Table table) {

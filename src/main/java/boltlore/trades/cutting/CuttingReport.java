@@ -46,7 +46,7 @@ final class CuttingReport {
                     + " or kept. They are on no bar and among no blanks until this list is issued again.";
     private static final int NAMED_IN_FOOTER = 4;
 
-    private static final TableSpec<HeldBack> ON_HOLD = TableSpec.<HeldBack>named("on-hold")
+    private static final TableSpec<HeldBack> ON_HOLD = TableSpec.<HeldBack>named("held-back")
             .text("order", "Order", 20, HeldBack::order)
             .text("part", "Part", 20, held -> held.part().number().text())
             .text("revision", "Rev", held -> held.part().revision())

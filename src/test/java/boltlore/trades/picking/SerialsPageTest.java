@@ -1,17 +1,17 @@
-package boltlore.trades.picking.sheets;
+package boltlore.trades.picking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Tracked;
+import boltlore.findings.Findings;
 import boltlore.report.Page;
 import boltlore.report.Workbook;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
-import boltlore.trades.picking.PickingList;
+import boltlore.trades.KitInWork;
 import org.junit.jupiter.api.Test;
 
 class SerialsPageTest {
@@ -38,8 +38,7 @@ class SerialsPageTest {
                 .part(PartSketch.bought("BM-1").tracked(tracked))
                 .position(PositionSketch.at("modules").line("modules", "BM-1", quantity))
                 .draw();
-        OrderSketch order = new OrderSketch(catalogue);
-        Bill bill = order.bill();
-        return PickingSheet.of(catalogue, bill, PickingList.of(order.plan(), bill));
+        KitInWork kit = SampleStores.kit(new OrderSketch(catalogue));
+        return PickingReport.of(kit, PickingTrade.list(kit), Findings.NONE);
     }
 }
