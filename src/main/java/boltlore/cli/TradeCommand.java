@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
+import boltlore.exports.Exports;
 import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -11,6 +12,7 @@ import boltlore.trades.Trade;
 import boltlore.trades.TradeOption;
 import boltlore.trades.TradeResult;
 import boltlore.trades.orders.TradeFiles;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -73,9 +75,21 @@ final class TradeCommand extends RoomCommand {
         }
         return done(
                 screen,
-                orders.kits(furtherOrders().map(this::file).toList())
+                kits(sound.value())
                         .then(kits -> worked(kits, named(sound.value(), kits))
                                 .then(results -> Outcome.sound(tell(screen, kits, results)))));
+    }
+
+    /** What is wrong with any file, an option's too, is told together. */
+    private Outcome<KitsTogether> kits(TradeOption.Given given) {
+        List<Path> more = furtherOrders().map(this::file).toList();
+        return orders.then((bench, files) -> {
+            Outcome<KitsTogether> kits = KitsTogether.read(
+                    bench, Stream.concat(files.stream(), more.stream()).toList());
+            List<Fault> faults = new ArrayList<>(kits.faults());
+            faults.addAll(trade.faults(given, bench.catalogue()));
+            return faults.isEmpty() ? kits : Outcome.faulty(faults);
+        });
     }
 
     private Stream<TradeOption<?>> furtherOrders() {
@@ -129,8 +143,7 @@ final class TradeCommand extends RoomCommand {
         for (TradeResult result : results) {
             List<Workbook> reports =
                     result.sheets().stream().map(sheet -> sheet.report().get()).toList();
-            SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
-            Outcome<List<Path>> outcome = writeSets(out.resolve(result.folder()), List.of(set));
+            Outcome<List<Path>> outcome = write(result, reports);
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
             answers.add(new TradeAnswer.OfOrder(order(kits, result), foundBy(kits, result), reports));
@@ -146,6 +159,20 @@ final class TradeCommand extends RoomCommand {
         boolean stops =
                 answers.stream().anyMatch(answer -> answer.found().findings().stops());
         return kits.stopped().isEmpty() && !stops ? Exit.OK : Exit.STOPPED;
+    }
+
+    /** The sheets, and where these are written what stands apart from them. */
+    private Outcome<List<Path>> write(TradeResult result, List<Workbook> reports) {
+        SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
+        return writeSets(out.resolve(result.folder()), List.of(set))
+                .then(sheets -> Outcome.all(result.apart().stream()
+                                .map(apart -> Exports.file(
+                                        apart.file(),
+                                        apart.kind(),
+                                        apart.text().get().getBytes(StandardCharsets.UTF_8)))
+                                .toList())
+                        .then(apart -> Outcome.sound(Stream.concat(sheets.stream(), apart.stream())
+                                .toList())));
     }
 
     /** The name of the only order that a result is of, or empty. */

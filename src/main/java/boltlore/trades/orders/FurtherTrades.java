@@ -10,8 +10,6 @@ import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
-import boltlore.trades.cutting.CutPlanner;
-import boltlore.trades.cutting.sheets.CutSheet;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.shipping.By;
 import boltlore.trades.shipping.Consignment;
@@ -54,12 +52,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(cut(), tested(), quoted(), shipped());
-    }
-
-    private FurtherSheets cut() {
-        return FurtherSheets.of(
-                List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
+        return Stream.of(tested(), quoted(), shipped());
     }
 
     /** Nothing where the family does not say how its kits are tested. */
