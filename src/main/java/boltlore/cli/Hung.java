@@ -42,7 +42,6 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(FABRICATION, "film-check", FilmCommand::new),
                 new Hung(BENCH, "test", TestCommand::new),
                 new Hung(BENCH, "test-result", TestResultCommand::new),
-                new Hung(BENCH, "ship", ShipCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),
                 new Hung(ENGINEERING, "orders", OrdersCommand::new));

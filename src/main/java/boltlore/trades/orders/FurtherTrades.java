@@ -10,15 +10,6 @@ import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
-import boltlore.trades.picking.PickingList;
-import boltlore.trades.shipping.By;
-import boltlore.trades.shipping.Consignment;
-import boltlore.trades.shipping.Route;
-import boltlore.trades.shipping.SellingPrice;
-import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.Shipper;
-import boltlore.trades.shipping.sheets.ShipSheet;
-import boltlore.trades.shipping.sheets.ShipWords;
 import boltlore.trades.testing.TestPlan;
 import boltlore.trades.testing.TestPlanner;
 import boltlore.trades.testing.sheets.TestSheet;
@@ -50,9 +41,9 @@ final class FurtherTrades {
         this.weighing = Weigher.weigh(catalogue, family, bill);
     }
 
-    /** Fabrication, engineering, sales, dispatch. */
+    /** Fabrication, engineering, sales. */
     Stream<FurtherSheets> all() {
-        return Stream.of(tested(), quoted(), shipped());
+        return Stream.of(tested(), quoted());
     }
 
     /** Nothing where the family does not say how its kits are tested. */
@@ -77,15 +68,5 @@ final class FurtherTrades {
                         () -> CostSheet.of(found)),
                 List.of(),
                 true);
-    }
-
-    /** By road, nobody having said where to; without values where the order has no price. */
-    private FurtherSheets shipped() {
-        SellingPrice price = SellingPrice.of(pricing).orElse(null);
-        Route road = new Route(By.ROAD, List.of());
-        Shipment shipment = Shipper.of(priced, price, PickingList.of(plan, bill), road);
-        Consignment alone = new Consignment(List.of(shipment));
-        return FurtherSheets.of(
-                ShipWords.stopping(shipment, alone), () -> ShipSheet.of(shipment, alone, catalogue.finishes()));
     }
 }

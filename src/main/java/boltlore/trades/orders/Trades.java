@@ -8,6 +8,7 @@ import boltlore.trades.coating.CoatingTrade;
 import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.picking.PickingTrade;
+import boltlore.trades.shipping.ShippingTrade;
 import boltlore.trades.weighing.AxleLoadsTrade;
 import java.util.List;
 import java.util.stream.Stream;
@@ -21,7 +22,8 @@ public final class Trades {
             new CoatingTrade(),
             new FixingsTrade(),
             new AxleLoadsTrade(),
-            new ChargingTrade());
+            new ChargingTrade(),
+            new ShippingTrade());
 
     private Trades() {}
 

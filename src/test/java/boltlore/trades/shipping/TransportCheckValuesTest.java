@@ -1,5 +1,6 @@
 package boltlore.trades.shipping;
 
+import boltlore.trades.shipping.UnNumber.Travels;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -11,7 +12,6 @@ import boltlore.catalogue.Wood;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import boltlore.measure.PartNumber;
-import boltlore.trades.shipping.UnNumber.Travels;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -114,7 +114,7 @@ class TransportCheckValuesTest {
         assertThat(UnNumber.LITHIUM_ION.category()).isEqualTo(2);
         assertThat(RoadPoints.LIMIT).isEqualByComparingTo(row.number("limit_points"));
         assertThat(points.points()).isCloseTo(row.number("expected_points"), within(row.number("tolerance_abs")));
-        assertThat(points.relieved()).isEqualTo(row.text("expected_decision").equals("small-load relief applies"));
+        assertThat(points.exempt()).isEqualTo(row.text("expected_decision").equals("small-load relief applies"));
     }
 
     static Stream<CheckRow> airRules() {

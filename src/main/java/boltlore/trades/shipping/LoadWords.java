@@ -1,16 +1,18 @@
-package boltlore.trades.shipping.sheets;
+package boltlore.trades.shipping;
 
-import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Workshop;
 import boltlore.report.Phrases;
-import boltlore.trades.shipping.Crate;
-import boltlore.trades.shipping.Load;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** What is in a crate, in a few words of one language. */
 record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases phrases) {
+
+    static LoadWords of(Shipment shipment, String language) {
+        Phrases phrases = Phrases.of(ShippingReport.class, "packing", language);
+        return new LoadWords(shipment.workshop(), shipment.shipping(), language, phrases);
+    }
 
     /** 'Rear bay, Drive unit'; of dangerous goods with the UN number. */
     String of(Load load) {
@@ -31,11 +33,5 @@ record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases 
 
     private String stage(String name) {
         return name.isEmpty() ? phrases.say("allStages") : workshop.stageSays(name, language);
-    }
-
-    /** Outer size: '1236 × 836 × 745'. */
-    static String outside(Crate crate) {
-        EnvelopeMm size = crate.type().outside();
-        return size.length() + " × " + size.width() + " × " + size.height();
     }
 }

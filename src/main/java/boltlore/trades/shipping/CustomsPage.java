@@ -1,21 +1,15 @@
-package boltlore.trades.shipping.sheets;
+package boltlore.trades.shipping;
 
 import boltlore.catalogue.Consignor;
 import boltlore.order.Order;
-import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.RowBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.trades.shipping.CustomsLine;
-import boltlore.trades.shipping.Goods;
-import boltlore.trades.shipping.SellingPrice;
-import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.Tariff;
-import boltlore.trades.shipping.Told;
+import boltlore.report.TableSpec;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -36,21 +30,12 @@ final class CustomsPage {
                     + " after discount and without tax.";
 
     private static final String NO_VALUES =
-            "Note: the lines have no values, because the order has no price yet; 'boltlore price' says why. The broker needs the"
-                    + " price paid or payable (transaction value).";
+            "The lines have no values, because the order has no price; 'boltlore price' says why. The broker needs the price paid"
+                    + " or payable (transaction value).";
 
     private static final String CHECKED =
             "A customs broker or a trained person checks codes, origins, values and whether the kit is declared as a set,"
                     + " and signs the declaration. Six digits are common to all countries; what follows is national.";
-
-    private static final Column[] COLUMNS = {
-        Column.text("hs", "HS code").atMost(12),
-        Column.text("origin", "Origin").atMost(8),
-        Column.text("goods", "Goods").atMost(42),
-        Column.quantity("pieces", "Pieces"),
-        Column.text("measured", "And").atMost(10),
-        Column.decimal("net", "Net", 2).in("kg")
-    };
 
     private CustomsPage() {}
 
@@ -74,43 +59,34 @@ final class CustomsPage {
                 .say("consignor", "Consignor", String.join(", ", consignor.address()) + ", " + consignor.country())
                 .say("order", "Order", order.name())
                 .say("consignee", "Consignee", order.partner().isEmpty() ? order.customer() : order.partner())
-                .leave("address", "Its address")
+                .leave("address", "Consignee's address")
                 .say("crates", "Packages", shipment.crates().size() + ", gross " + Told.kg(shipment.grossKg()));
         boolean asked = shipment.route().leavesUnion(shipment.shipping());
-        return says.say("asked", "Customs papers", asked ? "asked for" : "not asked for within the union of customs");
+        says.say("asked", "Customs papers", asked ? "required" : "not required within the customs union");
+        SellingPrice price = shipment.price();
+        return price == null ? says : says.say("price", "Price", Kind.money(price.currency()), price.total());
     }
 
     private static TableBuilder table(Shipment shipment) {
         SellingPrice price = shipment.price();
-        TableBuilder table = Table.named("customs-lines").columns(COLUMNS);
+        TableSpec<CustomsLine> lines = TableSpec.<CustomsLine>named("customs-lines")
+                .text("hs", "HS code", 12, line -> line.hs().isEmpty() ? "not known" : line.hs())
+                .text("origin", "Origin", 8, line -> line.origin().isEmpty() ? "–" : line.origin())
+                .text("goods", "Goods", 42, CustomsPage::goods)
+                .quantity("pieces", "Pieces", "", line -> line.pieces().signum() == 0 ? null : line.pieces())
+                .text("measured", "Other quantity", 10, line -> String.join(", ", line.measured()))
+                .decimal("net", "Net", "kg", 2, CustomsLine::netKg);
         if (price != null) {
-            table.columns(Column.money("value", "Value", price.currency()));
+            lines.money("value", "Value", price.currency(), CustomsLine::value);
         }
-        shipment.customs().forEach(line -> fill(table.row(), line));
-        RowBuilder total = table.total("total", "All lines").sum("net", sum(shipment));
+        TableBuilder table = lines.of(shipment.customs());
+        BigDecimal netKg =
+                shipment.customs().stream().map(CustomsLine::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+        RowBuilder total = table.total("total", "All lines").sum("net", netKg);
         if (price != null) {
             total.sum("value", price.total());
         }
         return table;
-    }
-
-    private static BigDecimal sum(Shipment shipment) {
-        return shipment.customs().stream().map(CustomsLine::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    private static void fill(RowBuilder row, CustomsLine line) {
-        row.put("hs", line.hs().isEmpty() ? "not known" : line.hs())
-                .put("origin", line.origin().isEmpty() ? "–" : line.origin())
-                .put("goods", goods(line))
-                .put("measured", String.join(", ", line.measured()))
-                .put("net", line.netKg());
-        BigDecimal value = line.value();
-        if (value != null) {
-            row.put("value", value);
-        }
-        if (line.pieces().signum() != 0) {
-            row.put("pieces", line.pieces());
-        }
     }
 
     /** The heading's own words where it is among the usual ones, and the heaviest goods. */

@@ -1,4 +1,4 @@
-package boltlore.trades.shipping.sheets;
+package boltlore.trades.shipping;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -21,13 +21,6 @@ import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
-import boltlore.trades.shipping.By;
-import boltlore.trades.shipping.Consignment;
-import boltlore.trades.shipping.Route;
-import boltlore.trades.shipping.SellingPrice;
-import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.ShippedKit;
-import boltlore.trades.shipping.Shipper;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
@@ -43,7 +36,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The shipping papers")
-class ShipSheetTest {
+class ShippingReportTest {
 
     private static final int WIDE = 200;
     private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
@@ -68,7 +61,7 @@ class ShipSheetTest {
 
     private static Workbook sheet(Shipment shipment) {
         Catalogue catalogue = Demo.catalogue();
-        return ShipSheet.of(shipment, new Consignment(List.of(shipment)), catalogue.finishes());
+        return ShippingReport.of(shipment, new Consignment(List.of(shipment)), catalogue.finishes());
     }
 
     private static String text(Shipment shipment) {
@@ -82,7 +75,7 @@ class ShipSheetTest {
 
     @Test
     void a_demo_order_reads_as_a_person_has_approved_it() {
-        Approved.check("trades/shipping/sheets/bl-2001", text(shipment("bl-2001", By.ROAD, "FR")));
+        Approved.check("trades/shipping/bl-2001", text(shipment("bl-2001", By.ROAD, "FR")));
     }
 
     @Test
@@ -155,7 +148,7 @@ class ShipSheetTest {
         }
 
         private String shown(BigDecimal amount) {
-            return "\"" + amount.setScale(2, RoundingMode.HALF_UP).toPlainString() + "\"";
+            return ": " + amount.setScale(2, RoundingMode.HALF_UP).toPlainString();
         }
 
         @ParameterizedTest

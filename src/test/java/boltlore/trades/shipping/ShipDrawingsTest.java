@@ -1,14 +1,11 @@
-package boltlore.trades.shipping.sheets;
+package boltlore.trades.shipping;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.measure.Wording;
-import boltlore.report.Phrases;
 import boltlore.report.drawing.Clearances;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
-import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.ShippedKit;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -27,9 +24,7 @@ class ShipDrawingsTest {
     }
 
     private static Drawing label(Shipment shipment, int crate, String language) {
-        Phrases phrases = Phrases.of(ShipSheet.class, "packing", language);
-        LoadWords words = new LoadWords(shipment.workshop(), shipment.shipping(), language, phrases);
-        return LabelDrawing.of(shipment.crates().get(crate), shipment, words);
+        return LabelDrawing.of(shipment.crates().get(crate), shipment, LoadWords.of(shipment, language));
     }
 
     @ParameterizedTest

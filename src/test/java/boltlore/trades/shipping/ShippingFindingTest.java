@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("What is to be looked at before crates leave")
-class ShipFindingsTest {
+class ShippingFindingTest {
 
     private static ShippedKit pack() {
         return new ShippedKit().battery("PACK", "20", "3000");
@@ -93,7 +93,7 @@ class ShipFindingsTest {
         @Test
         void more_than_thirty_per_cent_of_charge_stops() {
             assertThat(byAir("31").stops())
-                    .containsExactly("PACK Part PACK leaves at 31 % charge; by air 30 % is the most.");
+                    .containsExactly("PACK Part PACK leaves at 31 % charge; by air (ICAO/IATA) 30 % is the most.");
             assertThat(byAir("30").stops()).isEmpty();
             assertThat(byAir("31").by(By.SEA).stops()).isEmpty();
         }
@@ -131,10 +131,10 @@ class ShipFindingsTest {
         }
 
         @Test
-        void up_to_1000_points_the_relief_applies_and_above_it_does_not() {
+        void up_to_1000_points_the_exemption_applies_and_above_it_does_not() {
             assertThat(road(9))
-                    .startsWith("999 points, against 1000 for small loads: the relief applies to 1 points more");
-            assertThat(road(10)).startsWith("1110 points").contains("above the limit. Orange plates");
+                    .startsWith("999 ADR points, up to 1000: the exemption applies (ADR 1.1.3.6), 1 points are left");
+            assertThat(road(10)).startsWith("1110 ADR points, above the 1000 of the exemption").contains("Orange plates");
         }
 
         @Test
@@ -144,11 +144,11 @@ class ShipFindingsTest {
                     .shipment();
             Consignment two = new Consignment(List.of(one, one));
             assertThat(two.points().points()).isEqualByComparingTo("1080");
-            assertThat(two.points().relieved()).isFalse();
-            assertThat(new Consignment(List.of(one)).points().relieved()).isTrue();
-            assertThat(ShipFindings.of(one, two))
+            assertThat(two.points().exempt()).isFalse();
+            assertThat(new Consignment(List.of(one)).points().exempt()).isTrue();
+            assertThat(one.findings(two).all())
                     .anySatisfy(finding ->
-                            assertThat(finding.says()).startsWith("1080 points with the other order in the vehicle"));
+                            assertThat(finding.says()).startsWith("1080 ADR points with the other order in the vehicle"));
         }
     }
 
@@ -169,7 +169,7 @@ class ShipFindingsTest {
         @Test
         void goods_without_a_code_are_looked_at_beyond_the_union_of_customs_only() {
             ShippedKit kit = new ShippedKit().part(PartSketch.bought("A").massKg("5"), "", 1);
-            assertThat(kit.to("AU").looks()).contains("No customs code or origin is known of A: ask the broker.");
+            assertThat(kit.to("AU").looks()).contains("No customs code or origin is known of A: ask the customs broker.");
             assertThat(kit.to("FR").looks())
                     .noneSatisfy(says -> assertThat(says).contains("customs code"));
         }

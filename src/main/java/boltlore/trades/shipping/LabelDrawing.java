@@ -1,13 +1,9 @@
-package boltlore.trades.shipping.sheets;
+package boltlore.trades.shipping;
 
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
 import boltlore.report.drawing.Outlines;
 import boltlore.report.drawing.Point;
-import boltlore.trades.shipping.Crate;
-import boltlore.trades.shipping.Lift;
-import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.Told;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -80,7 +76,7 @@ final class LabelDrawing {
 
     private void masses() {
         line(say("grossWord") + " " + words.kg(crate.grossKg()), 9);
-        line(say("netWord") + " " + words.kg(crate.netKg()) + " – " + LoadWords.outside(crate) + " mm", 4);
+        line(say("netWord") + " " + words.kg(crate.netKg()) + " – " + Told.size(crate.type().outside()) + " mm", 4);
         line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 5);
     }
 

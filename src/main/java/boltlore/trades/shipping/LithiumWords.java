@@ -1,14 +1,7 @@
-package boltlore.trades.shipping.sheets;
+package boltlore.trades.shipping;
 
-import boltlore.measure.Digits;
-import boltlore.trades.shipping.AirRules;
-import boltlore.trades.shipping.Batteries;
-import boltlore.trades.shipping.DangerousGoods;
-import boltlore.trades.shipping.Packed;
-import boltlore.trades.shipping.Papers;
-import boltlore.trades.shipping.Shipment;
-import boltlore.trades.shipping.UnNumber;
 import boltlore.trades.shipping.UnNumber.Travels;
+import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +20,7 @@ final class LithiumWords {
                 + " battery in one package may be " + un(Travels.WITH_EQUIPMENT)
                 + " only where a dangerous-goods safety adviser classifies them so. Traction batteries are far above "
                 + Papers.SMALL_CELL_WH + " Wh a cell and " + Papers.SMALL_BATTERY_WH
-                + " Wh a battery: no small-battery relief.";
+                + " Wh a battery: no exemption as small batteries.";
     }
 
     private static String un(Travels how) {
@@ -41,7 +34,7 @@ final class LithiumWords {
         switch (shipment.route().by()) {
             case ROAD -> {}
             case SEA ->
-                says.add("By sea: book before the crates leave; whether and where they are stowed is for the"
+                says.add("By sea (IMDG Code): book before the crates leave; whether and where they are stowed is for the"
                         + " shipping line to say.");
             case AIR -> says.add(byAir(goods));
         }
@@ -50,7 +43,7 @@ final class LithiumWords {
 
     private static String byAir(DangerousGoods goods) {
         boolean cargo = goods.entry().filter(AirRules::cargoAircraftOnly).isPresent();
-        return "By air: " + (cargo ? "cargo aircraft only, forbidden on passenger aircraft; " : "")
+        return "By air (ICAO/IATA): " + (cargo ? "cargo aircraft only, forbidden on passenger aircraft; " : "")
                 + "state of charge " + AirRules.MOST_CHARGE_PERCENT + " % at most, from 2026 on also of "
                 + un(Travels.WITH_EQUIPMENT) + " packed with equipment and of " + un(Travels.IN_VEHICLE)
                 + " above 100 Wh, which may have " + AirRules.MOST_INDICATED_PERCENT + " % indicated instead; above "
@@ -62,7 +55,7 @@ final class LithiumWords {
         String told = goods.packed()
                 .map(Packed::goods)
                 .map(each -> each.name() + " "
-                        + percent(Batteries.known(shipment.shipping(), each).chargePercent()))
+                        + percent(shipment.known(each).chargePercent()))
                 .distinct()
                 .collect(Collectors.joining(", "));
         return told.isEmpty() ? Optional.empty() : Optional.of("State of charge: " + told + ".");
@@ -78,7 +71,7 @@ final class LithiumWords {
                 .filter(DangerousGoods::lithium)
                 .flatMap(DangerousGoods::packed)
                 .map(packed ->
-                        Batteries.known(shipment.shipping(), packed.goods()).testSummary())
+                        shipment.known(packed.goods()).testSummary())
                 .filter(summary -> !summary.isEmpty())
                 .distinct()
                 .collect(Collectors.joining("; "));

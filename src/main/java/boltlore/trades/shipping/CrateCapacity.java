@@ -7,8 +7,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What fits into crates: by its sides where they are known, by mass and by volume. */
-record Room(Shipping shipping) {
+/** What a crate takes: by its sides where they are known, by mass and by volume. */
+record CrateCapacity(Shipping shipping) {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 

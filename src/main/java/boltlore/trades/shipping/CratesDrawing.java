@@ -1,12 +1,10 @@
-package boltlore.trades.shipping.sheets;
+package boltlore.trades.shipping;
 
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
 import boltlore.report.drawing.Outlines;
 import boltlore.report.drawing.Point;
-import boltlore.trades.shipping.Crate;
-import boltlore.trades.shipping.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -40,7 +38,7 @@ final class CratesDrawing {
     private static String says(List<Crate> crates) {
         return crates.stream()
                 .map(crate ->
-                        "crate " + crate.number() + " " + LoadWords.outside(crate) + " mm, " + Told.kg(crate.grossKg()))
+                        "crate " + crate.number() + " " + Told.size(crate.type().outside()) + " mm, " + Told.kg(crate.grossKg()))
                 .collect(Collectors.joining("; ", "Crates from their long side, 1 : 40: ", "."));
     }
 
