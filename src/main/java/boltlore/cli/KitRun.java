@@ -6,11 +6,14 @@ import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
+import boltlore.report.SheetFile;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
-import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.TradeOption;
+import boltlore.trades.TradeResult;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteOptions;
 import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
@@ -25,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
@@ -39,13 +43,11 @@ final class KitRun {
     private final Path out;
     private final boolean takeUsual;
     private final boolean all;
-    private final Function<Order, Asked> asked;
     private final BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further;
     private final Function<Kitted, String> told;
     private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /**
-     * @param asked the day on which an order is priced
      * @param further what is written beside the sheets that each order needs
      */
     KitRun(
@@ -53,7 +55,6 @@ final class KitRun {
             Path out,
             boolean takeUsual,
             boolean all,
-            Function<Order, Asked> asked,
             BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further,
             Function<Kitted, String> told,
             BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
@@ -61,7 +62,6 @@ final class KitRun {
         this.out = out;
         this.takeUsual = takeUsual;
         this.all = all;
-        this.asked = asked;
         this.further = further;
         this.told = told;
         this.write = write;
@@ -113,24 +113,30 @@ final class KitRun {
 
     private Finished sheets(OrderKit kit) {
         Bill bill = kit.bill();
-        OrderPricing priced = bill == null ? null : OrderPricing.of(bill, bench.catalogue(), asked.apply(kit.order()));
-        if (priced == null || !kit.issuesSheets()) {
+        FamilyPlan plan = bench.plan(kit.order().family());
+        KitInWork inWork = bill == null ? null : new KitInWork(plan, bill, LocalDate.now(ZoneId.systemDefault()));
+        OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
+        if (inWork == null || priced == null || !kit.issuesSheets()) {
             List<FoundBy> found = List.of(KitTrades.byRules(kit.resolution()));
             return new Finished(told.apply(new Kitted(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
-        return written(kit, priced, bench.plan(kit.order().family()));
+        return written(kit, priced, inWork);
     }
 
-    private Finished written(OrderKit kit, OrderPricing priced, FamilyPlan plan) {
+    private Finished written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
+        FamilyPlan plan = inWork.plan();
         FurtherSheets beside = further.apply(plan, priced);
-        KitTrades trades = KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
-        List<SheetSet> sets = new ArrayList<>();
-        sets.add(new SheetSet("kit", SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())), true));
+        KitTrades trades = KitTrades.of(inWork);
+        List<SheetFile> always = new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())));
+        trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
+        List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));
         if (!beside.equals(FurtherSheets.NONE)) {
             sets.add(new SheetSet("kit --all", SheetFormats.ofEach(beside.workbooks()), beside.whole()));
         }
         if (all) {
-            trades.results().forEach((trade, results) -> sets.add(new SheetSet(trade, TradeFiles.of(results), true)));
+            trades.results()
+                    .forEach((trade, results) ->
+                            sets.add(new SheetSet(trade, files(results, sheet -> !sheet.always()), true)));
         }
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
@@ -139,5 +145,9 @@ final class KitRun {
                 told.apply(new Kitted(kit, priced, trades.found(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
+    }
+
+    private static List<SheetFile> files(List<TradeResult> results, Predicate<TradeResult.Sheet> wanted) {
+        return TradeFiles.of(results.stream().map(result -> result.only(wanted)).toList());
     }
 }

@@ -9,10 +9,7 @@ import boltlore.trades.coating.CoatPlanner;
 import boltlore.trades.coating.sheets.CoatJob;
 import boltlore.trades.coating.sheets.HangingSheet;
 import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.costing.sheets.CostSheet;
-import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.cutting.CutPlanner;
 import boltlore.trades.cutting.sheets.CutSheet;
 import boltlore.trades.fixings.FixingsMaker;
@@ -62,7 +59,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted(), shipped());
+        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), shipped());
     }
 
     private FurtherSheets hung() {
@@ -90,22 +87,6 @@ final class FurtherTrades {
         return tests.groups().isEmpty()
                 ? FurtherSheets.NONE
                 : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of(), true);
-    }
-
-    /** Nothing where the order has no price; the bill says why. */
-    private FurtherSheets quoted() {
-        return pricing.found()
-                .map(this::quoted)
-                .orElse(new FurtherSheets(List.of(), List.of(), catalogue.prices() == null));
-    }
-
-    private FurtherSheets quoted(Calculation found) {
-        return new FurtherSheets(
-                List.of(
-                        () -> QuotationSheet.of(found.quotation(), bill, weighing, catalogue),
-                        () -> CostSheet.of(found)),
-                List.of(),
-                true);
     }
 
     /** By road, nobody having said where to; without values where the order has no price. */
