@@ -22,7 +22,12 @@ import java.util.function.Function;
  * @param read makes the value of what was typed; a fault says what was found and what is expected
  */
 public record TradeOption<T>(
-        String name, String label, String says, boolean several, boolean order, Function<List<String>, Outcome<T>> read) {
+        String name,
+        String label,
+        String says,
+        boolean several,
+        boolean order,
+        Function<List<String>, Outcome<T>> read) {
 
     /** An option with one value. */
     public static <T> TradeOption<T> of(String name, String label, String says, Function<String, Outcome<T>> read) {
@@ -43,13 +48,11 @@ public record TradeOption<T>(
     public static Outcome<LocalDate> dated(String option, String text) {
         try {
             LocalDate day = LocalDate.parse(text);
-            return Values.isSensible(day)
-                    ? Outcome.sound(day)
-                    : Outcome.faulty(Fault.of(
-                            option,
-                            "the year of '" + text + "'",
-                            "a year from " + Values.FIRST_YEAR + " to " + Values.LAST_YEAR,
-                            ""));
+            if (Values.isSensible(day)) {
+                return Outcome.sound(day);
+            }
+            String years = "a year from " + Values.FIRST_YEAR + " to " + Values.LAST_YEAR;
+            return Outcome.faulty(Fault.of(option, "the year of '" + text + "'", years, ""));
         } catch (DateTimeParseException none) {
             return Outcome.faulty(Fault.of(option, "'" + text + "', which is not a date", "such as 2026-06-01", ""));
         }

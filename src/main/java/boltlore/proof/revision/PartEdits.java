@@ -1,7 +1,7 @@
 package boltlore.proof.revision;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
@@ -74,7 +74,9 @@ final class PartEdits {
                 edits.add(new PartEdit.Edit(what, word(look.apply(was)), word(look.apply(is))));
             }
         });
-        if (was.coat() != null && is.coat() != null && !finishes(was, familyBefore, before).equals(finishes(is, familyAfter, after))) {
+        if (was.coat() != null
+                && is.coat() != null
+                && !finishes(was, familyBefore, before).equals(finishes(is, familyAfter, after))) {
             edits.add(new PartEdit.Edit("finish", "", ""));
         }
         return edits;
@@ -99,17 +101,18 @@ final class PartEdits {
     /** The finishes that the part may take, by the value that decides. */
     private static Map<String, Optional<Finish>> finishes(Part part, Family family, Catalogue catalogue) {
         Map<String, Optional<Finish>> finishes = new TreeMap<>();
-        Coat coat = Objects.requireNonNull(part.coat());
+        CoatingSpec coat = Objects.requireNonNull(part.coat());
         FinishRule rule = coat.role() == null
                 ? new FinishRule.Fixed(String.valueOf(coat.finish()))
                 : family.finishes().get(coat.role());
         if (rule instanceof FinishRule.Fixed fixed) {
             finishes.put("", Optional.ofNullable(catalogue.finishes().get(fixed.finish())));
         } else if (rule instanceof FinishRule.DecidedBy decided) {
-            family.option(decided.option()).ifPresent(option -> option.values()
-                    .forEach(value -> finishes.put(
-                            decided.option() + "=" + value.value(),
-                            Optional.ofNullable(value.facts().finish()).map(catalogue.finishes()::get))));
+            family.option(decided.option())
+                    .ifPresent(option -> option.values()
+                            .forEach(value -> finishes.put(
+                                    decided.option() + "=" + value.value(),
+                                    Optional.ofNullable(value.facts().finish()).map(catalogue.finishes()::get))));
         }
         return finishes;
     }

@@ -16,8 +16,7 @@ import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuoteOptions;
 import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
-import boltlore.trades.weighing.Weigher;
-import boltlore.trades.weighing.Weighing;
+import boltlore.trades.weighing.AxleLoadsTrade;
 import java.util.List;
 
 /** What kits cost in full, and what their customers are quoted. */
@@ -87,11 +86,7 @@ public final class CostingTrade implements Trade {
                 new Sheet(
                         "customer",
                         () -> QuotationSheet.of(
-                                calculation.quotation(), kit.bill(), weighing(kit), kit.catalogue()),
+                                calculation.quotation(), kit.bill(), AxleLoadsTrade.weighing(kit), kit.catalogue()),
                         List.of()));
-    }
-
-    private static Weighing weighing(KitInWork kit) {
-        return kit.once(Weighing.class, own -> Weigher.of(own.catalogue(), own.family(), own.bill()));
     }
 }

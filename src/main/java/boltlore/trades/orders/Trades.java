@@ -5,13 +5,18 @@ import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
 import boltlore.trades.charging.ChargingTrade;
 import boltlore.trades.costing.CostingTrade;
+import boltlore.trades.fixings.FixingsTrade;
+import boltlore.trades.weighing.AxleLoadsTrade;
+import boltlore.trades.coating.CoatingTrade;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** All trades, in the order in which a kit passes them. A trade that stands here has its command, sheets and findings. */
 public final class Trades {
 
-    public static final List<Trade> ALL = List.of(new ChargingTrade(), new CostingTrade());
+    public static final List<Trade> ALL =
+            List.of(
+            new CoatingTrade(), new AxleLoadsTrade(), new ChargingTrade(), new FixingsTrade(), new CostingTrade());
 
     private Trades() {}
 
