@@ -12,10 +12,13 @@ import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.measure.Digits;
 import boltlore.resolution.Finding;
+import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -95,7 +98,7 @@ final class CompareCommand extends RoomCommand {
     }
 
     private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
-        return OrderPricing.of(Objects.requireNonNull(bill), known, QuoteOption.usual(kit.order()));
+        return OrderPricing.of(Objects.requireNonNull(bill), known, Asked.usual(kit.order(), LocalDate.now(ZoneId.systemDefault())));
     }
 
     /** 'EUR 635.00 more (from EUR 39,985.00 to EUR 40,620.00 before tax), same lead time'. */

@@ -36,7 +36,6 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(SALES, "ask", AskCommand::new),
                 new Hung(SALES, "kit", KitCommand::new),
                 new Hung(SALES, "compare", CompareCommand::new),
-                new Hung(SALES, "price", PriceCommand::new),
                 new Hung(STORES, "parts", PartsCommand::new),
                 new Hung(STORES, "why", WhyCommand::new),
                 new Hung(FABRICATION, "film-check", FilmCommand::new),

@@ -64,7 +64,6 @@ final class KitCommand extends RoomCommand {
                         out,
                         defaults,
                         all,
-                        QuoteOption::usual,
                         this::further,
                         json() ? KitCommand::json : KitCommand::text,
                         this::writeSets)

@@ -10,9 +10,10 @@ import boltlore.report.SheetFile;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
+import boltlore.trades.TradeOption;
 import boltlore.trades.TradeResult;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteOptions;
 import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
@@ -42,13 +43,11 @@ final class KitRun {
     private final Path out;
     private final boolean takeUsual;
     private final boolean all;
-    private final Function<Order, Asked> asked;
     private final BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further;
     private final Function<Kitted, String> told;
     private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /**
-     * @param asked the day on which an order is priced
      * @param further what is written beside the sheets that each order needs
      */
     KitRun(
@@ -56,7 +55,6 @@ final class KitRun {
             Path out,
             boolean takeUsual,
             boolean all,
-            Function<Order, Asked> asked,
             BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further,
             Function<Kitted, String> told,
             BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
@@ -64,7 +62,6 @@ final class KitRun {
         this.out = out;
         this.takeUsual = takeUsual;
         this.all = all;
-        this.asked = asked;
         this.further = further;
         this.told = told;
         this.write = write;
@@ -116,18 +113,20 @@ final class KitRun {
 
     private Finished sheets(OrderKit kit) {
         Bill bill = kit.bill();
-        OrderPricing priced = bill == null ? null : OrderPricing.of(bill, bench.catalogue(), asked.apply(kit.order()));
-        if (priced == null || !kit.issuesSheets()) {
+        FamilyPlan plan = bench.plan(kit.order().family());
+        KitInWork inWork = bill == null ? null : new KitInWork(plan, bill, LocalDate.now(ZoneId.systemDefault()));
+        OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
+        if (inWork == null || priced == null || !kit.issuesSheets()) {
             List<FoundBy> found = List.of(KitTrades.byRules(kit.resolution()));
             return new Finished(told.apply(new Kitted(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
-        return written(kit, priced, bench.plan(kit.order().family()));
+        return written(kit, priced, inWork);
     }
 
-    private Finished written(OrderKit kit, OrderPricing priced, FamilyPlan plan) {
+    private Finished written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
+        FamilyPlan plan = inWork.plan();
         FurtherSheets beside = further.apply(plan, priced);
-        KitTrades trades =
-                KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
+        KitTrades trades = KitTrades.of(inWork);
         List<SheetFile> always = new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));

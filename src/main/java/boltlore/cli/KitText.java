@@ -21,7 +21,7 @@ final class KitText {
         screen.heading(kit.order().name() + ", " + kit.order().customer());
         OrderPricing priced = kitted.priced();
         if (priced != null) {
-            figures(screen, priced);
+            figures(screen, priced, kit.issuesSheets());
         }
         kitted.found().forEach(by -> TradeAnswer.found(screen, by));
         if (!kitted.written().isEmpty()) {
@@ -37,13 +37,16 @@ final class KitText {
         return parent == null ? Path.of("") : parent;
     }
 
-    private static void figures(Screen screen, OrderPricing priced) {
+    /** That there is no price is a finding as soon as trades work on the kit. */
+    private static void figures(Screen screen, OrderPricing priced, boolean worked) {
         Kit kit = priced.priced().bill().resolved().kit();
         screen.wrapped(
                 2,
                 kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; "
                         + KitFigures.withCost(priced) + ".");
-        KitFigures.noPrice(priced).ifPresent(note -> screen.wrapped(2, note));
+        if (!worked) {
+            KitFigures.noPrice(priced).ifPresent(note -> screen.wrapped(2, note));
+        }
     }
 
     /** What the rules found of an order that becomes no kit. */

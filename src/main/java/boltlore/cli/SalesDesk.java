@@ -9,6 +9,9 @@ import boltlore.choosing.Repairer;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
+import boltlore.trades.costing.quote.Asked;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 
 /**
@@ -34,7 +37,7 @@ record SalesDesk(
      */
     static SalesDesk of(Bench bench, Order order, List<OptionName> newest, Deadline deadline, Deadline reasons) {
         Chooser chooser = new Chooser(order.choices().family(), reasons);
-        BestKits best = new BestKits(bench.resolver().resolver(), order, QuoteOption.usual(order), deadline);
+        BestKits best = new BestKits(bench.resolver().resolver(), order, Asked.usual(order, LocalDate.now(ZoneId.systemDefault())), deadline);
         return new SalesDesk(
                 order,
                 newest,

@@ -6,10 +6,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Workshop;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.costing.sheets.CostSheet;
-import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.testing.TestPlan;
 import boltlore.trades.testing.TestPlanner;
 import boltlore.trades.testing.sheets.TestSheet;
@@ -43,7 +40,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales. */
     Stream<FurtherSheets> all() {
-        return Stream.of(tested(), quoted());
+        return Stream.of(tested());
     }
 
     /** Nothing where the family does not say how its kits are tested. */
@@ -52,21 +49,5 @@ final class FurtherTrades {
         return tests.groups().isEmpty()
                 ? FurtherSheets.NONE
                 : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of(), true);
-    }
-
-    /** Nothing where the order has no price; the bill says why. */
-    private FurtherSheets quoted() {
-        return pricing.found()
-                .map(this::quoted)
-                .orElse(new FurtherSheets(List.of(), List.of(), catalogue.prices() == null));
-    }
-
-    private FurtherSheets quoted(Calculation found) {
-        return new FurtherSheets(
-                List.of(
-                        () -> QuotationSheet.of(found.quotation(), bill, weighing, catalogue),
-                        () -> CostSheet.of(found)),
-                List.of(),
-                true);
     }
 }

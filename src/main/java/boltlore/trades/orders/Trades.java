@@ -4,6 +4,7 @@ import boltlore.findings.Kind;
 import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
 import boltlore.trades.charging.ChargingTrade;
+import boltlore.trades.costing.CostingTrade;
 import boltlore.trades.coating.CoatingTrade;
 import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.fixings.FixingsTrade;
@@ -23,6 +24,7 @@ public final class Trades {
             new FixingsTrade(),
             new AxleLoadsTrade(),
             new ChargingTrade(),
+            new CostingTrade(),
             new ShippingTrade());
 
     private Trades() {}

@@ -30,6 +30,7 @@ public final class ShippingTrade implements Trade {
             "COUNTRY",
             "Country that they go to, after those that they pass (two letters, ISO 3166); may be given several times.",
             true,
+            false,
             ShippingTrade::to);
 
     @Override

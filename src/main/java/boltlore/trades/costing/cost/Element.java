@@ -3,11 +3,11 @@ package boltlore.trades.costing.cost;
 /** What a full cost is made of, in the order in which it is told. */
 public enum Element {
     MATERIAL("Material and bought parts"),
-    SCRAP("Lost as scrap"),
+    SCRAP("Scrap allowance"),
     LABOUR("Labour"),
-    SET_UP("Set-up, shared over lots"),
+    SET_UP("Set-up per lot"),
     OWN_COATING("Coating, own oven"),
-    OUTSIDE_WORK("Outside work"),
+    OUTSIDE_WORK("Subcontract"),
     FREIGHT("Freight"),
     DUTY("Duty"),
     CLEARANCE("Clearance"),

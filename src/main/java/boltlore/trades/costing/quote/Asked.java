@@ -1,5 +1,6 @@
 package boltlore.trades.costing.quote;
 
+import boltlore.order.Order;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -15,4 +16,10 @@ import org.jspecify.annotations.Nullable;
 public record Asked(
         LocalDate on,
         @Nullable BigDecimal discountPercent,
-        @Nullable Currency currency) {}
+        @Nullable Currency currency) {
+
+    /** As the order and its partner have agreed, on the date of the order, or else today. */
+    public static Asked usual(Order order, LocalDate today) {
+        return new Asked(order.placed() == null ? today : order.placed(), null, null);
+    }
+}

@@ -1,8 +1,10 @@
 package boltlore.trades.costing.sheets;
 
+import boltlore.findings.Findings;
 import boltlore.order.Order;
+import boltlore.report.Heading;
+import boltlore.report.Look;
 import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
 import boltlore.report.drawing.Svg;
 import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.quote.Calculation;
@@ -14,20 +16,26 @@ public final class CostSheet {
 
     private CostSheet() {}
 
-    public static Workbook of(Calculation calculation) {
+    public static Workbook of(Calculation calculation, Findings findings) {
         FullCost cost = calculation.cost();
         Order order = cost.priced().bill().order();
         String footer = "Cost statement, order " + order.name() + ", for the workshop only";
-        WorkbookBuilder book = Workbook.of(FILE, "Cost statement")
+        CostPage front = new CostPage(calculation);
+        CostTables tables = new CostTables(cost, footer);
+        return Workbook.of(FILE, "Cost statement")
                 .about("Order " + order.name())
                 .by(cost.priced().catalogue().workshop().name())
-                .dated(calculation.quotation().on());
-        return book.page(CostPage.of(calculation, footer))
-                .page(BridgePage.of(cost, footer))
-                .page(SubSystemsPage.of(cost, footer))
-                .page(WorkPage.of(cost, footer))
+                .dated(calculation.quotation().on())
+                .found(findings)
+                .glance(new Heading(order.name() + ", " + order.customer(), Look.TITLE))
+                .glance(front.elements().build(), front.price().build())
+                .glance(front.glance().build())
+                .page(front.page(findings, footer))
+                .page(tables.reconciliation())
+                .page(tables.subSystems())
+                .page(tables.work())
                 .page(LandedPage.of(cost, footer))
-                .page(MadePage.of(cost, footer))
+                .page(tables.madeParts())
                 .page(LeadPage.of(calculation, footer))
                 .build();
     }

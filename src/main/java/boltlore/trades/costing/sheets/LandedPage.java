@@ -1,12 +1,11 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.catalogue.Customs;
-import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.cost.Element;
 import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.cost.LandedPart;
@@ -19,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Bought parts with what they cost until they lie in the stores, by supplier. */
 final class LandedPage {
@@ -37,40 +37,45 @@ final class LandedPage {
                 .title("Landed cost of bought parts")
                 .add(table(landed, cost.priced().currency()));
         page.note(
-                "Landed cost is price, freight, duty and clearance of what is issued, scrap with it. Duty is reckoned on "
+                "Landed cost is price, freight, duty and clearance of what is issued, scrap with it. Duty is calculated on "
                         + (cost.prices().landing().dutyOnFreight() ? "price and freight" : "the price")
                         + ". Duty rates are the workshop's own entries: look them up in the tariff before you rely on them.");
         return untold == 0
                 ? page
-                : page.note(untold + " of these parts have no customs data; no duty is reckoned on them.");
+                : page.note(untold + " of these parts have no customs data; no duty is calculated on them.");
     }
 
     private static TableBuilder table(List<LandedPart> landed, Currency currency) {
-        TableBuilder table = Table.named("landed").columns(columns(currency));
+        TableSpec<LandedPart> spec = spec(currency);
+        TableBuilder table = spec.empty();
         bySupplier(landed).forEach((supplier, some) -> {
             table.group(supplier, supplier);
-            some.forEach(part -> fill(table.row(), part));
+            some.forEach(part -> spec.add(table, "", part));
             sums(table.subtotal(supplier), some, RowBuilder::sum);
         });
         sums(table.total("total", "All bought parts"), landed, RowBuilder::sumOfSubtotals);
         return table;
     }
 
-    private static Column[] columns(Currency currency) {
-        return new Column[] {
-            Column.text("part", "Part"),
-            Column.text("name", "Name").atMost(34),
-            Column.quantity("issued", "Issued"),
-            Column.text("unit", "Unit").atMost(6),
-            Column.text("customs", "HS code, origin").atMost(14),
-            Column.money("price", "Price", currency),
-            Column.money("freight", "Freight", currency),
-            Column.percent("duty-rate", "Duty", 1),
-            Column.money("duty", "Duty", currency),
-            Column.money("clearance", "Clearance", currency),
-            Column.money("landed", "Landed", currency),
-            Column.money("each", "Landed, each", currency)
-        };
+    private static TableSpec<LandedPart> spec(Currency currency) {
+        return TableSpec.<LandedPart>named("landed")
+                .text("part", "Part", each -> each.part().number().text())
+                .text("name", "Name", 34, each -> each.part().name().english())
+                .quantity("issued", "Issued", "", each -> each.issued().setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP))
+                .text("unit", "Unit", 6, each -> each.part().unit())
+                .text("customs", "HS code, origin", 14, each -> customs(each.part().customs()))
+                .money("price", "Price", currency, LandedPart::price)
+                .money("freight", "Freight", currency, each -> each.elements().of(Element.FREIGHT))
+                .percent("duty-rate", "Duty", 1, LandedPart::dutyPercent)
+                .money("duty", "Duty", currency, each -> each.elements().of(Element.DUTY))
+                .money("clearance", "Clearance", currency, each -> each.elements().of(Element.CLEARANCE))
+                .money("landed", "Landed", currency, LandedPart::landed)
+                .money("each", "Landed, each", currency, each -> each.landed()
+                        .divide(each.issued(), MathContext.DECIMAL128));
+    }
+
+    private static @Nullable String customs(@Nullable Customs customs) {
+        return customs == null ? null : customs.hs() + ", " + customs.origin();
     }
 
     private static Map<String, List<LandedPart>> bySupplier(List<LandedPart> landed) {
@@ -82,24 +87,8 @@ final class LandedPage {
 
     private static String supplier(LandedPart landed) {
         return landed.part().buying() == null
-                ? "No supplier told"
+                ? "No supplier"
                 : landed.part().buying().supplier();
-    }
-
-    private static void fill(RowBuilder row, LandedPart landed) {
-        Customs customs = landed.part().customs();
-        row.put("part", landed.part().number().text())
-                .put("name", landed.part().name().english())
-                .put("issued", landed.issued().setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP))
-                .put("unit", landed.part().unit())
-                .put("customs", customs == null ? "" : customs.hs() + ", " + customs.origin())
-                .put("price", landed.price())
-                .put("freight", landed.elements().of(Element.FREIGHT))
-                .put("duty-rate", landed.dutyPercent())
-                .put("duty", landed.elements().of(Element.DUTY))
-                .put("clearance", landed.elements().of(Element.CLEARANCE))
-                .put("landed", landed.landed())
-                .put("each", landed.landed().divide(landed.issued(), MathContext.DECIMAL128));
     }
 
     /** How a row sums a column: over its group, or over all sub-totals. */

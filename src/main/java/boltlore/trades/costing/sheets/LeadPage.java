@@ -1,19 +1,21 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.catalogue.Part;
-import boltlore.report.Column;
+import boltlore.measure.PartNumber;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
-import boltlore.report.RowBuilder;
-import boltlore.report.Table;
-import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.path.Slot;
 import boltlore.trades.costing.path.Step;
 import boltlore.trades.costing.quote.Calculation;
 import java.time.LocalDate;
-import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What sets the lead time, what comes next, and what to order first. */
@@ -35,11 +37,13 @@ final class LeadPage {
     }
 
     private PageBuilder page(String footer) {
-        PageBuilder page = Page.named("Lead time").footer(footer).title("What sets the lead time");
-        page.note(LeadWords.chain(path) + " " + LeadWords.gain(path));
-        page.heading("The chain that sets it").add(chain());
-        page.heading("Order or release these first").add(table("first", path.first(MOST)));
-        page.heading("Next to set it").add(table("next", path.next(MOST)));
+        PageBuilder page = Page.named("Lead time").footer(footer).title("Critical path of the kit");
+        page.note(says(path));
+        TableSpec<Slot<Step>> chain = steps("chain")
+                .whole("gain", "Saving if halved", "days", this::gain);
+        page.heading("Critical path").add(chain.of(path.chain()));
+        page.heading("Order or release these first").add(slack("first").of(path.first(MOST)));
+        page.heading("Near-critical").add(slack("next").of(path.next(MOST)));
         return page.note("Days are calendar days; dates are counted back from the day the kit is due"
                 + (due == null ? ", which is not given yet" : ", " + due)
                 + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
@@ -47,53 +51,71 @@ final class LeadPage {
                 + " it is made. Nothing is taken from stock.");
     }
 
-    private TableBuilder chain() {
-        TableBuilder table = Table.named("chain")
-                .columns(
-                        Column.text("what", "Step").atMost(34),
-                        Column.text("part", "Part"),
-                        Column.text("name", "Name").atMost(30),
-                        Column.whole("days", "Takes").in("days"),
-                        startBy(),
-                        Column.whole("gain", "Half the days would gain").in("days"));
-        for (Slot<Step> slot : path.chain()) {
-            RowBuilder row = step(table.row(), slot);
-            Part part = slot.activity().what().part();
-            if (part != null && slot.activity().what().what() != Step.What.COAT) {
-                row.put("gain", path.gainOfHalving(part.number()));
-            }
-        }
-        return table;
+    private TableSpec<Slot<Step>> slack(String name) {
+        return steps(name).whole("slack", "Slack", "days", Slot::slack);
     }
 
-    private TableBuilder table(String name, List<Slot<Step>> slots) {
-        TableBuilder table = Table.named(name)
-                .columns(
-                        Column.text("what", "Step").atMost(34),
-                        Column.text("part", "Part"),
-                        Column.text("name", "Name").atMost(30),
-                        Column.whole("days", "Takes").in("days"),
-                        startBy(),
-                        Column.whole("slack", "Slack").in("days"));
-        slots.forEach(slot -> step(table.row(), slot).put("slack", slot.slack()));
-        return table;
+    /** Dates as on the bill: a day, or days before the kit is due where no day is given. */
+    private TableSpec<Slot<Step>> steps(String name) {
+        TableSpec<Slot<Step>> spec = TableSpec.<Slot<Step>>named(name)
+                .text("what", "Step", 34, slot -> slot.activity().what().what().says())
+                .text("part", "Part", slot -> of(slot, part -> part.number().text()))
+                .text("name", "Name", 30, slot -> of(slot, part -> part.name().english()))
+                .whole("days", "Duration", "days", slot -> slot.activity().days());
+        LocalDate known = due;
+        return known == null
+                ? spec.whole("start", "Start before the kit is due", "days", this::before)
+                : spec.date("start", "Start by", slot -> known.minusDays(before(slot)));
     }
 
-    private RowBuilder step(RowBuilder row, Slot<Step> slot) {
+    private int before(Slot<Step> slot) {
+        return path.days() - slot.latestStart();
+    }
+
+    private static @Nullable String of(Slot<Step> slot, Function<Part, String> said) {
+        Part part = slot.activity().what().part();
+        return part == null ? null : said.apply(part);
+    }
+
+    private @Nullable Integer gain(Slot<Step> slot) {
         Step step = slot.activity().what();
         Part part = step.part();
-        if (part != null) {
-            row.put("part", part.number().text()).put("name", part.name().english());
-        }
-        row.put("what", step.what().says()).put("days", slot.activity().days());
-        int before = path.days() - slot.latestStart();
-        return due == null ? row.put("start", before) : row.put("start", due.minusDays(before));
+        return part == null || step.what() == Step.What.COAT ? null : path.gainOfHalving(part.number());
     }
 
-    /** As on the bill: a date, or days before the kit is due where no day is told. */
-    private Column startBy() {
-        return due == null
-                ? Column.whole("start", "Start before the kit is due").in("days")
-                : Column.date("start", "Start by");
+    /** 'The kit ships after 55 days: order and receive DU-90 (49 days); then …', and what would shorten it. */
+    static String says(LeadPath path) {
+        return path.chain().stream()
+                        .map(LeadPage::step)
+                        .collect(Collectors.joining("; then ", "The kit ships after " + path.days() + " days: ", ". "))
+                + saving(path);
+    }
+
+    /** What halving a part on the chain would gain, the largest gain; or why it would gain nothing. */
+    private static String saving(LeadPath path) {
+        Map.Entry<PartNumber, Integer> best = path.gains().entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .orElse(null);
+        if (best == null) {
+            return "Nothing is ordered or made, so nothing but the workshop's own days could be shortened.";
+        }
+        return best.getValue() > 0
+                ? "Half the days of " + best.getKey() + " would save " + best.getValue() + " days."
+                : "Half the days of one part would save nothing, as these have no slack either: " + tied(path) + ".";
+    }
+
+    private static String tied(LeadPath path) {
+        return path.next(Integer.MAX_VALUE).stream()
+                .filter(Slot::critical)
+                .flatMap(slot -> Stream.ofNullable(slot.activity().what().part()))
+                .map(part -> part.number().text())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String step(Slot<Step> slot) {
+        Part part = slot.activity().what().part();
+        String what = slot.activity().what().what().says().toLowerCase(Locale.ROOT);
+        String of = part == null ? "" : " " + part.number() + " " + part.name().english();
+        return what + of + ", " + slot.activity().days() + " days";
     }
 }

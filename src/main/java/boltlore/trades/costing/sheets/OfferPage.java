@@ -1,6 +1,7 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.catalogue.ExchangeRate;
+import boltlore.catalogue.SalesTax;
 import boltlore.explanation.ChoiceWords;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -8,14 +9,20 @@ import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.Phrases;
 import boltlore.report.Signatures;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.quote.Quotation;
+import boltlore.trades.costing.quote.QuotedExtra;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The first page of a quotation: for whom, what, for how much, until when. */
 final class OfferPage {
 
     private static final int DAYS_IN_A_WEEK = 7;
+
+    private record Line(String says, BigDecimal amount) {}
 
     private final QuotedOrder quoted;
     private final Quotation quotation;
@@ -32,7 +39,7 @@ final class OfferPage {
         page.title(phrases.say("title")).add(head());
         page.heading(phrases.say("chosen"))
                 .note(String.join(". ", ChoiceWords.of(quoted.order(), quoted.language())) + ".");
-        page.heading(phrases.say("price")).add(OfferTable.of(quoted));
+        page.heading(phrases.say("price")).add(prices());
         if (!quotation.extras().isEmpty()) {
             page.note(phrases.say("extrasSay"));
         }
@@ -54,6 +61,36 @@ final class OfferPage {
         return says.say("on", phrases.say("on"), quotation.on())
                 .say("valid-until", phrases.say("validUntil"), quotation.validUntil())
                 .say("lead", phrases.say("lead"), phrases.say("leadDays", String.valueOf(quotation.leadDays())));
+    }
+
+    /** Kit, extras, discount, tax and total, as the customer sees them. */
+    private TableBuilder prices() {
+        List<Line> lines = new ArrayList<>(List.of(new Line(phrases.say("kit"), quotation.kitPrice())));
+        quotation.extras().forEach(extra -> lines.add(new Line(extra(extra), extra.price())));
+        if (quotation.discount().signum() != 0) {
+            String discount = phrases.say("discount", phrases.number(quotation.discountPercent()));
+            lines.add(new Line(discount, quotation.discount().negate()));
+        }
+        TableBuilder table = TableSpec.<Line>named("price")
+                .text("position", phrases.say("position"), 76, Line::says)
+                .money("amount", phrases.say("amount"), quotation.currency(), Line::amount)
+                .of(lines);
+        table.total("net", phrases.say("net")).sum("amount", quotation.net());
+        SalesTax tax = quotation.tax();
+        if (tax != null) {
+            String says = phrases.say("tax", tax.says().in(quoted.language()), phrases.number(tax.percent()));
+            table.subtotal("tax", says).put("amount", quotation.taxAmount());
+        }
+        table.total("total", phrases.say("total")).put("amount", quotation.total());
+        return table;
+    }
+
+    private String extra(QuotedExtra extra) {
+        String says = extra.part() == null
+                ? extra.says()
+                : quoted.catalogue().part(extra.part()).name().in(quoted.language());
+        String words = extra.suppliedByCustomer() ? "yours" : "extra";
+        return phrases.say(words, says, phrases.number(extra.quantity()), phrases.unit(extra.unit(), extra.quantity()));
     }
 
     private void tax(PageBuilder page) {

@@ -24,6 +24,7 @@ public final class QuotationSheet {
                 .about(phrases.say("order") + " " + bill.order().name())
                 .by(catalogue.workshop().name())
                 .dated(quotation.on())
+                .in(bill.order().language())
                 .page(new OfferPage(quoted).page())
                 .page(IncludedPage.of(quoted))
                 .page(new TermsPage(quoted, weighing).page())

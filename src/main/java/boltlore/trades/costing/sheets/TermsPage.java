@@ -1,5 +1,8 @@
 package boltlore.trades.costing.sheets;
 
+import boltlore.choices.Choices;
+import boltlore.power.ChosenPower;
+import boltlore.power.Power;
 import boltlore.report.CautionNotes;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -25,9 +28,27 @@ final class TermsPage {
         UnusedBrackets.on(page, quoted);
         page.heading(phrases.say("weight")).note(WeightStatement.of(weighing, phrases));
         page.heading(phrases.say("charging"))
-                .note(ChargingStatement.of(quoted.order().choices(), phrases));
+                .note(charging(quoted.order().choices()));
         cautions(page);
         return page;
+    }
+
+    /** With what power the vehicle charges and feeds loads. */
+    private String charging(Choices choices) {
+        String charging =
+                ChosenPower.charging(choices).map(this::charging).orElseGet(() -> phrases.say("chargingUnknown"));
+        return ChosenPower.exportKw(choices)
+                .map(kw -> charging + " " + phrases.say("outlet", phrases.number(kw, 1)))
+                .orElse(charging);
+    }
+
+    private String charging(Power power) {
+        return phrases.say(
+                power.phases() == 1 ? "chargingOnePhase" : "chargingAt",
+                phrases.number(power.kilowatts(), 1),
+                String.valueOf(power.phases()),
+                phrases.number(power.volts(), 0),
+                phrases.number(power.amps(), 0));
     }
 
     private void cautions(PageBuilder page) {

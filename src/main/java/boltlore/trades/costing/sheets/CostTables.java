@@ -1,0 +1,150 @@
+package boltlore.trades.costing.sheets;
+
+import boltlore.measure.PartNumber;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.RowBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.costing.cost.Bridge;
+import boltlore.trades.costing.cost.Element;
+import boltlore.trades.costing.cost.Elements;
+import boltlore.trades.costing.cost.FullCost;
+import boltlore.trades.costing.cost.Work;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/** The full cost taken apart: against the costed bill, by sub-system, by operation, by made part. */
+final class CostTables {
+
+    private static final List<Element> OF_MADE_PARTS = List.of(
+            Element.MATERIAL,
+            Element.SCRAP,
+            Element.LABOUR,
+            Element.SET_UP,
+            Element.OWN_COATING,
+            Element.OUTSIDE_WORK,
+            Element.OVERHEAD);
+
+    private final FullCost cost;
+    private final Currency currency;
+    private final String footer;
+
+    CostTables(FullCost cost, String footer) {
+        this.cost = cost;
+        this.currency = cost.priced().currency();
+        this.footer = footer;
+    }
+
+    /** How the full cost stands to the direct cost of the costed bill, so that nobody takes one for the other. */
+    PageBuilder reconciliation() {
+        Bridge bridge = Bridge.of(cost);
+        TableBuilder table = TableSpec.<Map.Entry<String, BigDecimal>>named("bridge")
+                .text("what", "What", 70, Map.Entry::getKey)
+                .money("amount", "Amount", currency, Map.Entry::getValue)
+                .of(List.of(
+                        Map.entry("Direct cost, as on the costed bill", bridge.direct()),
+                        Map.entry(
+                                "Labour that the part master's costs of made parts hold",
+                                bridge.held().negate()),
+                        Map.entry("Labour, set-up and outside operations at their own rates", bridge.work()),
+                        Map.entry("Freight, duty and clearance", bridge.delivery()),
+                        Map.entry("Overhead", bridge.overhead())));
+        table.total("total", "Full cost of the kit").sum("amount", bridge.full());
+        return page("Reconciliation", "Full cost beside the costed bill")
+                .add(table)
+                .note(
+                        "The costed bill adds up direct cost: bought parts, made parts at the part master's cost, coating. Full"
+                                + " cost takes out the labour that those costs hold and puts in labour by operation, delivery and"
+                                + " overhead. Every price rests on the full cost.");
+    }
+
+    /** An element that costs nothing has no column. */
+    PageBuilder subSystems() {
+        List<Element> elements = Arrays.stream(Element.values())
+                .filter(element -> cost.kit().of(element).signum() != 0)
+                .toList();
+        TableSpec<Map.Entry<String, Elements>> spec =
+                TableSpec.<Map.Entry<String, Elements>>named("sub-systems").text("sub-system", "Sub-system", Map.Entry::getKey);
+        TableBuilder table = elements(spec, elements, Map.Entry::getValue)
+                .of(cost.bySubSystem().entrySet());
+        total(table, "The kit", elements, cost.kit());
+        return page("Sub-systems", "Full cost by sub-system").landscape().add(table);
+    }
+
+    PageBuilder work() {
+        List<Work> all = cost.work();
+        TableBuilder table = TableSpec.<Work>named("work")
+                .text("operation", "Operation", work -> work.rate().operation())
+                .text("who", "Where", 12, work -> work.rate().outside() ? "outside" : "our own")
+                .money("rate", "Rate per hour", currency, work -> work.rate().perHour())
+                .decimal("set-up-min", "Set-up", "min", 1, Work::setUpMin)
+                .decimal("run-min", "Run", "min", 1, Work::runMin)
+                .money("set-up", "Set-up", currency, Work::setUp)
+                .money("run", "Run", currency, Work::run)
+                .of(all);
+        table.total("total", "All work")
+                .sum("set-up-min", sum(all, Work::setUpMin))
+                .sum("run-min", sum(all, Work::runMin))
+                .sum("set-up", sum(all, Work::setUp))
+                .sum("run", sum(all, Work::run));
+        return page("Work", "Work by operation")
+                .add(table)
+                .note("Set-up minutes are the kit's share: a lot's set-up divided by the pieces of the lot, "
+                        + cost.prices().lots().usual()
+                        + " where a part has no lot of its own. Minutes count what is issued, scrap with it.");
+    }
+
+    /** What is inside an assembly has its own row or is bought. */
+    PageBuilder madeParts() {
+        Map<PartNumber, BigDecimal> quantities =
+                cost.priced().bill().resolved().kit().quantities();
+        TableSpec<Map.Entry<PartNumber, Elements>> spec = TableSpec.<Map.Entry<PartNumber, Elements>>named("made")
+                .text("part", "Part", made -> made.getKey().text())
+                .text("name", "Name", 34, made -> cost.priced()
+                        .catalogue()
+                        .part(made.getKey())
+                        .name()
+                        .english())
+                .quantity("quantity", "Quantity", "", made -> quantities.getOrDefault(made.getKey(), BigDecimal.ZERO));
+        TableBuilder table = elements(spec, OF_MADE_PARTS, Map.Entry::getValue)
+                .of(cost.made().entrySet());
+        total(table, "All made parts", OF_MADE_PARTS, Elements.sum(cost.made().values()));
+        return page("Made parts", "Full cost of made parts")
+                .landscape()
+                .add(table)
+                .note(
+                        "Each row is the part's own step for all of it in the kit: an assembly's row holds its joining, not what"
+                                + " it is joined of. Material is the part master's cost less the labour that 'madeCost' says it"
+                                + " holds.");
+    }
+
+    private PageBuilder page(String name, String title) {
+        return Page.named(name).footer(footer).title(title);
+    }
+
+    private <R> TableSpec<R> elements(TableSpec<R> spec, List<Element> elements, Function<R, Elements> of) {
+        elements.forEach(element -> spec.money(
+                key(element), element.says(), currency, row -> of.apply(row).of(element)));
+        return spec.money("total", "Full cost", currency, row -> of.apply(row).total());
+    }
+
+    private static void total(TableBuilder table, String words, List<Element> elements, Elements all) {
+        RowBuilder total = table.total("total", words);
+        elements.forEach(element -> total.sum(key(element), all.of(element)));
+        total.sum("total", all.total());
+    }
+
+    private static String key(Element element) {
+        return element.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static BigDecimal sum(List<Work> all, Function<Work, BigDecimal> each) {
+        return all.stream().map(each).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}
