@@ -14,6 +14,7 @@ import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
+import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.OrderSheets;
@@ -136,7 +137,7 @@ class OnePriceTest {
     }
 
     private static OrderPricing pricing(OrderKit kit) {
-        return OrderPricing.of(kit.bill(), Demo.catalogue(), QuoteOption.usual(kit.order()));
+        return OrderPricing.of(kit.bill(), Demo.catalogue(), Asked.usual(kit.order(), LocalDate.now()));
     }
 
     private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {

@@ -35,6 +35,7 @@ class RecordsKeptTest {
                 "kit",
                 "axle-loads",
                 "charging",
+                "spares",
                 "fixings",
                 "ship",
                 "price",

@@ -4,12 +4,13 @@ import boltlore.findings.Kind;
 import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
 import boltlore.trades.charging.ChargingTrade;
-import boltlore.trades.costing.CostingTrade;
 import boltlore.trades.coating.CoatingTrade;
+import boltlore.trades.costing.CostingTrade;
 import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.picking.PickingTrade;
 import boltlore.trades.shipping.ShippingTrade;
+import boltlore.trades.spares.SparesTrade;
 import boltlore.trades.weighing.AxleLoadsTrade;
 import java.util.List;
 import java.util.stream.Stream;
@@ -25,7 +26,8 @@ public final class Trades {
             new AxleLoadsTrade(),
             new ChargingTrade(),
             new CostingTrade(),
-            new ShippingTrade());
+            new ShippingTrade(),
+            new SparesTrade());
 
     private Trades() {}
 
