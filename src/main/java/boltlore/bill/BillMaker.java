@@ -84,8 +84,9 @@ public final class BillMaker {
 
     private void line(Place place, Line line) {
         add(place, plan.part(line.part()), line.quantity(), new Origin.OwnLine());
-        line.needs().forEach(need -> answer(new ArrayDeque<>(
-                List.of(new Ask(place, new Asker.OfLine(line.name()), need, line.quantity())))));
+        line.needs()
+                .forEach(need -> answer(new ArrayDeque<>(
+                        List.of(new Ask(place, new Asker.OfLine(line.name()), need, line.quantity())))));
     }
 
     /** The item, and right behind it what it needs and what that needs. */

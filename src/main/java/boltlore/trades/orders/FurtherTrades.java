@@ -18,9 +18,6 @@ import boltlore.trades.cutting.sheets.CutSheet;
 import boltlore.trades.fixings.FixingsMaker;
 import boltlore.trades.fixings.KitFixings;
 import boltlore.trades.fixings.sheets.FixingsSheet;
-import boltlore.trades.testing.TestPlan;
-import boltlore.trades.testing.TestPlanner;
-import boltlore.trades.testing.sheets.TestSheet;
 import boltlore.trades.weighing.Weigher;
 import boltlore.trades.weighing.Weighing;
 import boltlore.trades.weighing.sheets.WeighSheet;
@@ -53,7 +50,7 @@ final class FurtherTrades {
 
     /** Fabrication, engineering, sales. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted());
+        return Stream.of(hung(), cut(), weighed(), fixed(), quoted());
     }
 
     private FurtherSheets hung() {
@@ -73,14 +70,6 @@ final class FurtherTrades {
     private FurtherSheets fixed() {
         KitFixings fixings = FixingsMaker.of(plan, bill);
         return FurtherSheets.of(fixings.stopping(), () -> FixingsSheet.of(fixings, workshop));
-    }
-
-    /** Nothing where the family does not say how its kits are tested. */
-    private FurtherSheets tested() {
-        TestPlan tests = TestPlanner.of(catalogue, bill);
-        return tests.groups().isEmpty()
-                ? FurtherSheets.NONE
-                : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of(), true);
     }
 
     /** Nothing where the order has no price; the bill says why. */
