@@ -39,7 +39,6 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(STORES, "parts", PartsCommand::new),
                 new Hung(STORES, "why", WhyCommand::new),
                 new Hung(FABRICATION, "film-check", FilmCommand::new),
-                new Hung(BENCH, "test", TestCommand::new),
                 new Hung(BENCH, "test-result", TestResultCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),

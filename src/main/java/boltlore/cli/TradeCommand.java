@@ -37,6 +37,9 @@ final class TradeCommand extends RoomCommand {
     @Option(names = "--out", paramLabel = "FOLDER", description = "Where it is written; without it ${DEFAULT-VALUE}.")
     private Path out;
 
+    @Option(names = "--html", description = "Write each report as a page for a browser and its printer too.")
+    private boolean html;
+
     private CommandSpec spec = CommandSpec.create();
 
     private TradeCommand(Trade trade) {
@@ -163,7 +166,7 @@ final class TradeCommand extends RoomCommand {
 
     /** The sheets, and where these are written what stands apart from them. */
     private Outcome<List<Path>> write(TradeResult result, List<Workbook> reports) {
-        SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
+        SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports, html), true);
         return writeSets(out.resolve(result.folder()), List.of(set))
                 .then(sheets -> Outcome.all(result.apart().stream()
                                 .map(apart -> Exports.file(

@@ -16,7 +16,9 @@ import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.orders.FurtherSheets;
+import boltlore.trades.KitInWork;
+import boltlore.trades.TradeResult;
+import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -26,8 +28,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -142,8 +144,13 @@ class OnePriceTest {
 
     private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {
         var plan = RESOLVER.plan(kit.order().family());
+        KitInWork inWork = new KitInWork(plan, kit.bill(), LocalDate.now());
         Stream<Supplier<Workbook>> all = Stream.concat(
-                OrderSheets.of(plan, pricing, List.of()).stream(), FurtherSheets.of(plan, pricing).workbooks().stream());
+                OrderSheets.of(plan, pricing, List.of()).stream(),
+                KitTrades.of(inWork).results().values().stream()
+                        .flatMap(List::stream)
+                        .flatMap(result -> result.sheets().stream())
+                        .map(TradeResult.Sheet::report));
         Map<String, Workbook> books = new HashMap<>();
         all.map(Supplier::get).forEach(book -> books.put(book.file(), book));
         return books;

@@ -39,7 +39,10 @@ class ShipCommandTest {
     void crates_are_told_and_papers_written_for_each_order() {
         Ran ran = boltlore("ship", FIRST, OTHER_FAMILY, "--to", "FR", "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
-        assertThat(ran.out().replaceAll("\\s+", " ")).contains("modules (UN").contains("3480) or hoist").contains("2 sheets written to ");
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("modules (UN")
+                .contains("3480) or hoist")
+                .contains("2 sheets written to ");
         assertThat(out().resolve("BL-1001/shipping-papers.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-2001/json/shipping-papers.json")).isRegularFile();
     }
@@ -168,7 +171,8 @@ class ShipCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"--by, rail", "--discount, 96", "--discount, much", "--currency, XXQ", "--on, 2026-02-30", "--on, today"})
+    @CsvSource({"--by, rail", "--discount, 96", "--discount, much", "--currency, XXQ", "--on, 2026-02-30", "--on, today"
+    })
     void what_does_not_fit_an_option_is_refused(String option, String value) {
         Ran ran = boltlore("ship", FIRST, option, value, "--out", out());
         assertThat(ran.exit()).isEqualTo(2);
@@ -179,7 +183,9 @@ class ShipCommandTest {
     @Test
     void all_crates_stand_beside_the_papers_as_a_drawing() throws IOException {
         boltlore("ship", FIRST, "--out", out());
-        assertThat(Files.readString(out().resolve("BL-1001/crates.svg"))).startsWith("<svg").contains("crate 1 ");
+        assertThat(Files.readString(out().resolve("BL-1001/crates.svg")))
+                .startsWith("<svg")
+                .contains("crate 1 ");
     }
 
     @Test

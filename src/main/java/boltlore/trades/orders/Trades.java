@@ -11,6 +11,7 @@ import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.picking.PickingTrade;
 import boltlore.trades.shipping.ShippingTrade;
 import boltlore.trades.spares.SparesTrade;
+import boltlore.trades.testing.TestTrade;
 import boltlore.trades.weighing.AxleLoadsTrade;
 import java.util.List;
 import java.util.stream.Stream;
@@ -25,6 +26,7 @@ public final class Trades {
             new FixingsTrade(),
             new AxleLoadsTrade(),
             new ChargingTrade(),
+            new TestTrade(),
             new CostingTrade(),
             new ShippingTrade(),
             new SparesTrade());

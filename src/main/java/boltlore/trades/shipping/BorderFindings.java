@@ -76,13 +76,7 @@ final class BorderFindings {
                 .distinct()
                 .toList();
         if (!names.isEmpty()) {
-            add(
-                    ShippingFinding.CUSTOMS_CODE_NOT_KNOWN,
-                    CUSTOMS,
-                    "parts",
-                    Told.first(names),
-                    "more",
-                    Told.more(names));
+            add(ShippingFinding.CUSTOMS_CODE_NOT_KNOWN, CUSTOMS, "parts", Told.first(names), "more", Told.more(names));
         }
     }
 

@@ -37,8 +37,8 @@ final class CratesDrawing {
 
     private static String says(List<Crate> crates) {
         return crates.stream()
-                .map(crate ->
-                        "crate " + crate.number() + " " + Told.size(crate.type().outside()) + " mm, " + Told.kg(crate.grossKg()))
+                .map(crate -> "crate " + crate.number() + " "
+                        + Told.size(crate.type().outside()) + " mm, " + Told.kg(crate.grossKg()))
                 .collect(Collectors.joining("; ", "Crates from their long side, 1 : 40: ", "."));
     }
 

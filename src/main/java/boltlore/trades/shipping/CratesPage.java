@@ -41,10 +41,8 @@ final class CratesPage {
     private CratesPage() {}
 
     static PageBuilder of(Shipment shipment, Consignment together, Findings findings, LoadWords words, String footer) {
-        PageBuilder page = Page.named("Crates")
-                .footer(footer)
-                .title(ShippingReport.TITLE)
-                .add(head(shipment, together));
+        PageBuilder page =
+                Page.named("Crates").footer(footer).title(ShippingReport.TITLE).add(head(shipment, together));
         if (findings.stops()) {
             page.caution(Severity.STOP.says(), "Nothing leaves as it is: see 'Before the crates leave'.");
         }
@@ -80,8 +78,12 @@ final class CratesPage {
                 .text("kind", "Kind", 15, crate -> crate.type().name())
                 .text("outside", "Outside (mm)", crate -> Told.size(crate.type().outside()))
                 .decimal("net", "Net", "kg", 1, Crate::netKg)
-                .decimal("empty", "Crate, packing", "kg", 1, crate -> crate.grossKg()
-                        .subtract(crate.netKg()))
+                .decimal(
+                        "empty",
+                        "Crate, packing",
+                        "kg",
+                        1,
+                        crate -> crate.grossKg().subtract(crate.netKg()))
                 .decimal("gross", "Gross", "kg", 1, Crate::grossKg)
                 .text("lift", "Lift with", 12, crate -> lift(crate, shipment))
                 .of(shipment.crates());
@@ -109,12 +111,20 @@ final class CratesPage {
                 .say("vehicle", "Base vehicle", order.choices().family().says().english())
                 .say("by", "Travels by", route.by().name().toLowerCase(Locale.ROOT))
                 .say("to", "Countries on the way", route.to().isEmpty() ? "not given" : String.join(", ", route.to()))
-                .say("crates", "Crates", Kind.whole(), BigDecimal.valueOf(shipment.crates().size()))
+                .say(
+                        "crates",
+                        "Crates",
+                        Kind.whole(),
+                        BigDecimal.valueOf(shipment.crates().size()))
                 .say("net", "Net (kg)", KG, shipment.netKg())
                 .say("gross", "Gross (kg)", KG, shipment.grossKg())
                 .say("volume", "Outer volume (m³)", M3, shipment.outerLitres().divide(LITRES_IN_M3));
         return route.by() == By.ROAD && !shipment.dangerous().isEmpty()
-                ? says.say("points", "ADR points, vehicle", Kind.decimal(1), together.points().points())
+                ? says.say(
+                        "points",
+                        "ADR points, vehicle",
+                        Kind.decimal(1),
+                        together.points().points())
                 : says;
     }
 }

@@ -80,8 +80,7 @@ final class CustomsPage {
             lines.money("value", "Value", price.currency(), CustomsLine::value);
         }
         TableBuilder table = lines.of(shipment.customs());
-        BigDecimal netKg =
-                shipment.customs().stream().map(CustomsLine::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal netKg = shipment.customs().stream().map(CustomsLine::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
         RowBuilder total = table.total("total", "All lines").sum("net", netKg);
         if (price != null) {
             total.sum("value", price.total());

@@ -66,9 +66,13 @@ final class DangerousPage {
             .whole("category", "Transport category", "", row -> row.listed(UnNumber::category))
             .decimal("net", "Articles, net", "kg", 1, row -> row.goods().netKg())
             .quantity("factor", "Factor", "", row -> row.listed(UnNumber::pointsPerKg))
-            .decimal("points", "ADR points", "", 1, row -> row.listed(un -> RoadPoints.of(
-                            un, row.goods().netKg())
-                    .points()))
+            .decimal(
+                    "points",
+                    "ADR points",
+                    "",
+                    1,
+                    row -> row.listed(
+                            un -> RoadPoints.of(un, row.goods().netKg()).points()))
             .text("remark", "Remark", 30, row -> row.goods().entry().isEmpty() ? "not known: adviser" : null);
 
     private static final TableSpec<String> DOCUMENTS = TableSpec.<String>named("documents")
@@ -169,9 +173,8 @@ final class DangerousPage {
         BigDecimal pieces = crate.packed().stream().map(Packed::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
         return crate.packed().stream()
                 .map(Packed::goods)
-                .flatMap(
-                        goods -> PackingInstruction.toConsider(
-                                goods.kg(BigDecimal.ONE), pieces, shipment.known(goods))
+                .flatMap(goods ->
+                        PackingInstruction.toConsider(goods.kg(BigDecimal.ONE), pieces, shipment.known(goods))
                                 .stream());
     }
 

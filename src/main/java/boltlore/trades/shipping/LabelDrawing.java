@@ -76,7 +76,10 @@ final class LabelDrawing {
 
     private void masses() {
         line(say("grossWord") + " " + words.kg(crate.grossKg()), 9);
-        line(say("netWord") + " " + words.kg(crate.netKg()) + " – " + Told.size(crate.type().outside()) + " mm", 4);
+        line(
+                say("netWord") + " " + words.kg(crate.netKg()) + " – "
+                        + Told.size(crate.type().outside()) + " mm",
+                4);
         line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 5);
     }
 

@@ -1,7 +1,7 @@
 package boltlore.trades.shipping;
 
-import boltlore.trades.shipping.UnNumber.Travels;
 import boltlore.measure.Digits;
+import boltlore.trades.shipping.UnNumber.Travels;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,8 +34,9 @@ final class LithiumWords {
         switch (shipment.route().by()) {
             case ROAD -> {}
             case SEA ->
-                says.add("By sea (IMDG Code): book before the crates leave; whether and where they are stowed is for the"
-                        + " shipping line to say.");
+                says.add(
+                        "By sea (IMDG Code): book before the crates leave; whether and where they are stowed is for the"
+                                + " shipping line to say.");
             case AIR -> says.add(byAir(goods));
         }
         return says;
@@ -54,8 +55,7 @@ final class LithiumWords {
     private static Optional<String> charge(DangerousGoods goods, Shipment shipment) {
         String told = goods.packed()
                 .map(Packed::goods)
-                .map(each -> each.name() + " "
-                        + percent(shipment.known(each).chargePercent()))
+                .map(each -> each.name() + " " + percent(shipment.known(each).chargePercent()))
                 .distinct()
                 .collect(Collectors.joining(", "));
         return told.isEmpty() ? Optional.empty() : Optional.of("State of charge: " + told + ".");
@@ -70,8 +70,7 @@ final class LithiumWords {
         String all = shipment.dangerous().stream()
                 .filter(DangerousGoods::lithium)
                 .flatMap(DangerousGoods::packed)
-                .map(packed ->
-                        shipment.known(packed.goods()).testSummary())
+                .map(packed -> shipment.known(packed.goods()).testSummary())
                 .filter(summary -> !summary.isEmpty())
                 .distinct()
                 .collect(Collectors.joining("; "));

@@ -118,16 +118,38 @@ final class PackingPage {
     /** What lies in which crate, without any price. */
     private TableBuilder packed() {
         TableSpec<Packed> spec = TableSpec.<Packed>named("packing")
-                .text("part", phrases.say("part"), 16, packed -> part(packed, part -> part.number().text(), ""))
-                .text("name", phrases.say("name"), 34, packed -> part(packed, this::name, packed.goods().name()))
-                .text("finish", phrases.say("finish"), 16, packed -> finish(packed.goods().finish()))
-                .text("bag", phrases.say("bag"), 20, packed -> words.bag(packed.goods().bag()))
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        16,
+                        packed -> part(packed, part -> part.number().text(), ""))
+                .text(
+                        "name",
+                        phrases.say("name"),
+                        34,
+                        packed -> part(packed, this::name, packed.goods().name()))
+                .text(
+                        "finish",
+                        phrases.say("finish"),
+                        16,
+                        packed -> finish(packed.goods().finish()))
+                .text(
+                        "bag",
+                        phrases.say("bag"),
+                        20,
+                        packed -> words.bag(packed.goods().bag()))
                 .quantity("quantity", phrases.say("quantity"), "", Packed::quantity)
-                .text("unit", phrases.say("unit"), 8, packed -> phrases.unit(
-                        packed.goods().unit(), packed.quantity()))
-                .decimal("mass", phrases.say("mass"), "kg", 2, packed -> packed.goods().eachKg() == null
-                        ? null
-                        : packed.kg())
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        8,
+                        packed -> phrases.unit(packed.goods().unit(), packed.quantity()))
+                .decimal(
+                        "mass",
+                        phrases.say("mass"),
+                        "kg",
+                        2,
+                        packed -> packed.goods().eachKg() == null ? null : packed.kg())
                 .box(Column.tick("checked", phrases.say("checked")));
         TableBuilder table = spec.empty();
         for (Crate crate : shipment.crates()) {

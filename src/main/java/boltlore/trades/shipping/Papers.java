@@ -58,7 +58,8 @@ public final class Papers {
         switch (by) {
             case ROAD -> road(all, exempt);
             case SEA -> sea(all);
-            case AIR -> all.add("Shipper's declaration for dangerous goods (ICAO/IATA), made out by a shipper trained for air");
+            case AIR ->
+                all.add("Shipper's declaration for dangerous goods (ICAO/IATA), made out by a shipper trained for air");
         }
         return List.copyOf(all);
     }

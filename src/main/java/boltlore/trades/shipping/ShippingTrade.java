@@ -23,8 +23,8 @@ public final class ShippingTrade implements Trade {
 
     private static final List<String> COUNTRIES = List.of(Locale.getISOCountries());
 
-    private static final TradeOption<By> BY = TradeOption.of(
-            "--by", "WAY", "How they travel: road, sea or air; without it road.", ShippingTrade::by);
+    private static final TradeOption<By> BY =
+            TradeOption.of("--by", "WAY", "How they travel: road, sea or air; without it road.", ShippingTrade::by);
     private static final TradeOption<List<String>> TO = new TradeOption<>(
             "--to",
             "COUNTRY",
@@ -102,8 +102,7 @@ public final class ShippingTrade implements Trade {
         boolean asked = QuoteOptions.ALL.stream().anyMatch(options::has);
         return price == null && asked && kit.catalogue().prices() != null
                 ? Outcome.faulty(pricing.calculation().faults())
-                : Outcome.sound(
-                        Shipper.of(pricing.priced(), price, PickingList.of(kit.plan(), kit.bill()), route));
+                : Outcome.sound(Shipper.of(pricing.priced(), price, PickingList.of(kit.plan(), kit.bill()), route));
     }
 
     private static Outcome<By> by(String text) {

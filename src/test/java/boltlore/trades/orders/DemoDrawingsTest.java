@@ -41,13 +41,10 @@ class DemoDrawingsTest {
 
     private static Stream<Workbook> workbooks(String order) {
         KitInWork kit = Demo.kit(order);
-        OrderPricing pricing = OrderPricing.of(kit.bill(), kit.catalogue(), new Asked(kit.day(), null, null));
-        return Stream.concat(
-                FurtherSheets.of(kit.plan(), pricing).workbooks().stream().map(Supplier::get),
-                KitTrades.of(kit).results().values().stream()
-                        .flatMap(List::stream)
-                        .flatMap(result -> result.sheets().stream())
-                        .map(sheet -> sheet.report().get()));
+        return KitTrades.of(kit).results().values().stream()
+                .flatMap(List::stream)
+                .flatMap(result -> result.sheets().stream())
+                .map(sheet -> sheet.report().get());
     }
 
     private static Stream<Drawing> drawings(Workbook workbook) {

@@ -134,7 +134,9 @@ class ShippingFindingTest {
         void up_to_1000_points_the_exemption_applies_and_above_it_does_not() {
             assertThat(road(9))
                     .startsWith("999 ADR points, up to 1000: the exemption applies (ADR 1.1.3.6), 1 points are left");
-            assertThat(road(10)).startsWith("1110 ADR points, above the 1000 of the exemption").contains("Orange plates");
+            assertThat(road(10))
+                    .startsWith("1110 ADR points, above the 1000 of the exemption")
+                    .contains("Orange plates");
         }
 
         @Test
@@ -147,8 +149,8 @@ class ShippingFindingTest {
             assertThat(two.points().exempt()).isFalse();
             assertThat(new Consignment(List.of(one)).points().exempt()).isTrue();
             assertThat(one.findings(two).all())
-                    .anySatisfy(finding ->
-                            assertThat(finding.says()).startsWith("1080 ADR points with the other order in the vehicle"));
+                    .anySatisfy(finding -> assertThat(finding.says())
+                            .startsWith("1080 ADR points with the other order in the vehicle"));
         }
     }
 
@@ -169,7 +171,8 @@ class ShippingFindingTest {
         @Test
         void goods_without_a_code_are_looked_at_beyond_the_union_of_customs_only() {
             ShippedKit kit = new ShippedKit().part(PartSketch.bought("A").massKg("5"), "", 1);
-            assertThat(kit.to("AU").looks()).contains("No customs code or origin is known of A: ask the customs broker.");
+            assertThat(kit.to("AU").looks())
+                    .contains("No customs code or origin is known of A: ask the customs broker.");
             assertThat(kit.to("FR").looks())
                     .noneSatisfy(says -> assertThat(says).contains("customs code"));
         }

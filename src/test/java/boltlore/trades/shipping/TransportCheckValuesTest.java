@@ -1,6 +1,5 @@
 package boltlore.trades.shipping;
 
-import boltlore.trades.shipping.UnNumber.Travels;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -12,6 +11,7 @@ import boltlore.catalogue.Wood;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import boltlore.measure.PartNumber;
+import boltlore.trades.shipping.UnNumber.Travels;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
