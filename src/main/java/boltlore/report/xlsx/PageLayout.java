@@ -56,7 +56,7 @@ final class PageLayout implements Block.Cases<Void> {
             most = Math.max(most, cells);
         }
         grid = Grid.of(widths.getOrDefault(main, List.of()), page.print().landscape());
-        laid = LaidPage.empty(page, grid, main);
+        laid = new LaidPage(page, grid, main);
         rows = laid.rows();
     }
 

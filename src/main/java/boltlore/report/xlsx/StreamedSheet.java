@@ -25,6 +25,15 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     private static final String STARTS_FORMULA = "=+-@\t\r";
     private static final byte[] NO_ROWS = Utf8.encoded("<sheetData/>");
+    private static final byte[] STYLE = Utf8.encoded("\" s=\"");
+    private static final byte[] EMPTY = Utf8.encoded("\"/>");
+    private static final byte[] WORDS = Utf8.encoded("\" t=\"inlineStr\"><is>");
+    private static final byte[] WORDS_END = Utf8.encoded("</is></c>");
+    private static final byte[] TEXT = Utf8.encoded("<t>");
+    private static final byte[] TEXT_AS_IT_IS = Utf8.encoded("<t xml:space=\"preserve\">");
+    private static final byte[] TEXT_END = Utf8.encoded("</t>");
+    private static final byte[] VALUE = Utf8.encoded("\"><v>");
+    private static final byte[] VALUE_END = Utf8.encoded("</v></c>");
 
     /** A cell holds no more (a limit that Excel documents). */
     private static final int LONGEST_TEXT = 32_767;
@@ -81,7 +90,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     }
 
     private void begin(byte[] column, int row, int style) {
-        rows.append(column).append(row + 1).append("\" s=\"").append(style);
+        rows.append(column).append(row + 1).append(STYLE).append(style);
     }
 
     private static boolean startsFormula(String text) {
@@ -90,19 +99,19 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     @Override
     public Utf8 empty() {
-        return rows.append("\"/>");
+        return rows.append(EMPTY);
     }
 
     @Override
     public Utf8 words(String text) {
-        rows.append("\" t=\"inlineStr\"><is>");
+        rows.append(WORDS);
         if (lead.isEmpty()) {
             appendText(text);
         } else {
             appendRun("<b/>", lead + ": ");
             appendRun("", text);
         }
-        return rows.append("</is></c>");
+        return rows.append(WORDS_END);
     }
 
     private void appendRun(String weight, String text) {
@@ -114,12 +123,20 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     private void appendText(String text) {
         String fitting = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
-        rows.append("<t xml:space=\"preserve\">").append(escaped(fitting)).append("</t>");
+        rows.append(mindsBlanks(fitting) ? TEXT_AS_IT_IS : TEXT)
+                .append(escaped(fitting))
+                .append(TEXT_END);
+    }
+
+    /** Whether blanks stand where an XML reader may drop them. */
+    private static boolean mindsBlanks(String text) {
+        return !text.isEmpty()
+                && (text.charAt(0) <= ' ' || text.charAt(text.length() - 1) <= ' ' || text.indexOf('\n') >= 0);
     }
 
     @Override
     public Utf8 figure(BigDecimal value) {
-        return rows.append("\"><v>").append(value.toPlainString()).append("</v></c>");
+        return rows.append(VALUE).append(value.toPlainString()).append(VALUE_END);
     }
 
     @Override
@@ -133,7 +150,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     public Utf8 worked(Formula formula, BigDecimal result) {
         String text = formulas.append(new StringBuilder(), formula, here).toString();
         rows.append("\"><f>").append(escaped(text)).append("</f><v>");
-        return rows.append(result.toPlainString()).append("</v></c>");
+        return rows.append(result.toPlainString()).append(VALUE_END);
     }
 
     /** Text for XML 1.0: markup escaped, and what it forbids replaced by U+FFFD. */
