@@ -25,6 +25,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     private static final String STARTS_FORMULA = "=+-@\t\r";
     private static final byte[] NO_ROWS = Utf8.encoded("<sheetData/>");
+    private static final byte[] NO_MERGES = Utf8.encoded("<mergeCells/>");
     private static final byte[] STYLE = Utf8.encoded("\" s=\"");
     private static final byte[] EMPTY = Utf8.encoded("\"/>");
     private static final byte[] WORDS = Utf8.encoded("\" t=\"inlineStr\"><is>");
@@ -49,6 +50,8 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     private static final Pattern ESCAPE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
 
     private final Utf8 rows = new Utf8(16 * 1024).append("<sheetData>");
+    private final Utf8 merges = new Utf8(1024).append("<mergeCells>");
+    private boolean merged;
     private String lead = "";
     private FormulaText.Here here = new FormulaText.Here(0, "", 0);
     private FormulaText formulas = new FormulaText(List.of(), List.of());
@@ -70,6 +73,9 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
             }
             rows.append("</row>");
         }
+        if (merged) {
+            getCTWorksheet().addNewMergeCells();
+        }
         setDimensionOverride(new CellRangeAddress(0, page.rows().size() - 1, 0, columns.length - 1));
     }
 
@@ -85,7 +91,12 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
             empty();
         }
         if (cell.span() > 1) {
-            addMergedRegionUnsafe(new CellRangeAddress(row, row, cell.column(), cell.column() + cell.span() - 1));
+            String last = FormulaText.column(cell.column() + cell.span() - 1);
+            merges.append("<mergeCell ref=\"")
+                    .append(FormulaText.column(cell.column()))
+                    .append(row + 1);
+            merges.append(':').append(last).append(row + 1).append("\"/>");
+            merged = true;
         }
     }
 
@@ -181,12 +192,19 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
         ByteArrayOutputStream template = new ByteArrayOutputStream(4 * 1024);
         super.write(template);
         byte[] xml = template.toByteArray();
-        int at = 0;
-        while (!Arrays.equals(xml, at, at + NO_ROWS.length, NO_ROWS, 0, NO_ROWS.length)) {
+        int from = fill(out, xml, 0, NO_ROWS, rows.append("</sheetData>"));
+        from = merged ? fill(out, xml, from, NO_MERGES, merges.append("</mergeCells>")) : from;
+        out.write(xml, from, xml.length - from);
+    }
+
+    /** Copies the template up to the gap and writes what belongs into that; says where the template goes on. */
+    private static int fill(OutputStream out, byte[] xml, int from, byte[] gap, Utf8 content) throws IOException {
+        int at = from;
+        while (!Arrays.equals(xml, at, at + gap.length, gap, 0, gap.length)) {
             at++;
         }
-        out.write(xml, 0, at);
-        rows.append("</sheetData>").writeTo(out);
-        out.write(xml, at + NO_ROWS.length, xml.length - at - NO_ROWS.length);
+        out.write(xml, from, at - from);
+        content.writeTo(out);
+        return at + gap.length;
     }
 }

@@ -75,9 +75,9 @@ class XlsxReadBackTest {
         try (XSSFWorkbook read = read(workbook)) {
             read.getStylesSource().getCTStylesheet().validate(into);
             read.getCTWorkbook().validate(into);
-            read.sheetIterator().forEachRemaining(sheet -> ((XSSFSheet) sheet)
-                    .getCTWorksheet()
-                    .validate(into));
+            read.sheetIterator()
+                    .forEachRemaining(
+                            sheet -> ((XSSFSheet) sheet).getCTWorksheet().validate(into));
         }
         // XML's own attribute for blanks, which the schema does not name and every program writes.
         errors.removeIf(error -> error.getMessage().contains("space@http://www.w3.org/XML/1998/namespace"));
