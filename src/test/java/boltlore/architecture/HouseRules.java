@@ -10,6 +10,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.CompositeArchRule;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -60,8 +61,10 @@ final class HouseRules {
                 .onlyDependOnClassesThat(resideInAnyPackage(known).or(primitive()));
     }
 
+    /** Neither between rooms nor between any two packages, whatever room they lie in. */
     ArchRule hasNoCircle() {
-        return slices().matching(root + ".(*)..").should().beFreeOfCycles();
+        return CompositeArchRule.of(slices().matching(root + ".(*)..").should().beFreeOfCycles())
+                .and(slices().matching(root + ".(**)").should().beFreeOfCycles());
     }
 
     ArchRule saysWhatItIs() {
