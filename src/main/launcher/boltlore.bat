@@ -8,6 +8,10 @@ if errorlevel 1 (
     echo boltlore: Java is missing. Install Java 17 or newer, or set JAVA_HOME to it. 1>&2
     exit /b 69
 )
+if not exist "%~dp0..\lib\boltlore.jar" (
+    echo boltlore: the library boltlore.jar is missing or damaged. Install Boltlore again. 1>&2
+    exit /b 70
+)
 set "heap=-Xms192m -Xmn96m -Xmx288m"
 for %%c in (choose ask orders prove) do if "%~1"=="%%c" set "heap=-Xms32m -Xmx512m"
 "%java%" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC %heap% -Djava.awt.headless=true -Dfile.encoding=UTF-8 %BOLTLORE_JVM_FLAGS% -jar "%~dp0..\lib\boltlore.jar" %*

@@ -30,7 +30,8 @@ public final class BillMaker {
     private record JointOfPart(String joint, PartNumber part) {}
 
     /** The largest ask so far on a joint, and the place where it was first asked for. */
-    private record JointAsk(Place place, Requirer asker, String because, BigDecimal atLeast) {}
+    private record JointAsk(
+            Place place, Requirer asker, String because, BigDecimal atLeast, List<Requirer> askers) {}
 
     /** A need of so many askers at that place. */
     private record Ask(Place place, Requirer asker, Need need, BigDecimal askers) {}
@@ -70,7 +71,7 @@ public final class BillMaker {
     private void joint(Map.Entry<JointOfPart, JointAsk> next) {
         joints.remove(next.getKey());
         JointAsk ask = next.getValue();
-        Origin origin = new Origin.AtJoint(next.getKey().joint(), ask.asker(), ask.because());
+        Origin origin = new Origin.AtJoint(next.getKey().joint(), ask.asker(), ask.because(), ask.askers());
         add(ask.place(), plan.part(next.getKey().part()), ask.atLeast(), origin);
     }
 
@@ -126,7 +127,7 @@ public final class BillMaker {
             return Optional.empty();
         }
         if (need.ask() instanceof Need.AtJoint at) {
-            JointAsk joint = new JointAsk(ask.place(), ask.asker(), need.because(), at.atLeast());
+            JointAsk joint = new JointAsk(ask.place(), ask.asker(), need.because(), at.atLeast(), List.of(ask.asker()));
             joints.merge(new JointOfPart(at.joint(), need.part()), joint, BillMaker::larger);
             return Optional.empty();
         }
@@ -137,9 +138,10 @@ public final class BillMaker {
 
     /** The larger ask decides the quantity and the reason; the first asker's place stays. */
     private static JointAsk larger(JointAsk first, JointAsk second) {
-        return second.atLeast().compareTo(first.atLeast()) > 0
-                ? new JointAsk(first.place(), second.asker(), second.because(), second.atLeast())
-                : first;
+        JointAsk largest = second.atLeast().compareTo(first.atLeast()) > 0 ? second : first;
+        List<Requirer> askers = new ArrayList<>(first.askers());
+        askers.addAll(second.askers());
+        return new JointAsk(first.place(), largest.asker(), largest.because(), largest.atLeast(), askers);
     }
 
     /** A part with all that is inside it, from the innermost outwards. */

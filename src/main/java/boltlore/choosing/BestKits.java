@@ -1,27 +1,35 @@
 package boltlore.choosing;
 
-import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.logic.LeastOrders;
 import boltlore.logic.LeastSum;
 import boltlore.logic.PartConditions;
 import boltlore.logic.ValidOrders;
+import boltlore.measure.LineName;
+import boltlore.order.LeftOut;
+import boltlore.order.Order;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Resolver;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
@@ -32,20 +40,57 @@ public final class BestKits {
 
     private final Resolver resolver;
     private final ValidOrders orders;
+    private final Order draft;
+    private final Asked asked;
+    private final KitConditions kit;
     private final PartConditions parts;
+    private final List<Condition> cases;
     private final KitSums sums;
     private final StoppedOrders stopped;
     private final Map<Aim, LeastSum> least = new EnumMap<>(Aim.class);
     private final Family family;
 
+    /** Of kits that the workshop sells for itself in its own currency, without extras. */
     public BestKits(Resolver resolver, Family family, Deadline deadline) {
-        Catalogue catalogue = resolver.catalogue();
+        this(resolver, Order.draft(Choices.of(family, Map.of())), new Asked(LocalDate.EPOCH, null, null), deadline);
+    }
+
+    /**
+     * @param draft whose partner, terms, extras and brackets left out every kit is priced with
+     * @param asked the day of the price, and what is agreed beside the order
+     */
+    public BestKits(Resolver resolver, Order draft, Asked asked, Deadline deadline) {
         this.resolver = resolver;
-        this.family = family;
+        this.draft = draft;
+        this.asked = asked;
+        this.family = draft.choices().family();
         this.orders = new ValidOrders(family, family.limits(), deadline);
-        this.parts = new PartConditions(new KitConditions(catalogue, family, false));
+        this.kit = new KitConditions(resolver.catalogue(), family, this::mayStayOut);
+        this.parts = new PartConditions(kit);
         this.sums = new KitSums(parts, family);
-        this.stopped = new StoppedOrders(catalogue, family, deadline);
+        this.stopped = new StoppedOrders(resolver.catalogue(), family, deadline);
+        this.cases = ExtraCases.of(draft.extra(), resolver.catalogue(), family);
+    }
+
+    private boolean mayStayOut(LineName bracket) {
+        return draft.leftOut() instanceof LeftOut.AllUnused
+                || (draft.leftOut() instanceof LeftOut.These these
+                        && these.lines().contains(bracket));
+    }
+
+    /**
+     * The draft with other choices, which are complete; of the brackets that it names those stay out that carry nothing
+     * with them.
+     */
+    public Order ordered(Choices choices) {
+        Order order = draft.withChoices(choices);
+        if (!(draft.leftOut() instanceof LeftOut.These these)) {
+            return order;
+        }
+        SortedSet<LineName> unused = new TreeSet<>(these.lines());
+        unused.removeIf(
+                line -> !Conditions.holds(kit.called(line), choices) || Conditions.holds(kit.useful(line), choices));
+        return order.withLeftOut(new LeftOut.These(unused));
     }
 
     /**
@@ -70,14 +115,30 @@ public final class BestKits {
         return best(aim, keeping, false);
     }
 
+    /** Where the price of extras depends on a choice, each case is looked at for itself. */
     private Optional<BestKit> best(Aim aim, Choices keeping, boolean withTies) {
+        boolean priced = aim == Aim.CHEAPEST || aim == Aim.DEAREST;
+        Comparator<BestKit> byPrice = Comparator.comparing(
+                        (BestKit found) -> found.price().orElse(BigDecimal.ZERO))
+                .thenComparing(BestKit::sum);
+        return (priced ? cases : List.of(Condition.ALWAYS))
+                .stream()
+                        .flatMap(within -> best(aim, keeping, within, withTies).stream())
+                        .min(aim == Aim.DEAREST ? byPrice.reversed() : byPrice);
+    }
+
+    private Optional<BestKit> best(
+            Aim aim, Choices keeping, Condition within, boolean withTies) {
         List<Condition> given = new ArrayList<>(Wanted.all(Chooser.list(keeping)));
+        if (!within.isAlways()) {
+            given.add(within);
+        }
         List<Finding> passedOver = new ArrayList<>();
         Optional<Found> found = find(aim, given, withTies);
         while (found.isPresent()) {
             TrialKit kit = found.get().kit();
             if (kit.stops().isEmpty()) {
-                return Optional.of(bestKit(aim, found.get(), kit.bill(), passedOver));
+                return Optional.of(bestKit(aim, found.get(), kit.pricing(), passedOver));
             }
             passedOver.add(kit.stops().get(0));
             given.addAll(passedBy(found.get().order(), kit));
@@ -90,7 +151,7 @@ public final class BestKits {
         List<Condition> narrowed = aim == Aim.SOONEST ? soonest(given) : given;
         return sum(aim).among(narrowed, best -> {
             Choices order = EqualOrders.preferred(family, best);
-            TrialKit kit = TrialKit.of(resolver, order);
+            TrialKit kit = TrialKit.of(resolver, ordered(order), asked);
             boolean ties = withTies && kit.stops().isEmpty();
             return new Found(order, kit, best.sum(), ties ? ties(best, order) : Set.of());
         });
@@ -125,7 +186,7 @@ public final class BestKits {
     private Optional<Choices> sound(List<Condition> given, Function<List<Condition>, Optional<Choices>> find) {
         Optional<Choices> order = find.apply(given);
         while (order.isPresent()) {
-            TrialKit kit = TrialKit.of(resolver, order.get());
+            TrialKit kit = TrialKit.of(resolver, ordered(order.get()), asked);
             if (kit.stops().isEmpty()) {
                 return order;
             }
@@ -147,12 +208,12 @@ public final class BestKits {
         return stopped.met().stream().<Condition>map(Condition.Not::new).toList();
     }
 
-    private BestKit bestKit(Aim aim, Found found, PricedBill bill, List<Finding> passedOver) {
+    private BestKit bestKit(Aim aim, Found found, OrderPricing pricing, List<Finding> passedOver) {
         BigDecimal sum = aim == Aim.DEAREST ? found.sum().negate() : found.sum();
         return new BestKit(
                 aim,
                 found.order(),
-                bill,
+                pricing,
                 sum,
                 sum(aim).grain(),
                 EqualOrders.others(found.order(), found.ties()),
@@ -170,7 +231,7 @@ public final class BestKits {
     /** What is given, and that no chain of lead times is longer than it has to be. */
     private List<Condition> soonest(List<Condition> given) {
         List<Condition> all = new ArrayList<>(given);
-        for (Condition waiting : LeadChains.of(parts, family).values()) {
+        for (Condition waiting : LeadChains.of(parts, family, draft.extra()).values()) {
             all.add(new Condition.Not(waiting));
             if (!orders.some(all)) {
                 all.remove(all.size() - 1);

@@ -5,7 +5,7 @@ import boltlore.choices.Choice;
 import java.util.List;
 
 /**
- * Choices that cannot stand together (or not with what is wanted in addition), and limits that already forbid it. None of
+ * Choices that cannot be combined (or not with what is wanted in addition), and limits that already forbid it. None of
  * the choices can be dropped, and with these choices none of the limits.
  *
  * @param choices in the family's order of options; none where no order at all does what is wanted

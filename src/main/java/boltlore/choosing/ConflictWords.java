@@ -26,12 +26,12 @@ public final class ConflictWords {
                 .orElse(choice.value());
     }
 
-    /** Why a value is closed: 'J3400: closed, because Europe is chosen. The J3400 inlet is …' */
+    /** Why a value cannot be chosen: 'J3400: not available, because Europe is chosen. The J3400 inlet is …' */
     public String closed(Choice wanted, Conflict conflict) {
         if (conflict.choices().isEmpty()) {
-            return sentence(says(wanted) + ": closed in every order", conflict.limits());
+            return sentence(says(wanted) + ": not available in any order", conflict.limits());
         }
-        String because = ": closed, because " + chosen(conflict.choices());
+        String because = ": not available, because " + chosen(conflict.choices());
         return sentence(says(wanted) + because, conflict.limits());
     }
 
@@ -48,8 +48,8 @@ public final class ConflictWords {
         String what = choices.isEmpty()
                 ? "No order of this family is valid"
                 : choices.size() == 1
-                        ? says(choices.get(0)) + " is closed in every order"
-                        : names(choices) + " cannot stand together";
+                        ? says(choices.get(0)) + " is not available in any order"
+                        : names(choices) + " cannot be combined";
         return sentence(what, conflict.limits());
     }
 

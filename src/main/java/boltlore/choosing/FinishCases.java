@@ -20,6 +20,10 @@ final class FinishCases {
     /** @param finish its name, or empty where the part takes none */
     record Case(String finish, Condition when) {}
 
+    static Case always(String finish) {
+        return new Case(finish, Condition.ALWAYS);
+    }
+
     private static final List<Case> NONE = List.of(new Case("", Condition.ALWAYS));
 
     private final Family family;

@@ -32,6 +32,24 @@ public record Importance(Set<OptionName> firm, List<OptionName> rank) {
         return firm.contains(choice.option());
     }
 
+    /** The same, where of the options that are neither fixed nor have a rank these mean most, the first of them first. */
+    public Importance thenNewest(List<OptionName> newest) {
+        List<OptionName> all = new ArrayList<>(rank);
+        newest.stream()
+                .filter(option -> !all.contains(option) && !firm.contains(option))
+                .forEach(all::add);
+        return new Importance(firm, all);
+    }
+
+    /** How high the one stands that means most of these: 0 for the first of the rank; below all ranks where none has one. */
+    int place(Collection<Choice> choices) {
+        return choices.stream()
+                .mapToInt(choice -> rank.indexOf(choice.option()))
+                .map(place -> place < 0 ? Integer.MAX_VALUE : place)
+                .min()
+                .orElse(Integer.MAX_VALUE);
+    }
+
     /** The choices, those that mean least first. */
     List<Choice> leastFirst(Family family, Collection<Choice> choices) {
         Set<OptionName> order = new LinkedHashSet<>();

@@ -17,30 +17,38 @@ public final class Interview {
 
     private final Chooser chooser;
     private final QuestionOrder order;
-    private final Deque<Standing.Sound> before = new ArrayDeque<>();
+    private final Deque<Point> before = new ArrayDeque<>();
     private final Set<OptionName> putOff = new LinkedHashSet<>();
-    private Standing.Sound now;
+    private Point now;
+
+    /** @param answered options in the order of their answers, the newest first */
+    private record Point(Standing.Sound standing, List<OptionName> answered) {}
 
     public Interview(Chooser chooser, Standing.Sound start) {
         this.chooser = chooser;
         this.order = new QuestionOrder(chooser);
-        this.now = start;
+        this.now = new Point(start, List.of());
     }
 
     public Standing.Sound standing() {
-        return now;
+        return now.standing();
+    }
+
+    /** What means most to the customer: what is fixed, what has a rank, and of the rest what was said last. */
+    public Importance importance(Importance known) {
+        return known.thenNewest(now.answered());
     }
 
     /** The next question; empty where every option is settled. */
     public Optional<Option> question() {
-        List<Option> questions = now.questions();
+        List<Option> questions = standing().questions();
         List<Option> fresh = questions.stream()
                 .filter(option -> !putOff.contains(option.name()))
                 .toList();
         if (fresh.isEmpty()) {
             putOff.clear();
         }
-        return order.next(now, fresh.isEmpty() ? questions : fresh);
+        return order.next(standing(), fresh.isEmpty() ? questions : fresh);
     }
 
     public void putOff(Option question) {
@@ -54,19 +62,30 @@ public final class Interview {
      * @return what the answer settles beside its own question
      */
     public List<Choice> answer(Choice answer) {
-        Choices next = now.choices().with(answer.option(), answer.value());
-        if (!(chooser.standing(next) instanceof Standing.Sound sound)) {
-            throw new IllegalArgumentException(answer + " is not open");
-        }
-        Set<Choice> known = Set.copyOf(Chooser.list(now.withForced()));
-        List<Choice> settled = new ArrayList<>(Chooser.list(sound.withForced()));
+        List<OptionName> answered = new ArrayList<>(now.answered());
+        answered.remove(answer.option());
+        answered.add(0, answer.option());
+        Set<Choice> known = Set.copyOf(Chooser.list(standing().withForced()));
+        become(standing().choices().with(answer.option(), answer.value()), answered);
+        List<Choice> settled = new ArrayList<>(Chooser.list(standing().withForced()));
         settled.removeIf(choice -> known.contains(choice) || choice.equals(answer));
-        before.push(now);
-        now = sound;
         return settled;
     }
 
-    /** Takes the last answer back; false where there is none. */
+    /** Goes on with other choices, which some order keeps. */
+    public void change(Choices choices) {
+        become(choices, now.answered());
+    }
+
+    private void become(Choices choices, List<OptionName> answered) {
+        if (!(chooser.standing(choices) instanceof Standing.Sound sound)) {
+            throw new IllegalArgumentException("No order keeps " + choices);
+        }
+        before.push(now);
+        now = new Point(sound, List.copyOf(answered));
+    }
+
+    /** Takes the last answer or change back; false where there is none. */
     public boolean undo() {
         if (before.isEmpty()) {
             return false;

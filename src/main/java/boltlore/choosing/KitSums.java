@@ -3,42 +3,78 @@ package boltlore.choosing;
 import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Delivery;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PriceBook;
 import boltlore.logic.All;
+import boltlore.logic.Any;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
 import boltlore.trades.coating.CoatingCost;
+import boltlore.trades.costing.MinorUnit;
+import boltlore.trades.costing.cost.ClearanceShares;
+import boltlore.trades.costing.cost.PartCosting;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 
-/** What a kit costs and weighs, as sums over conditions: what its bill adds up, for all orders at once. */
+/**
+ * What a kit costs and weighs, as sums over conditions: what its bill adds up, for all orders at once. Cost is the full
+ * cost, exact to the minor unit: each row of a bill is one term (or the steps of one joint, which are differences of its
+ * rounded sums), worked out by the same code. Prices never fall where the full cost rises, so the orders of least and of
+ * greatest full cost are those of the lowest and the highest price.
+ */
 final class KitSums {
 
     private final Catalogue catalogue;
     private final PartConditions parts;
     private final PaidTerms paid;
     private final FinishCases finishes;
+    private final MinorUnit unit;
 
     KitSums(PartConditions parts, Family family) {
         this.catalogue = parts.catalogue();
         this.parts = parts;
         this.paid = new PaidTerms(parts);
         this.finishes = new FinishCases(family);
+        this.unit = new MinorUnit(catalogue.workshop().currency());
     }
 
-    /** Cost with scrap and coating, unrounded, in the workshop's currency; before mark-up and without extras. */
+    /**
+     * Full cost in the workshop's currency, without extras; direct cost where the workshop has not written down how it
+     * prices.
+     */
     List<Term> cost() {
+        PriceBook prices = catalogue.prices();
         List<Term> sum = new ArrayList<>();
+        PartCosting costing = prices == null ? null : new PartCosting(catalogue, prices);
         for (Part part : reachable()) {
-            List<Term> quantity = paid.of(part.number());
-            BigDecimal own = Costs.toIssue(BigDecimal.ONE, part.scrapPercent()).multiply(part.cost());
-            times(quantity, own, Condition.ALWAYS, sum);
-            finishes.of(part).forEach(each -> times(quantity, coating(part, each.finish()), each.when(), sum));
+            List<Term> quantities = paid.of(part.number());
+            money(
+                    quantities,
+                    quantity -> costing == null
+                            ? direct(part, quantity)
+                            : costing.of(part, quantity).elements().total(),
+                    Condition.ALWAYS,
+                    sum);
+            finishes.of(part).forEach(each -> {
+                BigDecimal one = coating(part, each.finish());
+                money(quantities, quantity -> unit.round(one.multiply(quantity)), each.when(), sum);
+            });
+        }
+        if (prices != null) {
+            prices.landing().suppliers().values().forEach(delivery -> clearance(delivery, sum));
         }
         return sum;
+    }
+
+    private BigDecimal direct(Part part, BigDecimal quantity) {
+        return unit.round(Costs.toIssue(quantity, part.scrapPercent()).multiply(part.cost()));
     }
 
     private BigDecimal coating(Part part, String finish) {
@@ -48,13 +84,25 @@ final class KitSums {
                 : CoatingCost.of(part, known, catalogue.workshop().coating());
     }
 
+    /** Once for each kit that holds goods of that supplier. */
+    private void clearance(Delivery delivery, List<Term> sum) {
+        BigDecimal once = ClearanceShares.ofOneKit(delivery, unit);
+        if (once.signum() != 0) {
+            Condition some = Any.of(reachable().stream()
+                    .filter(part -> PartCosting.supplier(part).equals(delivery.supplier()))
+                    .map(part -> paid.paid(part.number()))
+                    .toList());
+            sum.add(new Term(once, some));
+        }
+    }
+
     /** Mass in kg, without the film of powder. */
     List<Term> massKg() {
         List<Term> sum = new ArrayList<>();
         for (Part part : reachable()) {
             BigDecimal massKg = part.massKg();
-            if (massKg != null && !part.isAssembly()) {
-                times(parts.terms(part.number()), massKg, Condition.ALWAYS, sum);
+            if (massKg != null && massKg.signum() != 0 && !part.isAssembly()) {
+                parts.terms(part.number()).forEach(term -> sum.add(term.times(massKg, Condition.ALWAYS)));
             }
         }
         return sum;
@@ -64,9 +112,17 @@ final class KitSums {
         return parts.reachable().stream().map(catalogue::part).toList();
     }
 
-    private static void times(List<Term> quantity, BigDecimal each, Condition when, List<Term> sum) {
-        if (each.signum() != 0) {
-            quantity.forEach(term -> sum.add(new Term(term.quantity().multiply(each), All.of(term.when(), when))));
+    private static void money(List<Term> quantities, UnaryOperator<BigDecimal> cost, Condition when, List<Term> sum) {
+        Map<BigDecimal, BigDecimal> known = new HashMap<>();
+        for (Term term : quantities) {
+            BigDecimal all = term.above().add(term.quantity().abs());
+            BigDecimal amount = known.computeIfAbsent(all, cost);
+            if (term.above().signum() != 0) {
+                amount = amount.subtract(known.computeIfAbsent(term.above(), cost));
+            }
+            if (amount.signum() != 0) {
+                sum.add(new Term(term.quantity().signum() < 0 ? amount.negate() : amount, All.of(term.when(), when)));
+            }
         }
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 public sealed interface Opening {
 
     /**
-     * Repairs, the preferred one first: fewest changes, then cheapest.
+     * Repairs, the preferred one first: fewest changes, then those that mean least, then the cheapest.
      *
      * @param complete false where there are further repairs beyond the ones looked at
      */

@@ -1,8 +1,9 @@
 package boltlore.choosing;
 
-import boltlore.catalogue.Contained;
+import boltlore.catalogue.Condition;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.logic.Any;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
 import boltlore.measure.PartNumber;
@@ -15,26 +16,27 @@ import java.util.Map;
 /** How many of a part are paid for as such: all but those that come inside something that is bought. */
 final class PaidTerms {
 
+    private static final BigDecimal MINUS_ONE = BigDecimal.ONE.negate();
+
+    private record Inside(Part assembly, BigDecimal quantity) {}
+
     private final PartConditions parts;
-    private final Map<PartNumber, List<Part>> assembliesOf = new HashMap<>();
+    private final Map<PartNumber, List<Inside>> insideOf = new HashMap<>();
     private final Map<PartNumber, List<Term>> insideBought = new HashMap<>();
 
     PaidTerms(PartConditions parts) {
         this.parts = parts;
         for (Part assembly : parts.catalogue().parts().values()) {
-            assembly.contains().stream()
-                    .map(Contained::part)
-                    .distinct()
-                    .forEach(child -> assembliesOf
-                            .computeIfAbsent(child, part -> new ArrayList<>())
-                            .add(assembly));
+            assembly.contains()
+                    .forEach(child -> insideOf.computeIfAbsent(child.part(), part -> new ArrayList<>())
+                            .add(new Inside(assembly, child.quantity())));
         }
     }
 
     List<Term> of(PartNumber part) {
         List<Term> paid = new ArrayList<>(parts.terms(part));
         for (Term term : insideBought(part)) {
-            paid.add(new Term(term.quantity().negate(), term.when()));
+            paid.add(term.times(MINUS_ONE, Condition.ALWAYS));
         }
         return paid;
     }
@@ -43,8 +45,10 @@ final class PaidTerms {
         List<Term> known = insideBought.get(part);
         if (known == null) {
             known = new ArrayList<>();
-            for (Part assembly : assembliesOf.getOrDefault(part, List.of())) {
-                known.addAll(times(unpaid(assembly), inEach(assembly, part)));
+            for (Inside inside : insideOf.getOrDefault(part, List.of())) {
+                for (Term term : unpaid(inside.assembly())) {
+                    known.add(term.times(inside.quantity(), Condition.ALWAYS));
+                }
             }
             insideBought.put(part, known);
         }
@@ -55,16 +59,14 @@ final class PaidTerms {
         return assembly.source() == Source.BUY ? parts.terms(assembly.number()) : insideBought(assembly.number());
     }
 
-    private static List<Term> times(List<Term> terms, BigDecimal each) {
-        return terms.stream()
-                .map(term -> new Term(term.quantity().multiply(each), term.when()))
-                .toList();
-    }
-
-    private static BigDecimal inEach(Part assembly, PartNumber part) {
-        return assembly.contains().stream()
-                .filter(child -> child.part().equals(part))
-                .map(Contained::quantity)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    /** When some of the part is paid for as such. */
+    Condition paid(PartNumber part) {
+        List<Condition> ways = new ArrayList<>(List.of(parts.brought(part)));
+        for (Inside inside : insideOf.getOrDefault(part, List.of())) {
+            if (inside.assembly().source() == Source.MAKE) {
+                ways.add(paid(inside.assembly().number()));
+            }
+        }
+        return Any.of(ways);
     }
 }

@@ -3,6 +3,7 @@ package boltlore.choosing;
 import boltlore.catalogue.Limit;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Mentions;
 import boltlore.measure.OptionName;
@@ -13,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Which question to ask next: the one whose answer, whichever it is, closes most values elsewhere. Where there are too
+ * Which question to ask next: of the vehicle first, then the one whose answer, whichever it is, closes most values elsewhere. Where there are too
  * many questions to try them all, the one that most limits speak of.
  */
 public final class QuestionOrder {
@@ -40,7 +41,17 @@ public final class QuestionOrder {
         for (Option option : questions) {
             settles.put(option.name(), settles(standing, option, answers <= MOST_TRIED));
         }
-        return questions.stream().min(Comparator.comparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
+        return questions.stream()
+                .min(Comparator.<Option>comparingInt(QuestionOrder::vehicleFirst)
+                        .thenComparingDouble(option -> -settles.getOrDefault(option.name(), 0.0)));
+    }
+
+    /** A talk begins with the vehicle: when it was built, where its driver sits, and where it is driven. */
+    private static int vehicleFirst(Option option) {
+        if (option.role() == Role.ERA || !option.builtFrom().isEmpty()) {
+            return 0;
+        }
+        return option.role() == Role.DRIVE_SIDE ? 1 : option.role() == Role.MARKET ? 2 : 3;
     }
 
     private double settles(Standing.Sound standing, Option option, boolean tryAll) {

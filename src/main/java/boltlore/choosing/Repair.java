@@ -6,6 +6,7 @@ import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 
@@ -27,13 +28,11 @@ public record Repair(
         BestKit kit,
         @Nullable BestKit before) {
 
-    /** How much more the cheapest kit costs than before; its whole cost where there was none. */
-    public BigDecimal moreCost() {
-        return before == null ? kit.cost() : kit.cost().subtract(before.cost());
-    }
-
-    public BigDecimal morePrice() {
-        return before == null ? kit.price() : kit.price().subtract(before.price());
+    /** How much higher the price of the cheapest kit is than before; empty where one of them has no price. */
+    public Optional<BigDecimal> morePrice() {
+        return before == null
+                ? Optional.empty()
+                : kit.price().flatMap(now -> before.price().map(now::subtract));
     }
 
     public int moreLeadDays() {

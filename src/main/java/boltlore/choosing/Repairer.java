@@ -24,11 +24,6 @@ public final class Repairer {
     /** So many repairs are priced and compared. */
     private static final int MOST_COMPARED = 24;
 
-    private static final Comparator<Repair> PREFERRED = Comparator.<Repair>comparingInt(
-                    repair -> repair.givenUp().size())
-            .thenComparing(repair -> repair.kit().sum())
-            .thenComparing(repair -> repair.givenUp().toString());
-
     private final Chooser chooser;
     private final BestKits best;
 
@@ -59,11 +54,12 @@ public final class Repairer {
                 .collect(Collectors.partitioningBy(choice -> wanted.contains(choice) || importance.isFirm(choice)));
         List<Choice> firm = kept.getOrDefault(true, List.of());
         return chooser.some(firm)
-                ? repairs(before, after, firm, kept.getOrDefault(false, List.of()))
+                ? repairs(before, after, firm, kept.getOrDefault(false, List.of()), importance)
                 : new Opening.Impossible(chooser.conflictAmong(firm, wanted, importance));
     }
 
-    private Opening repairs(Choices before, Choices after, List<Choice> kept, List<Choice> requests) {
+    private Opening repairs(
+            Choices before, Choices after, List<Choice> kept, List<Choice> requests, Importance importance) {
         boolean sound = chooser.some(Chooser.list(before));
         BestKit kitBefore = sound ? best.bestAlone(Aim.CHEAPEST, before).orElse(null) : null;
         FewestChanges changes = new FewestChanges(chooser.orders(), Wanted.all(kept), Wanted.all(requests));
@@ -85,8 +81,17 @@ public final class Repairer {
                 throw e;
             }
         }
-        repairs.sort(PREFERRED);
+        repairs.sort(preferred(importance));
         return repairs.isEmpty() ? new Opening.Stopped() : new Opening.Repairs(repairs, complete);
+    }
+
+    /** Fewest changes, then those that mean least to the customer, then the cheapest. */
+    private static Comparator<Repair> preferred(Importance importance) {
+        return Comparator.<Repair>comparingInt(repair -> repair.givenUp().size())
+                .thenComparing(Comparator.<Repair>comparingInt(repair -> importance.place(repair.givenUp()))
+                        .reversed())
+                .thenComparing(repair -> repair.kit().sum())
+                .thenComparing(repair -> repair.givenUp().toString());
     }
 
     private static List<Choice> among(List<Choice> requests, List<Condition> wishes) {

@@ -1,147 +1,288 @@
 package boltlore.cli;
 
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
+import boltlore.choices.Choices;
 import boltlore.choosing.ConflictWords;
-import boltlore.choosing.Interview;
 import boltlore.choosing.Opening;
+import boltlore.choosing.Repair;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
+import boltlore.measure.OptionName;
+import boltlore.order.Order;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
 /** The talk at the desk: questions, answers, and the words that explain, go back or end it. */
 final class AskSession {
 
-    private static final String STOP = "stop";
-
     /** As long as somebody waits who has asked for it. */
     private static final long OPENING_NANOS = TimeUnit.SECONDS.toNanos(20);
 
-    private static final String HELP =
-            "Answer with a number or a value. Or: usual, later, undo, why VALUE, open VALUE, card, stop.";
+    private static final Set<String> ENDS = Set.of("quit", "stop");
+    /** What is asked: a question of the family or something else that an order says. */
+    private record Asking(@Nullable Option option, @Nullable AskedHead head) {
+        String prompt() {
+            return option != null ? option.name() + "?" : (head == null ? "" : head.command()) + "?";
+        }
+    }
 
     private final Dialogue dialogue;
     private final Screen screen;
-    private final SalesDesk desk;
-    private final Interview interview;
-    private final JobCard card;
+    private final Catalogue catalogue;
+    private final AskedOrder asked;
+    private final DraftFile draft;
     private final ConflictWords words;
+    private final Set<AskedHead> skipped = EnumSet.noneOf(AskedHead.class);
+    private @Nullable Option again;
+    private @Nullable Asking shown;
+    private List<Repair> offered = List.of();
 
-    AskSession(Dialogue dialogue, SalesDesk desk, Interview interview) {
+    /** @param skipped what is not asked although the order does not say it */
+    AskSession(Dialogue dialogue, Catalogue catalogue, AskedOrder asked, Set<AskedHead> skipped, DraftFile draft) {
         this.dialogue = dialogue;
         this.screen = dialogue.screen();
-        this.desk = desk;
-        this.interview = interview;
-        this.card = new JobCard(screen, desk);
-        this.words = new ConflictWords(desk.choices().family());
+        this.catalogue = catalogue;
+        this.asked = asked;
+        this.draft = draft;
+        this.words = new ConflictWords(asked.order().choices().family());
+        this.skipped.addAll(skipped);
     }
 
-    /** Whether every question was answered; false where the talk was stopped or the input ended. */
-    boolean run() {
-        screen.heading(desk.choices().family().says().english());
-        card.settled(interview.standing());
-        screen.wrapped(0, HELP);
-        Optional<Option> question = interview.question();
-        while (question.isPresent()) {
-            if (!asked(question.get())) {
-                screen.wrapped(0, interview.standing().questions().size() + " questions are open.");
-                return false;
+    /** The order as it was asked, every forced value in it; empty where the talk was ended before. */
+    Optional<Order> run() {
+        screen.heading(asked.order().choices().family().says().english());
+        card().decided(asked.standing());
+        screen.wrapped(0, AskCommand.SHORT_HELP);
+        Optional<Asking> next = next();
+        while (next.isPresent()) {
+            show(next.get());
+            Optional<String> line = dialogue.ask(next.get().prompt());
+            if (line.isEmpty() || ENDS.contains(line.get())) {
+                return Optional.empty();
             }
-            question = interview.question();
+            heard(next.get(), line.get());
+            next = next();
         }
-        card.settled(interview.standing());
+        screen.heading("All is decided");
+        card().decided(asked.standing());
+        screen.wrapped(0, card().foot(asked.choices()));
+        return Optional.of(asked.finished());
+    }
+
+    private JobCard card() {
+        return new JobCard(screen, asked.desk());
+    }
+
+    private Optional<Asking> next() {
+        if (asks(AskedHead.BUILT)) {
+            return Optional.of(new Asking(null, AskedHead.BUILT));
+        }
+        Option wanted = again;
+        if (wanted != null && asked.standing().questions().contains(wanted)) {
+            return Optional.of(new Asking(wanted, null));
+        }
+        Optional<Asking> question = asked.interview().question().map(option -> new Asking(option, null));
+        return question.or(() -> EnumSet.allOf(AskedHead.class).stream()
+                .filter(this::asks)
+                .findFirst()
+                .map(head -> new Asking(null, head)));
+    }
+
+    private boolean asks(AskedHead head) {
+        return !skipped.contains(head) && head.missing(asked.order());
+    }
+
+    /** A question that was only explained is not printed again. */
+    private void show(Asking asking) {
+        if (asking.equals(shown)) {
+            return;
+        }
+        shown = asking;
+        Option option = asking.option();
+        AskedHead head = asking.head();
+        if (option != null) {
+            card().question(asked.standing(), option, asked.figures());
+        } else if (head != null) {
+            screen.heading(head.asks());
+            if (head == AskedHead.PARTNER) {
+                screen.wrapped(
+                        2, String.join(", ", catalogue.workshop().partners().keySet()) + ".");
+            }
+            screen.wrapped(2, head.optional() ? "Enter leaves it out." : "'quit' keeps the draft without it.");
+        }
+    }
+
+    private void heard(Asking asking, String line) {
+        String[] said = line.split("\\s+", 2);
+        String rest = said.length > 1 ? said[1] : "";
+        Option option = asking.option();
+        if (line.indexOf('\u001B') >= 0) {
+            screen.wrapped(0, "Arrow keys are not read here; 'back' goes back, '?' lists what can be said.");
+        } else if (option != null && option.value(line).isPresent()) {
+            answer(new Choice(option.name(), line));
+        } else if (!talked(asking, said[0], rest)) {
+            answered(asking, line);
+        }
+    }
+
+    /** Whether it was a word that is no answer. */
+    private boolean talked(Asking asking, String verb, String rest) {
+        Optional<AskedHead> named = rest.isEmpty() ? Optional.empty() : AskedHead.named(verb);
+        named.ifPresent(head -> head(head, rest));
+        switch (verb) {
+            case "?", "help" -> AskCommand.HELP.forEach(line -> screen.line("  " + line));
+            case "list" -> card().print(asked.standing(), false);
+            case "back" -> back(true);
+            case "undo" -> back(false);
+            case "save" -> {
+                asked.keep();
+                screen.wrapped(0, draft.says());
+            }
+            case "why" -> value(asking.option(), rest).ifPresent(this::why);
+            case "open" -> value(asking.option(), rest).ifPresent(this::opening);
+            case "take" -> take(rest);
+            default -> {
+                return named.isPresent();
+            }
+        }
         return true;
     }
 
-    /** Whether the talk goes on. */
-    private boolean asked(Option question) {
-        card.question(interview.standing(), question);
-        Optional<String> line = dialogue.ask(question.name() + "?");
-        line.filter(said -> !said.equals(STOP)).ifPresent(said -> heard(question, said));
-        return line.isPresent() && !line.get().equals(STOP);
-    }
-
-    private void heard(Option asked, String line) {
-        String[] said = line.split("\\s+", 2);
-        String rest = said.length > 1 ? said[1] : "";
-        switch (said[0]) {
-            case "" -> screen.wrapped(0, HELP);
-            case "usual" -> usual(asked);
-            case "later" -> interview.putOff(asked);
-            case "undo" -> undo();
-            case "card" -> card.print(interview.standing(), false);
-            default -> explained(asked, said[0], rest, line);
-        }
-    }
-
-    private void explained(Option asked, String verb, String rest, String line) {
-        switch (verb) {
-            case "why" -> value(asked, rest).ifPresent(this::why);
-            case "open" -> value(asked, rest).ifPresent(this::opening);
-            default -> value(asked, line).ifPresent(this::answer);
-        }
-    }
-
-    private void usual(Option asked) {
-        String usual = asked.usual();
-        if (usual == null) {
-            screen.wrapped(0, "There is no usual answer to this question.");
+    private void answered(Asking asking, String line) {
+        Option option = asking.option();
+        AskedHead head = asking.head();
+        if (option == null && head != null && !namesOption(line)) {
+            given(head, line);
+        } else if (line.isEmpty()) {
+            screen.wrapped(0, AskCommand.SHORT_HELP);
+        } else if (option != null && line.equals("later")) {
+            asked.interview().putOff(option);
+            again = null;
+        } else if (option != null && line.equals("default")) {
+            usual(option);
         } else {
-            answer(new Choice(asked.name(), usual));
+            value(option, line).ifPresent(this::answer);
         }
     }
 
-    private void undo() {
-        screen.wrapped(0, interview.undo() ? "The last answer is taken back." : "There is no answer to take back.");
+    private boolean namesOption(String line) {
+        int at = line.indexOf('=');
+        return at > 0
+                && asked.choices()
+                        .family()
+                        .option(new OptionName(line.substring(0, at)))
+                        .isPresent();
+    }
+
+    private void given(AskedHead head, String line) {
+        if (!line.isEmpty()) {
+            head(head, line);
+        } else if (head.optional()) {
+            skipped.add(head);
+        }
+    }
+
+    private void head(AskedHead head, String said) {
+        Outcome<Order> outcome = head.said(asked.order(), said, catalogue);
+        outcome.faults().forEach(fault -> screen.wrapped(2, FaultWords.of(fault)));
+        if (!(outcome instanceof Outcome.Sound<Order> sound)) {
+            return;
+        }
+        Choices after = sound.value().choices();
+        if (!asked.valid(after)) {
+            screen.wrapped(2, words.contradiction(asked.desk().chooser().conflict(after, asked.importance())));
+            return;
+        }
+        boolean settles = !after.equals(asked.choices());
+        asked.say(sound.value());
+        changed();
+        if (settles) {
+            card().decided(asked.standing());
+        }
+    }
+
+    private void changed() {
+        again = null;
+        shown = null;
+        offered = List.of();
+        if (!asked.kept()) {
+            screen.wrapped(0, "The draft could not be written. 'save' tries again.");
+        }
+    }
+
+    private void back(boolean toQuestion) {
+        if (!asked.canGoBack()) {
+            screen.wrapped(0, "There is nothing to take back.");
+            return;
+        }
+        Optional<Option> question = asked.back();
+        changed();
+        again = toQuestion ? question.orElse(null) : null;
+        screen.wrapped(0, "The last change is taken back.");
+    }
+
+    private void usual(Option question) {
+        String usual = question.usual();
+        if (usual == null) {
+            screen.wrapped(0, "There is no default for this question.");
+        } else {
+            answer(new Choice(question.name(), usual));
+        }
     }
 
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
-    private Optional<Choice> value(Option asked, String said) {
-        String written = said.contains("=") ? said : asked.name() + "=" + numbered(asked.valueNames(), said);
-        Outcome<Choice> choice = WrittenChoices.one(desk.choices().family(), written);
+    private Optional<Choice> value(@Nullable Option question, String said) {
+        Outcome<Choice> choice = WrittenChoices.answer(asked.choices().family(), question, said);
         choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.of(fault)));
         return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();
     }
 
-    private static String numbered(List<String> names, String said) {
-        boolean number = said.matches("\\d{1,6}") && !names.contains(said);
-        int place = number ? Integer.parseInt(said) : 0;
-        return place >= 1 && place <= names.size() ? names.get(place - 1) : said;
-    }
-
+    /** An answer may also replace an earlier one. */
     private void answer(Choice choice) {
-        if (!interview.standing().isOpen(choice)) {
+        if (!asked.valid(asked.choices().with(choice.option(), choice.value()))) {
             why(choice);
-            screen.wrapped(0, "'open " + choice + "' says what would open it.");
+            screen.wrapped(2, "'open " + choice + "' says what would have to change for it.");
             return;
         }
-        interview.answer(choice).forEach(forced -> screen.wrapped(2, whyForced(forced)));
-        screen.wrapped(2, card.foot(interview.standing().choices()));
-    }
-
-    private String whyForced(Choice forced) {
-        return words.forced(
-                forced, desk.chooser().whyForced(interview.standing().choices(), forced, desk.importance()));
+        List<Choice> settled = asked.answer(choice);
+        changed();
+        settled.forEach(each -> screen.wrapped(2, card().whyForced(asked.standing(), each)));
+        screen.wrapped(2, card().foot(asked.choices()));
     }
 
     private void why(Choice choice) {
-        boolean open = interview.standing().isOpen(choice);
-        screen.wrapped(
-                2,
-                open
-                        ? words.says(choice) + " is open."
-                        : card.why(interview.standing().choices(), choice));
+        screen.wrapped(2, card().why(asked.standing(), choice));
     }
 
     private void opening(Choice choice) {
+        SalesDesk desk = asked.desk();
         desk.time().begin(OPENING_NANOS);
         try {
-            Opening opening = desk.repairer().opening(interview.standing().choices(), choice, desk.importance());
+            Opening opening = desk.repairer().opening(asked.choices(), choice, asked.importance());
             new OpeningText(screen, words).print(Optional.of(choice), opening, false);
-        } catch (Deadline.Passed e) {
-            screen.wrapped(2, "What would open " + words.says(choice) + " was not found, because " + e.why() + ".");
+            offered = opening instanceof Opening.Repairs repairs ? repairs.repairs() : List.of();
+            if (!offered.isEmpty()) {
+                screen.wrapped(2, "'take 1' changes it so.");
+            }
+        } catch (Deadline.Passed tooLate) {
+            screen.wrapped(2, "What would open " + words.says(choice) + " was not found, because " + tooLate.why() + ".");
         }
+    }
+
+    private void take(String number) {
+        int place = number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0;
+        if (place < 1 || place > offered.size()) {
+            screen.wrapped(0, "Say 'open VALUE' first, then 'take' with the number of a way.");
+            return;
+        }
+        asked.choose(offered.get(place - 1).choices());
+        changed();
+        screen.wrapped(2, card().foot(asked.choices()));
     }
 }

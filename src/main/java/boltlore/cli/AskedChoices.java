@@ -1,32 +1,24 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
-import boltlore.choosing.Importance;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
+import boltlore.order.OrderBuilder;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The choices that a command speaks of: in a family, or those of an order file, with further ones written behind. */
 final class AskedChoices {
-
-    /** Choices and what they mean to the customer. */
-    record Given(Choices choices, Importance importance) {
-
-        Family family() {
-            return choices.family();
-        }
-    }
 
     @Parameters(index = "0", paramLabel = "FAMILY", description = "A family, or an order file with choices in one.")
     private String family = "";
@@ -39,28 +31,34 @@ final class AskedChoices {
     private List<String> written = new ArrayList<>();
 
     @Option(
-            names = "--firm",
+            names = "--fixed",
             paramLabel = "OPTION",
-            description = "An option whose choice no repair may touch; may be given more than once.")
+            description =
+                    "An option whose choice stays as it is, whatever else has to change; may be given more than once.")
     private List<String> firm = new ArrayList<>();
 
-    Outcome<Given> in(Bench bench) {
-        Outcome<Given> start = family.endsWith(".json")
-                ? bench.order(Path.of(family)).then(AskedChoices::ofOrder)
-                : inFamily(bench.catalogue());
-        return start.then(given -> WrittenChoices.added(given.choices(), written)
-                .then(choices -> firm(choices, given.importance())
-                        .then(importance -> Outcome.sound(new Given(choices, importance)))));
+    /** The order file that was given; null where a family was. */
+    @Nullable
+    Path file() {
+        return family.endsWith(".json") ? Path.of(family) : null;
     }
 
-    private static Outcome<Given> ofOrder(Order order) {
-        return Outcome.sound(new Given(order.choices(), Importance.of(order)));
+    /** Options of the choices that were written behind, the last one first; those that are none are told elsewhere. */
+    List<OptionName> newest() {
+        List<OptionName> newest = new ArrayList<>();
+        written.forEach(choice -> newest.add(0, new OptionName(choice.split("=", 2)[0])));
+        return newest;
     }
 
-    private Outcome<Given> inFamily(Catalogue catalogue) {
+    Outcome<Order> in(Bench bench) {
+        Outcome<Order> start = family.endsWith(".json") ? bench.order(Path.of(family)) : inFamily(bench.catalogue());
+        return start.then(
+                order -> WrittenChoices.added(order.choices(), written).then(choices -> firm(order, choices)));
+    }
+
+    private Outcome<Order> inFamily(Catalogue catalogue) {
         if (catalogue.families().containsKey(family)) {
-            Choices none = Choices.of(catalogue.family(family), Map.of());
-            return Outcome.sound(new Given(none, Importance.NONE));
+            return Outcome.sound(Order.draft(Choices.of(catalogue.family(family), Map.of())));
         }
         String all = "There are: " + String.join(", ", catalogue.families().keySet());
         return Outcome.faulty(Fault.of(
@@ -70,8 +68,9 @@ final class AskedChoices {
                 Nearest.advice(family, catalogue.families().keySet(), all)));
     }
 
-    private Outcome<Importance> firm(Choices choices, Importance before) {
-        TreeSet<OptionName> all = new TreeSet<>(before.firm());
+    /** What is chosen now is no longer what the build date settled. */
+    private Outcome<Order> firm(Order order, Choices choices) {
+        TreeSet<OptionName> all = new TreeSet<>(order.firm());
         List<Fault> faults = new ArrayList<>();
         for (String name : firm) {
             Outcome<OptionName> option = WrittenChoices.option(choices.family(), name);
@@ -80,6 +79,13 @@ final class AskedChoices {
                 all.add(sound.value());
             }
         }
-        return faults.isEmpty() ? Outcome.sound(new Importance(all, before.rank())) : Outcome.faulty(faults);
+        TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
+        byDate.removeIf(option -> !choices.value(option).equals(order.choices().value(option)));
+        Order changed = new OrderBuilder(order)
+                .choices(choices)
+                .settledByDate(byDate)
+                .firm(all)
+                .build();
+        return faults.isEmpty() ? Outcome.sound(changed) : Outcome.faulty(faults);
     }
 }

@@ -19,10 +19,11 @@ final class BestKitText {
 
     private BestKitText() {}
 
-    static void print(Screen screen, Choices before, BestKit kit) {
+    static void print(Screen screen, Choices before, BestKit kit, boolean cost) {
         screen.heading("The " + kit.aim().written() + " kit that keeps these choices");
         settled(before, kit).forEach(line -> screen.wrapped(2, line));
-        screen.wrapped(2, KitFigures.of(kit.bill()) + ".");
+        screen.wrapped(2, (cost ? KitFigures.withCost(kit.pricing()) : KitFigures.of(kit.pricing())) + ".");
+        KitFigures.noPrice(kit.pricing()).ifPresent(note -> screen.wrapped(2, note));
         screen.wrapped(2, proof(kit));
         kit.ties().values().forEach(values -> screen.wrapped(2, "As good: " + says(values) + "."));
         FindingWords findings = new FindingWords(before.family());
@@ -54,9 +55,9 @@ final class BestKitText {
     private static String proof(BestKit kit) {
         return switch (kit.aim()) {
             case LIGHTEST -> "Proved: no other weighs less, without the film of powder.";
-            case SOONEST -> "Proved: no other is ready sooner, and of those as soon none costs less before rounding.";
-            case CHEAPEST -> "Proved: no other costs less before rounding.";
-            case DEAREST -> "Proved: no other costs more before rounding.";
+            case SOONEST -> "Proved: no other is ready sooner, and of those as soon none has a lower price.";
+            case CHEAPEST -> "Proved: no other has a lower price.";
+            case DEAREST -> "Proved: no other has a higher price.";
         };
     }
 }

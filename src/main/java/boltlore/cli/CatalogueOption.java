@@ -3,7 +3,6 @@ package boltlore.cli;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -12,10 +11,9 @@ import picocli.CommandLine.Option;
 final class CatalogueOption {
 
     @Option(
-            names = "--catalog",
+            names = "--catalogue",
             paramLabel = "FOLDER",
-            description =
-                    "The catalogue's folder; without it the folder 'catalog' here, or the one beside the program.")
+            description = "The catalogue's folder; without it the folder 'catalog' here.")
     private @Nullable Path folder;
 
     Outcome<Catalogue> read() {
@@ -23,11 +21,6 @@ final class CatalogueOption {
     }
 
     Path folder() {
-        if (folder != null) {
-            return folder;
-        }
-        Path here = Path.of("catalog");
-        String home = System.getProperty("boltlore.home", "");
-        return Files.isDirectory(here) || home.isEmpty() ? here : Path.of(home, "catalog");
+        return folder == null ? Path.of("catalog") : folder;
     }
 }

@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
         description = "Read a catalogue, report every fault at once, and say where its data is not consistent.")
 final class CheckCommand extends RoomCommand {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "CATALOG", description = "The catalogue's folder.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "CATALOGUE", description = "The catalogue's folder.")
     private @Nullable Path folder;
 
     @Option(names = "--translations", description = "List each text that is missing in a language, too.")

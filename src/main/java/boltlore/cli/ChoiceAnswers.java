@@ -28,14 +28,16 @@ final class ChoiceAnswers {
     private final SalesDesk desk;
     private final boolean json;
     private final boolean all;
+    private final boolean cost;
     private final Choices choices;
     private final ConflictWords words;
 
-    ChoiceAnswers(Screen screen, SalesDesk desk, boolean json, boolean all) {
+    ChoiceAnswers(Screen screen, SalesDesk desk, boolean json, boolean all, boolean cost) {
         this.screen = screen;
         this.desk = desk;
         this.json = json;
         this.all = all;
+        this.cost = cost;
         this.choices = desk.choices();
         this.words = new ConflictWords(choices.family());
     }
@@ -84,6 +86,20 @@ final class ChoiceAnswers {
         return desk.best().best(aim, keeping).<JsonOut>map(BestKitJson::of).orElseGet(JsonOut::nothing);
     }
 
+    private JsonOut.Members json(BestKit kit) {
+        JsonOut.Members members = BestKitJson.of(kit);
+        return cost
+                ? members.put("costCurrency", kit.pricing().priced().currency().getCurrencyCode())
+                        .put("directCost", kit.pricing().priced().totals().cost())
+                        .putIfAny(
+                                "fullCost",
+                                kit.pricing()
+                                        .found()
+                                        .map(found -> found.cost().total())
+                                        .orElse(null))
+                : members;
+    }
+
     private int contradicted() {
         List<Conflict> conflicts = conflicts(List.of());
         if (!json) {
@@ -116,7 +132,7 @@ final class ChoiceAnswers {
     private void mending(List<Conflict> told, Opening mending) {
         if (mending instanceof Opening.Impossible impossible && told.contains(impossible.conflict())) {
             boolean firm = !impossible.conflict().choices().isEmpty();
-            screen.wrapped(0, firm ? "No change helps: these choices are firm." : "No change of choices helps.");
+            screen.wrapped(0, firm ? "No change helps: these choices are fixed." : "No change of choices helps.");
         } else {
             new OpeningText(screen, words).print(Optional.empty(), mending, all);
         }
@@ -163,8 +179,9 @@ final class ChoiceAnswers {
             Conflict conflict = desk.chooser().whyForced(choices, asked, desk.importance());
             told("forced", List.of(conflict), List.of(words.forced(asked, conflict)));
         } else {
-            String state = choices.value(asked.option()).isPresent() ? "chosen" : "open";
-            told(state, List.of(), List.of(words.says(asked) + " is " + state + "."));
+            boolean chosen = choices.value(asked.option()).isPresent();
+            String sentence = words.says(asked) + (chosen ? " is chosen." : " is available.");
+            told(chosen ? "chosen" : "open", List.of(), List.of(sentence));
         }
     }
 
@@ -195,9 +212,9 @@ final class ChoiceAnswers {
 
     private int best(BestKit kit) {
         if (json) {
-            print(BestKitJson.of(kit));
+            print(json(kit));
         } else {
-            BestKitText.print(screen, choices, kit);
+            BestKitText.print(screen, choices, kit, cost);
         }
         return Exit.OK;
     }

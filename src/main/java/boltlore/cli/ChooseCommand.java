@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
 /** One look at choices: what is settled, open and closed, and why. */
 @Command(
         name = "choose",
-        description = "Say what may still be chosen in a family, why not, what would open it, and what it costs.")
+        description =
+                "Say what may still be chosen in a family, why not, what would have to change for it, and the price.")
 final class ChooseCommand extends RoomCommand {
 
     /** For the price range, and again for the count. */
@@ -25,10 +26,16 @@ final class ChooseCommand extends RoomCommand {
 
     /** What to say instead of the whole card. */
     private static final class Wish {
-        @Option(names = "--why", paramLabel = "OPTION=VALUE", description = "Say why a value is closed or forced.")
+        @Option(
+                names = "--why",
+                paramLabel = "OPTION=VALUE",
+                description = "Say why a value is not available, or the only one left.")
         private @Nullable String why;
 
-        @Option(names = "--open", paramLabel = "OPTION=VALUE", description = "Say what would open a closed value.")
+        @Option(
+                names = "--to-have",
+                paramLabel = "OPTION=VALUE",
+                description = "Say what would have to change for a value that is not available.")
         private @Nullable String open;
 
         @Option(names = "--cheapest", description = "The cheapest complete kit that keeps the choices.")
@@ -50,8 +57,13 @@ final class ChooseCommand extends RoomCommand {
     @ArgGroup
     private Wish wish = new Wish();
 
-    @Option(names = "--all", description = "Tell every closed value, every conflict and every repair.")
+    @Option(
+            names = "--all",
+            description = "Tell every value that is not available, every conflict and every way to change.")
     private boolean all;
+
+    @Option(names = "--cost", description = "Tell costs too: not for a screen that a customer sees.")
+    private boolean cost;
 
     @Mixin
     private TimeGiven time = new TimeGiven();
@@ -61,11 +73,14 @@ final class ChooseCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forKits();
         return done(
                 screen,
                 Bench.of(catalogue)
-                        .then(bench ->
-                                asked.in(bench).then(given -> inTime(screen, SalesDesk.of(bench, given, deadline(), time.deadline())))));
+                        .then(bench -> asked.in(bench)
+                                .then(given -> inTime(
+                                        screen,
+                                        SalesDesk.of(bench, given, asked.newest(), deadline(), time.deadline())))));
     }
 
     /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */
@@ -84,7 +99,7 @@ final class ChooseCommand extends RoomCommand {
     }
 
     private Outcome<Integer> answer(Screen screen, SalesDesk desk) {
-        ChoiceAnswers answers = new ChoiceAnswers(screen, desk, json(), all);
+        ChoiceAnswers answers = new ChoiceAnswers(screen, desk, json(), all, cost);
         if (wish.why != null) {
             return WrittenChoices.one(desk.choices().family(), wish.why)
                     .then(choice -> Outcome.sound(answers.why(choice)));

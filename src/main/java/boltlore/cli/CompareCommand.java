@@ -5,15 +5,21 @@ import boltlore.answers.OrderKit;
 import boltlore.answers.json.ComparisonJson;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
 import boltlore.measure.Digits;
-import boltlore.measure.Money;
-import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedSet;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -21,7 +27,8 @@ import picocli.CommandLine.Parameters;
 /** What changes from one order to another. */
 @Command(
         name = "compare",
-        description = "Say what comes in, goes out and changes from one order's kit to another's, and what it costs.")
+        description =
+                "Say what is added, removed and changed from one order's kit to another's, and how the price changes.")
 final class CompareCommand extends RoomCommand {
 
     @Parameters(index = "0", paramLabel = "ORDER", description = "The order to start from.")
@@ -35,6 +42,7 @@ final class CompareCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
+        HeadStart.forKits();
         Outcome<Bench> bench = Bench.of(catalogue);
         return done(
                 screen,
@@ -57,8 +65,13 @@ final class CompareCommand extends RoomCommand {
         }
         Comparison comparison = Comparison.of(one, other);
         if (json()) {
-            screen.line(ComparisonJson.of(
-                            comparison, first.order().choices(), second.order().choices())
+            screen.line(withPrices(
+                            ComparisonJson.of(
+                                    comparison,
+                                    first.order().choices(),
+                                    second.order().choices()),
+                            pricing(known, first, one),
+                            pricing(known, second, other))
                     .written()
                     .stripTrailing());
         } else {
@@ -69,31 +82,72 @@ final class CompareCommand extends RoomCommand {
 
     private static void print(Screen screen, Catalogue known, OrderKit first, OrderKit second, Comparison comparison) {
         screen.heading("From " + first.order().name() + " to " + second.order().name());
-        comparison.changes().forEach((part, change) -> screen.wrapped(2, change(known, part, change)));
+        comparison.changes().forEach((piece, change) -> screen.wrapped(2, change(known, piece, change)));
         if (comparison.changes().isEmpty()) {
-            screen.wrapped(2, "The same parts in the same quantities.");
+            screen.wrapped(2, "The same parts in the same quantities and finishes.");
         }
         findings(screen, "no longer: ", first, comparison.findingsGone());
         findings(screen, "now: ", second, comparison.findingsNew());
-        String currency = known.workshop().currency().getCurrencyCode();
         screen.wrapped(
                 2,
-                "cost of parts "
-                        + signed(Money.rounded(
-                                comparison.costDifference(), known.workshop().currency())) + " " + currency + ", mass "
+                price(pricing(known, first, first.bill()), pricing(known, second, second.bill())) + ", mass "
                         + signed(comparison.massKgDifference()) + " kg");
     }
 
-    private static String change(Catalogue known, PartNumber part, Comparison.Change change) {
-        String named = part + " " + known.part(part).name().english();
-        String unit = " " + known.part(part).unit();
-        if (change.in()) {
-            return "in   " + named + ": " + change.after().toPlainString() + unit;
+    private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
+        return OrderPricing.of(Objects.requireNonNull(bill), known, QuoteOption.usual(kit.order()));
+    }
+
+    /** 'EUR 635.00 more (from EUR 39,985.00 to EUR 40,620.00 before tax), same lead time'. */
+    private static String price(OrderPricing before, OrderPricing after) {
+        String days = Figures.days(after.leadDays() - before.leadDays());
+        Optional<Quotation> was = before.quotation();
+        Optional<Quotation> is = after.quotation();
+        if (was.isEmpty() || is.isEmpty()) {
+            return KitFigures.noPrice(was.isEmpty() ? before : after).orElse("") + "; " + days;
         }
-        return change.out()
-                ? "out  " + named + ": " + change.before().toPlainString() + unit
-                : "now  " + named + ": " + change.after().toPlainString() + " instead of "
+        String both =
+                "from " + KitFigures.beforeTax(was.get()) + " to " + KitFigures.beforeTax(is.get()) + " before tax";
+        boolean alike = was.get().currency().equals(is.get().currency());
+        String more = alike
+                ? Figures.difference(
+                                is.get().currency(),
+                                is.get().net().subtract(was.get().net())) + " (" + both + ")"
+                : "price " + both;
+        return more + ", " + days;
+    }
+
+    private static JsonOut withPrices(JsonOut.Members comparison, OrderPricing before, OrderPricing after) {
+        return comparison.put("before", figures(before)).put("after", figures(after));
+    }
+
+    private static JsonOut figures(OrderPricing pricing) {
+        JsonOut.Members figures = JsonOut.object().put("leadDays", pricing.leadDays());
+        pricing.quotation()
+                .ifPresent(quotation -> figures.put(
+                                "currency", quotation.currency().getCurrencyCode())
+                        .put("price", quotation.net()));
+        return figures;
+    }
+
+    private static String change(Catalogue known, Comparison.Piece piece, Comparison.Change change) {
+        String finish = piece.finish().isEmpty() ? "" : ", " + finish(known, piece.finish());
+        Part part = known.part(piece.part());
+        String named =
+                piece.part() + " rev. " + piece.revision() + " " + part.name().english() + finish;
+        String unit = " " + part.unit();
+        if (change.added()) {
+            return "added    " + named + ": " + change.after().toPlainString() + unit;
+        }
+        return change.removed()
+                ? "removed  " + named + ": " + change.before().toPlainString() + unit
+                : "changed  " + named + ": " + change.after().toPlainString() + " instead of "
                         + change.before().toPlainString() + unit;
+    }
+
+    private static String finish(Catalogue known, String name) {
+        Finish finish = known.finishes().get(name);
+        return finish == null ? name : finish.says().english();
     }
 
     private static void findings(Screen screen, String head, OrderKit kit, SortedSet<Finding> findings) {

@@ -8,18 +8,27 @@ final class Defect {
 
     private Defect() {}
 
-    static int told(PrintWriter err, Throwable defect) {
-        if (defect instanceof OutOfMemoryError) {
-            err.println("boltlore: this needs more memory than it was given. Set BOLTLORE_JVM_FLAGS=-Xmx1g and run"
-                    + " it again.");
-            return Exit.DEFECT;
-        }
-        StackTraceElement[] trace = defect.getStackTrace();
-        String place = trace.length == 0 ? "an unknown place" : trace[0].toString();
-        err.println("boltlore: a defect of the program, not of your input: "
-                + defect.getClass().getSimpleName()
-                + (defect.getMessage() == null ? "" : ", " + Legible.line(defect.getMessage()))
-                + " (at " + place + "). Nothing was half-written. Please report it with the command you gave.");
+    static int told(PrintWriter err, Throwable failure) {
+        err.println("boltlore: " + says(failure));
         return Exit.DEFECT;
+    }
+
+    private static String says(Throwable failure) {
+        if (failure instanceof OutOfMemoryError) {
+            return "this needs more memory than it was given. Set BOLTLORE_JVM_FLAGS=-Xmx1g and run it again.";
+        }
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            if (cause instanceof ClassNotFoundException
+                    || cause instanceof ClassFormatError
+                    || cause instanceof IncompatibleClassChangeError) {
+                return "a library is missing or damaged (" + cause.getMessage() + "). Install Boltlore again.";
+            }
+        }
+        StackTraceElement[] trace = failure.getStackTrace();
+        return "internal error, not of your input: "
+                + failure.getClass().getSimpleName()
+                + (failure.getMessage() == null ? "" : ", " + failure.getMessage())
+                + " (at " + (trace.length == 0 ? "an unknown place" : trace[0].toString())
+                + "). Nothing was half-written. Please report it with the command you gave.";
     }
 }

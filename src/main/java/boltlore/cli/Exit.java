@@ -9,7 +9,7 @@ final class Exit {
     /** An order's choices or findings stop its sheets. */
     static final int STOPPED = 1;
 
-    /** The command was called wrongly. */
+    /** Wrong command or option. */
     static final int USAGE = 2;
 
     /** A catalogue or order has faults. */
@@ -21,7 +21,7 @@ final class Exit {
     /** A proof was left undecided. */
     static final int UNDECIDED = 5;
 
-    /** A defect of the program itself. */
+    /** Internal error, or a library is missing or damaged. */
     static final int DEFECT = 70;
 
     private Exit() {}

@@ -2,55 +2,70 @@ package boltlore.cli;
 
 import boltlore.choosing.BestKit;
 import boltlore.logic.Count;
-import boltlore.measure.Money;
+import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.Currency;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Amounts and counts in words. */
 final class Figures {
 
     private Figures() {}
 
-    /** 'EUR 24,026.89', or 'EUR 24,026.89 to 39,506.38' where the ends differ. */
+    /** 'Price EUR 24,460.00 to 40,820.00 before tax', or the one price where the ends do not differ. */
     static String range(BestKit cheapest, BestKit dearest) {
-        String least = money(cheapest, cheapest.price());
-        boolean same = cheapest.price().compareTo(dearest.price()) == 0;
-        return same
-                ? least
-                : least + " to " + Money.figure(dearest.price(), dearest.bill().currency());
-    }
-
-    static String money(BestKit kit, BigDecimal amount) {
-        return Money.says(amount, kit.bill().currency());
-    }
-
-    /** 'EUR 120.00 more', 'EUR 3.50 less', 'at the same price'. */
-    static String difference(BestKit kit, BigDecimal more) {
-        if (more.signum() == 0) {
-            return "at the same price";
+        Optional<Quotation> low = cheapest.pricing().quotation();
+        Optional<Quotation> high = dearest.pricing().quotation();
+        if (low.isEmpty() || high.isEmpty()) {
+            return KitFigures.noPrice(cheapest.pricing()).orElse("No price");
         }
-        return money(kit, more.abs()) + (more.signum() > 0 ? " more" : " less");
+        String least = KitFigures.beforeTax(low.get());
+        boolean same = low.get().net().compareTo(high.get().net()) == 0;
+        String to = same
+                ? ""
+                : " to " + String.format(Locale.ROOT, "%,.2f", high.get().net());
+        return "Price " + least + to + " before tax";
     }
 
-    /** '12 days later', '1 day sooner', 'in the same time'. */
+    /** 'EUR 120.00 more', 'EUR 3.50 less', 'same price'. */
+    static String difference(BestKit kit, BigDecimal more) {
+        return difference(kit.pricing().quotation().orElseThrow().currency(), more);
+    }
+
+    static String difference(Currency currency, BigDecimal more) {
+        if (more.signum() == 0) {
+            return "same price";
+        }
+        return KitFigures.money(currency, more.abs()) + (more.signum() > 0 ? " more" : " less");
+    }
+
+    /** '1.2 kg more', '3.0 kg less', 'same mass'. */
+    static String mass(BigDecimal more) {
+        return more.signum() == 0
+                ? "same mass"
+                : more.abs().toPlainString() + " kg " + (more.signum() > 0 ? "more" : "less");
+    }
+
+    /** '12 days later', '1 day sooner', 'same lead time'. */
     static String days(int later) {
         if (later == 0) {
-            return "in the same time";
+            return "same lead time";
         }
         int days = Math.abs(later);
         return days + (days == 1 ? " day " : " days ") + (later > 0 ? "later" : "sooner");
     }
 
-    /** '1,152 orders keep this', '1 order keeps this', or that nobody knows how many, and why. */
+    /** '1,152 valid orders remain', '1 valid order remains', or that nobody knows how many, and why. */
     static String orders(Count count, String several, String one) {
         if (count instanceof Count.Exactly exactly) {
             boolean single = exactly.orders().equals(BigInteger.ONE);
-            return String.format(Locale.ROOT, "%,d ", exactly.orders())
+            return String.format(Locale.ROOT, "%,d valid ", exactly.orders())
                     + (single ? "order " + one : "orders " + several);
         }
-        return "an unknown number of orders " + several + " (" + ((Count.GivenUp) count).why() + ")";
+        return "an unknown number of valid orders " + several + " (" + ((Count.GivenUp) count).why() + ")";
     }
 
     /** 'In 1,152 of 20,736 orders, 5.56 %.' */
@@ -67,9 +82,5 @@ final class Figures {
                 .divide(new BigDecimal(whole.orders()), 2, RoundingMode.HALF_UP);
         return String.format(
                 Locale.ROOT, "In %,d of %,d orders, %s %%.", part.orders(), whole.orders(), percent.toPlainString());
-    }
-
-    static String currency(BestKit kit) {
-        return kit.bill().currency().getCurrencyCode();
     }
 }

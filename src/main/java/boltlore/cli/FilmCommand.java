@@ -15,7 +15,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Film readings and powder of orders coated together, judged. */
-@Command(name = "film", description = "Judge film readings, and powder issued, of orders that were coated together.")
+@Command(
+        name = "film-check",
+        description = "Judge film readings, and powder issued, of orders that were coated together.")
 final class FilmCommand extends RoomCommand {
 
     @Mixin

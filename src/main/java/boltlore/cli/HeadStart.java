@@ -13,12 +13,19 @@ final class HeadStart {
      * fails here fails again where it is told.
      */
     static void forSheets() {
-        Thread ahead = new Thread(
-                () -> {
-                    RuleResolver.makeReady();
-                    SheetFormats.makeReady();
-                },
-                "head start");
+        begin(() -> {
+            RuleResolver.makeReady();
+            SheetFormats.makeReady();
+        });
+    }
+
+    /** Loads the rules. */
+    static void forKits() {
+        begin(RuleResolver::makeReady);
+    }
+
+    private static void begin(Runnable work) {
+        Thread ahead = new Thread(work, "head start");
         ahead.setDaemon(true);
         ahead.setUncaughtExceptionHandler((thread, failure) -> {});
         ahead.start();

@@ -35,7 +35,8 @@ final class Interruptible {
         }
     }
 
-    private static void forget(Thread ending) {
+    /** Of no hook that has run already. */
+    static void forget(Thread ending) {
         try {
             Runtime.getRuntime().removeShutdownHook(ending);
         } catch (IllegalStateException alreadyEnding) {

@@ -40,9 +40,9 @@ final class JobCard {
     void print(Standing.Sound standing, boolean all) {
         List<Option> questions = standing.questions();
         screen.heading(heading(questions.size()));
-        settled(standing);
+        decided(standing);
         if (!questions.isEmpty()) {
-            screen.heading("Open");
+            screen.heading("Still to decide");
             questions.forEach(question -> open(standing, question, all));
         }
         closed(standing, all ? family.options() : questions, all);
@@ -52,11 +52,11 @@ final class JobCard {
     private String heading(int open) {
         int options = family.options().size();
         return family.says().english() + " (" + family.name() + "): " + (options - open) + " of " + options
-                + " questions settled";
+                + " questions decided";
     }
 
-    /** Settled answers, each a sentence. */
-    void settled(Standing.Sound standing) {
+    /** What is decided, each answer a sentence. */
+    void decided(Standing.Sound standing) {
         Choices choices = standing.choices();
         for (Option option : family.options()) {
             choices.value(option.name())
@@ -69,7 +69,11 @@ final class JobCard {
     private Optional<String> forced(Standing.Sound standing, Option option) {
         return standing.forced(option)
                 .map(value -> new Choice(option.name(), value.value()))
-                .map(left -> words.forced(left, desk.chooser().whyForced(standing.choices(), left, desk.importance())));
+                .map(left -> whyForced(standing, left));
+    }
+
+    String whyForced(Standing.Sound standing, Choice left) {
+        return words.forced(left, desk.chooser().whyForced(standing.choices(), left, desk.importance()));
     }
 
     private void open(Standing.Sound standing, Option option, boolean all) {
@@ -85,19 +89,25 @@ final class JobCard {
         further(4, every.size() - values.size(), "--all tells them");
     }
 
-    /** One question with its open values, each under its number in the family's order. */
-    void question(Standing.Sound standing, Option option) {
+    /** One question with all its values under their numbers: what each changes, or why it is not available. */
+    void question(Standing.Sound standing, Option option, AnswerFigures figures) {
         screen.heading(option.asks());
-        List<String> names = option.valueNames();
-        List<OptionValue> open = standing.open(option);
-        for (OptionValue value : open.subList(0, Math.min(MOST_VALUES, open.size()))) {
-            int number = names.indexOf(value.value()) + 1;
-            screen.wrapped(2, String.format(Locale.ROOT, "%2d  %s: %s", number, value.value(), says(option, value)));
+        figures.begin();
+        figures.now(standing.choices()).ifPresent(now -> screen.wrapped(2, now));
+        List<OptionValue> values = option.values();
+        for (int i = 0; i < Math.min(MOST_VALUES, values.size()); i++) {
+            OptionValue value = values.get(i);
+            Choice choice = new Choice(option.name(), value.value());
+            if (standing.isOpen(choice)) {
+                screen.wrapped(2, String.format(Locale.ROOT, "%2d  %s: %s", i + 1, value.value(), says(option, value)));
+                figures.of(standing, choice).ifPresent(changes -> screen.wrapped(6, changes + "."));
+            } else {
+                screen.wrapped(2, String.format(Locale.ROOT, "%2d  %s", i + 1, why(standing, choice)));
+            }
         }
-        further(2, open.size() - MOST_VALUES, "answer with the name of one");
-        int closed = standing.closed(option).size();
-        if (closed > 0) {
-            screen.wrapped(2, closed == 1 ? "1 value is closed." : closed + " values are closed.");
+        further(2, values.size() - MOST_VALUES, "answer with the name of one");
+        if (figures.late()) {
+            screen.wrapped(2, "Not every difference is worked out yet (allow more with --within).");
         }
     }
 
@@ -108,7 +118,7 @@ final class JobCard {
     }
 
     private static String says(Option option, OptionValue value) {
-        return value.says().english() + (value.value().equals(option.usual()) ? " (usual)" : "");
+        return value.says().english() + (value.value().equals(option.usual()) ? " (default)" : "");
     }
 
     private void closed(Standing.Sound standing, List<Option> options, boolean all) {
@@ -116,7 +126,7 @@ final class JobCard {
                 .filter(option -> !standing.closed(option).isEmpty())
                 .toList();
         if (!some.isEmpty()) {
-            screen.heading("Closed");
+            screen.heading("Not available");
         }
         some.forEach(option -> closed(standing, option, all ? Integer.MAX_VALUE : MOST_VALUES));
     }
@@ -124,19 +134,28 @@ final class JobCard {
     private void closed(Standing.Sound standing, Option option, int most) {
         List<OptionValue> values = standing.closed(option);
         for (OptionValue value : values.subList(0, Math.min(most, values.size()))) {
-            screen.wrapped(2, why(standing.choices(), new Choice(option.name(), value.value())));
+            screen.wrapped(2, why(standing, new Choice(option.name(), value.value())));
         }
         further(2, values.size() - most, "--all tells why");
     }
 
-    String why(Choices choices, Choice closed) {
-        return words.closed(closed, desk.chooser().whyClosed(choices, closed, desk.importance()));
+    /** Why a value is not available, or that it is. */
+    String why(Standing.Sound standing, Choice choice) {
+        Option option = family.option(choice.option()).orElseThrow();
+        if (!standing.isOpen(choice)) {
+            return words.closed(choice, desk.chooser().whyClosed(standing.choices(), choice, desk.importance()));
+        }
+        if (standing.forced(option).isPresent()) {
+            return whyForced(standing, choice);
+        }
+        boolean chosen = standing.choices().value(option.name()).isPresent();
+        return words.says(choice) + (chosen ? " is chosen." : " is available.");
     }
 
-    /** What the choices come to, from the cheapest kit to the dearest, and how many orders keep them. */
+    /** What the choices come to, from the cheapest kit to the dearest, and how many valid orders remain. */
     String foot(Choices choices) {
-        return inTime("The kit price was not found in the time given (--within)", () -> price(choices)) + "; "
-                + inTime("how many orders keep this was not counted in that time", () -> count(choices)) + ".";
+        return inTime("Price range not worked out yet (allow more with --within)", () -> price(choices)) + "; "
+                + inTime("remaining orders not counted yet", () -> count(choices)) + ".";
     }
 
     private String inTime(String tooLate, Supplier<String> figure) {
@@ -152,11 +171,11 @@ final class JobCard {
         Optional<BestKit> cheapest = desk.best().bestAlone(Aim.CHEAPEST, choices);
         Optional<BestKit> dearest = cheapest.flatMap(same -> desk.best().bestAlone(Aim.DEAREST, choices));
         return cheapest.isPresent() && dearest.isPresent()
-                ? "Kit price " + Figures.range(cheapest.get(), dearest.get())
+                ? Figures.range(cheapest.get(), dearest.get())
                 : "No kit with these choices is free of findings that stop it";
     }
 
     private String count(Choices choices) {
-        return Figures.orders(desk.questions().count(choices), "keep this", "keeps this");
+        return Figures.orders(desk.questions().count(choices), "remain", "remains");
     }
 }

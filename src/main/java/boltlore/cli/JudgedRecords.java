@@ -112,6 +112,6 @@ final class JudgedRecords {
                 "a record with the limits " + record.limits(),
                 "the limits " + plan.limits() + ", as they are for order " + plan.order() + " now",
                 "A limit, or what is tested, has changed since. Name the catalogue that the record was printed from with"
-                        + " --catalog, or write the test sheet again and test against it.");
+                        + " --catalogue, or write the test sheet again and test against it.");
     }
 }

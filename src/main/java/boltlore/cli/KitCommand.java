@@ -6,13 +6,11 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -37,18 +35,19 @@ final class KitCommand extends RoomCommand {
             description = "Where the orders' folders are written; without it the folder 'exports' here.")
     private Path out = Path.of("exports");
 
-    @Option(names = "--usual", description = "Let open options take their usual value; each is told.")
-    private boolean usual;
+    @Option(names = "--defaults", description = "Let what is not decided take its default; defaults used are listed.")
+    private boolean defaults;
 
     @Option(
             names = "--all",
-            description = "Write the sheets of all other trades too, from the cutting list to the shipping papers.")
+            description = "Write the sheets for the other trades too, from the cutting list to the shipping papers.")
     private boolean all;
 
     @Option(
-            names = "--sure",
-            description = "For an order that is not settled: the parts that every completion brings. Writes no sheets.")
-    private boolean sure;
+            names = "--certain",
+            description =
+                    "For an order that is not decided yet: the parts that are certain whatever is still open. Writes no sheets.")
+    private boolean certain;
 
     @Override
     int run(Screen screen) {
@@ -56,15 +55,16 @@ final class KitCommand extends RoomCommand {
         return done(
                 screen,
                 orders.then((bench, files) ->
-                        Outcome.sound(sure ? sure(screen, bench, files) : kits(screen, bench, files))));
+                        Outcome.sound(certain ? certain(screen, bench, files) : kits(screen, bench, files))));
     }
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
                         bench,
                         out,
-                        usual,
+                        defaults,
                         all,
+                        QuoteOption::usual,
                         this::further,
                         json() ? KitCommand::json : KitCommand::text,
                         this::writeSets)
@@ -76,8 +76,8 @@ final class KitCommand extends RoomCommand {
         return faults.isEmpty() ? exit : refused(faults, exit);
     }
 
-    private FurtherSheets further(FamilyPlan plan, PricedBill priced) {
-        return all ? FurtherSheets.of(plan, priced, LocalDate.now(ZoneId.systemDefault())) : FurtherSheets.NONE;
+    private FurtherSheets further(FamilyPlan plan, OrderPricing priced) {
+        return all ? FurtherSheets.of(plan, priced) : FurtherSheets.NONE;
     }
 
     private void print(Screen screen, List<Finished> finished) {
@@ -108,7 +108,7 @@ final class KitCommand extends RoomCommand {
                 .writtenInList();
     }
 
-    private int sure(Screen screen, Bench bench, List<Path> files) {
+    private int certain(Screen screen, Bench bench, List<Path> files) {
         List<Fault> faults = new ArrayList<>();
         Map<Path, SureText.Answer> answers = new HashMap<>();
         for (Path file : files) {

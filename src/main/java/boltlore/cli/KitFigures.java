@@ -1,17 +1,56 @@
 package boltlore.cli;
 
-import boltlore.measure.Money;
+import boltlore.trades.costing.MinorUnit;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.Quotation;
+import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Currency;
+import java.util.Locale;
+import java.util.Optional;
 
-/** A priced kit in one line of figures. */
+/** A priced order in one line of figures. */
 final class KitFigures {
 
     private KitFigures() {}
 
-    static String of(PricedBill priced) {
-        return priced.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg, cost "
-                + Money.says(priced.totals().cost(), priced.currency()) + ", price "
-                + Money.says(priced.totalPrice(), priced.currency()) + ", " + priced.leadDays() + " days";
+    /** For whoever may see it: no cost. */
+    static String of(OrderPricing pricing) {
+        PricedBill priced = pricing.priced();
+        String mass = priced.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg";
+        return mass + ", " + price(pricing) + ", lead time " + pricing.leadDays() + " days";
+    }
+
+    /** For the workshop. */
+    static String withCost(OrderPricing pricing) {
+        Currency home = pricing.priced().currency();
+        String full = pricing.found()
+                .map(found -> ", full cost " + money(home, found.cost().total()))
+                .orElse("");
+        return of(pricing) + "; direct cost "
+                + money(home, pricing.priced().totals().cost()) + full;
+    }
+
+    /** 'price EUR 40,620.00 before tax', after discount and with extras. */
+    static String price(OrderPricing pricing) {
+        return pricing.quotation()
+                .map(quotation -> "price " + beforeTax(quotation) + " before tax")
+                .orElse("no price");
+    }
+
+    static String beforeTax(Quotation quotation) {
+        return money(quotation.currency(), quotation.net());
+    }
+
+    /** Why there is no price, where there is none. */
+    static Optional<String> noPrice(OrderPricing pricing) {
+        String why = pricing.whyNoPrice();
+        return why.isEmpty() ? Optional.empty() : Optional.of("Note: " + why);
+    }
+
+    static String money(Currency currency, BigDecimal amount) {
+        int digits = new MinorUnit(currency).digits();
+        return currency.getCurrencyCode() + " " + String.format(Locale.ROOT, "%,." + digits + "f", amount);
     }
 }

@@ -9,8 +9,8 @@ import boltlore.order.Order;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
@@ -39,23 +39,29 @@ final class KitRun {
     private final Path out;
     private final boolean takeUsual;
     private final boolean all;
-    private final BiFunction<FamilyPlan, PricedBill, FurtherSheets> further;
+    private final Function<Order, Asked> asked;
+    private final BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further;
     private final Function<Kitted, String> told;
     private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
-    /** @param further what is written beside the sheets that each order needs */
+    /**
+     * @param asked the day on which an order is priced
+     * @param further what is written beside the sheets that each order needs
+     */
     KitRun(
             Bench bench,
             Path out,
             boolean takeUsual,
             boolean all,
-            BiFunction<FamilyPlan, PricedBill, FurtherSheets> further,
+            Function<Order, Asked> asked,
+            BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further,
             Function<Kitted, String> told,
             BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
         this.all = all;
+        this.asked = asked;
         this.further = further;
         this.told = told;
         this.write = write;
@@ -107,7 +113,7 @@ final class KitRun {
 
     private Finished sheets(OrderKit kit) {
         Bill bill = kit.bill();
-        PricedBill priced = bill == null ? null : BillWorkbook.price(bill, bench.catalogue());
+        OrderPricing priced = bill == null ? null : OrderPricing.of(bill, bench.catalogue(), asked.apply(kit.order()));
         if (priced == null || !kit.issuesSheets()) {
             List<FoundBy> found = List.of(KitTrades.byRules(kit.resolution()));
             return new Finished(told.apply(new Kitted(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
@@ -115,9 +121,9 @@ final class KitRun {
         return written(kit, priced, bench.plan(kit.order().family()));
     }
 
-    private Finished written(OrderKit kit, PricedBill priced, FamilyPlan plan) {
+    private Finished written(OrderKit kit, OrderPricing priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
-        KitTrades trades = KitTrades.of(new KitInWork(plan, priced.bill(), LocalDate.now(ZoneId.systemDefault())));
+        KitTrades trades = KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
         List<SheetSet> sets = new ArrayList<>();
         sets.add(new SheetSet("kit", SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())), true));
         if (!beside.equals(FurtherSheets.NONE)) {

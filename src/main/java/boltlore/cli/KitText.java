@@ -2,7 +2,7 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.resolution.Kit;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.KitTrades;
 import java.nio.file.Path;
 
@@ -19,7 +19,7 @@ final class KitText {
     static void print(Screen screen, Kitted kitted) {
         OrderKit kit = kitted.kit();
         screen.heading(kit.order().name() + ", " + kit.order().customer());
-        PricedBill priced = kitted.priced();
+        OrderPricing priced = kitted.priced();
         if (priced != null) {
             figures(screen, priced);
         }
@@ -27,7 +27,7 @@ final class KitText {
         if (!kitted.written().isEmpty()) {
             screen.wrapped(2, "sheets in " + folder(kitted));
         } else if (kit.resolution().stops()) {
-            screen.wrapped(2, "No sheets written: correct what stops, and run it again.");
+            screen.wrapped(2, "No sheets written: fix the blocking findings and run again.");
         }
     }
 
@@ -37,11 +37,13 @@ final class KitText {
         return parent == null ? Path.of("") : parent;
     }
 
-    private static void figures(Screen screen, PricedBill priced) {
-        Kit kit = priced.bill().resolved().kit();
+    private static void figures(Screen screen, OrderPricing priced) {
+        Kit kit = priced.priced().bill().resolved().kit();
         screen.wrapped(
                 2,
-                kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; " + KitFigures.of(priced));
+                kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; "
+                        + KitFigures.withCost(priced) + ".");
+        KitFigures.noPrice(priced).ifPresent(note -> screen.wrapped(2, note));
     }
 
     /** What the rules found of an order that becomes no kit. */

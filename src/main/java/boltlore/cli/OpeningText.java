@@ -42,7 +42,7 @@ final class OpeningText {
 
     private void impossible(String wanted, Optional<Choice> value, Conflict conflict) {
         boolean never = conflict.choices().isEmpty();
-        String why = never ? "whatever is chosen" : "because no repair may touch the firm choices";
+        String why = never ? "whatever is chosen" : "because the fixed choices stand against it";
         screen.wrapped(0, "No change leads to " + wanted + ", " + why + ".");
         screen.wrapped(
                 2, value.map(choice -> words.closed(choice, conflict)).orElseGet(() -> words.contradiction(conflict)));
@@ -51,7 +51,9 @@ final class OpeningText {
     private void repairs(String wanted, Opening.Repairs found, int most) {
         List<Repair> repairs = found.repairs();
         screen.heading("For " + wanted + ":");
-        repairs.stream().limit(most).forEach(repair -> screen.wrapped(2, sentence(repair)));
+        for (int i = 0; i < Math.min(most, repairs.size()); i++) {
+            screen.wrapped(2, (i + 1) + "  " + sentence(repairs.get(i)));
+        }
         int more = repairs.size() - most;
         if (more > 0 || !found.complete()) {
             screen.wrapped(2, more > 0 ? more + " further ways; --all tells them." : "There are further ways.");
@@ -77,8 +79,10 @@ final class OpeningText {
     private static String figures(Repair repair) {
         BestKit kit = repair.kit();
         if (repair.before() == null) {
-            return "from " + Figures.money(kit, kit.price()) + ", " + kit.leadDays() + " days";
+            return KitFigures.of(kit.pricing());
         }
-        return Figures.difference(kit, repair.morePrice()) + ", " + Figures.days(repair.moreLeadDays());
+        String price =
+                repair.morePrice().map(more -> Figures.difference(kit, more)).orElse("no price");
+        return price + ", " + Figures.days(repair.moreLeadDays());
     }
 }

@@ -42,15 +42,15 @@ final class OrderAnswers {
         } else {
             boolean none =
                     count instanceof Count.Exactly exactly && exactly.orders().signum() == 0;
-            String keep = choices.values().isEmpty() ? "are valid" : "keep these choices";
-            String keeps = choices.values().isEmpty() ? "is valid" : "keeps these choices";
+            String keep = choices.values().isEmpty() ? "in all" : "keep these choices";
+            String keeps = choices.values().isEmpty() ? "in all" : "keeps these choices";
             String sentence = Figures.orders(count, keep, keeps) + (none ? "; 'boltlore choose' says why." : ".");
             screen.wrapped(0, Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1));
         }
         return count instanceof Count.Exactly ? Exit.OK : Exit.UNDECIDED;
     }
 
-    int bring(List<PartNumber> parts) {
+    int with(List<PartNumber> parts) {
         for (PartNumber part : parts) {
             Bringing bringing = questions.bringing(part, choices);
             if (json) {
@@ -64,19 +64,20 @@ final class OrderAnswers {
 
     private void print(PartNumber part, Bringing bringing) {
         screen.heading(named(part));
-        screen.wrapped(2, bringing.when().map(this::when).orElse("There is no plain word for which orders bring it."));
+        screen.wrapped(
+                2, bringing.when().map(this::when).orElse("No short description of the orders that contain it."));
         screen.wrapped(2, Figures.share(bringing.bringing(), bringing.all()));
     }
 
     private String when(Condition condition) {
         if (condition.equals(boltlore.logic.Any.NEVER)) {
-            return "No order brings it.";
+            return "In no order.";
         }
         String words = new ConditionWords(choices.family()).of(condition);
-        return condition.isAlways() ? "Every order brings it." : "Which orders: " + words + ".";
+        return condition.isAlways() ? "In every order." : "In orders with: " + words + ".";
     }
 
-    int meet(List<PartNumber> parts) {
+    int together(List<PartNumber> parts) {
         Together together = questions.together(parts, choices);
         String names = parts.stream().map(this::named).collect(Collectors.joining(" and "));
         if (json) {
@@ -99,7 +100,7 @@ final class OrderAnswers {
                 count();
                 return Exit.OK;
             }
-            screen.heading("Parts that each order brings, with their least quantity; "
+            screen.heading("Parts that each order contains, with their least quantity; "
                     + Figures.orders(sure.completions(), "keep these choices", "keeps these choices"));
             SureText.rows(screen, bench, sure);
         }

@@ -1,97 +1,75 @@
 package boltlore.cli;
 
-import boltlore.catalogue.OptionValue;
-import boltlore.catalogue.Role;
-import boltlore.choices.Choices;
-import boltlore.choosing.Importance;
 import boltlore.exports.Exports;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.measure.LineName;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
-import boltlore.order.OrderTerms;
 import boltlore.order.json.OrderReader;
 import boltlore.order.json.OrderWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
-/** Asks for what an order says beside its choices, and writes its file whole or not at all. */
+/** Writes an order that was asked for into a file of its own, whole or not at all. */
 final class OrderAsked {
 
     private final Dialogue dialogue;
     private final Bench bench;
-    private final OrderHead head;
+    private final @Nullable Path out;
+    private final DraftFile draft;
 
-    OrderAsked(Dialogue dialogue, Bench bench, OrderHead head) {
+    /** @param out the file that was asked for, or null */
+    OrderAsked(Dialogue dialogue, Bench bench, @Nullable Path out, DraftFile draft) {
         this.dialogue = dialogue;
         this.bench = bench;
-        this.head = head;
+        this.out = out;
+        this.draft = draft;
     }
 
-    Outcome<Integer> write(Choices choices, Importance importance) {
-        Optional<String> number = given(head.order(), "Order number?");
-        Optional<String> customer = number.flatMap(same -> given(head.customer(), "Customer?"));
-        if (number.isEmpty() || customer.isEmpty()) {
-            dialogue.screen().wrapped(0, "Nothing was written: the order has no number or customer.");
-            return Outcome.sound(Exit.STOPPED);
-        }
-        Order order = order(number.get(), customer.get(), choices, importance);
+    Outcome<Integer> write(SalesDesk desk, Order asked) {
+        Order order = carried(desk, asked);
         byte[] text = OrderWriter.write(order).getBytes(StandardCharsets.UTF_8);
-        return OrderReader.parse("", text, bench.catalogue()).then(read -> write(file(order), text));
+        Path file = out != null ? out : Path.of(order.name().toLowerCase(Locale.ROOT) + ".json");
+        return OrderReader.parse("", text, bench.catalogue()).then(read -> write(file, text));
     }
 
-    private Optional<String> given(@Nullable String known, String prompt) {
-        return known != null ? Optional.of(known) : dialogue.ask(prompt);
+    /** A bracket that the order leaves out, but that carries something now, has to come along. */
+    private Order carried(SalesDesk desk, Order asked) {
+        LeftOut still = desk.best().ordered(asked.choices()).leftOut();
+        if (asked.leftOut() instanceof LeftOut.These before && still instanceof LeftOut.These after) {
+            Set<LineName> needed = new TreeSet<>(before.lines());
+            needed.removeAll(after.lines());
+            needed.forEach(line -> dialogue.screen()
+                    .wrapped(0, "Note: '" + line + "' is not left out any more: it carries something in this kit."));
+        }
+        return asked.withLeftOut(still);
     }
 
-    private Path file(Order order) {
-        Path out = head.out();
-        return out != null ? out : Path.of(order.name().toLowerCase(Locale.ROOT) + ".json");
-    }
-
-    private Outcome<Integer> write(Path file, byte[] text) {
-        if (Files.exists(file)) {
-            return Outcome.faulty(Fault.of(
-                    file.toString(), "a file that exists", "a new file", "Name another with --out, or move this one."));
+    private Outcome<Integer> write(Path wanted, byte[] text) {
+        Path file = wanted;
+        while (Files.exists(file)) {
+            Optional<String> other = dialogue.ask(file + " exists. Which other file?");
+            if (other.isEmpty() || other.get().isEmpty()) {
+                dialogue.screen().wrapped(0, draft.says());
+                return Outcome.faulty(Fault.of(
+                        file.toString(),
+                        "a file that exists",
+                        "a new file",
+                        "Name another with --out, or move this one."));
+            }
+            file = Path.of(other.get());
         }
         return Exports.newFile(file, text).then(written -> {
+            draft.drop();
             dialogue.screen().wrapped(0, "Written: " + written + ". 'boltlore kit " + written + "' makes its sheets.");
             return Outcome.sound(Exit.OK);
         });
-    }
-
-    private Order order(String number, String customer, Choices choices, Importance importance) {
-        return new Order(
-                number,
-                choices.family().name(),
-                customer,
-                "",
-                language(choices),
-                head.built(),
-                head.placed(),
-                null,
-                choices,
-                new TreeSet<>(),
-                new TreeSet<>(importance.firm()),
-                importance.rank(),
-                new LeftOut.Undecided(),
-                List.of(),
-                List.of(),
-                "",
-                OrderTerms.NONE);
-    }
-
-    /** The language of labels and manuals is that of the papers too, where the workshop writes it. */
-    private String language(Choices choices) {
-        return choices.inRole(Role.LANGUAGE)
-                .map(OptionValue::value)
-                .filter(bench.catalogue().workshop().languages()::contains)
-                .orElse("en");
     }
 }

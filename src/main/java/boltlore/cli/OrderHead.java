@@ -1,7 +1,14 @@
 package boltlore.cli;
 
+import boltlore.catalogue.Catalogue;
+import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.order.OrderBuilder;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -9,20 +16,37 @@ import picocli.CommandLine.Option;
 final class OrderHead {
 
     @Option(names = "--order", paramLabel = "NUMBER", description = "The order's number; asked where it is not given.")
-    private @Nullable String order;
+    private @Nullable String number;
 
     @Option(names = "--customer", paramLabel = "NAME", description = "The customer; asked where it is not given.")
     private @Nullable String customer;
+
+    @Option(names = "--partner", paramLabel = "NAME", description = "The partner workshop that it goes through.")
+    private @Nullable String partner;
 
     @Option(
             names = "--built",
             paramLabel = "DATE",
             converter = Day.class,
-            description = "When the donor was built, as 1971-05-20.")
+            description = "When the base vehicle was built, as 1971-05-20.")
     private @Nullable LocalDate built;
 
     @Option(names = "--placed", paramLabel = "DATE", converter = Day.class, description = "The date of the order.")
     private @Nullable LocalDate placed;
+
+    @Option(
+            names = "--due",
+            paramLabel = "DATE",
+            converter = Day.class,
+            description = "When the kit is due, as 2027-03-12.")
+    private @Nullable LocalDate due;
+
+    @Option(
+            names = "--discount",
+            paramLabel = "PERCENT",
+            converter = DiscountGiven.class,
+            description = "Discount in per cent, in place of the partner's.")
+    private @Nullable BigDecimal discount;
 
     @Option(
             names = "--out",
@@ -31,27 +55,32 @@ final class OrderHead {
     private @Nullable Path out;
 
     @Nullable
-    String order() {
-        return order;
-    }
-
-    @Nullable
-    String customer() {
-        return customer;
-    }
-
-    @Nullable
-    LocalDate built() {
-        return built;
-    }
-
-    @Nullable
-    LocalDate placed() {
-        return placed;
-    }
-
-    @Nullable
     Path out() {
         return out;
+    }
+
+    /** The order with what was given, or all that is wrong with it. */
+    Outcome<Order> in(Order order, Catalogue catalogue) {
+        Order dated =
+                placed == null ? order : new OrderBuilder(order).placed(placed).build();
+        Outcome<Order> said = Outcome.sound(dated);
+        for (Map.Entry<AskedHead, @Nullable Object> given : given().entrySet()) {
+            Object value = given.getValue();
+            if (value != null) {
+                said = said.then(before -> given.getKey().said(before, value.toString(), catalogue));
+            }
+        }
+        return said;
+    }
+
+    private Map<AskedHead, @Nullable Object> given() {
+        Map<AskedHead, @Nullable Object> given = new EnumMap<>(AskedHead.class);
+        given.put(AskedHead.BUILT, built);
+        given.put(AskedHead.NUMBER, number);
+        given.put(AskedHead.CUSTOMER, customer);
+        given.put(AskedHead.DUE, due);
+        given.put(AskedHead.PARTNER, partner);
+        given.put(AskedHead.DISCOUNT, discount == null ? null : discount.toPlainString());
+        return given;
     }
 }

@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "orders",
         description =
-                "Count a family's valid orders; say which bring a part, which parts meet, what all of them bring.")
+                "Count a family's valid orders; say which contain a part, which parts occur together, what all of them contain.")
 final class OrdersCommand extends RoomCommand {
 
     @Mixin
@@ -26,19 +26,21 @@ final class OrdersCommand extends RoomCommand {
     /** What is asked of the orders. */
     private static final class About {
         @Option(
-                names = "--bring",
+                names = "--with",
                 paramLabel = "PART",
-                description = "Say which orders bring this part, and what share of all that is.")
-        private List<String> bring = new ArrayList<>();
+                description = "Say which orders contain this part, and what share of all that is.")
+        private List<String> with = new ArrayList<>();
 
         @Option(
-                names = "--meet",
+                names = "--together",
                 arity = "2..*",
                 paramLabel = "PART",
-                description = "Say whether these parts ever ship together, with an order that does or the reason.")
-        private List<String> meet = new ArrayList<>();
+                description = "Say whether these parts ever ship together, with an example order or the reason.")
+        private List<String> together = new ArrayList<>();
 
-        @Option(names = "--sure", description = "List the parts that every order brings, with their least quantity.")
+        @Option(
+                names = "--certain",
+                description = "List the parts that every order contains, with their least quantity.")
         private boolean sure;
     }
 
@@ -62,7 +64,12 @@ final class OrdersCommand extends RoomCommand {
                                                 new OrderAnswers(
                                                         screen,
                                                         bench,
-                                                        SalesDesk.of(bench, given, time.deadline(), time.deadline()),
+                                                        SalesDesk.of(
+                                                                bench,
+                                                                given,
+                                                                asked.newest(),
+                                                                time.deadline(),
+                                                                time.deadline()),
                                                         json()),
                                                 parts))))));
     }
@@ -82,13 +89,13 @@ final class OrdersCommand extends RoomCommand {
         if (parts.isEmpty()) {
             return answers.count();
         }
-        return about.bring.isEmpty() ? answers.meet(parts) : answers.bring(parts);
+        return about.with.isEmpty() ? answers.together(parts) : answers.with(parts);
     }
 
     private Outcome<List<PartNumber>> parts(Catalogue known) {
         List<String> names =
                 known.parts().keySet().stream().map(PartNumber::text).toList();
-        List<String> written = about.bring.isEmpty() ? about.meet : about.bring;
+        List<String> written = about.with.isEmpty() ? about.together : about.with;
         List<Fault> unknown = written.stream()
                 .filter(number -> !names.contains(number))
                 .map(number -> unknown(number, names))

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.answers.WhereUsed;
+import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
@@ -10,16 +11,21 @@ import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The part master, and where parts are used. */
-@Command(name = "parts", description = "List the parts of the catalogue, or say where given parts are used.")
+@Command(name = "parts", description = "List the parts of the catalogue, search them, or say where parts are used.")
 final class PartsCommand extends RoomCommand {
 
-    @Parameters(paramLabel = "PART", arity = "0..*", description = "Part numbers; without one all parts are listed.")
-    private List<String> numbers = new ArrayList<>();
+    @Parameters(
+            paramLabel = "PART|WORD",
+            arity = "0..*",
+            description = "Part numbers, or words that a part has in its number, name, supplier or supplier's code;"
+                    + " without one all parts are listed.")
+    private List<String> words = new ArrayList<>();
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -30,43 +36,54 @@ final class PartsCommand extends RoomCommand {
     }
 
     private Outcome<Integer> answer(Screen screen, Catalogue known) {
-        List<Fault> unknown = unknown(known);
-        if (!unknown.isEmpty()) {
-            return Outcome.faulty(unknown);
-        }
-        List<Part> asked = numbers.isEmpty()
-                ? List.copyOf(known.parts().values())
-                : numbers.stream()
+        boolean numbers = words.stream().map(PartNumber::new).allMatch(known.parts()::containsKey);
+        List<Part> asked = numbers && !words.isEmpty()
+                ? words.stream()
                         .distinct()
                         .map(PartNumber::new)
                         .map(known::part)
-                        .toList();
+                        .toList()
+                : known.parts().values().stream().filter(this::hasAllWords).toList();
+        if (asked.isEmpty() && !words.isEmpty()) {
+            return Outcome.faulty(unknown(known));
+        }
         if (json()) {
             screen.line(JsonOut.list(asked, part -> json(known, part)).written().stripTrailing());
         } else {
-            asked.forEach(part -> print(screen, known, part));
+            boolean few = (numbers && !words.isEmpty()) || asked.size() == 1;
+            asked.forEach(part -> print(screen, known, part, few));
         }
         return Outcome.sound(Exit.OK);
+    }
+
+    private boolean hasAllWords(Part part) {
+        Buying buying = part.buying();
+        String text = (part.number() + "\n"
+                        + String.join("\n", part.name().byLanguage().values()) + "\n"
+                        + (buying == null ? "" : buying.supplier() + "\n" + buying.orderCode()))
+                .toLowerCase(Locale.ROOT);
+        return words.stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)));
     }
 
     private List<Fault> unknown(Catalogue known) {
         List<String> names =
                 known.parts().keySet().stream().map(PartNumber::text).toList();
-        return numbers.stream()
-                .filter(number -> !known.parts().containsKey(new PartNumber(number)))
-                .map(number -> Fault.of(
+        return words.stream()
+                .filter(word -> !known.parts().containsKey(new PartNumber(word)))
+                .map(word -> Fault.of(
                         "",
-                        "part number '" + number + "'",
+                        "'" + word + "', which no part has in number, name, supplier or supplier's code"
+                                + (words.size() == 1 ? "" : " together with the other words"),
                         "a part of the catalogue",
-                        Nearest.advice(number, names, "'boltlore parts' lists them")))
+                        Nearest.advice(word, names, "'boltlore parts' lists them")))
                 .toList();
     }
 
-    private void print(Screen screen, Catalogue known, Part part) {
+    private static void print(Screen screen, Catalogue known, Part part, boolean where) {
         String named =
                 part.number() + "  " + part.revision() + "  " + part.name().english();
-        if (numbers.isEmpty()) {
-            screen.line(named);
+        if (!where) {
+            screen.wrapped(0, named);
             return;
         }
         screen.heading(named);

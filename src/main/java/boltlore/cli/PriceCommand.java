@@ -1,7 +1,5 @@
 package boltlore.cli;
 
-import boltlore.catalogue.PriceBook;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,16 +31,9 @@ final class PriceCommand extends OldTradeCommand<PricedOrder> {
 
     @Override
     Outcome<List<PricedOrder>> worked(KitsTogether kits) {
-        PriceBook prices = kits.catalogue().prices();
-        return prices == null
-                ? Outcome.faulty(Fault.of(
-                        "workshop/pricing.json",
-                        "nothing of that name",
-                        "what labour, overhead and delivery cost, and how a price is made of it",
-                        "Add it; catalog/README.md says how."))
-                : Outcome.all(kits.bills().stream()
-                        .map(bill -> PricedOrder.of(kits.catalogue(), prices, bill, quote.of(bill.order())))
-                        .toList());
+        return Outcome.all(kits.bills().stream()
+                .map(bill -> PricedOrder.of(kits.catalogue(), bill, quote.of(bill.order())))
+                .toList());
     }
 
     @Override

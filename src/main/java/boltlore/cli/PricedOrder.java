@@ -3,15 +3,12 @@ package boltlore.cli;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
-import boltlore.catalogue.PriceBook;
 import boltlore.faults.Outcome;
 import boltlore.report.SheetFile;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.Calculation;
-import boltlore.trades.costing.quote.Quoting;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.orders.SheetFormats;
@@ -20,14 +17,17 @@ import boltlore.trades.weighing.Weighing;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** An order's calculation and lead time with what they stand on. */
-record PricedOrder(Catalogue catalogue, Calculation calculation, LeadPath path) implements WorkedOrder {
+/** An order's price and lead time with what they stand on. */
+record PricedOrder(Catalogue catalogue, Calculation calculation) implements WorkedOrder {
 
-    static Outcome<PricedOrder> of(Catalogue catalogue, PriceBook prices, Bill bill, Asked asked) {
-        PricedBill priced = BillWorkbook.price(bill, catalogue);
-        LeadPath path = LeadPath.of(priced);
-        return Quoting.of(CostSheet.cost(priced, prices), asked, path.days())
-                .then(calculation -> Outcome.sound(new PricedOrder(catalogue, calculation, path)));
+    static Outcome<PricedOrder> of(Catalogue catalogue, Bill bill, Asked asked) {
+        return OrderPricing.of(bill, catalogue, asked)
+                .calculation()
+                .then(calculation -> Outcome.sound(new PricedOrder(catalogue, calculation)));
+    }
+
+    LeadPath path() {
+        return calculation.cost().priced().times().path();
     }
 
     Bill bill() {
@@ -46,7 +46,7 @@ record PricedOrder(Catalogue catalogue, Calculation calculation, LeadPath path) 
         Weighing weighing = Weigher.of(catalogue, family, bill());
         List<SheetFile> customer =
                 SheetFormats.of(List.of(QuotationSheet.of(calculation.quotation(), bill(), weighing, catalogue)));
-        List<SheetFile> workshop = SheetFormats.of(List.of(CostSheet.of(calculation, path)));
+        List<SheetFile> workshop = SheetFormats.of(List.of(CostSheet.of(calculation)));
         return Stream.concat(
                         customer.stream().map(file -> file.under("customer")),
                         workshop.stream().map(file -> file.under("workshop")))

@@ -8,10 +8,11 @@ import picocli.CommandLine.Option;
 final class ProofFiles {
 
     @Option(
-            names = "--witnesses",
+            names = "--examples",
             paramLabel = "FOLDER",
-            description = "Write an order file for each defect that an order can show (or for each variant of --bench),"
-                    + " ready to run with 'kit'.")
+            description =
+                    "Write an order file for each defect that an order can show (or for each variant of --trial-builds),"
+                            + " ready to run with 'kit'.")
     @Nullable
     Path witnesses;
 

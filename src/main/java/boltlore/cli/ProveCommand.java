@@ -26,15 +26,15 @@ final class ProveCommand extends RoomCommand {
     static final class Instead {
 
         @Option(
-                names = "--bench",
+                names = "--trial-builds",
                 paramLabel = "pairs|threes",
-                description = "Name few variants to build on the bench that together have every pair (or three, up to"
-                        + " 20 options) of values which any valid order has, with their cost.")
-        private Sampling.@Nullable Ways bench;
+                description = "Name few trial builds that together have every pair (or three, up to 20 options) of"
+                        + " values which any valid order has, with their cost.")
+        private Sampling.@Nullable Ways trialBuilds;
 
         @Option(
                 names = "--against",
-                paramLabel = "CATALOG",
+                paramLabel = "CATALOGUE",
                 description = "Say which kits change from that catalogue, the earlier revision, to this one.")
         private @Nullable Path against;
     }
@@ -71,8 +71,8 @@ final class ProveCommand extends RoomCommand {
     }
 
     private Outcome<ProofTask> task(Catalogue known, List<Family> asked) {
-        if (instead.bench != null) {
-            return Outcome.sound(new SamplingTask(known, asked, instead.bench, files, this::writeSets));
+        if (instead.trialBuilds != null) {
+            return Outcome.sound(new SamplingTask(known, asked, instead.trialBuilds, files, this::writeSets));
         }
         return instead.against == null
                 ? Outcome.sound(new ProvingTask(known, asked, files, this::writeSets))

@@ -33,6 +33,11 @@ final class QuoteOption {
             description = "The day of the quotation; without it the date of the order, or else today.")
     private @Nullable LocalDate on;
 
+    /** As the order and its partner have agreed, on the date of the order, or else today. */
+    static Asked usual(Order order) {
+        return new QuoteOption().of(order);
+    }
+
     Asked of(Order order) {
         LocalDate day = on == null ? order.placed() : on;
         return new Asked(day == null ? LocalDate.now(ZoneId.systemDefault()) : day, discount, currency);

@@ -1,13 +1,12 @@
 package boltlore.cli;
 
-import picocli.CommandLine.IVersionProvider;
-
 /** Which release this is, as the jar says; classes that run without a jar belong to none. */
-final class Release implements IVersionProvider {
+final class Release {
 
-    @Override
-    public String[] getVersion() {
+    private Release() {}
+
+    static String name() {
         String version = Release.class.getPackage().getImplementationVersion();
-        return new String[] {"boltlore " + (version == null ? "(unreleased)" : version)};
+        return "boltlore " + (version == null ? "(unreleased)" : version);
     }
 }

@@ -41,7 +41,7 @@ abstract class RoomCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
-        Screen screen = new Screen(spec.commandLine().getOut());
+        Screen screen = new Screen(spec.commandLine().getOut(), json);
         int exit = run(screen);
         screen.flush();
         Screen errors = new Screen(aside());

@@ -7,11 +7,19 @@ import boltlore.choosing.FamilyQuestions;
 import boltlore.choosing.Importance;
 import boltlore.choosing.Repairer;
 import boltlore.logic.Deadline;
+import boltlore.measure.OptionName;
+import boltlore.order.Order;
+import java.util.List;
 
-/** All that is asked of while choosing in one family. */
+/**
+ * All that is asked of while choosing in one family.
+ *
+ * @param order what is known of the order so far
+ * @param newest options that were answered only now, the last answer first
+ */
 record SalesDesk(
-        Choices choices,
-        Importance importance,
+        Order order,
+        List<OptionName> newest,
         Chooser chooser,
         BestKits best,
         Repairer repairer,
@@ -24,16 +32,25 @@ record SalesDesk(
      * @param deadline of figures and repairs
      * @param reasons until when open values and reasons are wanted
      */
-    static SalesDesk of(Bench bench, AskedChoices.Given given, Deadline deadline, Deadline reasons) {
-        Chooser chooser = new Chooser(given.family(), reasons);
-        BestKits best = new BestKits(bench.resolver().resolver(), given.family(), deadline);
+    static SalesDesk of(Bench bench, Order order, List<OptionName> newest, Deadline deadline, Deadline reasons) {
+        Chooser chooser = new Chooser(order.choices().family(), reasons);
+        BestKits best = new BestKits(bench.resolver().resolver(), order, QuoteOption.usual(order), deadline);
         return new SalesDesk(
-                given.choices(),
-                given.importance(),
+                order,
+                newest,
                 chooser,
                 best,
                 new Repairer(chooser, best),
                 new FamilyQuestions(bench.catalogue(), chooser, deadline),
                 deadline);
+    }
+
+    Choices choices() {
+        return order.choices();
+    }
+
+    /** Of choices without a rank the newest means most. */
+    Importance importance() {
+        return Importance.of(order).thenNewest(newest);
     }
 }

@@ -14,7 +14,7 @@ import boltlore.order.Order;
 import boltlore.proof.Witnesses;
 import boltlore.proof.sample.CoveringSample;
 import boltlore.proof.sample.Sampler;
-import boltlore.trades.bill.sheets.BillWorkbook;
+import boltlore.trades.costing.Pricing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,9 +52,8 @@ final class Sampling {
         this.ways = ways;
         this.sample = sample;
         for (Choices choices : sample.orders()) {
-            String name = String.format(Locale.ROOT, "%s-bench-%03d", family.name(), orders.size() + 1);
-            Order order = Witnesses.complete(
-                    catalogue(), name, choices, new LeftOut.AllUnused(), "A variant to build on the bench.");
+            String name = String.format(Locale.ROOT, "%s-trial-%03d", family.name(), orders.size() + 1);
+            Order order = Witnesses.complete(catalogue(), name, choices, new LeftOut.AllUnused(), "A trial build.");
             orders.add(order);
             costs.add(cost(order));
         }
@@ -74,9 +73,8 @@ final class Sampling {
         return OrderKit.of(bench.resolver(), order, false) instanceof Outcome.Sound<OrderKit> kit
                         && kit.value().bill() != null
                         && !kit.value().resolution().stops()
-                ? Optional.of(BillWorkbook.price(kit.value().bill(), catalogue())
-                        .totals()
-                        .cost())
+                ? Optional.of(
+                        Pricing.of(kit.value().bill(), catalogue()).totals().cost())
                 : Optional.empty();
     }
 
@@ -93,14 +91,16 @@ final class Sampling {
     }
 
     void print(Screen screen) {
-        screen.heading(family.name() + ": " + orders.size() + " variants to build on the bench have all "
+        screen.heading(family.name() + ": " + orders.size() + " trial builds have all "
                 + sample.coverable() + (ways == Ways.PAIRS ? " pairs" : " threes")
                 + " of values that any valid order has" + (complete() ? "" : ", as far as the time went"));
         for (int i = 0; i < orders.size(); i++) {
             screen.wrapped(2, orders.get(i).name() + ": " + money(costs.get(i)) + ": " + chosen(orders.get(i)));
         }
         screen.wrapped(
-                2, "Cost of these kits together: " + money(Optional.of(total())) + ", all unused brackets left out.");
+                2,
+                "Direct cost of these kits together: " + money(Optional.of(total()))
+                        + ", all unused brackets left out.");
         if (!sample.uncoverable().isEmpty()) {
             screen.wrapped(
                     2,

@@ -9,6 +9,7 @@ import boltlore.trades.shipping.CustomsLine;
 import boltlore.trades.shipping.DangerousGoods;
 import boltlore.trades.shipping.Lift;
 import boltlore.trades.shipping.Packed;
+import boltlore.trades.shipping.SellingPrice;
 import boltlore.trades.shipping.ShipFinding;
 import boltlore.trades.shipping.ShipFindings;
 import boltlore.trades.shipping.Shipment;
@@ -46,9 +47,11 @@ final class ShipAnswer {
     }
 
     private static JsonOut.Members papers(JsonOut.Members answer, Shipment shipment) {
-        return answer.put("currency", shipment.price().currency().getCurrencyCode())
-                .put("price", shipment.price().total())
-                .put("customs", JsonOut.list(shipment.customs(), ShipAnswer::customs))
+        SellingPrice price = shipment.price();
+        if (price != null) {
+            answer.put("currency", price.currency().getCurrencyCode()).put("price", price.total());
+        }
+        return answer.put("customs", JsonOut.list(shipment.customs(), ShipAnswer::customs))
                 .put("dangerous", JsonOut.list(shipment.dangerous(), ShipAnswer::dangerous))
                 .putIfAny("drawing", shipment.crates().isEmpty() ? "" : ShipSheet.crates(shipment));
     }
@@ -94,7 +97,7 @@ final class ShipAnswer {
                 .put("pieces", line.pieces())
                 .put("measured", JsonOut.texts(line.measured()))
                 .put("netKg", Digits.thousandths(line.netKg()))
-                .put("value", line.value());
+                .putIfAny("value", line.value());
     }
 
     private static JsonOut dangerous(DangerousGoods goods) {

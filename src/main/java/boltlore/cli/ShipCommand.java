@@ -4,14 +4,13 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Outcome;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.shipping.Consignment;
+import boltlore.trades.shipping.SellingPrice;
 import boltlore.trades.shipping.ShipFindings;
 import boltlore.trades.shipping.Shipment;
 import boltlore.trades.shipping.Shipper;
-import boltlore.trades.shipping.sheets.ShipPrice;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -59,9 +58,11 @@ final class ShipCommand extends OldTradeCommand<ShippedOrder> {
 
     private Outcome<Shipment> shipment(KitsTogether kits, Bill bill) {
         FamilyPlan plan = kits.plan(bill);
-        PricedBill priced = BillWorkbook.price(bill, kits.catalogue());
-        return ShipPrice.of(priced, quote.of(bill.order()))
-                .then(price -> Outcome.sound(Shipper.of(priced, price, PickingList.of(plan, bill), route.route())));
+        OrderPricing pricing = OrderPricing.of(bill, kits.catalogue(), quote.of(bill.order()));
+        SellingPrice price = SellingPrice.of(pricing).orElse(null);
+        return price == null && kits.catalogue().prices() != null
+                ? Outcome.faulty(pricing.calculation().faults())
+                : Outcome.sound(Shipper.of(pricing.priced(), price, PickingList.of(plan, bill), route.route()));
     }
 
     private static List<ShippedOrder> together(Catalogue catalogue, List<Shipment> all) {

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 
 /** What kits do to the weights of their donor vehicles. */
 @Command(
-        name = "weigh",
+        name = "axle-loads",
         description =
                 "Work out axle loads before and after conversion, compare them with the limits, and write a weight"
                         + " statement for each order.")

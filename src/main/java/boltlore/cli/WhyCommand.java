@@ -9,72 +9,157 @@ import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Resolution;
+import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Why a part is in an order's kit, or what would bring it in. */
-@Command(name = "why", description = "Say why a part is in an order's kit, or what would bring it in.")
+/** Why a part is in the kits of orders, or what would bring it in. */
+@Command(name = "why", description = "Say which orders' kits hold a part and why, or what would bring it in.")
 final class WhyCommand extends RoomCommand {
 
-    @Parameters(index = "0", paramLabel = "ORDER", description = "An order file.")
-    private Path order = Path.of("");
+    /** What is to be said of one order; no kit where its choices stop it. */
+    private record Answer(OrderKit order, boolean in, String quantity, List<Because> reasons) {
 
-    @Parameters(index = "1", paramLabel = "PART", description = "A part number.")
-    private String part = "";
+        boolean hasKit() {
+            return order.resolution() instanceof Resolution.Resolved;
+        }
+
+        String name() {
+            return order.order().name();
+        }
+    }
+
+    @Parameters(
+            arity = "2..*",
+            paramLabel = "ORDER… PART",
+            hideParamSyntax = true,
+            description = {"Order files, or folders of them, and last a part number."})
+    private List<String> words = new ArrayList<>();
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
 
     @Override
     int run(Screen screen) {
-        Outcome<Bench> bench = Bench.of(catalogue);
-        return done(screen, bench.then(at -> at.kit(order, false).then(kit -> answer(screen, at, kit))));
+        HeadStart.forKits();
+        List<Path> named =
+                words.subList(0, words.size() - 1).stream().map(Path::of).toList();
+        boolean one = named.size() == 1 && !Files.isDirectory(named.get(0));
+        return done(
+                screen,
+                Bench.of(catalogue)
+                        .then(bench -> part(bench)
+                                .then(part -> OrderFiles.of(named)
+                                        .then(files -> Outcome.sound(tell(screen, bench, part, files, one))))));
     }
 
-    private Outcome<Integer> answer(Screen screen, Bench bench, OrderKit kit) {
-        PartNumber number = new PartNumber(part);
-        Part known = bench.catalogue().parts().get(number);
-        if (known == null) {
-            List<String> numbers = bench.catalogue().parts().keySet().stream()
-                    .map(PartNumber::text)
-                    .toList();
-            String advice = Nearest.advice(part, numbers, "'boltlore parts' lists them");
-            return Outcome.faulty(Fault.of("", "part number '" + part + "'", "a part of the catalogue", advice));
+    private Outcome<Part> part(Bench bench) {
+        String number = words.get(words.size() - 1);
+        Part known = bench.catalogue().parts().get(new PartNumber(number));
+        if (known != null) {
+            return Outcome.sound(known);
         }
-        if (!(kit.resolution() instanceof Resolution.Resolved resolved)) {
-            KitText.print(screen, kit);
-            return Outcome.sound(Exit.STOPPED);
+        List<String> numbers = bench.catalogue().parts().keySet().stream()
+                .map(PartNumber::text)
+                .toList();
+        String advice = Nearest.advice(number, numbers, "'boltlore parts' lists them");
+        return Outcome.faulty(Fault.of("", "part number '" + number + "'", "a part of the catalogue", advice));
+    }
+
+    /** What of the orders can be read is answered, and what cannot is told after it. */
+    private int tell(Screen screen, Bench bench, Part part, List<Path> files, boolean one) {
+        List<Outcome<Answer>> outcomes = files.parallelStream()
+                .map(file -> bench.kit(file, false).then(kit -> Outcome.sound(answer(bench, kit, part.number()))))
+                .toList();
+        List<Fault> faults =
+                outcomes.stream().flatMap(each -> each.faults().stream()).toList();
+        List<Answer> answers = new ArrayList<>();
+        for (Outcome<Answer> outcome : outcomes) {
+            if (outcome instanceof Outcome.Sound<Answer> sound) {
+                answers.add(sound.value());
+            }
         }
-        FamilyPlan plan = bench.resolver().resolver().plan(kit.order().family());
-        boolean in = resolved.kit().contains(number);
-        List<Because> reasons = in
-                ? WhyIn.of(plan, resolved.kit(), number)
-                : WhyNotIn.of(plan, resolved.kit(), resolved.choices(), number);
         if (json()) {
-            screen.line(BecauseJson.of(number, in, reasons).written().stripTrailing());
+            JsonOut all = one && answers.size() == 1
+                    ? json(part, answers.get(0))
+                    : JsonOut.list(answers, answer -> json(part, answer));
+            screen.line(all.written().stripTrailing());
+        } else if (one) {
+            answers.forEach(answer -> print(screen, part, answer));
         } else {
-            print(screen, known, resolved, reasons);
+            print(screen, part, answers);
         }
-        return Outcome.sound(Exit.OK);
+        screen.flush();
+        int exit = answers.stream().allMatch(Answer::hasKit) ? Exit.OK : Exit.STOPPED;
+        return faults.isEmpty() ? exit : refused(faults, Exit.FAULTS);
     }
 
-    private static void print(Screen screen, Part part, Resolution.Resolved resolved, List<Because> reasons) {
+    private static Answer answer(Bench bench, OrderKit order, PartNumber part) {
+        if (!(order.resolution() instanceof Resolution.Resolved resolved)) {
+            return new Answer(order, false, "", List.of());
+        }
+        FamilyPlan plan = bench.plan(order.order().family());
+        BigDecimal quantity = resolved.kit().quantities().get(part);
+        boolean in = resolved.kit().contains(part);
+        List<Because> reasons =
+                in ? WhyIn.of(plan, resolved.kit(), part) : WhyNotIn.of(plan, resolved.kit(), resolved.choices(), part);
+        return new Answer(order, in, quantity == null ? "" : quantity.toPlainString(), reasons);
+    }
+
+    private static JsonOut json(Part part, Answer answer) {
+        JsonOut.Members order = JsonOut.object()
+                .put("order", answer.name())
+                .put("part", part.number().text());
+        return answer.hasKit() ? BecauseJson.into(order, answer.in(), answer.reasons()) : order.put("stopped", true);
+    }
+
+    private static void print(Screen screen, Part part, Answer answer) {
         String named = part.number() + " " + part.name().english();
-        java.math.BigDecimal quantity = resolved.kit().quantities().get(part.number());
-        if (quantity != null) {
-            screen.heading(named + ": " + quantity.toPlainString() + " " + part.unit() + " in this kit");
-        } else if (reasons.isEmpty()) {
+        if (!answer.hasKit()) {
+            KitText.print(screen, answer.order());
+            return;
+        }
+        if (answer.in()) {
+            screen.heading(named + ": " + answer.quantity() + " " + part.unit() + " in this kit");
+        } else if (answer.reasons().isEmpty()) {
             screen.heading(named + ": not in this kit, and nothing in this family can bring it");
         } else {
             screen.heading(named + ": not in this kit. What would bring it:");
         }
-        reasons.forEach(reason -> print(screen, reason, 2));
+        answer.reasons().forEach(reason -> print(screen, reason, 2));
+    }
+
+    private static void print(Screen screen, Part part, List<Answer> answers) {
+        List<Answer> with = answers.stream().filter(Answer::in).toList();
+        screen.heading(part.number() + " " + part.name().english() + ": in " + with.size() + " of " + answers.size()
+                + (answers.size() == 1 ? " order" : " orders"));
+        for (Answer answer : with) {
+            screen.wrapped(
+                    0,
+                    answer.name() + ", " + answer.order().order().customer() + ": " + answer.quantity() + " "
+                            + part.unit());
+            answer.reasons().forEach(reason -> print(screen, reason, 2));
+        }
+        names(screen, "Not in: ", answers.stream().filter(each -> each.hasKit() && !each.in()));
+        names(screen, "No kit yet, their choices stop them: ", answers.stream().filter(each -> !each.hasKit()));
+    }
+
+    private static void names(Screen screen, String head, Stream<Answer> answers) {
+        String names = answers.map(Answer::name).collect(Collectors.joining(", "));
+        if (!names.isEmpty()) {
+            screen.wrapped(0, head + names + ".");
+        }
     }
 
     private static void print(Screen screen, Because because, int indent) {

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads a duration as people write it: 500ms, 30s, 5m; above 0 and a week at most. */
+/** Reads a duration as people write it: 500ms, 30s, 5m; a week at most. */
 final class Within implements ITypeConverter<Duration> {
 
     private static final Pattern WRITTEN = Pattern.compile("([0-9]{1,9})(ms|s|m)");
@@ -23,9 +23,9 @@ final class Within implements ITypeConverter<Duration> {
         Duration time = unit.equals("ms")
                 ? Duration.ofMillis(number)
                 : unit.equals("s") ? Duration.ofSeconds(number) : Duration.ofMinutes(number);
-        if (time.isZero() || time.compareTo(LONGEST) > 0) {
+        if (time.compareTo(LONGEST) > 0) {
             throw new TypeConversionException(
-                    "'" + text + "' is not above 0 and at most " + LONGEST.toMinutes() + "m, which is a week");
+                    "'" + text + "' is more than " + LONGEST.toMinutes() + "m, which is a week");
         }
         return time;
     }

@@ -6,21 +6,31 @@ import java.util.List;
 /** Text broken at blanks to fit a width. */
 final class Wrapped {
 
+    private static final int FURTHER_INDENT = 2;
+
     private Wrapped() {}
 
-    static List<String> rows(String text, int indent, int width) {
-        List<String> rows = new ArrayList<>();
-        StringBuilder row = new StringBuilder(" ".repeat(indent));
-        int start = indent;
-        for (String word : text.split(" ", -1)) {
-            if (row.length() > start && row.length() + 1 + word.length() > width) {
-                rows.add(row.toString());
-                start = indent + 2;
-                row = new StringBuilder(" ".repeat(start));
-            }
-            row.append(row.length() > start ? " " : "").append(word);
+    /** The rows of a line; those after the first are indented by two more. A word that is too long stays whole. */
+    static List<String> rows(String line, int width) {
+        int indent = 0;
+        while (indent < line.length() && line.charAt(indent) == ' ') {
+            indent++;
         }
-        rows.add(row.toString());
+        String further = " ".repeat(indent + FURTHER_INDENT);
+        List<String> rows = new ArrayList<>();
+        String rest = line;
+        int start = indent;
+        while (rest.length() > width) {
+            int blank = rest.lastIndexOf(' ', width);
+            int cut = blank > start ? blank : rest.indexOf(' ', Math.max(width, start));
+            if (cut < 0) {
+                break;
+            }
+            rows.add(rest.substring(0, cut).stripTrailing());
+            rest = further + rest.substring(cut).stripLeading();
+            start = further.length();
+        }
+        rows.add(rest);
         return rows;
     }
 }

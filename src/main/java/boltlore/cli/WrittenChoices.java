@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Reads choices as they are written on the command line: OPTION=VALUE. */
 final class WrittenChoices {
@@ -44,6 +45,25 @@ final class WrittenChoices {
         WrittenChoices reading = new WrittenChoices(family);
         Optional<Choice> choice = reading.read(written);
         return choice.isPresent() ? Outcome.sound(choice.get()) : Outcome.faulty(reading.faults);
+    }
+
+    /**
+     * An answer to a question by the number or the name of a value, or to any question as OPTION=VALUE.
+     *
+     * @param question that is asked, or null where none is
+     */
+    static Outcome<Choice> answer(Family family, @Nullable Option question, String said) {
+        return one(
+                family,
+                question == null || said.contains("=")
+                        ? said
+                        : question.name() + "=" + numbered(question.valueNames(), said));
+    }
+
+    private static String numbered(List<String> names, String said) {
+        boolean number = said.matches("\\d{1,6}") && !names.contains(said);
+        int place = number ? Integer.parseInt(said) : 0;
+        return place >= 1 && place <= names.size() ? names.get(place - 1) : said;
     }
 
     static Outcome<OptionName> option(Family family, String name) {

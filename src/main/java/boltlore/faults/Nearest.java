@@ -13,8 +13,13 @@ public final class Nearest {
     /** The known name at the least edit distance, if it is near enough to be a likely slip. */
     public static Optional<String> to(String written, Collection<String> known) {
         String wanted = written.toLowerCase(Locale.ROOT);
+        return of(written, known).filter(name -> distance(wanted, name.toLowerCase(Locale.ROOT)) <= reach(wanted));
+    }
+
+    /** The known name at the least edit distance, however far. */
+    public static Optional<String> of(String written, Collection<String> known) {
+        String wanted = written.toLowerCase(Locale.ROOT);
         return known.stream()
-                .filter(name -> distance(wanted, name.toLowerCase(Locale.ROOT)) <= reach(wanted))
                 .min(Comparator.<String>comparingInt(name -> distance(wanted, name.toLowerCase(Locale.ROOT)))
                         .thenComparing(Comparator.naturalOrder()));
     }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /**
  * When a position is filled, a line called for, a bracket useful, a line in the kit: as conditions over options alone,
@@ -27,7 +28,7 @@ public final class KitConditions {
 
     private final Catalogue catalogue;
     private final Family family;
-    private final boolean unusedLeftOut;
+    private final Predicate<LineName> leftOut;
     private final Map<PositionName, Position> positions = new LinkedHashMap<>();
     private final Map<LineName, Line> lines = new LinkedHashMap<>();
     private final BottomUp<PositionName, Condition> filled =
@@ -41,9 +42,14 @@ public final class KitConditions {
 
     /** @param unusedLeftOut whether orders leave out every bracket that carries nothing, or none */
     public KitConditions(Catalogue catalogue, Family family, boolean unusedLeftOut) {
+        this(catalogue, family, (LineName bracket) -> unusedLeftOut);
+    }
+
+    /** @param leftOut which brackets stay out where they carry nothing */
+    public KitConditions(Catalogue catalogue, Family family, Predicate<LineName> leftOut) {
         this.catalogue = catalogue;
         this.family = family;
-        this.unusedLeftOut = unusedLeftOut;
+        this.leftOut = leftOut;
         for (Position position : family.positions()) {
             positions.put(position.name(), position);
             position.lines().forEach(line -> lines.put(line.name(), line));
@@ -139,7 +145,7 @@ public final class KitConditions {
     public Condition in(LineName name) {
         Condition known = in.get(name);
         if (known == null) {
-            known = unusedLeftOut && line(name).isBracket()
+            known = leftOut.test(name) && line(name).isBracket()
                     ? All.of(List.of(called(name), useful(name)))
                     : called(name);
             in.put(name, known);

@@ -97,6 +97,11 @@ public final class PartConditions {
                 .toList();
     }
 
+    /** When the condition holds, with what it says of positions put in terms of options. */
+    public Condition unfolded(Condition condition) {
+        return kit.unfolded(condition);
+    }
+
     /** When a line or a need brings the part, other than inside an assembly. */
     public Condition brought(PartNumber part) {
         return Any.of(brings(part));
@@ -136,19 +141,16 @@ public final class PartConditions {
     private List<Term> sum(PartNumber part) {
         List<Term> sum = new ArrayList<>();
         for (Line line : linesOf.getOrDefault(part, List.of())) {
-            add(sum, line.quantity(), kit.in(line.name()));
+            add(sum, new Term(line.quantity(), kit.in(line.name())));
         }
         for (Inside inside : insideOf.getOrDefault(part, List.of())) {
-            terms(inside.assembly())
-                    .forEach(term -> add(sum, term.quantity().multiply(inside.quantity()), term.when()));
+            terms(inside.assembly()).forEach(term -> add(sum, term.times(inside.quantity(), Condition.ALWAYS)));
         }
         Map<String, SortedMap<BigDecimal, List<Condition>>> joints = new TreeMap<>();
         for (Asked asked : asked(part)) {
             Condition when = kit.unfolded(asked.need().when());
             if (asked.need().ask() instanceof Need.Each each) {
-                asked.terms()
-                        .forEach(
-                                term -> add(sum, term.quantity().multiply(each.quantity()), All.of(term.when(), when)));
+                asked.terms().forEach(term -> add(sum, term.times(each.quantity(), when)));
             } else if (asked.need().ask() instanceof Need.AtJoint at) {
                 joints.computeIfAbsent(at.joint(), joint -> new TreeMap<>())
                         .computeIfAbsent(at.atLeast().stripTrailingZeros(), least -> new ArrayList<>())
@@ -165,7 +167,7 @@ public final class PartConditions {
         for (BigDecimal least : asks.keySet()) {
             List<Condition> some =
                     asks.tailMap(least).values().stream().flatMap(List::stream).toList();
-            add(sum, least.subtract(below), Any.of(some));
+            add(sum, new Term(least.subtract(below), Any.of(some), below));
             below = least;
         }
     }
@@ -187,9 +189,9 @@ public final class PartConditions {
         return asked;
     }
 
-    private static void add(List<Term> sum, BigDecimal quantity, Condition when) {
-        if (!when.equals(Any.NEVER)) {
-            sum.add(new Term(quantity, when));
+    private static void add(List<Term> sum, Term term) {
+        if (!term.when().equals(Any.NEVER)) {
+            sum.add(term);
         }
     }
 

@@ -37,25 +37,18 @@ public record Order(
         String notes,
         OrderTerms terms) {
 
+    /** An order of which nothing is known yet but these choices. */
+    public static Order draft(Choices choices) {
+        return new OrderBuilder(choices).build();
+    }
+
     /** The same order with other choices. */
     public Order withChoices(Choices other) {
-        return new Order(
-                name,
-                family,
-                customer,
-                partner,
-                language,
-                donorBuilt,
-                placed,
-                due,
-                other,
-                settledByDate,
-                firm,
-                rank,
-                leftOut,
-                waived,
-                extra,
-                notes,
-                terms);
+        return new OrderBuilder(this).choices(other).build();
+    }
+
+    /** The same order, with other brackets left out. */
+    public Order withLeftOut(LeftOut other) {
+        return new OrderBuilder(this).leftOut(other).build();
     }
 }

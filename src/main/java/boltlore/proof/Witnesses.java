@@ -36,7 +36,7 @@ public final class Witnesses {
         LeftOut leftOut = statement.kind().leavesOutUnused() ? new LeftOut.AllUnused() : new LeftOut.Undecided();
         return complete(
                 catalogue,
-                String.format(Locale.ROOT, "%s-witness-%03d", choices.family().name(), number),
+                String.format(Locale.ROOT, "%s-example-%03d", choices.family().name(), number),
                 choices,
                 leftOut,
                 statement.title() + ". " + statement.refuted());

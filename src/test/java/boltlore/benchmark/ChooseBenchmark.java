@@ -23,8 +23,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 4, time = 4)
-@Measurement(iterations = 3, time = 10)
+@Warmup(iterations = 2, time = 2)
+@Measurement(iterations = 3, time = 2)
 @Fork(1)
 public class ChooseBenchmark {
 

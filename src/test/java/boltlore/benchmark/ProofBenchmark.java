@@ -33,7 +33,7 @@ public class ProofBenchmark {
 
     @Benchmark
     @BenchmarkMode(Mode.SingleShotTime)
-    @Fork(3)
+    @Fork(2)
     @Warmup(iterations = 0)
     @Measurement(iterations = 1)
     public FamilyProof cold() {
@@ -43,8 +43,8 @@ public class ProofBenchmark {
     @Benchmark
     @BenchmarkMode(Mode.AverageTime)
     @Fork(1)
-    @Warmup(iterations = 3, time = 2)
-    @Measurement(iterations = 5, time = 2)
+    @Warmup(iterations = 2, time = 1)
+    @Measurement(iterations = 3, time = 1)
     public FamilyProof warm() {
         return DemoFamily.prove(catalogue, family);
     }

@@ -5,9 +5,19 @@ import static org.assertj.core.data.Offset.offset;
 
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
+import boltlore.measure.PartNumber;
+import boltlore.order.Extra;
+import boltlore.order.LeftOut;
+import boltlore.order.Order;
+import boltlore.proof.Altered;
 import boltlore.resolution.Resolver;
+import boltlore.trades.costing.quote.Asked;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("The best complete kits of the van")
@@ -58,7 +68,7 @@ class BestKitsTest {
     void each_costs_what_its_own_bill_adds_up() {
         for (Aim aim : new Aim[] {Aim.CHEAPEST, Aim.DEAREST, Aim.SOONEST}) {
             BestKit kit = best.best(aim, Van.choices()).orElseThrow();
-            assertThat(Enumerated.unroundedCost(Van.CATALOGUE, kit.bill())).isCloseTo(kit.sum(), offset(HAIR));
+            assertThat(Enumerated.cost(kit.pricing())).isCloseTo(kit.sum(), offset(HAIR));
         }
     }
 
@@ -106,5 +116,54 @@ class BestKitsTest {
 
         assertThat(best(Aim.CHEAPEST).choices()).isEqualTo(first.choices());
         assertThat(best(Aim.CHEAPEST).sum()).isEqualTo(first.sum());
+    }
+
+    @Nested
+    @DisplayName("for a partner abroad, with a coated extra as the kit is coated, and brackets left out")
+    class Agreed {
+
+        private final Asked asked = new Asked(LocalDate.of(2026, 6, 20), null, null);
+        private final Order draft = draft();
+        private final Enumerated every = Enumerated.of(Van.RESOLVER, draft, asked);
+        private final BestKits best = new BestKits(Van.RESOLVER, draft, asked, Deadline.NONE);
+
+        /** The colour is open, so the extra has as many prices as there are finishes. */
+        private Order draft() {
+            Extra mount = new Extra(
+                    new PartNumber("PV-IM-L"),
+                    "",
+                    BigDecimal.TEN,
+                    "each",
+                    null,
+                    null,
+                    false,
+                    "Spares for the partner.");
+            return Altered.with(
+                    Altered.with(
+                            Order.draft(MOSTLY_SETTLED).withLeftOut(new LeftOut.AllUnused()), "extra", List.of(mount)),
+                    "partner",
+                    "Saltwood Flat Van Works");
+        }
+
+        @Test
+        void the_price_is_the_lowest_and_the_highest_that_any_order_is_quoted() {
+            assertThat(every.kits()).isNotEmpty();
+            assertThat(best.best(Aim.CHEAPEST, MOSTLY_SETTLED).orElseThrow().price())
+                    .contains(every.kits().stream()
+                            .map(Enumerated.Built::price)
+                            .min(Comparator.naturalOrder())
+                            .orElseThrow());
+            assertThat(best.best(Aim.DEAREST, MOSTLY_SETTLED).orElseThrow().price())
+                    .contains(every.kits().stream()
+                            .map(Enumerated.Built::price)
+                            .max(Comparator.naturalOrder())
+                            .orElseThrow());
+        }
+
+        @Test
+        void the_lead_time_is_the_shortest_of_all() {
+            assertThat(best.best(Aim.SOONEST, MOSTLY_SETTLED).orElseThrow().leadDays())
+                    .isEqualTo(every.leastDays());
+        }
     }
 }

@@ -1,17 +1,14 @@
 package boltlore.choosing;
 
-import boltlore.bill.Costs;
-import boltlore.bill.Item;
 import boltlore.bill.Masses;
-import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Finish;
-import boltlore.catalogue.Source;
 import boltlore.choices.Choices;
 import boltlore.oracle.Completions;
+import boltlore.order.Order;
 import boltlore.resolution.Resolver;
-import boltlore.trades.coating.CoatingCost;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,39 +16,39 @@ import java.util.List;
 /** Every complete kit that keeps some choices and that nothing stops, built and priced one by one. */
 record Enumerated(List<Built> kits) {
 
-    record Built(Choices choices, BigDecimal cost, BigDecimal massKg, int leadDays) {}
+    record Built(Choices choices, OrderPricing pricing, BigDecimal cost, BigDecimal massKg, int leadDays) {
+        BigDecimal price() {
+            return pricing.quotation().orElseThrow().net();
+        }
+    }
 
     static Enumerated of(Resolver resolver, Choices partial) {
+        return of(resolver, Order.draft(partial), new Asked(LocalDate.EPOCH, null, null));
+    }
+
+    static Enumerated of(Resolver resolver, Order draft, Asked asked) {
         List<Built> all = new ArrayList<>();
-        Completions.visit(partial, choices -> {
-            TrialKit kit = TrialKit.of(resolver, choices);
+        Completions.visit(draft.choices(), choices -> {
+            TrialKit kit = TrialKit.of(resolver, draft.withChoices(choices), asked);
             if (kit.stops().isEmpty()) {
-                PricedBill bill = kit.bill();
+                OrderPricing pricing = kit.pricing();
                 all.add(new Built(
                         choices,
-                        unroundedCost(resolver.catalogue(), bill),
-                        Masses.kitKg(bill.bill()),
-                        bill.leadDays()));
+                        pricing,
+                        cost(pricing),
+                        Masses.kitKg(pricing.priced().bill()),
+                        pricing.leadDays()));
             }
             return true;
         });
         return new Enumerated(all);
     }
 
-    static BigDecimal unroundedCost(Catalogue catalogue, PricedBill bill) {
-        return bill.bill().items().stream()
-                .map(item -> coating(catalogue, item))
-                .reduce(Costs.kit(bill.bill()), BigDecimal::add);
-    }
-
-    private static BigDecimal coating(Catalogue catalogue, Item item) {
-        Finish finish = catalogue.finishes().get(item.finish());
-        BigDecimal own = finish == null
-                ? BigDecimal.ZERO
-                : CoatingCost.of(item, finish, catalogue.workshop().coating());
-        return item.part().source() == Source.BUY
-                ? own
-                : item.inside().stream().map(child -> coating(catalogue, child)).reduce(own, BigDecimal::add);
+    /** The full cost of the kit, or the direct one where the workshop has not written down how it prices. */
+    static BigDecimal cost(OrderPricing pricing) {
+        return pricing.found()
+                .map(found -> found.cost().kit().total())
+                .orElseGet(() -> pricing.priced().totals().cost());
     }
 
     BigDecimal leastCost() {

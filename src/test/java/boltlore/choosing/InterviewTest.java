@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
+import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +37,7 @@ class InterviewTest {
     }
 
     @Test
-    void asks_first_what_settles_most_and_last_what_settles_nothing() {
+    void asks_of_the_vehicle_first_then_what_settles_most_and_last_what_settles_nothing() {
         List<String> asked = new ArrayList<>();
         while (interview.question().isPresent()) {
             Option question = interview.question().orElseThrow();
@@ -44,7 +46,8 @@ class InterviewTest {
                     question.name(), interview.standing().open(question).get(0).value()));
         }
 
-        assertThat(asked.get(0)).isIn("market", "export");
+        assertThat(asked.subList(0, 3)).containsExactly("body-era", "drive-side", "market");
+        assertThat(asked.get(3)).isEqualTo("export");
         assertThat(asked.subList(asked.size() - 2, asked.size())).containsExactly("colour", "cover-colour");
     }
 
@@ -54,6 +57,18 @@ class InterviewTest {
 
         assertThat(settled)
                 .containsExactlyInAnyOrder(Van.choice("drive-side=left"), Van.choice("supply=split-phase-32"));
+    }
+
+    @Test
+    void takes_the_newest_answer_for_the_one_that_means_most_below_what_has_a_rank() {
+        interview.answer(Van.choice("market=europe"));
+        interview.answer(Van.choice("heater=water"));
+        OptionName colour = new OptionName("colour");
+
+        assertThat(interview
+                        .importance(new Importance(Set.of(), List.of(colour)))
+                        .rank())
+                .containsExactly(colour, new OptionName("heater"), new OptionName("market"));
     }
 
     @Test

@@ -7,7 +7,11 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
+import boltlore.order.Order;
 import boltlore.resolution.Resolver;
+import boltlore.trades.costing.quote.Asked;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
@@ -54,21 +58,26 @@ class VanRepairsTest {
     }
 
     @Test
-    void the_difference_in_cost_is_that_of_the_two_bills() {
+    void the_difference_in_price_is_that_of_the_two_quotations() {
         Repair repair = repairs(ORDER, "export=cee-7-3").get(0);
 
-        TrialKit before = TrialKit.of(Van.RESOLVER, ORDER);
-        TrialKit after = TrialKit.of(Van.RESOLVER, repair.choices());
+        TrialKit before = trial(ORDER);
+        TrialKit after = trial(repair.choices());
 
         assertThat(repair.choices().settled()).isTrue();
         assertThat(after.stops()).isEmpty();
-        assertThat(repair.moreCost())
-                .isEqualByComparingTo(after.bill()
-                        .totals()
-                        .cost()
-                        .subtract(before.bill().totals().cost()));
+        assertThat(repair.morePrice().orElseThrow())
+                .isEqualByComparingTo(price(after).subtract(price(before)));
         assertThat(repair.moreLeadDays())
-                .isEqualTo(after.bill().leadDays() - before.bill().leadDays());
+                .isEqualTo(after.pricing().leadDays() - before.pricing().leadDays());
+    }
+
+    private static TrialKit trial(Choices choices) {
+        return TrialKit.of(Van.RESOLVER, Order.draft(choices), new Asked(LocalDate.EPOCH, null, null));
+    }
+
+    private static BigDecimal price(TrialKit kit) {
+        return kit.pricing().quotation().orElseThrow().net();
     }
 
     @Test

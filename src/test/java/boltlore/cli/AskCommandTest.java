@@ -2,108 +2,336 @@ package boltlore.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.demo.Demo;
+import boltlore.faults.Outcome;
+import boltlore.order.Order;
+import boltlore.order.json.OrderReader;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("ask")
 class AskCommandTest {
 
-    private static final String[] MOST = {
-        "body-era=late",
-        "drive-side=left",
-        "market=europe",
-        "supply=three-phase-16",
-        "language=en",
-        "export=none",
-        "colour=black",
-        "cover-colour=cream",
-        "charger=seven",
-        "heater=water"
-    };
+    private static final List<String> MOST = List.of(
+            "body-era=late",
+            "drive-side=left",
+            "market=europe",
+            "supply=three-phase-16",
+            "language=en",
+            "export=none",
+            "colour=black",
+            "cover-colour=cream",
+            "charger=seven",
+            "heater=water");
+
+    /** Number, customer, and nothing said of due date, partner and discount. */
+    private static final String HEAD = "BL-3001\nNew Customer\n\n\n\n";
 
     @TempDir
     Path folder;
 
-    private Ran ask(String typed, Object... more) {
-        Object[] all = new Object[MOST.length + more.length + 4];
-        all[0] = "ask";
-        all[1] = "pannier-van";
-        System.arraycopy(MOST, 0, all, 2, MOST.length);
-        all[MOST.length + 2] = "--out";
-        all[MOST.length + 3] = folder.resolve("new.json");
-        System.arraycopy(more, 0, all, MOST.length + 4, more.length);
+    private Ran typed(String typed, Object... arguments) {
         InputStream terminal = System.in;
         System.setIn(new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)));
         try {
-            return Ran.boltlore(all);
+            return Ran.boltlore(arguments);
         } finally {
             System.setIn(terminal);
         }
     }
 
-    private long files() throws IOException {
+    /** An interview for a van of which two questions are left: the drive unit and air conditioning. */
+    private Ran ask(String typed, Object... more) {
+        List<Object> all = new ArrayList<>(List.of("ask", "pannier-van"));
+        all.addAll(MOST);
+        all.addAll(List.of("--built", "1978-02-03", "--out", folder.resolve("new.json"), "--within", "20s"));
+        all.addAll(List.of(more));
+        return typed(typed, all.toArray());
+    }
+
+    private static String words(Ran ran) {
+        return ran.out().replaceAll("\\s+", " ");
+    }
+
+    private JsonNode written(String file) throws IOException {
+        return new ObjectMapper().readTree(Files.readString(folder.resolve(file)));
+    }
+
+    private List<String> files() throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
-            return all.count();
+            return all.map(file -> file.getFileName().toString()).sorted().toList();
         }
     }
 
     @Test
-    void writes_an_order_that_kit_takes() {
-        Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n");
-
+    void writes_an_order_that_kit_takes_and_leaves_no_draft() throws IOException {
+        Ran asked = ask("90-kw\nyes\n" + HEAD);
         Ran kit = Ran.boltlore("kit", folder.resolve("new.json"), "--out", folder.resolve("exports"));
 
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
-        assertThat(asked.out().replaceAll("\\s+", " ")).contains("because Drive unit, 90 kW is chosen");
+        assertThat(words(asked)).contains("drive unit, 90 kW is chosen");
         assertThat(kit.exit()).as(kit.toString()).isEqualTo(Exit.OK);
         assertThat(kit.out()).contains("BL-3001, New Customer");
+        assertThat(files()).containsExactly("exports", "new.json");
     }
 
     @Test
-    void takes_numbers_the_usual_answer_undo_and_later() {
-        Ran asked = ask("2\nundo\nlater\nusual\nusual\nBL-3002\nNew Customer\n");
+    void asks_for_due_date_partner_and_discount_too_and_prices_with_them() throws IOException {
+        Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n2027-03-12\nWerkstatt Lindenquell\n5\n");
 
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
-        assertThat(asked.out())
-                .contains("The last answer is taken back.")
-                .contains("Drive unit, 60 kW, because One string");
+        assertThat(written("new.json").get("due").asText()).isEqualTo("2027-03-12");
+        assertThat(written("new.json").get("partner").asText()).isEqualTo("Werkstatt Lindenquell");
+        assertThat(written("new.json").get("terms").get("discountPercent").asText())
+                .isEqualTo("5");
     }
 
     @Test
-    void explains_a_closed_answer_and_what_would_open_it_and_asks_again() {
-        Ran asked = ask("why market=north-america\nexport=nema-5-15\nopen export=nema-5-15\nfoo\nstop\n");
+    void takes_what_an_order_says_at_any_time_and_as_options_and_refuses_what_no_order_may_say() {
+        Ran asked = ask("partner Werkstatt Lindenqell\ndue tomorrow\nquit\n", "--due", "2027-03-12");
 
-        assertThat(asked.out().replaceAll("\\s+", " "))
-                .contains("North America: closed, because")
-                .contains("'open export=nema-5-15' says what would open it.")
+        assertThat(words(asked))
+                .contains("Did you mean 'Werkstatt Lindenquell'?")
+                .contains("'tomorrow'");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1005", "bl-1010", "bl-1014", "bl-2002"})
+    @DisplayName("gives an order file back with all that it said")
+    void gives_back(String name) {
+        Path order = Path.of("catalog", "orders", name + ".json");
+
+        Ran asked = typed("", "ask", order, "--out", folder.resolve("again.json"));
+
+        assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
+        saysAll(order, folder.resolve("again.json"));
+    }
+
+    @Test
+    void keeps_in_a_draft_too_what_an_unfinished_order_file_said() throws IOException {
+        Path order = Path.of("catalog", "orders", "bl-1007.json");
+
+        typed("none\nquit\n", "ask", order, "--out", folder.resolve("again.json"));
+
+        saysAll(order, folder.resolve("again.draft.json"));
+        assertThat(written("again.draft.json").get("choices").get("export").asText())
+                .isEqualTo("none");
+    }
+
+    /** All that the order in the first file says stands in the second too; choices may have come to it. */
+    private static void saysAll(Path first, Path second) {
+        Order before = order(first);
+        Order after = order(second);
+        assertThat(after.choices().values())
+                .containsAllEntriesOf(before.choices().values());
+        assertThat(after.withChoices(before.choices())).isEqualTo(before);
+    }
+
+    private static Order order(Path file) {
+        return ((Outcome.Sound<Order>) OrderReader.read(file, Demo.catalogue())).value();
+    }
+
+    @Nested
+    @DisplayName("begins with the vehicle:")
+    class Vehicle {
+
+        private Ran built(String said) {
+            return typed(said + "\nquit\n", "ask", "pannier-van", "--out", folder.resolve("new.json"));
+        }
+
+        @Test
+        void a_day_settles_the_era_and_is_kept() throws IOException {
+            assertThat(words(built("1963-04-17")))
+                    .contains("Early body")
+                    .contains("On which side does the driver sit?");
+            assertThat(written("new.draft.json").get("donorBuilt").asText()).isEqualTo("1963-04-17");
+            assertThat(written("new.draft.json").get("choices").has("body-era")).isFalse();
+        }
+
+        @Test
+        void a_year_settles_it_where_all_its_days_do() throws IOException {
+            assertThat(words(built("1968"))).contains("Middle body");
+            assertThat(written("new.draft.json").get("choices").get("body-era").asText())
+                    .isEqualTo("middle");
+            assertThat(written("new.draft.json").has("donorBuilt")).isFalse();
+        }
+
+        @Test
+        void a_year_in_which_the_body_changed_is_asked_for_more_exactly() {
+            assertThat(words(built("1965"))).contains("a month or a day").doesNotContain("On which side");
+            assertThat(words(built("1965-08"))).contains("Middle body");
+        }
+
+        @Test
+        void who_does_not_know_is_asked_for_the_body() {
+            assertThat(words(built(""))).contains("When was the body built?");
+        }
+
+        @Test
+        void nothing_is_asked_that_was_given_as_an_option() {
+            Ran asked =
+                    typed("quit\n", "ask", "pannier-van", "--built", "1963-04-17", "--out", folder.resolve("new.json"));
+
+            assertThat(words(asked)).contains("Early body").doesNotContain("When was");
+        }
+    }
+
+    @Test
+    void shows_with_each_answer_what_it_changes_and_what_it_rules_out() {
+        Ran asked = ask("quit\n");
+
+        assertThat(words(asked))
+                .contains("Cheapest complete kit now: ")
+                .containsPattern("1 60-kw: .*? \\(default\\) no difference")
+                .containsPattern(
+                        "2 90-kw: .*? EUR [\\d,.]+ more, [\\d.]+ kg more, (same lead time|[\\d]+ days later); rules out ");
+    }
+
+    @Test
+    void names_what_is_not_available_in_its_place_with_the_reason() {
+        Ran asked = typed(
+                "quit\n",
+                "ask",
+                "pannier-van",
+                "body-era=late",
+                "drive-side=left",
+                "--within",
+                "0ms",
+                "--out",
+                folder.resolve("new.json"));
+
+        assertThat(words(asked)).containsPattern("2 United Kingdom: not available, because Left-hand drive is chosen");
+    }
+
+    @Test
+    void explains_an_answer_that_is_not_available_and_what_would_have_to_change_for_it() {
+        Ran asked = ask("why market=north-america\nexport=nema-5-15\nopen export=nema-5-15\nfoo\nquit\n");
+
+        assertThat(words(asked))
+                .contains("North America: not available, because")
+                .contains("'open export=nema-5-15' says what would have to change for it.")
                 .contains("For V2L outlet NEMA 5-15")
+                .contains("'take 1' changes it so")
                 .contains("value 'foo'");
     }
 
     @Test
-    void writes_nothing_when_it_is_stopped_or_its_input_ends() throws IOException {
-        assertThat(ask("90-kw\nstop\n").exit()).isEqualTo(Exit.STOPPED);
-        assertThat(ask("90-kw\n").exit()).isEqualTo(Exit.STOPPED);
-        assertThat(ask("90-kw\nyes\nBL-3003\n").exit()).isEqualTo(Exit.STOPPED);
-        assertThat(files()).isZero();
+    void changes_what_an_opening_has_shown_and_takes_it_back() throws IOException {
+        ask("open export=cee-7-3\ntake 1\nquit\n");
+        assertThat(written("new.draft.json").get("choices").get("export").asText())
+                .isEqualTo("cee-7-3");
+
+        ask("open export=cee-7-3\ntake 1\nundo\nquit\n");
+        assertThat(written("new-2.draft.json").get("choices").get("export").asText())
+                .isEqualTo("none");
     }
 
     @Test
-    void overwrites_no_file() throws IOException {
+    void goes_back_to_a_question_and_undoes_without_end() {
+        Ran asked = ask("90-kw\nyes\nback\nundo\nundo\nquit\n");
+
+        assertThat(words(asked))
+                .contains("Air conditioning? Cheapest complete kit now", "The last change is taken back.")
+                .contains("There is nothing to take back.");
+    }
+
+    @Test
+    void takes_numbers_the_default_and_later() {
+        Ran asked = ask("later\ndefault\n1\n" + HEAD);
+
+        assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
+    }
+
+    @Test
+    void lists_and_helps_and_does_not_take_arrow_keys_for_values() {
+        Ran asked = ask("?\nhelp\nlist\n\u001B[A\nquit\n");
+
+        assertThat(words(asked))
+                .contains("take the default answer")
+                .contains("Still to decide")
+                .contains("Arrow keys are not read here")
+                .doesNotContain("value '");
+    }
+
+    @Nested
+    @DisplayName("keeps a draft")
+    class Drafts {
+
+        @ParameterizedTest
+        @ValueSource(strings = {"90-kw\n", "90-kw\nquit\n", "90-kw\nsave\n", "90-kw\nyes\n\n", "90-kw\nyes\nBL-3001\n"})
+        void whatever_breaks_the_talk_off(String typed) throws IOException {
+            Ran asked = ask(typed);
+
+            assertThat(asked.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(words(asked)).contains("Draft kept in").contains("goes on from it");
+            assertThat(written("new.draft.json")
+                            .get("choices")
+                            .get("drive-unit")
+                            .asText())
+                    .isEqualTo("90-kw");
+        }
+
+        @Test
+        void that_ask_goes_on_from_and_that_is_gone_when_the_order_is_written() throws IOException {
+            ask("90-kw\ncustomer New Customer\nquit\n");
+            Ran on = typed(
+                    "yes\nBL-3001\n\n\n\n",
+                    "ask",
+                    folder.resolve("new.draft.json"),
+                    "--out",
+                    folder.resolve("new.json"));
+
+            assertThat(on.exit()).as(on.toString()).isEqualTo(Exit.OK);
+            assertThat(words(on)).doesNotContain("For which customer?");
+            assertThat(written("new.json").get("choices").get("drive-unit").asText())
+                    .isEqualTo("90-kw");
+            assertThat(files()).containsExactly("new.json");
+        }
+
+        @Test
+        void that_choose_prices_from_and_to() {
+            ask("90-kw\nquit\n");
+            Ran price = Ran.boltlore("choose", folder.resolve("new.draft.json"), "--within", "20s");
+
+            assertThat(words(price))
+                    .containsPattern("Price EUR [\\d,.]+ to [\\d,.]+ before tax; \\d+ valid orders remain");
+        }
+
+        @Test
+        void beside_one_that_is_there_already() throws IOException {
+            ask("90-kw\nquit\n");
+            ask("60-kw\nquit\n");
+
+            assertThat(files()).containsExactly("new-2.draft.json", "new.draft.json");
+        }
+    }
+
+    @Test
+    void overwrites_no_file_but_asks_for_another() throws IOException {
         Files.writeString(folder.resolve("new.json"), "mine");
+        Ran refused = ask("90-kw\nyes\n" + HEAD);
+        Ran other = ask("90-kw\nyes\n" + HEAD + folder.resolve("other.json") + "\n");
 
-        Ran asked = ask("90-kw\nyes\n", "--order", "BL-3004", "--customer", "New Customer");
-
-        assertThat(asked.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(refused.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(words(refused)).contains("Draft kept in");
+        assertThat(other.exit()).as(other.toString()).isEqualTo(Exit.OK);
         assertThat(folder.resolve("new.json")).hasContent("mine");
+        assertThat(folder.resolve("other.json")).exists();
     }
 
     @Test
@@ -111,7 +339,7 @@ class AskCommandTest {
         Ran asked = ask("90-kw\nyes\n", "--order", "../x", "--customer", "New Customer");
 
         assertThat(asked.exit()).isEqualTo(Exit.FAULTS);
-        assertThat(files()).isZero();
+        assertThat(files()).isEmpty();
     }
 
     @Test
@@ -119,19 +347,6 @@ class AskCommandTest {
         Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-99-99");
 
         assertThat(asked.exit()).isEqualTo(Exit.USAGE);
-        assertThat(asked.err()).contains("'1963-99-99' is no day").doesNotContain("Exception");
-    }
-
-    @Test
-    void does_not_ask_what_the_build_date_settles() {
-        InputStream terminal = System.in;
-        System.setIn(new ByteArrayInputStream("stop\n".getBytes(StandardCharsets.UTF_8)));
-        try {
-            Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-04-17");
-
-            assertThat(asked.out()).contains("Early body, to June 1965.");
-        } finally {
-            System.setIn(terminal);
-        }
+        assertThat(asked.err()).contains("'1963-99-99' is not a date").doesNotContain("Exception");
     }
 }

@@ -114,7 +114,7 @@ class BadInputTest {
     @Test
     @DisplayName("a catalogue folder that is not there")
     void no_catalogue() throws IOException {
-        Ran ran = Ran.boltlore("kit", order(SOUND), "--catalog", folder.resolve("none"));
+        Ran ran = Ran.boltlore("kit", order(SOUND), "--catalogue", folder.resolve("none"));
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("none").doesNotContain("Exception");
     }

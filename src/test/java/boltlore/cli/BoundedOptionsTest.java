@@ -26,8 +26,7 @@ class BoundedOptionsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "choose|--within|999999999m|at most 10080m",
-                "choose|--within|0s|above 0",
+                "choose|--within|999999999m|is more than 10080m, which is a week",
                 "choose|--within|٣s|is not a duration",
                 "price|--on|+999999999-12-31|is not a date",
                 "price|--on|2974-12-31|from 1900 to 2199",
@@ -88,7 +87,7 @@ class BoundedOptionsTest {
     @Test
     void film_without_anything_filled_in() throws IOException {
         Path record = Files.writeString(folder.resolve("record.json"), "{}");
-        Ran ran = Ran.boltlore("film", ORDER, "--record", record, "--out", folder.resolve("out"));
+        Ran ran = Ran.boltlore("film-check", ORDER, "--record", record, "--out", folder.resolve("out"));
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("found nothing filled in; expected film readings, or powder that was issued");
     }

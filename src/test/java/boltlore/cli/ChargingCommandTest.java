@@ -174,7 +174,7 @@ class ChargingCommandTest {
             })
     void what_is_too_much_is_told_and_ends_with_another_code(String from, String to, String says) throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, ELECTRICS, from, to);
-        Ran ran = boltlore("charging", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran.out())).contains("Stop, charging: ").contains(says);
         assertThat(out().resolve("BL-1001/charging-and-high-voltage.xlsx")).isRegularFile();
@@ -184,7 +184,7 @@ class ChargingCommandTest {
     void a_family_without_electrics_still_works_and_says_what_is_missing() throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, ELECTRICS, "\"buses\"", "\"buses\"");
         Files.delete(catalogue.resolve(ELECTRICS));
-        Ran ran = boltlore("charging", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(flat(ran.out())).contains("Note, charging: not judged: Charging: electrics.json is missing");
     }
@@ -193,7 +193,7 @@ class ChargingCommandTest {
     void an_efficiency_of_nothing_is_refused_with_its_place() throws IOException {
         Path catalogue =
                 ChangedCatalogue.in(folder, ELECTRICS, "\"efficiencyPercent\": \"94\"", "\"efficiencyPercent\": \"0\"");
-        Ran ran = boltlore("charging", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("electrics.json").contains("above 0").contains("1 fault.");
     }

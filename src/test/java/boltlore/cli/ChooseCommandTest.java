@@ -31,45 +31,44 @@ class ChooseCommandTest {
 
         assertThat(ran.exit()).isEqualTo(Exit.OK);
         assertThat(words(ran))
-                .contains("2 of 14 questions settled")
+                .contains("2 of 14 questions decided")
                 .contains("Type 2 with CCS2, because Europe is chosen. Public charging points")
                 .contains("drive-side=left Left-hand drive")
-                .contains("Split-phase, 120/240 V, 32 A: closed, because Europe is chosen.")
-                .containsPattern("Kit price EUR [\\d,.]+ to [\\d,.]+; 7,920 orders keep this\\.");
+                .contains("Split phase, 240 V, 32 A: not available, because Europe is chosen.")
+                .containsPattern("Price EUR [\\d,.]+ to [\\d,.]+ before tax; 7,920 valid orders remain\\.");
     }
 
     @Test
     void says_why_a_value_is_closed() {
         Ran ran = choose("pannier-van", "market=europe", "--why", "inlet=j3400");
 
-        assertThat(words(ran)).startsWith("J3400: closed, because Europe is chosen. ");
+        assertThat(words(ran)).startsWith("J3400: not available, because Europe is chosen. ");
     }
 
     @Test
-    void says_why_a_value_is_forced_and_that_another_is_open() {
+    void says_why_a_value_is_forced_and_that_another_is_available() {
         assertThat(words(choose("pannier-van", "market=europe", "--why", "inlet=type-2")))
                 .startsWith("Type 2 with CCS2, because Europe is chosen.");
         assertThat(words(choose("pannier-van", "market=europe", "--why", "heater=air")))
-                .isEqualTo("Air heater (PTC) is open. ");
+                .isEqualTo("Heater for the air is available. ");
     }
 
     @Test
     void says_what_would_open_a_value_with_its_price() {
-        Ran ran = choose(ORDER, "--open", "export=cee-7-3");
+        Ran ran = choose(ORDER, "--to-have", "export=cee-7-3");
 
         assertThat(ran.exit()).isEqualTo(Exit.OK);
         assertThat(words(ran))
-                .contains(
-                        "7 kW, single-phase, bidirectional (or 11 kW, three-phase, bidirectional) instead of 7 kW, single-phase: EUR")
-                .contains(" more, in the same time.");
+                .contains("7 kW, one phase, two-way (or 11 kW, three phase, two-way) instead of 7 kW, one phase: EUR")
+                .contains(" more, same lead time.");
     }
 
     @Test
     void says_that_firm_choices_leave_no_way() {
-        Ran ran = choose(ORDER, "--open", "inlet=j3400", "--firm", "market");
+        Ran ran = choose(ORDER, "--to-have", "inlet=j3400", "--fixed", "market");
 
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-        assertThat(words(ran)).contains("no repair may touch the firm choices");
+        assertThat(words(ran)).contains("because the fixed choices stand against it");
     }
 
     @Test
@@ -78,9 +77,17 @@ class ChooseCommandTest {
 
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(words(ran))
-                .startsWith("Europe and J3400 cannot stand together.")
+                .startsWith("Europe and J3400 cannot be combined.")
                 .contains("For a valid order: ")
                 .contains("Type 2 with CCS2 instead of J3400");
+    }
+
+    @Test
+    void would_rather_give_up_what_was_said_first_than_the_newest_wish() {
+        assertThat(words(choose("pannier-van", "market=europe", "inlet=j3400")))
+                .contains("1 North America instead of Europe");
+        assertThat(words(choose("pannier-van", "inlet=j3400", "market=europe")))
+                .contains("1 Type 2 with CCS2 instead of J3400");
     }
 
     @Test
@@ -131,12 +138,12 @@ class ChooseCommandTest {
 
     @Test
     void says_once_that_firm_choices_contradict_each_other() {
-        Ran ran = choose("pannier-van", "market=europe", "inlet=j3400", "--firm", "market", "--firm", "inlet");
+        Ran ran = choose("pannier-van", "market=europe", "inlet=j3400", "--fixed", "market", "--fixed", "inlet");
 
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(words(ran))
-                .containsOnlyOnce("cannot stand together")
-                .endsWith("No change helps: these choices are firm. ");
+                .containsOnlyOnce("cannot be combined")
+                .endsWith("No change helps: these choices are fixed. ");
     }
 
     @Test
@@ -144,7 +151,7 @@ class ChooseCommandTest {
         assertThat(choose("pannier-van", "--within", "soon").exit()).isEqualTo(Exit.USAGE);
         Ran card = choose("pannier-van", "--within", "0ms");
         assertThat(card.exit()).isEqualTo(Exit.OK);
-        assertThat(words(card)).contains("The kit price was not found in the time given (--within)");
+        assertThat(words(card)).contains("Price range not worked out yet (allow more with --within)");
         assertThat(choose("pannier-van", "--within", "0ms", "--cheapest").exit())
                 .isEqualTo(Exit.UNDECIDED);
     }
@@ -161,6 +168,6 @@ class ChooseCommandTest {
                 .contains("option 'heater' twice")
                 .contains("4 faults.");
         assertThat(choose("panier-van").err()).contains("Did you mean 'pannier-van'?");
-        assertThat(choose("pannier-van", "--firm", "markt").err()).contains("Did you mean 'market'?");
+        assertThat(choose("pannier-van", "--fixed", "markt").err()).contains("Did you mean 'market'?");
     }
 }

@@ -102,7 +102,7 @@ class CoatCommandTest {
             Ran ran = boltlore("coat", FIRST, "--start", "tomorrow", "--out", out());
             assertThat(ran.exit()).isEqualTo(Exit.USAGE);
             assertThat(ran.err())
-                    .contains("'tomorrow' is no day: write it as 2026-06-01")
+                    .contains("'tomorrow' is not a date: write it as 2026-06-01")
                     .doesNotContain("java.");
         }
 
@@ -158,7 +158,7 @@ class CoatCommandTest {
 
         private Ran film(String rows, Object... more) throws IOException {
             Object[] words = new Object[6 + more.length];
-            Object[] first = {"film", SECOND, "--record", written("film.csv", READINGS + rows), "--out", out()};
+            Object[] first = {"film-check", SECOND, "--record", written("film.csv", READINGS + rows), "--out", out()};
             System.arraycopy(first, 0, words, 0, 6);
             System.arraycopy(more, 0, words, 6, more.length);
             return boltlore(words);
@@ -193,7 +193,7 @@ class CoatCommandTest {
         @Test
         void powder_out_of_what_is_usual() throws IOException {
             Path powder = written("powder.csv", "Run,Issued (kg)\n1,0.5\n");
-            Ran ran = boltlore("film", SECOND, "--record", powder, "--out", out());
+            Ran ran = boltlore("film-check", SECOND, "--record", powder, "--out", out());
             assertThat(ran.exit()).isZero();
             assertThat(ran.out()).contains("0.5 kg issued, 0.175 kg by theory").contains("more than usual");
         }
@@ -209,7 +209,7 @@ class CoatCommandTest {
         @Test
         @DisplayName("A file that is not there is told as CSV")
         void missing() {
-            Ran ran = boltlore("film", SECOND, "--record", folder.resolve("none.csv"), "--out", out());
+            Ran ran = boltlore("film-check", SECOND, "--record", folder.resolve("none.csv"), "--out", out());
             assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
             assertThat(ran.err()).contains("nothing of that name").contains("a CSV file");
         }

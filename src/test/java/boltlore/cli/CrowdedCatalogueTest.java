@@ -30,7 +30,7 @@ class CrowdedCatalogueTest {
 
     private static Ran run(List<String> words) {
         List<String> all = new ArrayList<>(words);
-        all.addAll(List.of("--catalog", folder.toString()));
+        all.addAll(List.of("--catalogue", folder.toString()));
         return Ran.boltlore(all.toArray());
     }
 

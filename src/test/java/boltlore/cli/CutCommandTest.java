@@ -202,7 +202,7 @@ class CutCommandTest {
             String after = before.replaceAll(pattern, replacement);
             assertThat(after).isNotEqualTo(before);
             Files.writeString(changed, after);
-            return cut(ORDERS.resolve("bl-1005.json"), ONE, "--catalog", copy);
+            return cut(ORDERS.resolve("bl-1005.json"), ONE, "--catalogue", copy);
         }
     }
 

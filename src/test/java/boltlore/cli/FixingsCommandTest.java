@@ -100,7 +100,7 @@ class FixingsCommandTest {
     void a_joint_that_is_wrong_is_told_and_ends_with_another_code(String file, String from, String to, String says)
             throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, file, from, to);
-        Ran ran = boltlore("fixings", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("fixings", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran.out())).contains("wrong: ").contains(says);
         assertThat(out().resolve("BL-1001/fixings.xlsx")).isRegularFile();
@@ -113,7 +113,7 @@ class FixingsCommandTest {
                 PARTS,
                 "\"torqueNm\": \"84\", \"torqueTable\": \"to VDI 2230, 90 % of yield\",",
                 "\"torqueNm\": \"84\",");
-        Ran ran = boltlore("fixings", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("fixings", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("common-fixings.json").contains("a torque alone");
     }
@@ -122,7 +122,7 @@ class FixingsCommandTest {
     void a_family_without_joints_has_nothing_to_sign_for() throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, JOINTS, "\"joints\"", "\"joints\"");
         Files.delete(catalogue.resolve(JOINTS));
-        Ran ran = boltlore("fixings", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("fixings", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(ran.out()).doesNotContain("sign for");
     }

@@ -58,7 +58,7 @@ class FullOutputTest {
     @Test
     @DisplayName("of any command is told, as each prints through the same writer")
     void every_command_prints_through_the_writer() {
-        CommandLine line = new CommandLine(new Boltlore());
+        CommandLine line = CommandLineParser.whole();
 
         assertThat(line.getSubcommands().values())
                 .allSatisfy(command -> assertThat(RoomCommand.class)

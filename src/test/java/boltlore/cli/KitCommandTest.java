@@ -103,7 +103,7 @@ class KitCommandTest {
                 ChangedCatalogue.in(out, "families/pannier-van/family.json", "\"grossKg\": 2400", "\"grossKg\": 1600");
 
         Ran ran = Ran.boltlore(
-                "kit", "--all", ORDERS.resolve("bl-1001.json"), "--out", out.resolve("sheets"), "--catalog", catalog);
+                "kit", "--all", ORDERS.resolve("bl-1001.json"), "--out", out.resolve("sheets"), "--catalogue", catalog);
 
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out()).contains("more than its limit of 1600 kg");
@@ -123,7 +123,7 @@ class KitCommandTest {
     @Test
     @DisplayName("takes usual values on request only, and tells each")
     void takes_usual_values_on_request() {
-        Ran asked = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--usual", "--out", out);
+        Ran asked = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--defaults", "--out", out);
         Ran silent = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--out", out);
 
         assertThat(asked.out()).contains("usual taken");
@@ -133,7 +133,7 @@ class KitCommandTest {
     @Test
     @DisplayName("names the sure parts of an order that is not settled, and writes no sheets")
     void names_the_sure_parts() {
-        Ran ran = Ran.boltlore("kit", "--sure", ORDERS.resolve("bl-1007.json"), "--out", out);
+        Ran ran = Ran.boltlore("kit", "--certain", ORDERS.resolve("bl-1007.json"), "--out", out);
 
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
         assertThat(ran.out()).contains("AC-COMP");

@@ -17,7 +17,7 @@ class OrdersCommandTest {
     private static Ran orders(Object... arguments) {
         Object[] all = new Object[arguments.length + 3];
         all[0] = "orders";
-        all[1] = "--catalog";
+        all[1] = "--catalogue";
         all[2] = TEXTBOOK;
         System.arraycopy(arguments, 0, all, 3, arguments.length);
         return Ran.boltlore(all);
@@ -25,25 +25,25 @@ class OrdersCommandTest {
 
     @Test
     void counts_the_valid_orders_with_and_without_choices() {
-        assertThat(orders("shirt").out().strip()).isEqualTo("11 orders are valid.");
-        assertThat(orders("shirt", "size=small").out().strip()).isEqualTo("1 order keeps these choices.");
+        assertThat(orders("shirt").out().strip()).isEqualTo("11 valid orders in all.");
+        assertThat(orders("shirt", "size=small").out().strip()).isEqualTo("1 valid order keeps these choices.");
         assertThat(orders("shirt", "size=small", "print=stw").out().strip())
-                .isEqualTo("0 orders keep these choices; 'boltlore choose' says why.");
+                .isEqualTo("0 valid orders keep these choices; 'boltlore choose' says why.");
     }
 
     @Test
     void says_which_orders_bring_a_part_and_their_share() {
-        assertThat(orders("phone", "--bring", "LENS", "--bring", "SHELL").out())
+        assertThat(orders("phone", "--with", "LENS", "--with", "SHELL").out())
                 .contains("Which orders: With camera.")
                 .contains("In 4 of 14 orders, 28.57 %.")
-                .contains("Every order brings it.");
-        assertThat(orders("phone", "--bring", "FILM-A").out()).contains("No order brings it.");
+                .contains("In every order.");
+        assertThat(orders("phone", "--with", "FILM-A").out()).contains("In no order.");
     }
 
     @Test
     void says_whether_parts_meet_with_an_order_or_the_reason() {
-        Ran meet = orders("phone", "--meet", "LENS", "SHELL");
-        Ran never = orders("phone", "screen=basic", "--meet", "LENS", "SHELL");
+        Ran meet = orders("phone", "--together", "LENS", "SHELL");
+        Ran never = orders("phone", "screen=basic", "--together", "LENS", "SHELL");
 
         assertThat(meet.out()).contains("ship together, for example with:").contains("camera=yes");
         assertThat(never.out().replaceAll("\\s+", " "))
@@ -53,7 +53,7 @@ class OrdersCommandTest {
     @Test
     void lists_what_every_order_brings() throws IOException {
         JsonNode sure = new ObjectMapper()
-                .readTree(orders("phone", "camera=yes", "--sure", "--json").out());
+                .readTree(orders("phone", "camera=yes", "--certain", "--json").out());
 
         assertThat(sure.get("completions").asText()).isEqualTo("4");
         assertThat(sure.get("parts").get(0).get("part").asText()).isEqualTo("LENS");
@@ -63,7 +63,7 @@ class OrdersCommandTest {
 
     @Test
     void names_the_nearest_part() {
-        assertThat(orders("phone", "--bring", "LENZ").err()).contains("Did you mean 'LENS'?");
-        assertThat(orders("phone", "--bring", "LENZ").exit()).isEqualTo(Exit.FAULTS);
+        assertThat(orders("phone", "--with", "LENZ").err()).contains("Did you mean 'LENS'?");
+        assertThat(orders("phone", "--with", "LENZ").exit()).isEqualTo(Exit.FAULTS);
     }
 }

@@ -148,10 +148,10 @@ class PriceCommandTest {
         Path catalogue = ChangedCatalogue.in(
                 folder, "workshop/pricing.json", "\"validDays\": 30,\n \"excl", "\"validDays\": 30,\n \"excl");
         Files.delete(catalogue.resolve("workshop/pricing.json"));
-        Ran ran = boltlore("price", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("price", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).contains("workshop/pricing.json").contains("Add it; catalog/README.md says how.");
-        assertThat(boltlore("check", "--catalog", catalogue).err()).doesNotContain("pricing.json");
+        assertThat(boltlore("check", "--catalogue", catalogue).err()).doesNotContain("pricing.json");
     }
 
     @Test

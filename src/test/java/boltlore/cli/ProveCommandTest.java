@@ -26,7 +26,7 @@ class ProveCommandTest {
     Path folder;
 
     private static Ran prove(Object... arguments) {
-        return Ran.boltlore(Stream.concat(Stream.of("prove", "--catalog", EXAMPLES), Stream.of(arguments))
+        return Ran.boltlore(Stream.concat(Stream.of("prove", "--catalogue", EXAMPLES), Stream.of(arguments))
                 .toArray());
     }
 
@@ -81,7 +81,7 @@ class ProveCommandTest {
                 + " {\"finding\": \"line that no order brings: a\", \"because\": \"So.\"}]}";
         Path edited = edited("film-hole/family.json", text -> text.strip().replaceAll("\\}$", accepted));
 
-        Ran ran = Ran.boltlore("prove", "film-hole", "--catalog", edited);
+        Ran ran = Ran.boltlore("prove", "film-hole", "--catalogue", edited);
 
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(ran.out())
@@ -97,7 +97,7 @@ class ProveCommandTest {
     void refuses_a_misspelt_value() throws IOException {
         Path misspelt = edited("film-hole/kit/kit.json", text -> text.replace("\"mib\"", "\"mibb\""));
 
-        Ran ran = Ran.boltlore("prove", "film-hole", "--catalog", misspelt);
+        Ran ran = Ran.boltlore("prove", "film-hole", "--catalogue", misspelt);
 
         assertThat(CheckTable.rows("choosing-examples.csv", "TS-33")
                         .findFirst()
@@ -143,16 +143,16 @@ class ProveCommandTest {
 
         Ran duration = prove("t-shirt", "--within", "soon");
         assertThat(duration.exit()).isEqualTo(Exit.USAGE);
-        assertThat(duration.err()).contains("'soon' is no duration; write 500ms, 30s or 5m");
+        assertThat(duration.err()).contains("'soon' is not a duration; write 500ms, 30s or 5m");
     }
 
     @Test
     @DisplayName("writes witnesses that 'kit' resolves to the finding they show")
     void writes_witnesses_that_kit_resolves() {
-        Ran proved = prove("film-hole", "film-overlap", "--witnesses", folder);
-        assertThat(proved.out()).contains("Witness: " + folder.resolve("film-hole-witness-001.json"));
+        Ran proved = prove("film-hole", "film-overlap", "--examples", folder);
+        assertThat(proved.out()).contains("Witness: " + folder.resolve("film-hole-example-001.json"));
 
-        Ran kit = Ran.boltlore("kit", folder, "--catalog", EXAMPLES, "--out", folder.resolve("out"));
+        Ran kit = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));
 
         assertThat(kit.exit()).isEqualTo(Exit.STOPPED);
         assertThat(kit.out()).contains("hole").contains("overlap");
@@ -210,7 +210,7 @@ class ProveCommandTest {
     void says_when_a_place_cannot_be_written() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "in the way");
 
-        Ran ran = prove("film-hole", "--witnesses", file);
+        Ran ran = prove("film-hole", "--examples", file);
 
         assertThat(ran.exit()).isEqualTo(Exit.NOT_WRITTEN);
         assertThat(ran.out()).contains("hole: print-film");
@@ -232,16 +232,16 @@ class ProveCommandTest {
     @Test
     @DisplayName("names variants to build on the bench with their cost, and writes them as orders")
     void names_variants_to_build_on_the_bench() {
-        Ran ran = prove("t-shirt", "--bench", "pairs", "--witnesses", folder);
+        Ran ran = prove("t-shirt", "--trial-builds", "pairs", "--examples", folder);
 
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
         assertThat(ran.out())
-                .contains("10 variants to build on the bench have all 19 pairs of values that any valid order has")
-                .contains("t-shirt-bench-001: EUR 1.00: ")
+                .contains("10 trial builds have all 19 pairs of values that any valid order has")
+                .contains("t-shirt-trial-001: EUR 1.00: ")
                 .contains("Cost of these kits together: EUR 10.00")
                 .contains("7 combinations no valid order has");
-        assertThat(folder).isDirectoryContaining("glob:**t-shirt-bench-010.json");
-        Ran kits = Ran.boltlore("kit", folder, "--catalog", EXAMPLES, "--out", folder.resolve("out"));
+        assertThat(folder).isDirectoryContaining("glob:**t-shirt-trial-010.json");
+        Ran kits = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));
         assertThat(kits.exit()).as("%s", kits).isEqualTo(Exit.OK);
     }
 
@@ -252,7 +252,7 @@ class ProveCommandTest {
                 "film-whole/kit/kit.json",
                 text -> text.replace("\"part\": \"EX-B\", \"quantity\": 1", "\"part\": \"EX-B\", \"quantity\": 3"));
 
-        Ran ran = Ran.boltlore("prove", "film-whole", "--catalog", edited, "--against", EXAMPLES);
+        Ran ran = Ran.boltlore("prove", "film-whole", "--catalogue", edited, "--against", EXAMPLES);
 
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
         assertThat(ran.out())
@@ -261,7 +261,7 @@ class ProveCommandTest {
                 .contains("EX-B Example part EX-B: 1 before, 3 after");
         assertThat(prove("film-whole", "--against", EXAMPLES).out())
                 .contains("This edit changes no kit of the 11 variants that are valid in both.");
-        assertThat(prove("film-whole", "--against", EXAMPLES, "--bench", "pairs")
+        assertThat(prove("film-whole", "--against", EXAMPLES, "--trial-builds", "pairs")
                         .exit())
                 .isEqualTo(Exit.USAGE);
     }

@@ -41,7 +41,7 @@ class ProveInterruptedTest {
                         "series-7",
                         "queens-8",
                         "two-of-three",
-                        "--catalog",
+                        "--catalogue",
                         "src/test/resources/worked-families")
                 .redirectOutput(out.toFile())
                 .start();

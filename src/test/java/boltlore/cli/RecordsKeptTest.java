@@ -33,8 +33,8 @@ class RecordsKeptTest {
         for (String command : List.of(
                 "kit --all",
                 "kit",
-                "weigh",
-                "charge",
+                "axle-loads",
+                "charging",
                 "fixings",
                 "ship",
                 "price",
@@ -43,21 +43,21 @@ class RecordsKeptTest {
                 "coat --hanging",
                 "coat")) {
             List<Object> words = new ArrayList<>(List.of(command.split(" ")));
-            boolean together = command.startsWith("c") && !command.equals("charge");
+            boolean together = command.startsWith("c") && !command.equals("charging");
             Path out = together ? coating : kits;
-            words.addAll(List.of(FIRST, "--catalog", catalogue, "--out", out));
+            words.addAll(List.of(FIRST, "--catalogue", catalogue, "--out", out));
             written(words.toArray());
         }
-        written("coat", FIRST, SECOND, "--catalog", catalogue, "--out", coating);
-        written("film", FIRST, "--catalog", catalogue, "--record", folder.resolve("readings.json"), "--out", coating);
+        written("coat", FIRST, SECOND, "--catalogue", catalogue, "--out", coating);
+        written("film-check", FIRST, "--catalogue", catalogue, "--record", folder.resolve("readings.json"), "--out", coating);
         written(
                 "prove",
                 "stook-pickup",
-                "--bench",
+                "--trial-builds",
                 "pairs",
-                "--catalog",
+                "--catalogue",
                 catalogue,
-                "--witnesses",
+                "--examples",
                 folder.resolve("bench"));
     }
 
@@ -131,7 +131,7 @@ class RecordsKeptTest {
         assertThat(again.exit()).as(again.toString()).isZero();
         assertThat(flat(again.err())).contains("was changed after it was written: it stays as it is.");
         assertThat(film).hasContent(read);
-        Ran judged = boltlore("film", FIRST, "--record", film, "--out", folder);
+        Ran judged = boltlore("film-check", FIRST, "--record", film, "--out", folder);
         assertThat(judged.exit()).as(judged.toString()).isIn(Exit.OK, Exit.STOPPED);
         assertThat(film).hasContent(read);
     }
@@ -144,10 +144,10 @@ class RecordsKeptTest {
         String filled = Files.readString(record);
 
         Path dearer = dearer();
-        assertThat(boltlore("test", FIRST, "--catalog", dearer, "--out", folder.resolve("sheets"))
+        assertThat(boltlore("test", FIRST, "--catalogue", dearer, "--out", folder.resolve("sheets"))
                         .exit())
                 .isZero();
-        Ran judged = boltlore("test-result", record, "--catalog", dearer, "--out", folder.resolve("sheets"));
+        Ran judged = boltlore("test-result", record, "--catalogue", dearer, "--out", folder.resolve("sheets"));
 
         assertThat(judged.exit()).as(judged.toString()).isZero();
         assertThat(record).hasContent(filled);
@@ -157,7 +157,7 @@ class RecordsKeptTest {
                 "families/pannier-van/tests.json",
                 "\"limit\": {\"atMost\": \"20\"}",
                 "\"limit\": {\"atMost\": \"19\"}");
-        Ran refused = boltlore("test-result", record, "--catalog", stricter, "--out", folder.resolve("report"));
+        Ran refused = boltlore("test-result", record, "--catalogue", stricter, "--out", folder.resolve("report"));
         assertThat(refused.exit()).isEqualTo(Exit.FAULTS);
         assertThat(flat(refused.err())).contains("A limit, or what is tested, has changed since.");
         assertThat(folder.resolve("report")).doesNotExist();
@@ -184,7 +184,7 @@ class RecordsKeptTest {
         Path bill = folder.resolve("BL-1001/bill.xlsx");
         Files.writeString(bill, "mine", StandardCharsets.UTF_8);
 
-        Ran ran = boltlore("kit", FIRST, "--catalog", dearer(), "--out", folder);
+        Ran ran = boltlore("kit", FIRST, "--catalogue", dearer(), "--out", folder);
 
         assertThat(ran.exit()).as(ran.toString()).isZero();
         assertThat(flat(ran.err()))
@@ -201,8 +201,8 @@ class RecordsKeptTest {
         boltlore("kit", "--all", FIRST, "--out", folder);
         List<Path> all = files();
 
-        boltlore("kit", FIRST, "--catalog", dearer(), "--out", folder);
-        boltlore("weigh", FIRST, "--out", folder);
+        boltlore("kit", FIRST, "--catalogue", dearer(), "--out", folder);
+        boltlore("axle-loads", FIRST, "--out", folder);
 
         assertThat(files()).containsAll(all).anyMatch(file -> file.endsWith("cutting-list.xlsx"));
     }

@@ -85,7 +85,7 @@ class ShipCommandTest {
                 "parts/common-low-voltage.json",
                 ", \"transport\": {\"un\": \"UN 2800\", \"class\": \"8\"}",
                 "");
-        Ran ran = boltlore("ship", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("ship", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out()).contains("LV-B70").contains("has no UN number");
     }
@@ -97,7 +97,7 @@ class ShipCommandTest {
                 "workshop/shipping.json",
                 "\"DU-90\", \"sizeMm\": {\"length\": 610",
                 "\"DU-90\", \"sizeMm\": {\"length\": 1610");
-        Ran ran = boltlore("ship", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("ship", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("DU-90 Drive unit with inverter, 90 kW (84 kg, 1610 x 470 x 420 mm) goes into no crate");
@@ -107,7 +107,7 @@ class ShipCommandTest {
     void a_workshop_that_names_no_crates_ships_nothing() throws IOException {
         Path catalogue = ChangedCatalogue.in(folder, "workshop/shipping.json", "\"crate\"", "\"crate\"");
         Files.delete(catalogue.resolve("workshop/shipping.json"));
-        Ran ran = boltlore("ship", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("ship", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out()).contains("shipping.json names no crate");
     }

@@ -234,7 +234,7 @@ class TestResultCommandTest {
             Ran ran = refused(first().head("limits", "L0123456789ab").in(file("record.json")));
             assertThat(flat(ran.err()))
                     .contains("a record with the limits L0123456789ab")
-                    .contains("--catalog");
+                    .contains("--catalogue");
         }
 
         @ParameterizedTest
@@ -281,9 +281,9 @@ class TestResultCommandTest {
         }
 
         @Test
-        void more_than_32_megabytes() throws IOException {
+        void more_megabytes_than_any_record_has() throws IOException {
             Files.write(file("record.csv"), new byte[32 * 1024 * 1024 + 1]);
-            assertThat(refused(file("record.csv")).err()).contains("at most 32 MB");
+            assertThat(refused(file("record.csv")).err()).contains("at most 8 MB");
         }
 
         @Test

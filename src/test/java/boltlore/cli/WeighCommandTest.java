@@ -46,7 +46,7 @@ class WeighCommandTest {
 
     @Test
     void tells_axle_loads_and_writes_a_statement_for_each_order() {
-        Ran ran = boltlore("weigh", FIRST, OTHER_FAMILY, "--out", out());
+        Ran ran = boltlore("axle-loads", FIRST, OTHER_FAMILY, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(ran.out())
                 .contains("Converted, fully laden")
@@ -58,8 +58,9 @@ class WeighCommandTest {
 
     @Test
     void loads_in_the_answer_for_programs_add_up() throws IOException {
-        JsonNode order =
-                json("weigh", FIRST, "--json", "--out", out()).get("orders").get(0);
+        JsonNode order = json("axle-loads", FIRST, "--json", "--out", out())
+                .get("orders")
+                .get(0);
         assertThat(order.get("axleLoads"))
                 .hasSize(5)
                 .allSatisfy(loads -> assertThat(number(loads, "frontKg").add(number(loads, "rearKg")))
@@ -77,7 +78,7 @@ class WeighCommandTest {
 
     @Test
     void the_workbook_read_by_another_reader_has_loads_that_add_up() throws IOException {
-        boltlore("weigh", FIRST, "--out", out());
+        boltlore("axle-loads", FIRST, "--out", out());
         byte[] xlsx = Files.readAllBytes(out().resolve("BL-1001/weight-statement.xlsx"));
         List<Row> loads;
         try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(xlsx))) {
@@ -103,7 +104,7 @@ class WeighCommandTest {
     @Test
     void the_demos_drivers_weigh_what_common_practice_says() throws IOException {
         for (String order : List.of(FIRST, OTHER_FAMILY)) {
-            JsonNode loads = json("weigh", order, "--json", "--out", out())
+            JsonNode loads = json("axle-loads", order, "--json", "--out", out())
                     .get("orders")
                     .get(0)
                     .get("axleLoads");
@@ -119,7 +120,7 @@ class WeighCommandTest {
                 "families/pannier-van/family.json",
                 "\"front\": 1140, \"rear\": 1300",
                 "\"front\": 1100, \"rear\": 1300");
-        Ran ran = boltlore("weigh", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("axle-loads", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
@@ -131,7 +132,7 @@ class WeighCommandTest {
     @Test
     void a_market_that_allows_less_than_the_kit_weighs() throws IOException {
         Path catalogue = changed("workshop/markets.json", "\"maxPercent\": \"120\"", "\"maxPercent\": \"119\"");
-        Ran ran = boltlore("weigh", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("axle-loads", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out()).contains("Market: That is 3.6 kg more than 119 % of the mass before conversion.");
     }
@@ -140,7 +141,7 @@ class WeighCommandTest {
     void a_family_without_weights_still_works_and_says_what_is_missing() throws IOException {
         Path catalogue = changed("families/pannier-van/family.json", "Ockmere Pannier", "Ockmere Pannier");
         Files.delete(catalogue.resolve("families/pannier-van/weights.json"));
-        Ran ran = boltlore("weigh", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("axle-loads", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.out().replaceAll("\\s+", " ")).contains("Missing: 733.477 kg of the kit have no station");
         assertThat(ran.out()).doesNotContain("front %").doesNotContain("Market: ");
         assertThat(ran.exit()).isZero();
@@ -149,14 +150,14 @@ class WeighCommandTest {
     @Test
     void a_negative_mass_is_refused_with_its_place() throws IOException {
         Path catalogue = changed("families/pannier-van/weights.json", "\"massKg\": \"198\"", "\"massKg\": \"-198\"");
-        Ran ran = boltlore("weigh", FIRST, "--catalog", catalogue, "--out", out());
+        Ran ran = boltlore("axle-loads", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("weights.json").contains("-198").contains("1 fault.");
     }
 
     @Test
     void an_order_that_something_stops_is_told_and_the_others_are_weighed() {
-        Ran ran = boltlore("weigh", STOPPED, FIRST, "--out", out());
+        Ran ran = boltlore("axle-loads", STOPPED, FIRST, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(out().resolve("BL-1001")).isDirectory();
         assertThat(out().resolve("BL-1006")).doesNotExist();
@@ -164,22 +165,22 @@ class WeighCommandTest {
 
     @Test
     void no_order_that_can_be_weighed() {
-        Ran ran = boltlore("weigh", STOPPED, "--out", out());
+        Ran ran = boltlore("axle-loads", STOPPED, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out()).contains("No order of these can be weighed.");
     }
 
     @Test
     void an_order_given_twice() {
-        Ran ran = boltlore("weigh", FIRST, FIRST, "--out", out());
+        Ran ran = boltlore("axle-loads", FIRST, FIRST, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("Give each order once.");
     }
 
     @Test
     void the_same_bytes_on_every_run() {
-        boltlore("weigh", FIRST, "--out", folder.resolve("one"));
-        boltlore("weigh", FIRST, "--out", folder.resolve("other"));
+        boltlore("axle-loads", FIRST, "--out", folder.resolve("one"));
+        boltlore("axle-loads", FIRST, "--out", folder.resolve("other"));
         for (String file : List.of("weight-statement.xlsx", "json/weight-statement.json")) {
             assertThat(folder.resolve("other/BL-1001").resolve(file))
                     .hasSameBinaryContentAs(folder.resolve("one/BL-1001").resolve(file));

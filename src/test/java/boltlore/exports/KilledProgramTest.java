@@ -43,7 +43,7 @@ class KilledProgramTest {
         for (String catalogue : catalogues) {
             Path clean = temp.resolve("clean-" + sets.size());
             long start = System.nanoTime();
-            run("kit", "--all", ORDER, "--catalog", catalogue, "--out", clean.toString());
+            run("kit", "--all", ORDER, "--catalogue", catalogue, "--out", clean.toString());
             usualMs = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
             sets.add(prints(clean.resolve("BL-2001")));
         }
@@ -124,7 +124,7 @@ class KilledProgramTest {
     }
 
     private static Process start(Path exports, String catalogue) throws IOException {
-        return new ProcessBuilder(PROGRAM, "kit", "--all", ORDER, "--catalog", catalogue, "--out", exports.toString())
+        return new ProcessBuilder(PROGRAM, "kit", "--all", ORDER, "--catalogue", catalogue, "--out", exports.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();

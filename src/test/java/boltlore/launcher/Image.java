@@ -1,5 +1,7 @@
 package boltlore.launcher;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +28,13 @@ record Image(Path home) {
         if (!launcher.toFile().setExecutable(true)) {
             throw new IOException("cannot make " + launcher + " executable");
         }
-        writeJar(Files.createDirectories(home.resolve("lib")).resolve("boltlore.jar"));
+        Path jar = Files.createDirectories(home.resolve("lib")).resolve("boltlore.jar");
+        writeJar(jar);
+        Files.writeString(home.resolve("lib/sizes"), "boltlore.jar " + Files.size(jar) + "\n");
+        List<String> classes =
+                new ArrayList<>(Files.readAllLines(Path.of(System.getProperty("java.home"), "lib/classlist")));
+        classes.add(StandIn.class.getName().replace('.', '/'));
+        Files.write(home.resolve("lib/classes"), classes);
         return new Image(home);
     }
 
@@ -46,16 +54,37 @@ record Image(Path home) {
         return home.resolve("bin/boltlore");
     }
 
+    /** Where the launcher keeps what it makes for one user. */
     Path cache() {
-        return home.resolve("cache");
+        return home.resolveSibling("cache");
     }
 
-    List<Path> archives() throws IOException {
-        if (!Files.isDirectory(cache())) {
+    /** The archive that belongs to the image, as the build makes it. */
+    Path madeArchive() throws IOException, InterruptedException {
+        assertThat(run(Map.of("BOLTLORE_ARCHIVE", "make"))).isEqualTo(new Run(0, "", ""));
+        List<Path> made = in(home.resolve("archive"), ".jsa");
+        assertThat(made).hasSize(1);
+        return made.get(0);
+    }
+
+    /** What lies in the user's cache once nothing is being made any more. */
+    List<Path> cached() throws IOException, InterruptedException {
+        Path own = cache().resolve("boltlore");
+        Thread.sleep(200);
+        for (int tries = 0; tries < 300 && !in(own, ".making").isEmpty(); tries++) {
+            Thread.sleep(100);
+        }
+        return in(own, "");
+    }
+
+    private static List<Path> in(Path folder, String ending) throws IOException {
+        if (!Files.isDirectory(folder)) {
             return List.of();
         }
-        try (Stream<Path> files = Files.list(cache())) {
-            return files.sorted().toList();
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -64,14 +93,19 @@ record Image(Path home) {
     }
 
     Run run(Map<String, String> environment, String... arguments) throws IOException, InterruptedException {
-        return finish(start(launcher(), environment, arguments));
+        return finish(start(environment, arguments));
     }
 
-    static Process start(Path launcher, Map<String, String> environment, String... arguments) throws IOException {
+    Process start(Map<String, String> environment, String... arguments) throws IOException {
+        return start(launcher(), environment, arguments);
+    }
+
+    Process start(Path launcher, Map<String, String> environment, String... arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of(launcher.toString()));
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        builder.environment().put("XDG_CACHE_HOME", cache().toString());
         builder.environment().putAll(environment);
         return builder.start();
     }

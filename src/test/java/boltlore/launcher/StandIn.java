@@ -18,6 +18,9 @@ public final class StandIn {
             if (argument.startsWith("wait=")) {
                 waitUntilStopped(Path.of(argument.substring("wait=".length())));
             }
+            if (argument.equals("columns")) {
+                System.out.println("columns=" + System.getenv("COLUMNS"));
+            }
             if (argument.equals("echo")) {
                 System.in.transferTo(System.out);
             }

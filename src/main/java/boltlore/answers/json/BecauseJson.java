@@ -2,7 +2,6 @@ package boltlore.answers.json;
 
 import boltlore.answers.Because;
 import boltlore.json.JsonOut;
-import boltlore.measure.PartNumber;
 import java.util.List;
 
 /** Reasons as nested JSON. */
@@ -10,10 +9,9 @@ public final class BecauseJson {
 
     private BecauseJson() {}
 
-    public static JsonOut of(PartNumber part, boolean inKit, List<Because> reasons) {
-        return JsonOut.object()
-                .put("part", part.text())
-                .put("inKit", inKit)
+    /** Reasons of one part, beside what an object already says of it. */
+    public static JsonOut into(JsonOut.Members said, boolean inKit, List<Because> reasons) {
+        return said.put("inKit", inKit)
                 .put(inKit ? "because" : "wouldBeBroughtBy", JsonOut.list(reasons, BecauseJson::of));
     }
 

@@ -4,7 +4,6 @@ import boltlore.answers.Comparison;
 import boltlore.choices.Choices;
 import boltlore.explanation.FindingWords;
 import boltlore.json.JsonOut;
-import boltlore.measure.PartNumber;
 import java.util.Map;
 
 /** A comparison of two kits as JSON. */
@@ -12,14 +11,16 @@ public final class ComparisonJson {
 
     private ComparisonJson() {}
 
-    private static JsonOut change(Map.Entry<PartNumber, Comparison.Change> change) {
+    private static JsonOut change(Map.Entry<Comparison.Piece, Comparison.Change> change) {
         return JsonOut.object()
-                .put("part", change.getKey().text())
+                .put("part", change.getKey().part().text())
+                .put("revision", change.getKey().revision())
+                .putIfAny("finish", change.getKey().finish())
                 .put("before", change.getValue().before())
                 .put("after", change.getValue().after());
     }
 
-    public static JsonOut of(Comparison comparison, Choices first, Choices second) {
+    public static JsonOut.Members of(Comparison comparison, Choices first, Choices second) {
         return JsonOut.object()
                 .put("changes", JsonOut.list(comparison.changes().entrySet(), ComparisonJson::change))
                 .put(
@@ -28,7 +29,6 @@ public final class ComparisonJson {
                 .put(
                         "findingsNew",
                         FindingJson.of(new FindingWords(second.family()).of(comparison.findingsNew(), second)))
-                .put("costDifference", comparison.costDifference())
                 .put("massKgDifference", comparison.massKgDifference());
     }
 }

@@ -14,42 +14,63 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 
 /** The files of a catalogue as trees, with the hash of all that they hold. */
 final class Trees {
 
     private static final int REVISION_DIGITS = 12;
 
+    /** A file as it lies there, and what could be made of it. */
+    private record Parsed(String path, Outcome<byte[]> bytes, Outcome<Json> tree) {
+
+        static Parsed of(String path, Path file) {
+            Outcome<byte[]> bytes = JsonFile.bytes(file);
+            return new Parsed(path, bytes, bytes.then(read -> JsonFile.parse(file.toString(), read)));
+        }
+    }
+
     private final SortedMap<String, Json> trees = new TreeMap<>();
     private final Faults faults;
-    private final MessageDigest digest = sha256();
+    private final ForkJoinTask<String> revision;
 
-    private Trees(Faults faults) {
+    private Trees(Faults faults, List<Parsed> all) {
         this.faults = faults;
+        this.revision = ForkJoinPool.commonPool().submit(() -> revision(all));
+        all.forEach(this::put);
     }
 
-    /** Reads them all; what is wrong with one is added to the faults. */
-    static Trees read(SortedMap<String, Path> files, Faults faults) {
-        Trees trees = new Trees(faults);
-        files.forEach(trees::read);
-        return trees;
-    }
-
-    private void read(String path, Path file) {
-        Outcome<Json> tree = JsonFile.bytes(file).then(bytes -> {
-            // Length before content, so that no two catalogues run together into the same bytes.
-            digest.update((path + '\n' + bytes.length + '\n').getBytes(StandardCharsets.UTF_8));
-            digest.update(bytes);
-            return JsonFile.parse(file.toString(), bytes);
-        });
-        if (tree instanceof Outcome.Sound<Json> sound && sound.value() instanceof Json.Obj) {
-            trees.put(path, sound.value());
-        } else if (tree instanceof Outcome.Sound<Json> other) {
+    private void put(Parsed parsed) {
+        if (parsed.tree() instanceof Outcome.Sound<Json> sound && sound.value() instanceof Json.Obj) {
+            trees.put(parsed.path(), sound.value());
+        } else if (parsed.tree() instanceof Outcome.Sound<Json> other) {
             Json json = other.value();
             faults.add(json.spot().fault(json.shown(), "an object in { }", ""));
         } else {
-            faults.addAll(tree.faults());
+            faults.addAll(parsed.tree().faults());
         }
+    }
+
+    /** Reads them all, several at once; what is wrong with one is added to the faults. */
+    static Trees read(SortedMap<String, Path> files, Faults faults) {
+        List<Parsed> all = files.entrySet().parallelStream()
+                .map(file -> Parsed.of(file.getKey(), file.getValue()))
+                .toList();
+        return new Trees(faults, all);
+    }
+
+    private static String revision(List<Parsed> all) {
+        MessageDigest digest = sha256();
+        for (Parsed parsed : all) {
+            if (parsed.bytes() instanceof Outcome.Sound<byte[]> sound) {
+                // Length before content, so that no two catalogues run together into the same bytes.
+                int length = sound.value().length;
+                digest.update((parsed.path() + '\n' + length + '\n').getBytes(StandardCharsets.UTF_8));
+                digest.update(sound.value());
+            }
+        }
+        return HexFormat.of().formatHex(digest.digest()).substring(0, REVISION_DIGITS);
     }
 
     Faults faults() {
@@ -58,7 +79,7 @@ final class Trees {
 
     /** First digits of the SHA-256 over paths and bytes of all files. */
     String revision() {
-        return HexFormat.of().formatHex(digest.digest()).substring(0, REVISION_DIGITS);
+        return revision.join();
     }
 
     /** A reader of that file; of nothing where it is missing or broken. The reading ends with {@link ObjectReader#done}. */

@@ -18,13 +18,15 @@ public final class BestKitJson {
         return JsonOut.object()
                 .put("aim", kit.aim().written())
                 .put("choices", ConflictJson.choices(Chooser.list(kit.choices())))
-                .put("currency", kit.bill().currency().getCurrencyCode())
-                .put("cost", kit.cost())
-                .put("price", kit.price())
+                .putIfAny(
+                        "currency",
+                        kit.pricing()
+                                .quotation()
+                                .map(quotation -> quotation.currency().getCurrencyCode())
+                                .orElse(""))
+                .putIfAny("price", kit.price().orElse(null))
                 .put("massKg", kit.massKg())
                 .put("leadDays", kit.leadDays())
-                .put("provedSum", kit.sum())
-                .put("grain", kit.grain())
                 .put("asGood", byOption(kit.ties()))
                 .put("passedOver", JsonOut.list(kit.passedOver(), BestKitJson::finding));
     }

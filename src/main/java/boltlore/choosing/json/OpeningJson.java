@@ -27,15 +27,14 @@ public final class OpeningJson {
                 .put("givenUp", ConflictJson.choices(repair.givenUp()))
                 .put("taken", ConflictJson.choices(repair.taken()))
                 .put("alternatives", BestKitJson.byOption(repair.alternatives()))
-                .put("cost", repair.kit().cost())
-                .put("price", repair.kit().price())
+                .put("fullCost", repair.kit().sum())
+                .putIfAny("price", repair.kit().price().orElse(null))
                 .put("leadDays", repair.kit().leadDays());
         return repair.before() == null ? members : withDifference(members, repair);
     }
 
     private static JsonOut withDifference(JsonOut.Members members, Repair repair) {
-        return members.put("moreCost", repair.moreCost())
-                .put("morePrice", repair.morePrice())
+        return members.putIfAny("morePrice", repair.morePrice().orElse(null))
                 .put("moreLeadDays", repair.moreLeadDays());
     }
 }

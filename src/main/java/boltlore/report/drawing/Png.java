@@ -7,32 +7,32 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
 import java.awt.image.IndexColorModel;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageTypeSpecifier;
-import javax.imageio.ImageWriteParam;
-import javax.imageio.ImageWriter;
-import javax.imageio.metadata.IIOMetadata;
-import javax.imageio.metadata.IIOMetadataNode;
-import javax.imageio.stream.ImageOutputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 
-/** A drawing as PNG (ISO/IEC 15948) in sixteen greys, which soften its edges. */
+/**
+ * A drawing as PNG (ISO/IEC 15948) in sixteen greys, which soften its edges. The JDK draws the dots; its writer of image
+ * files is left out, which tries every filter on every row and takes four times as long for as large a file.
+ */
 public final class Png {
 
-    /** About 250 dots to the inch, which prints sharp. */
-    public static final int DOTS_PER_MM = 10;
+    /** About 200 dots to the inch, which prints sharp with soft edges. */
+    public static final int DOTS_PER_MM = 8;
 
     private static final int MM_IN_M = 1000;
+    private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10};
 
     private static final float[] DASHES_MM = {2, 1};
-    private static final IndexColorModel GREYS = greys(4);
-
-    /** Most of it is white paper: more effort costs time and saves little. */
-    private static final float LEAST_EFFORT = 0.8f;
+    private static final int BITS = 4;
+    private static final IndexColorModel GREYS = greys(BITS);
 
     private Png() {}
 
@@ -95,32 +95,54 @@ public final class Png {
     }
 
     private static byte[] file(BufferedImage image) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
-        ImageWriteParam how = writer.getDefaultWriteParam();
-        how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-        how.setCompressionQuality(LEAST_EFFORT);
-        ImageIO.setUseCache(false);
-        try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
-            writer.setOutput(out);
-            IIOMetadata size = writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), how);
-            size.mergeTree(size.getNativeMetadataFormatName(), sizeOnPaper(size.getNativeMetadataFormatName()));
-            writer.write(null, new IIOImage(image, null, size), how);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.writeBytes(SIGNATURE);
+        // Width, height, bits of a dot, grey, and the standard's only compression, filter and plain order of rows.
+        ByteBuffer head = ByteBuffer.allocate(13).putInt(image.getWidth()).putInt(image.getHeight());
+        chunk(out, "IHDR", head.put((byte) BITS).array());
+        ByteBuffer size = ByteBuffer.allocate(9).putInt(DOTS_PER_MM * MM_IN_M).putInt(DOTS_PER_MM * MM_IN_M);
+        chunk(out, "pHYs", size.put((byte) 1).array());
+        chunk(out, "IDAT", deflated(rows(image)));
+        chunk(out, "IEND", new byte[0]);
+        return out.toByteArray();
+    }
+
+    private static void chunk(ByteArrayOutputStream out, String type, byte[] data) {
+        byte[] body = ByteBuffer.allocate(Integer.BYTES + data.length)
+                .put(type.getBytes(StandardCharsets.US_ASCII))
+                .put(data)
+                .array();
+        CRC32 check = new CRC32();
+        check.update(body);
+        out.writeBytes(ByteBuffer.allocate(Integer.BYTES).putInt(data.length).array());
+        out.writeBytes(body);
+        out.writeBytes(ByteBuffer.allocate(Integer.BYTES)
+                .putInt((int) check.getValue())
+                .array());
+    }
+
+    /** As the image packs them, each after a 0 for 'not filtered'. */
+    private static byte[] rows(BufferedImage image) {
+        byte[] packed = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+        int wide = packed.length / image.getHeight();
+        byte[] rows = new byte[packed.length + image.getHeight()];
+        for (int row = 0; row < image.getHeight(); row++) {
+            System.arraycopy(packed, row * wide, rows, row * (wide + 1) + 1, wide);
+        }
+        return rows;
+    }
+
+    /** With little effort: most of it is white paper. */
+    private static byte[] deflated(byte[] bytes) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Deflater deflater = new Deflater(Deflater.BEST_SPEED);
+        try (DeflaterOutputStream packing = new DeflaterOutputStream(out, deflater, 8192)) {
+            packing.write(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } finally {
-            writer.dispose();
+            deflater.end();
         }
-        return bytes.toByteArray();
-    }
-
-    private static IIOMetadataNode sizeOnPaper(String format) {
-        IIOMetadataNode dots = new IIOMetadataNode("pHYs");
-        dots.setAttribute("pixelsPerUnitXAxis", String.valueOf(DOTS_PER_MM * MM_IN_M));
-        dots.setAttribute("pixelsPerUnitYAxis", String.valueOf(DOTS_PER_MM * MM_IN_M));
-        dots.setAttribute("unitSpecifier", "meter");
-        IIOMetadataNode all = new IIOMetadataNode(format);
-        all.appendChild(dots);
-        return all;
+        return out.toByteArray();
     }
 }

@@ -19,7 +19,6 @@ final class CellStyles {
     /** A table's cells share their keys, and asking for the same object again is much the quickest. */
     private final IdentityHashMap<CellStyleKey, Integer> seen = new IdentityHashMap<>();
 
-
     CellStyles(XSSFWorkbook book) {
         this.book = book;
         // The font of cells that nothing is said about; column widths are counted in its figures.

@@ -60,7 +60,8 @@ final class ChartWriter {
     }
 
     private void write(XSSFChart to) {
-        XDDFShapeProperties area = to.getOrAddShapeProperties();
+        XDDFShapeProperties area = new XDDFShapeProperties(to.getCTChartSpace().addNewSpPr());
+        to.getCTChartSpace().addNewRoundedCorners().setVal(false);
         area.setFillProperties(fill(WHITE));
         area.setLineProperties(new XDDFLineProperties(new XDDFNoFillProperties()));
         to.setTitleText(chart.title());
@@ -86,7 +87,10 @@ final class ChartWriter {
     }
 
     private void bars(XSSFChart to, XDDFCategoryAxis labels, XDDFValueAxis values) {
-        Kind kind = table.table().columns().get(table.table().column(chart.labels())).kind();
+        Kind kind = table.table()
+                .columns()
+                .get(table.table().column(chart.labels()))
+                .kind();
         String[] words = cells(chart.labels()).stream()
                 .map(cell -> Printed.inColumn(kind, cell))
                 .toArray(String[]::new);
@@ -125,9 +129,8 @@ final class ChartWriter {
 
     /** 1, 2 or 5 times a power of ten, so that the longest bar spans three to seven of them. */
     private BigDecimal step() {
-        BigDecimal longest = cells(chart.values()).stream()
-                .map(cell -> number(cell).abs())
-                .reduce(BigDecimal.ZERO, BigDecimal::max);
+        BigDecimal longest =
+                cells(chart.values()).stream().map(cell -> number(cell).abs()).reduce(BigDecimal.ZERO, BigDecimal::max);
         if (longest.signum() == 0) {
             return BigDecimal.ONE;
         }

@@ -48,8 +48,7 @@ record LookStyle(
             case SIGNATURE -> words(BODY_POINTS, false, BorderStyle.THIN);
             case NOTE, HANDWRITTEN -> boxed(BorderStyle.THIN);
             case CAUTION -> boxed(BorderStyle.MEDIUM);
-            case COLUMN_HEADING ->
-                ruled(true, false, BorderStyle.MEDIUM, BorderStyle.MEDIUM, VerticalAlignment.BOTTOM);
+            case COLUMN_HEADING -> ruled(true, false, BorderStyle.MEDIUM, BorderStyle.MEDIUM, VerticalAlignment.BOTTOM);
             case PLAIN -> row(false, false, BorderStyle.NONE, BorderStyle.HAIR);
             case GROUP -> row(true, true, BorderStyle.THIN, BorderStyle.THIN);
             case SUBTOTAL -> row(true, false, BorderStyle.THIN, BorderStyle.THIN);
@@ -58,8 +57,7 @@ record LookStyle(
     }
 
     private static LookStyle words(int points, boolean bold, BorderStyle bottom) {
-        return new LookStyle(
-                points, bold, false, BorderStyle.NONE, BorderStyle.NONE, bottom, VerticalAlignment.BOTTOM);
+        return new LookStyle(points, bold, false, BorderStyle.NONE, BorderStyle.NONE, bottom, VerticalAlignment.BOTTOM);
     }
 
     private static LookStyle boxed(BorderStyle rule) {

@@ -35,7 +35,8 @@ final class ParticularsLayout {
         this.height = (entries.size() + stacks - 1) / stacks;
         List<ColumnWidth> widths = new ArrayList<>();
         for (int stack = 0; stack < stacks; stack++) {
-            widths.addAll(widths(entries.subList(stack * height, Math.min(entries.size(), (stack + 1) * height)), stack));
+            widths.addAll(widths(
+                    entries.subList(stack * height, Math.min(entries.size(), (stack + 1) * height)), stack));
         }
         if (stacks == 2) {
             widths.set(1, ColumnWidth.fixed(grid.total() / 2 - widths.get(0).usual()));
@@ -51,8 +52,7 @@ final class ParticularsLayout {
             label = Math.max(label, FontMetrics.width(entry.label()));
             value = Math.max(value, text(entry).length());
         }
-        return List.of(
-                ColumnWidth.text(label + indents * INDENT, WIDEST_LABEL), ColumnWidth.text(value, WIDEST_VALUE));
+        return List.of(ColumnWidth.text(label + indents * INDENT, WIDEST_LABEL), ColumnWidth.text(value, WIDEST_VALUE));
     }
 
     Map<String, Spot> spots(int firstRow) {

@@ -69,7 +69,9 @@ final class RowSums {
     /** The rows of one column, or the one cell. */
     private static StringBuilder range(StringBuilder text, String column, Rows rows) {
         text.append(column).append(rows.first() + 1);
-        return rows.first() == rows.last() ? text : text.append(':').append(column).append(rows.last() + 1);
+        return rows.first() == rows.last()
+                ? text
+                : text.append(':').append(column).append(rows.last() + 1);
     }
 
     /** Compared cell by cell, because SUMIF would take a text such as '&gt;5' or '*' for a rule of its own. */
@@ -95,12 +97,9 @@ final class RowSums {
             return plain;
         }
         Rows all = new Rows(plain.get(0).first(), plain.get(plain.size() - 1).last());
-        boolean blankElsewhere = table
-                .table()
-                .rows()
-                .subList(all.first() - table.firstRow(), all.last() - table.firstRow())
-                .stream()
-                .allMatch(row -> row.isPlain() || row.cells().get(keyColumn) == Cell.EMPTY);
+        boolean blankElsewhere =
+                table.table().rows().subList(all.first() - table.firstRow(), all.last() - table.firstRow()).stream()
+                        .allMatch(row -> row.isPlain() || row.cells().get(keyColumn) == Cell.EMPTY);
         return blankElsewhere ? List.of(all) : plain;
     }
 }

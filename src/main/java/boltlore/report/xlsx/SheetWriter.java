@@ -159,9 +159,8 @@ final class SheetWriter {
      * can be filtered all the same.
      */
     private void table(LaidTable laid) {
-        List<String> headings = laid.table().columns().stream()
-                .map(Column::headingWithUnit)
-                .toList();
+        List<String> headings =
+                laid.table().columns().stream().map(Column::headingWithUnit).toList();
         int last = laid.spans().start(headings.size()) - 1;
         CellRangeAddress area = new CellRangeAddress(laid.firstRow() - 1, laid.lastRow(), 0, last);
         boolean worthFilter = laid.table().rows().size() >= WORTH_A_FILTER;
@@ -178,7 +177,10 @@ final class SheetWriter {
             }
         } else if (worthFilter && laid.table().name().equals(page.mainTable())) {
             List<Rows> plain = laid.rows(Row::isPlain);
-            area.setLastRow(plain.isEmpty() ? laid.lastRow() : plain.get(plain.size() - 1).last());
+            area.setLastRow(
+                    plain.isEmpty()
+                            ? laid.lastRow()
+                            : plain.get(plain.size() - 1).last());
             // POI's own way adds a hidden name, and a sheet for a customer hides nothing.
             sheet.getCTWorksheet().addNewAutoFilter().setRef(area.formatAsString());
         }
@@ -221,10 +223,12 @@ final class SheetWriter {
                 }
             }
         }
-        page.page().particulars().forEach(block -> block.entries().forEach(entry -> {
-            Spot spot = page.spot(block.name(), entry.key());
-            box(boxes, entry.kind(), spot.column(), new Rows(spot.row(), spot.row()));
-        }));
+        page.page()
+                .particulars()
+                .forEach(block -> block.entries().forEach(entry -> {
+                    Spot spot = page.spot(block.name(), entry.key());
+                    box(boxes, entry.kind(), spot.column(), new Rows(spot.row(), spot.row()));
+                }));
         page.dates().forEach(date -> box(boxes, Kind.blank().day(), date.column(), new Rows(date.row(), date.row())));
         DataValidationHelper helper = sheet.getDataValidationHelper();
         boxes.forEach((entry, areas) -> {
@@ -246,9 +250,13 @@ final class SheetWriter {
     }
 
     private void chart(LaidChart laid) {
-        XSSFClientAnchor anchor = anchor(laid.from(), laid.rows().first(), laid.to(), laid.rows().last() + 1, 0);
+        XSSFClientAnchor anchor =
+                anchor(laid.from(), laid.rows().first(), laid.to(), laid.rows().last() + 1, 0);
         ChartWriter.write(
-                sheet.createDrawingPatriarch().createChart(anchor), laid, page.table(laid.chart().table()), sheet);
+                sheet.createDrawingPatriarch().createChart(anchor),
+                laid,
+                page.table(laid.chart().table()),
+                sheet);
     }
 
     private void picture(LaidPicture laid) {

@@ -90,11 +90,21 @@ final class WorkbookNames {
         List<String> words = new ArrayList<>(List.of(close.split(" +")));
         int first = words.get(0).length() + 1 + LEFT_OUT.length() <= length / 2 ? 1 : 0;
         String head = first == 1 ? words.get(0) + " " + LEFT_OUT : LEFT_OUT;
-        while (words.size() > first + 1 && head.length() + String.join(" ", words.subList(first, words.size())).length() > length) {
+        while (words.size() > first + 1
+                && head.length()
+                                + String.join(" ", words.subList(first, words.size()))
+                                        .length()
+                        > length) {
             words.remove(first);
         }
         String tail = String.join(" ", words.subList(first, words.size()));
         String text = head + tail;
-        return text.length() <= length ? text : LEFT_OUT.strip() + tail.substring(Character.isLowSurrogate(tail.charAt(tail.length() - length + 1)) ? tail.length() - length + 2 : tail.length() - length + 1);
+        return text.length() <= length
+                ? text
+                : LEFT_OUT.strip()
+                        + tail.substring(
+                                Character.isLowSurrogate(tail.charAt(tail.length() - length + 1))
+                                        ? tail.length() - length + 2
+                                        : tail.length() - length + 1);
     }
 }

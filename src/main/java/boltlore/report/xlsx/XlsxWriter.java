@@ -1,6 +1,5 @@
 package boltlore.report.xlsx;
 
-import boltlore.report.Page;
 import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
 import boltlore.report.WorkbookWriter;
@@ -55,14 +54,14 @@ public final class XlsxWriter implements WorkbookWriter {
         XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
         try {
             properties(book.getProperties().getCoreProperties(), workbook);
-            List<LaidPage> pages =
-                    workbook.pages().stream().map(PageLayout::of).toList();
+            List<LaidPage> pages = workbook.pages().stream().map(PageLayout::of).toList();
             WorkbookNames names = new WorkbookNames(workbook.pages());
             CellStyles styles = new CellStyles(book);
-            FormulaText formulas =
-                    new FormulaText(pages, workbook.pages().stream().map(names::sheet).toList());
+            FormulaText formulas = new FormulaText(
+                    pages, workbook.pages().stream().map(names::sheet).toList());
             for (int i = 0; i < pages.size(); i++) {
-                StreamedSheet sheet = (StreamedSheet) book.createSheet(names.sheet(pages.get(i).page()));
+                StreamedSheet sheet = (StreamedSheet)
+                        book.createSheet(names.sheet(pages.get(i).page()));
                 sheet.stream(pages.get(i), i, styles, formulas);
                 new SheetWriter(book, sheet, pages.get(i), names).write();
             }

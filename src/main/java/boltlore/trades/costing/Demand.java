@@ -1,9 +1,9 @@
 package boltlore.trades.costing;
 
-import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
+import boltlore.trades.costing.path.Timing;
 import java.math.BigDecimal;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -35,27 +35,8 @@ record Demand(Part part, String finish, BigDecimal quantity, BigDecimal extraQua
     }
 
     private static Stream<Demand> ofExtras(PricedBill priced) {
-        Catalogue catalogue = priced.catalogue();
-        LeadTimes leadTimes = new LeadTimes(catalogue);
-        return priced.bill().order().extra().stream()
-                .filter(extra -> !extra.suppliedByCustomer())
-                .flatMap(extra -> Stream.ofNullable(extra.part())
-                        .map(catalogue::part)
-                        .flatMap(part ->
-                                ofExtra(part, extra.quantity(), leadTimes.ofKitPart(part, ""), leadTimes, catalogue)));
-    }
-
-    private static Stream<Demand> ofExtra(
-            Part part, BigDecimal quantity, Timing timing, LeadTimes leadTimes, Catalogue catalogue) {
-        Stream<Demand> own = Stream.of(new Demand(part, "", quantity, quantity, timing));
-        if (part.source() == Source.BUY) {
-            return own;
-        }
-        return Stream.concat(own, part.contains().stream().flatMap(child -> {
-            Part inside = catalogue.part(child.part());
-            Timing earlier = leadTimes.ofChild(inside, "", timing);
-            return ofExtra(inside, quantity.multiply(child.quantity()), earlier, leadTimes, catalogue);
-        }));
+        return priced.times().extras().stream()
+                .map(extra -> new Demand(extra.part(), "", extra.quantity(), extra.quantity(), extra.timing()));
     }
 
     private Demand plus(Demand other) {

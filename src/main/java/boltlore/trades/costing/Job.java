@@ -4,6 +4,7 @@ import boltlore.bill.Costs;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.trades.costing.path.Timing;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;

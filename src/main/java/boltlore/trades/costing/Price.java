@@ -3,38 +3,18 @@ package boltlore.trades.costing;
 import boltlore.measure.Percent;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 
 /**
  * What something sells for. Mark-up is a share of the cost, margin a share of the price; they are never the same figure.
  * Identities of cost-accounting textbooks: price = cost × (1 + mark-up) = cost / (1 − margin).
- *
- * @param markUpPercent on cost
- * @param price rounded half-up to the minor unit
  */
-public record Price(BigDecimal cost, BigDecimal markUpPercent, BigDecimal price) {
+public final class Price {
 
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private Price() {}
 
-    public static Price of(BigDecimal cost, BigDecimal markUpPercent, MinorUnit unit) {
-        return new Price(cost, markUpPercent, unit.round(cost.multiply(Percent.plus(markUpPercent))));
-    }
-
-    /** What the mark-up comes to in money. */
-    public BigDecimal markUp() {
-        return price.subtract(cost);
-    }
-
-    /** Mark-up / (1 + mark-up) in per cent of the price, two decimals, half-up. */
-    public BigDecimal marginPercent() {
-        return marginPercent(markUpPercent);
-    }
-
-    public static BigDecimal marginPercent(BigDecimal markUpPercent) {
-        return Percent.fraction(markUpPercent)
-                .divide(Percent.plus(markUpPercent), MathContext.DECIMAL128)
-                .multiply(HUNDRED)
-                .setScale(2, RoundingMode.HALF_UP);
+    /** Cost × (1 + mark-up), rounded half-up to the minor unit. */
+    public static BigDecimal withMarkUp(BigDecimal cost, BigDecimal markUpPercent, MinorUnit unit) {
+        return unit.round(cost.multiply(Percent.plus(markUpPercent)));
     }
 
     /** The price that leaves this margin: cost / (1 − margin), rounded half-up to the minor unit. */

@@ -2,6 +2,7 @@ package boltlore.trades.costing;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
+import boltlore.trades.costing.path.KitTimes;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.LinkedHashMap;
@@ -10,14 +11,14 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * A bill with its costs, times and price.
+ * A bill with its direct costs and its times: bought parts, made parts at the part master's cost, coating. What it sells for
+ * is worked out of its full cost, never of these.
  *
  * @param rows of all levels in the bill's order
- * @param kitPrice of the kit alone
  * @param extras outside the kit
  */
 public record PricedBill(
-        Bill bill, Catalogue catalogue, List<PricedItem> rows, Price kitPrice, List<PricedExtra> extras) {
+        Bill bill, Catalogue catalogue, KitTimes times, List<PricedItem> rows, List<PricedExtra> extras) {
 
     public Currency currency() {
         return catalogue.workshop().currency();
@@ -51,20 +52,8 @@ public record PricedBill(
         return extras.stream().map(PricedExtra::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    public BigDecimal extrasPrice() {
-        return extras.stream().map(PricedExtra::price).reduce(BigDecimal.ZERO, BigDecimal::add);
-    }
-
-    /** What the customer pays: kit and extras. */
-    public BigDecimal totalPrice() {
-        return kitPrice.price().add(extrasPrice());
-    }
-
     /** Calendar days of the longest chain, from ordering its first part to shipping the kit. */
     public int leadDays() {
-        return rows.stream()
-                .mapToInt(row -> row.timing().startDays())
-                .max()
-                .orElse(catalogue.workshop().assemblyDays());
+        return times.path().days();
     }
 }

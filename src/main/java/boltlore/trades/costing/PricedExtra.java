@@ -4,30 +4,20 @@ import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
-import boltlore.measure.Percent;
 import boltlore.order.Extra;
 import java.math.BigDecimal;
 
 /**
- * An extra of the order with its money, each rounded half-up to the minor unit. What the customer supplies costs and
- * sells for nothing.
+ * An extra of the order with its direct cost, rounded half-up to the minor unit. What the customer supplies costs nothing.
  *
  * @param cost of the whole quantity
- * @param price of the whole quantity
  */
-public record PricedExtra(Extra extra, BigDecimal cost, BigDecimal price) {
+public record PricedExtra(Extra extra, BigDecimal cost) {
 
-    static PricedExtra of(Extra extra, Catalogue catalogue, BigDecimal markUpPercent, BigDecimal coatingOfOne) {
+    static PricedExtra of(Extra extra, Catalogue catalogue, BigDecimal coatingOfOne) {
         MinorUnit unit = new MinorUnit(catalogue.workshop().currency());
-        if (extra.suppliedByCustomer()) {
-            BigDecimal nothing = unit.round(BigDecimal.ZERO);
-            return new PricedExtra(extra, nothing, nothing);
-        }
-        BigDecimal cost = unit.round(extra.quantity().multiply(costOfOne(extra, catalogue, coatingOfOne)));
-        BigDecimal asked = extra.price();
-        BigDecimal price =
-                asked != null ? extra.quantity().multiply(asked) : cost.multiply(Percent.plus(markUpPercent));
-        return new PricedExtra(extra, cost, unit.round(price));
+        BigDecimal one = extra.suppliedByCustomer() ? BigDecimal.ZERO : costOfOne(extra, catalogue, coatingOfOne);
+        return new PricedExtra(extra, unit.round(extra.quantity().multiply(one)));
     }
 
     private static BigDecimal costOfOne(Extra extra, Catalogue catalogue, BigDecimal coatingOfOne) {

@@ -3,6 +3,7 @@ package boltlore.trades.costing;
 import boltlore.bill.Item;
 import boltlore.bill.Masses;
 import boltlore.catalogue.Source;
+import boltlore.trades.costing.path.Timing;
 import java.math.BigDecimal;
 
 /**

@@ -4,74 +4,74 @@ import boltlore.bill.Bill;
 import boltlore.bill.Costs;
 import boltlore.bill.Item;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Partner;
+import boltlore.catalogue.Finish;
 import boltlore.catalogue.Source;
 import boltlore.order.Extra;
-import boltlore.order.Order;
+import boltlore.trades.coating.CoatingCost;
+import boltlore.trades.coating.ExtraCoating;
+import boltlore.trades.costing.path.KitTimes;
+import boltlore.trades.costing.path.Timing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
-/** Prices a bill row by row. */
+/** Works out row by row what a bill costs directly and when each part must be on its way. */
 public final class Pricing {
 
-    private final LeadTimes leadTimes;
+    private final KitTimes times;
     private final MinorUnit unit;
     private final Function<Item, BigDecimal> coatingCost;
     private final List<PricedItem> rows = new ArrayList<>();
 
-    private Pricing(Catalogue catalogue, Function<Item, BigDecimal> coatingCost) {
-        this.leadTimes = new LeadTimes(catalogue);
+    private Pricing(KitTimes times, Catalogue catalogue, Function<Item, BigDecimal> coatingCost) {
+        this.times = times;
         this.unit = new MinorUnit(catalogue.workshop().currency());
         this.coatingCost = coatingCost;
     }
 
-    /**
-     * Prices the bill.
-     *
-     * @param coatingCost what coating an item's whole quantity costs, unrounded; asked of coated items only
-     */
-    public static PricedBill of(Bill bill, Catalogue catalogue, Function<Item, BigDecimal> coatingCost) {
-        return of(bill, catalogue, coatingCost, extra -> BigDecimal.ZERO);
+    /** With what coating costs in this workshop. */
+    public static PricedBill of(Bill bill, Catalogue catalogue) {
+        return of(
+                bill, catalogue, item -> coating(item, catalogue), extra -> ExtraCoating.ofOne(extra, bill, catalogue));
+    }
+
+    private static BigDecimal coating(Item item, Catalogue catalogue) {
+        Finish finish = catalogue.finishes().get(item.finish());
+        return finish == null
+                ? BigDecimal.ZERO
+                : CoatingCost.of(item, finish, catalogue.workshop().coating());
     }
 
     /**
-     * Prices the bill of an order whose extras may be coated too.
+     * With coating at other costs.
      *
      * @param coatingCost what coating an item's whole quantity costs, unrounded; asked of coated items only
      * @param coatingOfExtra what coating one of an extra costs, unrounded; left out where the order tells the extra's cost
      */
-    public static PricedBill of(
+    static PricedBill of(
             Bill bill,
             Catalogue catalogue,
             Function<Item, BigDecimal> coatingCost,
             Function<Extra, BigDecimal> coatingOfExtra) {
-        Pricing pricing = new Pricing(catalogue, coatingCost);
-        bill.items().forEach(item -> pricing.row(item, false, pricing.leadTimes.ofKitPart(item.part(), item.finish())));
-        BigDecimal markUpPercent = markUpPercent(bill.order(), catalogue);
-        List<PricedItem> rows = List.copyOf(pricing.rows);
-        Price price = Price.of(Totals.of(rows).cost(), markUpPercent, pricing.unit);
+        KitTimes times = KitTimes.of(bill, catalogue);
+        Pricing pricing = new Pricing(times, catalogue, coatingCost);
+        bill.items().forEach(item -> pricing.row(item, null));
         List<PricedExtra> extras = bill.order().extra().stream()
-                .map(extra -> PricedExtra.of(extra, catalogue, markUpPercent, coatingOfExtra.apply(extra)))
+                .map(extra -> PricedExtra.of(extra, catalogue, coatingOfExtra.apply(extra)))
                 .toList();
-        return new PricedBill(bill, catalogue, rows, price, extras);
+        return new PricedBill(bill, catalogue, times, List.copyOf(pricing.rows), extras);
     }
 
-    /** The partner's mark-up where the order goes through a partner that has one, else the workshop's. */
-    static BigDecimal markUpPercent(Order order, Catalogue catalogue) {
-        Partner partner = catalogue.workshop().partners().get(order.partner());
-        BigDecimal own = partner == null ? null : partner.markUpPercent();
-        return own != null ? own : catalogue.workshop().markUpPercent();
-    }
-
-    private void row(Item item, boolean insideBought, Timing timing) {
-        BigDecimal extended = insideBought ? BigDecimal.ZERO : Costs.own(item);
-        BigDecimal coating = item.coated() && !insideBought ? coatingCost.apply(item) : BigDecimal.ZERO;
-        rows.add(new PricedItem(item, insideBought, unit.round(extended), unit.round(coating), timing));
-        boolean bought = insideBought || item.part().source() == Source.BUY;
-        for (Item child : item.inside()) {
-            row(child, bought, bought ? timing : leadTimes.ofChild(child.part(), child.finish(), timing));
-        }
+    /** @param bought when what it comes inside of must be there, where that is bought; else null */
+    private void row(Item item, @Nullable Timing bought) {
+        boolean inside = bought != null;
+        Timing timing = bought == null ? times.of(item) : bought;
+        BigDecimal extended = inside ? BigDecimal.ZERO : Costs.own(item);
+        BigDecimal coating = item.coated() && !inside ? coatingCost.apply(item) : BigDecimal.ZERO;
+        rows.add(new PricedItem(item, inside, unit.round(extended), unit.round(coating), timing));
+        boolean holds = inside || item.part().source() == Source.BUY;
+        item.inside().forEach(child -> row(child, holds ? timing : null));
     }
 }

@@ -2,8 +2,7 @@ package boltlore.trades.orders;
 
 import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.costing.PricedBill;
-import java.time.LocalDate;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -24,13 +23,9 @@ public record FurtherSheets(List<Supplier<Workbook>> workbooks, List<String> sto
         stops = List.copyOf(stops);
     }
 
-    /**
-     * Those of an order that nothing stops: from the hanging plan to the shipping papers.
-     *
-     * @param today the day of the quotation where the order has no date
-     */
-    public static FurtherSheets of(FamilyPlan plan, PricedBill priced, LocalDate today) {
-        return new FurtherTrades(plan, priced, today).all().reduce(NONE, FurtherSheets::and);
+    /** Those of an order that nothing stops: from the hanging plan to the shipping papers. */
+    public static FurtherSheets of(FamilyPlan plan, OrderPricing pricing) {
+        return new FurtherTrades(plan, pricing).all().reduce(NONE, FurtherSheets::and);
     }
 
     static FurtherSheets of(List<String> stops, Supplier<Workbook> workbook) {

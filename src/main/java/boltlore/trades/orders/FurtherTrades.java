@@ -3,18 +3,14 @@ package boltlore.trades.orders;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
-import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Workshop;
-import boltlore.faults.Outcome;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.coating.CoatPlanner;
 import boltlore.trades.coating.sheets.CoatJob;
 import boltlore.trades.coating.sheets.HangingSheet;
 import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.path.LeadPath;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.Calculation;
-import boltlore.trades.costing.quote.Quoting;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.cutting.CutPlanner;
@@ -29,7 +25,6 @@ import boltlore.trades.shipping.Route;
 import boltlore.trades.shipping.SellingPrice;
 import boltlore.trades.shipping.Shipment;
 import boltlore.trades.shipping.Shipper;
-import boltlore.trades.shipping.sheets.ShipPrice;
 import boltlore.trades.shipping.sheets.ShipSheet;
 import boltlore.trades.shipping.sheets.ShipWords;
 import boltlore.trades.testing.TestPlan;
@@ -39,9 +34,7 @@ import boltlore.trades.weighing.Weigher;
 import boltlore.trades.weighing.Weighing;
 import boltlore.trades.weighing.sheets.WeighSheet;
 import boltlore.trades.weighing.sheets.WeighWords;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What each further trade makes of one order. */
@@ -54,20 +47,17 @@ final class FurtherTrades {
     private final PricedBill priced;
     private final Bill bill;
     private final Weighing weighing;
-    private final LeadPath path;
-    private final Optional<Calculation> calculation;
+    private final OrderPricing pricing;
 
-    FurtherTrades(FamilyPlan plan, PricedBill priced, LocalDate today) {
+    FurtherTrades(FamilyPlan plan, OrderPricing pricing) {
         this.plan = plan;
         this.catalogue = plan.catalogue();
         this.workshop = catalogue.workshop();
         this.family = plan.family();
-        this.priced = priced;
+        this.pricing = pricing;
+        this.priced = pricing.priced();
         this.bill = priced.bill();
-        LocalDate placed = bill.order().placed();
         this.weighing = Weigher.of(catalogue, family, bill);
-        this.path = LeadPath.of(priced);
-        this.calculation = calculation(priced, path, new Asked(placed == null ? today : placed, null, null));
     }
 
     /** Fabrication, engineering, sales, dispatch. */
@@ -102,39 +92,25 @@ final class FurtherTrades {
                 : new FurtherSheets(TestSheet.each(tests, workshop).toList(), List.of(), true);
     }
 
-    /** Empty where the workshop has not written down how it prices, or a rate has run out. */
-    private static Optional<Calculation> calculation(PricedBill priced, LeadPath path, Asked asked) {
-        PriceBook prices = priced.catalogue().prices();
-        return prices != null
-                        && Quoting.of(CostSheet.cost(priced, prices), asked, path.days())
-                                instanceof Outcome.Sound<Calculation> sound
-                ? Optional.of(sound.value())
-                : Optional.empty();
-    }
-
+    /** Nothing where the order has no price; the bill says why. */
     private FurtherSheets quoted() {
-        if (catalogue.prices() == null) {
-            return FurtherSheets.NONE;
-        }
-        return calculation
+        return pricing.found()
                 .map(this::quoted)
-                .orElse(new FurtherSheets(
-                        List.of(), List.of("No quotation can be made of it; 'boltlore price' says why."), false));
+                .orElse(new FurtherSheets(List.of(), List.of(), catalogue.prices() == null));
     }
 
-    private FurtherSheets quoted(Calculation sound) {
+    private FurtherSheets quoted(Calculation found) {
         return new FurtherSheets(
                 List.of(
-                        () -> QuotationSheet.of(sound.quotation(), bill, weighing, catalogue),
-                        () -> CostSheet.of(sound, path)),
+                        () -> QuotationSheet.of(found.quotation(), bill, weighing, catalogue),
+                        () -> CostSheet.of(found)),
                 List.of(),
                 true);
     }
 
-    /** By road, nobody having said where to; at the quotation's price, or the costed bill's where none can be made. */
+    /** By road, nobody having said where to; without values where the order has no price. */
     private FurtherSheets shipped() {
-        SellingPrice price =
-                calculation.map(sound -> ShipPrice.quoted(sound, priced)).orElseGet(() -> SellingPrice.of(priced));
+        SellingPrice price = SellingPrice.of(pricing).orElse(null);
         Route road = new Route(By.ROAD, List.of());
         Shipment shipment = Shipper.of(priced, price, PickingList.of(plan, bill), road);
         Consignment alone = new Consignment(List.of(shipment));

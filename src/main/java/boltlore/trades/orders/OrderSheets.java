@@ -8,7 +8,7 @@ import boltlore.trades.FoundBy;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.bill.sheets.ContentsWorkbook;
 import boltlore.trades.coating.sheets.CoatSheet;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.picking.sheets.PickingSheet;
 import java.util.List;
@@ -20,12 +20,12 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
-    public static List<Supplier<Workbook>> of(FamilyPlan plan, PricedBill priced, List<FoundBy> found) {
+    public static List<Supplier<Workbook>> of(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
         Catalogue catalogue = plan.catalogue();
-        Bill bill = priced.bill();
+        Bill bill = pricing.priced().bill();
         PickingList packed = PickingList.of(plan, bill);
         return List.of(
-                () -> BillWorkbook.of(priced, packed, found),
+                () -> BillWorkbook.of(pricing, packed, found),
                 () -> ContentsWorkbook.of(plan, bill, packed),
                 () -> PickingSheet.of(catalogue, bill, packed),
                 () -> CoatSheet.of(List.of(bill), catalogue));

@@ -2,6 +2,7 @@ package boltlore.trades.shipping;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Goods of one customs code and origin.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param origin country (ISO 3166 alpha-2), or empty
  * @param pieces of all that is counted, with spares
  * @param measured what is measured out and not counted: '7 l'
- * @param value share of the selling price, in the minor unit's digits
+ * @param value share of the selling price, in the minor unit's digits; null where the order has no price
  */
 public record CustomsLine(
         String hs,
@@ -19,4 +20,4 @@ public record CustomsLine(
         BigDecimal pieces,
         List<String> measured,
         BigDecimal netKg,
-        BigDecimal value) {}
+        @Nullable BigDecimal value) {}

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Groups what is sent by customs code and origin. The customs value is the price paid or payable (transaction value,
@@ -18,25 +19,28 @@ import java.util.stream.Stream;
  */
 final class CustomsMaker {
 
-    private final SellingPrice price;
+    private final @Nullable SellingPrice price;
     private final PieceCosts costs;
 
-    private CustomsMaker(SellingPrice price, PieceCosts costs) {
+    private CustomsMaker(@Nullable SellingPrice price, PieceCosts costs) {
         this.price = price;
         this.costs = costs;
     }
 
     /** By code, then by origin; goods without a code first. */
-    static List<CustomsLine> of(List<Goods> goods, SellingPrice price, PieceCosts costs) {
+    static List<CustomsLine> of(List<Goods> goods, @Nullable SellingPrice price, PieceCosts costs) {
         return new CustomsMaker(price, costs).lines(groups(goods));
     }
 
     private List<CustomsLine> lines(List<List<Goods>> groups) {
         List<BigDecimal> weights = groups.stream().map(this::weight).toList();
-        List<BigDecimal> shares = SellingPrice.shares(price.kit(), weights, price.currency());
+        SellingPrice known = price;
+        List<BigDecimal> shares =
+                known == null ? List.of() : SellingPrice.shares(known.kit(), weights, known.currency());
         List<CustomsLine> lines = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
-            lines.add(line(groups.get(i), shares.get(i)));
+            List<Goods> group = groups.get(i);
+            lines.add(line(group, known == null ? null : shares.get(i).add(extras(group, known))));
         }
         return List.copyOf(lines);
     }
@@ -69,17 +73,16 @@ final class CustomsMaker {
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    private CustomsLine line(List<Goods> group, BigDecimal share) {
+    private static CustomsLine line(List<Goods> group, @Nullable BigDecimal value) {
         BigDecimal pieces =
                 sum(group.stream().filter(goods -> !goods.measured()).map(Goods::packed));
         BigDecimal netKg = sum(group.stream().map(goods -> goods.kg(goods.packed())));
         Goods first = group.get(0);
-        BigDecimal value = share.add(extras(group));
         return new CustomsLine(hs(first), origin(first), group, pieces, measured(group), netKg, value);
     }
 
     /** Equal extras are in one group and have one price together. */
-    private BigDecimal extras(List<Goods> group) {
+    private static BigDecimal extras(List<Goods> group, SellingPrice price) {
         return sum(group.stream()
                 .map(Goods::extra)
                 .filter(Objects::nonNull)

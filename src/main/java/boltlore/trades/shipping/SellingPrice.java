@@ -2,8 +2,7 @@ package boltlore.trades.shipping;
 
 import boltlore.order.Extra;
 import boltlore.trades.costing.MinorUnit;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.PricedExtra;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -11,23 +10,20 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the customer pays, without sales tax: the price paid or payable that customs values are made of. It holds no cost.
  *
  * @param kit price of the kit alone
  * @param extras price of each extra of the order, equal ones added up
- * @param quoted whether it is the quotation's, and not the costed bill's
  */
-public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDecimal> extras, boolean quoted) {
+public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDecimal> extras) {
 
-    /** Of a workshop that writes no quotations. */
-    public static SellingPrice of(PricedBill priced) {
-        Map<Extra, BigDecimal> extras = new LinkedHashMap<>();
-        for (PricedExtra each : priced.extras()) {
-            extras.merge(each.extra(), each.price(), BigDecimal::add);
-        }
-        return new SellingPrice(priced.currency(), priced.kitPrice().price(), extras, false);
+    /** Of the order's quotation; empty where it has no price. */
+    public static Optional<SellingPrice> of(OrderPricing pricing) {
+        List<Extra> ordered = pricing.priced().bill().order().extra();
+        return pricing.quotation().map(quotation -> of(quotation, ordered));
     }
 
     /**
@@ -35,7 +31,7 @@ public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDeci
      *
      * @param ordered the extras of the order, which the quotation has in the same order
      */
-    public static SellingPrice of(Quotation quotation, List<Extra> ordered) {
+    static SellingPrice of(Quotation quotation, List<Extra> ordered) {
         List<BigDecimal> listed = new ArrayList<>(List.of(quotation.kitPrice()));
         quotation.extras().forEach(each -> listed.add(each.price()));
         List<BigDecimal> net = shares(quotation.net(), listed, quotation.currency());
@@ -43,7 +39,7 @@ public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDeci
         for (int i = 0; i < ordered.size(); i++) {
             extras.merge(ordered.get(i), net.get(i + 1), BigDecimal::add);
         }
-        return new SellingPrice(quotation.currency(), net.get(0), extras, true);
+        return new SellingPrice(quotation.currency(), net.get(0), extras);
     }
 
     /** Divides an amount in the currency by weights; the shares add up to it. */

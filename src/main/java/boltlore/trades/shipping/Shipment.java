@@ -8,6 +8,7 @@ import boltlore.order.Order;
 import boltlore.trades.picking.HeldBack;
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One order's kit in its crates.
@@ -16,6 +17,7 @@ import java.util.List;
  * @param tooLarge what goes into no crate of the workshop
  * @param heldBack what is not packed until the order decides on brackets that carry nothing
  * @param customs lines that add up to the price
+ * @param price null where the order has none
  */
 public record Shipment(
         Bill bill,
@@ -26,7 +28,7 @@ public record Shipment(
         List<Packed> tooLarge,
         List<HeldBack> heldBack,
         List<CustomsLine> customs,
-        SellingPrice price) {
+        @Nullable SellingPrice price) {
 
     public Order order() {
         return bill.order();

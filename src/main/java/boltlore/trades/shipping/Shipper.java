@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Packs one kit into crates by fit stage and works out what its papers say. */
 public final class Shipper {
@@ -28,14 +29,14 @@ public final class Shipper {
     /**
      * One order's kit in its crates.
      *
-     * @param price that the customer pays
+     * @param price that the customer pays; null where the order has none
      * @param list what stores hand out of the same bill
      */
-    public static Shipment of(PricedBill priced, SellingPrice price, PickingList list, Route route) {
+    public static Shipment of(PricedBill priced, @Nullable SellingPrice price, PickingList list, Route route) {
         return new Shipper(priced.catalogue()).shipment(priced, price, list, route);
     }
 
-    private Shipment shipment(PricedBill priced, SellingPrice price, PickingList list, Route route) {
+    private Shipment shipment(PricedBill priced, @Nullable SellingPrice price, PickingList list, Route route) {
         List<Goods> goods = GoodsMaker.of(list, priced.catalogue());
         List<Crate> crates = new ArrayList<>();
         List<Packed> tooLarge = new ArrayList<>();

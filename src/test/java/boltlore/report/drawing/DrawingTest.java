@@ -41,14 +41,14 @@ class DrawingTest {
         private final BufferedImage image = image(SQUARE);
 
         @Test
-        void has_ten_dots_for_each_millimetre() {
-            assertThat(image.getWidth()).isEqualTo(200);
-            assertThat(image.getHeight()).isEqualTo(100);
+        void has_eight_dots_for_each_millimetre() {
+            assertThat(image.getWidth()).isEqualTo(160);
+            assertThat(image.getHeight()).isEqualTo(80);
         }
 
         @Test
         void says_how_large_it_is_on_paper() throws IOException {
-            assertThat(dotsPerMm()).isCloseTo(10, Offset.offset(0.01));
+            assertThat(dotsPerMm()).isCloseTo(8, Offset.offset(0.01));
         }
 
         @Test
@@ -61,14 +61,14 @@ class DrawingTest {
 
         @Test
         void carries_lettering() {
-            long black = IntStream.range(30, 70)
-                    .filter(x -> image.getRaster().getSample(x, 50, 0) < GREYS / 2)
+            long black = IntStream.range(24, 56)
+                    .filter(x -> image.getRaster().getSample(x, 40, 0) < GREYS / 2)
                     .count();
             assertThat(black).isPositive();
         }
 
         private int grey(double xMm, double yMm) {
-            return image.getRaster().getSample((int) (xMm * 10), (int) (yMm * 10), 0);
+            return image.getRaster().getSample((int) (xMm * 8), (int) (yMm * 8), 0);
         }
 
         private double dotsPerMm() throws IOException {

@@ -2,6 +2,7 @@ package boltlore.report.xlsx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.report.drawing.Png;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
@@ -32,7 +33,6 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
 
     private static final double FOOT = 0.6 * DOTS_PER_INCH;
     private static final double MM_IN_INCH = 25.4;
-    private static final int PICTURE_DOTS_PER_MM = 10;
     private static final int DARK = 200;
     private static final double SOFT_EDGE = 3;
 
@@ -123,7 +123,7 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
     public void assertWhole() {
         assertThat(width * MM_IN_INCH / DOTS_PER_INCH)
                 .as("width in mm")
-                .isGreaterThan((double) picture.getWidth() / PICTURE_DOTS_PER_MM - 1);
+                .isGreaterThan((double) picture.getWidth() / Png.DOTS_PER_MM - 1);
         Extent drawn = Extent.of(picture, 0, 0, picture.getWidth(), picture.getHeight());
         Extent printed = Extent.of(page, left, top, width, height);
         double scale = (double) width / picture.getWidth();

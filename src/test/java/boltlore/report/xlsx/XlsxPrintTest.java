@@ -12,6 +12,8 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
+import boltlore.report.drawing.Drawing;
+import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -57,8 +59,8 @@ class XlsxPrintTest {
             Opened opened = Opened.of(BulkExample.workbooks().get(0));
             assertThat(opened.find(BOOK, "//definedName[@name='_xlnm.Print_Titles' and @localSheetId='1']"))
                     .containsExactly("Bill!$1:$1");
-            assertThat(opened.find(SECOND, "//pane/@ySplit")).containsExactly("1");
-            assertThat(opened.find(SECOND, "//pane/@xSplit")).containsExactly("3");
+            assertThat(opened.find(SECOND, "//pane/@ySplit")).containsExactly("1.0");
+            assertThat(opened.find(SECOND, "//pane/@xSplit")).containsExactly("3.0");
             assertThat(opened.find(SECOND, "//pane/@topLeftCell")).containsExactly("D2");
         }
 
@@ -72,15 +74,37 @@ class XlsxPrintTest {
             assertThat(titlesWithSecondTableOf(15)).hasSize(1);
         }
 
+        /** A small screen is 1280 dots wide and 800 high; what stays in view leaves most of it to the rows. */
         @Test
-        void is_not_frozen_so_far_down_that_no_row_is_left_to_scroll() {
+        void stays_in_view_only_where_all_above_it_takes_a_quarter_of_a_small_screen_at_most() {
+            assertThat(headedBy(5).find(FIRST, "//pane/@ySplit")).containsExactly("11.0");
+            assertThat(headedBy(6).find(FIRST, "//pane")).isEmpty();
+        }
+
+        private Opened headedBy(int headings) {
             PageBuilder page = Page.named("One");
-            for (int i = 0; i < 10; i++) {
+            for (int i = 0; i < headings; i++) {
                 page.heading("Heading " + i);
             }
-            page.add(list("list", 3, 3));
-            Opened opened = Opened.of(Workbook.of("list", "List").page(page).build());
-            assertThat(opened.find(FIRST, "//pane")).isEmpty();
+            return Opened.of(Workbook.of("list", "List")
+                    .page(page.add(list("list", 3, 3)))
+                    .build());
+        }
+
+        @Test
+        void keeps_only_as_many_columns_in_view_as_fit_half_of_a_small_screen() {
+            TableBuilder table = Table.named("list")
+                    .columns(
+                            Column.text("a", "A").atMost(80),
+                            Column.text("b", "B").atMost(80),
+                            Column.text("c", "C"));
+            table.row()
+                    .put("a", "long ".repeat(12))
+                    .put("b", "long ".repeat(12))
+                    .put("c", "c");
+            PageBuilder page = Page.named("One").landscape().add(table).frozen(2);
+            assertThat(Opened.of(Workbook.of("list", "List").page(page).build()).find(FIRST, "//pane/@xSplit"))
+                    .containsExactly("1.0");
         }
 
         private Iterable<String> titlesWithSecondTableOf(int rows) {
@@ -88,6 +112,20 @@ class XlsxPrintTest {
             Opened opened = Opened.of(Workbook.of("list", "List").page(page).build());
             return opened.find(BOOK, "//definedName[@name='_xlnm.Print_Titles']");
         }
+    }
+
+    /** As wide as its columns, so that no edge of the printed page can cut it, whatever the typeface makes of them. */
+    @Test
+    void a_drawing_wider_than_the_page_ends_within_its_last_column_and_says_what_it_shows() {
+        Drawing wide = new Drawing(400, 40, "Two rails & a hook", List.of());
+        Opened opened = Opened.of(Workbook.of("plan", "Plan")
+                .page(Page.named("One").picture(wide).add(list("list", 4, 3)))
+                .build());
+        int last = opened.find(FIRST, "//cols/col").size() - 1;
+        String drawing = "xl/drawings/drawing1.xml";
+        assertThat(opened.find(drawing, "//*[local-name()='to']/*[local-name()='col']"))
+                .containsExactly(String.valueOf(last));
+        assertThat(opened.find(drawing, "//@descr")).containsExactly("Two rails & a hook");
     }
 
     private static TableBuilder list(String name, int columns, int rows) {

@@ -92,6 +92,25 @@ class XlsxReadBackTest {
         }
     }
 
+    /** Each name of at most 31 characters, which is all that a tab takes, and none that reads as another size. */
+    @Test
+    void a_long_page_name_loses_whole_words_from_its_middle_never_the_end_of_a_size() throws IOException {
+        Workbook workbook = Workbook.of("list", "List")
+                .page(Page.named("Steel tube S235 round, 30 x 3 mm").title("a"))
+                .page(Page.named("Steel tube S235 square, 40 x 40 x 3 mm").title("b"))
+                .page(Page.named("Steel flat bar S235, 40 x 5 mm").title("c"))
+                .page(Page.named("Donaudampfschifffahrtsgesellschaftskapitän").title("d"))
+                .build();
+        try (XSSFWorkbook read = read(workbook)) {
+            assertThat(Stream.of(0, 1, 2, 3).map(read::getSheetName))
+                    .containsExactly(
+                            "Steel tube S235 round, 30x3 mm",
+                            "Steel … S235 square, 40x40x3 mm",
+                            "Steel flat bar S235, 40 x 5 mm",
+                            "…hifffahrtsgesellschaftskapitän");
+        }
+    }
+
     private static XSSFCell firstCell(String text) throws IOException {
         Workbook workbook = Workbook.of("list", "List")
                 .page(Page.named("One").heading(text))

@@ -32,8 +32,7 @@ class XlsxWidthTest {
 
     @Test
     void a_bill_of_24_columns_prints_no_smaller_than_six_points() {
-        assertThat(total(BulkExample.workbooks().get(0), 2))
-                .isLessThanOrEqualTo(Grid.LANDSCAPE * Grid.WIDEST + 1);
+        assertThat(total(BulkExample.workbooks().get(0), 2)).isLessThanOrEqualTo(Grid.LANDSCAPE * Grid.WIDEST + 1);
     }
 
     @Test
@@ -67,7 +66,8 @@ class XlsxWidthTest {
         TableBuilder table = Table.named("list").columns(Column.text("a", "A name with room"));
         table.row().put("a", "a, b");
         table.row().put("a", "a,\nb");
-        List<LaidPage.LaidRow> rows = PageLayout.of(Page.named("One").add(table).build()).rows();
+        List<LaidPage.LaidRow> rows =
+                PageLayout.of(Page.named("One").add(table).build()).rows();
         assertThat(rows.get(rows.size() - 1).height())
                 .isGreaterThan(rows.get(rows.size() - 2).height());
     }

@@ -4,6 +4,7 @@ import static boltlore.trades.costing.SketchedPart.bought;
 import static boltlore.trades.costing.SketchedPart.made;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.trades.costing.path.Timing;
 import java.time.LocalDate;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

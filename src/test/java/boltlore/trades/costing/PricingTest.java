@@ -7,9 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import java.math.BigDecimal;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
-import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("Pricing a bill")
@@ -89,60 +87,6 @@ class PricingTest {
         assertThat(priced.bySubSystem().keySet()).containsExactly("drive", "battery");
         assertThat(priced.bySubSystem().values().stream().map(Totals::cost).reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(priced.totals().cost());
-    }
-
-    @Nested
-    @DisplayName("sells")
-    class Sells {
-        @Test
-        @DisplayName("with the workshop's mark-up")
-        void workshop() {
-            assertThat(hundred().priced().kitPrice().price()).isEqualByComparingTo("138.00");
-        }
-
-        @Test
-        @DisplayName("with the partner's own mark-up where there is a partner")
-        void partner() {
-            assertThat(hundred().through("Valbrune").priced().kitPrice().price())
-                    .isEqualByComparingTo("125.00");
-        }
-
-        @Test
-        @DisplayName("an extra at its cost with mark-up, or at the price that was asked")
-        void extras() {
-            PricedBill priced = hundred()
-                    .extra(extra("10.00", null, false))
-                    .extra(extra("10.00", "12.00", false))
-                    .priced();
-
-            assertThat(priced.extrasCost()).isEqualByComparingTo("40.00");
-            assertThat(priced.extrasPrice()).isEqualByComparingTo("51.60");
-            assertThat(priced.totalPrice()).isEqualByComparingTo("189.60");
-        }
-
-        @Test
-        @DisplayName("what the customer supplies for nothing, whatever is written beside it")
-        void customer_supplied() {
-            PricedBill priced = hundred().extra(extra("10.00", "12.00", true)).priced();
-
-            assertThat(priced.totalPrice()).isEqualByComparingTo("138.00");
-        }
-
-        private SmallKit hundred() {
-            return new SmallKit().know(bought("BM-1").cost("100.00")).take("battery", "BM-1", "1");
-        }
-
-        private Extra extra(String cost, @Nullable String price, boolean byCustomer) {
-            return new Extra(
-                    null,
-                    "Tow bar",
-                    new BigDecimal("2"),
-                    "each",
-                    new BigDecimal(cost),
-                    price == null ? null : new BigDecimal(price),
-                    byCustomer,
-                    "asked for");
-        }
     }
 
     @Test

@@ -83,7 +83,11 @@ public final class SmallKit {
     }
 
     public PricedBill priced() {
-        return Pricing.of(bill(), catalogue(), item -> new BigDecimal("2.005").multiply(item.quantity()));
+        return Pricing.of(
+                bill(),
+                catalogue(),
+                item -> new BigDecimal("2.005").multiply(item.quantity()),
+                extra -> BigDecimal.ZERO);
     }
 
     private Item item(Position position, Part part, BigDecimal quantity, int level) {

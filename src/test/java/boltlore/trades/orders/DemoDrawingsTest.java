@@ -12,8 +12,6 @@ import boltlore.report.drawing.Clearances;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.xlsx.PrintedPicture;
 import boltlore.report.xlsx.XlsxWriter;
-import boltlore.resolution.FamilyPlan;
-import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.coating.CoatPlanner;
 import boltlore.trades.coating.sheets.CoatJob;
 import boltlore.trades.coating.sheets.HangingSheet;
@@ -22,11 +20,13 @@ import boltlore.trades.cutting.sheets.CutSheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import boltlore.trades.KitInWork;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -37,14 +37,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("Drawings of the demo orders' sheets")
 class DemoDrawingsTest {
 
-    private static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
-
     private static Stream<Workbook> workbooks(String order) {
-        Bill bill = Demo.bill(order);
-        Catalogue catalogue = Demo.catalogue();
-        FamilyPlan plan = new FamilyPlan(catalogue, bill.order().choices().family());
-        return FurtherSheets.of(plan, BillWorkbook.price(bill, catalogue), TODAY).workbooks().stream()
-                .map(Supplier::get);
+        KitInWork kit = Demo.kit(order);
+        OrderPricing pricing = OrderPricing.of(kit.bill(), kit.catalogue(), new Asked(kit.day(), null, null));
+        return Stream.concat(
+                FurtherSheets.of(kit.plan(), pricing).workbooks().stream().map(Supplier::get),
+                KitTrades.of(kit).results().values().stream()
+                        .flatMap(List::stream)
+                        .flatMap(result -> result.sheets().stream())
+                        .map(sheet -> sheet.report().get()));
     }
 
     private static Stream<Drawing> drawings(Workbook workbook) {

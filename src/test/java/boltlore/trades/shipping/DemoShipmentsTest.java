@@ -11,10 +11,13 @@ import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Pricing;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -28,7 +31,7 @@ class DemoShipmentsTest {
 
     private static PricedBill priced(String order) {
         Catalogue catalogue = Demo.catalogue();
-        return Pricing.of(Demo.bill(order), catalogue, item -> new BigDecimal("3.333").multiply(item.quantity()));
+        return Pricing.of(Demo.bill(order), catalogue);
     }
 
     private static PickingList list(Bill bill) {
@@ -36,7 +39,13 @@ class DemoShipmentsTest {
     }
 
     private static Shipment shipment(PricedBill priced) {
-        return Shipper.of(priced, SellingPrice.of(priced), list(priced.bill()), new Route(By.ROAD, List.of("FR")));
+        return Shipper.of(priced, price(priced), list(priced.bill()), new Route(By.ROAD, List.of("FR")));
+    }
+
+    private static SellingPrice price(PricedBill priced) {
+        Asked asked = new Asked(Objects.requireNonNull(priced.bill().order().placed()), null, null);
+        return SellingPrice.of(OrderPricing.of(priced.bill(), priced.catalogue(), asked))
+                .orElseThrow();
     }
 
     private static void add(Map<String, BigDecimal> sums, String key, BigDecimal quantity) {
@@ -92,7 +101,8 @@ class DemoShipmentsTest {
     void values_of_customs_lines_add_up_to_the_price_to_the_cent(String order) {
         PricedBill priced = priced(order);
         List<CustomsLine> lines = shipment(priced).customs();
-        assertThat(sum(lines.stream().map(CustomsLine::value))).isEqualByComparingTo(priced.totalPrice());
+        assertThat(sum(lines.stream().map(CustomsLine::value)))
+                .isEqualByComparingTo(price(priced).total());
         assertThat(lines).allSatisfy(line -> assertThat(line.value()).isGreaterThanOrEqualTo(BigDecimal.ZERO));
     }
 

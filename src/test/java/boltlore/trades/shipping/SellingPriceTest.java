@@ -44,7 +44,6 @@ class SellingPriceTest {
         assertThat(price.total()).isEqualByComparingTo("1067.32");
         assertThat(price.kit()).isEqualByComparingTo("970.01");
         assertThat(price.extras().values()).containsExactly(new BigDecimal("0.32"), new BigDecimal("96.99"));
-        assertThat(price.quoted()).isTrue();
     }
 
     @Test

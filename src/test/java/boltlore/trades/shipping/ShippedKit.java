@@ -18,9 +18,11 @@ import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.PricedExtra;
 import boltlore.trades.costing.Pricing;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -189,8 +191,24 @@ public final class ShippedKit {
         Catalogue catalogue = catalogue();
         OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new));
         PickingList list = PickingList.of(order.plan(), order.bill());
-        PricedBill priced = Pricing.of(order.bill(), catalogue, item -> BigDecimal.ZERO);
-        return Shipper.of(priced, SellingPrice.of(priced), list, new Route(by, to));
+        PricedBill priced = Pricing.of(order.bill(), catalogue);
+        return Shipper.of(priced, price(priced), list, new Route(by, to));
+    }
+
+    /** What everything costs directly and 40 % on it, or what an extra was agreed at. */
+    private static SellingPrice price(PricedBill priced) {
+        BigDecimal factor = new BigDecimal("1.4");
+        Map<Extra, BigDecimal> of = new LinkedHashMap<>();
+        priced.extras().forEach(each -> of.merge(each.extra(), price(each, factor), BigDecimal::add));
+        BigDecimal kit = priced.totals().cost().multiply(factor).setScale(2, RoundingMode.HALF_UP);
+        return new SellingPrice(priced.currency(), kit, of);
+    }
+
+    private static BigDecimal price(PricedExtra costed, BigDecimal factor) {
+        Extra extra = costed.extra();
+        return extra.suppliedByCustomer() || extra.price() == null
+                ? costed.cost().multiply(factor).setScale(2, RoundingMode.HALF_UP)
+                : extra.price().multiply(extra.quantity());
     }
 
     private List<String> says(boolean stops) {

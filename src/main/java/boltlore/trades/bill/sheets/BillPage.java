@@ -6,6 +6,7 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Totals;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
@@ -19,11 +20,13 @@ final class BillPage {
                     + " row and its parts add theirs; what is bought has its parts in its own cost. Mass adds up"
                     + " over parts, so an assembly shows its mass for one only.";
 
+    private final OrderPricing pricing;
     private final PricedBill priced;
     private final OrderHead head;
 
-    BillPage(PricedBill priced, OrderHead head) {
-        this.priced = priced;
+    BillPage(OrderPricing pricing, OrderHead head) {
+        this.pricing = pricing;
+        this.priced = pricing.priced();
         this.head = head;
     }
 
@@ -31,7 +34,7 @@ final class BillPage {
         return head.page(PageNames.BILL, "Costed bill of materials")
                 .add(table())
                 .heading("From cost to price")
-                .add(PriceBlock.worked(priced))
+                .add(PriceBlock.worked(pricing))
                 .heading("Mass")
                 .add(PriceBlock.masses(priced))
                 .note(ROUNDING)

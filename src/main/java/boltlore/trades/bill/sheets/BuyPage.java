@@ -5,6 +5,7 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Purchase;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,12 +15,14 @@ import java.util.stream.Collectors;
 /** What is to buy, by supplier. */
 final class BuyPage {
 
+    private final OrderPricing pricing;
     private final PricedBill priced;
     private final OrderHead head;
     private final List<Purchase> purchases;
 
-    BuyPage(PricedBill priced, OrderHead head) {
-        this.priced = priced;
+    BuyPage(OrderPricing pricing, OrderHead head) {
+        this.pricing = pricing;
+        this.priced = pricing.priced();
         this.head = head;
         this.purchases = Purchase.of(priced);
     }
@@ -31,7 +34,7 @@ final class BuyPage {
                         + " back from the day the kit is due.")
                 .add(table())
                 .frozen(2);
-        ExtrasTable.add(page, priced);
+        ExtrasTable.add(page, pricing);
         return page;
     }
 

@@ -2,7 +2,7 @@ package boltlore.trades.bill.sheets;
 
 import boltlore.report.Column;
 import boltlore.report.RowBuilder;
-import boltlore.trades.costing.Timing;
+import boltlore.trades.costing.path.Timing;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 

@@ -8,6 +8,8 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.PricedExtra;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.Quotation;
 
 /** Extras of the order, which stand outside the universal kit and its proofs. */
 final class ExtrasTable {
@@ -15,25 +17,38 @@ final class ExtrasTable {
     private ExtrasTable() {}
 
     /** Heading and table, or nothing where the order has no extra. */
-    static void add(PageBuilder page, PricedBill priced) {
-        if (!priced.extras().isEmpty()) {
+    static void add(PageBuilder page, OrderPricing pricing) {
+        if (!pricing.priced().extras().isEmpty()) {
             page.heading("Extras, outside the universal kit and what is proved of it")
-                    .add(table(priced));
+                    .add(table(pricing));
         }
     }
 
-    private static TableBuilder table(PricedBill priced) {
+    private static TableBuilder table(OrderPricing pricing) {
+        PricedBill priced = pricing.priced();
+        Quotation quotation = pricing.quotation().orElse(null);
         TableBuilder table = Table.named("extras");
         table.columns(
                 Column.text("extra", "Extra").atMost(24),
                 Column.quantity("quantity", "Quantity"),
                 Column.text("unit", "Unit").atMost(5),
                 Column.text("by", "Supplied by").atMost(8),
-                Column.money("cost", "Cost", priced.currency()),
-                Column.money("price", "Price", priced.currency()),
-                Column.text("reason", "Reason").atMost(26));
-        priced.extras().forEach(extra -> fill(table.row(), extra, priced));
-        table.total("extras", "Extras").sum("cost", priced.extrasCost()).sum("price", priced.extrasPrice());
+                Column.money("cost", "Direct cost", priced.currency()));
+        if (quotation != null) {
+            table.columns(Column.money("price", "Price", quotation.currency()));
+        }
+        table.columns(Column.text("reason", "Reason").atMost(26));
+        for (int i = 0; i < priced.extras().size(); i++) {
+            RowBuilder row = table.row();
+            fill(row, priced.extras().get(i), priced);
+            if (quotation != null) {
+                row.put("price", quotation.extras().get(i).price());
+            }
+        }
+        RowBuilder total = table.total("extras", "Extras").sum("cost", priced.extrasCost());
+        if (quotation != null) {
+            total.sum("price", quotation.extrasPrice());
+        }
         return table;
     }
 
@@ -44,7 +59,6 @@ final class ExtrasTable {
                 .put("unit", extra.unit())
                 .put("by", extra.suppliedByCustomer() ? "customer" : "us")
                 .put("cost", of.cost())
-                .put("price", of.price())
                 .put("reason", extra.reason());
     }
 

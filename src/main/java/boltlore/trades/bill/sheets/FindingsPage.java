@@ -5,18 +5,21 @@ import boltlore.report.PageBuilder;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
 import java.util.List;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.util.SortedSet;
 
 /** All findings, who waived what, what stands outside the kit, and the cautions. */
 final class FindingsPage {
 
+    private final OrderPricing pricing;
     private final PricedBill priced;
     private final List<FoundBy> found;
     private final OrderHead head;
 
-    FindingsPage(PricedBill priced, OrderHead head, List<FoundBy> found) {
+    FindingsPage(OrderPricing pricing, OrderHead head, List<FoundBy> found) {
         this.found = found;
-        this.priced = priced;
+        this.pricing = pricing;
+        this.priced = pricing.priced();
         this.head = head;
     }
 
@@ -24,7 +27,7 @@ final class FindingsPage {
         PageBuilder page =
                 head.page(PageNames.FINDINGS, "Findings and cautions").print(head.portrait());
         findings(page);
-        ExtrasTable.add(page, priced);
+        ExtrasTable.add(page, pricing);
         page.heading("Cautions");
         SortedSet<String> codes = priced.bill().resolved().kit().cautionsOn("bill");
         CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");

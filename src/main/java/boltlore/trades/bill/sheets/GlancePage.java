@@ -14,17 +14,20 @@ import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
 import java.util.Comparator;
 import java.util.List;
+import boltlore.trades.costing.quote.OrderPricing;
 
 /** The front page: the order at a glance. */
 final class GlancePage {
 
+    private final OrderPricing pricing;
     private final PricedBill priced;
     private final List<FoundBy> found;
     private final OrderHead head;
 
-    GlancePage(PricedBill priced, OrderHead head, List<FoundBy> found) {
+    GlancePage(OrderPricing pricing, OrderHead head, List<FoundBy> found) {
         this.found = found;
-        this.priced = priced;
+        this.pricing = pricing;
+        this.priced = pricing.priced();
         this.head = head;
     }
 
@@ -39,7 +42,7 @@ final class GlancePage {
             page.add(Note.plain("Notes on the order", order.notes()));
         }
         totals(page);
-        page.add(PriceBlock.shown(priced));
+        page.add(PriceBlock.shown(pricing));
         toLookAt(page);
         return page.footer(head.footer());
     }

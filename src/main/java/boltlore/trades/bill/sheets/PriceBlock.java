@@ -1,8 +1,6 @@
 package boltlore.trades.bill.sheets;
 
 import static boltlore.report.Formula.cell;
-import static boltlore.report.Formula.fixed;
-import static boltlore.report.Formula.product;
 import static boltlore.report.Formula.sum;
 
 import boltlore.report.Formula;
@@ -10,46 +8,117 @@ import boltlore.report.Kind;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.trades.coating.KitFilm;
-import boltlore.trades.costing.MinorUnit;
-import boltlore.trades.costing.Price;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Totals;
+import boltlore.trades.costing.cost.Bridge;
+import boltlore.trades.costing.quote.Calculation;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
+import java.util.function.BiFunction;
 
-/** From cost to price, and the masses, worked out below the bill and shown again on the front page. */
+/** From direct cost over full cost to the price that is quoted, and the masses, on the bill and again on the front page. */
 final class PriceBlock {
 
     private static final String NAME = "price";
-    private static final Formula HUNDRED = fixed(BigDecimal.valueOf(100));
 
-    private PriceBlock() {}
+    private final OrderPricing pricing;
+    private final PricedBill priced;
+    private final Kind money;
+    private final ParticularsBuilder says = Particulars.named(NAME);
 
-    /** On the bill's own page, as live formulas over its total row. */
-    static ParticularsBuilder worked(PricedBill priced) {
-        Kind money = Kind.money(priced.currency());
-        Totals totals = priced.totals();
-        ParticularsBuilder says = Particulars.named(NAME)
-                .say("own", "Parts and making", money, total("extended"), totals.own())
-                .say("coating", "Coating", money, total("coating"), totals.coating());
-        kit(says, priced, money);
-        Formula all = sum(value("price"), value("extras"));
-        return says.say("extras", "Extras", money, priced.extrasPrice())
-                .say("total", "Price of the order", money, all, priced.totalPrice());
+    private PriceBlock(OrderPricing pricing) {
+        this.pricing = pricing;
+        this.priced = pricing.priced();
+        this.money = Kind.money(priced.currency());
     }
 
-    private static void kit(ParticularsBuilder says, PricedBill priced, Kind money) {
-        Price kit = priced.kitPrice();
-        int digits = new MinorUnit(priced.currency()).digits();
-        Kind percent = Kind.percent(2);
-        Formula share = value("markUpPercent").over(HUNDRED);
-        Formula factor = sum(fixed(BigDecimal.ONE), share);
-        Formula price = product(value("cost"), factor).rounded(digits);
-        Formula margin = product(share.over(factor), HUNDRED).rounded(2);
-        says.say("cost", "Cost of the kit", money, sum(value("own"), value("coating")), kit.cost())
-                .say("markUpPercent", markUpLabel(priced), percent, kit.markUpPercent())
-                .say("markUp", "Mark-up", money, value("price").minus(value("cost")), kit.markUp())
-                .say("price", "Price of the kit", money, price, kit.price())
-                .say("margin", "Margin on price", percent, margin, kit.marginPercent());
+    /** On the bill's own page, as live formulas over its total row. */
+    static ParticularsBuilder worked(OrderPricing pricing) {
+        return new PriceBlock(pricing).worked();
+    }
+
+    private ParticularsBuilder worked() {
+        Totals totals = priced.totals();
+        says.say("own", "Parts and making", money, total("extended"), totals.own())
+                .say("coating", "Coating", money, total("coating"), totals.coating())
+                .say("cost", "Direct cost of the kit", money, sum(value("own"), value("coating")), totals.cost());
+        pricing.found().ifPresent(found -> {
+            full(Bridge.of(found.cost()));
+            price(found, PriceBlock::worked);
+        });
+        return withoutPrice();
+    }
+
+    private void full(Bridge bridge) {
+        says.say(
+                        "held",
+                        "Less labour in the costs of made parts",
+                        money,
+                        bridge.held().negate())
+                .say("work", "Labour, set-up and outside operations", money, bridge.work())
+                .say("delivery", "Freight, duty and clearance", money, bridge.delivery())
+                .say("overhead", "Overhead", money, bridge.overhead())
+                .say(
+                        "full",
+                        "Full cost of the kit",
+                        money,
+                        sum(value("cost"), value("held"), value("work"), value("delivery"), value("overhead")),
+                        bridge.full());
+    }
+
+    /** @param formula of a row of the quotation, by its key */
+    private void price(Calculation found, BiFunction<String, Quotation, Formula> formula) {
+        Quotation quotation = found.quotation();
+        Kind quoted = Kind.money(quotation.currency());
+        say("kitPrice", "Price of the kit", quoted, formula, quotation, quotation.kitPrice());
+        if (!quotation.extras().isEmpty()) {
+            say("extras", "Extras", quoted, formula, quotation, quotation.extrasPrice());
+        }
+        if (quotation.discount().signum() != 0) {
+            BigDecimal off = quotation.discount().negate();
+            say("discount", "Discount", quoted, formula, quotation, off);
+        }
+        say("net", "Price before tax", quoted, formula, quotation, quotation.net());
+        say("tax", "Tax", quoted, formula, quotation, quotation.taxAmount());
+        say("total", "Price with tax", quoted, formula, quotation, quotation.total());
+        says.say("margin", "Margin on the price before tax", Kind.percent(2), found.marginLeftPercent());
+    }
+
+    private void say(
+            String key,
+            String label,
+            Kind kind,
+            BiFunction<String, Quotation, Formula> formula,
+            Quotation quotation,
+            BigDecimal amount) {
+        Formula live = formula.apply(key, quotation);
+        if (live instanceof Formula.Fixed) {
+            says.say(key, label, kind, amount);
+        } else {
+            says.say(key, label, kind, live, amount);
+        }
+    }
+
+    private static Formula worked(String key, Quotation quotation) {
+        return switch (key) {
+            case "kitPrice" -> Formula.fixed(quotation.kitPrice());
+            case "extras" -> Formula.fixed(quotation.extrasPrice());
+            case "discount" -> Formula.fixed(quotation.discount().negate());
+            case "tax" -> Formula.fixed(quotation.taxAmount());
+            case "total" -> sum(value("net"), value("tax"));
+            default -> net(quotation);
+        };
+    }
+
+    private static Formula net(Quotation quotation) {
+        Formula list = quotation.extras().isEmpty() ? value("kitPrice") : sum(value("kitPrice"), value("extras"));
+        return quotation.discount().signum() == 0 ? list : sum(list, value("discount"));
+    }
+
+    private ParticularsBuilder withoutPrice() {
+        String why = pricing.whyNoPrice();
+        return why.isEmpty() ? says : says.say("noPrice", "Note", why);
     }
 
     static ParticularsBuilder masses(PricedBill priced) {
@@ -64,21 +133,16 @@ final class PriceBlock {
     }
 
     /** On the front page: the same figures, taken from the bill. */
-    static ParticularsBuilder shown(PricedBill priced) {
-        Kind money = Kind.money(priced.currency());
-        Price kit = priced.kitPrice();
-        return Particulars.named(NAME)
-                .say("cost", "Cost of the kit", money, there("cost"), kit.cost())
-                .say("markUpPercent", markUpLabel(priced), Kind.percent(2), there("markUpPercent"), kit.markUpPercent())
-                .say("price", "Price of the kit", money, there("price"), kit.price())
-                .say("margin", "Margin on price", Kind.percent(2), there("margin"), kit.marginPercent())
-                .say("extras", "Extras", money, there("extras"), priced.extrasPrice())
-                .say("total", "Price of the order", money, there("total"), priced.totalPrice());
-    }
-
-    private static String markUpLabel(PricedBill priced) {
-        boolean partner = !priced.bill().order().partner().isEmpty();
-        return partner ? "Partner's mark-up on cost" : "Mark-up on cost";
+    static ParticularsBuilder shown(OrderPricing pricing) {
+        PriceBlock block = new PriceBlock(pricing);
+        BigDecimal direct = pricing.priced().totals().cost();
+        block.says.say("cost", "Direct cost of the kit", block.money, there("cost"), direct);
+        pricing.found().ifPresent(found -> {
+            BigDecimal full = found.cost().kit().total();
+            block.says.say("full", "Full cost of the kit", block.money, there("full"), full);
+            block.price(found, (key, quotation) -> there(key));
+        });
+        return block.withoutPrice();
     }
 
     private static Formula value(String key) {

@@ -1,5 +1,7 @@
 package boltlore.trades.coating.sheets;
 
+import boltlore.report.Cell;
+import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
@@ -26,7 +28,7 @@ final class FilmPage {
     private static ParticularsBuilder instruments() {
         return Particulars.named("instruments")
                 .leave("gauge", "Film gauge number")
-                .leave("calibrated", "Gauge calibrated until")
+                .add("calibrated", "Gauge calibrated until", Kind.blank().day(), Cell.EMPTY)
                 .leave("meter", "Resistance meter");
     }
 }

@@ -1,6 +1,7 @@
 package boltlore.trades.coating.sheets;
 
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.trades.coating.BatchRow;
@@ -17,7 +18,7 @@ final class HeldBackTable {
         Column.text("finish", "Finish").atMost(30),
         Column.text("marks", "Order and piece marks").atMost(30),
         Column.whole("pieces", "Pieces"),
-        Column.blank("decision", "Left out or kept"),
+        new Column("decision", "Left out or kept", Kind.blank().oneOf("Left out", "Kept")),
         Column.signature("by", "Decided by")
     };
 

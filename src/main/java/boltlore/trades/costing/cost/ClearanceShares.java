@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Shares what clearing a supplier's consignment costs over the kits that it serves, and in a kit over its goods by price. */
-final class ClearanceShares {
+public final class ClearanceShares {
 
     private final MinorUnit unit;
     private final List<CostedItem> rows;
@@ -30,7 +30,7 @@ final class ClearanceShares {
                 .boxed()
                 .toList();
         List<BigDecimal> shares = Shares.of(
-                ofOneKit(delivery),
+                ofOneKit(delivery, unit),
                 places.stream().map(place -> price(rows.get(place))).toList(),
                 unit);
         for (int i = 0; i < places.size(); i++) {
@@ -38,7 +38,8 @@ final class ClearanceShares {
         }
     }
 
-    private BigDecimal ofOneKit(Delivery delivery) {
+    /** What each of the kits bears that a consignment of the supplier serves, rounded half-up to the minor unit. */
+    public static BigDecimal ofOneKit(Delivery delivery, MinorUnit unit) {
         return unit.round(delivery.clearance().divide(BigDecimal.valueOf(delivery.kits()), MathContext.DECIMAL128));
     }
 

@@ -5,6 +5,7 @@ import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.PriceBook;
 import boltlore.order.Extra;
+import boltlore.trades.coating.ExtraCoating;
 import boltlore.trades.costing.MinorUnit;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.PricedItem;
@@ -25,8 +26,13 @@ public final class FullCosting {
         this.unit = new MinorUnit(catalogue.workshop().currency());
     }
 
+    /** With what coating costs in this workshop. */
+    public static FullCost of(PricedBill priced, PriceBook prices) {
+        return of(priced, prices, extra -> ExtraCoating.ofOne(extra, priced.bill(), priced.catalogue()));
+    }
+
     /**
-     * The full cost.
+     * With coating of extras at other costs.
      *
      * @param coatingOfExtra what coating one of an extra costs, unrounded; left out where the order tells the extra's cost
      */

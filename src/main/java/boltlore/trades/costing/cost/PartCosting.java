@@ -17,20 +17,20 @@ import java.util.List;
  * costed bill. Every amount is rounded half-up to the minor unit where it arises, so that all
  * sums add what is printed.
  */
-final class PartCosting {
+public final class PartCosting {
 
     private final Catalogue catalogue;
     private final PriceBook prices;
     private final MinorUnit unit;
 
-    PartCosting(Catalogue catalogue, PriceBook prices) {
+    public PartCosting(Catalogue catalogue, PriceBook prices) {
         this.catalogue = catalogue;
         this.prices = prices;
         this.unit = new MinorUnit(catalogue.workshop().currency());
     }
 
     /** Without coating, clearance and what is inside. */
-    PartCost of(Part part, BigDecimal quantity) {
+    public PartCost of(Part part, BigDecimal quantity) {
         return part.source() == Source.BUY ? bought(part, quantity) : made(part, quantity);
     }
 
@@ -89,7 +89,7 @@ final class PartCosting {
         return Costs.toIssue(quantity, part.scrapPercent());
     }
 
-    static String supplier(Part part) {
+    public static String supplier(Part part) {
         Buying buying = part.buying();
         return buying == null ? "" : buying.supplier();
     }

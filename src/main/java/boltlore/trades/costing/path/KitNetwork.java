@@ -1,21 +1,26 @@
 package boltlore.trades.costing.path;
 
+import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.bill.Origin;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Coat;
+import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.choices.FinishChosen;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.resolution.Requirer;
-import boltlore.trades.costing.LeadTimes;
-import boltlore.trades.costing.PricedBill;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,24 +31,47 @@ import org.jspecify.annotations.Nullable;
  */
 final class KitNetwork {
 
-    private final PricedBill priced;
-    private final LeadTimes leadTimes;
+    /** The steps from ordering or making a part to having it ready: one, or two where it is coated outside. */
+    private record Steps(Step first, Step last) {
+        Timing timing(LeadPath path) {
+            return new Timing(
+                    path.days() - path.slot(last).latestFinish(),
+                    path.days() - path.slot(first).latestStart());
+        }
+    }
+
+    /** A part that an extra asks for. */
+    private record OfExtra(Part part, BigDecimal quantity, Steps steps) {}
+
+    private final Bill bill;
+    private final Catalogue catalogue;
+    private final StepDays stepDays;
     private final Map<Step, List<Step>> after = new LinkedHashMap<>();
-    private final IdentityHashMap<Item, Step> firstOf = new IdentityHashMap<>();
+    private final IdentityHashMap<Item, Steps> steps = new IdentityHashMap<>();
+    private final List<OfExtra> ofExtras = new ArrayList<>();
     private final Map<PartNumber, List<Step>> takers = new HashMap<>();
     private int places;
 
-    private KitNetwork(PricedBill priced) {
-        this.priced = priced;
-        this.leadTimes = new LeadTimes(priced.catalogue());
+    private KitNetwork(Bill bill, Catalogue catalogue) {
+        this.bill = bill;
+        this.catalogue = catalogue;
+        this.stepDays = new StepDays(catalogue);
     }
 
-    static List<Activity<Step>> of(PricedBill priced) {
-        return new KitNetwork(priced).activities();
+    static KitTimes times(Bill bill, Catalogue catalogue) {
+        KitNetwork network = new KitNetwork(bill, catalogue);
+        LeadPath path = LeadPath.of(network.activities());
+        IdentityHashMap<Item, Timing> timings = new IdentityHashMap<>();
+        network.steps.forEach((item, own) -> timings.put(item, own.timing(path)));
+        List<TimedExtra> extras = network.ofExtras.stream()
+                .map(each -> new TimedExtra(
+                        each.part(), each.quantity(), each.steps().timing(path)))
+                .toList();
+        return new KitTimes(path, timings, extras);
     }
 
     private List<Activity<Step>> activities() {
-        List<Item> items = priced.bill().items();
+        List<Item> items = bill.items();
         after.put(Step.kit(), new ArrayList<>());
         IdentityHashMap<Item, Step> ready = new IdentityHashMap<>();
         items.forEach(item -> ready.put(item, item(item)));
@@ -53,7 +81,7 @@ final class KitNetwork {
             waitsFor(Step.kit(), last);
             receivers(item).forEach(receiver -> waitsFor(receiver, last));
         }
-        extras().forEach(last -> waitsFor(Step.kit(), last));
+        extras();
         return after.entrySet().stream()
                 .map(step -> new Activity<>(step.getKey(), days(step.getKey()), step.getValue()))
                 .toList();
@@ -67,38 +95,57 @@ final class KitNetwork {
     private Step item(Item item) {
         Part part = item.part();
         boolean bought = part.source() == Source.BUY;
-        Step own = new Step(++places, what(part, bought), part, "");
-        firstOf.put(item, own);
-        after.put(own, new ArrayList<>());
+        Step own = own(part, bought);
         if (!bought) {
             item.inside().forEach(child -> waitsFor(own, item(child)));
         }
-        return leadTimes.turnRoundDays(part, item.finish()) == 0 ? own : coated(own, part, item.finish());
+        Steps both = new Steps(own, coated(own, part, item.finish()));
+        steps.put(item, both);
+        return both.last();
+    }
+
+    private Step own(Part part, boolean bought) {
+        Step own = new Step(++places, what(part, bought), part, "");
+        after.put(own, new ArrayList<>());
+        return own;
     }
 
     /** Extras are packed with the kit, so it waits for them too; what the customer supplies comes when it comes. */
-    private List<Step> extras() {
-        List<Step> last = new ArrayList<>();
-        for (Extra extra : priced.bill().order().extra()) {
+    private void extras() {
+        for (Extra extra : bill.order().extra()) {
             if (extra.part() != null && !extra.suppliedByCustomer()) {
-                last.add(extra(priced.catalogue().part(extra.part()), extra.finish()));
+                waitsFor(Step.kit(), extra(catalogue.part(extra.part()), extra.finish(), extra.quantity()));
             }
         }
-        return last;
     }
 
-    private Step extra(Part part, String finish) {
+    private Step extra(Part part, String asked, BigDecimal quantity) {
         boolean bought = part.source() == Source.BUY;
-        Step own = new Step(++places, what(part, bought), part, "");
-        after.put(own, new ArrayList<>());
+        Step own = own(part, bought);
         if (!bought) {
             part.contains()
-                    .forEach(child -> waitsFor(own, extra(priced.catalogue().part(child.part()), finish)));
+                    .forEach(child -> waitsFor(
+                            own, extra(catalogue.part(child.part()), asked, quantity.multiply(child.quantity()))));
         }
-        return leadTimes.turnRoundDays(part, finish) == 0 ? own : coated(own, part, finish);
+        Steps both = new Steps(own, coated(own, part, asked.isEmpty() ? finish(part.coat()) : asked));
+        ofExtras.add(new OfExtra(part, quantity, both));
+        return both.last();
+    }
+
+    private String finish(@Nullable Coat coat) {
+        if (coat == null || coat.role() == null) {
+            return coat == null ? "" : String.valueOf(coat.finish());
+        }
+        FinishRule rule = bill.resolved().choices().family().finishes().get(coat.role());
+        String chosen =
+                rule == null ? null : FinishChosen.by(rule, bill.resolved().choices());
+        return chosen == null ? "" : chosen;
     }
 
     private Step coated(Step own, Part part, String finish) {
+        if (stepDays.turnRound(part, finish) == 0) {
+            return own;
+        }
         Step coating = new Step(++places, Step.What.COAT, part, finish);
         waitsFor(coating, own);
         return coating;
@@ -114,22 +161,28 @@ final class KitNetwork {
     private int days(Step step) {
         Part part = step.part();
         if (part == null) {
-            return priced.catalogue().workshop().assemblyDays();
+            return stepDays.ofKit();
         }
-        return step.what() == Step.What.COAT ? leadTimes.turnRoundDays(part, step.finish()) : part.leadDays();
+        return step.what() == Step.What.COAT ? stepDays.turnRound(part, step.finish()) : part.leadDays();
     }
 
-    /** The bolted assemblies inside which the asker of a needed part goes; none where it goes into the kit itself. */
+    /**
+     * The bolted assemblies inside which an asker of a needed part goes; none where it goes into the kit itself. What
+     * several share on one joint must be there for the first of them.
+     */
     private List<Step> receivers(Item needed) {
-        Requirer asker = asker(needed.origin());
-        return asker instanceof Requirer.OfPart ofPart ? takers.getOrDefault(ofPart.part(), List.of()) : List.of();
+        return askers(needed.origin()).stream()
+                .flatMap(asker -> asker instanceof Requirer.OfPart ofPart
+                        ? takers.getOrDefault(ofPart.part(), List.of()).stream()
+                        : Stream.of())
+                .toList();
     }
 
-    private static @Nullable Requirer asker(Origin origin) {
+    private static List<Requirer> askers(Origin origin) {
         if (origin instanceof Origin.NeededBy by) {
-            return by.asker();
+            return List.of(by.asker());
         }
-        return origin instanceof Origin.AtJoint at ? at.asker() : null;
+        return origin instanceof Origin.AtJoint at ? at.askers() : List.of();
     }
 
     /** Remembers what takes the item; nothing does where it goes into the kit itself. */
@@ -140,7 +193,8 @@ final class KitNetwork {
         }
         if (item.part().source() == Source.MAKE) {
             boolean takes = item.part().structure().joined() != Joined.WELDED;
-            Step inner = takes ? firstOf.get(item) : taker;
+            Steps own = takes ? steps.get(item) : null;
+            Step inner = own == null ? taker : own.first();
             item.inside().forEach(child -> taken(child, inner));
         }
     }

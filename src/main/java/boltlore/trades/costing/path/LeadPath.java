@@ -2,13 +2,13 @@ package boltlore.trades.costing.path;
 
 import boltlore.catalogue.Part;
 import boltlore.measure.PartNumber;
-import boltlore.trades.costing.PricedBill;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -21,13 +21,13 @@ import java.util.stream.Stream;
  */
 public record LeadPath(int days, Map<Step, Slot<Step>> slots) {
 
-    public static LeadPath of(PricedBill priced) {
-        return of(KitNetwork.of(priced));
-    }
-
     static LeadPath of(List<Activity<Step>> activities) {
         Network<Step> network = new Network<>(activities);
         return new LeadPath(network.days(), network.schedule());
+    }
+
+    Slot<Step> slot(Step step) {
+        return Objects.requireNonNull(slots.get(step));
     }
 
     /** The chain from the first step to the shipped kit; of several equal ones the first in the order of the bill. */

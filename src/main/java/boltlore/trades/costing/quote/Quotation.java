@@ -35,9 +35,14 @@ public record Quotation(
         extras = List.copyOf(extras);
     }
 
+    /** Before discount. */
+    public BigDecimal extrasPrice() {
+        return extras.stream().map(QuotedExtra::price).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
     /** Kit and extras. */
     public BigDecimal listPrice() {
-        return extras.stream().map(QuotedExtra::price).reduce(kitPrice, BigDecimal::add);
+        return kitPrice.add(extrasPrice());
     }
 
     /** What the discount takes off. */

@@ -67,7 +67,7 @@ public final class Quoting {
         Profit profit = profit();
         return profit.isMargin()
                 ? Price.forMargin(fullCost, profit.percent(), home)
-                : Price.of(fullCost, profit.percent(), home).price();
+                : Price.withMarkUp(fullCost, profit.percent(), home);
     }
 
     /** The agreed price where the order has one. */

@@ -10,14 +10,13 @@ final class BridgePage {
     private BridgePage() {}
 
     static PageBuilder of(FullCost cost, String footer) {
-        return Page.named("Beside the bill")
+        return Page.named("Reconciliation")
                 .footer(footer)
                 .title("Full cost beside the costed bill")
                 .add(BridgeTable.of(cost))
                 .note(
                         "The costed bill adds up direct cost: bought parts, made parts at the part master's cost, coating. Full"
                                 + " cost takes out the labour that those costs hold and puts in labour by operation, delivery and"
-                                + " overhead. Quotations rest on the full cost. The price on the costed bill is direct cost with the"
-                                + " workshop's usual mark-up: a guide for the house, not what the customer is quoted.");
+                                + " overhead. Every price rests on the full cost.");
     }
 }

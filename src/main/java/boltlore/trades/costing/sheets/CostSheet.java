@@ -1,15 +1,10 @@
 package boltlore.trades.costing.sheets;
 
-import boltlore.catalogue.PriceBook;
 import boltlore.order.Order;
 import boltlore.report.Workbook;
 import boltlore.report.WorkbookBuilder;
 import boltlore.report.drawing.Svg;
-import boltlore.trades.coating.ExtraCoating;
-import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.cost.FullCost;
-import boltlore.trades.costing.cost.FullCosting;
-import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.quote.Calculation;
 
 /** The cost statement of one order: what its kit costs in full, how the price came about, what sets its lead time. */
@@ -19,12 +14,7 @@ public final class CostSheet {
 
     private CostSheet() {}
 
-    /** The full cost of a priced bill with what coating its extras costs in this workshop. */
-    public static FullCost cost(PricedBill priced, PriceBook prices) {
-        return FullCosting.of(priced, prices, extra -> ExtraCoating.ofOne(extra, priced.bill(), priced.catalogue()));
-    }
-
-    public static Workbook of(Calculation calculation, LeadPath path) {
+    public static Workbook of(Calculation calculation) {
         FullCost cost = calculation.cost();
         Order order = cost.priced().bill().order();
         String footer = "Cost statement, order " + order.name() + ", for the workshop only";
@@ -38,7 +28,7 @@ public final class CostSheet {
                 .page(WorkPage.of(cost, footer))
                 .page(LandedPage.of(cost, footer))
                 .page(MadePage.of(cost, footer))
-                .page(LeadPage.of(calculation, path, footer))
+                .page(LeadPage.of(calculation, footer))
                 .build();
     }
 

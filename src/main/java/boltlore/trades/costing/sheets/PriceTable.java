@@ -6,7 +6,6 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.Quotation;
-import boltlore.trades.costing.quote.QuotedExtra;
 import java.math.BigDecimal;
 import java.util.Currency;
 
@@ -37,7 +36,7 @@ final class PriceTable {
         row("Full cost of the extras").put("cost", calculation.cost().ofExtras().total());
         row("Price of the kit, " + PriceWords.profit(calculation.profit())).put("cost", calculation.reckoned());
         quoted("Price of the kit, " + PriceWords.rounded(calculation), quotation.kitPrice());
-        quoted("Price of the extras", extras());
+        quoted("Price of the extras", quotation.extrasPrice());
         quoted(
                 "Discount, " + quotation.discountPercent().toPlainString() + " %",
                 quotation.discount().negate());
@@ -45,10 +44,6 @@ final class PriceTable {
         quoted("Tax", quotation.taxAmount());
         table.total("total", "The customer pays").put("quoted", quotation.total());
         return table;
-    }
-
-    private BigDecimal extras() {
-        return quotation.extras().stream().map(QuotedExtra::price).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private RowBuilder row(String step) {

@@ -1,6 +1,7 @@
 package boltlore.trades.cutting.sheets;
 
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Table;
@@ -17,7 +18,7 @@ final class HeldBackPage {
         Column.text("revision", "Rev"),
         Column.text("name", "Name").atMost(40),
         Column.whole("count", "Parts"),
-        Column.blank("decision", "Left out or kept"),
+        new Column("decision", "Left out or kept", Kind.blank().oneOf("Left out", "Kept")),
         Column.signature("by", "Decided by")
     };
 

@@ -12,12 +12,12 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.trades.shipping.CustomsLine;
 import boltlore.trades.shipping.Goods;
+import boltlore.trades.shipping.SellingPrice;
 import boltlore.trades.shipping.Shipment;
 import boltlore.trades.shipping.Tariff;
 import boltlore.trades.shipping.Told;
 import java.math.BigDecimal;
 import java.util.Comparator;
-import java.util.Currency;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -35,24 +35,34 @@ final class CustomsPage {
             "The values add up to the price paid or payable (transaction value): the quotation's price of kit and extras,"
                     + " after discount and without tax.";
 
-    private static final String BILLED =
-            "The values add up to the price paid or payable (transaction value): the selling price of kit and extras in the"
-                    + " costed bill, without tax.";
+    private static final String NO_VALUES =
+            "Note: the lines have no values, because the order has no price yet; 'boltlore price' says why. The broker needs the"
+                    + " price paid or payable (transaction value).";
 
     private static final String CHECKED =
             "A customs broker or a trained person checks codes, origins, values and whether the kit is declared as a set,"
                     + " and signs the declaration. Six digits are common to all countries; what follows is national.";
 
+    private static final Column[] COLUMNS = {
+        Column.text("hs", "HS code").atMost(12),
+        Column.text("origin", "Origin").atMost(8),
+        Column.text("goods", "Goods").atMost(42),
+        Column.quantity("pieces", "Pieces"),
+        Column.text("measured", "And").atMost(10),
+        Column.decimal("net", "Net", 2).in("kg")
+    };
+
     private CustomsPage() {}
 
     static PageBuilder of(Shipment shipment, String footer) {
-        return Page.named("Customs lines")
+        PageBuilder page = Page.named("Customs lines")
                 .footer(footer)
                 .title("Customs lines, draft")
                 .add(head(shipment))
-                .add(table(shipment))
-                .note(shipment.price().quoted() ? QUOTED : BILLED)
-                .note(VALUES)
+                .add(table(shipment));
+        return (shipment.price() == null
+                        ? page.note(NO_VALUES)
+                        : page.note(QUOTED).note(VALUES))
                 .caution("Draft", CHECKED)
                 .signatures("Checked by (trained person)");
     }
@@ -71,25 +81,17 @@ final class CustomsPage {
     }
 
     private static TableBuilder table(Shipment shipment) {
-        TableBuilder table =
-                Table.named("customs-lines").columns(columns(shipment.price().currency()));
+        SellingPrice price = shipment.price();
+        TableBuilder table = Table.named("customs-lines").columns(COLUMNS);
+        if (price != null) {
+            table.columns(Column.money("value", "Value", price.currency()));
+        }
         shipment.customs().forEach(line -> fill(table.row(), line));
-        table.total("total", "All lines")
-                .sum("net", sum(shipment))
-                .sum("value", shipment.price().total());
+        RowBuilder total = table.total("total", "All lines").sum("net", sum(shipment));
+        if (price != null) {
+            total.sum("value", price.total());
+        }
         return table;
-    }
-
-    private static Column[] columns(Currency currency) {
-        return new Column[] {
-            Column.text("hs", "HS code").atMost(12),
-            Column.text("origin", "Origin").atMost(8),
-            Column.text("goods", "Goods").atMost(42),
-            Column.quantity("pieces", "Pieces"),
-            Column.text("measured", "And").atMost(10),
-            Column.decimal("net", "Net", 2).in("kg"),
-            Column.money("value", "Value", currency)
-        };
     }
 
     private static BigDecimal sum(Shipment shipment) {
@@ -101,8 +103,11 @@ final class CustomsPage {
                 .put("origin", line.origin().isEmpty() ? "–" : line.origin())
                 .put("goods", goods(line))
                 .put("measured", String.join(", ", line.measured()))
-                .put("net", line.netKg())
-                .put("value", line.value());
+                .put("net", line.netKg());
+        BigDecimal value = line.value();
+        if (value != null) {
+            row.put("value", value);
+        }
         if (line.pieces().signum() != 0) {
             row.put("pieces", line.pieces());
         }

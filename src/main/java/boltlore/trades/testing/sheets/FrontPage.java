@@ -5,6 +5,7 @@ import boltlore.catalogue.Scale;
 import boltlore.catalogue.Workshop;
 import boltlore.order.Order;
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
@@ -80,7 +81,10 @@ final class FrontPage {
                         Column.text("range", words.say("range")),
                         Column.text("resolution", words.say("resolution")),
                         Column.blank("number", words.say("number")),
-                        Column.blank("calibrated", words.say("calibrated")));
+                        new Column(
+                                "calibrated",
+                                words.say("calibrated"),
+                                Kind.blank().day()));
         plan.rows().map(TestRow::instrument).distinct().forEach(each -> fill(table, each, words));
         return table;
     }

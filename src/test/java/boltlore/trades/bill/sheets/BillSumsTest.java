@@ -57,7 +57,7 @@ class BillSumsTest {
                         .reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(cost);
         assertThat(cost.add(result(bill, "kit", "coating")))
-                .isEqualByComparingTo(priced.kitPrice().cost());
+                .isEqualByComparingTo(priced.totals().cost());
     }
 
     @Test

@@ -15,10 +15,14 @@ import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.orders.KitTrades;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /** A demo order of the shipped catalogue, resolved and made into a bill. */
 public record DemoKit(FamilyPlan plan, Bill bill) {
@@ -42,7 +46,7 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
 
     /** The workshop's own workbook. */
     public Workbook billBook() {
-        return BillWorkbook.of(priced(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved())));
+        return BillWorkbook.of(pricing(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved())));
     }
 
     /** The workbook that goes with the kit. */
@@ -51,7 +55,13 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
     }
 
     public PricedBill priced() {
-        return BillWorkbook.price(bill, plan.catalogue());
+        return pricing().priced();
+    }
+
+    /** On the day of the order. */
+    public OrderPricing pricing() {
+        LocalDate placed = Objects.requireNonNull(bill.order().placed());
+        return OrderPricing.of(bill, plan.catalogue(), new Asked(placed, null, null));
     }
 
     private static <T> T sound(Outcome<T> outcome) {

@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.PriceBook;
 import boltlore.demo.Demo;
-import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.path.LeadPath;
-import boltlore.trades.costing.sheets.CostSheet;
+import boltlore.trades.costing.Pricing;
 import java.util.Objects;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,12 +16,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DemoCostTest {
 
     private static PricedBill priced(String order) {
-        return BillWorkbook.price(Demo.bill(order), Demo.catalogue());
+        return Pricing.of(Demo.bill(order), Demo.catalogue());
     }
 
     private static FullCost cost(String order) {
         PriceBook prices = Objects.requireNonNull(Demo.catalogue().prices());
-        return CostSheet.cost(priced(order), prices);
+        return FullCosting.of(priced(order), prices);
     }
 
     @ParameterizedTest
@@ -43,12 +41,5 @@ class DemoCostTest {
         assertThat(cost(order).kit().amounts().values())
                 .allSatisfy(amount -> assertThat(amount.signum()).isNotNegative());
         assertThat(cost(order).kit().of(Element.CLEARANCE)).isPositive();
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"bl-1001", "bl-1002", "bl-1010", "bl-2001"})
-    @DisplayName("take as many days as the costed bill says, as no demo assembly waits for a companion")
-    void days(String order) {
-        assertThat(LeadPath.of(priced(order)).days()).isEqualTo(priced(order).leadDays());
     }
 }

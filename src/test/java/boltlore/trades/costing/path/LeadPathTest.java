@@ -42,28 +42,22 @@ class LeadPathTest {
 
     @Test
     void goes_from_the_part_through_its_assembly_and_the_outside_coater_to_the_kit() {
-        LeadPath path = LeadPath.of(kit(made("CR-1").days(5).coated("zinc")));
+        LeadPath path = kit(made("CR-1").days(5).coated("zinc")).times().path();
         assertThat(path.days()).isEqualTo(30 + 5 + 8 + 6);
         assertThat(names(path.chain())).containsExactly("BUY TU-1", "ASSEMBLE CR-1", "COAT CR-1", "FINISH_KIT");
     }
 
     @Test
     void takes_no_step_for_what_is_coated_in_the_own_oven() {
-        LeadPath path = LeadPath.of(kit(made("CR-1").days(5).coated("black")));
+        LeadPath path = kit(made("CR-1").days(5).coated("black")).times().path();
         assertThat(names(path.chain())).containsExactly("BUY TU-1", "ASSEMBLE CR-1", "FINISH_KIT");
         assertThat(path.days()).isEqualTo(30 + 5 + 6);
     }
 
     @Test
     void does_not_look_inside_what_is_bought() {
-        LeadPath path = LeadPath.of(kit(bought("CR-1").days(5)));
+        LeadPath path = kit(bought("CR-1").days(5)).times().path();
         assertThat(names(path.chain())).containsExactly("BUY DU-1", "FINISH_KIT");
-    }
-
-    @Test
-    void is_as_long_as_the_costed_bill_says_where_no_companion_is_needed_inside_an_assembly() {
-        PricedBill priced = kit(made("CR-1").days(5).coated("zinc"));
-        assertThat(LeadPath.of(priced).days()).isEqualTo(priced.leadDays());
     }
 
     @Test
@@ -73,12 +67,14 @@ class LeadPathTest {
     }
 
     private static LeadPath withExtra(boolean byCustomer) {
-        return LeadPath.of(new SmallKit()
+        return new SmallKit()
                 .know(bought("DU-1").days(10))
                 .know(bought("XT-1").days(90))
                 .take("drive", "DU-1", "1")
                 .extra(new Extra(new PartNumber("XT-1"), "", BigDecimal.ONE, "each", null, null, byCustomer, "Wanted."))
-                .priced());
+                .priced()
+                .times()
+                .path();
     }
 
     @Nested
@@ -98,34 +94,36 @@ class LeadPathTest {
 
         @Test
         void waits_with_a_bolted_assembly_for_the_bolts_of_what_goes_into_it() {
-            LeadPath path = LeadPath.of(kit(made("BX-1").days(7), "FR-1"));
+            LeadPath path = kit(made("BX-1").days(7), "FR-1").times().path();
             assertThat(path.days()).isEqualTo(20 + 7 + 6);
             assertThat(names(path.chain())).containsExactly("BUY BO-1", "ASSEMBLE BX-1", "FINISH_KIT");
         }
 
         @Test
         void does_not_wait_with_a_weld_which_takes_no_bolts() {
-            LeadPath path = LeadPath.of(kit(made("BX-1").days(7).welded(), "FR-1"));
+            LeadPath path = kit(made("BX-1").days(7).welded(), "FR-1").times().path();
             assertThat(path.days()).isEqualTo(20 + 6);
         }
 
         @Test
         void does_not_wait_with_the_asker_itself_for_what_it_is_fitted_with() {
-            LeadPath path = LeadPath.of(kit(made("BX-1").days(7), "BX-1"));
+            LeadPath path = kit(made("BX-1").days(7), "BX-1").times().path();
             assertThat(path.days()).isEqualTo(20 + 6);
             assertThat(names(path.chain())).containsExactly("BUY BO-1", "FINISH_KIT");
         }
 
         @Test
         void passes_a_welds_bolts_on_to_the_bolted_assembly_around_it() {
-            LeadPath path = LeadPath.of(new SmallKit()
+            LeadPath path = new SmallKit()
                     .know(made("AS-1").days(3).contains("BX-1", "1"))
                     .know(made("BX-1").days(7).welded().contains("FR-1", "1"))
                     .know(made("FR-1").days(4))
                     .know(bought("BO-1").days(20))
                     .take("drive", "AS-1", "1")
                     .bring("FR-1", "BO-1", "4")
-                    .priced());
+                    .priced()
+                    .times()
+                    .path();
             assertThat(names(path.chain())).containsExactly("BUY BO-1", "ASSEMBLE AS-1", "FINISH_KIT");
         }
     }
@@ -134,7 +132,8 @@ class LeadPathTest {
     @DisplayName("beside the chain")
     class Beside {
 
-        private final LeadPath path = LeadPath.of(kit(made("CR-1").days(9).coated("black")));
+        private final LeadPath path =
+                kit(made("CR-1").days(9).coated("black")).times().path();
 
         @Test
         void tells_what_comes_next_with_its_slack() {
@@ -160,20 +159,24 @@ class LeadPathTest {
 
         @Test
         void halving_rounds_up_to_whole_days() {
-            LeadPath alone = LeadPath.of(new SmallKit()
+            LeadPath alone = new SmallKit()
                     .know(bought("DU-1").days(35))
                     .take("drive", "DU-1", "1")
-                    .priced());
+                    .priced()
+                    .times()
+                    .path();
             assertThat(alone.gainOfHalving(new PartNumber("DU-1"))).isEqualTo(35 - 18);
         }
 
         @Test
         void a_part_at_two_places_is_halved_at_both() {
-            LeadPath twice = LeadPath.of(new SmallKit()
+            LeadPath twice = new SmallKit()
                     .know(bought("DU-1").days(30))
                     .take("drive", "DU-1", "1")
                     .take("battery", "DU-1", "1")
-                    .priced());
+                    .priced()
+                    .times()
+                    .path();
             assertThat(twice.gainOfHalving(new PartNumber("DU-1"))).isEqualTo(15);
         }
     }

@@ -91,7 +91,7 @@ class PricingSheetsTest {
     @Test
     void the_cost_statement_says_what_the_costed_bill_shows_and_what_it_does_not() {
         Workbook book = demo("bl-1001").costStatement();
-        assertThat(book.pages()).extracting(Page::name).contains("Beside the bill");
+        assertThat(book.pages()).extracting(Page::name).contains("Reconciliation");
         assertThat(words(book)).contains("Direct cost, as on the costed bill").contains("for the workshop only");
     }
 

@@ -3,7 +3,6 @@ package boltlore.trades.costing.sheets;
 import boltlore.bill.Bill;
 import boltlore.bill.BillMaker;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
@@ -12,12 +11,10 @@ import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.rules.RuleResolver;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.Calculation;
-import boltlore.trades.costing.quote.Quoting;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.weighing.Weigher;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -34,13 +31,9 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
         OrderResolver resolver = new OrderResolver(new RuleResolver(catalogue));
         Resolution.Resolved resolved = (Resolution.Resolved) sound(resolver.resolve(order, List.of()));
         Bill bill = BillMaker.of(resolver.resolver().plan(order.family()), order, resolved);
-        PricedBill priced = BillWorkbook.price(bill, catalogue);
-        LeadPath path = LeadPath.of(priced);
-        PriceBook prices = Objects.requireNonNull(catalogue.prices());
         LocalDate on = Objects.requireNonNull(order.placed());
-        Asked asked = new Asked(on, null, null);
-        return new QuotedDemo(
-                catalogue, bill, sound(Quoting.of(CostSheet.cost(priced, prices), asked, path.days())), path);
+        OrderPricing pricing = OrderPricing.of(bill, catalogue, new Asked(on, null, null));
+        return new QuotedDemo(catalogue, bill, sound(pricing.calculation()), pricing.path());
     }
 
     static Catalogue catalogue(Path folder) {
@@ -56,7 +49,7 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
     }
 
     Workbook costStatement() {
-        return CostSheet.of(calculation, path);
+        return CostSheet.of(calculation);
     }
 
     private static <T> T sound(Outcome<T> outcome) {

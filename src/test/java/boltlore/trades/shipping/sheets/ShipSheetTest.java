@@ -7,6 +7,7 @@ import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
+import boltlore.measure.Wording;
 import boltlore.report.Approved;
 import boltlore.report.Page;
 import boltlore.report.Workbook;
@@ -16,7 +17,9 @@ import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.shipping.By;
 import boltlore.trades.shipping.Consignment;
@@ -46,7 +49,7 @@ class ShipSheetTest {
     private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
 
     private static PricedBill priced(String order) {
-        return BillWorkbook.price(Demo.bill(order), Demo.catalogue());
+        return Pricing.of(Demo.bill(order), Demo.catalogue());
     }
 
     private static Shipment shipment(String order, By by, String... to) {
@@ -59,7 +62,8 @@ class ShipSheetTest {
     /** At the price of a quotation on the day of the order. */
     private static SellingPrice quoted(PricedBill priced) {
         LocalDate placed = Objects.requireNonNull(priced.bill().order().placed());
-        return ((Outcome.Sound<SellingPrice>) ShipPrice.of(priced, new Asked(placed, null, null))).value();
+        return SellingPrice.of(OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(placed, null, null)))
+                .orElseThrow();
     }
 
     private static Workbook sheet(Shipment shipment) {
@@ -142,7 +146,6 @@ class ShipSheetTest {
             Set<String> costs = new TreeSet<>();
             costs.add(shown(Costs.kit(priced.bill())));
             costs.add(shown(priced.totals().cost()));
-            costs.add(shown(priced.kitPrice().markUp()));
             priced.rows().stream()
                     .map(row -> row.total())
                     .filter(total -> total.compareTo(BigDecimal.valueOf(150)) > 0)
@@ -168,7 +171,10 @@ class ShipSheetTest {
             PricedBill priced = priced("bl-1001");
             PickingList list = PickingList.of(RESOLVER.plan("pannier-van"), priced.bill());
             new JsonWriter()
-                    .write(BillWorkbook.of(priced, list, List.of()))
+                    .write(BillWorkbook.of(
+                            OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(LocalDate.EPOCH, null, null)),
+                            list,
+                            List.of()))
                     .forEach(file -> bill.append(new String(file.content(), StandardCharsets.UTF_8)));
             assertThat(costs("bl-1001"))
                     .anySatisfy(cost -> assertThat(bill.toString()).contains(cost));

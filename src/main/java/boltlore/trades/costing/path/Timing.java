@@ -1,4 +1,4 @@
-package boltlore.trades.costing;
+package boltlore.trades.costing.path;
 
 import java.time.LocalDate;
 import java.util.Optional;

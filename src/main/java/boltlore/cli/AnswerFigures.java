@@ -1,0 +1,116 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.choosing.Aim;
+import boltlore.choosing.BestKit;
+import boltlore.choosing.ConflictWords;
+import boltlore.choosing.Standing;
+import boltlore.logic.Deadline;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What each answer to a question changes: price, mass and lead time of the cheapest complete kit with it, against the
+ * cheapest one without, and the values elsewhere that it rules out. All of it is exact; what takes too long is left out.
+ */
+final class AnswerFigures {
+
+    private static final int MOST_NAMED = 3;
+
+    private final SalesDesk desk;
+    private final ConflictWords words;
+    private final Map<Choices, Optional<BestKit>> cheapest = new HashMap<>();
+    private boolean late;
+
+    AnswerFigures(SalesDesk desk) {
+        this.desk = desk;
+        this.words = new ConflictWords(desk.choices().family());
+    }
+
+    /** 'From EUR 24,460.00 …' for all answers, and in the time given for each what it changes. */
+    Optional<String> now(Choices choices) {
+        return best(choices).map(kit -> "Cheapest complete kit now: " + KitFigures.of(kit.pricing()) + ".");
+    }
+
+    /** Begins a question: the time given holds for all its answers together. */
+    void begin() {
+        late = false;
+        desk.time().begin();
+    }
+
+    /** Whether the time was up before all was worked out. */
+    boolean late() {
+        return late;
+    }
+
+    Optional<String> of(Standing.Sound standing, Choice answer) {
+        Choices before = standing.choices();
+        Choices after = before.with(answer.option(), answer.value());
+        List<String> says = new ArrayList<>();
+        Optional<BestKit> now = best(before);
+        best(after)
+                .ifPresent(kit ->
+                        says.add(now.map(base -> difference(base, kit)).orElseGet(() -> KitFigures.of(kit.pricing()))));
+        if (desk.chooser().standing(after) instanceof Standing.Sound sound) {
+            ruledOut(standing, sound, answer).ifPresent(says::add);
+        }
+        return says.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", says));
+    }
+
+    private Optional<BestKit> best(Choices choices) {
+        Optional<BestKit> known = cheapest.get(choices);
+        if (known == null) {
+            known = inTime(choices);
+        }
+        return known;
+    }
+
+    private Optional<BestKit> inTime(Choices choices) {
+        try {
+            Optional<BestKit> found = desk.best().bestAlone(Aim.CHEAPEST, choices);
+            cheapest.put(choices, found);
+            return found;
+        } catch (Deadline.Passed tooLate) {
+            late = true;
+            return Optional.empty();
+        }
+    }
+
+    /** 'EUR 635.00 more, 1.2 kg more, same lead time'. */
+    private static String difference(BestKit base, BestKit kit) {
+        String price = base.price()
+                .flatMap(was -> kit.price().map(is -> Figures.difference(kit, is.subtract(was))))
+                .orElse("no price");
+        int days = kit.leadDays() - base.leadDays();
+        BigDecimal kg = kit.massKg().subtract(base.massKg()).setScale(1, RoundingMode.HALF_UP);
+        boolean same = price.equals("same price") && days == 0 && kg.signum() == 0;
+        return same ? "no difference" : price + ", " + Figures.mass(kg) + ", " + Figures.days(days);
+    }
+
+    private Optional<String> ruledOut(Standing.Sound before, Standing.Sound after, Choice answer) {
+        List<String> closed = new ArrayList<>();
+        for (Option option : desk.choices().family().options()) {
+            for (OptionValue value : option.values()) {
+                Choice choice = new Choice(option.name(), value.value());
+                boolean elsewhere = !option.name().equals(answer.option());
+                if (elsewhere && before.isOpen(choice) && !after.isOpen(choice)) {
+                    closed.add(words.says(choice));
+                }
+            }
+        }
+        if (closed.isEmpty()) {
+            return Optional.empty();
+        }
+        int more = closed.size() - MOST_NAMED;
+        String named = String.join(", ", closed.subList(0, Math.min(MOST_NAMED, closed.size())));
+        return Optional.of("rules out " + named + (more > 0 ? " and " + more + " more" : ""));
+    }
+}

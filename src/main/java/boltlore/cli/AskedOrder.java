@@ -1,0 +1,170 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Option;
+import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Role;
+import boltlore.choices.Choice;
+import boltlore.choices.Choices;
+import boltlore.choosing.Importance;
+import boltlore.choosing.Interview;
+import boltlore.choosing.Standing;
+import boltlore.measure.OptionName;
+import boltlore.order.Order;
+import boltlore.order.OrderBuilder;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An order while it is asked for. Every change can be taken back and is kept in the draft, and prices follow it; what
+ * nobody changes stays as it was given.
+ */
+final class AskedOrder {
+
+    /** What can be taken back, and the question to ask again. */
+    private record Change(
+            Order before, boolean ofChoices, @Nullable Option asked) {}
+
+    private final List<String> languages;
+    private final Function<Order, SalesDesk> desks;
+    private final DraftFile draft;
+    private final Interview interview;
+    private final Deque<Change> changes = new ArrayDeque<>();
+    private SalesDesk desk;
+    private AnswerFigures figures;
+    private Order order;
+    private boolean kept = true;
+
+    /** @param desks a desk that prices as an order has agreed */
+    AskedOrder(Bench bench, Function<Order, SalesDesk> desks, SalesDesk desk, Standing.Sound start, DraftFile draft) {
+        this.languages = bench.catalogue().workshop().languages();
+        this.desks = desks;
+        this.desk = desk;
+        this.figures = new AnswerFigures(desk);
+        this.order = desk.order();
+        this.interview = new Interview(desk.chooser(), start);
+        this.draft = draft;
+    }
+
+    Order order() {
+        return order;
+    }
+
+    SalesDesk desk() {
+        return desk;
+    }
+
+    AnswerFigures figures() {
+        return figures;
+    }
+
+    Interview interview() {
+        return interview;
+    }
+
+    Standing.Sound standing() {
+        return interview.standing();
+    }
+
+    Choices choices() {
+        return standing().choices();
+    }
+
+    /** Of all choices so far; of those without a rank the newest means most. */
+    Importance importance() {
+        return interview.importance(Importance.of(order)).thenNewest(desk.newest());
+    }
+
+    /** False where the last change could not be written into the draft. */
+    boolean kept() {
+        return kept;
+    }
+
+    boolean valid(Choices other) {
+        return desk.chooser().standing(other) instanceof Standing.Sound;
+    }
+
+    /** Takes an answer, which may replace an earlier one, and tells what it settles beside its question. */
+    List<Choice> answer(Choice choice) {
+        List<Choice> settled = interview.answer(choice);
+        Option asked = order.choices().family().option(choice.option()).orElse(null);
+        changed(with(choices()), true, asked);
+        return settled;
+    }
+
+    void choose(Choices other) {
+        interview.change(other);
+        changed(with(other), true, null);
+    }
+
+    /** Takes what the order says beside its choices, and what its build date settles. */
+    void say(Order said) {
+        boolean ofChoices = !said.choices().equals(choices());
+        if (ofChoices) {
+            interview.change(said.choices());
+        }
+        changed(said, ofChoices, null);
+    }
+
+    /** What is chosen otherwise is no longer what the build date settled. */
+    private Order with(Choices other) {
+        TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
+        byDate.removeIf(option -> !other.value(option).equals(order.choices().value(option)));
+        return new OrderBuilder(order)
+                .choices(other)
+                .settledByDate(byDate)
+                .language(language(other))
+                .build();
+    }
+
+    /** Where the language of labels and manuals changes, the papers follow it as far as the workshop writes it. */
+    private String language(Choices other) {
+        Optional<OptionValue> now = other.inRole(Role.LANGUAGE);
+        return now.equals(order.choices().inRole(Role.LANGUAGE))
+                ? order.language()
+                : now.map(OptionValue::value).filter(languages::contains).orElse("en");
+    }
+
+    private void changed(Order after, boolean ofChoices, @Nullable Option asked) {
+        changes.push(new Change(order, ofChoices, asked));
+        become(after);
+    }
+
+    private void become(Order after) {
+        boolean soldAlike =
+                after.partner().equals(order.partner()) && after.terms().equals(order.terms());
+        order = after;
+        if (!soldAlike) {
+            desk = desks.apply(order);
+            figures = new AnswerFigures(desk);
+        }
+        keep();
+    }
+
+    void keep() {
+        kept = draft.keep(order);
+    }
+
+    boolean canGoBack() {
+        return !changes.isEmpty();
+    }
+
+    /** Takes the last change back; tells the question that it answered, if it answered one. */
+    Optional<Option> back() {
+        Change last = changes.pop();
+        if (last.ofChoices()) {
+            interview.undo();
+        }
+        become(last.before());
+        return Optional.ofNullable(last.asked());
+    }
+
+    /** With every value that is the only one left. */
+    Order finished() {
+        return with(standing().withForced());
+    }
+}

@@ -1,0 +1,74 @@
+package boltlore.cli;
+
+import boltlore.catalogue.Family;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
+import boltlore.order.Order;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Which families there are, how much is to be chosen in each, and how many orders lie beside the catalogue. */
+@Command(name = "families", description = "List the families, with their options and the orders beside the catalogue.")
+final class FamiliesCommand extends RoomCommand {
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
+
+    @Override
+    int run(Screen screen) {
+        return done(
+                screen,
+                Bench.of(catalogue)
+                        .then(bench -> orders(bench)
+                                .then(orders -> Outcome.sound(answer(
+                                        screen,
+                                        List.copyOf(bench.catalogue().families().values()),
+                                        orders)))));
+    }
+
+    private Outcome<Map<String, Integer>> orders(Bench bench) {
+        Path folder = catalogue.folder().resolve("orders");
+        if (!Files.isDirectory(folder)) {
+            return Outcome.sound(Map.of());
+        }
+        return OrderFiles.of(List.of(folder)).then(files -> {
+            Map<String, Integer> orders = new TreeMap<>();
+            for (Path file : files) {
+                if (bench.order(file) instanceof Outcome.Sound<Order> sound) {
+                    orders.merge(sound.value().family(), 1, Integer::sum);
+                }
+            }
+            return Outcome.sound(orders);
+        });
+    }
+
+    private int answer(Screen screen, List<Family> families, Map<String, Integer> orders) {
+        if (json()) {
+            screen.line(JsonOut.list(
+                            families,
+                            family -> JsonOut.object()
+                                    .put("family", family.name())
+                                    .put("says", family.says().english())
+                                    .put("options", family.options().size())
+                                    .put("orders", orders.getOrDefault(family.name(), 0)))
+                    .written()
+                    .stripTrailing());
+            return Exit.OK;
+        }
+        for (Family family : families) {
+            int beside = orders.getOrDefault(family.name(), 0);
+            screen.heading(family.name());
+            screen.wrapped(
+                    2,
+                    family.says().english() + ": " + family.options().size() + " options, " + beside
+                            + (beside == 1 ? " order" : " orders") + " in "
+                            + catalogue.folder().resolve("orders"));
+        }
+        return Exit.OK;
+    }
+}

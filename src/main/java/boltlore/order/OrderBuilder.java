@@ -1,0 +1,140 @@
+package boltlore.order;
+
+import boltlore.choices.Choices;
+import boltlore.measure.OptionName;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** Changes some of what an order says and keeps all the rest. */
+public final class OrderBuilder {
+
+    /** What stands for the number of an order that has none yet. */
+    public static final String NO_NUMBER = "draft";
+
+    /** What stands for a customer whom nobody has named yet. */
+    public static final String NO_CUSTOMER = "not named yet";
+
+    private String name = NO_NUMBER;
+    private String customer = NO_CUSTOMER;
+    private String partner = "";
+    private String language = "en";
+    private @Nullable LocalDate donorBuilt;
+    private @Nullable LocalDate placed;
+    private @Nullable LocalDate due;
+    private Choices choices;
+    private SortedSet<OptionName> settledByDate = new TreeSet<>();
+    private SortedSet<OptionName> firm = new TreeSet<>();
+    private List<OptionName> rank = List.of();
+    private LeftOut leftOut = new LeftOut.Undecided();
+    private List<Waiver> waived = List.of();
+    private List<Extra> extra = List.of();
+    private String notes = "";
+    private OrderTerms terms = OrderTerms.NONE;
+
+    public OrderBuilder(Choices choices) {
+        this.choices = choices;
+    }
+
+    public OrderBuilder(Order order) {
+        this.name = order.name();
+        this.customer = order.customer();
+        this.partner = order.partner();
+        this.language = order.language();
+        this.donorBuilt = order.donorBuilt();
+        this.placed = order.placed();
+        this.due = order.due();
+        this.choices = order.choices();
+        this.settledByDate = order.settledByDate();
+        this.firm = order.firm();
+        this.rank = order.rank();
+        this.leftOut = order.leftOut();
+        this.waived = order.waived();
+        this.extra = order.extra();
+        this.notes = order.notes();
+        this.terms = order.terms();
+    }
+
+    public OrderBuilder name(String other) {
+        this.name = other;
+        return this;
+    }
+
+    public OrderBuilder customer(String other) {
+        this.customer = other;
+        return this;
+    }
+
+    public OrderBuilder partner(String other) {
+        this.partner = other;
+        return this;
+    }
+
+    public OrderBuilder language(String other) {
+        this.language = other;
+        return this;
+    }
+
+    public OrderBuilder donorBuilt(@Nullable LocalDate day) {
+        this.donorBuilt = day;
+        return this;
+    }
+
+    public OrderBuilder placed(@Nullable LocalDate day) {
+        this.placed = day;
+        return this;
+    }
+
+    public OrderBuilder due(@Nullable LocalDate day) {
+        this.due = day;
+        return this;
+    }
+
+    public OrderBuilder choices(Choices other) {
+        this.choices = other;
+        return this;
+    }
+
+    public OrderBuilder settledByDate(SortedSet<OptionName> other) {
+        this.settledByDate = other;
+        return this;
+    }
+
+    public OrderBuilder firm(SortedSet<OptionName> other) {
+        this.firm = other;
+        return this;
+    }
+
+    public OrderBuilder leftOut(LeftOut other) {
+        this.leftOut = other;
+        return this;
+    }
+
+    public OrderBuilder terms(OrderTerms other) {
+        this.terms = other;
+        return this;
+    }
+
+    public Order build() {
+        return new Order(
+                name,
+                choices.family().name(),
+                customer,
+                partner,
+                language,
+                donorBuilt,
+                placed,
+                due,
+                choices,
+                settledByDate,
+                firm,
+                rank,
+                leftOut,
+                waived,
+                extra,
+                notes,
+                terms);
+    }
+}

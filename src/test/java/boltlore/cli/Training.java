@@ -1,0 +1,112 @@
+package boltlore.cli;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import picocli.AutoComplete;
+
+/**
+ * What the build does once with a finished image: it runs the commands on the demo catalogue while Java writes down the
+ * classes in use, from which the launcher makes its archive, and leaves the libraries' sizes and the shell's completion.
+ */
+public final class Training {
+
+    private static final String ORDERS = "catalog/orders";
+    private static final String ORDER = ORDERS + "/bl-1001.json";
+
+    private Training() {}
+
+    /** Trains on the image in the folder that the first word names. */
+    public static void main(String... image) throws IOException {
+        Locale.setDefault(Locale.ROOT);
+        Path home = Path.of(image[0]);
+        Path out = Files.createTempDirectory("boltlore");
+        try {
+            System.setIn(new ByteArrayInputStream("\n\n".getBytes(StandardCharsets.UTF_8)));
+            for (List<Object> command : commands(out)) {
+                int exit = Boltlore.run(nowhere(), nowhere(), strings(command));
+                if (exit > Exit.STOPPED && exit != Exit.UNDECIDED) {
+                    throw new IllegalStateException("exit " + exit + " of " + command);
+                }
+            }
+        } finally {
+            delete(out);
+        }
+        Files.write(home.resolve("lib/sizes"), sizes(home.resolve("lib")));
+        Path completion = Files.createDirectories(home.resolve("completion")).resolve("boltlore.bash");
+        Files.writeString(completion, AutoComplete.bash("boltlore", CommandLineParser.whole()));
+    }
+
+    private static List<List<Object>> commands(Path out) {
+        Path record = out.resolve("testing/BL-1001");
+        return List.of(
+                List.of("--version"),
+                List.of(),
+                List.of("--help"),
+                List.of("kit", "--help"),
+                List.of("families"),
+                List.of("parts"),
+                List.of("parts", "cowl"),
+                List.of("choose", "pannier-van"),
+                List.of("choose", "pannier-van", "--cheapest", "--json"),
+                List.of("ask", "stook-pickup"),
+                List.of("kit", ORDERS, "--out", out.resolve("plain")),
+                List.of("kit", ORDER, "--out", out.resolve("all"), "--all", "--json"),
+                List.of("compare", ORDER, ORDERS + "/bl-1002.json"),
+                List.of("price", ORDER, "--out", out.resolve("pricing")),
+                List.of("why", ORDER, "PV-CR-E"),
+                List.of("why", ORDERS, "PV-CR-E", "--json"),
+                List.of("cut", ORDER, "--out", out.resolve("cutting")),
+                List.of("coat", ORDER, "--out", out.resolve("coating")),
+                List.of("fixings", ORDER, "--out", out.resolve("fixings")),
+                List.of("test", ORDER, "--out", out.resolve("testing")),
+                List.of(
+                        "test-result",
+                        record.resolve("csv/end-of-line-test-record.csv"),
+                        "--out",
+                        out.resolve("judged")),
+                List.of("ship", ORDER, "--out", out.resolve("shipping")),
+                List.of("check"),
+                List.of("orders", "stook-pickup"),
+                List.of("prove", "stook-pickup", "--within", "500ms"),
+                List.of("axle-loads", ORDER, "--out", out.resolve("loads")),
+                List.of("charging", ORDER, "--out", out.resolve("charging")));
+    }
+
+    private static String[] strings(List<Object> words) {
+        return words.stream().map(Object::toString).toArray(String[]::new);
+    }
+
+    private static PrintWriter nowhere() {
+        return new PrintWriter(Writer.nullWriter());
+    }
+
+    private static List<String> sizes(Path libraries) throws IOException {
+        List<String> sizes = new ArrayList<>();
+        try (Stream<Path> files = Files.list(libraries)) {
+            for (Path file : files.sorted().toList()) {
+                if (file.toString().endsWith(".jar")) {
+                    sizes.add(file.getFileName() + " " + Files.size(file));
+                }
+            }
+        }
+        return sizes;
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
+    }
+}
