@@ -17,12 +17,13 @@ public final class Masses {
     /** Mass of one of the part's unit in kg, its children included. */
     public static BigDecimal eachKg(Part part, Function<PartNumber, Part> parts) {
         Map<PartNumber, BigDecimal> known = new HashMap<>();
+        Function<PartNumber, Part> all = number -> number.equals(part.number()) ? part : parts.apply(number);
         return new BottomUp<PartNumber, BigDecimal>(
                         known,
-                        number -> parts.apply(number).contains().stream()
+                        number -> all.apply(number).contains().stream()
                                 .map(Contained::part)
                                 .toList(),
-                        number -> eachKg(parts.apply(number), known))
+                        number -> eachKg(all.apply(number), known))
                 .of(part.number());
     }
 

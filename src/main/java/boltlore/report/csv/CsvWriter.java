@@ -1,6 +1,10 @@
 package boltlore.report.csv;
 
+import boltlore.report.Cell;
+import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Page;
+import boltlore.report.Printed;
 import boltlore.report.Row;
 import boltlore.report.Row.RowKind;
 import boltlore.report.SheetFile;
@@ -10,71 +14,106 @@ import boltlore.report.Workbook;
 import boltlore.report.WorkbookWriter;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /**
- * One file a table, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a byte order mark. A table with
- * sub-totals has two more columns in front, which say what a row is and, in words, of which group.
- *
- * <p>The files are named for the workbook and the table; where two pages have a table of one name, the later ones are
- * numbered.
+ * Tables as data, one file for all tables of a name, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a
+ * byte order mark. In front stand whose table it is and what sets it apart from others of its name; then the columns
+ * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
+ * no line break in a cell.
  */
 public final class CsvWriter implements WorkbookWriter {
 
     private static final String LINE_END = "\r\n";
+    private static final String SUBJECT = "subject";
+    private static final String GROUP = "group";
 
     @Override
-    public List<SheetFile> write(Workbook workbook) {
-        Map<String, Integer> seen = new HashMap<>();
-        List<SheetFile> files = new ArrayList<>();
-        for (Page page : workbook.pages()) {
-            page.tables().forEach(table -> {
-                int time = seen.merge(table.name(), 1, Integer::sum);
-                String name = workbook.file() + "-" + table.name() + (time == 1 ? "" : "-" + time) + ".csv";
-                files.add(new SheetFile(name, bytes(table)));
-            });
+    public List<SheetFile> write(Workbook report) {
+        Map<String, List<Table>> tables = new LinkedHashMap<>();
+        for (Page page : report.pages()) {
+            page.tables()
+                    .forEach(table -> tables.computeIfAbsent(table.name(), name -> new ArrayList<>())
+                            .add(table));
         }
+        List<SheetFile> files = new ArrayList<>();
+        tables.forEach((name, same) ->
+                files.add(new SheetFile(report.file() + "-" + name + ".csv", bytes(report.subject(), same))));
         return files;
     }
 
-    static byte[] bytes(Table table) {
-        boolean plain = table.isPlain();
+    static byte[] bytes(String subject, List<Table> tables) {
+        List<Map<String, String>> rows = new ArrayList<>();
+        Set<String> headings = new LinkedHashSet<>(List.of(SUBJECT));
+        tables.forEach(table -> headings.addAll(table.about().keySet()));
+        if (tables.stream().anyMatch(CsvWriter::hasGroups)) {
+            headings.add(GROUP);
+        }
+        for (Table table : tables) {
+            table.columns().forEach(column -> headings.add(heading(column)));
+            rows(subject, table, rows);
+        }
         Utf8 csv = new Utf8(8 * 1024);
-        csv.append(plain ? "" : "Row,Group,");
-        table.columns().forEach(column -> add(csv, CsvField.of(column.headingWithUnit())));
-        endLine(csv);
+        line(csv, headings.stream().map(CsvField::of).toList());
+        rows.forEach(row -> line(
+                csv,
+                headings.stream().map(heading -> row.getOrDefault(heading, "")).toList()));
+        return csv.toBytes();
+    }
+
+    private static boolean hasGroups(Table table) {
+        return table.rows().stream().anyMatch(row -> row.isPlain() && !row.group().isEmpty());
+    }
+
+    private static void rows(String subject, Table table, List<Map<String, String>> rows) {
         Map<String, String> groups = new HashMap<>();
         for (Row row : table.rows()) {
             if (row.kind() == RowKind.GROUP) {
                 groups.put(row.group(), row.words());
+            } else if (row.isPlain()) {
+                Map<String, String> fields = new HashMap<>(Map.of(SUBJECT, CsvField.of(subject)));
+                table.about().forEach((key, value) -> fields.put(key, CsvField.of(value)));
+                fields.put(GROUP, field(groups.getOrDefault(row.group(), row.group())));
+                for (int i = 0; i < table.columns().size(); i++) {
+                    Column column = table.columns().get(i);
+                    fields.put(heading(column), field(column.kind(), row.cells().get(i)));
+                }
+                rows.add(fields);
             }
-            if (!plain) {
-                add(csv, kind(row));
-                add(csv, CsvField.of(row.isPlain() ? groups.getOrDefault(row.group(), row.group()) : row.words()));
-            }
-            row.cells().forEach(cell -> add(csv, CsvField.of(cell)));
-            endLine(csv);
         }
-        return csv.toBytes();
     }
 
-    private static void add(Utf8 csv, String field) {
-        csv.append(field).append(',');
+    /** 'fuse amps (A)' for the key 'fuse-amps', 'unit cost (EUR)' for 'unitCost'. */
+    static String heading(Column column) {
+        String words = column.key()
+                .replaceAll("([a-z0-9])([A-Z])", "$1 $2")
+                .replace('-', ' ')
+                .toLowerCase(Locale.ROOT);
+        return column.unit().isEmpty() ? words : words + " (" + column.unit() + ")";
     }
 
-    /** In the place of the last comma. */
-    private static void endLine(Utf8 csv) {
+    private static String field(Kind kind, Cell cell) {
+        if (cell instanceof Cell.Figure figure) {
+            return Printed.rounded(kind, figure.value()).toPlainString();
+        }
+        if (cell instanceof Cell.Worked worked) {
+            return Printed.rounded(kind, worked.result()).toPlainString();
+        }
+        return cell instanceof Cell.Words words ? field(words.text()) : CsvField.of(cell);
+    }
+
+    private static String field(String text) {
+        return CsvField.of(text.strip().replaceAll("\\s*[\\r\\n]+\\s*", " / "));
+    }
+
+    private static void line(Utf8 csv, List<String> fields) {
+        fields.forEach(field -> csv.append(field).append(','));
         csv.dropLast();
         csv.append(LINE_END);
-    }
-
-    private static String kind(Row row) {
-        return switch (row.kind()) {
-            case PLAIN -> "row";
-            case GROUP -> "group";
-            case SUBTOTAL -> "sub-total";
-            case TOTAL -> "total";
-        };
     }
 }

@@ -59,7 +59,7 @@ class CsvWriterTest {
                 "x;\uFF1D1+1",
                 "=1;=1",
                 "\t=1");
-        TableBuilder table = Table.named("list").columns(Column.text("a", "A;=1"), Column.text("b", "B"));
+        TableBuilder table = Table.named("list").columns(Column.text("a", "A"), Column.text("b", "B"));
         texts.forEach(text -> table.row().put("a", text).put("b", text));
 
         for (String line : csv(table).split("\r\n|\r|\n", -1)) {
@@ -93,12 +93,12 @@ class CsvWriterTest {
         table.row().put("words", "a; b, \"c\"\nd\te|f").put("list", "1;-2").put("kg", new BigDecimal("-2.5"));
 
         try (CSVParser parser = CSVParser.parse(csv(table), CSVFormat.RFC4180)) {
-            assertThat(parser.getRecords().get(1).toList()).containsExactly("a; b, \"c\"\nd\te|f", "1;'-2", "-2.5");
+            assertThat(parser.getRecords().get(1).toList()).containsExactly("BL-1", "a; b, \"c\" / d\te|f", "1;'-2", "-2.5");
         }
     }
 
     private static String csv(TableBuilder table) {
-        return new String(CsvWriter.bytes(table.build()), StandardCharsets.UTF_8);
+        return new String(CsvWriter.bytes("BL-1", List.of(table.build())), StandardCharsets.UTF_8);
     }
 
     @ParameterizedTest
@@ -111,8 +111,8 @@ class CsvWriterTest {
     void a_negative_number_is_a_number() {
         TableBuilder table = Table.named("list").columns(Column.decimal("kg", "Mass", 1));
         table.row().put("kg", new BigDecimal("-2.50"));
-        assertThat(new String(CsvWriter.bytes(table.build()), StandardCharsets.UTF_8))
-                .isEqualTo("Mass\r\n-2.50\r\n");
+        assertThat(new String(CsvWriter.bytes("BL-1", List.of(table.build())), StandardCharsets.UTF_8))
+                .isEqualTo("subject,kg\r\nBL-1,-2.5\r\n");
     }
 
     /** RFC 4180, section 2, rules 6 and 7. */
@@ -124,31 +124,39 @@ class CsvWriterTest {
     }
 
     @Test
-    void a_table_with_sub_totals_says_what_each_row_is_and_of_which_group() {
+    void rows_of_groups_and_totals_stay_out_and_each_row_says_its_group() {
         List<String> lines = lines("bill-bill.csv");
-        assertThat(lines.get(0)).startsWith("Row,Group,Part number,Name,");
-        assertThat(lines.get(1)).startsWith("group,Drive unit,");
-        assertThat(lines.get(2)).startsWith("row,Drive unit,DU-100,\"Drive unit, 80 kW, with reduction gear\",buy,1,");
-        assertThat(lines.get(lines.size() - 1)).startsWith("total,Kit,").contains(",6384.14,");
+        assertThat(lines.get(0)).startsWith("subject,group,part,name,");
+        assertThat(lines).hasSizeGreaterThan(3).noneMatch(line -> line.contains("Sub-total"));
+        assertThat(lines.get(1)).contains(",Drive unit,DU-100,\"Drive unit, 80 kW, with reduction gear\",buy,1.00,");
+        assertThat(lines.get(lines.size() - 1)).doesNotContain("6384.14");
     }
 
     @Test
-    void a_plain_table_has_its_columns_only() {
-        TableBuilder table = Table.named("list").columns(Column.text("part", "Part"));
-        table.row().put("part", "B-100");
-        assertThat(new String(CsvWriter.bytes(table.build()), StandardCharsets.UTF_8))
-                .isEqualTo("Part\r\nB-100\r\n");
+    void columns_are_named_in_english_by_their_keys_with_the_unit() {
+        assertThat(CsvWriter.heading(Column.decimal("fuse-amps", "Sicherung", 0).in("A")))
+                .isEqualTo("fuse amps (A)");
+        assertThat(CsvWriter.heading(Column.text("unitCost", "Stückkosten"))).isEqualTo("unit cost");
     }
 
     @Test
-    void tables_of_one_name_on_two_pages_become_two_files() {
+    void a_number_has_the_digits_of_the_sheet_and_no_cell_breaks_a_line() {
+        TableBuilder table = Table.named("list")
+                .columns(Column.decimal("kw", "Power", 1), Column.text("says", "Says"));
+        table.row().put("kw", new BigDecimal("3.557959154628904860172205")).put("says", "two\nlines");
+        assertThat(csv(table)).isEqualTo("subject,kw,says\r\nBL-1,3.6,two / lines\r\n");
+    }
+
+    @Test
+    void tables_of_one_name_on_two_pages_are_one_file_with_what_sets_them_apart() {
         Workbook workbook = Workbook.of("picking", "Picking list")
-                .page(Page.named("Front").add(bag()))
-                .page(Page.named("Rear").add(bag()))
+                .page(Page.named("Front").add(bag("front")))
+                .page(Page.named("Rear").add(bag("rear")))
                 .build();
-        assertThat(new CsvWriter().write(workbook))
-                .extracting(SheetFile::name)
-                .containsExactly("picking-bag.csv", "picking-bag-2.csv");
+        SheetFile only = new CsvWriter().write(workbook).get(0);
+        assertThat(only.name()).isEqualTo("picking-bag.csv");
+        assertThat(new String(only.content(), StandardCharsets.UTF_8))
+                .isEqualTo("subject,bag,part\r\n,front,P\r\n,rear,P\r\n");
     }
 
     @Test
@@ -165,8 +173,10 @@ class CsvWriterTest {
         return CsvField.of(text);
     }
 
-    private static TableBuilder bag() {
-        return Table.named("bag").columns(Column.text("part", "Part"));
+    private static TableBuilder bag(String name) {
+        TableBuilder table = Table.named("bag").about("bag", name).columns(Column.text("part", "Part"));
+        table.row().put("part", "P");
+        return table;
     }
 
     private static List<String> lines(String file) {

@@ -61,7 +61,13 @@ class ShopRecordTest {
 
     @Test
     void rows_without_readings_are_passed_over() {
-        assertThat(sound("film.csv", HEAD + "1,BR-1,,,,,,\n").film()).isEmpty();
+        String text = HEAD + "1,BR-1,,,,,,\n1,BR-1,BL-1 2,70,71.5,69,74,70\n";
+        assertThat(sound("film.csv", text).film()).hasSize(1);
+    }
+
+    @Test
+    void a_table_in_which_nothing_is_filled_in_is_told() {
+        assertThat(found("film.csv", HEAD + "1,BR-1,,,,,,\n")).containsExactly("nothing filled in");
     }
 
     @Test

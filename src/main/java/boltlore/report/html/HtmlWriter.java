@@ -1,0 +1,74 @@
+package boltlore.report.html;
+
+import boltlore.report.Block;
+import boltlore.report.Page;
+import boltlore.report.SheetFile;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookWriter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+
+/**
+ * One file a report, for a screen and for paper: each page of the report begins a sheet of paper, in its own
+ * orientation, and a table that runs on repeats its headings. Drawings are SVG in the text.
+ */
+public final class HtmlWriter implements WorkbookWriter {
+
+    private static final String STYLE = style();
+
+    @Override
+    public List<SheetFile> write(Workbook report) {
+        return List.of(SheetFile.utf8(report.file() + ".html", text(report)));
+    }
+
+    static String text(Workbook report) {
+        String title = HtmlBlocks.escaped(
+                report.subject().isEmpty() ? report.title() : report.title() + ": " + report.subject());
+        String pages = report.pages().stream().map(HtmlWriter::page).collect(Collectors.joining());
+        return "<!DOCTYPE html>\n<html lang=\"" + HtmlBlocks.escaped(report.language())
+                + "\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" + title
+                + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n<main>\n" + pages
+                + "</main>\n</body>\n</html>\n";
+    }
+
+    private static String page(Page page) {
+        HtmlBlocks blocks = new HtmlBlocks(page);
+        StringBuilder text = new StringBuilder("<section class=\"")
+                .append(page.print().landscape() ? "across" : "upright")
+                .append("\" aria-label=\"")
+                .append(HtmlBlocks.escaped(page.name()))
+                .append("\">\n");
+        line(text, "header", page.print().header());
+        for (Block block : page.blocks()) {
+            text.append(block.as(blocks)).append('\n');
+        }
+        line(text, "footer", page.print().footer());
+        return text.append("</section>\n").toString();
+    }
+
+    private static void line(StringBuilder text, String element, String words) {
+        if (!words.isEmpty()) {
+            text.append('<')
+                    .append(element)
+                    .append('>')
+                    .append(HtmlBlocks.escaped(words))
+                    .append("</")
+                    .append(element)
+                    .append(">\n");
+        }
+    }
+
+    private static String style() {
+        try (InputStream in = Objects.requireNonNull(HtmlWriter.class.getResourceAsStream("sheet.css"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package boltlore.report.html;
+
+import org.jspecify.annotations.NullMarked;
