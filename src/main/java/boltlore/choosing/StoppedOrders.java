@@ -61,7 +61,8 @@ final class StoppedOrders {
      * @throws Deadline.Passed where too many were met of which no formula says when they stop orders
      */
     Condition with(Choices order, Finding finding) {
-        Condition formula = formulas.computeIfAbsent(finding.kind(), this::stated).get(finding);
+        Condition formula =
+                formulas.computeIfAbsent(finding.kind(), this::stated).get(finding);
         boolean known = formula != null && new Truth(order).of(formula);
         if (!known && ++withoutFormula > MOST_WITHOUT_FORMULA) {
             throw new Deadline.Passed("more than " + MOST_WITHOUT_FORMULA

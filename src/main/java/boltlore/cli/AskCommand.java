@@ -74,7 +74,11 @@ final class AskCommand extends RoomCommand {
         Dialogue dialogue = new Dialogue(screen, in);
         DraftFile draft = DraftFile.of(asked.file(), head.out(), desk.order());
         AskedOrder order = new AskedOrder(
-                bench, other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT), Deadline.NONE), desk, start, draft);
+                bench,
+                other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT), Deadline.NONE),
+                desk,
+                start,
+                draft);
         Thread interrupted = new Thread(() -> broken(draft), "interrupted interview");
         Runtime.getRuntime().addShutdownHook(interrupted);
         try {

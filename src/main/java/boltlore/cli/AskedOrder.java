@@ -5,9 +5,9 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.Importance;
 import boltlore.choosing.Interview;
-import boltlore.choosing.ChoiceState;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
@@ -40,7 +40,8 @@ final class AskedOrder {
     private boolean kept = true;
 
     /** @param desks a desk that prices as an order has agreed */
-    AskedOrder(Bench bench, Function<Order, SalesDesk> desks, SalesDesk desk, ChoiceState.Sound start, DraftFile draft) {
+    AskedOrder(
+            Bench bench, Function<Order, SalesDesk> desks, SalesDesk desk, ChoiceState.Sound start, DraftFile draft) {
         this.languages = bench.catalogue().workshop().languages();
         this.desks = desks;
         this.desk = desk;

@@ -79,8 +79,7 @@ final class ChooseCommand extends RoomCommand {
                 Bench.of(catalogue)
                         .then(bench -> asked.in(bench)
                                 .then(given -> inTime(
-                                        screen,
-                                        SalesDesk.of(bench, given, asked.newest(), deadline(), reasons())))));
+                                        screen, SalesDesk.of(bench, given, asked.newest(), deadline(), reasons())))));
     }
 
     /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */

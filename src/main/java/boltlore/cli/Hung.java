@@ -1,18 +1,18 @@
 package boltlore.cli;
 
-import boltlore.trades.Room;
-import boltlore.trades.Trade;
-import boltlore.trades.orders.Trades;
-import java.util.Comparator;
-import java.util.stream.Stream;
 import static boltlore.trades.Room.BENCH;
 import static boltlore.trades.Room.ENGINEERING;
 import static boltlore.trades.Room.FABRICATION;
 import static boltlore.trades.Room.SALES;
 import static boltlore.trades.Room.STORES;
 
+import boltlore.trades.Room;
+import boltlore.trades.Trade;
+import boltlore.trades.orders.Trades;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * A command under its name, in its room. It is made only where it is called or listed: reading what it takes costs a
@@ -31,24 +31,24 @@ record Hung(Room room, String name, Supplier<Object> made) {
 
     private static Stream<Hung> own() {
         return Stream.of(
-            new Hung(SALES, "families", FamiliesCommand::new),
-            new Hung(SALES, "choose", ChooseCommand::new),
-            new Hung(SALES, "ask", AskCommand::new),
-            new Hung(SALES, "kit", KitCommand::new),
-            new Hung(SALES, "compare", CompareCommand::new),
-            new Hung(SALES, "price", PriceCommand::new),
-            new Hung(STORES, "parts", PartsCommand::new),
-            new Hung(STORES, "why", WhyCommand::new),
-            new Hung(FABRICATION, "cut", CutCommand::new),
-            new Hung(FABRICATION, "coat", CoatCommand::new),
-            new Hung(FABRICATION, "film-check", FilmCommand::new),
-            new Hung(FABRICATION, "fixings", FixingsCommand::new),
-            new Hung(BENCH, "test", TestCommand::new),
-            new Hung(BENCH, "test-result", TestResultCommand::new),
-            new Hung(BENCH, "ship", ShipCommand::new),
-            new Hung(ENGINEERING, "check", CheckCommand::new),
-            new Hung(ENGINEERING, "prove", ProveCommand::new),
-            new Hung(ENGINEERING, "orders", OrdersCommand::new),
-            new Hung(ENGINEERING, "axle-loads", WeighCommand::new));
+                new Hung(SALES, "families", FamiliesCommand::new),
+                new Hung(SALES, "choose", ChooseCommand::new),
+                new Hung(SALES, "ask", AskCommand::new),
+                new Hung(SALES, "kit", KitCommand::new),
+                new Hung(SALES, "compare", CompareCommand::new),
+                new Hung(SALES, "price", PriceCommand::new),
+                new Hung(STORES, "parts", PartsCommand::new),
+                new Hung(STORES, "why", WhyCommand::new),
+                new Hung(FABRICATION, "cut", CutCommand::new),
+                new Hung(FABRICATION, "coat", CoatCommand::new),
+                new Hung(FABRICATION, "film-check", FilmCommand::new),
+                new Hung(FABRICATION, "fixings", FixingsCommand::new),
+                new Hung(BENCH, "test", TestCommand::new),
+                new Hung(BENCH, "test-result", TestResultCommand::new),
+                new Hung(BENCH, "ship", ShipCommand::new),
+                new Hung(ENGINEERING, "check", CheckCommand::new),
+                new Hung(ENGINEERING, "prove", ProveCommand::new),
+                new Hung(ENGINEERING, "orders", OrdersCommand::new),
+                new Hung(ENGINEERING, "axle-loads", WeighCommand::new));
     }
 }

@@ -123,7 +123,8 @@ final class KitRun {
 
     private Finished written(OrderKit kit, OrderPricing priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
-        KitTrades trades = KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
+        KitTrades trades =
+                KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
         List<SheetSet> sets = new ArrayList<>();
         sets.add(new SheetSet("kit", SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())), true));
         if (!beside.equals(FurtherSheets.NONE)) {

@@ -1,8 +1,8 @@
 package boltlore.benchmark;
 
 import boltlore.catalogue.Family;
-import boltlore.choosing.CrowdedFamily;
 import boltlore.choosing.ChoiceState;
+import boltlore.choosing.CrowdedFamily;
 import boltlore.choosing.Walk;
 import boltlore.proof.DemoFamily;
 import java.util.concurrent.TimeUnit;

@@ -83,7 +83,8 @@ class OddFamiliesTest {
         Family family = SmallFamilies.family(List.of(many, few), List.of(never("some", both)));
         Chooser chooser = new Chooser(family);
 
-        ChoiceState.Sound standing = (ChoiceState.Sound) chooser.standing(none(family).with(few.name(), "v0"));
+        ChoiceState.Sound standing =
+                (ChoiceState.Sound) chooser.standing(none(family).with(few.name(), "v0"));
 
         assertThat(standing.open(many)).hasSize(9_998);
         assertThat(standing.closed(many).stream().map(value -> value.value())).containsExactly("v17", "v9999");

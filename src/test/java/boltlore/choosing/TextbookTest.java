@@ -114,7 +114,8 @@ class TextbookTest {
     @Test
     @DisplayName("TS-03, TS-04: what the choice of small forces and excludes")
     void what_a_choice_forces_and_excludes() {
-        ChoiceState.Sound standing = (ChoiceState.Sound) new Chooser(SHIRT).standing(chosen(SHIRT, named(SHIRT, "small")));
+        ChoiceState.Sound standing =
+                (ChoiceState.Sound) new Chooser(SHIRT).standing(chosen(SHIRT, named(SHIRT, "small")));
 
         assertThat(forced(standing)).isEqualTo(expected("TS-03", "print = |colour = ", ";"));
         Set<String> closed = SHIRT.options().stream()

@@ -25,8 +25,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -142,7 +142,8 @@ class OnePriceTest {
     private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {
         var plan = RESOLVER.plan(kit.order().family());
         Stream<Supplier<Workbook>> all = Stream.concat(
-                OrderSheets.of(plan, pricing, List.of()).stream(), FurtherSheets.of(plan, pricing).workbooks().stream());
+                OrderSheets.of(plan, pricing, List.of()).stream(),
+                FurtherSheets.of(plan, pricing).workbooks().stream());
         Map<String, Workbook> books = new HashMap<>();
         all.map(Supplier::get).forEach(book -> books.put(book.file(), book));
         return books;

@@ -132,7 +132,8 @@ class WorkedProofsTest {
 
     private static Count unused(String name) {
         Family family = WorkedFamilies.catalogue().family(name);
-        KitView kit = FamilyView.of(WorkedFamilies.catalogue(), family, Deadline.NONE).kept();
+        KitView kit =
+                FamilyView.of(WorkedFamilies.catalogue(), family, Deadline.NONE).kept();
         LineName bracket = new LineName("bracket");
         return new OrderCounter(family)
                 .with(All.of(

@@ -3,9 +3,9 @@ package boltlore.choosing.json;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.Chooser;
 import boltlore.choosing.Importance;
-import boltlore.choosing.ChoiceState;
 import boltlore.json.JsonOut;
 
 /** Where choices stand, as JSON: each option with its state and values; closed and forced ones with their reason. */

@@ -74,7 +74,9 @@ final class PartEdits {
                 edits.add(new PartEdit.Edit(what, word(look.apply(was)), word(look.apply(is))));
             }
         });
-        if (was.coat() != null && is.coat() != null && !finishes(was, familyBefore, before).equals(finishes(is, familyAfter, after))) {
+        if (was.coat() != null
+                && is.coat() != null
+                && !finishes(was, familyBefore, before).equals(finishes(is, familyAfter, after))) {
             edits.add(new PartEdit.Edit("finish", "", ""));
         }
         return edits;
@@ -106,10 +108,11 @@ final class PartEdits {
         if (rule instanceof FinishRule.Fixed fixed) {
             finishes.put("", Optional.ofNullable(catalogue.finishes().get(fixed.finish())));
         } else if (rule instanceof FinishRule.DecidedBy decided) {
-            family.option(decided.option()).ifPresent(option -> option.values()
-                    .forEach(value -> finishes.put(
-                            decided.option() + "=" + value.value(),
-                            Optional.ofNullable(value.facts().finish()).map(catalogue.finishes()::get))));
+            family.option(decided.option())
+                    .ifPresent(option -> option.values()
+                            .forEach(value -> finishes.put(
+                                    decided.option() + "=" + value.value(),
+                                    Optional.ofNullable(value.facts().finish()).map(catalogue.finishes()::get))));
         }
         return finishes;
     }

@@ -30,9 +30,8 @@ final class PortClosing {
     private final Set<Set<PartNumber>> leftOpen = new HashSet<>();
 
     PortClosing(FamilyPlan plan, Map<PartNumber, BigDecimal> quantities) {
-        quantities.forEach((number, quantity) -> plan.part(number)
-                .ports()
-                .forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
+        quantities.forEach((number, quantity) ->
+                plan.part(number).ports().forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
         ports.keySet().forEach(group -> {
             closed.put(group, new HashMap<>());
             group.forEach(closer -> closing.put(closer, quantities.getOrDefault(closer, BigDecimal.ZERO)));
@@ -72,7 +71,9 @@ final class PortClosing {
                     if (leftOver(closer).signum() > 0) {
                         return Optional.of(back(closer, from));
                     }
-                    holders(closer).filter(other -> from.putIfAbsent(other, closer) == null).forEach(next::add);
+                    holders(closer)
+                            .filter(other -> from.putIfAbsent(other, closer) == null)
+                            .forEach(next::add);
                 }
             }
         }

@@ -12,9 +12,9 @@ import boltlore.report.PageBuilder;
 import boltlore.report.ParticularsBuilder;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.util.Comparator;
 import java.util.List;
-import boltlore.trades.costing.quote.OrderPricing;
 
 /** The front page: the order at a glance. */
 final class GlancePage {

@@ -6,8 +6,6 @@ import boltlore.bill.Bill;
 import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
-import boltlore.faults.Outcome;
-import boltlore.measure.Wording;
 import boltlore.report.Approved;
 import boltlore.report.Page;
 import boltlore.report.Workbook;
