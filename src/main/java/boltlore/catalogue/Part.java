@@ -31,7 +31,7 @@ public record Part(
         Structure structure,
         Making making,
         List<Need> needs,
-        @Nullable Coat coat,
+        @Nullable CoatingSpec coat,
         @Nullable Integer lengthMm,
         @Nullable Fixing fixing,
         List<Hole> holes,

@@ -2,7 +2,7 @@ package boltlore.checking;
 
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
@@ -40,7 +40,7 @@ final class CoatedMass {
     }
 
     private Optional<Remark> of(Part part) {
-        Coat coat = part.coat();
+        CoatingSpec coat = part.coat();
         if (coat == null) {
             return Optional.empty();
         }
@@ -58,7 +58,7 @@ final class CoatedMass {
                         "Look at the coated area (both sides of sheet), the section and the mass"));
     }
 
-    private BigDecimal expectedKg(Part part, Coat coat) {
+    private BigDecimal expectedKg(Part part, CoatingSpec coat) {
         Optional<Material> material = material(part);
         BigDecimal density = material.map(Material::densityKgM3).orElse(STEEL_KG_M3);
         BigDecimal meanMm =

@@ -1,9 +1,9 @@
 package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PowderCoat;
 import java.util.stream.Stream;
 
 /** What is coated can be hung, and each coat has a film and a cure that a booth and an oven can keep. */
@@ -37,14 +37,14 @@ final class CoatingGiven {
                         "Say by which hole or edge it hangs in the oven"));
     }
 
-    private static Stream<Remark> film(Finish finish, Coats coat) {
+    private static Stream<Remark> film(Finish finish, PowderCoat coat) {
         boolean inOrder = 0 < coat.filmMinUm()
                 && coat.filmMinUm() <= coat.filmTargetUm()
                 && coat.filmTargetUm() <= coat.filmMaxUm();
         return inOrder ? Stream.empty() : Stream.of(filmOutOfOrder(finish, coat));
     }
 
-    private static Remark filmOutOfOrder(Finish finish, Coats coat) {
+    private static Remark filmOutOfOrder(Finish finish, PowderCoat coat) {
         return new Remark(
                 "finish " + finish.name(),
                 Check.FILM,
@@ -54,7 +54,7 @@ final class CoatingGiven {
                 "Look at the powder's data sheet");
     }
 
-    private static Stream<Remark> cure(Finish finish, Coats coat) {
+    private static Stream<Remark> cure(Finish finish, PowderCoat coat) {
         boolean within = coat.cureMetalC() >= COOLEST_C
                 && coat.cureMetalC() <= HOTTEST_C
                 && coat.cureMinutes() >= SHORTEST_MIN

@@ -1,6 +1,6 @@
 package boltlore.choosing;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.FinishRule;
@@ -34,7 +34,7 @@ final class FinishCases {
 
     /** Together they hold for every order. */
     List<Case> of(Part part) {
-        Coat coat = part.coat();
+        CoatingSpec coat = part.coat();
         if (coat == null) {
             return NONE;
         }

@@ -1,15 +1,21 @@
 package boltlore.cli;
 
-import boltlore.faults.Fault;
+import boltlore.answers.OrderKit;
 import boltlore.faults.Outcome;
+import boltlore.report.Workbook;
+import boltlore.trades.FoundBy;
+import boltlore.trades.coating.CoatJob;
+import boltlore.trades.coating.CoatingTrade;
+import boltlore.trades.coating.FilmSheet;
 import boltlore.trades.coating.RecordVerdict;
-import boltlore.trades.coating.sheets.CoatJob;
-import boltlore.trades.coating.sheets.RecordSheet;
 import boltlore.trades.coating.written.ShopRecord;
 import boltlore.trades.orders.SheetFormats;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,7 +27,13 @@ import picocli.CommandLine.Option;
 final class FilmCommand extends RoomCommand {
 
     @Mixin
-    private CoatedOrders orders = new CoatedOrders();
+    private OrdersOption orders = new OrdersOption();
+
+    @Option(
+            names = "--late",
+            paramLabel = "ORDER",
+            description = "One more order file: the one that came late, where the plan was made with it.")
+    private @Nullable Path late;
 
     @Option(
             names = "--record",
@@ -44,48 +56,39 @@ final class FilmCommand extends RoomCommand {
     @Override
     int run(Screen screen) {
         HeadStart.forSheets();
-        return done(
-                screen,
-                orders.kits()
-                        .then(kits -> kits.job(null)
-                                .map(job -> judged(screen, job))
-                                .orElseGet(() -> Outcome.sound(nothing(screen)))));
+        return done(screen, orders.kits(Stream.ofNullable(late).toList()).then(kits -> judged(screen, kits)));
     }
 
-    private int nothing(Screen screen) {
-        screen.line(json() ? "{}" : CoatAnswer.NOTHING);
-        return Exit.STOPPED;
+    private Outcome<Integer> judged(Screen screen, KitsTogether kits) {
+        List<OrderKit> all = kits.kits();
+        String lateName = late == null ? null : all.get(all.size() - 1).order().name();
+        Optional<CoatJob> job = CoatJob.of(kits.inWork(), lateName, null);
+        if (job.isEmpty()) {
+            screen.line(json() ? "{}" : CoatingTrade.NOTHING);
+            return Outcome.sound(Exit.STOPPED);
+        }
+        return judged(screen, job.get());
     }
 
     private Outcome<Integer> judged(Screen screen, CoatJob job) {
         return ShopRecord.read(records, job.plan())
-                .then(this::filledIn)
                 .then(record -> Outcome.sound(issue(
                         screen, job, RecordVerdict.of(job.plan(), record.film(), record.issued(), job.workshop()))));
     }
 
-    private Outcome<ShopRecord> filledIn(ShopRecord record) {
-        return record.film().isEmpty() && record.issued().isEmpty()
-                ? Outcome.faulty(records.stream()
-                        .map(file -> Fault.of(
-                                file.toString(),
-                                "nothing filled in",
-                                "film readings, or powder that was issued",
-                                "Fill it in first."))
-                        .toList())
-                : Outcome.sound(record);
-    }
-
     private int issue(Screen screen, CoatJob job, RecordVerdict verdict) {
-        Outcome<List<Path>> written = write(out, SheetFormats.of(List.of(RecordSheet.of(verdict, job))));
-        if (written instanceof Outcome.Sound<List<Path>> paths) {
-            if (json()) {
-                screen.line(FilmAnswer.json(verdict, paths.value()));
-            } else {
-                FilmAnswer.print(screen, verdict);
-            }
-            return verdict.accepted() ? Exit.OK : Exit.STOPPED;
+        Workbook report = FilmSheet.of(verdict, job);
+        Outcome<List<Path>> written = write(out, SheetFormats.of(List.of(report)));
+        if (!(written instanceof Outcome.Sound<List<Path>> paths)) {
+            return refused(written.faults(), Exit.NOT_WRITTEN);
         }
-        return refused(written.faults(), Exit.NOT_WRITTEN);
+        FoundBy found = new FoundBy("film-check", report.findings());
+        List<TradeAnswer.OfOrder> answers = List.of(new TradeAnswer.OfOrder("", found, List.of(report)));
+        if (json()) {
+            screen.line(TradeAnswer.json(answers, paths.value()));
+        } else {
+            TradeAnswer.print(screen, answers, out);
+        }
+        return report.findings().stops() ? Exit.STOPPED : Exit.OK;
     }
 }

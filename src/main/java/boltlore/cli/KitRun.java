@@ -6,9 +6,11 @@ import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
+import boltlore.report.SheetFile;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
+import boltlore.trades.TradeResult;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Resolves many order files, several at once, and writes the sheets of those that nothing stops. Of each kit no more is
@@ -125,13 +128,16 @@ final class KitRun {
         FurtherSheets beside = further.apply(plan, priced);
         KitTrades trades =
                 KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
-        List<SheetSet> sets = new ArrayList<>();
-        sets.add(new SheetSet("kit", SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())), true));
+        List<SheetFile> always = new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())));
+        trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
+        List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));
         if (!beside.equals(FurtherSheets.NONE)) {
             sets.add(new SheetSet("kit --all", SheetFormats.ofEach(beside.workbooks()), beside.whole()));
         }
         if (all) {
-            trades.results().forEach((trade, results) -> sets.add(new SheetSet(trade, TradeFiles.of(results), true)));
+            trades.results()
+                    .forEach((trade, results) ->
+                            sets.add(new SheetSet(trade, files(results, sheet -> !sheet.always()), true)));
         }
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
@@ -140,5 +146,9 @@ final class KitRun {
                 told.apply(new Kitted(kit, priced, trades.found(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
+    }
+
+    private static List<SheetFile> files(List<TradeResult> results, Predicate<TradeResult.Sheet> wanted) {
+        return TradeFiles.of(results.stream().map(result -> result.only(wanted)).toList());
     }
 }

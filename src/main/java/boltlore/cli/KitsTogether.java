@@ -38,8 +38,7 @@ record KitsTogether(Bench bench, List<OrderKit> kits) {
         return bench.plan(bill.order().family());
     }
 
-    /** The kit, unless its order is among these. */
-    Outcome<OrderKit> once(Path file, OrderKit kit, String advice) {
+    private Outcome<OrderKit> once(Path file, OrderKit kit, String advice) {
         String name = kit.order().name();
         if (kits.stream().noneMatch(other -> other.order().name().equals(name))) {
             return Outcome.sound(kit);

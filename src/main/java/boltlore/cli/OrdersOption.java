@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -24,6 +25,12 @@ final class OrdersOption {
 
     /** All of them resolved. */
     Outcome<KitsTogether> kits() {
-        return then(KitsTogether::read);
+        return kits(List.of());
+    }
+
+    /** All of them resolved, and after them those of more files, none of which may be among them. */
+    Outcome<KitsTogether> kits(List<Path> more) {
+        return then((bench, files) -> KitsTogether.read(
+                bench, Stream.concat(files.stream(), more.stream()).toList()));
     }
 }

@@ -43,7 +43,7 @@ record PricedOrder(Catalogue catalogue, Calculation calculation) implements Work
     @Override
     public List<SheetFile> files() {
         Family family = bill().resolved().choices().family();
-        Weighing weighing = Weigher.of(catalogue, family, bill());
+        Weighing weighing = Weigher.weigh(catalogue, family, bill());
         List<SheetFile> customer =
                 SheetFormats.of(List.of(QuotationSheet.of(calculation.quotation(), bill(), weighing, catalogue)));
         List<SheetFile> workshop = SheetFormats.of(List.of(CostSheet.of(calculation)));

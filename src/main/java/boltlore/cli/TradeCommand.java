@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.answers.OrderKit;
 import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,8 +59,8 @@ final class TradeCommand extends RoomCommand {
         }
         return typed.paramLabel(option.label())
                 .arity("1")
-                .type(option.several() ? List.class : String.class)
-                .auxiliaryTypes(String.class)
+                .type(option.several() ? List.class : option.order() ? Path.class : String.class)
+                .auxiliaryTypes(option.order() ? Path.class : String.class)
                 .build();
     }
 
@@ -71,9 +73,29 @@ final class TradeCommand extends RoomCommand {
         }
         return done(
                 screen,
-                orders.kits()
-                        .then(kits -> worked(kits, sound.value())
+                orders.kits(furtherOrders().map(this::file).toList())
+                        .then(kits -> worked(kits, named(sound.value(), kits))
                                 .then(results -> Outcome.sound(tell(screen, kits, results)))));
+    }
+
+    private Stream<TradeOption<?>> furtherOrders() {
+        return trade.options().stream().filter(option -> option.order() && file(option) != null);
+    }
+
+    private Path file(TradeOption<?> option) {
+        return spec.findOption(option.name()).getValue();
+    }
+
+    /** The names of the orders that options give, which come after the others. */
+    @SuppressWarnings("unchecked") // the value of such an option is the order's name
+    private TradeOption.Given named(TradeOption.Given given, KitsTogether kits) {
+        List<TradeOption<?>> options = furtherOrders().toList();
+        TradeOption.Given named = given;
+        for (int i = 0; i < options.size(); i++) {
+            OrderKit kit = kits.kits().get(kits.kits().size() - options.size() + i);
+            named = named.with((TradeOption<String>) options.get(i), kit.order().name());
+        }
+        return named;
     }
 
     private Outcome<TradeOption.Given> given() {
@@ -111,7 +133,7 @@ final class TradeCommand extends RoomCommand {
             Outcome<List<Path>> outcome = writeSets(out.resolve(result.folder()), List.of(set));
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
-            answers.add(new TradeAnswer.OfOrder(result.folder(), foundBy(kits, result), reports));
+            answers.add(new TradeAnswer.OfOrder(order(kits, result), foundBy(kits, result), reports));
         }
         if (!faults.isEmpty()) {
             return refused(faults, Exit.NOT_WRITTEN);
@@ -126,9 +148,17 @@ final class TradeCommand extends RoomCommand {
         return kits.stopped().isEmpty() && !stops ? Exit.OK : Exit.STOPPED;
     }
 
+    /** The name of the only order that a result is of, or empty. */
+    private static String order(KitsTogether kits, TradeResult result) {
+        boolean alone = result.folder().isEmpty() && kits.kits().size() == 1;
+        return alone ? kits.kits().get(0).order().name() : result.folder();
+    }
+
+    /** What several orders share no single one of them can waive. */
     private FoundBy foundBy(KitsTogether kits, TradeResult result) {
+        String order = order(kits, result);
         return kits.inWork().stream()
-                .filter(kit -> kit.order().name().equals(result.folder()))
+                .filter(kit -> kit.order().name().equals(order))
                 .findFirst()
                 .map(kit -> FoundBy.of(trade.name(), result.findings(), kit.order()))
                 .orElse(new FoundBy(trade.name(), result.findings()));

@@ -43,4 +43,9 @@ public interface Trade {
     default boolean inKit() {
         return true;
     }
+
+    /** The options with which it works on the kit of a single order. */
+    default Given forKit() {
+        return Given.NONE;
+    }
 }

@@ -4,6 +4,7 @@ import boltlore.findings.Findings;
 import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -23,16 +24,31 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets) 
      * A report, or files of another kind that go with the reports.
      *
      * @param folder below the order's folder, mostly empty
+     * @param always whether it goes with every kit; else only where all sheets of a kit are asked for
      */
-    public record Sheet(String folder, Supplier<Workbook> report, List<SheetFile> beside) {
+    public record Sheet(String folder, Supplier<Workbook> report, List<SheetFile> beside, boolean always) {
+
+        public Sheet(String folder, Supplier<Workbook> report, List<SheetFile> beside) {
+            this(folder, report, beside, false);
+        }
 
         public static Sheet of(Supplier<Workbook> report) {
             return new Sheet("", report, List.of());
+        }
+
+        /** One that goes with every kit. */
+        public static Sheet always(Supplier<Workbook> report) {
+            return new Sheet("", report, List.of(), true);
         }
     }
 
     /** Of one order, with one report. */
     public static TradeResult of(KitInWork kit, Findings findings, Supplier<Workbook> report) {
         return new TradeResult(kit.order().name(), findings, List.of(Sheet.of(report)));
+    }
+
+    /** With some of its sheets. */
+    public TradeResult only(Predicate<Sheet> wanted) {
+        return new TradeResult(folder, findings, sheets.stream().filter(wanted).toList());
     }
 }

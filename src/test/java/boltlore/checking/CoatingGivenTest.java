@@ -3,9 +3,9 @@ package boltlore.checking;
 import static boltlore.sketch.PartSketch.bought;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatedWhere;
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.CoatingSpec;
+import boltlore.catalogue.PowderCoat;
 import boltlore.sketch.CatalogueSketch;
 import java.math.BigDecimal;
 import java.util.List;
@@ -18,7 +18,7 @@ class CoatingGivenTest {
     @CsvSource({"0, true", "1, false"})
     void a_coated_part_hangs_somewhere(int hangPoints, boolean doubtful) {
         BigDecimal one = BigDecimal.ONE;
-        Coat coat = new Coat("chassis", null, one, one, one, List.of(), hangPoints, null);
+        CoatingSpec coat = new CoatingSpec("chassis", null, one, one, one, List.of(), hangPoints, null);
         assertThat(Remarked.in(bought("P-1").coat(coat)))
                 .isEqualTo(doubtful ? List.of("part P-1: coated, but nowhere to hang it") : List.of());
     }
@@ -46,8 +46,8 @@ class CoatingGivenTest {
     }
 
     private static List<String> finish(int min, int target, int max, int metalC, int minutes) {
-        Coats coat =
-                new Coats("PB-BLACK", new BigDecimal("1.5"), min, target, max, metalC, minutes, new BigDecimal("60"));
+        PowderCoat coat = new PowderCoat(
+                "PB-BLACK", new BigDecimal("1.5"), min, target, max, metalC, minutes, new BigDecimal("60"));
         return Remarked.in(new CatalogueSketch().finish("odd", new CoatedWhere.OwnOven("own"), coat));
     }
 }

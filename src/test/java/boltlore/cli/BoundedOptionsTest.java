@@ -28,14 +28,14 @@ class BoundedOptionsTest {
             value = {
                 "choose|--within|999999999m|is more than 10080m, which is a week",
                 "choose|--within|٣s|is not a duration",
-                "price|--on|+999999999-12-31|is not a date",
+                "price|--on|+999999999-12-31|from 1900 to 2199",
                 "price|--on|2974-12-31|from 1900 to 2199",
                 "price|--discount|1E-999999999|is not a percentage",
                 "price|--discount|9E-99999999|is not a percentage",
                 "price|--discount|٥|is not a percentage",
                 "price|--discount|95.01|from 0 to 95",
                 "price|--currency|XAU|some country pays with today",
-                "coat|--start|+999999999-12-31|is not a date",
+                "coat|--start|+999999999-12-31|from 1900 to 2199",
             })
     void an_option(String command, String option, String value, String told) {
         Ran ran = Ran.boltlore(command, command.equals("choose") ? "pannier-van" : ORDER, option, value);

@@ -35,7 +35,7 @@ class FullOutputTest {
                 "compare catalog/orders/bl-1001.json catalog/orders/bl-1002.json",
                 "kit catalog/orders/bl-1001.json --json --out OUT",
                 "coat catalog/orders/bl-1001.json --out OUT",
-                "weigh catalog/orders/bl-1001.json --json --out OUT"
+                "axle-loads catalog/orders/bl-1001.json --json --out OUT"
             })
     @DisplayName("to a full device ends with exit code 4 and a sentence")
     void full_device(String command) throws IOException {

@@ -39,8 +39,7 @@ class KitFindingsTest {
                 new ArrayList<>(
                         found.stream().filter(one -> one.startsWith("kit ")).toList())));
         for (Trade trade : Trades.ALL) {
-            findings(trade.name(), "--out", out.resolve(trade.name()))
-                    .forEach((order, found) -> union.get(order).addAll(found));
+            each(trade.name()).forEach((order, found) -> union.get(order).addAll(found));
         }
 
         assertThat(kits).hasSize(17).isEqualTo(all);
@@ -81,18 +80,39 @@ class KitFindingsTest {
         }
     }
 
-    /** By order, each as 'charging load above fuse: battery: the sentence'. */
+    /** What a trade tells of each order: of all at once, or one by one where it works on all together. */
+    private Map<String, List<String>> each(String trade) throws IOException {
+        Map<String, List<String>> all = findings(trade, "--out", out.resolve(trade));
+        if (!all.containsKey("")) {
+            return all;
+        }
+        Map<String, List<String>> alone = new TreeMap<>();
+        for (Path order : orders()) {
+            alone.putAll(findings(List.of(order), trade, "--out", out.resolve(trade)));
+        }
+        return alone;
+    }
+
+    private static List<Path> orders() throws IOException {
+        try (Stream<Path> files = Files.list(ORDERS)) {
+            return files.filter(file -> file.getFileName().toString().startsWith("bl-"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
     private static Map<String, List<String>> findings(Object... arguments) throws IOException {
+        return findings(orders(), arguments);
+    }
+
+    /** By order, each as 'charging load above fuse: battery: the sentence'. */
+    private static Map<String, List<String>> findings(List<Path> orders, Object... arguments) throws IOException {
         List<Object> all = new ArrayList<>(List.of(arguments));
         all.add("--json");
-        try (Stream<Path> files = Files.list(ORDERS)) {
-            files.filter(file -> file.getFileName().toString().startsWith("bl-"))
-                    .sorted()
-                    .forEach(all::add);
-        }
+        all.addAll(orders);
         JsonNode answer = new ObjectMapper().readTree(boltlore(all.toArray()).out());
         Map<String, List<String>> found = new TreeMap<>();
-        (answer.isArray() ? answer : answer.get("orders")).forEach(order -> {
+        (answer.isArray() ? answer : answer.path("orders")).forEach(order -> {
             List<String> some = found.computeIfAbsent(order.get("order").asText(), name -> new ArrayList<>());
             order.get("findings")
                     .forEach(finding -> some.add(finding.get("by").asText() + " "

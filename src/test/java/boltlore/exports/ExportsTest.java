@@ -205,7 +205,7 @@ class ExportsTest {
     @DisplayName("of other kinds of run in the same folder stay, and each kind replaces its own")
     void leave_other_kinds() throws IOException {
         write("kit", file("bill.xlsx", "1"), file("json/bill.json", "1"));
-        write("weigh", file("weights.xlsx", "1"), file("json/weights.json", "1"));
+        write("axle-loads", file("weights.xlsx", "1"), file("json/weights.json", "1"));
         write("kit", file("bill.xlsx", "2"));
 
         assertThat(place("bill.xlsx")).hasContent("2");

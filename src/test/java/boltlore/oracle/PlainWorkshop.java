@@ -2,8 +2,8 @@ package boltlore.oracle;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;
@@ -42,7 +42,7 @@ final class PlainWorkshop {
         return finishes;
     }
 
-    private @Nullable String finish(@Nullable Coat coat) {
+    private @Nullable String finish(@Nullable CoatingSpec coat) {
         if (coat == null) {
             return null;
         }

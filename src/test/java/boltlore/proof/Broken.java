@@ -1,8 +1,8 @@
 package boltlore.proof;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
@@ -138,7 +138,7 @@ final class Broken {
 
     /** The part's first bare feature in another size. */
     Broken feature(String part, String size) {
-        Coat coat = catalogue.part(new PartNumber(part)).coat();
+        CoatingSpec coat = catalogue.part(new PartNumber(part)).coat();
         List<Feature> features = new ArrayList<>(coat.features());
         features.set(0, Altered.with(features.get(0), "size", size));
         return part(part, "coat", Altered.with(coat, "features", features));

@@ -5,7 +5,6 @@ import boltlore.catalogue.Caution;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.EndOfLine;
@@ -21,6 +20,7 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Powder;
+import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Stage;
@@ -44,8 +44,8 @@ public final class CatalogueSketch {
 
     public static final String FAMILY = "van";
 
-    public static final Coats BLACK =
-            new Coats("PB-BLACK", new BigDecimal("1.5"), 60, 80, 100, 180, 15, new BigDecimal("60"));
+    public static final PowderCoat BLACK =
+            new PowderCoat("PB-BLACK", new BigDecimal("1.5"), 60, 80, 100, 180, 15, new BigDecimal("60"));
 
     private @Nullable PriceBook prices;
     private final Map<PartNumber, Part> parts = new TreeMap<>();
@@ -83,7 +83,7 @@ public final class CatalogueSketch {
         return this;
     }
 
-    public CatalogueSketch finish(String name, CoatedWhere where, Coats... coats) {
+    public CatalogueSketch finish(String name, CoatedWhere where, PowderCoat... coats) {
         finishes.put(name, new Finish(name, Wording.english("Finish " + name), "blast", List.of(coats), where));
         return this;
     }

@@ -1,7 +1,7 @@
 package boltlore.sketch;
 
 import boltlore.catalogue.Buying;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.Drawing;
@@ -49,7 +49,7 @@ public final class PartSketch {
     private @Nullable Joined joined;
     private boolean stocked;
     private Making making = Making.NONE;
-    private @Nullable Coat coat;
+    private @Nullable CoatingSpec coat;
     private @Nullable Integer lengthMm;
     private @Nullable Fixing fixing;
     private List<String> cautions = List.of();
@@ -168,11 +168,11 @@ public final class PartSketch {
 
     /** Coated in a role, with hang points and sections as a simple bracket of 3 mm has them. */
     public PartSketch coat(String role, String areaM2) {
-        return coat(new Coat(
+        return coat(new CoatingSpec(
                 role, null, new BigDecimal(areaM2), new BigDecimal("3"), new BigDecimal("3"), List.of(), 2, null));
     }
 
-    public PartSketch coat(@Nullable Coat value) {
+    public PartSketch coat(@Nullable CoatingSpec value) {
         coat = value;
         return this;
     }

@@ -1,6 +1,6 @@
 package boltlore.trial;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
@@ -31,7 +31,7 @@ public final class TrialPart {
     private String bin = "F-01-01-A-01";
     private boolean stocked;
     private @Nullable Joined joined;
-    private @Nullable Coat coat;
+    private @Nullable CoatingSpec coat;
     private @Nullable Integer lengthMm;
     private @Nullable Handed handed;
     private final List<Contained> contains = new ArrayList<>();
@@ -118,8 +118,8 @@ public final class TrialPart {
         return this;
     }
 
-    private static Coat coat(@Nullable String role, @Nullable String finish, Feature... features) {
-        return new Coat(
+    private static CoatingSpec coat(@Nullable String role, @Nullable String finish, Feature... features) {
+        return new CoatingSpec(
                 role,
                 finish,
                 new BigDecimal("0.10"),

@@ -1,6 +1,6 @@
 package boltlore.catalogue.json;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
 import boltlore.json.Allowed;
@@ -22,7 +22,7 @@ final class CoatReading {
         this.reading = reading;
     }
 
-    Coat coat(ObjectReader reader) {
+    CoatingSpec coat(ObjectReader reader) {
         reader.oneWay("role", "finish");
         // A role is a matter of each family; whether every one that uses the part has it is compared later.
         String role = reader.findText("role", TextShape.NAME).orElse(null);
@@ -33,8 +33,8 @@ final class CoatReading {
         int hangPoints = reader.whole("hangPoints", 1, 1000);
         EnvelopeMm envelope =
                 reader.findObject("envelopeMm", CoatingFile::sizeMm).orElse(null);
-        Coat coat =
-                new Coat(role, finish, area, section.thinnest(), section.thickest(), features, hangPoints, envelope);
+        CoatingSpec coat = new CoatingSpec(
+                role, finish, area, section.thinnest(), section.thickest(), features, hangPoints, envelope);
         return reading.places().put(coat, reader.spot());
     }
 

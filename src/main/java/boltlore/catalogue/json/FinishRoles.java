@@ -1,7 +1,7 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Option;
@@ -53,7 +53,7 @@ final class FinishRoles {
         reading.faults().add(reading.places().of(value).fault(found, expected, "Add \"facts\": {\"finish\": …}."));
     }
 
-    private void known(Coat coat, Family family) {
+    private void known(CoatingSpec coat, Family family) {
         String role = coat.role();
         Set<String> known = family.finishes().keySet();
         if (role != null && !known.contains(role)) {

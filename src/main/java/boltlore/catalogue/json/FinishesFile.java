@@ -1,8 +1,8 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.CoatedWhere;
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import java.math.BigDecimal;
@@ -32,13 +32,13 @@ final class FinishesFile {
                 reader.object("where", this::where));
     }
 
-    private Coats coat(ObjectReader reader) {
+    private PowderCoat coat(ObjectReader reader) {
         String powder = reading.mentioned(reader, "powder", Kind.POWDER);
         BigDecimal gravity = reader.decimal("specificGravity", Range.above(0, 10));
         Film film = reader.object("filmUm", FinishesFile::film);
         Cure cure = reader.object("cure", FinishesFile::cure);
         BigDecimal utilisation = reader.findDecimal("utilisationPercent", Range.above(0, 100));
-        return new Coats(
+        return new PowderCoat(
                 powder,
                 gravity,
                 film.min(),

@@ -1,7 +1,7 @@
 package boltlore.order.json;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
@@ -31,7 +31,7 @@ final class ExtraFinish {
     /** The finish that the extra names, or empty. */
     String read(ObjectReader reader, @Nullable Part part) {
         String finish = reader.findText("finish", TextShape.NAME).orElse("");
-        List<Coat> coats = part == null ? List.of() : coats(part);
+        List<CoatingSpec> coats = part == null ? List.of() : coats(part);
         if (finish.isEmpty()) {
             decided(reader, coats);
         } else {
@@ -46,9 +46,9 @@ final class ExtraFinish {
         Known.check(finish, reader.spot("finish"), known, "a finish of the catalogue", reader.faults());
     }
 
-    private void decided(ObjectReader reader, List<Coat> coats) {
+    private void decided(ObjectReader reader, List<CoatingSpec> coats) {
         coats.stream()
-                .map(Coat::role)
+                .map(CoatingSpec::role)
                 .filter(Objects::nonNull)
                 .filter(role -> !family.finishes().containsKey(role))
                 .distinct()
@@ -58,7 +58,7 @@ final class ExtraFinish {
                         "Add 'finish'."));
     }
 
-    private static void coated(ObjectReader reader, String finish, List<Coat> coats) {
+    private static void coated(ObjectReader reader, String finish, List<CoatingSpec> coats) {
         if (coats.isEmpty()) {
             reader.faultAt(
                     "finish",
@@ -69,8 +69,8 @@ final class ExtraFinish {
     }
 
     /** The coats of the part and of all that is inside, however deep. */
-    private List<Coat> coats(Part part) {
-        List<Coat> coats = new ArrayList<>();
+    private List<CoatingSpec> coats(Part part) {
+        List<CoatingSpec> coats = new ArrayList<>();
         Set<PartNumber> seen = new HashSet<>();
         Deque<Part> open = new ArrayDeque<>(List.of(part));
         while (!open.isEmpty()) {

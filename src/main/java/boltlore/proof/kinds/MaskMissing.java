@@ -1,7 +1,7 @@
 package boltlore.proof.kinds;
 
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Feature;
 import boltlore.logic.Any;
 import boltlore.measure.PartNumber;
@@ -41,7 +41,7 @@ final class MaskMissing implements FindingStatements {
         CoatingShop shop = kit.catalogue().workshop().coating();
         List<PossibleFinding> all = new ArrayList<>();
         for (PartNumber part : kit.bringings().parts()) {
-            Coat coat = kit.catalogue().part(part).coat();
+            CoatingSpec coat = kit.catalogue().part(part).coat();
             for (Feature feature : coat == null ? List.<Feature>of() : coat.features()) {
                 if (feature.treat() == Feature.Treat.MASKED) {
                     all.add(missing(kit, part, feature, shop.maskFor(feature).isEmpty()));

@@ -1,7 +1,7 @@
 package boltlore.proof.revision;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
@@ -101,7 +101,7 @@ final class PartEdits {
     /** The finishes that the part may take, by the value that decides. */
     private static Map<String, Optional<Finish>> finishes(Part part, Family family, Catalogue catalogue) {
         Map<String, Optional<Finish>> finishes = new TreeMap<>();
-        Coat coat = Objects.requireNonNull(part.coat());
+        CoatingSpec coat = Objects.requireNonNull(part.coat());
         FinishRule rule = coat.role() == null
                 ? new FinishRule.Fixed(String.valueOf(coat.finish()))
                 : family.finishes().get(coat.role());

@@ -1,8 +1,8 @@
 package boltlore.resolution.rules;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.choices.Choices;
@@ -19,7 +19,7 @@ final class FinishRoles {
 
     private FinishRoles() {}
 
-    static String roleOf(Coat coat) {
+    static String roleOf(CoatingSpec coat) {
         return coat.role() != null ? coat.role() : FIXED + coat.finish();
     }
 

@@ -1,7 +1,7 @@
 package boltlore.resolution.rules;
 
 import boltlore.catalogue.Caution;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Mask;
 import boltlore.catalogue.Part;
@@ -74,7 +74,7 @@ public final class PartFacts {
         }
     }
 
-    private static void coat(Part part, Coat coat, Requirer asker, List<Object> facts) {
+    private static void coat(Part part, CoatingSpec coat, Requirer asker, List<Object> facts) {
         facts.add(new Coated(asker, part.number(), FinishRoles.roleOf(coat)));
         for (Feature feature : coat.features()) {
             if (feature.treat() == Feature.Treat.MASKED) {

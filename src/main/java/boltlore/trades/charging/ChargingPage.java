@@ -1,10 +1,8 @@
 package boltlore.trades.charging;
 
-import boltlore.bill.Bill;
 import boltlore.catalogue.Outlet;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.Role;
-import boltlore.catalogue.Workshop;
 import boltlore.choices.Choices;
 import boltlore.power.Power;
 import boltlore.report.CautionNotes;
@@ -15,6 +13,8 @@ import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
@@ -73,9 +73,9 @@ final class ChargingPage {
 
     private ChargingPage() {}
 
-    static PageBuilder of(Charging charging, Workshop workshop, String footer) {
+    static PageBuilder of(Charging charging, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Charging").footer(footer);
-        page.title("Charging and high voltage").add(head(charging, workshop));
+        page.title("Charging and high voltage").add(head(charging, kit));
         ChainDrawing.of(charging).ifPresent(page::picture);
         page.heading("Power and time").add(ways(charging)).note(TIME).note(STANDS_FOR);
         Export export = charging.export();
@@ -84,7 +84,7 @@ final class ChargingPage {
         }
         FindingsTable.add(page, charging.findings(), "en");
         page.heading("Compared outside the cables").add(COMPARED.of(charging.others()));
-        CautionNotes.always(page, "charging", workshop, "en");
+        CautionNotes.always(page, "charging", kit.workshop(), "en");
         return page.signatures("Checked by");
     }
 
@@ -105,13 +105,9 @@ final class ChargingPage {
     }
 
     /** Who it is for, and what it is charged with. */
-    private static ParticularsBuilder head(Charging charging, Workshop workshop) {
-        Bill bill = charging.bill();
-        Choices choices = bill.resolved().choices();
-        ParticularsBuilder says = Particulars.named("charging")
-                .say("workshop", "Workshop", workshop.name() + ", " + workshop.place())
-                .say("order", "Order", bill.order().name() + ", " + bill.order().customer())
-                .say("vehicle", "Base vehicle", choices.family().says().english())
+    private static ParticularsBuilder head(Charging charging, KitInWork kit) {
+        Choices choices = kit.choices();
+        ParticularsBuilder says = KitReport.head(kit, "charging")
                 .say("inlet", "Inlet", chosen(choices, Role.INLET))
                 .say("charger", "Charger", chosen(choices, Role.CHARGER));
         Mains mains = charging.mains();

@@ -4,15 +4,13 @@ import boltlore.catalogue.Electrics;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
-import boltlore.order.Order;
-import boltlore.report.Heading;
-import boltlore.report.Look;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.Workbook;
 import boltlore.report.WorkbookBuilder;
 import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
 import boltlore.trades.Room;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeOption;
@@ -105,19 +103,13 @@ public final class ChargingTrade implements Trade {
     }
 
     static Workbook report(Charging charging, KitInWork kit) {
-        Order order = kit.order();
-        String footer = "Charging and high voltage, order " + order.name();
-        WorkbookBuilder report = Workbook.of("charging-and-high-voltage", "Charging and high voltage")
-                .about("Order " + order.name())
-                .by(kit.workshop().name())
+        String title = "Charging and high voltage";
+        String footer = KitReport.footer(kit, title);
+        WorkbookBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title)
                 .found(charging.findings())
-                .glance(new Heading(order.name() + ", " + kit.family().says().english(), Look.TITLE))
                 .glance(ChargingPage.ways(charging).build())
                 .glance(glance(charging).build());
-        if (order.placed() != null) {
-            report.dated(order.placed());
-        }
-        report.page(ChargingPage.of(charging, kit.workshop(), footer));
+        report.page(ChargingPage.of(charging, kit, footer));
         report.page(HighVoltagePage.of(charging, kit.workshop(), footer));
         LoomPage.of(charging, kit.workshop(), footer).ifPresent(report::page);
         return report.build();

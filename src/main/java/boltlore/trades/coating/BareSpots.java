@@ -55,6 +55,19 @@ public record BareSpots(Feature.Kind kind, String size, boolean masked, int coun
         return shop.maskFor(new Feature(kind, size, count, Feature.Treat.MASKED));
     }
 
+    /** 'thread M8', 'earth point 20 mm'. */
+    String says() {
+        return says(kind, size);
+    }
+
+    static String says(Feature.Kind kind, String size) {
+        return switch (kind) {
+            case THREAD -> "thread " + size;
+            case EARTH -> "earth point " + size + " mm";
+            case FACE -> "face " + size + " mm";
+        };
+    }
+
     /** M10 comes after M8 although '1' comes before '8'. */
     private static BigDecimal diameter(String size) {
         Matcher number = NUMBER.matcher(size);

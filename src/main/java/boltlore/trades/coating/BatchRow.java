@@ -1,6 +1,6 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import java.math.BigDecimal;
@@ -21,14 +21,14 @@ import org.jspecify.annotations.Nullable;
  * @param marks earliest need first
  */
 public record BatchRow(
-        Part part, Coat coat, Finish finish, BigDecimal massKg, Standing standing, List<PieceMarks> marks) {
+        Part part, CoatingSpec coat, Finish finish, BigDecimal massKg, CoatingStatus status, List<PieceMarks> marks) {
 
     /** Days in their order, with those that nobody has set at the end. */
     static final Comparator<@Nullable LocalDate> EARLIEST = Comparator.nullsLast(Comparator.naturalOrder());
 
     static final Comparator<BatchRow> EARLIEST_NEED = Comparator.comparing(BatchRow::needBy, EARLIEST)
             .thenComparing(row -> row.part().number())
-            .thenComparing(BatchRow::standing);
+            .thenComparing(BatchRow::status);
 
     public int pieces() {
         return marks.stream().mapToInt(PieceMarks::pieces).sum();
@@ -68,16 +68,16 @@ public record BatchRow(
 
     /** The same part with other pieces. */
     BatchRow of(List<PieceMarks> others) {
-        return new BatchRow(part, coat, finish, massKg, standing, PieceMarks.joined(others));
+        return new BatchRow(part, coat, finish, massKg, status, PieceMarks.joined(others));
     }
 
-    private record Same(String part, String finish, Standing standing) {}
+    private record Same(String part, String finish, CoatingStatus status) {}
 
     private Same same() {
-        return new Same(part.number().text(), finish.name(), standing);
+        return new Same(part.number().text(), finish.name(), status);
     }
 
-    /** Pieces of one part, finish and standing in one row each, in the order of their first. */
+    /** Pieces of one part, finish and status in one row each, in the order of their first. */
     static List<BatchRow> merged(List<BatchRow> rows) {
         Map<Same, BatchRow> merged = new LinkedHashMap<>();
         rows.forEach(row -> merged.merge(row.same(), row, BatchRow::with));

@@ -43,7 +43,7 @@ public final class CoatPlanner {
         List<BatchRow> heldBack = new ArrayList<>();
         for (List<Bill> together : inRounds(earliestFirst)) {
             List<BatchRow> rows = new RowCollector(catalogue).rows(together);
-            rows.stream().filter(row -> row.standing() == Standing.HELD_BACK).forEach(heldBack::add);
+            rows.stream().filter(row -> row.status() == CoatingStatus.HELD_BACK).forEach(heldBack::add);
             rounds.add(planner.round(
                     rounds.size() + 1, together.stream().map(Bill::order).toList(), now(rows)));
         }
@@ -51,7 +51,9 @@ public final class CoatPlanner {
     }
 
     static List<BatchRow> now(List<BatchRow> rows) {
-        return rows.stream().filter(row -> row.standing() != Standing.HELD_BACK).toList();
+        return rows.stream()
+                .filter(row -> row.status() != CoatingStatus.HELD_BACK)
+                .toList();
     }
 
     /** A round ends before the first order that is needed too long after its first; orders without a date go with the last. */

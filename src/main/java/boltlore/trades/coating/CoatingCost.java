@@ -1,14 +1,14 @@
 package boltlore.trades.coating;
 
 import boltlore.bill.Item;
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.CoatingShop;
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Powder;
+import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.TooLarge;
 import java.math.BigDecimal;
 
@@ -27,7 +27,7 @@ public final class CoatingCost {
      * and powder again; outside the coater's price by area or by piece is all of it.
      */
     public static BigDecimal of(Part part, Finish finish, CoatingShop shop) {
-        Coat coat = part.coat();
+        CoatingSpec coat = part.coat();
         return coat == null ? BigDecimal.ZERO : ofArea(coat.areaM2(), finish, shop);
     }
 
@@ -56,11 +56,11 @@ public final class CoatingCost {
                         .multiply(BigDecimal.valueOf(finish.coats().size()));
     }
 
-    private static BigDecimal own(BigDecimal areaM2, Coats coat, CoatingShop shop) {
+    private static BigDecimal own(BigDecimal areaM2, PowderCoat coat, CoatingShop shop) {
         return shop.ownCostPerM2().multiply(areaM2).add(powder(areaM2, coat, shop));
     }
 
-    private static BigDecimal powder(BigDecimal areaM2, Coats coat, CoatingShop shop) {
+    private static BigDecimal powder(BigDecimal areaM2, PowderCoat coat, CoatingShop shop) {
         Powder powder = shop.powders().get(coat.powder());
         if (powder == null) {
             throw new IllegalArgumentException("No powder " + coat.powder() + " in the coating shop");

@@ -2,7 +2,7 @@ package boltlore.trades.coating;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Part;
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class ExtraPieces {
 
     /** A quantity of one part; the finish is empty where the family does not decide its role. */
-    record Pieces(Part part, Coat coat, String finish, BigDecimal quantity) {}
+    record Pieces(Part part, CoatingSpec coat, String finish, BigDecimal quantity) {}
 
     private final Catalogue catalogue;
     private final Bill bill;
@@ -52,7 +52,7 @@ final class ExtraPieces {
     }
 
     private Stream<Pieces> of(Part part, BigDecimal quantity, String asked) {
-        Coat coat = part.coat();
+        CoatingSpec coat = part.coat();
         Stream<Pieces> itself = coat == null
                 ? Stream.of()
                 : Stream.of(new Pieces(part, coat, asked.isEmpty() ? finish(coat) : asked, quantity));
@@ -61,7 +61,7 @@ final class ExtraPieces {
         return Stream.concat(itself, inside);
     }
 
-    private String finish(Coat coat) {
+    private String finish(CoatingSpec coat) {
         String finish = coat.finish() != null ? coat.finish() : byRole(coat.role());
         return finish == null ? "" : finish;
     }

@@ -1,7 +1,7 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 
 /**
  * Film that a finish asks for, all coats together.
@@ -16,8 +16,8 @@ public record FilmDemand(int leastUm, int mostUm) {
 
     public static FilmDemand of(Finish finish) {
         return new FilmDemand(
-                finish.coats().stream().mapToInt(Coats::filmMinUm).sum(),
-                finish.coats().stream().mapToInt(Coats::filmMaxUm).sum());
+                finish.coats().stream().mapToInt(PowderCoat::filmMinUm).sum(),
+                finish.coats().stream().mapToInt(PowderCoat::filmMaxUm).sum());
     }
 
     public FilmAcceptance acceptance() {

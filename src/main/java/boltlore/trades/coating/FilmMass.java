@@ -1,9 +1,9 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coat;
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PowderCoat;
 import boltlore.measure.Percent;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -21,14 +21,14 @@ public final class FilmMass {
     }
 
     /** Cured film of one coat at its target: area in m² × SG × µm / 1000. */
-    public static BigDecimal film(BigDecimal areaM2, Coats coat) {
+    public static BigDecimal film(BigDecimal areaM2, PowderCoat coat) {
         return areaM2.multiply(coat.specificGravity())
                 .multiply(BigDecimal.valueOf(coat.filmTargetUm()))
                 .divide(THOUSAND, MathContext.DECIMAL128);
     }
 
     /** Powder to issue for one coat at its target film: film / utilisation. */
-    public static BigDecimal issue(BigDecimal areaM2, Coats coat) {
+    public static BigDecimal issue(BigDecimal areaM2, PowderCoat coat) {
         return film(areaM2, coat).divide(Percent.fraction(coat.utilisationPercent()), MathContext.DECIMAL128);
     }
 
@@ -39,7 +39,7 @@ public final class FilmMass {
 
     /** Cured film on one of the part; nothing on a part that is not coated. */
     public static BigDecimal of(Part part, Finish finish) {
-        Coat coat = part.coat();
+        CoatingSpec coat = part.coat();
         return coat == null ? BigDecimal.ZERO : film(coat.areaM2(), finish);
     }
 }

@@ -1,6 +1,10 @@
 package boltlore.trades.coating;
 
+import boltlore.findings.Finding;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A batch against its film readings.
@@ -54,5 +58,74 @@ public record FilmVerdict(
     /** How many pieces fall short. */
     public long shortfalls() {
         return pieces.stream().filter(piece -> !piece.good()).count();
+    }
+
+    /** What keeps the batch, its parts and its pieces from being accepted as they are. */
+    Stream<Finding> findings() {
+        Stream<Finding> whole = decision == Decision.ACCEPTED
+                ? Stream.of()
+                : Stream.of(
+                        of(decision == Decision.REJECTED ? FilmFinding.BATCH_REJECTED : FilmFinding.TOO_FEW_READINGS));
+        Stream<Finding> parts = unread.stream()
+                .map(part -> Finding.of(FilmFinding.PART_NOT_READ, part, "batch", batch.number(), "part", part));
+        return Stream.of(whole, parts, pieces.stream().flatMap(this::of)).flatMap(some -> some);
+    }
+
+    private Finding of(FilmFinding kind) {
+        return Finding.of(
+                kind,
+                "batch " + batch.number(),
+                "batch",
+                batch.number(),
+                "finish",
+                batch.finish().says(),
+                "read",
+                pieces.size(),
+                "needed",
+                sample.pieces(),
+                "below",
+                shortfalls(),
+                "allowed",
+                sample.acceptUpTo());
+    }
+
+    private Stream<Finding> of(PieceVerdict piece) {
+        BigDecimal least = BigDecimal.valueOf(demand.leastUm());
+        BigDecimal floor = demand.acceptance().floorUm();
+        BigDecimal mean = piece.mean().setScale(1, RoundingMode.HALF_UP);
+        BigDecimal lowest = piece.reading().lowest();
+        return Stream.of(
+                        of(
+                                piece.mean().compareTo(least) < 0,
+                                FilmFinding.MEAN_BELOW_MINIMUM,
+                                piece,
+                                "mean",
+                                mean,
+                                least),
+                        of(
+                                lowest.compareTo(floor) < 0,
+                                FilmFinding.READING_BELOW_MINIMUM,
+                                piece,
+                                "reading",
+                                lowest,
+                                floor),
+                        of(
+                                piece.tooThick(),
+                                FilmFinding.MEAN_ABOVE_MAXIMUM,
+                                piece,
+                                "mean",
+                                mean,
+                                BigDecimal.valueOf(demand.mostUm())))
+                .flatMap(some -> some);
+    }
+
+    private Stream<Finding> of(
+            boolean isSo, FilmFinding kind, PieceVerdict piece, String valueIs, BigDecimal value, BigDecimal limit) {
+        FilmReading reading = piece.reading();
+        String which = (reading.part() + " " + reading.piece()).strip();
+        return isSo
+                ? Stream.of(Finding.of(
+                        kind, which, "batch", batch.number(), "piece", which, valueIs, value, "limit", limit))
+                : Stream.of();
     }
 }

@@ -61,7 +61,7 @@ final class LateOrder {
     }
 
     private List<BatchRow> heldBack() {
-        Stream<BatchRow> late = rows.stream().filter(row -> row.standing() == Standing.HELD_BACK);
+        Stream<BatchRow> late = rows.stream().filter(row -> row.status() == CoatingStatus.HELD_BACK);
         return BatchRow.merged(Stream.concat(planned.heldBack().stream(), late).toList());
     }
 

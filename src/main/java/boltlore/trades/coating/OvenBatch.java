@@ -1,8 +1,8 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Oven;
+import boltlore.catalogue.PowderCoat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -38,7 +38,7 @@ public record OvenBatch(int number, Finish finish, Oven oven, List<BatchRow> row
     }
 
     /** Film of one coat at its target in kg. */
-    public BigDecimal filmKg(Coats coat) {
+    public BigDecimal filmKg(PowderCoat coat) {
         return FilmMass.film(areaM2(), coat);
     }
 

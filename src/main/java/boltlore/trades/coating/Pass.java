@@ -1,6 +1,6 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.PowderCoat;
 
 /**
  * One coat of one batch.
@@ -9,7 +9,7 @@ import boltlore.catalogue.Coats;
  */
 public record Pass(OvenBatch batch, int coat) {
 
-    public Coats powder() {
+    public PowderCoat powder() {
         return batch.finish().coats().get(coat - 1);
     }
 
@@ -19,6 +19,11 @@ public record Pass(OvenBatch batch, int coat) {
 
     public boolean last() {
         return coat == coats();
+    }
+
+    /** 'batch 2', 'batch 3 coat 1'. */
+    String says() {
+        return "batch " + batch.number() + (coats() > 1 ? " coat " + coat : "");
     }
 
     boolean follows(Pass below) {

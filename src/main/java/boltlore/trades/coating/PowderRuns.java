@@ -1,7 +1,7 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Oven;
+import boltlore.catalogue.PowderCoat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,7 +72,7 @@ final class PowderRuns {
     }
 
     private static Key key(int turn, Pass pass) {
-        Coats powder = pass.powder();
+        PowderCoat powder = pass.powder();
         return new Key(turn, pass.batch().oven(), powder.cureMetalC(), powder.cureMinutes());
     }
 

@@ -1,8 +1,11 @@
 package boltlore.trades.coating;
 
 import boltlore.catalogue.Workshop;
+import boltlore.findings.Finding;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.stream.Stream;
 
 /**
  * Powder that was issued for a run against what its film should have taken.
@@ -48,5 +51,32 @@ public record PowderVerdict(
     /** Whether more of it would have ended on the parts than ever does. */
     public boolean hardlyPossible() {
         return onPartsPercent.compareTo(BigDecimal.valueOf(MOST_ON_PARTS_PERCENT)) > 0;
+    }
+
+    Stream<Finding> findings() {
+        if (!unusual()) {
+            return Stream.of();
+        }
+        boolean more = differencePercent.signum() > 0;
+        FilmFinding kind = hardlyPossible()
+                ? FilmFinding.POWDER_HARDLY_POSSIBLE
+                : more ? FilmFinding.POWDER_ABOVE_THEORETICAL : FilmFinding.POWDER_BELOW_THEORETICAL;
+        return Stream.of(Finding.of(
+                kind,
+                "run " + run.number(),
+                "run",
+                run.number(),
+                "powder",
+                run.powder(),
+                "issued",
+                issuedKg,
+                "theoretical",
+                theoryKg.setScale(3, RoundingMode.HALF_UP),
+                "percent",
+                differencePercent.setScale(1, RoundingMode.HALF_UP),
+                "onParts",
+                onPartsPercent.setScale(0, RoundingMode.HALF_UP),
+                "most",
+                MOST_ON_PARTS_PERCENT));
     }
 }

@@ -1,7 +1,9 @@
 package boltlore.trades.coating;
 
 import boltlore.catalogue.Workshop;
+import boltlore.findings.Findings;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * All that the coating shop wrote down, judged.
@@ -32,8 +34,11 @@ public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder) 
                 .toList();
     }
 
-    /** Whether every batch that was read is accepted. */
-    public boolean accepted() {
-        return film.stream().allMatch(verdict -> verdict.decision() == FilmVerdict.Decision.ACCEPTED);
+    /** All that somebody must act on. */
+    public Findings findings() {
+        return Stream.concat(
+                        film.stream().flatMap(FilmVerdict::findings),
+                        powder.stream().flatMap(PowderVerdict::findings))
+                .collect(Findings.collected());
     }
 }

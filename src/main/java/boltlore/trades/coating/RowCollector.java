@@ -4,7 +4,7 @@ import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.measure.PartNumber;
@@ -23,13 +23,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-/** Gathers the coated pieces of bills into rows by part, finish and standing, and numbers the pieces of each order. */
+/** Gathers the coated pieces of bills into rows by part, finish and status, and numbers the pieces of each order. */
 final class RowCollector {
 
-    private record Same(PartNumber part, String finish, Standing standing) {}
+    private record Same(PartNumber part, String finish, CoatingStatus status) {}
 
     private static final Comparator<Same> SAME =
-            Comparator.comparing(Same::part).thenComparing(Same::finish).thenComparing(Same::standing);
+            Comparator.comparing(Same::part).thenComparing(Same::finish).thenComparing(Same::status);
 
     private final Catalogue catalogue;
     private final Map<Same, BatchRow> rows = new HashMap<>();
@@ -51,13 +51,14 @@ final class RowCollector {
     /** Pieces are numbered in the order of standings, so that the numbers of what is coated now have no gap. */
     private void collect(Bill bill) {
         Map<PartNumber, Integer> numbered = new HashMap<>();
-        Map<Standing, List<Item>> coated = bill.coated().collect(Collectors.groupingBy(item -> standing(item, bill)));
-        for (Standing standing : Standing.values()) {
-            for (Item item : coated.getOrDefault(standing, List.of())) {
+        Map<CoatingStatus, List<Item>> coated =
+                bill.coated().collect(Collectors.groupingBy(item -> status(item, bill)));
+        for (CoatingStatus status : CoatingStatus.values()) {
+            for (Item item : coated.getOrDefault(status, List.of())) {
                 Finish finish = finish(item.part(), finish(item));
-                add(item.part(), finish, standing, marks(item.part(), item.quantity(), bill.order(), numbered));
+                add(item.part(), finish, status, marks(item.part(), item.quantity(), bill.order(), numbered));
             }
-            if (standing == Standing.EXTRA) {
+            if (status == CoatingStatus.EXTRA) {
                 extras(bill, numbered);
             }
         }
@@ -66,7 +67,11 @@ final class RowCollector {
     private void extras(Bill bill, Map<PartNumber, Integer> numbered) {
         for (ExtraPieces.Pieces extra : ExtraPieces.of(bill, catalogue)) {
             Finish finish = finish(extra.part(), extra.finish());
-            add(extra.part(), finish, Standing.EXTRA, marks(extra.part(), extra.quantity(), bill.order(), numbered));
+            add(
+                    extra.part(),
+                    finish,
+                    CoatingStatus.EXTRA,
+                    marks(extra.part(), extra.quantity(), bill.order(), numbered));
         }
     }
 
@@ -77,20 +82,20 @@ final class RowCollector {
         return new PieceMarks(order.name(), needBy, to - pieces + 1, to);
     }
 
-    private static Standing standing(Item item, Bill bill) {
+    private static CoatingStatus status(Item item, Bill bill) {
         Kit kit = bill.resolved().kit();
         if (!kit.unused().contains(item.line())) {
-            return Standing.NEEDED;
+            return CoatingStatus.NEEDED;
         }
         Finding undecided = new Finding(FindingKind.UNUSED, item.line().text());
-        return bill.resolved().findings().contains(undecided) ? Standing.HELD_BACK : Standing.KEPT;
+        return bill.resolved().findings().contains(undecided) ? CoatingStatus.HELD_BACK : CoatingStatus.KEPT;
     }
 
-    private void add(Part part, Finish finish, Standing standing, PieceMarks marks) {
-        Coat coat = Objects.requireNonNull(part.coat());
+    private void add(Part part, Finish finish, CoatingStatus status, PieceMarks marks) {
+        CoatingSpec coat = Objects.requireNonNull(part.coat());
         rows.merge(
-                new Same(part.number(), finish.name(), standing),
-                new BatchRow(part, coat, finish, Masses.eachKg(part, catalogue::part), standing, List.of(marks)),
+                new Same(part.number(), finish.name(), status),
+                new BatchRow(part, coat, finish, Masses.eachKg(part, catalogue::part), status, List.of(marks)),
                 RowCollector::together);
     }
 
@@ -98,11 +103,11 @@ final class RowCollector {
         List<PieceMarks> marks = new ArrayList<>(first.marks());
         marks.addAll(second.marks());
         return new BatchRow(
-                first.part(), first.coat(), first.finish(), first.massKg(), first.standing(), PieceMarks.joined(marks));
+                first.part(), first.coat(), first.finish(), first.massKg(), first.status(), PieceMarks.joined(marks));
     }
 
     private static String finish(Item item) {
-        Coat coat = Objects.requireNonNull(item.part().coat());
+        CoatingSpec coat = Objects.requireNonNull(item.part().coat());
         return item.finish().isEmpty() && coat.finish() != null ? coat.finish() : item.finish();
     }
 

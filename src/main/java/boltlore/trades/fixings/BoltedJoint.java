@@ -4,6 +4,7 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * One size of bolt at one joint.
  *
- * @param says the position's name, or what shares the joint
+ * @param name of the position, with what shares the joint
+ * @param subject stable name: of the shared joint, or else of the position
  * @param position that the bolts go back to, which gives stage and bag
  * @param held what the bolts hold, or empty where a line brings them for itself
  * @param because why so many, in the catalogue's words, or empty
@@ -21,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param facts null where nothing is known of the joint
  */
 public record BoltedJoint(
-        String says,
+        Wording name,
+        String subject,
         Position position,
         String held,
         String because,
@@ -29,6 +32,13 @@ public record BoltedJoint(
         BigDecimal quantity,
         List<Accompanying> with,
         @Nullable JointFacts facts) {
+
+    /** So many of a nut or washer that come with a joint's bolts. */
+    public record Accompanying(Part part, BigDecimal quantity) {}
+
+    public String says() {
+        return name.english();
+    }
 
     /** Thread, class and torque of the bolt. */
     public Fixing fixing() {

@@ -2,6 +2,8 @@ package boltlore.trades.fixings;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Stage;
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.picking.BagPage;
@@ -14,12 +16,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Sorts a kit's fixings by joint and by bag. */
-public final class FixingsMaker {
+/** Sorts a kit's fixings by joint and by bag, and judges each joint. */
+final class FixingsMaker {
 
     private FixingsMaker() {}
 
-    public static KitFixings of(FamilyPlan plan, Bill bill) {
+    static KitFixings make(FamilyPlan plan, Bill bill) {
         List<BoltedJoint> joints = new JointsOfKit(plan, bill)
                 .all().stream()
                         .sorted(byStage(plan.catalogue().workshop().stages()))
@@ -28,9 +30,23 @@ public final class FixingsMaker {
         List<BagCount> bags = PickingList.of(plan, bill).bags().stream()
                 .flatMap(page -> counts(page, counted))
                 .toList();
-        List<Remarked> remarks = joints.stream().flatMap(JointJudge::remarks).toList();
-        return new KitFixings(bill, joints, bags, remarks);
+        Stream<Finding> notKnown = !joints.isEmpty() && plan.family().joints().isEmpty()
+                ? Stream.of(Finding.of(FixingFinding.JOINTS_NOT_KNOWN, "joints.json"))
+                : Stream.empty();
+        return new KitFixings(
+                joints,
+                bags,
+                Stream.concat(joints.stream().flatMap(JointJudge::findings), notKnown)
+                        .collect(Findings.collected()));
     }
+
+    /**
+     * The fixings of one order.
+     *
+     * @param joints in fitting order
+     * @param bags in fitting order
+     */
+    record KitFixings(List<BoltedJoint> joints, List<BagCount> bags, Findings findings) {}
 
     /** In fitting order; within a stage as in the bill. */
     private static Comparator<BoltedJoint> byStage(List<Stage> stages) {

@@ -3,11 +3,14 @@ package boltlore.trades.fixings;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.JointFacts.Into;
+import boltlore.findings.Finding;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -23,42 +26,50 @@ final class JointJudge {
 
     private static final int KILO = 3;
 
+    private static final Wording UNKNOWN = wording("unknown", "unbekannt", "inconnue");
+
+    private static final Map<Into, Wording> MATERIALS = Map.of(
+            Into.STEEL, wording("steel", "Stahl", "l'acier"),
+            Into.CAST_IRON, wording("cast iron", "Gusseisen", "la fonte"),
+            Into.ALUMINIUM, wording("aluminium", "Aluminium", "l'aluminium"));
+
     private final BoltedJoint joint;
-    private final List<Remarked> remarks = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
     private JointJudge(BoltedJoint joint) {
         this.joint = joint;
     }
 
-    static Stream<Remarked> remarks(BoltedJoint joint) {
+    private static Wording wording(String english, String german, String french) {
+        return new Wording(Map.of("en", english, "de", german, "fr", french));
+    }
+
+    static Stream<Finding> findings(BoltedJoint joint) {
         JointJudge judge = new JointJudge(joint);
         judge.propertyClass();
         judge.nuts();
         judge.torque();
         judge.stretch();
         judge.length(joint.facts());
-        return judge.remarks.stream();
+        return judge.findings.stream();
     }
 
     /** Never stainless A2 in its place without a new calculation. */
     private void propertyClass() {
         String written = joint.fixing().propertyClass();
         if (joint.safety() && PropertyClass.of(written).isEmpty()) {
-            wrong("Bolts of class " + (written == null ? "unknown" : written)
-                    + ". A joint that holds drive, battery, steering or brakes takes 8.8 at least, and stainless A2 never in"
-                    + " its place without a new calculation.");
+            found(FixingFinding.BOLT_CLASS_TOO_LOW, "class", written == null ? UNKNOWN : written);
         }
     }
 
     /** A nut's class is at least the first number of its bolt's (ISO 898-2, from memory). */
     private void nuts() {
         PropertyClass bolt = PropertyClass.of(joint.fixing().propertyClass()).orElse(null);
-        for (Accompanying each : joint.with()) {
+        for (BoltedJoint.Accompanying each : joint.with()) {
             Fixing nut = each.part().fixing();
             String written = nut == null || nut.propertyClass() == null ? "" : nut.propertyClass();
             if (bolt != null && written.matches("\\d{1,2}") && Integer.parseInt(written) < bolt.nut()) {
-                wrong("Nuts of class " + written + " on bolts of class "
-                        + joint.fixing().propertyClass() + ". They take class " + bolt.nut() + " at least.");
+                found(FixingFinding.NUT_CLASS_TOO_LOW, "nut", written, "bolt", bolt.written(), "least", bolt.nut());
             }
         }
     }
@@ -66,9 +77,9 @@ final class JointJudge {
     private void torque() {
         Fixing fixing = joint.fixing();
         if (fixing.torqueNm() == null) {
-            look("Bolts without a torque. Take one from a table and write table, edition and friction beside it.");
+            found(FixingFinding.BOLT_WITHOUT_TORQUE);
         } else if (fixing.torqueTable() == null || fixing.friction() == null) {
-            wrong("A torque without its table or friction. Public tables for one bolt range from 22 to 28 Nm.");
+            found(FixingFinding.TORQUE_WITHOUT_TABLE);
         }
     }
 
@@ -78,12 +89,16 @@ final class JointJudge {
                 .map(tightening -> tightening.propertyClass().proofLoadNewton(tightening.thread()))
                 .ifPresent(proof -> joint.preloadNewton()
                         .filter(preload -> preload.compareTo(proof) > 0)
-                        .ifPresent(preload -> wrong("The torque gives " + kilonewton(preload)
-                                + " of preload, above the bolt's proof load of " + kilonewton(proof) + ".")));
+                        .ifPresent(preload -> found(
+                                FixingFinding.TORQUE_ABOVE_PROOF_LOAD,
+                                "preload",
+                                kilonewton(preload),
+                                "proof",
+                                kilonewton(proof))));
     }
 
-    private static String kilonewton(BigDecimal newton) {
-        return newton.movePointLeft(KILO).setScale(1, RoundingMode.HALF_UP).toPlainString() + " kN";
+    private static BigDecimal kilonewton(BigDecimal newton) {
+        return newton.movePointLeft(KILO).setScale(1, RoundingMode.HALF_UP);
     }
 
     private void length(@Nullable JointFacts facts) {
@@ -104,31 +119,43 @@ final class JointJudge {
     private void nut(BigDecimal held, MetricThread thread) {
         BigDecimal least = thread.diameterMm().add(PROUD.multiply(thread.pitchMm()));
         if (held.compareTo(least) < 0) {
-            wrong("Of the bolt " + mm(held) + " are left for the nut. Nut and two threads proud take " + mm(least)
-                    + ".");
+            found(FixingFinding.BOLT_TOO_SHORT_FOR_NUT, "left", mm(held), "least", mm(least));
         }
+    }
+
+    /** The lower end of what is usual: 1 in steel, 1.25 in cast iron, 1.5 in aluminium times the diameter. */
+    static BigDecimal leastEngagement(Into into) {
+        return switch (into) {
+            case NUT, STEEL -> BigDecimal.ONE;
+            case CAST_IRON -> new BigDecimal("1.25");
+            case ALUMINIUM -> new BigDecimal("1.5");
+        };
     }
 
     private void tapped(BigDecimal held, Into into, BigDecimal diameter, @Nullable BigDecimal depth) {
-        BigDecimal least = Engagement.least(into).multiply(diameter);
+        BigDecimal least = leastEngagement(into).multiply(diameter);
         if (held.compareTo(least) < 0) {
-            wrong("Only " + mm(held) + " of thread hold in " + into.written() + ". At least " + mm(least)
-                    + " are needed.");
+            found(
+                    FixingFinding.THREAD_TOO_SHORT,
+                    "holds",
+                    mm(held),
+                    "material",
+                    MATERIALS.getOrDefault(into, UNKNOWN),
+                    "least",
+                    mm(least));
         }
         if (depth != null && held.compareTo(depth) > 0) {
-            wrong("The bolt reaches " + mm(held) + " into a thread of " + mm(depth) + ": it bottoms before it clamps.");
+            found(FixingFinding.BOLT_BOTTOMS, "reaches", mm(held), "depth", mm(depth));
         }
     }
 
-    private static String mm(BigDecimal number) {
-        return Digits.plain(number) + " mm";
+    private static BigDecimal mm(BigDecimal number) {
+        return new BigDecimal(Digits.plain(number));
     }
 
-    private void look(String says) {
-        remarks.add(new Remarked(joint.says(), Verdict.LOOK, joint.says() + ": " + says));
-    }
-
-    private void wrong(String says) {
-        remarks.add(new Remarked(joint.says(), Verdict.WRONG, joint.says() + ": " + says));
+    private void found(FixingFinding kind, Object... named) {
+        List<Object> all = new ArrayList<>(List.of("joint", joint.name()));
+        all.addAll(List.of(named));
+        findings.add(Finding.of(kind, joint.subject(), all.toArray()));
     }
 }

@@ -7,14 +7,19 @@ import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Line;
 import boltlore.measure.PartNumber;
-import boltlore.resolution.FamilyPlan;
+import boltlore.measure.Wording;
 import boltlore.resolution.Requirer;
+import boltlore.resolution.FamilyPlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Goes through a bill: each bolt is a joint, and what the bolt itself asks for follows it. */
 final class JointsOfKit {
+
+    private static final Wording SHARED = new Wording(Map.of("en", "shared", "de", "gemeinsam", "fr", "commun"));
 
     private final FamilyPlan plan;
     private final List<Item> items;
@@ -45,11 +50,11 @@ final class JointsOfKit {
         return fixing != null && fixing.lengthMm() != null;
     }
 
-    private BoltedJoint joint(Item bolt, List<Accompanying> with) {
+    private BoltedJoint joint(Item bolt, List<BoltedJoint.Accompanying> with) {
         String shared = shared(bolt.origin());
-        String position = bolt.position().says().english();
         return new BoltedJoint(
-                shared.isEmpty() ? position : position + " (shared: " + shared + ")",
+                name(bolt.position().says(), shared),
+                shared.isEmpty() ? bolt.position().name().text() : shared,
                 bolt.position(),
                 held(bolt.origin()),
                 because(bolt.origin()),
@@ -59,9 +64,20 @@ final class JointsOfKit {
                 facts(bolt, shared));
     }
 
+    private static Wording name(Wording position, String shared) {
+        if (shared.isEmpty()) {
+            return position;
+        }
+        Map<String, String> byLanguage = new TreeMap<>();
+        SHARED.byLanguage()
+                .forEach((language, word) ->
+                        byLanguage.put(language, position.in(language) + " (" + word + ": " + shared + ")"));
+        return new Wording(byLanguage);
+    }
+
     /** The bill puts what a part asks for right behind it; nuts may also be asked for by what is bolted. */
-    private List<Accompanying> with(int at) {
-        List<Accompanying> with = new ArrayList<>();
+    private List<BoltedJoint.Accompanying> with(int at) {
+        List<BoltedJoint.Accompanying> with = new ArrayList<>();
         Item bolt = items.get(at);
         for (int next = at + 1; next < items.size() && isAskedBy(items.get(next), bolt); next++) {
             with.add(accompanying(items.get(next)));
@@ -70,8 +86,8 @@ final class JointsOfKit {
         return List.copyOf(with);
     }
 
-    private static Accompanying accompanying(Item item) {
-        return new Accompanying(item.part(), item.quantity());
+    private static BoltedJoint.Accompanying accompanying(Item item) {
+        return new BoltedJoint.Accompanying(item.part(), item.quantity());
     }
 
     /** Of the bolt's thread on the same line, and not asked for by another bolt. */

@@ -35,6 +35,10 @@ public enum PropertyClass {
         return Stream.of(values()).filter(each -> each.written.equals(written)).findFirst();
     }
 
+    public String written() {
+        return written;
+    }
+
     public Strength strength(BigDecimal diameterMm) {
         return diameterMm.compareTo(THICK_MM) <= 0 ? upTo16 : above16;
     }

@@ -5,9 +5,6 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Workshop;
 import boltlore.resolution.FamilyPlan;
-import boltlore.trades.coating.CoatPlanner;
-import boltlore.trades.coating.sheets.CoatJob;
-import boltlore.trades.coating.sheets.HangingSheet;
 import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
@@ -15,9 +12,6 @@ import boltlore.trades.costing.sheets.CostSheet;
 import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.cutting.CutPlanner;
 import boltlore.trades.cutting.sheets.CutSheet;
-import boltlore.trades.fixings.FixingsMaker;
-import boltlore.trades.fixings.KitFixings;
-import boltlore.trades.fixings.sheets.FixingsSheet;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.shipping.By;
 import boltlore.trades.shipping.Consignment;
@@ -32,8 +26,6 @@ import boltlore.trades.testing.TestPlanner;
 import boltlore.trades.testing.sheets.TestSheet;
 import boltlore.trades.weighing.Weigher;
 import boltlore.trades.weighing.Weighing;
-import boltlore.trades.weighing.sheets.WeighSheet;
-import boltlore.trades.weighing.sheets.WeighWords;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -57,31 +49,17 @@ final class FurtherTrades {
         this.pricing = pricing;
         this.priced = pricing.priced();
         this.bill = priced.bill();
-        this.weighing = Weigher.of(catalogue, family, bill);
+        this.weighing = Weigher.weigh(catalogue, family, bill);
     }
 
     /** Fabrication, engineering, sales, dispatch. */
     Stream<FurtherSheets> all() {
-        return Stream.of(hung(), cut(), weighed(), fixed(), tested(), quoted(), shipped());
-    }
-
-    private FurtherSheets hung() {
-        return FurtherSheets.of(
-                List.of(), () -> HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(bill), catalogue), catalogue)));
+        return Stream.of(cut(), tested(), quoted(), shipped());
     }
 
     private FurtherSheets cut() {
         return FurtherSheets.of(
                 List.of(), () -> CutSheet.of(CutPlanner.of(List.of(bill), catalogue, List.of()), workshop));
-    }
-
-    private FurtherSheets weighed() {
-        return FurtherSheets.of(WeighWords.stopping(weighing), () -> WeighSheet.of(weighing, family, workshop));
-    }
-
-    private FurtherSheets fixed() {
-        KitFixings fixings = FixingsMaker.of(plan, bill);
-        return FurtherSheets.of(fixings.stopping(), () -> FixingsSheet.of(fixings, workshop));
     }
 
     /** Nothing where the family does not say how its kits are tested. */

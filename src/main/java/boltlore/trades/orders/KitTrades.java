@@ -9,7 +9,6 @@ import boltlore.trades.FoundBy;
 import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Trade;
-import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,7 +27,7 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         List<FoundBy> found = new ArrayList<>(List.of(byRules(kit.bill().resolved())));
         Map<String, List<TradeResult>> made = new LinkedHashMap<>();
         for (Trade trade : Trades.ALL) {
-            Outcome<List<TradeResult>> worked = trade.work(List.of(kit), Given.NONE);
+            Outcome<List<TradeResult>> worked = trade.work(List.of(kit), trade.forKit());
             found.add(FoundBy.of(trade.name(), findings(worked), kit.order()));
             if (worked instanceof Outcome.Sound<List<TradeResult>> sound && trade.inKit()) {
                 made.put(trade.name(), sound.value());

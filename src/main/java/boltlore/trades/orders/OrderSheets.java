@@ -7,19 +7,18 @@ import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.bill.sheets.ContentsWorkbook;
-import boltlore.trades.coating.sheets.CoatSheet;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.picking.sheets.PickingSheet;
 import java.util.List;
 import java.util.function.Supplier;
 
-/** The workbooks that every order needs, each to be made when it is written. */
+/** The workbooks that every order needs beside those of trades, each to be made when it is written. */
 public final class OrderSheets {
 
     private OrderSheets() {}
 
-    /** Bill, contents list, picking list and powder-coat batch of an order that nothing stops. */
+    /** Bill, contents list and picking list of an order that nothing stops. */
     public static List<Supplier<Workbook>> of(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
         Catalogue catalogue = plan.catalogue();
         Bill bill = pricing.priced().bill();
@@ -27,7 +26,6 @@ public final class OrderSheets {
         return List.of(
                 () -> BillWorkbook.of(pricing, packed, found),
                 () -> ContentsWorkbook.of(plan, bill, packed),
-                () -> PickingSheet.of(catalogue, bill, packed),
-                () -> CoatSheet.of(List.of(bill), catalogue));
+                () -> PickingSheet.of(catalogue, bill, packed));
     }
 }

@@ -31,7 +31,7 @@ public record Added(Item item, BigDecimal massKg, @Nullable Station at, boolean 
 
     /** Empty where it has no place. */
     Optional<Balance> balance() {
-        return at == null ? Optional.empty() : Optional.of(Loads.balance(massKg, at));
+        return at == null ? Optional.empty() : Optional.of(Balance.of(massKg, at));
     }
 
     /** What it adds to the axles; nothing where it has no place. */

@@ -14,16 +14,16 @@ public record AxleLoads(BigDecimal frontKg, BigDecimal rearKg) {
         return frontKg.add(rearKg);
     }
 
-    public BigDecimal on(Axle axle) {
-        return axle == Axle.FRONT ? frontKg : rearKg;
+    public BigDecimal on(Limited limited) {
+        return switch (limited) {
+            case FRONT -> frontKg;
+            case REAR -> rearKg;
+            case WHOLE -> totalKg();
+        };
     }
 
     public AxleLoads plus(AxleLoads other) {
         return new AxleLoads(frontKg.add(other.frontKg), rearKg.add(other.rearKg));
-    }
-
-    public AxleLoads minus(AxleLoads other) {
-        return new AxleLoads(frontKg.subtract(other.frontKg), rearKg.subtract(other.rearKg));
     }
 
     /** Share of the total on the front axle; 0 where there is no total. */

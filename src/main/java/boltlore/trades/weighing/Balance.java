@@ -1,8 +1,10 @@
 package boltlore.trades.weighing;
 
 import boltlore.catalogue.Chassis;
+import boltlore.catalogue.Station;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.stream.Stream;
 
 /**
  * Masses with the sum of their moments about the front axle.
@@ -21,6 +23,14 @@ public record Balance(BigDecimal massKg, BigDecimal momentKgMm) {
     /** One mass at its place. */
     public static Balance of(BigDecimal massKg, BigDecimal behindFrontMm) {
         return new Balance(massKg, massKg.multiply(behindFrontMm));
+    }
+
+    static Balance of(BigDecimal massKg, Station at) {
+        return of(massKg, BigDecimal.valueOf(at.behindFrontMm()));
+    }
+
+    static Balance sum(Stream<Balance> balances) {
+        return balances.reduce(NONE, Balance::plus);
     }
 
     /** A vehicle of which the axle loads are known. */

@@ -36,7 +36,11 @@ public record ExtraLoad(String says, BigDecimal massKg, Station at) {
                 : catalogue.part(extra.part()).name().english();
     }
 
+    Balance balance() {
+        return Balance.of(massKg, at);
+    }
+
     public AxleLoads on(int wheelbaseMm) {
-        return Loads.balance(massKg, at).on(BigDecimal.valueOf(wheelbaseMm));
+        return balance().on(BigDecimal.valueOf(wheelbaseMm));
     }
 }

@@ -9,29 +9,29 @@ import org.jspecify.annotations.Nullable;
 /**
  * The vehicle on its axles.
  *
- * @param standings the donor first, then the converted vehicle empty and as far as it is known who and what goes aboard
+ * @param cases before conversion first, then the converted vehicle empty and as far as it is known who and what goes aboard
  * @param payload what may still be loaded beside driver and passengers, or null where no place for luggage is known
  * @param height null where the height of the donor's centre of gravity is not known
  */
 public record OnAxles(
         Chassis chassis,
-        List<Standing> standings,
+        List<CaseLoads> cases,
         BigDecimal centreBeforeMm,
         BigDecimal centreAfterMm,
         FrontShare frontShare,
         @Nullable PayloadLeft payload,
         @Nullable CentreHeight height) {
 
-    public Optional<Standing> standing(Stand stand) {
-        return standings.stream().filter(each -> each.stand() == stand).findFirst();
+    public Optional<CaseLoads> in(LoadCase loadCase) {
+        return cases.stream().filter(each -> each.loadCase() == loadCase).findFirst();
     }
 
     public AxleLoads donor() {
-        return standings.get(0).loads();
+        return cases.get(0).loads();
     }
 
     public AxleLoads converted() {
-        return standings.get(1).loads();
+        return cases.get(1).loads();
     }
 
     public BigDecimal shiftMm() {
@@ -39,16 +39,17 @@ public record OnAxles(
     }
 
     /** Every load of the converted vehicle beside its limit. */
-    public List<Check> checks() {
-        return standings.stream()
-                .skip(1)
-                .flatMap(each -> Check.of(each, chassis))
-                .toList();
+    public List<LimitCheck> checks() {
+        return cases.stream().skip(1).flatMap(each -> each.checks(chassis)).toList();
+    }
+
+    public List<LimitCheck> exceeded() {
+        return checks().stream().filter(LimitCheck::exceeded).toList();
     }
 
     /** An axle that would lift off: more comes off than it carries. */
     public boolean liftsOff() {
-        return standings.stream()
+        return cases.stream()
                 .anyMatch(each -> each.loads().frontKg().signum() < 0
                         || each.loads().rearKg().signum() < 0);
     }

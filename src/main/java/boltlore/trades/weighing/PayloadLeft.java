@@ -19,8 +19,8 @@ public record PayloadLeft(BigDecimal kg, Limited first) {
      * load that lightens an axle never reaches that axle's limit.
      */
     static PayloadLeft of(AxleLoads loads, Chassis chassis, Station at) {
-        AxleLoads one = Loads.balance(BigDecimal.ONE, at).on(BigDecimal.valueOf(chassis.wheelbaseMm()));
-        PayloadLeft gross = new PayloadLeft(chassis.grossKg().subtract(loads.totalKg()), Limited.GROSS);
+        AxleLoads one = Balance.of(BigDecimal.ONE, at).on(BigDecimal.valueOf(chassis.wheelbaseMm()));
+        PayloadLeft gross = new PayloadLeft(chassis.grossKg().subtract(loads.totalKg()), Limited.WHOLE);
         return Stream.of(
                         Stream.of(gross),
                         left(Limited.FRONT, chassis.frontLimitKg().subtract(loads.frontKg()), one.frontKg()),

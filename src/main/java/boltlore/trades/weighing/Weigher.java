@@ -10,10 +10,10 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Market;
 import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.OptionValue;
-import boltlore.catalogue.Removed;
 import boltlore.catalogue.Role;
 import boltlore.catalogue.Weights;
 import boltlore.choices.Conditions;
+import boltlore.findings.Findings;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,24 +36,30 @@ public final class Weigher {
         this.era = value(Role.ERA);
     }
 
-    public static Weighing of(Catalogue catalogue, Family family, Bill bill) {
+    public static Weighing weigh(Catalogue catalogue, Family family, Bill bill) {
         return new Weigher(catalogue, family, bill).weighing();
     }
 
     private Weighing weighing() {
-        List<Removed> removed = weights.removed().stream()
-                .filter(each -> Conditions.holds(each.when(), bill.resolved().choices()))
-                .toList();
-        List<Added> added = bill.items().stream()
-                .map(item -> Added.of(item, weights.of(item.position()), weights.measured(item.position())))
-                .toList();
-        List<ExtraLoad> extras = bill.order().extra().stream()
-                .flatMap(each -> ExtraLoad.of(each, catalogue).stream())
-                .toList();
-        List<String> missing = new Missing(catalogue, family, bill, added, limit()).sentences();
-        Weighing masses = new Weighing(bill, era, removed, added, extras, missing, null, null);
+        Weighing masses = new Weighing(
+                bill,
+                era,
+                weights.removed().stream()
+                        .filter(each ->
+                                Conditions.holds(each.when(), bill.resolved().choices()))
+                        .toList(),
+                bill.items().stream()
+                        .map(item -> Added.of(item, weights.of(item.position()), weights.measured(item.position())))
+                        .toList(),
+                bill.order().extra().stream()
+                        .flatMap(each -> ExtraLoad.of(each, catalogue).stream())
+                        .toList(),
+                null,
+                null,
+                Findings.NONE);
         Donor donor = family.donor();
-        return donor == null ? masses : against(donor, masses);
+        Weighing weighing = donor == null ? masses : against(donor, masses);
+        return weighing.with(new WeighingFindings(catalogue, family, weighing, limit()).all());
     }
 
     private Weighing against(Donor donor, Weighing masses) {
@@ -63,9 +69,9 @@ public final class Weigher {
                 masses.removed(),
                 masses.added(),
                 masses.extras(),
-                masses.missing(),
                 growth(donor.in(era), masses),
-                onAxles(donor, masses));
+                onAxles(donor, masses),
+                Findings.NONE);
     }
 
     private Growth growth(Chassis chassis, Weighing masses) {
@@ -89,52 +95,53 @@ public final class Weigher {
     private @Nullable OnAxles onAxles(Donor donor, Weighing masses) {
         Chassis chassis = donor.in(era);
         Balance before = Balance.of(chassis);
-        Balance after = before.minus(Loads.removed(masses.removed()))
-                .plus(Loads.added(masses.added()))
-                .plus(Loads.extras(masses.extras()));
+        Balance after = before.minus(
+                        Balance.sum(masses.removed().stream().map(each -> Balance.of(each.massKg(), each.at()))))
+                .plus(Balance.sum(masses.added().stream().flatMap(each -> each.balance().stream())))
+                .plus(Balance.sum(masses.extras().stream().map(ExtraLoad::balance)));
         if (masses.added().stream().anyMatch(Added::unplaced) || after.massKg().signum() <= 0) {
             return null;
         }
-        List<Standing> standings = standings(chassis, before, after);
+        List<CaseLoads> cases = cases(chassis, before, after);
         return new OnAxles(
                 chassis,
-                standings,
+                cases,
                 before.centreMm(),
                 after.centreMm(),
-                FrontShare.of(standings.get(1).loads(), donor),
-                payload(chassis, standings),
+                FrontShare.of(cases.get(1).loads(), donor),
+                payload(chassis, cases),
                 CentreHeight.of(chassis, masses).orElse(null));
     }
 
-    private List<Standing> standings(Chassis chassis, Balance before, Balance after) {
+    private List<CaseLoads> cases(Chassis chassis, Balance before, Balance after) {
         BigDecimal wheelbaseMm = BigDecimal.valueOf(chassis.wheelbaseMm());
-        List<Standing> standings = new ArrayList<>();
-        standings.add(new Standing(Stand.DONOR, before.on(wheelbaseMm)));
-        standings.add(new Standing(Stand.CONVERTED, after.on(wheelbaseMm)));
+        List<CaseLoads> cases = new ArrayList<>();
+        cases.add(new CaseLoads(LoadCase.BEFORE, before.on(wheelbaseMm)));
+        cases.add(new CaseLoads(LoadCase.UNLADEN, after.on(wheelbaseMm)));
         Balance loaded = after;
         for (Who who : Who.values()) {
             List<Aboard> going =
                     weights.aboard().stream().filter(each -> each.who() == who).toList();
             if (!going.isEmpty()) {
-                loaded = loaded.plus(Loads.aboard(going.stream()));
-                standings.add(new Standing(standWith(who), loaded.on(wheelbaseMm)));
+                loaded = loaded.plus(Balance.sum(going.stream().map(each -> Balance.of(each.massKg(), each.at()))));
+                cases.add(new CaseLoads(loadedWith(who), loaded.on(wheelbaseMm)));
             }
         }
-        return List.copyOf(standings);
+        return List.copyOf(cases);
     }
 
-    private static Stand standWith(Who who) {
+    private static LoadCase loadedWith(Who who) {
         return switch (who) {
-            case DRIVER -> Stand.DRIVER;
-            case PASSENGER -> Stand.PASSENGERS;
-            case LUGGAGE -> Stand.LADEN;
+            case DRIVER -> LoadCase.DRIVER;
+            case PASSENGER -> LoadCase.PASSENGERS;
+            case LUGGAGE -> LoadCase.LADEN;
         };
     }
 
     /** Beside driver and passengers, at the first place for luggage. */
-    private @Nullable PayloadLeft payload(Chassis chassis, List<Standing> standings) {
-        List<Standing> people =
-                standings.stream().filter(each -> each.stand() != Stand.LADEN).toList();
+    private @Nullable PayloadLeft payload(Chassis chassis, List<CaseLoads> cases) {
+        List<CaseLoads> people =
+                cases.stream().filter(each -> each.loadCase() != LoadCase.LADEN).toList();
         return weights.aboard().stream()
                 .filter(each -> each.who() == Who.LUGGAGE)
                 .findFirst()

@@ -1,9 +1,13 @@
 package boltlore.trades.weighing;
 
 import boltlore.bill.Bill;
+import boltlore.bill.Item;
 import boltlore.catalogue.Removed;
+import boltlore.findings.Findings;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,9 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param era value of the option in role era, or empty
  * @param added items of the bill's first level
  * @param extras of the order, those whose mass and place are known
- * @param missing what is not known, a sentence each
  * @param growth null where the donor's mass is not known
  * @param onAxles null where the donor's axle loads or the station of something that weighs is not known
+ * @param findings limits that are exceeded, and what is not known
  */
 public record Weighing(
         Bill bill,
@@ -22,9 +26,13 @@ public record Weighing(
         List<Removed> removed,
         List<Added> added,
         List<ExtraLoad> extras,
-        List<String> missing,
         @Nullable Growth growth,
-        @Nullable OnAxles onAxles) {
+        @Nullable OnAxles onAxles,
+        Findings findings) {
+
+    Weighing with(Findings found) {
+        return new Weighing(bill, era, removed, added, extras, growth, onAxles, found);
+    }
 
     public BigDecimal removedKg() {
         return removed.stream().map(Removed::massKg).reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -38,17 +46,27 @@ public record Weighing(
         return extras.stream().map(ExtraLoad::massKg).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /** Limits of axles and vehicle that a load exceeds. */
-    public List<Check> exceeded() {
-        return onAxles == null
-                ? List.of()
-                : onAxles.checks().stream().filter(Check::exceeded).toList();
+    /** What of the kit loads that most, the heaviest first; equal ones in the order of the bill. */
+    public List<Added> heaviest(Limited limited, int wheelbaseMm) {
+        return added.stream()
+                .sorted(Comparator.comparing(
+                                (Added each) -> each.on(wheelbaseMm).on(limited))
+                        .reversed())
+                .toList();
+    }
+
+    /** The battery with its boxes: the sub-system of what travels as dangerous goods. */
+    public Optional<SubSystemLoad> battery(int wheelbaseMm) {
+        return added.stream()
+                .filter(each -> each.item().all().map(Item::part).anyMatch(part -> part.transport() != null))
+                .findFirst()
+                .flatMap(cells -> SubSystemLoad.of(this, wheelbaseMm).stream()
+                        .filter(load -> load.subSystem().equals(cells.subSystem()))
+                        .findFirst());
     }
 
     /** Whether a limit of axle, vehicle or market is exceeded, or an axle would lift off. */
     public boolean stops() {
-        return !exceeded().isEmpty()
-                || (growth != null && growth.exceeded())
-                || (onAxles != null && onAxles.liftsOff());
+        return findings.stops();
     }
 }

@@ -2,7 +2,7 @@ package boltlore.trades.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Feature;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -14,7 +14,7 @@ class BareSpotsTest {
     }
 
     private static List<BareSpots> spots(int pieces, Feature... features) {
-        Coat coat = SampleShop.coat("0.1", features);
+        CoatingSpec coat = SampleShop.coat("0.1", features);
         return BareSpots.of(List.of(SampleOrders.row(SampleShop.part("P-1", coat), coat, pieces)));
     }
 

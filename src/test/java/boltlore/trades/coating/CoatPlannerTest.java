@@ -48,8 +48,8 @@ class CoatPlannerTest {
         void an_unused_bracket_that_is_kept_is_coated_and_says_so() {
             CoatPlan plan = plan(order("BL-1").kept(1, BRACKET, OWN_BLACK));
             assertThat(plan.batches().get(0).rows())
-                    .extracting(BatchRow::standing)
-                    .containsExactly(Standing.KEPT);
+                    .extracting(BatchRow::status)
+                    .containsExactly(CoatingStatus.KEPT);
         }
 
         @Test

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Booth;
 import boltlore.catalogue.CoatingShop;
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +37,7 @@ class ColourOrderTest {
     }
 
     private static Finish of(String... powders) {
-        Coats[] coats = new Coats[powders.length];
+        PowderCoat[] coats = new PowderCoat[powders.length];
         for (int i = 0; i < powders.length; i++) {
             coats[i] = SampleShop.coats(powders[i], "1.5", 80);
         }

@@ -2,7 +2,7 @@ package boltlore.trades.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Coats;
+import boltlore.catalogue.PowderCoat;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import java.math.BigDecimal;
@@ -100,8 +100,8 @@ class FilmMassTest {
                 .divide(HUNDRED, MathContext.DECIMAL128);
     }
 
-    private static Coats coats(CheckRow row) {
-        return new Coats(
+    private static PowderCoat coats(CheckRow row) {
+        return new PowderCoat(
                 "POWDER",
                 row.number("specific_gravity"),
                 0,

@@ -2,7 +2,7 @@ package boltlore.trades.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.EnvelopeMm;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -51,7 +51,8 @@ class OvenLoadLawsTest {
             int pieces = 1 + random.nextInt(Math.min(3, left));
             left -= pieces;
             BigDecimal areaM2 = BigDecimal.valueOf(10 + random.nextInt(700), 2);
-            Coat coat = SampleShop.coat(areaM2.toPlainString(), new EnvelopeMm(900, 900, 50 + random.nextInt(800)));
+            CoatingSpec coat =
+                    SampleShop.coat(areaM2.toPlainString(), new EnvelopeMm(900, 900, 50 + random.nextInt(800)));
             rows.add(SampleOrders.row(SampleShop.part("P-" + rows.size(), coat), coat, pieces));
         }
         return rows;

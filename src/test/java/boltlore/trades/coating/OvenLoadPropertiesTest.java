@@ -2,7 +2,7 @@ package boltlore.trades.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Oven;
 import java.math.BigDecimal;
@@ -107,21 +107,21 @@ class OvenLoadPropertiesTest {
         while (left > 0) {
             int pieces = 1 + random.nextInt(Math.min(25, left));
             left -= pieces;
-            Coat coat = coat(random);
+            CoatingSpec coat = coat(random);
             rows.add(new BatchRow(
                     SampleShop.part("P-" + rows.size(), coat),
                     coat,
                     SampleShop.OWN_BLACK,
                     BigDecimal.valueOf(random.nextInt(300_000), 4),
-                    Standing.NEEDED,
+                    CoatingStatus.NEEDED,
                     List.of(new PieceMarks(order, null, 1, pieces))));
         }
         return rows;
     }
 
-    private static Coat coat(Random random) {
+    private static CoatingSpec coat(Random random) {
         BigDecimal thick = BigDecimal.valueOf(1 + random.nextInt(12));
-        return new Coat(
+        return new CoatingSpec(
                 "brackets",
                 null,
                 BigDecimal.valueOf(1 + random.nextInt(6_000), 3),

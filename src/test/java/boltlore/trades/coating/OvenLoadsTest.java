@@ -2,7 +2,7 @@ package boltlore.trades.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.EnvelopeMm;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,11 +17,11 @@ class OvenLoadsTest {
 
     private static final LoadSize LIMITS = LoadSize.limits(SampleShop.OVEN);
 
-    private static BatchRow row(String part, Coat coat, int pieces) {
+    private static BatchRow row(String part, CoatingSpec coat, int pieces) {
         return SampleOrders.row(SampleShop.part(part, coat), coat, pieces);
     }
 
-    private static int loads(Coat coat, int pieces) {
+    private static int loads(CoatingSpec coat, int pieces) {
         return OvenLoads.of(List.of(row("P-1", coat, pieces)), SampleShop.OVEN).size();
     }
 
@@ -175,7 +175,7 @@ class OvenLoadsTest {
 
     @Test
     void a_piece_turned_round_fits() {
-        Coat upright = SampleShop.coat("0.1", new EnvelopeMm(100, 100, 1900));
+        CoatingSpec upright = SampleShop.coat("0.1", new EnvelopeMm(100, 100, 1900));
         assertThat(TooBig.of(row("P-1", upright, 1), SampleShop.OVEN)).isEmpty();
     }
 

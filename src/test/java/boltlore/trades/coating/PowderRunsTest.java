@@ -2,8 +2,8 @@ package boltlore.trades.coating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.PowderCoat;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import java.util.ArrayList;
@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class PowderRunsTest {
 
-    private static final Coats GREY = SampleShop.coats("PB-GREY", "1.5", 80);
+    private static final PowderCoat GREY = SampleShop.coats("PB-GREY", "1.5", 80);
 
     static Stream<CheckRow> changeOvers() {
         return CheckTable.rows("powder-coverage.csv", "PC-18", "PC-19", "PC-20", "PC-21");
@@ -28,7 +28,7 @@ class PowderRunsTest {
     @DisplayName("Change-overs: runs − 1, and 1 more where the first powder is not in the booth")
     void change_overs(CheckRow row) {
         int colours = row.number("distinct_colour_runs").intValueExact();
-        Coats[] one = new Coats[1];
+        PowderCoat[] one = new PowderCoat[1];
         List<Finish> finishes = new ArrayList<>();
         for (int colour = 1; colour <= colours; colour++) {
             one[0] = SampleShop.coats("P-" + colour, "1.5", 80);

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.PowderCoat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +92,7 @@ class RoundsTest {
         void another_cure_window_is_another_queue_of_the_same_run() {
             Finish longer = SampleShop.own(
                     "longer",
-                    new Coats(
+                    new PowderCoat(
                             "PB-BLACK",
                             SampleShop.BLACK.specificGravity(),
                             60,
@@ -170,7 +170,7 @@ class RoundsTest {
                     .get(0)
                     .rows()
                     .get(1);
-            assertThat(extra.standing()).isEqualTo(Standing.EXTRA);
+            assertThat(extra.status()).isEqualTo(CoatingStatus.EXTRA);
             assertThat(extra.marks()).extracting(PieceMarks::written).containsExactly("BL-1 3");
         }
 

@@ -4,8 +4,8 @@ import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.bill.Origin;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Fill;
 import boltlore.catalogue.Finish;
@@ -13,6 +13,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Workshop;
 import boltlore.choices.Choices;
+import boltlore.demo.Demo;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
@@ -184,18 +185,18 @@ public final class SampleOrders {
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                Map.of(),
+                Demo.catalogue().workshop().cautions(),
                 shop);
     }
 
     /** A row for loading, coated in black, with that many pieces. */
-    public static BatchRow row(Part part, Coat coat, int pieces) {
+    public static BatchRow row(Part part, CoatingSpec coat, int pieces) {
         return new BatchRow(
                 part,
                 coat,
                 SampleShop.OWN_BLACK,
                 new BigDecimal("2.5"),
-                Standing.NEEDED,
+                CoatingStatus.NEEDED,
                 List.of(new PieceMarks("BL-1", null, 1, pieces)));
     }
 

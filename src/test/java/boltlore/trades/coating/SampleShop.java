@@ -3,12 +3,11 @@ package boltlore.trades.coating;
 import boltlore.catalogue.Booth;
 import boltlore.catalogue.BoothWork;
 import boltlore.catalogue.ChangeOvers;
-import boltlore.catalogue.Coat;
 import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.CoatingTime;
-import boltlore.catalogue.Coats;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
@@ -17,6 +16,7 @@ import boltlore.catalogue.Mask;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Powder;
+import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.TooLarge;
@@ -30,8 +30,8 @@ import org.jspecify.annotations.Nullable;
 /** A small coating shop, finishes and parts made by hand. */
 public final class SampleShop {
 
-    public static final Coats BLACK = coats("PB-BLACK", "1.5", 80);
-    public static final Coats PRIMER = coats("PB-PRIMER", "1.6", 50);
+    public static final PowderCoat BLACK = coats("PB-BLACK", "1.5", 80);
+    public static final PowderCoat PRIMER = coats("PB-PRIMER", "1.6", 50);
 
     public static final Oven OVEN = new Oven(
             "own",
@@ -125,8 +125,8 @@ public final class SampleShop {
         return new Powder(code, code, new BigDecimal("8.00"), BigDecimal.valueOf(lightness), never);
     }
 
-    public static Coats coats(String powder, String specificGravity, int filmUm) {
-        return new Coats(
+    public static PowderCoat coats(String powder, String specificGravity, int filmUm) {
+        return new PowderCoat(
                 powder,
                 new BigDecimal(specificGravity),
                 filmUm - 20,
@@ -137,7 +137,7 @@ public final class SampleShop {
                 new BigDecimal("60"));
     }
 
-    public static Finish own(String name, Coats... coats) {
+    public static Finish own(String name, PowderCoat... coats) {
         return new Finish(
                 name, Wording.english("Finish " + name), "blast", List.of(coats), new CoatedWhere.OwnOven("own"));
     }
@@ -146,7 +146,7 @@ public final class SampleShop {
         return new Finish(name, Wording.english("Finish " + name), "by the coater", List.of(), where);
     }
 
-    public static Part part(String number, @Nullable Coat coat) {
+    public static Part part(String number, @Nullable CoatingSpec coat) {
         return new Part(
                 new PartNumber(number),
                 "A",
@@ -175,8 +175,8 @@ public final class SampleShop {
     }
 
     /** A flat bracket of that area with one hang point and small envelope. */
-    public static Coat coat(String areaM2, Feature... features) {
-        return new Coat(
+    public static CoatingSpec coat(String areaM2, Feature... features) {
+        return new CoatingSpec(
                 "brackets",
                 null,
                 new BigDecimal(areaM2),
@@ -188,9 +188,9 @@ public final class SampleShop {
     }
 
     /** A bracket of that area and outer size with one hang point. */
-    public static Coat coat(String areaM2, EnvelopeMm envelope) {
-        Coat flat = coat(areaM2);
-        return new Coat(
+    public static CoatingSpec coat(String areaM2, EnvelopeMm envelope) {
+        CoatingSpec flat = coat(areaM2);
+        return new CoatingSpec(
                 flat.role(),
                 flat.finish(),
                 flat.areaM2(),
@@ -202,9 +202,9 @@ public final class SampleShop {
     }
 
     /** A small bracket with those sections. */
-    public static Coat sections(String thinnestMm, String thickestMm) {
-        Coat flat = coat("0.1");
-        return new Coat(
+    public static CoatingSpec sections(String thinnestMm, String thickestMm) {
+        CoatingSpec flat = coat("0.1");
+        return new CoatingSpec(
                 flat.role(),
                 flat.finish(),
                 flat.areaM2(),

@@ -1,7 +1,7 @@
 package boltlore.trades.costing;
 
 import boltlore.catalogue.Buying;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.Joined;
@@ -27,7 +27,7 @@ public final class SketchedPart {
     private String massKg = "1";
     private int leadDays;
     private @Nullable Buying buying;
-    private @Nullable Coat coat;
+    private @Nullable CoatingSpec coat;
     private @Nullable Joined joined;
     private @Nullable Customs customs;
     private Making making = Making.NONE;
@@ -71,7 +71,7 @@ public final class SketchedPart {
     }
 
     public SketchedPart coated(String finish) {
-        coat = new Coat(null, finish, new BigDecimal("0.5"), BigDecimal.ONE, BigDecimal.TEN, List.of(), 1, null);
+        coat = new CoatingSpec(null, finish, new BigDecimal("0.5"), BigDecimal.ONE, BigDecimal.TEN, List.of(), 1, null);
         return this;
     }
 

@@ -152,7 +152,7 @@ class FastenerCheckValuesTest {
         String material = row.text("check").replace("thread engagement in ", "").replace(' ', '_');
         Into into = Into.valueOf(material.toUpperCase(Locale.ROOT));
 
-        assertThat(Engagement.least(into))
+        assertThat(JointJudge.leastEngagement(into))
                 .isEqualByComparingTo(row.text("expected_value").split(" to ", -1)[0]);
     }
 
@@ -165,10 +165,10 @@ class FastenerCheckValuesTest {
     void two_threads_stand_proud_of_the_nut(CheckRow row) {
         assertThat(row.text("expected_value")).startsWith("2");
         // M8: nut of 8 mm and two threads of 1.25 mm.
-        assertThat(Jointed.with("33.5").into(Into.NUT, "23", null).remarks()).isEmpty();
-        assertThat(Jointed.with("33.4").into(Into.NUT, "23", null).remarks())
+        assertThat(Jointed.with("33.5").into(Into.NUT, "23", null).findings()).isEmpty();
+        assertThat(Jointed.with("33.4").into(Into.NUT, "23", null).findings())
                 .singleElement()
-                .satisfies(remark -> assertThat(remark.says()).contains("two threads proud take 10.5 mm"));
+                .satisfies(found -> assertThat(found.says()).contains("two threads proud take 10.5 mm"));
     }
 
     static Stream<CheckRow> weighed() {
@@ -197,13 +197,13 @@ class FastenerCheckValuesTest {
     void a_joint_to_sign_for_takes_the_least_class_and_no_stainless_steel(CheckRow row) {
         String least = row.text("property_class");
 
-        assertThat(Jointed.of(fixing(least)).safety().remarks()).isEmpty();
-        assertThat(Jointed.of(fixing("10.9")).safety().remarks()).isEmpty();
+        assertThat(Jointed.of(fixing(least)).safety().findings()).isEmpty();
+        assertThat(Jointed.of(fixing("10.9")).safety().findings()).isEmpty();
         for (String lower : new String[] {"5.6", "A2-70", "A4-80"}) {
-            assertThat(Jointed.of(fixing(lower)).safety().remarks())
+            assertThat(Jointed.of(fixing(lower)).safety().findings())
                     .singleElement()
-                    .satisfies(remark -> assertThat(remark.verdict()).isEqualTo(Verdict.WRONG));
-            assertThat(Jointed.of(fixing(lower)).remarks()).isEmpty();
+                    .satisfies(found -> assertThat(found.kind()).isEqualTo(FixingFinding.BOLT_CLASS_TOO_LOW));
+            assertThat(Jointed.of(fixing(lower)).findings()).isEmpty();
         }
     }
 
@@ -213,7 +213,7 @@ class FastenerCheckValuesTest {
                 BigDecimal.valueOf(25),
                 propertyClass,
                 new BigDecimal("24.6"),
-                "after VDI 2230",
+                "to VDI 2230",
                 new BigDecimal("0.12"));
     }
 }

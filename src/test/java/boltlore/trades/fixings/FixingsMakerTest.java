@@ -2,10 +2,9 @@ package boltlore.trades.fixings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.bill.Bill;
-import boltlore.catalogue.Family;
 import boltlore.demo.Demo;
-import boltlore.resolution.FamilyPlan;
+import boltlore.trades.KitInWork;
+import boltlore.trades.fixings.FixingsMaker.KitFixings;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,9 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FixingsMakerTest {
 
     private static KitFixings fixings(String order) {
-        Bill bill = Demo.bill(order);
-        Family family = bill.resolved().choices().family();
-        return FixingsMaker.of(new FamilyPlan(Demo.catalogue(), family), bill);
+        KitInWork kit = Demo.kit(order);
+        return FixingsMaker.make(kit.plan(), kit.bill());
     }
 
     private static BoltedJoint joint(KitFixings fixings, String position) {
@@ -32,13 +30,13 @@ class FixingsMakerTest {
     @ValueSource(strings = {"bl-1001", "bl-1002", "bl-1003", "bl-1004", "bl-1005", "bl-2001", "bl-2002"})
     void nothing_is_wrong_with_the_demos_joints_and_all_bolts_of_the_bill_are_there(String order) {
         KitFixings fixings = fixings(order);
-        BigDecimal inBill = fixings.bill().items().stream()
+        BigDecimal inBill = Demo.bill(order).items().stream()
                 .filter(item ->
                         item.part().fixing() != null && item.part().fixing().lengthMm() != null)
                 .map(item -> item.quantity())
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
 
-        assertThat(fixings.remarks()).noneMatch(remark -> remark.verdict() == Verdict.WRONG);
+        assertThat(fixings.findings().stops()).isFalse();
         assertThat(fixings.joints().stream().map(BoltedJoint::quantity).reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(inBill);
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts.Into;
+import boltlore.findings.Finding;
+import boltlore.findings.Severity;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -13,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class JointJudgeTest {
 
     private static List<String> says(Jointed joint) {
-        return joint.remarks().stream().map(Remarked::says).toList();
+        return joint.findings().stream().map(Finding::says).toList();
     }
 
     @ParameterizedTest
@@ -31,7 +33,7 @@ class JointJudgeTest {
         assertThat(says(Jointed.with("25").nut("8"))).isEmpty();
         assertThat(says(Jointed.with("25").nut("10"))).isEmpty();
         assertThat(says(Jointed.with("25").nut("6")))
-                .containsExactly("Frame: Nuts of class 6 on bolts of class 8.8. They take class 8 at least.");
+                .containsExactly("Frame: nuts of class 6 on bolts of class 8.8. They take class 8 at least.");
     }
 
     @Test
@@ -39,28 +41,32 @@ class JointJudgeTest {
         assertThat(says(Jointed.with("25").into(Into.STEEL, "10", "15"))).isEmpty();
         assertThat(says(Jointed.with("25.1").into(Into.STEEL, "10", "15")))
                 .containsExactly(
-                        "Frame: The bolt reaches 15.1 mm into a thread of 15 mm: it bottoms before it clamps.");
+                        "Frame: the bolt reaches 15.1 mm into a thread of 15 mm, so it bottoms before it clamps.");
     }
 
     @Test
     void a_bolt_shorter_than_what_it_clamps_is_wrong() {
-        assertThat(Jointed.with("25").into(Into.NUT, "30", null).remarks())
-                .extracting(Remarked::verdict)
-                .containsExactly(Verdict.WRONG);
+        assertThat(Jointed.with("25").into(Into.NUT, "30", null).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.BOLT_TOO_SHORT_FOR_NUT);
     }
 
     @Test
     void bolts_without_a_torque_are_looked_at() {
         Fixing fixing = new Fixing("M8", BigDecimal.valueOf(25), "8.8", null, null, null);
 
-        assertThat(Jointed.of(fixing).remarks()).extracting(Remarked::verdict).containsExactly(Verdict.LOOK);
+        assertThat(Jointed.of(fixing).findings()).singleElement().satisfies(found -> {
+            assertThat(found.kind()).isEqualTo(FixingFinding.BOLT_WITHOUT_TORQUE);
+            assertThat(found.subject()).isEqualTo("frame");
+            assertThat(found.severity()).isEqualTo(Severity.CHECK);
+        });
     }
 
     @Test
     void a_torque_that_stretches_the_bolt_is_wrong() {
         assertThat(says(Jointed.of(torqued("27.9")))).isEmpty();
         assertThat(says(Jointed.of(torqued("28.1"))))
-                .containsExactly("Frame: The torque gives 21.3 kN of preload, above the bolt's proof load of 21.2 kN.");
+                .containsExactly("Frame: the torque gives 21.3 kN of preload, above the bolt's proof load of 21.2 kN.");
     }
 
     private static Fixing torqued(String torqueNm) {
@@ -73,10 +79,12 @@ class JointJudgeTest {
         Fixing noTable = new Fixing("M8", BigDecimal.valueOf(25), "8.8", BigDecimal.TEN, null, new BigDecimal("0.12"));
         Fixing noFriction = new Fixing("M8", BigDecimal.valueOf(25), "8.8", BigDecimal.TEN, "table", null);
 
-        assertThat(Jointed.of(noTable).remarks()).extracting(Remarked::verdict).containsExactly(Verdict.WRONG);
-        assertThat(Jointed.of(noFriction).remarks())
-                .extracting(Remarked::verdict)
-                .containsExactly(Verdict.WRONG);
+        assertThat(Jointed.of(noTable).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.TORQUE_WITHOUT_TABLE);
+        assertThat(Jointed.of(noFriction).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.TORQUE_WITHOUT_TABLE);
     }
 
     @Test

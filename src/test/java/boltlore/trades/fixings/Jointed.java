@@ -5,6 +5,8 @@ import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.JointFacts.Into;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.findings.Finding;
+import boltlore.measure.Wording;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
 import java.math.BigDecimal;
@@ -16,7 +18,7 @@ final class Jointed {
 
     private final Fixing fixing;
     private boolean safety;
-    private List<Accompanying> with = List.of();
+    private List<BoltedJoint.Accompanying> with = List.of();
     private @Nullable Into into;
     private @Nullable BigDecimal clampMm;
     private @Nullable BigDecimal depthMm;
@@ -32,12 +34,7 @@ final class Jointed {
     /** M8, 8.8, of that length in mm. */
     static Jointed with(String lengthMm) {
         return of(new Fixing(
-                "M8",
-                new BigDecimal(lengthMm),
-                "8.8",
-                new BigDecimal("24.6"),
-                "after VDI 2230",
-                new BigDecimal("0.12")));
+                "M8", new BigDecimal(lengthMm), "8.8", new BigDecimal("24.6"), "to VDI 2230", new BigDecimal("0.12")));
     }
 
     Jointed safety() {
@@ -49,7 +46,7 @@ final class Jointed {
         Part nut = PartSketch.bought("NUT")
                 .fixing(new Fixing("M8", null, propertyClass, null, null, null))
                 .draw();
-        with = List.of(new Accompanying(nut, BigDecimal.ONE));
+        with = List.of(new BoltedJoint.Accompanying(nut, BigDecimal.ONE));
         return this;
     }
 
@@ -60,12 +57,13 @@ final class Jointed {
         return this;
     }
 
-    List<Remarked> remarks() {
+    List<Finding> findings() {
         Position position =
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
         JointFacts facts = new JointFacts(position.name(), "", safety, clampMm, into, depthMm);
-        return JointJudge.remarks(new BoltedJoint("Frame", position, "", "", bolt, BigDecimal.ONE, with, facts))
+        return JointJudge.findings(new BoltedJoint(
+                        Wording.english("Frame"), "frame", position, "", "", bolt, BigDecimal.ONE, with, facts))
                 .toList();
     }
 }

@@ -12,11 +12,14 @@ import boltlore.catalogue.Station;
 import boltlore.catalogue.Weights;
 import boltlore.measure.PositionName;
 import boltlore.order.Extra;
+import boltlore.resolution.FamilyPlan;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
+import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,9 +88,13 @@ public final class WeighedKit {
     }
 
     public Weighing weighing() {
+        return AxleLoadsTrade.weighing(inWork());
+    }
+
+    KitInWork inWork() {
         Catalogue catalogue = sketch.draw();
         OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new));
-        return Weigher.of(catalogue, family(catalogue), order.bill());
+        return new KitInWork(new FamilyPlan(catalogue, family(catalogue)), order.bill(), LocalDate.of(2026, 3, 2));
     }
 
     public Family family(Catalogue catalogue) {

@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Aboard.Who;
 import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.Station;
+import boltlore.findings.Finding;
+import boltlore.findings.Kind;
+import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
+import boltlore.trades.KitFinding;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -17,6 +22,10 @@ class WeigherTest {
         OnAxles onAxles = kit.weighing().onAxles();
         assertThat(onAxles).isNotNull();
         return onAxles;
+    }
+
+    private static List<Kind> kinds(Weighing weighing) {
+        return weighing.findings().all().stream().map(Finding::kind).toList();
     }
 
     private static WeighedKit loaded() {
@@ -31,22 +40,22 @@ class WeigherTest {
 
         @Test
         void goes_from_the_empty_vehicle_by_way_of_the_driver_to_the_luggage() {
-            assertThat(onAxles(loaded()).standings())
-                    .extracting(Standing::stand)
-                    .containsExactly(Stand.DONOR, Stand.CONVERTED, Stand.DRIVER, Stand.PASSENGERS, Stand.LADEN);
+            assertThat(onAxles(loaded()).cases())
+                    .extracting(CaseLoads::loadCase)
+                    .containsExactly(
+                            LoadCase.BEFORE, LoadCase.UNLADEN, LoadCase.DRIVER, LoadCase.PASSENGERS, LoadCase.LADEN);
         }
 
         @Test
         void driver_midway_loads_both_axles_alike_and_luggage_over_the_rear_axle_only_that_one() {
-            AxleLoads laden =
-                    onAxles(loaded()).standing(Stand.LADEN).orElseThrow().loads();
+            AxleLoads laden = onAxles(loaded()).in(LoadCase.LADEN).orElseThrow().loads();
             assertThat(laden.frontKg()).isEqualByComparingTo("672.5");
             assertThat(laden.rearKg()).isEqualByComparingTo("827.5");
         }
 
         @Test
         void what_nobody_sits_on_is_not_loaded() {
-            assertThat(onAxles(new WeighedKit().aboard(Who.DRIVER, "75", 1200)).standing(Stand.PASSENGERS))
+            assertThat(onAxles(new WeighedKit().aboard(Who.DRIVER, "75", 1200)).in(LoadCase.PASSENGERS))
                     .isEmpty();
         }
     }
@@ -57,16 +66,16 @@ class WeigherTest {
         @Test
         void a_load_just_at_its_limit_is_kept() {
             WeighedKit kit = loaded().donor(WeighedKit.donor(null, "672.5", "827.5", "1500", null));
-            assertThat(kit.weighing().exceeded()).isEmpty();
+            assertThat(onAxles(kit).exceeded()).isEmpty();
         }
 
         @Test
         void a_tenth_of_a_kilogram_more_is_told_with_its_amount() {
             WeighedKit kit = loaded().donor(WeighedKit.donor(null, "672.5", "827.4", "1500", null));
-            assertThat(kit.weighing().exceeded()).singleElement().satisfies(check -> {
-                assertThat(check.stand()).isEqualTo(Stand.LADEN);
+            assertThat(onAxles(kit).exceeded()).singleElement().satisfies(check -> {
+                assertThat(check.loadCase()).isEqualTo(LoadCase.LADEN);
                 assertThat(check.limited()).isEqualTo(Limited.REAR);
-                assertThat(check.leftKg()).isEqualByComparingTo("-0.1");
+                assertThat(check.marginKg()).isEqualByComparingTo("-0.1");
             });
         }
 
@@ -86,7 +95,7 @@ class WeigherTest {
                     .donor(WeighedKit.donor(null, "560", "2000", "1800", null));
             PayloadLeft payload = onAxles(kit).payload();
             assertThat(payload).isNotNull();
-            assertThat(payload.first()).isEqualTo(Limited.GROSS);
+            assertThat(payload.first()).isEqualTo(Limited.WHOLE);
         }
 
         @Test
@@ -156,7 +165,7 @@ class WeigherTest {
         void without_the_donors_height_nothing_is_said() {
             WeighedKit kit = new WeighedKit().donor(WeighedKit.donor(null, "900", "900", "1800", null));
             assertThat(onAxles(kit).height()).isNull();
-            assertThat(kit.weighing().missing()).anyMatch(says -> says.contains("nothing is said about heights"));
+            assertThat(kinds(kit.weighing())).contains(WeighingFinding.CENTRE_HEIGHT_NOT_KNOWN);
         }
     }
 
@@ -169,7 +178,7 @@ class WeigherTest {
                     new WeighedKit().donor(null).added("BOX", "20", 100, null).weighing();
             assertThat(weighing.onAxles()).isNull();
             assertThat(weighing.addedKg()).isEqualByComparingTo("20");
-            assertThat(weighing.missing()).anyMatch(says -> says.startsWith("The axle loads of the donor vehicle"));
+            assertThat(kinds(weighing)).containsExactly(KitFinding.NOT_JUDGED);
         }
 
         @Test
@@ -178,9 +187,12 @@ class WeigherTest {
                     new WeighedKit().added("BOX", "20.50", null, null).weighing();
             assertThat(weighing.onAxles()).isNull();
             assertThat(weighing.growth()).isNotNull();
-            assertThat(weighing.missing())
-                    .anyMatch(says ->
-                            says.startsWith("20.5 kg of the kit have no station") && says.contains("add one for BOX,"));
+            assertThat(weighing.findings().all())
+                    .filteredOn(finding -> finding.kind() == WeighingFinding.STATION_NOT_KNOWN)
+                    .singleElement()
+                    .satisfies(finding -> assertThat(finding.says())
+                            .startsWith("20.5 kg of the kit have no station")
+                            .contains("add a station for BOX, or for"));
         }
 
         @Test
@@ -206,21 +218,34 @@ class WeigherTest {
 
         @Test
         void a_market_without_a_limit_seats_and_what_comes_off() {
-            assertThat(new WeighedKit().weighing().missing())
+            assertThat(kinds(new WeighedKit().weighing()))
                     .containsExactly(
-                            "Nothing is known to come off the donor vehicle, so masses and loads after conversion are told too"
-                                    + " high and not compared with the market's limit.",
-                            "Nobody's seat and no place for luggage is known: limits are compared with the empty vehicle"
-                                    + " only.",
-                            "No limit on the change of mass is known for this market: ask the authority.");
+                            WeighingFinding.REMOVED_NOT_KNOWN,
+                            WeighingFinding.LOADS_NOT_KNOWN,
+                            WeighingFinding.MASS_LIMIT_NOT_KNOWN);
+        }
+
+        @Test
+        void of_an_extra_that_is_a_part_only_the_place_is_asked_for() {
+            Extra bolts = new Extra(new PartNumber("BOX"), "", BigDecimal.TEN, "each", null, null, true, "Spare.");
+            assertThat(new WeighedKit()
+                            .added("BOX", "20", 1200, null)
+                            .extra(bolts)
+                            .weighing()
+                            .findings()
+                            .all())
+                    .extracting(Finding::says)
+                    .contains("Extra 'Part BOX' is left out of the weights, for its mass or place is not known: give"
+                            + " stationMm in the order.");
         }
 
         @Test
         void extras_without_mass_or_place_are_told_by_name() {
             Extra rack = new Extra(null, "Roof rack", BigDecimal.ONE, "each", null, null, true, "Wanted.");
-            assertThat(new WeighedKit().extra(rack).weighing().missing())
-                    .contains("Extras whose mass or place is not known are left out: Roof rack. Give them 'massKg' and"
-                            + " 'stationMm' in the order.");
+            assertThat(new WeighedKit().extra(rack).weighing().findings().all())
+                    .extracting(Finding::says)
+                    .contains("Extra 'Roof rack' is left out of the weights, for its mass or place is not known: give"
+                            + " massKg, stationMm in the order.");
         }
     }
 
@@ -251,7 +276,7 @@ class WeigherTest {
             assertThat(with.extrasKg()).isEqualByComparingTo("20");
             assertThat(with.addedKg()).isEqualByComparingTo(without.addedKg());
             assertThat(front(with).subtract(front(without))).isEqualByComparingTo("10");
-            assertThat(with.missing()).noneMatch(says -> says.startsWith("Extras"));
+            assertThat(kinds(with)).doesNotContain(WeighingFinding.EXTRA_NOT_WEIGHED);
         }
 
         @Test

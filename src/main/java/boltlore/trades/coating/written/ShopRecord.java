@@ -24,8 +24,11 @@ public record ShopRecord(List<FilmReading> film, List<PowderIssued> issued) {
             }
         }
         if (faults.isEmpty() && all.equals(Entries.NONE)) {
-            faults.add(Fault.of(
-                    files.get(0).toString(), "nothing filled in", "a film reading, or powder that was issued", ""));
+            files.forEach(file -> faults.add(Fault.of(
+                    file.toString(),
+                    "nothing filled in",
+                    "film readings, or powder that was issued",
+                    "Fill it in first.")));
         }
         faults.addAll(new RecordCheck(plan).faults(all));
         return faults.isEmpty() ? Outcome.sound(of(all)) : Outcome.faulty(faults);

@@ -4,7 +4,7 @@ import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.bill.Origin;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Coat;
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Part;
@@ -132,7 +132,7 @@ final class KitNetwork {
         return both.last();
     }
 
-    private String finish(@Nullable Coat coat) {
+    private String finish(@Nullable CoatingSpec coat) {
         if (coat == null || coat.role() == null) {
             return coat == null ? "" : String.valueOf(coat.finish());
         }

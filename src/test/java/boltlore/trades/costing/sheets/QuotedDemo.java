@@ -44,7 +44,7 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
         return QuotationSheet.of(
                 calculation.quotation(),
                 bill,
-                Weigher.of(catalogue, bill.resolved().choices().family(), bill),
+                Weigher.weigh(catalogue, bill.resolved().choices().family(), bill),
                 catalogue);
     }
 

@@ -1,0 +1,44 @@
+package boltlore.trades;
+
+import boltlore.catalogue.Role;
+import boltlore.report.Heading;
+import boltlore.report.Look;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+
+/** What the workshop's own reports of one order begin with. */
+public final class KitReport {
+
+    private KitReport() {}
+
+    /** Dated as the order is; a terminal shows order and base vehicle first. */
+    public static WorkbookBuilder begin(KitInWork kit, String file, String title) {
+        WorkbookBuilder report = Workbook.of(file, title)
+                .about("Order " + kit.order().name())
+                .by(kit.workshop().name())
+                .glance(new Heading(
+                        kit.order().name() + ", " + kit.family().says().english(), Look.TITLE));
+        return kit.order().placed() == null ? report : report.dated(kit.order().placed());
+    }
+
+    public static String footer(KitInWork kit, String title) {
+        return title + ", order " + kit.order().name();
+    }
+
+    /** Who it is for, and which vehicle. */
+    public static ParticularsBuilder head(KitInWork kit, String name) {
+        String era = kit.choices()
+                .inRole(Role.ERA)
+                .map(value -> "; " + value.says().english())
+                .orElse("");
+        return Particulars.named(name)
+                .say(
+                        "workshop",
+                        "Workshop",
+                        kit.workshop().name() + ", " + kit.workshop().place())
+                .say("order", "Order", kit.order().name() + ", " + kit.order().customer())
+                .say("vehicle", "Base vehicle", kit.family().says().english() + era);
+    }
+}

@@ -1,0 +1,267 @@
+package boltlore.trades.coating;
+
+import boltlore.catalogue.PowderCoat;
+import boltlore.findings.Findings;
+import boltlore.order.Order;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.FindingsTable;
+import boltlore.report.Heading;
+import boltlore.report.Look;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The powder-coat batch sheet of one order, or of several that are coated together. */
+final class CoatSheet {
+
+    /** Name of the cautions that stand on the first page where something is coated in our own shop. */
+    private static final String IN_OUR_SHOP = "coating-shop";
+
+    private static final int ORDERS_NAMED = 6;
+    private static final int NAMED_IN_FOOTER = 4;
+
+    /** A row of the overview: a batch for an own oven, or a send-out. */
+    private record Lot(
+            String what,
+            String finish,
+            String where,
+            String powder,
+            String cure,
+            String out,
+            String need,
+            int pieces,
+            BigDecimal areaM2) {
+
+        static Lot of(OvenBatch batch) {
+            return new Lot(
+                    "Batch " + batch.number(),
+                    batch.finish().says().english(),
+                    batch.oven().says(),
+                    batch.finish().coats().stream().map(PowderCoat::powder).collect(Collectors.joining(", then ")),
+                    CoatWords.cures(batch.finish()),
+                    "",
+                    CoatWords.day(batch.needBy()),
+                    batch.pieces(),
+                    batch.areaM2());
+        }
+
+        static Lot of(SendOut sendOut) {
+            return new Lot(
+                    "Send-out " + sendOut.number() + (sendOut.tooBig().isEmpty() ? "" : ", too large for us"),
+                    sendOut.finish().says().english(),
+                    sendOut.coater().name(),
+                    "",
+                    "",
+                    CoatWords.day(sendOut.outBy()),
+                    CoatWords.day(sendOut.backBy()),
+                    sendOut.pieces(),
+                    sendOut.areaM2());
+        }
+    }
+
+    private static final TableSpec<Lot> LOTS = TableSpec.<Lot>named("batches")
+            .text("what", "Batch or send-out", Lot::what)
+            .text("finish", "Finish", 28, Lot::finish)
+            .text("where", "Where", 26, Lot::where)
+            .text("powder", "Powder", 24, Lot::powder)
+            .text("cure", "Cure window", 22, Lot::cure)
+            .text("out", "Out by", Lot::out)
+            .text("need", "In store by", Lot::need)
+            .whole("pieces", "Pieces", "", Lot::pieces)
+            .decimal("area", "Area", "m²", 3, Lot::areaM2)
+            .box(Column.tick("done", "Done"));
+
+    private static final TableSpec<BatchRow> ON_HOLD = onHold();
+
+    private static TableSpec<BatchRow> onHold() {
+        TableSpec<BatchRow> table = CoatWords.named(TableSpec.named("held-back"), 30, row -> row);
+        table.text("revision", "Rev", row -> row.part().revision())
+                .text("finish", "Finish", 30, row -> row.finish().says().english());
+        return CoatWords.counted(CoatWords.marked(table, 30, row -> row), row -> row)
+                .box(Column.blank("decision", "Left out or kept"))
+                .box(Column.signature("by", "Decided by"));
+    }
+
+    private CoatSheet() {}
+
+    static Workbook of(CoatJob job, Findings findings) {
+        CoatPlan plan = job.plan();
+        String footer = "Powder-coat batch sheet, " + orders(plan);
+        WorkbookBuilder workbook = begun("powder-coat-batch", "Powder-coat batch sheet", job)
+                .found(findings)
+                .glance(new Heading(orders(plan), Look.TITLE), work(job).build());
+        glance(workbook, job);
+        workbook.page(front(job, findings, footer));
+        office(workbook, job, footer);
+        plan.batches().forEach(batch -> workbook.page(BatchPage.of(batch, job, footer)));
+        plan.runs().forEach(run -> RunPage.on(workbook, run, job, footer));
+        plan.batches().stream()
+                .filter(batch -> !batch.rows().isEmpty())
+                .forEach(batch -> workbook.page(FilmPage.of(batch, job.workshop(), footer)));
+        plan.sendOuts().forEach(sendOut -> SendOutPage.on(workbook, sendOut, job.workshop(), footer));
+        return workbook.build();
+    }
+
+    /** A workbook of the plan: whose it is, what it is about, how old it is. */
+    static WorkbookBuilder begun(String file, String title, CoatJob job) {
+        WorkbookBuilder workbook = Workbook.of(file, title)
+                .about(orders(job.plan()))
+                .by(job.workshop().name());
+        job.plan().orders().stream()
+                .map(Order::placed)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .ifPresent(workbook::dated);
+        return workbook;
+    }
+
+    /** 'Order BL-1001', 'Orders BL-1001, BL-1002', or how many where there are more than fit a footer. */
+    static String orders(CoatPlan plan) {
+        List<Order> orders = plan.orders();
+        if (orders.size() > NAMED_IN_FOOTER) {
+            return orders.size() + " orders, " + orders.get(0).name() + " first";
+        }
+        String names = orders.stream().map(Order::name).collect(Collectors.joining(", "));
+        return (orders.size() == 1 ? "Order " : "Orders ") + names;
+    }
+
+    /** What a late order moves, or all there is to coat. */
+    private static void glance(WorkbookBuilder workbook, CoatJob job) {
+        LateMoves late = job.late();
+        if (late != null) {
+            workbook.glance(
+                    OrdersPage.moved(late).build(), OrdersPage.loads(late).build());
+        } else if (!lots(job.plan()).isEmpty()) {
+            workbook.glance(LOTS.of(lots(job.plan())).build());
+        }
+    }
+
+    /** What is looked at before anything hangs. */
+    private static void office(WorkbookBuilder workbook, CoatJob job, String footer) {
+        CoatPlan plan = job.plan();
+        LateMoves late = job.late();
+        if (late != null) {
+            workbook.page(OrdersPage.late(job, late, footer));
+        }
+        if (plan.orders().size() > 1) {
+            workbook.page(OrdersPage.of(job, footer));
+        }
+        if (!plan.heldBack().isEmpty()) {
+            workbook.page(onHold(plan.heldBack(), footer));
+        }
+        if (!plan.runs().isEmpty()) {
+            workbook.page(PowdersPage.of(job, footer));
+        }
+    }
+
+    private static PageBuilder front(CoatJob job, Findings findings, String footer) {
+        CoatPlan plan = job.plan();
+        PageBuilder page = Page.named("Overview").landscape().footer(footer);
+        page.title("Powder-coat batch sheet").add(head(job));
+        cautions(page, job);
+        if (plan.isEmpty()) {
+            page.note("Nothing in these orders is coated.");
+        }
+        if (!plan.heldBack().isEmpty()) {
+            page.note("Some pieces are on hold and not to be coated: see the page 'On hold'.");
+        }
+        if (!plan.runs().isEmpty()) {
+            page.heading("Booth and oven").add(work(job));
+        }
+        if (!lots(plan).isEmpty()) {
+            page.heading("Batches and send-outs, earliest need first").add(overview(plan));
+        }
+        FindingsTable.add(page, findings, "en");
+        return page.signatures("Released to the coating shop by", "Taken over by");
+    }
+
+    /** Those that the kits ask for, and where we coat those that the workshop wants on every batch. */
+    private static void cautions(PageBuilder page, CoatJob job) {
+        boolean own = !job.plan().batches().isEmpty();
+        if (own) {
+            CautionNotes.always(page, IN_OUR_SHOP, job.workshop(), "en");
+        }
+        List<String> codes = job.workshop().cautionsOf(job.plan().cautions()).stream()
+                .filter(caution -> !own || !caution.always().contains(IN_OUR_SHOP))
+                .map(caution -> caution.code())
+                .toList();
+        CautionNotes.add(page, codes, job.workshop(), "Caution", "en");
+    }
+
+    private static ParticularsBuilder head(CoatJob job) {
+        String workshop = job.workshop().name() + ", " + job.workshop().place();
+        ParticularsBuilder head = Particulars.named("orders").say("workshop", "Workshop", workshop);
+        List<OrderThrough> orders = job.through();
+        if (orders.size() > ORDERS_NAMED) {
+            return head.say("orders", "Orders", orders.size() + ", see the page 'Orders'");
+        }
+        orders.forEach(order -> head.say(
+                "order-" + order.order().name(),
+                "Order " + order.order().name(),
+                "coated and in store by " + CoatWords.day(order.needBy())));
+        return head;
+    }
+
+    /** The whole plan in a few figures. */
+    private static ParticularsBuilder work(CoatJob job) {
+        CoatPlan plan = job.plan();
+        int least = plan.rounds().stream().mapToInt(Round::leastLoads).sum();
+        long loads = plan.loads().count();
+        ParticularsBuilder work = Particulars.named("work")
+                .say("runs", "Runs of one powder", String.valueOf(plan.runs().size()))
+                .say("change-overs", "Colour changes", plan.changeOvers() + PowdersPage.costOfChanges(job))
+                .say("loads", "Oven loads", loads + " (at least " + least + " are needed)");
+        return job.timetable().known() && loads > 0
+                ? work.say("through", "Through on", job.day(job.timetable().days()))
+                : work;
+    }
+
+    private static List<Lot> lots(CoatPlan plan) {
+        List<Lot> lots = new ArrayList<>();
+        plan.batches().forEach(batch -> lots.add(Lot.of(batch)));
+        plan.sendOuts().forEach(sendOut -> lots.add(Lot.of(sendOut)));
+        return lots;
+    }
+
+    private static TableBuilder overview(CoatPlan plan) {
+        List<Lot> lots = lots(plan);
+        TableBuilder table = LOTS.of(lots);
+        table.total("total", "Total")
+                .sum(
+                        "pieces",
+                        BigDecimal.valueOf(lots.stream().mapToInt(Lot::pieces).sum()))
+                .sum("area", lots.stream().map(Lot::areaM2).reduce(BigDecimal.ZERO, BigDecimal::add));
+        return table;
+    }
+
+    private static PageBuilder onHold(List<BatchRow> rows, String footer) {
+        TableBuilder table = ON_HOLD.of(rows);
+        int pieces = rows.stream().mapToInt(BatchRow::pieces).sum();
+        table.total("total", "On hold").sum("pieces", BigDecimal.valueOf(pieces));
+        return Page.named("On hold")
+                .landscape()
+                .footer(footer)
+                .title("On hold: do not coat")
+                .note(
+                        "These brackets support nothing in their kit, and nobody has decided yet whether they are left out or"
+                                + " kept. They are in no batch, load or send-out until this sheet is issued again.")
+                .add(table);
+    }
+
+    static Stream<ChangeOver> changes(CoatPlan plan) {
+        return plan.runs().stream().map(PowderRun::changeOver).filter(Objects::nonNull);
+    }
+}

@@ -1,0 +1,137 @@
+package boltlore.trades.coating;
+
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
+import boltlore.measure.Digits;
+import boltlore.report.Cell;
+import boltlore.report.Column;
+import boltlore.report.FindingsTable;
+import boltlore.report.Heading;
+import boltlore.report.Look;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Film and powder of a plan as the coating shop wrote them down, assessed. */
+public final class FilmSheet {
+
+    private static final String THEORETICAL =
+            "Theoretical is area, target film and specific gravity, over the transfer efficiency of the plan. Up to "
+                    + PowderVerdict.USUAL_PERCENT + " % off it is usual.";
+
+    private static final TableSpec<FilmVerdict> BATCHES = TableSpec.<FilmVerdict>named("batches")
+            .text("batch", "Batch", film -> String.valueOf(film.batch().number()))
+            .text("finish", "Finish", 30, film -> film.batch().finish().says().english())
+            .whole("pieces", "Pieces", "", film -> film.batch().pieces())
+            .whole("least", "Min. mean", "µm", film -> film.demand().leastUm())
+            .decimal(
+                    "floor",
+                    "Min. reading",
+                    "µm",
+                    1,
+                    film -> film.demand().acceptance().floorUm())
+            .whole("most", "Max. mean", "µm", film -> film.demand().mostUm())
+            .whole("to-read", "To read", "", film -> film.sample().pieces())
+            .whole("read", "Read", "", film -> film.pieces().size())
+            .whole("short", "Below limit", "", FilmVerdict::shortfalls)
+            .whole("allowed", "Allowed", "", film -> film.sample().acceptUpTo())
+            .text("decision", "Decision", FilmSheet::decision)
+            .text("look", "Action", 36, FilmSheet::action)
+            .box(Column.signature("by", "Released by"));
+
+    private static final TableSpec<PieceVerdict> PIECES = TableSpec.<PieceVerdict>named("pieces")
+            .text("part", "Part", piece -> piece.reading().part())
+            .text("piece", "Piece", piece -> piece.reading().piece())
+            .column(
+                    Column.text("readings", "Readings").in("µm"),
+                    piece -> Cell.of(
+                            piece.reading().um().stream().map(Digits::plain).collect(Collectors.joining(", "))))
+            .decimal("mean", "Mean", "µm", 1, PieceVerdict::mean)
+            .decimal("lowest", "Lowest", "µm", 1, piece -> piece.reading().lowest())
+            .text(
+                    "verdict",
+                    "Assessment",
+                    piece -> !piece.good() ? "below limit" : piece.tooThick() ? "above maximum" : "accepted");
+
+    private static final TableSpec<PowderVerdict> POWDER = TableSpec.<PowderVerdict>named("powder")
+            .text("run", "Run", powder -> String.valueOf(powder.run().number()))
+            .text("powder", "Powder", powder -> powder.run().powder())
+            .decimal("theory", "Theoretical", "kg", 3, PowderVerdict::theoryKg)
+            .decimal("issued", "Issued", "kg", 3, PowderVerdict::issuedKg)
+            .decimal("difference", "Difference", "%", 1, PowderVerdict::differencePercent)
+            .decimal("on-parts", "On the parts", "%", 1, PowderVerdict::onPartsPercent)
+            .text("word", "Assessment", powder -> powder.unusual() ? "check" : "usual");
+
+    private FilmSheet() {}
+
+    public static Workbook of(RecordVerdict verdict, CoatJob job) {
+        String orders = CoatSheet.orders(job.plan());
+        String footer = "Film and powder, " + orders;
+        Findings findings = verdict.findings();
+        WorkbookBuilder workbook = CoatSheet.begun("coating-record", "Film and powder of a coating plan", job)
+                .found(findings)
+                .glance(new Heading("Film and powder, " + orders, Look.TITLE));
+        PageBuilder first = Page.named("Assessment").landscape().footer(footer).title("Film and powder, assessed");
+        FindingsTable.add(first, findings, "en");
+        if (!verdict.film().isEmpty()) {
+            first.heading("Film, batch by batch").add(rules(verdict)).add(BATCHES.of(verdict.film()));
+            workbook.glance(BATCHES.of(verdict.film()).build(), rules(verdict).build());
+        }
+        if (!verdict.powder().isEmpty()) {
+            first.heading("Powder issued").note(THEORETICAL).add(POWDER.of(verdict.powder()));
+            workbook.glance(POWDER.of(verdict.powder()).build());
+        }
+        workbook.page(first);
+        return (verdict.film().isEmpty() ? workbook : workbook.page(pieces(verdict, footer))).build();
+    }
+
+    /** By what each batch is accepted, with the figures and where they come from. */
+    private static ParticularsBuilder rules(RecordVerdict verdict) {
+        ParticularsBuilder rules = Particulars.named("rules");
+        verdict.film().forEach(film -> {
+            int batch = film.batch().number();
+            rules.say("rule-" + batch, "Rule, batch " + batch, FilmPage.rule(film.batch()));
+        });
+        return rules.say("sources", "Sources", FilmPage.SOURCES);
+    }
+
+    private static PageBuilder pieces(RecordVerdict verdict, String footer) {
+        TableBuilder pieces = PIECES.empty();
+        verdict.film().forEach(film -> {
+            int batch = film.batch().number();
+            pieces.group(
+                    "batch-" + batch,
+                    "Batch " + batch + ", " + film.batch().finish().says().english());
+            film.pieces().forEach(piece -> PIECES.add(pieces, "", piece));
+        });
+        return Page.named("Pieces")
+                .landscape()
+                .footer(footer)
+                .title("Film readings, piece by piece")
+                .add(pieces);
+    }
+
+    private static String decision(FilmVerdict film) {
+        return switch (film.decision()) {
+            case ACCEPTED -> "accepted";
+            case REJECTED -> "rejected";
+            case READ_MORE -> "read more";
+        };
+    }
+
+    private static String action(FilmVerdict film) {
+        List<String> kinds = film.findings()
+                .map(Finding::kind)
+                .map(kind -> kind.code())
+                .distinct()
+                .toList();
+        return String.join("; ", kinds);
+    }
+}

@@ -1,0 +1,108 @@
+package boltlore.trades.coating;
+
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.report.drawing.Drawing;
+import boltlore.report.drawing.Mark;
+import boltlore.report.drawing.Outlines;
+import boltlore.report.drawing.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * The rails of an oven that hold anything, each as one looks along it from the side; to scale. Two stand beside each other,
+ * one alone across the page.
+ */
+final class HangingDrawing {
+
+    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
+    private static final double EDGE_MM = 1;
+    private static final double BETWEEN_MM = 6;
+    private static final double HEAD_MM = 5;
+    private static final double FOOT_MM = 3;
+    private static final double WORDS_MM = 2.2;
+    private static final double SMALL_MM = 1.7;
+    private static final double HOOK_MM = 1.2;
+
+    private final HangingPlan plan;
+    private final int across;
+    private final double viewMm;
+    private final double perMm;
+    private final double heightMm;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private HangingDrawing(HangingPlan plan) {
+        this.plan = plan;
+        EnvelopeMm inside = plan.oven().inside();
+        this.across = Math.min(2, plan.byRail().size());
+        this.viewMm = (WIDTH_MM - 2 * EDGE_MM - (across - 1) * BETWEEN_MM) / across;
+        this.perMm = viewMm / inside.length();
+        this.heightMm = HEAD_MM + HOOK_MM + inside.height() * perMm + FOOT_MM;
+    }
+
+    static Drawing of(HangingPlan plan) {
+        HangingDrawing drawing = new HangingDrawing(plan);
+        int view = 0;
+        for (Map.Entry<Integer, List<Place>> rail : plan.byRail().entrySet()) {
+            drawing.rail(rail.getKey(), rail.getValue(), view);
+            view++;
+        }
+        int rows = (view + drawing.across - 1) / drawing.across;
+        return new Drawing(WIDTH_MM, rows * drawing.heightMm, says(plan), drawing.marks);
+    }
+
+    private static String says(HangingPlan plan) {
+        return "Load " + plan.load().number() + " as it may hang. "
+                + plan.byRail().entrySet().stream()
+                        .map(rail -> "Rail " + rail.getKey() + ": " + numbers(rail.getValue()))
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    private static String numbers(List<Place> places) {
+        return places.stream()
+                .map(place -> "No. " + place.piece().number() + " from " + place.fromMm() + " mm"
+                        + (place.topMm() == 0 ? "" : ", " + place.topMm() + " mm down"))
+                .collect(Collectors.joining(", "));
+    }
+
+    private void rail(int number, List<Place> places, int view) {
+        double left = EDGE_MM + view % across * (viewMm + BETWEEN_MM);
+        int line = view / across;
+        double top = line * heightMm;
+        EnvelopeMm inside = plan.oven().inside();
+        String size = view == 0 ? " – inside " + inside.length() + " × " + inside.height() + " mm" : "";
+        marks.add(Mark.from(new Point(left, top + HEAD_MM / 2), "Rail " + number + size, WORDS_MM));
+        double railMm = top + HEAD_MM;
+        marks.add(Mark.dashed(Outlines.box(left, railMm, left + viewMm, railMm + HOOK_MM + inside.height() * perMm)));
+        marks.add(new Mark.Line(
+                List.of(new Point(left, railMm), new Point(left + viewMm, railMm)), Mark.THICK_MM, false));
+        places.forEach(place -> piece(place, left, railMm));
+    }
+
+    private void piece(Place place, double viewLeft, double railMm) {
+        double left = viewLeft + place.fromMm() * perMm;
+        double top = railMm + HOOK_MM + place.topMm() * perMm;
+        double right = left + place.piece().size().alongMm() * perMm;
+        double bottom = top + place.piece().size().downMm() * perMm;
+        double middle = (left + right) / 2;
+        marks.add(Mark.outline(Outlines.box(left, top, right, bottom)));
+        double hookFrom = place.topMm() == 0 ? railMm : top - HOOK_MM;
+        marks.add(Mark.line(new Point(middle, hookFrom), new Point(middle, top)));
+        number(place, viewLeft, new Point(middle, bottom), top, right - left);
+    }
+
+    /** In the piece where it has room, else below it, and clear of the oven's ends. */
+    private void number(Place place, double viewLeft, Point foot, double top, double roomMm) {
+        String number =
+                String.valueOf(place.piece().number()) + (place.rails() > 1 ? " on " + place.rails() + " rails" : "");
+        if (Mark.Lettering.widthMm(number, WORDS_MM) + 2 <= roomMm && foot.yMm() - top > WORDS_MM + 1) {
+            marks.add(Mark.centred(new Point(foot.xMm(), (top + foot.yMm()) / 2), number, WORDS_MM));
+        } else {
+            double clear = Mark.Lettering.widthMm(number, SMALL_MM) / 2 + Mark.THICK_MM;
+            double x = Math.min(Math.max(foot.xMm(), viewLeft + clear), viewLeft + viewMm - clear);
+            marks.add(Mark.centred(new Point(x, foot.yMm() + SMALL_MM), number, SMALL_MM));
+        }
+    }
+}

@@ -1,0 +1,215 @@
+package boltlore.trades.coating;
+
+import boltlore.catalogue.Powder;
+import boltlore.measure.Digits;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.Kind;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.report.WorkbookBuilder;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** One run for booth and oven: powder, masks to fetch, loads with what is written down of each cure. */
+final class RunPage {
+
+    private static final int MIXED_ONE_BY_ONE = 4;
+
+    /** A load where it is cured. */
+    private record Cured(OvenLoad load, CureQueue queue) {}
+
+    /** Pieces of one row in a load. */
+    private record Hanging(OvenLoad load, CureQueue queue, BatchRow row) {}
+
+    private static final TableSpec<Hanging> PIECES = pieces();
+
+    private final PowderRun run;
+    private final CoatJob job;
+    private final String footer;
+
+    private RunPage(PowderRun run, CoatJob job, String footer) {
+        this.run = run;
+        this.job = job;
+        this.footer = footer;
+    }
+
+    static void on(WorkbookBuilder workbook, PowderRun run, CoatJob job, String footer) {
+        if (run.loads().findAny().isEmpty()) {
+            return;
+        }
+        RunPage page = new RunPage(run, job, footer);
+        workbook.page(page.run());
+        if (run.loads().count() > 1 || run.passes().size() > 1) {
+            workbook.page(page.page(" hung", ", what hangs in which load").add(page.hanging()));
+        }
+    }
+
+    private PageBuilder run() {
+        Powder powder = job.shop().powders().get(run.powder());
+        PowderUse use = PowderUse.of(run, job.workshop());
+        PageBuilder page = page("", powder == null ? "" : ", " + powder.says()).add(particulars(use));
+        CautionNotes.always(page, "coating-oven", job.workshop(), "en");
+        List<MasksToFetch> masks = MasksToFetch.of(run);
+        if (!masks.isEmpty()) {
+            page.heading("Masks to fetch");
+            if (run.loads().count() > 1) {
+                page.note("Masks that stand another cure may go round from load to load: then the most in one load will"
+                        + " do.");
+            }
+            page.add(MasksTable.of(run, masks, job.shop()));
+        }
+        page.heading("Oven loads");
+        run.queues().forEach(queue -> page.note(limits(queue)));
+        mixed().forEach(page::note);
+        return page.add(loads(use));
+    }
+
+    private PageBuilder page(String name, String about) {
+        return Page.named("Run " + run.number() + name)
+                .landscape()
+                .footer(footer)
+                .title("Run " + run.number() + ": " + run.powder() + about);
+    }
+
+    private ParticularsBuilder particulars(PowderUse use) {
+        return Particulars.named("run-" + run.number())
+                .say("clean-down", "Colour change", PowdersPage.cleanDown(run, job))
+                .say("overspray", "Overspray", PowdersPage.overspray(use, run, job.shop()))
+                .say("issue", "Powder to issue, kg", Kind.decimal(3), use.issueKg())
+                .leave("lot", "Powder lot")
+                .leave("issued", "Issued, kg")
+                .leave("by", "Sprayed by")
+                .leave("probe", "Thermocouple number");
+    }
+
+    private TableBuilder loads(PowderUse use) {
+        Timetable timetable = job.timetable();
+        TableSpec<Cured> spec = TableSpec.<Cured>named("loads")
+                .text("load", "Load", cured -> String.valueOf(cured.load().number()))
+                .text("passes", "Of", 22, RunPage::passes)
+                .whole("pieces", "Pieces", "", cured -> cured.load().pieces())
+                .decimal("area", "Area", "m²", 2, cured -> cured.load().size().areaM2())
+                .decimal(
+                        "mass",
+                        "Load mass with jigs",
+                        "kg",
+                        1,
+                        cured -> cured.load().size().kg())
+                .whole("hooks", "Hooks", "", cured -> cured.load().size().hooks())
+                .decimal(
+                        "volume", "Volume", "l", 0, cured -> cured.load().size().litres())
+                .decimal("issue", "Powder", "kg", 3, cured -> use.issueKg(cured.load(), cured.queue()))
+                .text("probe-on", "Thermocouple on", 20, cured -> probe(cured.load()));
+        if (timetable.known()) {
+            spec.text("day", "Day", cured -> job.day(timetable.day(cured.load().number())));
+        }
+        spec.box(Column.blank("in", "In at"))
+                .box(Column.blank("dwell", "Dwell from"))
+                .box(Column.blank("out", "Out at"))
+                .box(Column.blank("probe", "Peak metal temperature").in("°C"))
+                .box(Column.signature("by", "Cured by"));
+        TableBuilder table = spec.empty().about("run", run.number());
+        for (int i = 0; i < run.queues().size(); i++) {
+            CureQueue queue = run.queues().get(i);
+            table.group("queue-" + (i + 1), window(queue));
+            queue.loads().forEach(load -> spec.add(table, "", new Cured(load, queue)));
+        }
+        return table;
+    }
+
+    private static String passes(Cured cured) {
+        return cured.load().rows().stream()
+                .map(row -> cured.queue().passOf(row).says())
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
+    }
+
+    private static TableSpec<Hanging> pieces() {
+        TableSpec<Hanging> pieces = TableSpec.<Hanging>named("load-pieces")
+                .text("load", "Load", hanging -> String.valueOf(hanging.load().number()));
+        CoatWords.named(pieces, 36, Hanging::row)
+                .text(
+                        "pass",
+                        "Of",
+                        hanging -> hanging.queue().passOf(hanging.row()).says());
+        CoatWords.marked(pieces, 30, Hanging::row);
+        CoatWords.measured(
+                pieces, "section", "Section thin–thick", "mm", 10, hanging -> CoatWords.section(hanging.row()));
+        return CoatWords.counted(pieces, Hanging::row).box(Column.tick("hung", "Hung"));
+    }
+
+    private TableBuilder hanging() {
+        TableBuilder table = PIECES.empty().about("run", run.number());
+        run.queues()
+                .forEach(queue -> queue.loads().forEach(load -> {
+                    String pieces = CoatWords.count(load.pieces(), "piece", "pieces");
+                    table.group("load-" + load.number(), "Load " + load.number() + ", " + pieces);
+                    load.rows().forEach(row -> PIECES.add(table, "", new Hanging(load, queue, row)));
+                }));
+        return table;
+    }
+
+    /** '180 °C metal, 15 min, in Box oven, gas'. */
+    static String window(CureQueue queue) {
+        return queue.cureMetalC() + " °C metal, " + queue.minutes() + " min, in "
+                + queue.oven().says();
+    }
+
+    /** 'PV-CR-1, 8 mm'. */
+    static String probe(OvenLoad load) {
+        BatchRow thick = load.thickest();
+        return thick.part().number() + ", " + Digits.plain(thick.coat().thickestMm()) + " mm";
+    }
+
+    /** What the oven takes at once, and how many loads these pieces need. */
+    private static String limits(CureQueue queue) {
+        LoadSize limits = LoadSize.limits(queue.oven());
+        boolean fewest = queue.loads().size() == queue.leastLoads();
+        return queue.oven().says() + " takes " + Digits.plain(limits.areaM2()) + " m², "
+                + Digits.plain(limits.kg()) + " kg with jigs (" + Digits.plain(LoadSize.HANGING_KG)
+                + " kg a hang point), " + limits.hooks() + " hooks and "
+                + limits.litres().setScale(0, RoundingMode.HALF_UP) + " l of hung parts ("
+                + Digits.plain(queue.oven().fillPercent()) + " % of its inside)" + sections(queue) + ". At "
+                + queue.cureMetalC() + " °C, " + queue.minutes() + " min these pieces need at least "
+                + CoatWords.count(queue.leastLoads(), "load", "loads") + "; planned: "
+                + queue.loads().size() + ". "
+                + (fewest ? "No plan has fewer." : "The best plan known; fewer are not ruled out.");
+    }
+
+    private static String sections(CureQueue queue) {
+        return queue.oven().sectionRatio() == null
+                ? ""
+                : "; pieces whose thickest sections differ by more than "
+                        + Digits.plain(queue.oven().sectionRatio()) + " times hang apart";
+    }
+
+    /** Words where thin and thick sections share a load, one for each or one for all. */
+    private List<String> mixed() {
+        List<OvenLoad> mixed = run.loads().filter(OvenLoad::mixesSections).toList();
+        if (mixed.size() <= MIXED_ONE_BY_ONE) {
+            return mixed.stream().map(RunPage::mixed).toList();
+        }
+        String loads = mixed.stream().map(load -> String.valueOf(load.number())).collect(Collectors.joining(", "));
+        return List.of("Loads " + loads + ": thin and thick sections do not reach metal temperature together. Put the"
+                + " thermocouple where the table says and count the minutes from there; check the thin ones for"
+                + " over-bake.");
+    }
+
+    private static String mixed(OvenLoad load) {
+        BatchRow thin = load.thinnest();
+        BatchRow thick = load.thickest();
+        String thickMm = Digits.plain(thick.coat().thickestMm()) + " mm";
+        return "Load " + load.number() + ": " + Digits.plain(thin.coat().thinnestMm()) + " mm ("
+                + thin.part().number() + ") and " + thickMm + " ("
+                + thick.part().number()
+                + ") do not reach metal temperature together. Put the thermocouple on the " + thickMm
+                + " and count the minutes from there; check the thin ones for over-bake.";
+    }
+}

@@ -1,0 +1,49 @@
+package boltlore.trades.fixings;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Workshop;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.fixings.FixingsMaker.KitFixings;
+
+/** Each bag's fixings with their spares, and what the scale must show. */
+final class BagsPage {
+
+    private static final int GRAMS = 3;
+
+    private static final String RULE =
+            "Count = (gross − tare) / mass of each, rounded. It is sure only while the mass of each is"
+                    + " true within one half divided by the count. Where the part master's last digit is too coarse for that, weigh ten"
+                    + " of the batch first, or count by hand. Spares: up to M8 the larger of one and 5 % rounded up (workshop's own value).";
+
+    private BagsPage() {}
+
+    static PageBuilder of(KitFixings fixings, Catalogue catalogue, String footer) {
+        PageBuilder page = Page.named("Bags").landscape().footer(footer);
+        page.title("Fixings by bag, counted by weight")
+                .add(spec(catalogue).of(fixings.bags()))
+                .note(RULE);
+        return page.signatures("Counted by", "Second count by");
+    }
+
+    private static TableSpec<BagCount> spec(Catalogue catalogue) {
+        Workshop workshop = catalogue.workshop();
+        return TableSpec.<BagCount>named("bags")
+                .text("stage", "Fit stage", 16, bag -> workshop.stageSays(bag.stage(), "en"))
+                .text("bag", "Bag", 22, bag -> catalogue.shipping().bagSays(bag.bag(), workshop, "en"))
+                .text("part", "Part", bag -> bag.part().number().text())
+                .text("name", "Name", 32, bag -> bag.part().name().english())
+                .quantity("needed", "Needed", "", BagCount::quantity)
+                .quantity("spares", "Spares", "", BagCount::spares)
+                .quantity("count", "In the bag", "", BagCount::count)
+                .decimal("each", "Each", "g", 2, bag -> bag.eachKg().movePointRight(GRAMS))
+                .decimal("net", "Net", "g", 1, bag -> bag.netKg().movePointRight(GRAMS))
+                .decimal("within", "Piece-weight tolerance", "%", 1, bag -> CountByWeight.surePercent(bag.count()))
+                .text("how", "Count", 20, bag -> bag.sure() ? "by weight" : "weigh ten first")
+                .box(Column.blank("gross", "Gross").in("g"))
+                .box(Column.blank("tare", "Tare").in("g"))
+                .box(Column.blank("counted", "Counted"));
+    }
+}

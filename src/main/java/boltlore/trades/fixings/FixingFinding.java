@@ -1,0 +1,37 @@
+package boltlore.trades.fixings;
+
+import static boltlore.findings.Severity.CHECK;
+import static boltlore.findings.Severity.NOTE;
+import static boltlore.findings.Severity.STOP;
+
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
+
+/** What the bolted joints of a kit may show. */
+public enum FixingFinding implements Kind {
+    BOLT_CLASS_TOO_LOW(STOP),
+    NUT_CLASS_TOO_LOW(STOP),
+    TORQUE_WITHOUT_TABLE(STOP),
+    TORQUE_ABOVE_PROOF_LOAD(STOP),
+    BOLT_TOO_SHORT_FOR_NUT(STOP),
+    THREAD_TOO_SHORT(STOP),
+    BOLT_BOTTOMS(STOP),
+    BOLT_WITHOUT_TORQUE(CHECK),
+    JOINTS_NOT_KNOWN(NOTE);
+
+    private final Severity severity;
+
+    FixingFinding(Severity severity) {
+        this.severity = severity;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String room() {
+        return "fixings";
+    }
+}

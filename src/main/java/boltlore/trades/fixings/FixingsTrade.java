@@ -1,0 +1,66 @@
+package boltlore.trades.fixings;
+
+import boltlore.faults.Outcome;
+import boltlore.report.Workbook;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
+import boltlore.trades.Room;
+import boltlore.trades.Trade;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import boltlore.trades.fixings.FixingsMaker.KitFixings;
+import java.util.List;
+
+/** What is bolted to what, with torques, spares and counts by weight. */
+public final class FixingsTrade implements Trade {
+
+    private static final String TITLE = "Fixings";
+
+    @Override
+    public String name() {
+        return "fixings";
+    }
+
+    @Override
+    public Room room() {
+        return Room.BENCH;
+    }
+
+    @Override
+    public String does() {
+        return "List bolts, nuts and washers by joint and by bag with their torques, judge each joint, and write a"
+                + " fixings sheet for each order.";
+    }
+
+    @Override
+    public List<FixingFinding> kinds() {
+        return List.of(FixingFinding.values());
+    }
+
+    @Override
+    public String nothing() {
+        return "No order of these has fixings to list.";
+    }
+
+    @Override
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
+        return Outcome.sound(kits.stream().map(FixingsTrade::of).toList());
+    }
+
+    private static TradeResult of(KitInWork kit) {
+        KitFixings fixings = FixingsMaker.make(kit.plan(), kit.bill());
+        return TradeResult.of(kit, fixings.findings(), () -> report(fixings, kit));
+    }
+
+    static Workbook report(KitFixings fixings, KitInWork kit) {
+        String footer = KitReport.footer(kit, TITLE);
+        return KitReport.begin(kit, "fixings", TITLE)
+                .found(fixings.findings())
+                .glance(JointsPage.glance(fixings).build())
+                .glance(JointsPage.figures("glance", fixings).build())
+                .page(JointsPage.of(fixings, kit, footer))
+                .page(SafetyPage.of(fixings, kit.workshop(), footer))
+                .page(BagsPage.of(fixings, kit.catalogue(), footer))
+                .build();
+    }
+}

@@ -1,0 +1,128 @@
+package boltlore.trades.fixings;
+
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.Workshop;
+import boltlore.measure.Digits;
+import boltlore.report.CautionNotes;
+import boltlore.report.FindingsTable;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
+import boltlore.trades.fixings.FixingsMaker.KitFixings;
+import java.math.BigDecimal;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The first page: every joint with its bolts and torque, and what was found. */
+final class JointsPage {
+
+    private static final String TABLES =
+            "A torque holds for its table, edition, friction and class only: for threads as"
+                    + " delivered, neither oiled nor cleaned. A liquid thread lock changes the friction; follow its maker.";
+
+    private static final TableSpec<BoltedJoint> GLANCE = bolts(
+                    TableSpec.<BoltedJoint>named("joints").text("joint", "Joint", 40, BoltedJoint::says))
+            .text("sign", "To sign", 8, JointsPage::sign);
+
+    private static final TableSpec<BoltedJoint> JOINTS = bolts(TableSpec.<BoltedJoint>named("joints")
+                    .text("joint", "Joint", 26, BoltedJoint::says)
+                    .text("held", "What is bolted", 34, BoltedJoint::held)
+                    .text("because", "Note", 38, BoltedJoint::because))
+            .text("stands", "Torque table", 24, joint -> ofTorque(joint, Fixing::torqueTable))
+            .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
+            .text("with", "Washers and nuts", 34, JointsPage::with)
+            .text("lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
+            .text("sign", "To sign", 8, JointsPage::sign)
+            .text("position", "Position", 24, joint -> joint.position().name().text());
+
+    private JointsPage() {}
+
+    static PageBuilder of(KitFixings fixings, KitInWork kit, String footer) {
+        PageBuilder page = Page.named("Joints").landscape().footer(footer);
+        page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
+        FindingsTable.add(page, fixings.findings(), "en");
+        page.heading("Joints").add(joints(fixings, kit.workshop())).note(TABLES);
+        CautionNotes.always(page, "fixings", kit.workshop(), "en");
+        return page;
+    }
+
+    static TableBuilder glance(KitFixings fixings) {
+        return GLANCE.of(fixings.joints());
+    }
+
+    /** How many joints and counts there are, and from which tables their torques are. */
+    static ParticularsBuilder figures(String name, KitFixings fixings) {
+        long toSign = fixings.joints().stream().filter(BoltedJoint::safety).count();
+        long unsure = fixings.bags().stream().filter(bag -> !bag.sure()).count();
+        return Particulars.named(name)
+                .say("joints", "Joints", fixings.joints().size() + ", of which " + toSign + " to sign for")
+                .say("tables", "Torque tables", tables(fixings))
+                .say(
+                        "counts",
+                        "Counts by weight",
+                        fixings.bags().size() + ", " + unsure + " of them only once ten of the batch are weighed");
+    }
+
+    private static String tables(KitFixings fixings) {
+        return fixings.joints().stream()
+                .map(joint -> joint.fixing().torqueTable())
+                .filter(Objects::nonNull)
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
+    /** By fit stage. */
+    private static TableBuilder joints(KitFixings fixings, Workshop workshop) {
+        TableBuilder table = JOINTS.empty();
+        String stage = "";
+        for (BoltedJoint joint : fixings.joints()) {
+            if (!joint.position().stage().equals(stage)) {
+                stage = joint.position().stage();
+                table.group(stage, workshop.stageSays(stage, "en"));
+            }
+            JOINTS.add(table, "", joint);
+        }
+        return table;
+    }
+
+    /** How many bolts of which size, with their torque and the friction that it stands for. */
+    static TableSpec<BoltedJoint> bolts(TableSpec<BoltedJoint> spec) {
+        return spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
+                .text("size", "Size, class", 18, joint -> size(joint.fixing()))
+                .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, Fixing::torqueNm))
+                .decimal("friction", "Friction", "", 2, joint -> ofTorque(joint, Fixing::friction));
+    }
+
+    private static @Nullable String sign(BoltedJoint joint) {
+        return joint.safety() ? "yes" : null;
+    }
+
+    /** 'M8 × 25, 8.8'. */
+    private static String size(Fixing fixing) {
+        BigDecimal length = fixing.lengthMm();
+        return fixing.thread() + (length == null ? "" : " × " + Digits.plain(length)) + ", "
+                + (fixing.propertyClass() == null ? "class unknown" : fixing.propertyClass());
+    }
+
+    /** A torque is never printed without the table and the friction that it stands for. */
+    static <T> @Nullable T ofTorque(BoltedJoint joint, Function<Fixing, @Nullable T> figure) {
+        Fixing fixing = joint.fixing();
+        boolean complete = fixing.torqueNm() != null && fixing.torqueTable() != null && fixing.friction() != null;
+        return complete ? figure.apply(fixing) : null;
+    }
+
+    /** '4 × Flat washer M8 (FX-W8); 4 × Self-locking nut M8 (FX-N8)'. */
+    private static String with(BoltedJoint joint) {
+        return joint.with().stream()
+                .map(each -> Digits.plain(each.quantity()) + " × "
+                        + each.part().name().english() + " (" + each.part().number() + ")")
+                .collect(Collectors.joining("; "));
+    }
+}

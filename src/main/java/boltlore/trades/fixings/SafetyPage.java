@@ -1,0 +1,70 @@
+package boltlore.trades.fixings;
+
+import boltlore.catalogue.Fixing;
+import boltlore.catalogue.JointFacts;
+import boltlore.catalogue.Workshop;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.fixings.FixingsMaker.KitFixings;
+import java.math.BigDecimal;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Safety joints: each is torqued with a tool that has a number, ticked and signed for. */
+final class SafetyPage {
+
+    private static final int KILO = 3;
+
+    private static final String PRELOAD =
+            "Preload at that torque and friction to VDI 2230; min. preload: divided by 1.8, the"
+                    + " scatter of a torque wrench.";
+
+    private static final TableSpec<BoltedJoint> SIGNED = JointsPage.bolts(
+                    TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says))
+            .text("stands", "Torque table", 30, joint -> JointsPage.ofTorque(joint, Fixing::torqueTable))
+            .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint, newton -> newton))
+            .decimal(
+                    "least",
+                    "Min. preload",
+                    "kN",
+                    1,
+                    joint -> kilonewton(joint, newton -> Tightening.afterScatter(newton, Tightening.WRENCH)))
+            .decimal("clamp", "Clamped", "mm", 0, joint -> ofFacts(joint, JointFacts::clampMm))
+            .text(
+                    "into",
+                    "Thread in",
+                    joint -> ofFacts(
+                            joint,
+                            facts -> facts.into() == null
+                                    ? null
+                                    : facts.into().written().replace('-', ' ')))
+            .box(Column.tick("torqued", "Torqued"))
+            .box(Column.blank("tool", "Tool number"))
+            .box(Column.signature("signed", "Signature, date"));
+
+    private SafetyPage() {}
+
+    static PageBuilder of(KitFixings fixings, Workshop workshop, String footer) {
+        PageBuilder page = Page.named("Signed joints").landscape().footer(footer);
+        page.title("Joints to sign for")
+                .add(SIGNED.of(
+                        fixings.joints().stream().filter(BoltedJoint::safety).toList()))
+                .note(PRELOAD);
+        CautionNotes.always(page, "signed-joints", workshop, "en");
+        return page.signatures("Checked by a second person");
+    }
+
+    private static @Nullable BigDecimal kilonewton(BoltedJoint joint, Function<BigDecimal, BigDecimal> of) {
+        return joint.preloadNewton()
+                .map(of)
+                .map(newton -> newton.movePointLeft(KILO))
+                .orElse(null);
+    }
+
+    private static <T> @Nullable T ofFacts(BoltedJoint joint, Function<JointFacts, @Nullable T> figure) {
+        return joint.facts() == null ? null : figure.apply(joint.facts());
+    }
+}

@@ -1,0 +1,73 @@
+package boltlore.trades.weighing;
+
+import boltlore.faults.Outcome;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
+import boltlore.trades.Room;
+import boltlore.trades.Trade;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import java.util.List;
+
+/** What a kit does to the weights of its base vehicle, each axle against its limit. */
+public final class AxleLoadsTrade implements Trade {
+
+    private static final String TITLE = "Weight statement";
+
+    @Override
+    public String name() {
+        return "axle-loads";
+    }
+
+    @Override
+    public Room room() {
+        return Room.ENGINEERING;
+    }
+
+    @Override
+    public String does() {
+        return "Calculate axle loads before and after conversion, compare them with the limits, and write a weight"
+                + " statement for each order.";
+    }
+
+    @Override
+    public List<WeighingFinding> kinds() {
+        return List.of(WeighingFinding.values());
+    }
+
+    @Override
+    public String nothing() {
+        return "For no order of these can axle loads be calculated.";
+    }
+
+    @Override
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
+        return Outcome.sound(kits.stream()
+                .map(kit -> TradeResult.of(kit, weighing(kit).findings(), () -> report(kit)))
+                .toList());
+    }
+
+    public static Weighing weighing(KitInWork kit) {
+        return kit.once(Weighing.class, own -> Weigher.weigh(own.catalogue(), own.family(), own.bill()));
+    }
+
+    static Workbook report(KitInWork kit) {
+        Weighing weighing = weighing(kit);
+        String footer = KitReport.footer(kit, TITLE);
+        WorkbookBuilder report = KitReport.begin(kit, "weight-statement", TITLE).found(weighing.findings());
+        OnAxles onAxles = weighing.onAxles();
+        if (onAxles != null) {
+            report.glance(StatementPage.glance(onAxles).build());
+        }
+        report.glance(StatementPage.result(weighing).build());
+        report.page(StatementPage.of(weighing, kit, footer));
+        report.page(MassesPage.of(weighing, footer));
+        if (onAxles != null) {
+            report.page(MassesPage.weighbridge(onAxles, kit.workshop(), footer));
+            report.page(PartsPage.of(weighing, onAxles, footer));
+        }
+        return report.build();
+    }
+}

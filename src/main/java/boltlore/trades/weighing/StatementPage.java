@@ -1,0 +1,225 @@
+package boltlore.trades.weighing;
+
+import boltlore.catalogue.Chassis;
+import boltlore.catalogue.MassLimit;
+import boltlore.findings.Severity;
+import boltlore.measure.Digits;
+import boltlore.report.CautionNotes;
+import boltlore.report.FindingsTable;
+import boltlore.report.Kind;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.RowBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** The first page: the axle loads before and after, what the conversion changes, what was found. */
+final class StatementPage {
+
+    private static final Kind KG = Kind.decimal(1);
+
+    /** As road-vehicle safety ratings read it: the higher, the later a vehicle tips. */
+    private static final String STEADIER = "higher is steadier";
+
+    /**
+     * A figure before and after conversion.
+     *
+     * @param decimals at most
+     * @param limit in words, empty where there is none
+     */
+    private record Change(String what, BigDecimal before, BigDecimal after, int decimals, String limit) {
+
+        BigDecimal rounded(BigDecimal number) {
+            return new BigDecimal(Digits.upTo(number, decimals));
+        }
+    }
+
+    private static final TableSpec<Change> CHANGES = TableSpec.<Change>named("changes")
+            .text("what", "Figure", 50, Change::what)
+            .quantity("before", "Before", "", row -> row.rounded(row.before()))
+            .quantity("after", "After", "", row -> row.rounded(row.after()))
+            .quantity("change", "Change", "", row -> row.rounded(row.after().subtract(row.before())))
+            .text("limit", "Limit", 44, Change::limit);
+
+    private StatementPage() {}
+
+    static PageBuilder of(Weighing weighing, KitInWork kit, String footer) {
+        PageBuilder page = Page.named("Weights").footer(footer);
+        page.title("Weight statement").add(head(weighing, kit));
+        OnAxles onAxles = weighing.onAxles();
+        if (onAxles != null) {
+            page.heading("Axle loads").add(loads(onAxles, true));
+            page.picture(SideView.of(onAxles));
+        }
+        Growth growth = weighing.growth();
+        if (growth != null) {
+            page.heading("Before and after").add(CHANGES.of(changes(growth, onAxles)));
+            page.add(result(weighing));
+        }
+        if (growth != null && growth.limit() != null) {
+            page.note(growth.limit().because());
+        }
+        FindingsTable.add(page, weighing.findings(), "en");
+        CautionNotes.always(page, "weight-statement", kit.workshop(), "en");
+        return page.signatures("Checked by");
+    }
+
+    /** The loads alone, narrow enough for a terminal. */
+    static TableBuilder glance(OnAxles onAxles) {
+        return loads(onAxles, false);
+    }
+
+    /** Axle loads before and after, unladen and loaded, with what is left to each limit where that is wanted. */
+    private static TableBuilder loads(OnAxles onAxles, boolean margins) {
+        Chassis chassis = onAxles.chassis();
+        TableSpec<CaseLoads> spec = TableSpec.<CaseLoads>named("axle-loads")
+                .text("stand", "Condition", 40, row -> row.loadCase().says());
+        for (Limited limited : Limited.values()) {
+            spec.decimal(
+                    limited.key(),
+                    limited.heading(),
+                    "kg",
+                    1,
+                    row -> row.loads().on(limited));
+            if (margins) {
+                spec.decimal(
+                        limited.key() + "-left",
+                        "Margin",
+                        "kg",
+                        1,
+                        row -> limited.limitKg(chassis).subtract(row.loads().on(limited)));
+            }
+        }
+        spec.percent("share", "Front share", 1, row -> row.loads().frontPercent());
+        if (margins) {
+            spec.text("remark", "Result", 24, row -> remark(row, chassis));
+        }
+        TableBuilder table = spec.of(onAxles.cases());
+        RowBuilder limits = table.total("limits", "Limits");
+        Arrays.stream(Limited.values()).forEach(limited -> limits.put(limited.key(), limited.limitKg(chassis)));
+        return table;
+    }
+
+    private static String remark(CaseLoads row, Chassis chassis) {
+        boolean exceeded = row.checks(chassis).anyMatch(LimitCheck::exceeded);
+        if (row.loadCase() == LoadCase.BEFORE) {
+            return exceeded ? "above a limit" : "as weighed";
+        }
+        return exceeded ? Severity.STOP.says() : "OK";
+    }
+
+    private static List<Change> changes(Growth growth, @Nullable OnAxles onAxles) {
+        MassLimit limit = growth.limit();
+        List<Change> changes = new ArrayList<>();
+        changes.add(new Change(
+                "Mass, unladen (kg)",
+                growth.beforeKg(),
+                growth.afterKg(),
+                1,
+                limit == null
+                        ? ""
+                        : "at most " + Digits.plain(limit.mostPercent()) + " % of the mass before conversion"));
+        if (onAxles != null) {
+            FrontShare share = onAxles.frontShare();
+            changes.add(new Change(
+                    "Front share, unladen (%)",
+                    onAxles.donor().frontPercent(),
+                    share.percent(),
+                    1,
+                    "at least " + Digits.upTo(share.leastPercent(), 1) + " %, "
+                            + (share.ofFamily() ? "this family's value" : "the workshop's own value")));
+            changes.add(new Change(
+                    "Centre of gravity behind the front axle (mm)",
+                    onAxles.centreBeforeMm(),
+                    onAxles.centreAfterMm(),
+                    0,
+                    ""));
+            Stream.ofNullable(onAxles.height()).flatMap(StatementPage::height).forEach(changes::add);
+        }
+        return changes;
+    }
+
+    private static Stream<Change> height(CentreHeight height) {
+        Change above = new Change("Centre of gravity above the road (mm)", height.beforeMm(), height.afterMm(), 0, "");
+        Optional<Change> stability = CentreHeight.stability(height.tracksMm(), height.beforeMm())
+                .flatMap(before -> CentreHeight.stability(height.tracksMm(), height.afterMm())
+                        .map(after -> new Change("Static stability factor (track / 2h)", before, after, 2, STEADIER)));
+        return Stream.concat(Stream.of(above), stability.stream());
+    }
+
+    /** Who it is for, which vehicle, and its masses in short. */
+    private static ParticularsBuilder head(Weighing weighing, KitInWork kit) {
+        ParticularsBuilder says = KitReport.head(kit, "weights");
+        OnAxles onAxles = weighing.onAxles();
+        if (onAxles != null) {
+            Chassis chassis = onAxles.chassis();
+            says.say("wheelbase", "Wheelbase (mm)", Kind.whole(), BigDecimal.valueOf(chassis.wheelbaseMm()));
+            if (chassis.frontTrackMm() != null && chassis.rearTrackMm() != null) {
+                says.say("track", "Track, front, rear", chassis.frontTrackMm() + ", " + chassis.rearTrackMm() + " mm");
+            }
+        }
+        says.say("removed", "Removed (kg)", KG, weighing.removedKg())
+                .say("added", "The kit (kg)", KG, weighing.addedKg());
+        return weighing.extras().isEmpty() ? says : says.say("extras", "Extras (kg)", KG, weighing.extrasKg());
+    }
+
+    /** What the weighing comes to. */
+    static ParticularsBuilder result(Weighing weighing) {
+        ParticularsBuilder says = Particulars.named("result");
+        Growth growth = weighing.growth();
+        if (growth != null) {
+            says.say("mass-change", "Change of mass", Kind.percent(1), growth.changePercent());
+            if (growth.limit() != null) {
+                says.say(
+                        "mass-margin",
+                        "Market limit margin (kg)",
+                        KG,
+                        growth.overKg().negate());
+            }
+        }
+        OnAxles onAxles = weighing.onAxles();
+        return onAxles == null ? says : onAxles(says, weighing, onAxles);
+    }
+
+    private static ParticularsBuilder onAxles(ParticularsBuilder says, Weighing weighing, OnAxles onAxles) {
+        onAxles.checks().stream()
+                .min(Comparator.comparing(LimitCheck::marginKg))
+                .ifPresent(check -> says.say("least-margin", "Smallest margin (kg)", KG, check.marginKg())
+                        .say(
+                                "least-margin-at",
+                                "Smallest margin at",
+                                check.limited().heading() + ": "
+                                        + check.loadCase().says()));
+        weighing.battery(onAxles.chassis().wheelbaseMm())
+                .map(SubSystemLoad::loads)
+                .ifPresent(battery -> says.say("battery", "Battery with boxes (kg)", KG, battery.totalKg())
+                        .say("battery-front", "Battery, front axle (kg)", KG, battery.frontKg())
+                        .say("battery-share", "Battery, front share", Kind.percent(1), battery.frontPercent())
+                        .say("battery-rear", "Battery, rear axle (kg)", KG, battery.rearKg()));
+        PayloadLeft payload = onAxles.payload();
+        if (payload != null) {
+            says.say("payload", "Payload left (kg)", KG, payload.kg())
+                    .say(
+                            "payload-limit",
+                            "Payload limited by",
+                            payload.first().heading()
+                                    + ", loaded where the luggage goes, beside driver and passengers");
+        }
+        CentreHeight height = onAxles.height();
+        return height == null || height.unknownKg().signum() == 0
+                ? says
+                : says.say("height-unknown", "Height not known (kg)", KG, height.unknownKg());
+    }
+}

@@ -1,0 +1,38 @@
+package boltlore.trades.weighing;
+
+import static boltlore.findings.Severity.CHECK;
+import static boltlore.findings.Severity.NOTE;
+import static boltlore.findings.Severity.STOP;
+
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
+
+/** What the weights of a converted vehicle may show. */
+public enum WeighingFinding implements Kind {
+    AXLE_LIFTS_OFF(STOP),
+    WEIGHT_ABOVE_LIMIT(STOP),
+    MASS_ABOVE_MARKET_LIMIT(STOP),
+    FRONT_SHARE_LOW(CHECK),
+    STATION_NOT_KNOWN(CHECK),
+    REMOVED_NOT_KNOWN(CHECK),
+    LOADS_NOT_KNOWN(CHECK),
+    MASS_LIMIT_NOT_KNOWN(CHECK),
+    EXTRA_NOT_WEIGHED(CHECK),
+    CENTRE_HEIGHT_NOT_KNOWN(NOTE);
+
+    private final Severity severity;
+
+    WeighingFinding(Severity severity) {
+        this.severity = severity;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String room() {
+        return "axle-loads";
+    }
+}
