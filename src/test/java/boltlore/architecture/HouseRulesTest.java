@@ -59,6 +59,11 @@ class HouseRulesTest {
         }
 
         @Test
+        void a_circle_inside_one_room() {
+            assertThat(faults("inner", HouseRules::hasNoCircle)).anyMatch(fault -> fault.contains("Cycle detected"));
+        }
+
+        @Test
         void a_library_outside_its_home() {
             assertThat(faults("stray", rules -> rules.livesInOneRoom("picocli", "cli")))
                     .anyMatch(fault -> fault.contains("bill.Bill"));

@@ -50,9 +50,7 @@ class SumGrowthTest {
 
     /** A line each that brings two bolts, and one that expects as many as half of them bring. */
     private static CatalogueSketch brackets(int many) {
-        return optional(
-                        many,
-                        i -> PositionSketch.at("p" + i).line("l" + i, "BRACKET", "1", yes(i), each("BOLT", "2")))
+        return optional(many, i -> PositionSketch.at("p" + i).line("l" + i, "BRACKET", "1", yes(i), each("BOLT", "2")))
                 .part(PartSketch.bought("BRACKET"))
                 .part(PartSketch.bought("BOLT"))
                 .part(PartSketch.bought("FRAME"))

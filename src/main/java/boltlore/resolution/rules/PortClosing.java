@@ -100,9 +100,10 @@ final class PortClosing {
         }
         for (int i = 0; i + 1 < path.size(); i++) {
             boolean takes = i % 2 == 0;
-            Map<PartNumber, BigDecimal> held = closed.get(takes ? group(path, i) : group(path, i + 1));
-            PartNumber closer = takes ? closer(path, i + 1) : closer(path, i);
-            held.merge(closer, takes ? many : many.negate(), BigDecimal::add);
+            Set<PartNumber> group = group(path, takes ? i : i + 1);
+            PartNumber closer = closer(path, takes ? i + 1 : i);
+            closed.computeIfAbsent(group, same -> new HashMap<>())
+                    .merge(closer, takes ? many : many.negate(), BigDecimal::add);
         }
     }
 

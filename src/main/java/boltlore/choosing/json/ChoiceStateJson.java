@@ -3,26 +3,26 @@ package boltlore.choosing.json;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.choices.Choice;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.Chooser;
 import boltlore.choosing.Importance;
-import boltlore.choosing.Standing;
 import boltlore.json.JsonOut;
 
 /** Where choices stand, as JSON: each option with its state and values; closed and forced ones with their reason. */
-public final class StandingJson {
+public final class ChoiceStateJson {
 
     private final Chooser chooser;
-    private final Standing.Sound standing;
+    private final ChoiceState.Sound standing;
     private final Importance importance;
 
-    private StandingJson(Chooser chooser, Standing.Sound standing, Importance importance) {
+    private ChoiceStateJson(Chooser chooser, ChoiceState.Sound standing, Importance importance) {
         this.chooser = chooser;
         this.standing = standing;
         this.importance = importance;
     }
 
-    public static JsonOut.Members of(Chooser chooser, Standing.Sound standing, Importance importance) {
-        StandingJson json = new StandingJson(chooser, standing, importance);
+    public static JsonOut.Members of(Chooser chooser, ChoiceState.Sound standing, Importance importance) {
+        ChoiceStateJson json = new ChoiceStateJson(chooser, standing, importance);
         return JsonOut.object()
                 .put("family", chooser.family().name())
                 .put("options", JsonOut.list(chooser.family().options(), json::option));

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Where choices stand: what may still be chosen, or that they contradict each other or the limits. */
-public sealed interface Standing {
+public sealed interface ChoiceState {
 
     Choices choices();
 
@@ -19,7 +19,7 @@ public sealed interface Standing {
      *
      * @param open values that may be chosen, those already chosen included
      */
-    record Sound(Choices choices, Set<Choice> open) implements Standing {
+    record Sound(Choices choices, Set<Choice> open) implements ChoiceState {
 
         public boolean isOpen(Choice choice) {
             return open.contains(choice);
@@ -67,5 +67,5 @@ public sealed interface Standing {
     }
 
     /** No valid order keeps all of these choices. */
-    record Contradicted(Choices choices) implements Standing {}
+    record Contradicted(Choices choices) implements ChoiceState {}
 }
