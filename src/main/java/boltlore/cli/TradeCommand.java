@@ -73,17 +73,17 @@ final class TradeCommand extends RoomCommand {
         }
         return done(
                 screen,
-                orders.kits(furtherOrders().map(this::file).toList())
+                orders.kits(furtherOrders().flatMap(this::file).toList())
                         .then(kits -> worked(kits, named(sound.value(), kits))
                                 .then(results -> Outcome.sound(tell(screen, kits, results)))));
     }
 
     private Stream<TradeOption<?>> furtherOrders() {
-        return trade.options().stream().filter(option -> option.order() && file(option) != null);
+        return trade.options().stream().filter(option -> option.order() && file(option).findAny().isPresent());
     }
 
-    private Path file(TradeOption<?> option) {
-        return spec.findOption(option.name()).getValue();
+    private Stream<Path> file(TradeOption<?> option) {
+        return Stream.ofNullable(spec.findOption(option.name()).getValue());
     }
 
     /** The names of the orders that options give, which come after the others. */
