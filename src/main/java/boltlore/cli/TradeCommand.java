@@ -85,7 +85,7 @@ final class TradeCommand extends RoomCommand {
 
     /** What is wrong with any file, an option's too, is told together. */
     private Outcome<KitsTogether> kits(TradeOption.Given given) {
-        List<Path> more = furtherOrders().map(this::file).toList();
+        List<Path> more = furtherOrders().flatMap(this::file).toList();
         return orders.then((bench, files) -> {
             Outcome<KitsTogether> kits = KitsTogether.read(
                     bench, Stream.concat(files.stream(), more.stream()).toList());
@@ -96,11 +96,11 @@ final class TradeCommand extends RoomCommand {
     }
 
     private Stream<TradeOption<?>> furtherOrders() {
-        return trade.options().stream().filter(option -> option.order() && file(option) != null);
+        return trade.options().stream().filter(option -> option.order() && file(option).findAny().isPresent());
     }
 
-    private Path file(TradeOption<?> option) {
-        return spec.findOption(option.name()).getValue();
+    private Stream<Path> file(TradeOption<?> option) {
+        return Stream.ofNullable(spec.findOption(option.name()).getValue());
     }
 
     /** The names of the orders that options give, which come after the others. */

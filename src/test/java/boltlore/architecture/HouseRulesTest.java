@@ -60,7 +60,8 @@ class HouseRulesTest {
 
         @Test
         void a_circle_inside_one_room() {
-            assertThat(faults("inner", HouseRules::hasNoCircle)).anyMatch(fault -> fault.contains("Cycle detected"));
+            assertThat(faults("inner", rules -> rules.hasNoCircle(2)))
+                    .anyMatch(fault -> fault.contains("Cycle detected"));
         }
 
         @Test

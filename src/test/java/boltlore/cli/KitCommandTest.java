@@ -72,6 +72,7 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/powder-coat-batch.xlsx")
                 .isDirectoryContaining("glob:**/csv")
                 .isDirectoryContaining("glob:**/json")
+                .isDirectoryNotContaining("glob:**/hanging-plan.xlsx")
                 .isDirectoryNotContaining("glob:**/cutting-list.xlsx");
     }
 
