@@ -126,7 +126,8 @@ final class KitRun {
 
     private Finished written(OrderKit kit, OrderPricing priced, FamilyPlan plan) {
         FurtherSheets beside = further.apply(plan, priced);
-        KitTrades trades = KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
+        KitTrades trades =
+                KitTrades.of(new KitInWork(plan, priced.priced().bill(), LocalDate.now(ZoneId.systemDefault())));
         List<SheetFile> always = new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));

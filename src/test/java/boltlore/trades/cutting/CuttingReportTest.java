@@ -128,8 +128,8 @@ class CuttingReportTest {
         byte[] xlsx = new XlsxWriter().write(sheet(plan)).get(0).content();
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(xlsx))) {
             for (MaterialCuts cuts : plan.materials()) {
-                List<XSSFPicture> pictures = pictures(
-                        book.getSheet(cuts.material().name()));
+                List<XSSFPicture> pictures =
+                        pictures(book.getSheet(cuts.material().name()));
                 assertThat(pictures).hasSameSizeAs(BarPatterns.of(cuts.bars()));
                 for (XSSFPicture picture : pictures) {
                     BufferedImage image = ImageIO.read(

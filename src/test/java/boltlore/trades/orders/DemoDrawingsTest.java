@@ -13,12 +13,15 @@ import boltlore.report.drawing.Clearances;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.xlsx.PrintedPicture;
 import boltlore.report.xlsx.XlsxWriter;
+import boltlore.trades.KitInWork;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
 import boltlore.trades.coating.CoatPlanner;
 import boltlore.trades.coating.sheets.CoatJob;
 import boltlore.trades.coating.sheets.HangingSheet;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.cutting.CuttingTrade;
-import boltlore.trades.TradeOption.Given;
-import boltlore.trades.TradeResult;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,9 +29,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import boltlore.trades.KitInWork;
-import boltlore.trades.costing.quote.Asked;
-import boltlore.trades.costing.quote.OrderPricing;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -83,7 +83,13 @@ class DemoDrawingsTest {
         Outcome<List<TradeResult>> cut = new CuttingTrade().work(kits, Given.NONE);
         List<Drawing> drawings = Stream.of(
                         HangingSheet.of(CoatJob.of(CoatPlanner.of(bills, catalogue), catalogue)),
-                        ((Outcome.Sound<List<TradeResult>>) cut).value().get(0).sheets().get(0).report().get())
+                        ((Outcome.Sound<List<TradeResult>>) cut)
+                                .value()
+                                .get(0)
+                                .sheets()
+                                .get(0)
+                                .report()
+                                .get())
                 .flatMap(DemoDrawingsTest::drawings)
                 .toList();
         assertThat(drawings).hasSizeGreaterThan(30).allSatisfy(Clearances::assertLegible);
