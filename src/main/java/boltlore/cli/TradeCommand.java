@@ -174,8 +174,8 @@ final class TradeCommand extends RoomCommand {
                                         apart.kind(),
                                         apart.text().get().getBytes(StandardCharsets.UTF_8)))
                                 .toList())
-                        .then(apart -> Outcome.sound(Stream.concat(sheets.stream(), apart.stream())
-                                .toList())));
+                        .then(apart -> Outcome.sound(
+                                Stream.concat(sheets.stream(), apart.stream()).toList())));
     }
 
     /** The name of the only order that a result is of, or empty. */

@@ -75,13 +75,13 @@ class CutCommandTest {
         json(cut(ONE, "--remnants", RACK, "--left", left, "--json"));
 
         JsonNode second = json(cut(OTHER, "--remnants", left, "--json"));
-        List<String> used =
-                tables(second.get("orders").get(0)).get("taken").findValuesAsText("remnant");
+        List<String> used = tables(second.get("orders").get(0)).get("taken").findValuesAsText("remnant");
         assertThat(used).isNotEmpty().anyMatch(name -> name.startsWith("BL-1001-"));
     }
 
     @Test
-    @DisplayName("says of each remnant at hand whether it was taken or stays, and writes those that lie on the rack then")
+    @DisplayName(
+            "says of each remnant at hand whether it was taken or stays, and writes those that lie on the rack then")
     void remnants_at_hand() throws IOException {
         Path left = folder.resolve("left.json");
         JsonNode ran = json(cut(ONE, "--remnants", RACK, "--left", left, "--json"));
@@ -105,7 +105,9 @@ class CutCommandTest {
     @Test
     @DisplayName("finds what is not to be cut until somebody decides, of the order that it belongs to")
     void on_hold() throws IOException {
-        JsonNode together = json(cut(OTHER, ORDERS.resolve("bl-1002.json"), "--json")).get("orders").get(0);
+        JsonNode together = json(cut(OTHER, ORDERS.resolve("bl-1002.json"), "--json"))
+                .get("orders")
+                .get(0);
         JsonNode decided = json(cut(OTHER, "--json")).get("orders").get(0);
 
         assertThat(together.get("order").asText()).isEmpty();

@@ -29,10 +29,12 @@ final class BlanksPage {
             .whole("count", "Blanks", "", BlankRow::count)
             .decimal("length", "Length", "mm", 1, BlankRow::developedMm)
             .decimal("width", "Width", "mm", 1, row -> row.blank().widthMm())
-            .column(Column.text("legs", "Legs outside").in("mm").atMost(20), row -> joined(row.blank()
-                    .legsMm()))
-            .column(Column.text("bends", "Bends").in("°").atMost(12), row -> joined(row.blank()
-                    .bendsDegrees()))
+            .column(
+                    Column.text("legs", "Legs outside").in("mm").atMost(20),
+                    row -> joined(row.blank().legsMm()))
+            .column(
+                    Column.text("bends", "Bends").in("°").atMost(12),
+                    row -> joined(row.blank().bendsDegrees()))
             .decimal("radius", "Inside radius", "mm", 1, BlanksPage::radius)
             .decimal("allowance", "All allowances", "mm", 2, BlanksPage::allowances)
             .decimal("mass", "Blank", "kg", 3, BlankRow::eachKg)

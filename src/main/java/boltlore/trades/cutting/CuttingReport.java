@@ -94,7 +94,7 @@ final class CuttingReport {
             report.glance(new Heading(cuts.material().says(), Look.HEADING));
             BarPatterns.of(cuts.bars()).forEach(pattern -> report.glance(new Picture(BarDrawing.of(pattern, cuts))));
         }
-        report.glance(materials(plan.materials(), workshop.currency()).build());
+        report.glance(materials(plan.materials(), workshop.currency(), false).build());
     }
 
     /** Orders and their dates, cautions, all materials at a glance. */
@@ -113,7 +113,7 @@ final class CuttingReport {
         }
         FindingsTable.add(page, plan.findings(workshop.currency()), "en");
         if (!plan.materials().isEmpty()) {
-            page.heading("Bars").add(materials(plan.materials(), workshop.currency()));
+            page.heading("Bars").add(materials(plan.materials(), workshop.currency(), true));
             page.note(BOUND).note(ASSUMED);
         }
         return page.signatures("Released to the saw by", "Taken over by");
@@ -130,11 +130,13 @@ final class CuttingReport {
     }
 
     /** One row for each material: what is bought for it, what it costs, and how good the list is known to be. */
-    private static TableBuilder materials(List<MaterialCuts> all, Currency currency) {
+    private static TableBuilder materials(List<MaterialCuts> all, Currency currency, boolean pages) {
         TableSpec<MaterialCuts> spec = TableSpec.<MaterialCuts>named("materials")
-                .text("material", "Material", 40, cuts -> cuts.material().says())
-                .text("page", "Page", 20, cuts -> cuts.material().name())
-                .whole("pieces", "Pieces", "", MaterialCuts::pieces)
+                .text("material", "Material", 40, cuts -> cuts.material().says());
+        if (pages) {
+            spec.text("page", "Page", 20, cuts -> cuts.material().name());
+        }
+        spec.whole("pieces", "Pieces", "", MaterialCuts::pieces)
                 .whole("remnants", "Remnants used", "", cuts -> cuts.bars().size() - cuts.bought())
                 .text("bars", "Bars to buy (mm)", 24, CuttingReport::bought)
                 .money("cost", "Cost", currency, MaterialCuts::cost)

@@ -20,7 +20,8 @@ import java.util.List;
 /** Which bar gives which piece for all orders together, and the sheet-metal blanks. */
 public final class CuttingTrade implements Trade {
 
-    private static final TradeOption<Path> REMNANTS = TradeOption.file("--remnants", "Remnants at hand, which are used before new bars.");
+    private static final TradeOption<Path> REMNANTS =
+            TradeOption.file("--remnants", "Remnants at hand, which are used before new bars.");
     private static final TradeOption<Path> LEFT = TradeOption.file(
             "--left", "Write the remnants that lie on the rack when all is cut, for --remnants next time.");
 
@@ -67,14 +68,13 @@ public final class CuttingTrade implements Trade {
             CutPlan plan = CutPlanner.of(bills, catalogue, remnants);
             List<Fault> faults =
                     plan.notCut().stream().map(CuttingTrade::fault).distinct().toList();
-            return faults.isEmpty()
-                    ? Outcome.sound(List.of(result(plan, catalogue, options)))
-                    : Outcome.faulty(faults);
+            return faults.isEmpty() ? Outcome.sound(List.of(result(plan, catalogue, options))) : Outcome.faulty(faults);
         });
     }
 
     private static TradeResult result(CutPlan plan, Catalogue catalogue, Given options) {
-        List<Apart> left = options.get(LEFT)
+        List<Apart> left = options
+                .get(LEFT)
                 .map(file -> new Apart(
                         file,
                         "cut --left",

@@ -2,11 +2,11 @@ package boltlore.trades.cutting;
 
 import boltlore.catalogue.BarStock;
 import boltlore.catalogue.Material;
-import boltlore.trades.cutting.packing.Ends;
 import boltlore.trades.cutting.packing.CuttingPattern;
-import boltlore.trades.cutting.packing.PieceType;
+import boltlore.trades.cutting.packing.Ends;
 import boltlore.trades.cutting.packing.Packer;
 import boltlore.trades.cutting.packing.Packing;
+import boltlore.trades.cutting.packing.PieceType;
 import boltlore.trades.cutting.packing.Task;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;

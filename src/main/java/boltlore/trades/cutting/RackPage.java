@@ -35,7 +35,10 @@ final class RackPage {
         List<Racked> kept = new ArrayList<>();
         List<Racked> unused = new ArrayList<>();
         for (MaterialCuts cuts : plan.materials()) {
-            cuts.bars().stream().filter(bar -> !bar.isBought()).map(Racked::taken).forEach(taken::add);
+            cuts.bars().stream()
+                    .filter(bar -> !bar.isBought())
+                    .map(Racked::taken)
+                    .forEach(taken::add);
             cuts.bars().stream()
                     .filter(SawnBar::isKept)
                     .map(bar -> Racked.kept(bar, cuts))
@@ -51,16 +54,23 @@ final class RackPage {
         return none ? Optional.empty() : Optional.of(page.signatures("Taken and put back by"));
     }
 
-    private static void add(
-            PageBuilder page, Catalogue catalogue, String heading, String name, List<Racked> rows) {
+    private static void add(PageBuilder page, Catalogue catalogue, String heading, String name, List<Racked> rows) {
         if (!rows.isEmpty()) {
             page.heading(heading)
                     .add(TableSpec.<Racked>named(name)
                             .text("remnant", "Remnant", 24, row -> row.remnant().name())
                             .text("material", "Material", 40, row -> says(row.remnant(), catalogue))
-                            .decimal("length", "Length", "mm", 1, row -> row.remnant()
-                                    .lengthMm())
-                            .text("heat", "Heat number", 18, row -> row.remnant().heat())
+                            .decimal(
+                                    "length",
+                                    "Length",
+                                    "mm",
+                                    1,
+                                    row -> row.remnant().lengthMm())
+                            .text(
+                                    "heat",
+                                    "Heat number",
+                                    18,
+                                    row -> row.remnant().heat())
                             .box(Column.blank("read", "Heat number, where not known"))
                             .whole("bar", "Bar", "", Racked::bar)
                             .box(Column.tick("done", "Done"))

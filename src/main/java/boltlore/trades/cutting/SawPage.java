@@ -19,7 +19,6 @@ import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.util.Comparator;
 import java.util.Currency;
-import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -50,7 +49,9 @@ final class SawPage {
                     "mm",
                     1,
                     piece -> piece.laid().cut().lengthMm())
-            .column(Column.text("ends", "Ends").in("°").atMost(10), piece -> Cell.of(ends(piece.laid().cut())))
+            .column(
+                    Column.text("ends", "Ends").in("°").atMost(10),
+                    piece -> Cell.of(ends(piece.laid().cut())))
             .text("part", "Part", 16, piece -> piece.part().number().text())
             .text("revision", "Rev", piece -> piece.part().revision())
             .text("name", "Name", 34, piece -> piece.part().name().english())

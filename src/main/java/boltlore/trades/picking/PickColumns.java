@@ -81,8 +81,10 @@ record PickColumns(int digits) {
     <R> TableSpec<R> of(String table, String bin, boolean spares, Function<R, Handed> handed) {
         TableSpec<R> spec = TableSpec.<R>named(table)
                 .text("bin", bin, row -> handed.apply(row).bin())
-                .text("part", "Part", row -> ofPart(handed.apply(row), part -> part.number()
-                        .text()))
+                .text(
+                        "part",
+                        "Part",
+                        row -> ofPart(handed.apply(row), part -> part.number().text()))
                 .text("revision", "Rev.", row -> ofPart(handed.apply(row), Part::revision))
                 .text("name", "Name", WIDEST_NAME, row -> handed.apply(row).name());
         return amounts(spec, spares, handed);

@@ -2,8 +2,8 @@ package boltlore.trades.picking;
 
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Tracked;
+import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
-import boltlore.measure.LineName;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Page;
@@ -50,8 +50,7 @@ final class PickPages {
     String footer(String page) {
         String revision = kit.catalogue().revision();
         String shown = revision.substring(0, Math.min(REVISION_SHOWN, revision.length()));
-        return String.join(
-                " · ", "Order " + kit.order().name(), kit.order().customer(), page, "catalogue " + shown);
+        return String.join(" · ", "Order " + kit.order().name(), kit.order().customer(), page, "catalogue " + shown);
     }
 
     private PageBuilder titled(String name, String title, String footer) {
@@ -62,8 +61,8 @@ final class PickPages {
 
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
-        TableSpec<PickRow> spec = columns.<PickRow>of("walk", "Bin", true, Handed::of)
-                .text("stages", "For", 22, PickPages::byStage);
+        TableSpec<PickRow> spec =
+                columns.<PickRow>of("walk", "Bin", true, Handed::of).text("stages", "For", 22, PickPages::byStage);
         PickColumns.cautions(spec, 18, PickRow::cautions);
         spec.column(Column.blank("number", "Serial or lot"), row -> Cell.of(number(row)));
         return PickColumns.boxes(spec).of(rows);
@@ -106,11 +105,16 @@ final class PickPages {
 
     /** What waits for a decision; it has no box to tick, so that nobody picks it. */
     PageBuilder onHold(List<HeldBack> rows) {
+        FindingWords words = new FindingWords(kit.family());
         TableBuilder table = columns.<HeldBack>of("held-back", "Bin", false, Handed::of)
                 .text("finish", "Finish", held -> finish(held.finish()))
-                .text("brackets", "Belongs to bracket line", 44, held -> held.brackets().stream()
-                        .map(LineName::text)
-                        .collect(Collectors.joining(", ")))
+                .text(
+                        "brackets",
+                        "Belongs to",
+                        44,
+                        held -> held.brackets().stream()
+                                .map(bracket -> words.line(bracket.text()).english())
+                                .collect(Collectors.joining(", ")))
                 .of(rows);
         return titled("On hold", "On hold", "on hold")
                 .landscape()
@@ -122,8 +126,8 @@ final class PickPages {
     /** A line for each piece of those parts of which several come, each with a serial number of its own. */
     PageBuilder serials(List<PickRow> rows) {
         List<Serial> pieces = rows.stream()
-                .flatMap(row -> IntStream.rangeClosed(1, row.quantity().intValue())
-                        .mapToObj(piece -> new Serial(row, piece)))
+                .flatMap(row ->
+                        IntStream.rangeClosed(1, row.quantity().intValue()).mapToObj(piece -> new Serial(row, piece)))
                 .toList();
         return titled("Serials", "Serial numbers", "serial numbers")
                 .add(SERIALS.of(pieces))

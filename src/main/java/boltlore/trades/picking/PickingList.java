@@ -2,11 +2,13 @@ package boltlore.trades.picking;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.Part;
+import boltlore.explanation.FindingWords;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import boltlore.measure.Digits;
 import boltlore.measure.LineName;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.KitInWork;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -37,14 +39,17 @@ public record PickingList(
     }
 
     /** What somebody must decide or find out before the kit can be handed out whole. */
-    Findings findings(Walk order) {
-        return Stream.of(onHold(), offTheWalk(order), withoutBin())
+    Findings findings(KitInWork kit) {
+        return Stream.of(
+                        onHold(new FindingWords(kit.family())),
+                        offTheWalk(new Walk(kit.workshop().aisles())),
+                        withoutBin())
                 .flatMap(Function.identity())
                 .collect(Findings.collected());
     }
 
     /** A finding for each bracket that nobody has decided about, with all that hangs on it. */
-    private Stream<Finding> onHold() {
+    private Stream<Finding> onHold(FindingWords words) {
         SortedMap<LineName, List<HeldBack>> byBracket = new TreeMap<>();
         heldBack.forEach(held -> held.brackets()
                 .forEach(bracket -> byBracket
@@ -55,12 +60,13 @@ public record PickingList(
                         PickingFinding.LINES_ON_HOLD,
                         each.getKey().text(),
                         "bracket",
-                        each.getKey().text(),
+                        words.line(each.getKey().text()),
                         "lines",
                         each.getValue().size(),
                         "parts",
                         each.getValue().stream()
-                                .map(held -> Digits.plain(held.quantity()) + " × " + held.part().number())
+                                .map(held -> Digits.plain(held.quantity()) + " × "
+                                        + held.part().number())
                                 .toList()));
     }
 
@@ -68,7 +74,9 @@ public record PickingList(
     private Stream<Finding> offTheWalk(Walk order) {
         Stream<Part> picked = Stream.concat(walk.stream(), fromCoating.stream().map(CoatedRow::row))
                 .map(PickRow::part);
-        return Stream.concat(picked, extras.stream().filter(row -> !row.bin().isEmpty()).map(ExtraRow::part))
+        return Stream.concat(
+                        picked,
+                        extras.stream().filter(row -> !row.bin().isEmpty()).map(ExtraRow::part))
                 .filter(part -> !part.bin().isEmpty() && !order.passes(part.bin()))
                 .distinct()
                 .map(part -> Finding.of(

@@ -46,7 +46,7 @@ public final class PickingTrade implements Trade {
 
     private static TradeResult of(KitInWork kit) {
         PickingList list = list(kit);
-        Findings findings = list.findings(new Walk(kit.workshop().aisles()));
+        Findings findings = list.findings(kit);
         Sheet sheet = Sheet.always(() -> PickingReport.of(kit, list, findings));
         return new TradeResult(kit.order().name(), findings, List.of(sheet));
     }

@@ -80,7 +80,13 @@ class DemoDrawingsTest {
         Outcome<List<TradeResult>> cut = new CuttingTrade().work(kits, Given.NONE);
         List<Drawing> drawings = Stream.of(
                         HangingSheet.of(CoatJob.of(CoatPlanner.of(bills, catalogue), catalogue)),
-                        ((Outcome.Sound<List<TradeResult>>) cut).value().get(0).sheets().get(0).report().get())
+                        ((Outcome.Sound<List<TradeResult>>) cut)
+                                .value()
+                                .get(0)
+                                .sheets()
+                                .get(0)
+                                .report()
+                                .get())
                 .flatMap(DemoDrawingsTest::drawings)
                 .toList();
         assertThat(drawings).hasSizeGreaterThan(30).allSatisfy(Clearances::assertLegible);

@@ -26,9 +26,6 @@ import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -93,11 +90,12 @@ class PickingReportTest {
     }
 
     @Test
-    @DisplayName("What must be decided or found out is found: each bracket with all that hangs on it, extras without a bin")
+    @DisplayName(
+            "What must be decided or found out is found: each bracket with all that hangs on it, extras without a bin")
     void findings() {
         assertThat(found(withoutAir().extra(SPARE_KEY, TOUCH_UP)))
                 .containsExactly(
-                        "lines on hold: compressor-bracket: 4 lines, 3 × FX-M8, 2 × FX-M12, 2 × SP-1, 1 × BR-9",
+                        "lines on hold: compressor-bracket 4[3 × FX-M8, 2 × FX-M12, 2 × SP-1, 1 × BR-9]",
                         "extra without bin: Touch-up paint");
     }
 
@@ -125,17 +123,12 @@ class PickingReportTest {
 
     private static List<String> found(OrderSketch order) {
         return result(order).findings().all().stream()
-                .map(finding -> finding.kind().code() + ": " + about(finding.data()))
+                .map(finding -> finding.kind().code() + ": " + finding.subject() + " "
+                        + finding.data().getOrDefault("lines", "")
+                        + finding.data().getOrDefault("parts", "")
+                        + finding.data().getOrDefault("bin", ""))
+                .map(String::strip)
                 .toList();
-    }
-
-    private static String about(Map<String, Object> data) {
-        return data.containsKey("bracket")
-                ? data.get("bracket") + ": " + data.get("lines") + " lines, "
-                        + String.join(", ", ((List<?>) Objects.requireNonNull(data.get("parts"))).stream()
-                                .map(String::valueOf)
-                                .toList())
-                : data.values().stream().map(String::valueOf).collect(Collectors.joining(" "));
     }
 
     private static TradeResult result(OrderSketch order) {

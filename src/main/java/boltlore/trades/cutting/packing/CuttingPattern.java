@@ -44,7 +44,9 @@ public final class CuttingPattern {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof CuttingPattern pattern && pattern.stock == stock && Arrays.equals(pattern.counts, counts);
+        return other instanceof CuttingPattern pattern
+                && pattern.stock == stock
+                && Arrays.equals(pattern.counts, counts);
     }
 
     @Override

@@ -46,7 +46,9 @@ final class DecreasingFit {
                 fit.place(kind);
             }
         }
-        return fit.bars.stream().map(bar -> new CuttingPattern(stock, bar.counts)).toList();
+        return fit.bars.stream()
+                .map(bar -> new CuttingPattern(stock, bar.counts))
+                .toList();
     }
 
     private void place(int kind) {

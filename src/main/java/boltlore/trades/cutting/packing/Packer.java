@@ -56,7 +56,8 @@ public final class Packer {
                 task, BarByBar.of(task, task.counts(), new int[task.stocks().size()]));
         for (int stock = 0; stock < task.stocks().size(); stock++) {
             if (holdsEveryKind(task, stock)) {
-                best = best.orBetter(LocalImprovement.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
+                best = best.orBetter(
+                        LocalImprovement.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
                 best = best.orBetter(LocalImprovement.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.BEST)));
             }
         }

@@ -83,8 +83,8 @@ class PackingLaws {
     @Label("the bounds hold by themselves")
     void the_bounds_hold(@ForAll("smallTasks") Task task) {
         long least = AllWays.leastCost(task);
-        ColumnGeneration solved =
-                ColumnGeneration.solved(task, task.counts(), new int[task.stocks().size()]);
+        ColumnGeneration solved = ColumnGeneration.solved(
+                task, task.counts(), new int[task.stocks().size()]);
         assertThat(Bounds.byPrices(task, solved.prices())).isLessThanOrEqualTo(least);
         assertThat(Packer.quickBound(task)).isLessThanOrEqualTo(least);
     }
