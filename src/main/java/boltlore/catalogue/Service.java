@@ -11,4 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param everyKm in km, from 1
  * @param why what wears, and whose value the interval is
  */
-public record Service(@Nullable Integer everyMonths, @Nullable Integer everyKm, Wording why) {}
+public record Service(
+        @Nullable Integer everyMonths, @Nullable Integer everyKm, Wording why) {}

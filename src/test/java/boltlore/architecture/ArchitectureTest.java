@@ -48,12 +48,16 @@ class ArchitectureTest {
 
     @Test
     void every_package_is_on_the_plan_and_uses_what_the_plan_says() throws IOException {
-        Path renewed = renewed(Path.of("src/test/java/boltlore/architecture/House.java"), text -> text.replace(
-                House.PLAN.indent(PLAN_INDENT), PLAN.renewed(BUILT).written().indent(PLAN_INDENT)));
+        Path renewed = renewed(
+                Path.of("src/test/java/boltlore/architecture/House.java"),
+                text -> text.replace(
+                        House.PLAN.indent(PLAN_INDENT),
+                        PLAN.renewed(BUILT).written().indent(PLAN_INDENT)));
 
         assertThat(PLAN.differences(BUILT))
-                .as("if the code is right, see %s for the plan as it should be; it reads now:%n%s", renewed, PLAN.renewed(BUILT)
-                        .written())
+                .as(
+                        "if the code is right, see %s for the plan as it should be; it reads now:%n%s",
+                        renewed, PLAN.renewed(BUILT).written())
                 .isEmpty();
     }
 
@@ -80,7 +84,10 @@ class ArchitectureTest {
         String picture = Picture.of(BUILT);
         Path renewed = renewed(guide, text -> Picture.into(text, picture));
 
-        assertThat(guide).as("the picture is stale: cp %s %s", renewed, guide).content().contains(picture);
+        assertThat(guide)
+                .as("the picture is stale: cp %s %s", renewed, guide)
+                .content()
+                .contains(picture);
     }
 
     @Test

@@ -10,8 +10,7 @@ final class House {
      * From the bottom to the top; a package uses only what stands above its line. The test that finds another house than
      * this one leaves this file as it should be in {@code target/architecture}.
      */
-    static final String PLAN =
-            """
+    static final String PLAN = """
             measure:
             faults:
             json: faults measure

@@ -131,7 +131,8 @@ class HouseRulesTest {
 
         @Test
         void a_new_package_comes_right_above_what_it_uses_and_the_others_stay_where_they_are() {
-            Plan renewed = Plan.parse("catalogue: bill\nsheets: bill\ncli: bill").renewed(built("sound"));
+            Plan renewed =
+                    Plan.parse("catalogue: bill\nsheets: bill\ncli: bill").renewed(built("sound"));
 
             assertThat(renewed.written()).isEqualTo(SOUND + "\n");
             assertThat(Plan.parse(renewed.written())).isEqualTo(renewed);

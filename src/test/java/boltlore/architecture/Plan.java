@@ -77,10 +77,12 @@ record Plan(Map<String, NavigableSet<String>> uses) {
             }
             Set<String> may = uses.get(room);
             Set<String> does = built.uses.get(room);
-            does.stream().filter(other -> !may.contains(other)).forEach(other -> told.add(room + " uses " + other
-                    + ", which is no right of it"));
-            may.stream().filter(other -> !does.contains(other)).forEach(other -> told.add(room + " has a right to "
-                    + other + " and does not use it"));
+            does.stream()
+                    .filter(other -> !may.contains(other))
+                    .forEach(other -> told.add(room + " uses " + other + ", which is no right of it"));
+            may.stream()
+                    .filter(other -> !does.contains(other))
+                    .forEach(other -> told.add(room + " has a right to " + other + " and does not use it"));
             may.stream()
                     .filter(other -> order.indexOf(other) > order.indexOf(room))
                     .forEach(other -> told.add(room + " stands on " + other + ", which stands above it"));
@@ -100,7 +102,8 @@ record Plan(Map<String, NavigableSet<String>> uses) {
                     .findFirst()
                     .orElse(more.get(0));
             more.remove(room);
-            int highest = built.uses.get(room).stream().mapToInt(order::indexOf).max().orElse(-1);
+            int highest =
+                    built.uses.get(room).stream().mapToInt(order::indexOf).max().orElse(-1);
             order.add(highest + 1, room);
         }
         Map<String, NavigableSet<String>> renewed = new LinkedHashMap<>();
@@ -130,7 +133,10 @@ record Plan(Map<String, NavigableSet<String>> uses) {
         uses.forEach((room, used) -> {
             String from = cut(room, depth);
             NavigableSet<String> all = joined.computeIfAbsent(from, any -> new TreeSet<>());
-            used.stream().map(other -> cut(other, depth)).filter(to -> !to.equals(from)).forEach(all::add);
+            used.stream()
+                    .map(other -> cut(other, depth))
+                    .filter(to -> !to.equals(from))
+                    .forEach(all::add);
         });
         return new Plan(joined);
     }

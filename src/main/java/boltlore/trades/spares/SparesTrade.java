@@ -48,10 +48,10 @@ public final class SparesTrade implements Trade {
     /** Days in a month, when a lead time in days is held against an interval in months: rounded to the strict side. */
     private static final int MONTH_DAYS = 28;
 
-    private static final TradeOption<Integer> MONTHS = span(
-            "--months", "MONTHS", "Count what is replaced within so many months.", 600);
-    private static final TradeOption<Integer> KM = span(
-            "--km", "KM", "Count what is replaced within so many kilometres.", 9_999_999);
+    private static final TradeOption<Integer> MONTHS =
+            span("--months", "MONTHS", "Count what is replaced within so many months.", 600);
+    private static final TradeOption<Integer> KM =
+            span("--km", "KM", "Count what is replaced within so many kilometres.", 9_999_999);
 
     private static final String COUNTED = "A part is replaced after its months or its kilometres, whichever come first;"
             + " what is in the kit now is not counted.";
@@ -69,11 +69,13 @@ public final class SparesTrade implements Trade {
             BigDecimal quantity,
             @Nullable Integer changes) {
 
-        @Nullable BigDecimal needed() {
+        @Nullable
+        BigDecimal needed() {
             return changes == null ? null : quantity.multiply(BigDecimal.valueOf(changes));
         }
 
-        @Nullable String bought(Function<Buying, String> what) {
+        @Nullable
+        String bought(Function<Buying, String> what) {
             Buying buying = part.buying();
             return buying == null ? null : what.apply(buying);
         }
@@ -141,8 +143,8 @@ public final class SparesTrade implements Trade {
                 sums.merge(List.of(subSystem, item.part().number()), spare, Spare::and);
             }
         });
-        Comparator<Spare> printed = Comparator.comparing(
-                spare -> kit.workshop().subSystems().indexOf(spare.subSystem()));
+        Comparator<Spare> printed =
+                Comparator.comparing(spare -> kit.workshop().subSystems().indexOf(spare.subSystem()));
         Comparator<Integer> lastIfNull = Comparator.nullsLast(Comparator.naturalOrder());
         return sums.values().stream()
                 .sorted(printed.thenComparing(spare -> spare.service().everyMonths(), lastIfNull)
@@ -168,8 +170,9 @@ public final class SparesTrade implements Trade {
     }
 
     private static Findings findings(Bill bill) {
-        Stream<Finding> own = bill.all().map(Item::part).flatMap(part -> Stream.ofNullable(part.service())
-                .flatMap(service -> findings(part, service)));
+        Stream<Finding> own = bill.all()
+                .map(Item::part)
+                .flatMap(part -> Stream.ofNullable(part.service()).flatMap(service -> findings(part, service)));
         Stream<Finding> within = bill.all()
                 .filter(item -> item.part().structure().joined() == Joined.WELDED)
                 .flatMap(SparesTrade::weldedIn);
@@ -183,8 +186,7 @@ public final class SparesTrade implements Trade {
         }
         Integer months = service.everyMonths();
         if (months != null && part.leadDays() > months * MONTH_DAYS) {
-            found.add(finding(
-                    SparesFinding.SPARE_TOO_SLOW, part, Map.of("days", part.leadDays(), "months", months)));
+            found.add(finding(SparesFinding.SPARE_TOO_SLOW, part, Map.of("days", part.leadDays(), "months", months)));
         }
         return found.stream();
     }
@@ -226,7 +228,10 @@ public final class SparesTrade implements Trade {
         PageBuilder page = Page.named("Service spares").landscape().footer("Service spares, order " + order.name());
         page.title("Service spares")
                 .add(Particulars.named("spares-head")
-                        .say("workshop", "Workshop", kit.workshop().name() + ", " + kit.workshop().place())
+                        .say(
+                                "workshop",
+                                "Workshop",
+                                kit.workshop().name() + ", " + kit.workshop().place())
                         .say("order", "Order", order.name() + ", " + order.customer())
                         .say("vehicle", "Base vehicle", kit.family().says().english()));
         TableSpec<Spare> spec = listed(spares);
@@ -256,12 +261,12 @@ public final class SparesTrade implements Trade {
                 .text("unit", "Unit", spare -> spare.part().unit());
         return spares.stream().allMatch(spare -> spare.changes() == null)
                 ? known
-                : known.whole("changes", "Changes", "", Spare::changes)
-                        .quantity("needed", "Needed", "", Spare::needed);
+                : known.whole("changes", "Changes", "", Spare::changes).quantity("needed", "Needed", "", Spare::needed);
     }
 
     private static TableSpec<Spare> listed(List<Spare> spares) {
-        return known(spares).text("bin", "Bin", spare -> spare.part().bin())
+        return known(spares)
+                .text("bin", "Bin", spare -> spare.part().bin())
                 .text("supplier", "Supplier", 20, spare -> spare.bought(Buying::supplier))
                 .text("code", "Order code", spare -> spare.bought(Buying::orderCode))
                 .whole("lead", "Lead time", "days", spare -> spare.part().leadDays())

@@ -110,8 +110,9 @@ class SparesTest {
     @ParameterizedTest
     @ValueSource(strings = {"--months 0", "--months 601", "--km -1", "--km 1.5", "--km x"})
     void a_span_that_is_none_is_refused(String words) {
-        assertThat(typed(words).faults()).singleElement().satisfies(fault -> assertThat(fault.expected())
-                .startsWith("a whole number from 1 to "));
+        assertThat(typed(words).faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.expected()).startsWith("a whole number from 1 to "));
     }
 
     @Test
@@ -139,8 +140,9 @@ class SparesTest {
         PartSketch bush = bought("BU-1").replaced(72, null);
         assertThat(found(made("PU-1").contains("BU-1", "1").joined(Joined.WELDED), bush))
                 .extracting(Finding::says)
-                .containsExactly("BU-1 (Part BU-1) is replaced in service, but is welded into PU-1: give the interval to the"
-                        + " assembly, or bolt the part.");
+                .containsExactly(
+                        "BU-1 (Part BU-1) is replaced in service, but is welded into PU-1: give the interval to the"
+                                + " assembly, or bolt the part.");
         assertThat(found(made("PU-1").contains("BU-1", "1").joined(Joined.BOLTED), bush))
                 .isEmpty();
     }
