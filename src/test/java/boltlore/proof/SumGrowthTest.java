@@ -119,7 +119,7 @@ class SumGrowthTest {
 
         assertThat(proof.only(Answer.NotDecided.class)
                         .map(answer -> answer.statement().title()))
-                .contains("companion missing: BOLT (frame)");
+                .contains("associated part missing: BOLT (frame)");
         assertThat(proof.only(Answer.Unproved.class)).isEmpty();
     }
 }
