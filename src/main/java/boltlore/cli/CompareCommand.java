@@ -98,7 +98,8 @@ final class CompareCommand extends RoomCommand {
     }
 
     private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
-        return OrderPricing.of(Objects.requireNonNull(bill), known, Asked.usual(kit.order(), LocalDate.now(ZoneId.systemDefault())));
+        return OrderPricing.of(
+                Objects.requireNonNull(bill), known, Asked.usual(kit.order(), LocalDate.now(ZoneId.systemDefault())));
     }
 
     /** 'EUR 635.00 more (from EUR 39,985.00 to EUR 40,620.00 before tax), same lead time'. */

@@ -5,8 +5,6 @@ import boltlore.choosing.json.SureJson;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
-import boltlore.resolution.FamilyPlan;
-import boltlore.trades.costing.quote.OrderPricing;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -62,13 +60,7 @@ final class KitCommand extends RoomCommand {
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
-                        bench,
-                        out,
-                        defaults,
-                        all,
-                        html,
-                        json() ? KitCommand::json : KitCommand::text,
-                        this::writeSets)
+                        bench, out, defaults, all, html, json() ? KitCommand::json : KitCommand::text, this::writeSets)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =

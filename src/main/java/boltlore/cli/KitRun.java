@@ -126,12 +126,12 @@ final class KitRun {
     private Finished written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
         FamilyPlan plan = inWork.plan();
         KitTrades trades = KitTrades.of(inWork);
-        List<SheetFile> always = new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found()), html));
+        List<SheetFile> always =
+                new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found()), html));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));
         if (all) {
-            trades.results()
-                    .forEach((trade, results) -> sets.add(set(trade, results)));
+            trades.results().forEach((trade, results) -> sets.add(set(trade, results)));
         }
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();

@@ -96,7 +96,8 @@ final class TradeCommand extends RoomCommand {
     }
 
     private Stream<TradeOption<?>> furtherOrders() {
-        return trade.options().stream().filter(option -> option.order() && file(option).findAny().isPresent());
+        return trade.options().stream()
+                .filter(option -> option.order() && file(option).findAny().isPresent());
     }
 
     private Stream<Path> file(TradeOption<?> option) {

@@ -14,10 +14,10 @@ import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
-import boltlore.trades.costing.quote.Asked;
-import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.KitInWork;
 import boltlore.trades.TradeResult;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import java.io.ByteArrayInputStream;
@@ -139,12 +139,12 @@ class OnePriceTest {
     }
 
     private static OrderPricing pricing(OrderKit kit) {
-        return OrderPricing.of(kit.bill(), Demo.catalogue(), Asked.usual(kit.order(), LocalDate.now()));
+        return OrderPricing.of(kit.bill(), Demo.catalogue(), Asked.usual(kit.order(), LocalDate.of(2026, 3, 2)));
     }
 
     private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {
         var plan = RESOLVER.plan(kit.order().family());
-        KitInWork inWork = new KitInWork(plan, kit.bill(), LocalDate.now());
+        KitInWork inWork = new KitInWork(plan, kit.bill(), LocalDate.of(2026, 3, 2));
         Stream<Supplier<Workbook>> all = Stream.concat(
                 OrderSheets.of(plan, pricing, List.of()).stream(),
                 KitTrades.of(inWork).results().values().stream()

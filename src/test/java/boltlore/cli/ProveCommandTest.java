@@ -87,7 +87,8 @@ class ProveCommandTest {
         assertThat(ran.out())
                 .contains("1 defect")
                 .contains("stops the sheets: hole: print-film")
-                .contains("required part missing: print-film: it stops the sheets of orders, so it counts all the same.")
+                .contains(
+                        "required part missing: print-film: it stops the sheets of orders, so it counts all the same.")
                 .contains("dead line: a: it is the name of no finding that this family could have.")
                 .contains("line that no order brings: a: no valid order has it any more.");
     }

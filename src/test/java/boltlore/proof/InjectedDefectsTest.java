@@ -314,7 +314,10 @@ class InjectedDefectsTest {
                         "a thread of a size without a mask",
                         van().feature("PV-SDB", "M7"),
                         "no mask in that size: PV-SDB (thread M7)"),
-                broken("a part that has lost its bin", van().part("LV-SND", "bin", ""), "part has no bin location: LV-SND"));
+                broken(
+                        "a part that has lost its bin",
+                        van().part("LV-SND", "bin", ""),
+                        "part has no bin location: LV-SND"));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -106,7 +106,8 @@ class WorkedProofsTest {
         assertThat(expected("TS-25")).isEqualTo("3; 6");
 
         assertThat(defects(WorkedFamilies.prove("film-overlap")))
-                .containsExactly("two alternatives selected: print-film (a, b) 3", "required part missing: print-film 6");
+                .containsExactly(
+                        "two alternatives selected: print-film (a, b) 3", "required part missing: print-film 6");
     }
 
     @Test
@@ -117,7 +118,9 @@ class WorkedProofsTest {
         FamilyProof proof = WorkedFamilies.prove("film-dead");
         assertThat(defects(proof))
                 .containsExactly(
-                        "required part missing: print-film 11", "line that no order brings: d 0", "part that no order brings: EX-A 0");
+                        "required part missing: print-film 11",
+                        "line that no order brings: d 0",
+                        "part that no order brings: EX-A 0");
         assertThat(proof.defects().skip(1).findFirst().orElseThrow().limits())
                 .extracting(Limit::name)
                 .containsExactly("l2");

@@ -1,7 +1,6 @@
 package boltlore.trades.orders;
 
 import boltlore.bill.Bill;
-import boltlore.catalogue.Catalogue;
 import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
@@ -19,11 +18,8 @@ public final class OrderSheets {
 
     /** Bill and contents list of an order that nothing stops. */
     public static List<Supplier<Workbook>> of(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
-        Catalogue catalogue = plan.catalogue();
         Bill bill = pricing.priced().bill();
         PickingList packed = PickingList.of(plan, bill);
-        return List.of(
-                () -> BillWorkbook.of(pricing, packed, found),
-                () -> ContentsWorkbook.of(plan, bill, packed));
+        return List.of(() -> BillWorkbook.of(pricing, packed, found), () -> ContentsWorkbook.of(plan, bill, packed));
     }
 }

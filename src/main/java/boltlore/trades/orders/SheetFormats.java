@@ -40,7 +40,11 @@ public final class SheetFormats {
         return of(workbooks, false);
     }
 
-    /** @param html whether each is written as a page too */
+    /**
+     * In all formats.
+     *
+     * @param html whether each is written as a page too
+     */
     public static List<SheetFile> of(List<Workbook> workbooks, boolean html) {
         return ofEach(
                 workbooks.stream()

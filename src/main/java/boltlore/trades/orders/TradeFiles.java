@@ -11,7 +11,11 @@ public final class TradeFiles {
 
     private TradeFiles() {}
 
-    /** @param html whether each report is written as a page too */
+    /**
+     * Of all these results.
+     *
+     * @param html whether each report is written as a page too
+     */
     public static List<SheetFile> of(List<TradeResult> results, boolean html) {
         List<SheetFile> files = new ArrayList<>();
         for (TradeResult result : results) {
