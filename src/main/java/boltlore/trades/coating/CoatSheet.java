@@ -74,15 +74,15 @@ final class CoatSheet {
 
     private static TableSpec<Lot> spec() {
         return TableSpec.<Lot>named("batches")
-            .text("what", "Batch or send-out", Lot::what)
-            .text("finish", "Finish", 28, Lot::finish)
-            .text("where", "Where", 26, Lot::where)
-            .text("powder", "Powder", 24, Lot::powder)
-            .text("cure", "Cure window", 22, Lot::cure)
-            .text("out", "Out by", Lot::out)
-            .text("need", "In store by", Lot::need)
-            .whole("pieces", "Pieces", "", Lot::pieces)
-            .decimal("area", "Area", "m²", 3, Lot::areaM2);
+                .text("what", "Batch or send-out", Lot::what)
+                .text("finish", "Finish", 28, Lot::finish)
+                .text("where", "Where", 26, Lot::where)
+                .text("powder", "Powder", 24, Lot::powder)
+                .text("cure", "Cure window", 22, Lot::cure)
+                .text("out", "Out by", Lot::out)
+                .text("need", "In store by", Lot::need)
+                .whole("pieces", "Pieces", "", Lot::pieces)
+                .decimal("area", "Area", "m²", 3, Lot::areaM2);
     }
 
     private static final TableSpec<BatchRow> ON_HOLD = onHold();
@@ -144,7 +144,8 @@ final class CoatSheet {
         LateMoves late = job.late();
         if (late != null) {
             workbook.glance(
-                    OrdersPage.moved(late).build(), OrdersPage.loads().of(late.loads()).build());
+                    OrdersPage.moved(late).build(),
+                    OrdersPage.loads().of(late.loads()).build());
         } else if (!lots(job.plan()).isEmpty()) {
             workbook.glance(spec().of(lots(job.plan())).build());
         }

@@ -19,12 +19,12 @@ final class OrdersPage {
     /** Loads that change. */
     static TableSpec<LoadMove> loads() {
         return TableSpec.<LoadMove>named("late-loads")
-            .text("load", "Load", move -> String.valueOf(move.after().number()))
-            .text("run", "Run", move -> String.valueOf(move.run().number()))
-            .text("powder", "Powder", move -> move.run().powder())
-            .text("change", "Change", move -> move.before() == null ? "new load" : "takes more")
-            .whole("before", "Pieces before", "", OrdersPage::before)
-            .whole("more", "More pieces", "", LoadMove::morePieces);
+                .text("load", "Load", move -> String.valueOf(move.after().number()))
+                .text("run", "Run", move -> String.valueOf(move.run().number()))
+                .text("powder", "Powder", move -> move.run().powder())
+                .text("change", "Change", move -> move.before() == null ? "new load" : "takes more")
+                .whole("before", "Pieces before", "", OrdersPage::before)
+                .whole("more", "More pieces", "", LoadMove::morePieces);
     }
 
     private OrdersPage() {}
@@ -66,7 +66,8 @@ final class OrdersPage {
         page.title("Late order " + moves.late().name() + ": what it moves")
                 .add(moved(moves))
                 .note("Nothing that is planned is hung elsewhere.");
-        page.heading("Loads that change").add(loads().box(Column.tick("told", "Told")).of(moves.loads()));
+        page.heading("Loads that change")
+                .add(loads().box(Column.tick("told", "Told")).of(moves.loads()));
         if (job.timetable().known()) {
             page.heading("Orders whose day changes").add(lateOrders(job).of(moves.orders()));
         }

@@ -17,9 +17,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.jspecify.annotations.Nullable;
 
 /** What somebody must do before pieces are hung. The shop with costs names a coater for what is too large. */
 class CoatingFindingsTest {
@@ -35,7 +35,8 @@ class CoatingFindingsTest {
     private static List<Finding> found(CoatingShop shop, @Nullable LocalDate start, SampleOrders... orders) {
         Catalogue catalogue = SampleOrders.catalogue(shop, Map.of(), OWN_BLACK, ZINC_BY_AREA, ZINC_BY_PIECE);
         CoatPlan plan = CoatPlanner.of(Stream.of(orders).map(SampleOrders::bill).toList(), catalogue);
-        return CoatingFindings.of(new CoatJob(plan, catalogue.workshop(), start, null)).all();
+        return CoatingFindings.of(new CoatJob(plan, catalogue.workshop(), start, null))
+                .all();
     }
 
     private static List<String> names(CoatingShop shop, SampleOrders... orders) {
@@ -45,7 +46,8 @@ class CoatingFindingsTest {
     @Test
     @DisplayName("Pieces that fit, with masks that are held and powders whose lightness is known, show nothing")
     void nothing() {
-        assertThat(names(SHOP, order("BL-1").with(2, SMALL, OWN_BLACK).with(1, PLUGGED, OWN_BLACK))).isEmpty();
+        assertThat(names(SHOP, order("BL-1").with(2, SMALL, OWN_BLACK).with(1, PLUGGED, OWN_BLACK)))
+                .isEmpty();
     }
 
     @Test
@@ -94,7 +96,8 @@ class CoatingFindingsTest {
     }
 
     @Test
-    @DisplayName("Needed six days before it is due on 22 June: coated on Tuesday 16 it is in time, on Wednesday it is late")
+    @DisplayName(
+            "Needed six days before it is due on 22 June: coated on Tuesday 16 it is in time, on Wednesday it is late")
     void late() {
         SampleOrders order = order("BL-1", "2026-06-22").with(1, SMALL, OWN_BLACK);
         assertThat(found(SHOP, LocalDate.of(2026, 6, 16), order)).isEmpty();
