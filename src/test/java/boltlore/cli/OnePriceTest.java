@@ -14,6 +14,11 @@ import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
+import boltlore.trades.KitInWork;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import boltlore.trades.costing.CostingTrade;
+import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.OrderSheets;
@@ -136,7 +141,7 @@ class OnePriceTest {
     }
 
     private static OrderPricing pricing(OrderKit kit) {
-        return OrderPricing.of(kit.bill(), Demo.catalogue(), QuoteOption.usual(kit.order()));
+        return OrderPricing.of(kit.bill(), Demo.catalogue(), Asked.usual(kit.order(), LocalDate.EPOCH));
     }
 
     private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {
@@ -144,7 +149,12 @@ class OnePriceTest {
         Stream<Supplier<Workbook>> all = Stream.concat(
                 OrderSheets.of(plan, pricing, List.of()).stream(), FurtherSheets.of(plan, pricing).workbooks().stream());
         Map<String, Workbook> books = new HashMap<>();
-        all.map(Supplier::get).forEach(book -> books.put(book.file(), book));
+        List<TradeResult> priced = ((Outcome.Sound<List<TradeResult>>) new CostingTrade()
+                        .work(List.of(new KitInWork(plan, kit.bill(), LocalDate.EPOCH)), Given.NONE))
+                .value();
+        Stream<Supplier<Workbook>> quoted =
+                priced.stream().flatMap(result -> result.sheets().stream()).map(TradeResult.Sheet::report);
+        Stream.concat(all, quoted).map(Supplier::get).forEach(book -> books.put(book.file(), book));
         return books;
     }
 

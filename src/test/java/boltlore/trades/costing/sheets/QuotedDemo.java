@@ -5,6 +5,7 @@ import boltlore.bill.BillMaker;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
+import boltlore.findings.Findings;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.report.Workbook;
@@ -49,7 +50,7 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
     }
 
     Workbook costStatement() {
-        return CostSheet.of(calculation);
+        return CostSheet.of(calculation, Findings.NONE);
     }
 
     private static <T> T sound(Outcome<T> outcome) {
