@@ -27,33 +27,28 @@ final class House {
             resolution.rules.facts: catalogue measure resolution
             resolution.rules: catalogue choices faults measure order resolution resolution.rules.facts
             bill: catalogue choices measure order resolution
-            trades.weighing: bill catalogue choices measure order resolution
-            trades.picking: bill catalogue measure order resolution
-            trades.fixings: bill catalogue measure resolution trades.picking
+            trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
+                trades
+            trades.picking: bill catalogue explanation faults findings measure order report resolution trades
+            trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
             trades.costing.path: bill catalogue choices measure order resolution
-            trades.coating: bill catalogue choices measure order resolution
-            trades.costing: bill catalogue measure order trades.coating trades.costing.path
+            trades.coating: bill catalogue choices faults findings measure order report report.drawing resolution trades
+            trades.costing: bill catalogue faults findings measure order report trades trades.coating
+                trades.costing.cost trades.costing.path trades.costing.quote trades.costing.sheets trades.weighing
             trades.costing.cost: bill catalogue measure order trades.coating trades.costing
-            trades.costing.quote: bill catalogue choices faults measure order resolution trades.costing
-                trades.costing.cost trades.costing.path
-            trades.shipping: bill catalogue measure order trades.costing trades.costing.quote trades.picking
+            trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
+                trades.costing trades.costing.cost trades.costing.path
+            trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
+                trades trades.costing trades.costing.quote trades.picking
             checking: bill catalogue choices measure resolution trades.fixings trades.picking trades.shipping
             trades.coating.written: catalogue csv faults json measure trades.coating
-            trades.coating.hanging: catalogue trades.coating
             explanation: bill catalogue choices findings measure order power resolution
             answers: bill catalogue choices explanation faults measure order resolution
             report.drawing:
             report: catalogue findings measure report.drawing
-            trades.weighing.sheets: bill catalogue choices measure order report report.drawing resolution
-                trades.weighing
-            trades.costing.sheets: bill catalogue choices explanation measure order power report report.drawing
+            report.html: report report.drawing
+            trades.costing.sheets: bill catalogue choices explanation findings measure order power report report.drawing
                 resolution trades.costing trades.costing.cost trades.costing.path trades.costing.quote trades.weighing
-            trades.shipping.sheets: bill catalogue choices measure order report report.drawing resolution
-                trades.shipping
-            trades.picking.sheets: bill catalogue measure order report trades.picking
-            trades.fixings.sheets: bill catalogue choices measure order report resolution trades.fixings
-            trades.coating.sheets: bill catalogue measure order report report.drawing trades.coating
-                trades.coating.hanging
             report.csv: report
             report.json: findings json report
             report.text: measure report report.drawing
@@ -70,35 +65,28 @@ final class House {
             proof.revision: catalogue choices logic measure proof
             proof.json: catalogue choices json logic measure proof proof.revision
             proof.sheets: catalogue findings logic proof report
-            trades: bill catalogue choices faults findings order report resolution
+            trades: bill catalogue choices faults findings json measure order report resolution
             trades.spares: bill catalogue faults findings measure order report trades
             trades.bill.sheets: bill catalogue choices explanation findings measure order report resolution trades
                 trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
                 trades.picking
-            trades.charging: bill catalogue choices faults findings measure order power report report.drawing resolution
+            trades.charging: bill catalogue choices faults findings measure power report report.drawing resolution
                 trades
-            trades.testing: bill catalogue choices faults measure order power resolution trades.charging
-            trades.testing.written: csv faults json trades.testing
-            trades.testing.sheets: bill catalogue choices measure order report report.csv report.drawing trades.testing
-                trades.testing.written
+            trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
+                report.drawing resolution trades trades.charging
             answers.json: answers choices explanation findings json measure order report.json resolution trades
             trades.cutting.packing:
-            trades.cutting: bill catalogue measure order resolution trades.cutting.packing
-            trades.cutting.sheets: catalogue measure order report report.drawing report.text trades.cutting
-            trades.orders: bill catalogue choices explanation faults findings report report.csv report.json report.xlsx
-                resolution trades trades.bill.sheets trades.charging trades.coating trades.coating.sheets trades.costing
-                trades.costing.quote trades.costing.sheets trades.cutting trades.cutting.sheets trades.fixings
-                trades.fixings.sheets trades.picking trades.picking.sheets trades.shipping trades.shipping.sheets
-                trades.spares trades.testing trades.testing.sheets trades.weighing trades.weighing.sheets
-            trades.cutting.json: catalogue faults json measure order trades.cutting
+            trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
+                trades.cutting.packing
+            trades.orders: bill choices explanation faults findings report report.csv report.html report.json
+                report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing
+                trades.costing.quote trades.cutting trades.fixings trades.picking trades.shipping trades.spares
+                trades.testing trades.weighing
             cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
                 exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution
-                resolution.rules trades trades.coating trades.coating.sheets trades.coating.written trades.costing
-                trades.costing.cost trades.costing.path trades.costing.quote trades.costing.sheets trades.cutting
-                trades.cutting.json trades.cutting.sheets trades.fixings trades.fixings.sheets trades.orders
-                trades.picking trades.shipping trades.shipping.sheets trades.testing trades.testing.sheets
-                trades.testing.written trades.weighing trades.weighing.sheets
+                resolution.rules trades trades.coating trades.coating.written trades.costing trades.costing.cost
+                trades.costing.quote trades.orders trades.testing
             """;
 
     /** Library root to the one package that may know it. */

@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
@@ -44,13 +46,15 @@ class PriceCommandTest {
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("Full cost ")
-                .contains("The customer pays ")
+                .contains("Total due ")
                 .contains("The kit ships after 55 days: order and receive DU-90")
-                .contains("Half the days of DU-90 would gain 7 days.")
-                .contains("2 cost statements and quotations written to ")
-                .contains("only what is under 'customer' leaves the house");
+                .contains("Half the days of DU-90 would save 7 days.")
+                .contains("Margin EUR 8,939.06 (22.0 %), after discount and rounding")
+                .contains("Send out only the folder 'customer'")
+                .contains("4 sheets written to ");
         assertThat(out().resolve("BL-1001/customer/quotation.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-1001/workshop/cost-statement.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1001/workshop/cost-bars.svg")).content().startsWith("<svg");
         assertThat(out().resolve("BL-1010/customer/json/quotation.json")).isRegularFile();
     }
 
@@ -65,48 +69,148 @@ class PriceCommandTest {
         }
     }
 
+    /** A table of the report of that name. */
+    private static JsonNode table(JsonNode order, String report, String table) {
+        return report(order, report).get("tables").get(table);
+    }
+
+    private static JsonNode report(JsonNode order, String name) {
+        for (JsonNode report : order.get("reports")) {
+            if (report.get("report").asText().equals(name)) {
+                return report;
+            }
+        }
+        throw new AssertionError(name);
+    }
+
+    private static BigDecimal sum(JsonNode rows, String column) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (JsonNode row : rows) {
+            sum = sum.add(number(row, column));
+        }
+        return sum;
+    }
+
+    private static BigDecimal step(JsonNode order, String name, String column) {
+        for (JsonNode row : table(order, "cost-statement", "price")) {
+            if (row.get("step").asText().equals(name)) {
+                return number(row, column);
+            }
+        }
+        throw new AssertionError(name);
+    }
+
     @Test
     void figures_in_the_answer_for_programs_add_up() throws IOException {
         JsonNode order =
                 json("price", PARTNERS, "--json", "--out", out()).get("orders").get(0);
-        BigDecimal sum = BigDecimal.ZERO;
-        for (JsonNode some : order.get("bySubSystem")) {
-            sum = sum.add(number(some.get("cost"), "total"));
-        }
-        assertThat(number(order.get("kit"), "total")).isEqualByComparingTo(sum);
-        assertThat(number(order, "fullCost")).isEqualByComparingTo(sum.add(number(order.get("extras"), "total")));
-        JsonNode quotation = order.get("quotation");
-        assertThat(number(quotation, "total"))
-                .isEqualByComparingTo(number(quotation, "beforeTax").add(number(quotation, "tax")));
-        assertThat(order.get("leadTime").get("chain").get(0).get("part").asText())
+        BigDecimal kit = sum(table(order, "cost-statement", "sub-systems"), "total");
+        assertThat(sum(table(order, "cost-statement", "elements"), "kit")).isEqualByComparingTo(kit);
+        assertThat(step(order, "Full cost of the kit", "cost")).isEqualByComparingTo(kit);
+        JsonNode facts = report(order, "cost-statement").get("facts");
+        assertThat(number(facts.get("full-cost"), "value")).isEqualByComparingTo(kit.add(sum(table(order, "cost-statement", "elements"), "extras")));
+        assertThat(number(facts.get("total-due"), "value"))
+                .isEqualByComparingTo(step(order, "Price before tax", "quoted").add(step(order, "Tax", "quoted")));
+        assertThat(facts.get("rate-of").get("value").asText()).isEqualTo("2026-06-15");
+        assertThat(number(facts.get("margin-left"), "value")).isPositive();
+        assertThat(table(order, "cost-statement", "chain").get(0).get("part").asText())
                 .isEqualTo("BM-44");
-        assertThat(order.get("bars").asText()).startsWith("<svg");
     }
 
     @Test
-    void the_total_stands_in_the_workbook_as_it_is_told() throws IOException {
+    void the_price_before_tax_stands_in_the_workbook_as_it_is_told() throws IOException {
         JsonNode order =
                 json("price", FIRST, "--json", "--out", out()).get("orders").get(0);
         try (ReadableWorkbook book =
                         new ReadableWorkbook(Files.newInputStream(out().resolve("BL-1001/customer/quotation.xlsx")));
                 Stream<Row> rows = book.getFirstSheet().openStream()) {
+            BigDecimal net = step(order, "Price before tax", "quoted");
             assertThat(rows.flatMap(Row::stream)
                             .filter(cell -> cell != null
                                     && (cell.getType() == CellType.NUMBER || cell.getType() == CellType.FORMULA))
                             .map(cell -> new BigDecimal(cell.getRawValue())))
-                    .anyMatch(value -> value.compareTo(number(order.get("quotation"), "total")) == 0);
+                    .anyMatch(value -> value.compareTo(net) == 0);
         }
     }
 
     @Test
-    void a_discount_and_a_currency_asked_for_come_before_the_partners() throws IOException {
-        JsonNode quotation = json("price", PARTNERS, "--json", "--out", out(), "--discount", "10", "--currency", "EUR")
+    void a_discount_and_a_currency_asked_for_come_before_the_partners_and_more_than_agreed_is_told() throws IOException {
+        JsonNode order = json("price", PARTNERS, "--json", "--out", out(), "--discount", "10", "--currency", "EUR")
                 .get("orders")
-                .get(0)
-                .get("quotation");
-        assertThat(quotation.get("currency").asText()).isEqualTo("EUR");
-        assertThat(number(quotation, "discountPercent")).isEqualByComparingTo("10");
-        assertThat(quotation.has("rate")).isFalse();
+                .get(0);
+        JsonNode facts = report(order, "cost-statement").get("facts");
+        assertThat(facts.get("quoted-in").get("value").asText()).isEqualTo("EUR");
+        assertThat(facts.has("rate")).isFalse();
+        assertThat(step(order, "Discount, 10 %", "quoted")).isNegative();
+        assertThat(order.get("findings"))
+                .anyMatch(finding -> finding.get("kind").asText().equals("discount above agreed")
+                        && finding.get("severity").asText().equals("check")
+                        && finding.get("says").asText().startsWith("The discount is 10 %; 4 % is agreed with "));
+    }
+
+    @Test
+    void the_discount_that_is_agreed_is_no_finding() throws IOException {
+        JsonNode order = json("price", PARTNERS, "--json", "--out", out(), "--discount", "4")
+                .get("orders")
+                .get(0);
+        assertThat(kinds(order)).doesNotContain("discount above agreed", "loss");
+    }
+
+    @Test
+    void a_price_below_full_cost_is_a_loss_that_is_told_and_written_all_the_same() throws IOException {
+        JsonNode order = json("price", FIRST, "--json", "--out", out(), "--discount", "60")
+                .get("orders")
+                .get(0);
+        assertThat(kinds(order)).contains("loss", "discount above agreed").doesNotContain("margin below target");
+        assertThat(number(report(order, "cost-statement").get("facts").get("margin-left"), "value"))
+                .isNegative();
+        assertThat(out().resolve("BL-1001/customer/quotation.xlsx")).isRegularFile();
+    }
+
+    @Test
+    void a_lower_margin_than_prices_are_made_with_is_told() throws IOException {
+        JsonNode order = json("price", FIRST, "--json", "--out", out(), "--discount", "5")
+                .get("orders")
+                .get(0);
+        assertThat(kinds(order)).contains("margin below target").doesNotContain("loss");
+        assertThat(kinds(json("price", FIRST, "--json", "--out", folder.resolve("whole"))
+                        .get("orders")
+                        .get(0)))
+                .doesNotContain("margin below target");
+    }
+
+    @Test
+    void a_due_date_that_cannot_be_kept_and_the_parts_that_are_late_are_told_from_the_first_day_too_late()
+            throws IOException {
+        JsonNode late = json("price", FIRST, "--json", "--out", out(), "--on", "2026-04-26")
+                .get("orders")
+                .get(0);
+        assertThat(late.get("findings"))
+                .anyMatch(finding -> finding.get("says")
+                        .asText()
+                        .equals("The kit is due on 2026-06-19; everything ordered on 2026-04-26, it ships on 2026-06-20 at"
+                                + " the earliest, 1 days too late."))
+                .anyMatch(finding -> finding.get("says").asText().endsWith("before 2026-04-26: DU-90."));
+        JsonNode inTime = json("price", FIRST, "--json", "--out", out(), "--on", "2026-04-25")
+                .get("orders")
+                .get(0);
+        assertThat(kinds(inTime)).doesNotContain("due date too soon", "order by date past");
+    }
+
+    private static List<String> kinds(JsonNode order) {
+        List<String> kinds = new ArrayList<>();
+        order.get("findings").forEach(finding -> kinds.add(finding.get("kind").asText()));
+        return kinds;
+    }
+
+    @Test
+    void the_findings_of_the_workshop_stand_in_no_file_of_the_customers() throws IOException {
+        boltlore("price", FIRST, "--out", out(), "--discount", "60");
+        assertThat(out().resolve("BL-1001/workshop/json/cost-statement.json")).content().contains("makes a loss");
+        assertThat(out().resolve("BL-1001/customer/json/quotation.json"))
+                .content()
+                .doesNotContain("makes a loss")
+                .doesNotContain("full cost");
     }
 
     @Test
@@ -120,6 +224,26 @@ class PriceCommandTest {
     }
 
     @Test
+    void a_kit_whose_exchange_rate_has_run_out_says_so_and_is_written_without_a_price() throws IOException {
+        Path catalogue = ChangedCatalogue.in(folder, "orders/bl-1010.json", "2026-07-06", "2026-08-01");
+        Ran ran = boltlore(
+                "kit", "--all", catalogue.resolve("orders/bl-1010.json"), "--catalogue", catalogue, "--out", out());
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("Check, price: no price: No price: workshop/pricing.json holds an exchange rate of AUD");
+        assertThat(out().resolve("BL-1010/bill.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1010/customer")).doesNotExist();
+    }
+
+    @Test
+    void kit_all_keeps_quotation_and_cost_statement_in_the_folders_that_price_writes() {
+        boltlore("kit", "--all", FIRST, "--out", out());
+        assertThat(out().resolve("BL-1001/customer/quotation.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1001/workshop/cost-statement.xlsx")).isRegularFile();
+        assertThat(out().resolve("BL-1001/quotation.xlsx")).doesNotExist();
+        assertThat(out().resolve("BL-1001/cost-statement.xlsx")).doesNotExist();
+    }
+
+    @Test
     void a_rate_is_taken_on_its_last_day() {
         assertThat(boltlore("price", PARTNERS, "--on", "2026-07-30", "--out", out())
                         .exit())
@@ -130,7 +254,7 @@ class PriceCommandTest {
     void a_discount_that_leaves_nothing_or_adds_is_a_wrong_call() {
         assertThat(boltlore("price", FIRST, "--discount", "100").exit()).isEqualTo(2);
         assertThat(boltlore("price", FIRST, "--discount", "-1").exit()).isEqualTo(2);
-        assertThat(boltlore("price", FIRST, "--discount", "ten").err()).contains("'ten' is not a percentage");
+        assertThat(boltlore("price", FIRST, "--discount", "ten").err()).contains("'ten'");
         assertThat(boltlore("price", FIRST, "--currency", "EURO").exit()).isEqualTo(2);
     }
 
@@ -151,6 +275,8 @@ class PriceCommandTest {
         Ran ran = boltlore("price", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).contains("workshop/pricing.json").contains("Add it; catalog/README.md says how.");
+        assertThat(boltlore("kit", FIRST, "--catalogue", catalogue, "--out", out()).out())
+                .contains("Note, price: not judged: Price: workshop/pricing.json is missing");
         assertThat(boltlore("check", "--catalogue", catalogue).err()).doesNotContain("pricing.json");
     }
 

@@ -151,12 +151,18 @@ final class CostPage {
                 + Digits.plain(step.step());
     }
 
-    /** What discount and rounding leave; below 0 a loss. */
+    /** The sums, and what discount and rounding leave; below 0 a loss. */
     private ParticularsBuilder margin() {
         BigDecimal left = Money.rounded(calculation.left(), home);
         BigDecimal percent = calculation.marginLeftPercent();
         return Particulars.named("margin")
-                .say("margin-left", "Margin after discount and rounding, " + home, Kind.money(home), left)
+                .say("full-cost", "Full cost of kit and extras", Kind.money(home), cost.total())
+                .say(
+                        "total-due",
+                        "Total due",
+                        Kind.money(quotation.currency()),
+                        quotation.total())
+                .say("margin-left", "Margin after discount and rounding", Kind.money(home), left)
                 .say("margin-left-percent", "Margin, % of the price before tax", Kind.percent(2), percent);
     }
 
@@ -164,10 +170,7 @@ final class CostPage {
     ParticularsBuilder glance() {
         BigDecimal percent = calculation.marginLeftPercent().setScale(1, RoundingMode.HALF_UP);
         return dates(Particulars.named("glance"))
-                .say(
-                        "margin",
-                        "Margin after discount and rounding",
-                        Money.says(calculation.left(), home) + " (" + percent + " %)")
+                .say("margin", "Margin", Money.says(calculation.left(), home) + " (" + percent + " %), after discount and rounding")
                 .say("lead", "Lead time", LeadPage.says(cost.priced().times().path()))
                 .say("send", "Send out", "only the folder 'customer'");
     }
