@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.cli.AskedHead.Asking;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
@@ -25,12 +26,6 @@ final class AskSession {
     private static final long OPENING_NANOS = TimeUnit.SECONDS.toNanos(20);
 
     private static final Set<String> ENDS = Set.of("quit", "stop");
-    /** What is asked: a question of the family or something else that an order says. */
-    private record Asking(@Nullable Option option, @Nullable AskedHead head) {
-        String prompt() {
-            return option != null ? option.name() + "?" : (head == null ? "" : head.command()) + "?";
-        }
-    }
 
     private final Dialogue dialogue;
     private final Screen screen;
