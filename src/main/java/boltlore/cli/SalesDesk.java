@@ -37,7 +37,11 @@ record SalesDesk(
      */
     static SalesDesk of(Bench bench, Order order, List<OptionName> newest, Deadline deadline, Deadline reasons) {
         Chooser chooser = new Chooser(order.choices().family(), reasons);
-        BestKits best = new BestKits(bench.resolver().resolver(), order, Asked.usual(order, LocalDate.now(ZoneId.systemDefault())), deadline);
+        BestKits best = new BestKits(
+                bench.resolver().resolver(),
+                order,
+                Asked.usual(order, LocalDate.now(ZoneId.systemDefault())),
+                deadline);
         return new SalesDesk(
                 order,
                 newest,

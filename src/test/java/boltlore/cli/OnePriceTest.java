@@ -30,8 +30,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -147,10 +147,11 @@ class OnePriceTest {
     private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {
         var plan = RESOLVER.plan(kit.order().family());
         Stream<Supplier<Workbook>> all = Stream.concat(
-                OrderSheets.of(plan, pricing, List.of()).stream(), FurtherSheets.of(plan, pricing).workbooks().stream());
+                OrderSheets.of(plan, pricing, List.of()).stream(),
+                FurtherSheets.of(plan, pricing).workbooks().stream());
         Map<String, Workbook> books = new HashMap<>();
-        List<TradeResult> priced = ((Outcome.Sound<List<TradeResult>>) new CostingTrade()
-                        .work(List.of(new KitInWork(plan, kit.bill(), LocalDate.EPOCH)), Given.NONE))
+        List<TradeResult> priced = ((Outcome.Sound<List<TradeResult>>)
+                        new CostingTrade().work(List.of(new KitInWork(plan, kit.bill(), LocalDate.EPOCH)), Given.NONE))
                 .value();
         Stream<Supplier<Workbook>> quoted =
                 priced.stream().flatMap(result -> result.sheets().stream()).map(TradeResult.Sheet::report);

@@ -131,7 +131,9 @@ final class CostingFindings {
     }
 
     private static Stream<String> part(Slot<Step> slot) {
-        return Stream.ofNullable(slot.activity().what().part()).map(Part::number).map(String::valueOf);
+        return Stream.ofNullable(slot.activity().what().part())
+                .map(Part::number)
+                .map(String::valueOf);
     }
 
     private void add(Kind kind, String subject, Object... named) {

@@ -71,8 +71,7 @@ public final class CostingTrade implements Trade {
         Findings findings = CostingFindings.of(
                 pricing, pricing.quotation().map(Quotation::on).orElse(kit.day()));
         return pricing.calculation() instanceof Outcome.Sound<Calculation> sound
-                ? Outcome.sound(
-                        new TradeResult(kit.order().name(), findings, sheets(kit, sound.value(), findings)))
+                ? Outcome.sound(new TradeResult(kit.order().name(), findings, sheets(kit, sound.value(), findings)))
                 : options.has(WITH_KIT)
                         ? Outcome.sound(new TradeResult(kit.order().name(), findings, List.of()))
                         : Outcome.faulty(pricing.calculation().faults());

@@ -4,8 +4,8 @@ import boltlore.report.CautionNotes;
 import boltlore.report.PageBuilder;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
-import java.util.List;
 import boltlore.trades.costing.quote.OrderPricing;
+import java.util.List;
 import java.util.SortedSet;
 
 /** All findings, who waived what, what stands outside the kit, and the cautions. */

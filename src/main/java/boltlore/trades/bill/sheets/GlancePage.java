@@ -12,9 +12,9 @@ import boltlore.report.PageBuilder;
 import boltlore.report.ParticularsBuilder;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.quote.OrderPricing;
 import java.util.Comparator;
 import java.util.List;
-import boltlore.trades.costing.quote.OrderPricing;
 
 /** The front page: the order at a glance. */
 final class GlancePage {
@@ -70,7 +70,7 @@ final class GlancePage {
 
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
-        OrderHead.day(says, "built", "Donor vehicle built", order.donorBuilt());
+        OrderHead.day(says, "built", "Base vehicle built", order.donorBuilt());
         TimeBlock.add(says, priced);
         says.say("findings", "Findings", FindingTables.count(found));
         return says;

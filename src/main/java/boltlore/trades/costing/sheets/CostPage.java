@@ -35,7 +35,10 @@ final class CostPage {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     /** A step from the full cost to what the customer pays, in the workshop's currency or in the quoted one. */
-    private record PriceLine(String step, @Nullable BigDecimal cost, @Nullable BigDecimal quoted) {}
+    private record PriceLine(
+            String step,
+            @Nullable BigDecimal cost,
+            @Nullable BigDecimal quoted) {}
 
     private final Calculation calculation;
     private final FullCost cost;
@@ -90,7 +93,11 @@ final class CostPage {
                 .text("element", "Element", Element::says)
                 .money("kit", "Kit", home, kit::of)
                 .money("extras", "Extras", home, extras::of)
-                .percent("share", "Share of all", 1, element -> share(kit.of(element).add(extras.of(element))))
+                .percent(
+                        "share",
+                        "Share of all",
+                        1,
+                        element -> share(kit.of(element).add(extras.of(element))))
                 .of(Arrays.asList(Element.values()));
         table.total("total", "Full cost").sum("kit", kit.total()).sum("extras", extras.total());
         return table;
@@ -150,11 +157,7 @@ final class CostPage {
         BigDecimal percent = calculation.marginLeftPercent();
         return Particulars.named("margin")
                 .say("full-cost", "Full cost of kit and extras", Kind.money(home), cost.total())
-                .say(
-                        "total-due",
-                        "Total due",
-                        Kind.money(quotation.currency()),
-                        quotation.total())
+                .say("total-due", "Total due", Kind.money(quotation.currency()), quotation.total())
                 .say("margin-left", "Margin after discount and rounding", Kind.money(home), left)
                 .say("margin-left-percent", "Margin, % of the price before tax", Kind.percent(2), percent);
     }
@@ -163,7 +166,10 @@ final class CostPage {
     ParticularsBuilder glance() {
         BigDecimal percent = calculation.marginLeftPercent().setScale(1, RoundingMode.HALF_UP);
         return dates(Particulars.named("glance"))
-                .say("margin", "Margin", Money.says(calculation.left(), home) + " (" + percent + " %), after discount and rounding")
+                .say(
+                        "margin",
+                        "Margin",
+                        Money.says(calculation.left(), home) + " (" + percent + " %), after discount and rounding")
                 .say("lead", "Lead time", LeadPage.says(cost.priced().times().path()))
                 .say("send", "Send out", "only the folder 'customer'");
     }

@@ -69,8 +69,8 @@ final class CostTables {
         List<Element> elements = Arrays.stream(Element.values())
                 .filter(element -> cost.kit().of(element).signum() != 0)
                 .toList();
-        TableSpec<Map.Entry<String, Elements>> spec =
-                TableSpec.<Map.Entry<String, Elements>>named("sub-systems").text("sub-system", "Sub-system", Map.Entry::getKey);
+        TableSpec<Map.Entry<String, Elements>> spec = TableSpec.<Map.Entry<String, Elements>>named("sub-systems")
+                .text("sub-system", "Sub-system", Map.Entry::getKey);
         TableBuilder table = elements(spec, elements, Map.Entry::getValue)
                 .of(cost.bySubSystem().entrySet());
         total(table, "The kit", elements, cost.kit());
@@ -106,11 +106,15 @@ final class CostTables {
                 cost.priced().bill().resolved().kit().quantities();
         TableSpec<Map.Entry<PartNumber, Elements>> spec = TableSpec.<Map.Entry<PartNumber, Elements>>named("made")
                 .text("part", "Part", made -> made.getKey().text())
-                .text("name", "Name", 34, made -> cost.priced()
-                        .catalogue()
-                        .part(made.getKey())
-                        .name()
-                        .english())
+                .text(
+                        "name",
+                        "Name",
+                        34,
+                        made -> cost.priced()
+                                .catalogue()
+                                .part(made.getKey())
+                                .name()
+                                .english())
                 .quantity("quantity", "Quantity", "", made -> quantities.getOrDefault(made.getKey(), BigDecimal.ZERO));
         TableBuilder table = elements(spec, OF_MADE_PARTS, Map.Entry::getValue)
                 .of(cost.made().entrySet());

@@ -25,16 +25,25 @@ final class IncludedPage {
                 .print(quoted.print())
                 .title(included)
                 .add(TableSpec.<String>named("included")
-                        .text("sub-system", quoted.phrases().say("subSystem"), 28, subSystem -> called(quoted, subSystem))
-                        .text("what", quoted.phrases().say("what"), 96, subSystem -> String.join(
-                                "; ", Objects.requireNonNull(positions.get(subSystem))))
+                        .text(
+                                "sub-system",
+                                quoted.phrases().say("subSystem"),
+                                28,
+                                subSystem -> called(quoted, subSystem))
+                        .text(
+                                "what",
+                                quoted.phrases().say("what"),
+                                96,
+                                subSystem -> String.join("; ", Objects.requireNonNull(positions.get(subSystem))))
                         .of(quoted.catalogue().workshop().subSystems().stream()
                                 .filter(positions::containsKey)
                                 .toList()));
     }
 
     private static String called(QuotedOrder quoted, String subSystem) {
-        return quoted.prices().map(book -> book.called(subSystem, quoted.language())).orElse(subSystem);
+        return quoted.prices()
+                .map(book -> book.called(subSystem, quoted.language()))
+                .orElse(subSystem);
     }
 
     private static Map<String, Set<String>> positions(QuotedOrder quoted) {

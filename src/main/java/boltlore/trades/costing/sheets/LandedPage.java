@@ -63,15 +63,26 @@ final class LandedPage {
                 .text("name", "Name", 34, each -> each.part().name().english())
                 .quantity("issued", "Issued", "", each -> each.issued().setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP))
                 .text("unit", "Unit", 6, each -> each.part().unit())
-                .text("customs", "HS code, origin", 14, each -> customs(each.part().customs()))
+                .text(
+                        "customs",
+                        "HS code, origin",
+                        14,
+                        each -> customs(each.part().customs()))
                 .money("price", "Price", currency, LandedPart::price)
                 .money("freight", "Freight", currency, each -> each.elements().of(Element.FREIGHT))
                 .percent("duty-rate", "Duty", 1, LandedPart::dutyPercent)
                 .money("duty", "Duty", currency, each -> each.elements().of(Element.DUTY))
-                .money("clearance", "Clearance", currency, each -> each.elements().of(Element.CLEARANCE))
+                .money(
+                        "clearance",
+                        "Clearance",
+                        currency,
+                        each -> each.elements().of(Element.CLEARANCE))
                 .money("landed", "Landed", currency, LandedPart::landed)
-                .money("each", "Landed, each", currency, each -> each.landed()
-                        .divide(each.issued(), MathContext.DECIMAL128));
+                .money(
+                        "each",
+                        "Landed, each",
+                        currency,
+                        each -> each.landed().divide(each.issued(), MathContext.DECIMAL128));
     }
 
     private static @Nullable String customs(@Nullable Customs customs) {

@@ -39,8 +39,7 @@ final class LeadPage {
     private PageBuilder page(String footer) {
         PageBuilder page = Page.named("Lead time").footer(footer).title("Critical path of the kit");
         page.note(says(path));
-        TableSpec<Slot<Step>> chain = steps("chain")
-                .whole("gain", "Saving if halved", "days", this::gain);
+        TableSpec<Slot<Step>> chain = steps("chain").whole("gain", "Saving if halved", "days", this::gain);
         page.heading("Critical path").add(chain.of(path.chain()));
         page.heading("Order or release these first").add(slack("first").of(path.first(MOST)));
         page.heading("Near-critical").add(slack("next").of(path.next(MOST)));

@@ -27,8 +27,7 @@ final class TermsPage {
         page.title(phrases.say("terms"));
         UnusedBrackets.on(page, quoted);
         page.heading(phrases.say("weight")).note(WeightStatement.of(weighing, phrases));
-        page.heading(phrases.say("charging"))
-                .note(charging(quoted.order().choices()));
+        page.heading(phrases.say("charging")).note(charging(quoted.order().choices()));
         cautions(page);
         return page;
     }
