@@ -48,4 +48,10 @@ public record Catalogue(
         }
         return family;
     }
+
+    /** How a finish is called; one that is not listed goes by its name, none by nothing. */
+    public String finishSays(String name, String language) {
+        Finish finish = finishes.get(name);
+        return finish == null ? name : finish.says().in(language);
+    }
 }

@@ -12,7 +12,6 @@ import java.util.stream.Stream;
  * The workshop itself.
  *
  * @param labourPerHour in its currency
- * @param markUpPercent on cost
  * @param assemblyDays calendar days from the last part in store to the shipped kit
  * @param bags how bags are called, by their code; crates of their own are named in {@link Shipping}
  * @param subSystems in printing order
@@ -23,7 +22,6 @@ public record Workshop(
         String place,
         Currency currency,
         BigDecimal labourPerHour,
-        BigDecimal markUpPercent,
         int assemblyDays,
         List<String> languages,
         List<Stage> stages,

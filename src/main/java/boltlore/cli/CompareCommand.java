@@ -5,12 +5,12 @@ import boltlore.answers.OrderKit;
 import boltlore.answers.json.ComparisonJson;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
@@ -135,7 +135,7 @@ final class CompareCommand extends RoomCommand {
     }
 
     private static String change(Catalogue known, Comparison.Piece piece, Comparison.Change change) {
-        String finish = piece.finish().isEmpty() ? "" : ", " + finish(known, piece.finish());
+        String finish = piece.finish().isEmpty() ? "" : ", " + known.finishSays(piece.finish(), Wording.ENGLISH);
         Part part = known.part(piece.part());
         String named =
                 piece.part() + " rev. " + piece.revision() + " " + part.name().english() + finish;
@@ -147,11 +147,6 @@ final class CompareCommand extends RoomCommand {
                 ? "removed  " + named + ": " + change.before().toPlainString() + unit
                 : "changed  " + named + ": " + change.after().toPlainString() + " instead of "
                         + change.before().toPlainString() + unit;
-    }
-
-    private static String finish(Catalogue known, String name) {
-        Finish finish = known.finishes().get(name);
-        return finish == null ? name : finish.says().english();
     }
 
     private static void findings(Screen screen, String head, OrderKit kit, SortedSet<Finding> findings) {

@@ -108,7 +108,8 @@ class PriceCommandTest {
         assertThat(sum(table(order, "cost-statement", "elements"), "kit")).isEqualByComparingTo(kit);
         assertThat(step(order, "Full cost of the kit", "cost")).isEqualByComparingTo(kit);
         JsonNode facts = report(order, "cost-statement").get("facts");
-        assertThat(number(facts.get("full-cost"), "value")).isEqualByComparingTo(kit.add(sum(table(order, "cost-statement", "elements"), "extras")));
+        assertThat(number(facts.get("full-cost"), "value"))
+                .isEqualByComparingTo(kit.add(sum(table(order, "cost-statement", "elements"), "extras")));
         assertThat(number(facts.get("total-due"), "value"))
                 .isEqualByComparingTo(step(order, "Price before tax", "quoted").add(step(order, "Tax", "quoted")));
         assertThat(facts.get("rate-of").get("value").asText()).isEqualTo("2026-06-15");
@@ -134,7 +135,8 @@ class PriceCommandTest {
     }
 
     @Test
-    void a_discount_and_a_currency_asked_for_come_before_the_partners_and_more_than_agreed_is_told() throws IOException {
+    void a_discount_and_a_currency_asked_for_come_before_the_partners_and_more_than_agreed_is_told()
+            throws IOException {
         JsonNode order = json("price", PARTNERS, "--json", "--out", out(), "--discount", "10", "--currency", "EUR")
                 .get("orders")
                 .get(0);
@@ -188,8 +190,9 @@ class PriceCommandTest {
         assertThat(late.get("findings"))
                 .anyMatch(finding -> finding.get("says")
                         .asText()
-                        .equals("The kit is due on 2026-06-19; everything ordered on 2026-04-26, it ships on 2026-06-20 at"
-                                + " the earliest, 1 days too late."))
+                        .equals(
+                                "The kit is due on 2026-06-19; everything ordered on 2026-04-26, it ships on 2026-06-20 at"
+                                        + " the earliest, 1 days too late."))
                 .anyMatch(finding -> finding.get("says").asText().endsWith("before 2026-04-26: DU-90."));
         JsonNode inTime = json("price", FIRST, "--json", "--out", out(), "--on", "2026-04-25")
                 .get("orders")
@@ -206,7 +209,9 @@ class PriceCommandTest {
     @Test
     void the_findings_of_the_workshop_stand_in_no_file_of_the_customers() throws IOException {
         boltlore("price", FIRST, "--out", out(), "--discount", "60");
-        assertThat(out().resolve("BL-1001/workshop/json/cost-statement.json")).content().contains("makes a loss");
+        assertThat(out().resolve("BL-1001/workshop/json/cost-statement.json"))
+                .content()
+                .contains("makes a loss");
         assertThat(out().resolve("BL-1001/customer/json/quotation.json"))
                 .content()
                 .doesNotContain("makes a loss")
@@ -275,7 +280,8 @@ class PriceCommandTest {
         Ran ran = boltlore("price", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).contains("workshop/pricing.json").contains("Add it; catalog/README.md says how.");
-        assertThat(boltlore("kit", FIRST, "--catalogue", catalogue, "--out", out()).out())
+        assertThat(boltlore("kit", FIRST, "--catalogue", catalogue, "--out", out())
+                        .out())
                 .contains("Note, price: not judged: Price: workshop/pricing.json is missing");
         assertThat(boltlore("check", "--catalogue", catalogue).err()).doesNotContain("pricing.json");
     }

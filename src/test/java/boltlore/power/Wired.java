@@ -92,7 +92,6 @@ public final class Wired {
                 "Ostrevale",
                 Currency.getInstance("EUR"),
                 BigDecimal.ONE,
-                BigDecimal.ONE,
                 0,
                 List.of("en"),
                 List.of(),

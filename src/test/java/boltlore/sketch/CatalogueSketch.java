@@ -158,7 +158,6 @@ public final class CatalogueSketch {
                 "Place",
                 Currency.getInstance("EUR"),
                 new BigDecimal("50.00"),
-                new BigDecimal("40"),
                 5,
                 languages,
                 List.of(stage("front", "Front bay"), stage("cabin", "Cabin"), stage("rear", "Rear bay")),

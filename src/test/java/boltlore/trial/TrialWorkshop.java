@@ -27,7 +27,6 @@ public final class TrialWorkshop {
                 "Nowhere",
                 Currency.getInstance("EUR"),
                 new BigDecimal("60"),
-                new BigDecimal("40"),
                 5,
                 List.of("en"),
                 List.of(new Stage("front", Wording.english("Front"))),

@@ -41,7 +41,6 @@ final class WorkshopFile {
                 reader.text("place", TextShape.LINE),
                 CurrencyReading.read(reader, "currency"),
                 reader.decimal("labourPerHour", Range.NOT_NEGATIVE),
-                reader.decimal("markUpPercent", Range.between(0, 1000)),
                 reader.whole("assemblyDays", 0, 1000),
                 reader.texts("languages", TextShape.LANGUAGE, (language, spot) -> {
                     reading.names().give(Kind.LANGUAGE, "", language, spot, reading.faults());
@@ -93,8 +92,7 @@ final class WorkshopFile {
         return new Partner(
                 reading.named(reader, "partner", Kind.PARTNER),
                 reader.text("says"),
-                reading.mentioned(reader, "language", Kind.LANGUAGE),
-                reader.findDecimal("markUpPercent", Range.between(0, 1000)));
+                reading.mentioned(reader, "language", Kind.LANGUAGE));
     }
 
     private Map<String, String> suppliers(ObjectReader reader) {

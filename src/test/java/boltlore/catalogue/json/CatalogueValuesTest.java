@@ -81,8 +81,7 @@ class CatalogueValuesTest {
     void the_workshop() {
         assertThat(catalogue.workshop().currency().getCurrencyCode()).isEqualTo("EUR");
         assertThat(catalogue.workshop().languages()).containsExactly("en", "de");
-        assertThat(catalogue.workshop().partners().get("Far Works").markUpPercent())
-                .isEqualByComparingTo("22");
+        assertThat(catalogue.workshop().partners().get("Far Works").language()).isEqualTo("de");
         assertThat(catalogue.workshop().cautions().get("high-voltage").sheets()).containsExactly("bill", "picking");
         assertThat(catalogue
                         .workshop()

@@ -174,7 +174,6 @@ public final class SampleOrders {
                 "Nowhere",
                 Currency.getInstance("EUR"),
                 BigDecimal.ONE,
-                BigDecimal.ZERO,
                 ASSEMBLY_DAYS,
                 List.of("en"),
                 List.of(),

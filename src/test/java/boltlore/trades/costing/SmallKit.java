@@ -38,8 +38,6 @@ import java.util.TreeSet;
 /** A kit of a few sketched parts, put together by hand. Assembly takes 6 days; the outside coater 8. */
 public final class SmallKit {
 
-    private static final BigDecimal MARK_UP = new BigDecimal("38");
-
     private final Map<PartNumber, Part> parts = new TreeMap<>();
     private final List<Item> items = new ArrayList<>();
     private final List<Extra> extras = new ArrayList<>();
@@ -179,14 +177,13 @@ public final class SmallKit {
                 "Ostrevale",
                 Currency.getInstance("EUR"),
                 BigDecimal.ONE,
-                MARK_UP,
                 6,
                 List.of("en"),
                 List.of(),
                 Map.of(),
                 List.of("drive", "battery"),
                 List.of(),
-                Map.of("Valbrune", new Partner("Valbrune", "Partner", "fr", new BigDecimal("25"))),
+                Map.of("Valbrune", new Partner("Valbrune", "Partner", "fr")),
                 Map.of(),
                 Map.of(),
                 Map.of(),

@@ -29,9 +29,10 @@ final class BuyPage {
 
     PageBuilder page() {
         PageBuilder page = head.page(PageNames.TO_BUY, "To buy")
-                .note("Quantity with scrap, rounded up to whole packs and to the least order; what is left over goes to"
-                        + " the stores, and what the stores hold already need not be bought. Dates are calendar days"
-                        + " back from the day the kit is due.")
+                .note(
+                        "Quantity with scrap, rounded up to whole packs and to the minimum order quantity (MOQ); what is left over goes to"
+                                + " the stores, and what the stores hold already need not be bought. Dates are calendar days"
+                                + " back from the day the kit is due.")
                 .add(table())
                 .frozen(2);
         ExtrasTable.add(page, pricing);

@@ -1,7 +1,6 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
 import boltlore.report.Column;
@@ -68,7 +67,7 @@ final class ContentsTables {
     private RowBuilder part(RowBuilder row, Part part, String finish, BigDecimal quantity) {
         return row.put("part", part.number().text())
                 .put("name", part.name().in(language))
-                .put("finish", finish(finish))
+                .put("finish", catalogue.finishSays(finish, language))
                 .put("quantity", quantity)
                 .put("unit", phrases.unit(part.unit(), quantity));
     }
@@ -111,10 +110,5 @@ final class ContentsTables {
         return part == null
                 ? row.extra().says()
                 : part.number() + " " + part.name().in(language);
-    }
-
-    private String finish(String name) {
-        Finish finish = catalogue.finishes().get(name);
-        return finish == null ? name : finish.says().in(language);
     }
 }

@@ -70,7 +70,7 @@ final class GlancePage {
 
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
-        OrderHead.day(says, "built", "Donor vehicle built", order.donorBuilt());
+        OrderHead.day(says, "built", "Base vehicle built", order.donorBuilt());
         TimeBlock.add(says, priced);
         says.say("findings", "Findings", FindingTables.count(found));
         return says;

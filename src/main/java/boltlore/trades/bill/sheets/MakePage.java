@@ -4,6 +4,7 @@ import static boltlore.report.Formula.cell;
 
 import boltlore.catalogue.Drawing;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.PageBuilder;
@@ -104,7 +105,7 @@ final class MakePage {
                 .put("name", job.part().name().english())
                 .put("material", words.material(job.part().making()))
                 .put("cuts", words.cuts(job.part().making()))
-                .put("finish", job.finish());
+                .put("finish", priced.catalogue().finishSays(job.finish(), Wording.ENGLISH));
         Drawing drawing = job.part().making().drawing();
         if (drawing != null) {
             row.put("drawing", drawing.number()).put("issue", drawing.issue());

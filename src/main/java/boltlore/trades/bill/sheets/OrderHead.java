@@ -58,7 +58,7 @@ final class OrderHead {
 
     static void day(ParticularsBuilder says, String key, String label, @Nullable LocalDate day) {
         if (day == null) {
-            says.say(key, label, "not told");
+            says.say(key, label, "not given");
         } else {
             says.say(key, label, day);
         }

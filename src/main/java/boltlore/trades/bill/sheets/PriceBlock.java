@@ -40,7 +40,7 @@ final class PriceBlock {
 
     private ParticularsBuilder worked() {
         Totals totals = priced.totals();
-        says.say("own", "Parts and making", money, total("extended"), totals.own())
+        says.say("own", "Parts and manufacture", money, total("extended"), totals.own())
                 .say("coating", "Coating", money, total("coating"), totals.coating())
                 .say("cost", "Direct cost of the kit", money, sum(value("own"), value("coating")), totals.cost());
         pricing.found().ifPresent(found -> {

@@ -51,7 +51,7 @@ final class TotalsTable {
         table.columns(
                 Column.text("subSystem", "Sub-system").atMost(24),
                 Column.whole("rows", "Rows"),
-                Column.money("own", "Parts and making", currency),
+                Column.money("own", "Parts and manufacture", currency),
                 Column.money("coating", "Coating", currency),
                 Column.money("cost", "Cost", currency),
                 Column.percent("costShare", "Share of cost", 1),

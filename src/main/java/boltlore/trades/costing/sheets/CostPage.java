@@ -157,11 +157,7 @@ final class CostPage {
         BigDecimal percent = calculation.marginLeftPercent();
         return Particulars.named("margin")
                 .say("full-cost", "Full cost of kit and extras", Kind.money(home), cost.total())
-                .say(
-                        "total-due",
-                        "Total due",
-                        Kind.money(quotation.currency()),
-                        quotation.total())
+                .say("total-due", "Total due", Kind.money(quotation.currency()), quotation.total())
                 .say("margin-left", "Margin after discount and rounding", Kind.money(home), left)
                 .say("margin-left-percent", "Margin, % of the price before tax", Kind.percent(2), percent);
     }
@@ -170,7 +166,10 @@ final class CostPage {
     ParticularsBuilder glance() {
         BigDecimal percent = calculation.marginLeftPercent().setScale(1, RoundingMode.HALF_UP);
         return dates(Particulars.named("glance"))
-                .say("margin", "Margin", Money.says(calculation.left(), home) + " (" + percent + " %), after discount and rounding")
+                .say(
+                        "margin",
+                        "Margin",
+                        Money.says(calculation.left(), home) + " (" + percent + " %), after discount and rounding")
                 .say("lead", "Lead time", LeadPage.says(cost.priced().times().path()))
                 .say("send", "Send out", "only the folder 'customer'");
     }

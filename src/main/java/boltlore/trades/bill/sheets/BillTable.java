@@ -1,0 +1,167 @@
+package boltlore.trades.bill.sheets;
+
+import static boltlore.report.Formula.cell;
+import static boltlore.report.Formula.fixed;
+import static boltlore.report.Formula.product;
+
+import boltlore.bill.Masses;
+import boltlore.catalogue.Customs;
+import boltlore.catalogue.Part;
+import boltlore.explanation.ItemWords;
+import boltlore.measure.Wording;
+import boltlore.report.Cell;
+import boltlore.report.Column;
+import boltlore.report.Formula;
+import boltlore.report.Kind;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.costing.MinorUnit;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.PricedItem;
+import boltlore.trades.costing.Totals;
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** The costed bill as a table, grouped by sub-system, amounts as live formulas. */
+final class BillTable {
+
+    private static final Formula ONE = fixed(BigDecimal.ONE);
+    private static final Formula HUNDRED = fixed(BigDecimal.valueOf(100));
+
+    private final PricedBill priced;
+    private final Currency currency;
+    private final int coins;
+    private final ItemWords words;
+    private final TableSpec<PricedItem> spec = TableSpec.named("bill");
+
+    private BillTable(PricedBill priced) {
+        this.priced = priced;
+        this.currency = priced.currency();
+        this.coins = new MinorUnit(currency).digits();
+        this.words = new ItemWords(priced.bill().order().choices().family());
+        what();
+        figures();
+        trade();
+    }
+
+    static TableBuilder of(PricedBill priced) {
+        return new BillTable(priced).table();
+    }
+
+    private void what() {
+        spec.whole("level", "Level", "", row -> row.item().level())
+                .text(
+                        "position",
+                        "Position",
+                        16,
+                        row -> row.item().position().says().english())
+                .text("part", "Part number", 11, row -> part(row).number().text())
+                .text("revision", "Rev.", 4, row -> part(row).revision())
+                .text(
+                        "finish",
+                        "Finish",
+                        12,
+                        row -> priced.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
+                .text(
+                        "name",
+                        "Name",
+                        20,
+                        row -> indent(row.item().level()) + part(row).name().english())
+                .quantity("quantity", "Qty", "", row -> row.item().quantity())
+                .text("unit", "Unit", 5, row -> part(row).unit())
+                .text("source", "Make, buy", 5, row -> word(part(row).source()));
+    }
+
+    private void figures() {
+        int unitCost = Scales.of(priced.rows().stream().map(PricedItem::unitCost), coins, 4);
+        spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), priced.catalogue()::part))
+                .column(
+                        Column.decimal("massExtended", "Mass", 2).in("kg"),
+                        row -> part(row).isAssembly()
+                                ? Cell.EMPTY
+                                : Cell.of(product(cell("quantity"), cell("massEach")), row.massKg()))
+                .column(
+                        new Column("unitCost", "Unit cost", Kind.money(currency, unitCost)),
+                        row -> Cell.of(row.unitCost()))
+                .percent("scrap", "Scrap", 1, row -> hasScrap(row) ? part(row).scrapPercent() : null)
+                .column(
+                        Column.money("extended", "Cost", currency),
+                        row -> Cell.of(amount(row).rounded(coins), row.extended()))
+                .money("coating", "Coating", currency, row -> row.item().coated() ? row.coating() : null);
+    }
+
+    private void trade() {
+        spec.whole("leadDays", "Lead days", "", row -> part(row).leadDays())
+                .text("hs", "HS code", 8, row -> customs(row, Customs::hs))
+                .text("origin", "Origin", 5, row -> customs(row, Customs::origin))
+                .text("tracked", "Track by", 6, row -> word(part(row).tracked()))
+                .text("calledBy", "Called for by", 34, row -> words.calledBy(row.item()));
+    }
+
+    private static Part part(PricedItem row) {
+        return row.item().part();
+    }
+
+    private static boolean hasScrap(PricedItem row) {
+        return part(row).scrapPercent().signum() != 0;
+    }
+
+    private static Formula amount(PricedItem row) {
+        Formula amount = product(cell("quantity"), cell("unitCost"));
+        return hasScrap(row) ? amount.over(ONE.minus(cell("scrap").over(HUNDRED))) : amount;
+    }
+
+    private static @Nullable String customs(PricedItem row, Function<Customs, String> said) {
+        Customs customs = part(row).customs();
+        return customs == null ? null : said.apply(customs);
+    }
+
+    /** Parts stand to the right of what they are in. */
+    private static String indent(int level) {
+        return "· ".repeat(level - 1);
+    }
+
+    private static @Nullable String word(@Nullable Enum<?> name) {
+        return name == null ? null : name.name().toLowerCase(Locale.ROOT);
+    }
+
+    private TableBuilder table() {
+        TableBuilder table = spec.empty();
+        Map<String, Totals> sums = priced.bySubSystem();
+        priced.rowsBySubSystem().forEach((subSystem, items) -> {
+            table.group(subSystem, subSystem.substring(0, 1).toUpperCase(Locale.ROOT) + subSystem.substring(1));
+            items.forEach(item -> spec.add(table, "", item));
+            subtotal(table, subSystem, items, sums.getOrDefault(subSystem, Totals.NONE));
+        });
+        totals(table);
+        return table;
+    }
+
+    private static void subtotal(TableBuilder table, String subSystem, List<PricedItem> rows, Totals sum) {
+        table.subtotal("Sum of " + subSystem + ", " + rows.size() + (rows.size() == 1 ? " row" : " rows"))
+                .sum("massExtended", sum.massKg())
+                .sum("extended", sum.own())
+                .sum("coating", sum.coating());
+    }
+
+    private void totals(TableBuilder table) {
+        Totals kit = priced.totals();
+        source(table, "make", kit.made());
+        source(table, "buy", kit.bought());
+        table.total("kit", "Kit")
+                .sumOfSubtotals("massExtended", kit.massKg())
+                .sumOfSubtotals("extended", kit.own())
+                .sumOfSubtotals("coating", kit.coating());
+    }
+
+    private static void source(TableBuilder table, String source, BigDecimal cost) {
+        table.subtotal("sum-" + source, "All that the workshop will")
+                .put("source", source)
+                .put("extended", Formula.sumWhere("extended", "source"), cost);
+    }
+}
