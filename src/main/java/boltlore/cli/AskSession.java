@@ -16,14 +16,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /** The talk at the desk: questions, answers, and the words that explain, go back or end it. */
 final class AskSession {
 
     /** As long as somebody waits who has asked for it. */
-    private static final long OPENING_NANOS = TimeUnit.SECONDS.toNanos(20);
+    private static final long OPENING_NANOS = 20_000_000_000L;
 
     private static final Set<String> ENDS = Set.of("quit", "stop");
 

@@ -92,9 +92,9 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/fixings.xlsx")
                 .isDirectoryContaining("glob:**/end-of-line-test.xlsx")
                 .isDirectoryContaining("glob:**/labels-and-manual.xlsx")
-                .isDirectoryContaining("glob:**/quotation.xlsx")
-                .isDirectoryContaining("glob:**/cost-statement.xlsx")
                 .isDirectoryContaining("glob:**/shipping-papers.xlsx");
+        assertThat(out.resolve("BL-1001/customer")).isDirectoryContaining("glob:**/quotation.xlsx");
+        assertThat(out.resolve("BL-1001/workshop")).isDirectoryContaining("glob:**/cost-statement.xlsx");
     }
 
     @Test

@@ -117,7 +117,7 @@ final class PackingPage {
 
     /** What lies in which crate, without any price. */
     private TableBuilder packed() {
-        TableSpec<Packed> spec = packing();
+        TableSpec<Packed> spec = packing().box(Column.tick("checked", phrases.say("checked")));
         TableBuilder table = spec.empty();
         for (Crate crate : shipment.crates()) {
             table.group("crate-" + crate.number(), heading(crate));
@@ -161,8 +161,7 @@ final class PackingPage {
                         phrases.say("mass"),
                         "kg",
                         2,
-                        packed -> packed.goods().eachKg() == null ? null : packed.kg())
-                .box(Column.tick("checked", phrases.say("checked")));
+                        packed -> packed.goods().eachKg() == null ? null : packed.kg());
     }
 
     /** Number, content, outer size and gross mass. */
