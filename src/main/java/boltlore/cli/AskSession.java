@@ -1,6 +1,5 @@
 package boltlore.cli;
 
-import boltlore.cli.AskedHead.Asking;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
@@ -8,6 +7,7 @@ import boltlore.choices.Choices;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Opening;
 import boltlore.choosing.Repair;
+import boltlore.cli.AskedHead.Asking;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;

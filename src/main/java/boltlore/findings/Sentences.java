@@ -31,7 +31,11 @@ public final class Sentences {
         String pattern = messages.getString(key(finding.kind()));
         List<String> names = List.copyOf(finding.data().keySet());
         Object[] values = names.stream()
-                .map(name -> argument(Objects.requireNonNull(finding.data().get(name)), pattern.contains("{" + name + ","), language, locale))
+                .map(name -> argument(
+                        Objects.requireNonNull(finding.data().get(name)),
+                        pattern.contains("{" + name + ","),
+                        language,
+                        locale))
                 .toArray();
         return new MessageFormat(numbered(pattern, names), locale).format(values);
     }

@@ -131,7 +131,8 @@ class CommandLineTest {
 
         assertThat(Boltlore.run(new PrintWriter(full), new PrintWriter(err), "parts", "--json"))
                 .isEqualTo(Exit.NOT_WRITTEN);
-        assertThat(err.toString()).isEqualToIgnoringNewLines("The answer could not be printed: the output is closed or full.");
+        assertThat(err.toString())
+                .isEqualToIgnoringNewLines("The answer could not be printed: the output is closed or full.");
     }
 
     @Test
