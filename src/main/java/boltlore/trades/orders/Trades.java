@@ -5,7 +5,7 @@ import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
 import boltlore.trades.charging.ChargingTrade;
 import boltlore.trades.coating.CoatingTrade;
-import boltlore.trades.costing.CostingTrade;
+import boltlore.trades.costing.sheets.CostingTrade;
 import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.picking.PickingTrade;

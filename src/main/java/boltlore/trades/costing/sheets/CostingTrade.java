@@ -1,4 +1,4 @@
-package boltlore.trades.costing;
+package boltlore.trades.costing.sheets;
 
 import boltlore.faults.Outcome;
 import boltlore.findings.Findings;
@@ -14,8 +14,6 @@ import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuoteOptions;
-import boltlore.trades.costing.sheets.CostSheet;
-import boltlore.trades.costing.sheets.QuotationSheet;
 import boltlore.trades.weighing.AxleLoadsTrade;
 import java.util.List;
 

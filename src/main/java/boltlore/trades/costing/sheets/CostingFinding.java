@@ -1,4 +1,4 @@
-package boltlore.trades.costing;
+package boltlore.trades.costing.sheets;
 
 import static boltlore.findings.Severity.CHECK;
 import static boltlore.findings.Severity.NOTE;

@@ -1,11 +1,12 @@
-package boltlore.trades.costing;
+package boltlore.trades.costing.sheets;
 
-import static boltlore.trades.costing.CostingFinding.DISCOUNT_ABOVE_AGREED;
-import static boltlore.trades.costing.CostingFinding.DUE_DATE_TOO_SOON;
-import static boltlore.trades.costing.CostingFinding.LOSS;
-import static boltlore.trades.costing.CostingFinding.MARGIN_BELOW_TARGET;
-import static boltlore.trades.costing.CostingFinding.NO_PRICE;
-import static boltlore.trades.costing.CostingFinding.ORDER_BY_DATE_PAST;
+import boltlore.trades.costing.Price;
+import static boltlore.trades.costing.sheets.CostingFinding.DISCOUNT_ABOVE_AGREED;
+import static boltlore.trades.costing.sheets.CostingFinding.DUE_DATE_TOO_SOON;
+import static boltlore.trades.costing.sheets.CostingFinding.LOSS;
+import static boltlore.trades.costing.sheets.CostingFinding.MARGIN_BELOW_TARGET;
+import static boltlore.trades.costing.sheets.CostingFinding.NO_PRICE;
+import static boltlore.trades.costing.sheets.CostingFinding.ORDER_BY_DATE_PAST;
 
 import boltlore.catalogue.Part;
 import boltlore.catalogue.PartnerTerms;
