@@ -27,28 +27,12 @@ final class House {
             resolution.rules.facts: catalogue measure resolution
             resolution.rules: catalogue choices faults measure order resolution resolution.rules.facts
             bill: catalogue choices measure order resolution
-            trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
-                trades
-            trades.picking: bill catalogue explanation faults findings measure order report resolution trades
-            trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
             trades.costing.path: bill catalogue choices measure order resolution
-            trades.coating: bill catalogue choices faults findings measure order report report.drawing resolution trades
-            trades.costing: bill catalogue faults findings measure order report trades trades.coating
-                trades.costing.cost trades.costing.path trades.costing.quote trades.costing.sheets trades.weighing
-            trades.costing.cost: bill catalogue measure order trades.coating trades.costing
-            trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
-                trades.costing trades.costing.cost trades.costing.path
-            trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
-                trades trades.costing trades.costing.quote trades.picking
-            checking: bill catalogue choices measure resolution trades.fixings trades.picking trades.shipping
-            trades.coating.written: catalogue csv faults json measure trades.coating
             explanation: bill catalogue choices findings measure order power resolution
             answers: bill catalogue choices explanation faults measure order resolution
             report.drawing:
             report: catalogue findings measure report.drawing
             report.html: report report.drawing
-            trades.costing.sheets: bill catalogue choices explanation findings measure order power report report.drawing
-                resolution trades.costing trades.costing.cost trades.costing.path trades.costing.quote trades.weighing
             report.csv: report
             report.json: findings json report
             report.text: measure report report.drawing
@@ -56,16 +40,32 @@ final class House {
             exports: faults json report
             proof: catalogue choices findings logic measure order resolution
             proof.kinds: catalogue choices findings logic measure proof resolution
-            choosing: bill catalogue choices faults findings logic measure order proof proof.kinds resolution
-                trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
-            choosing.json: catalogue choices choosing explanation json logic measure order resolution
-                trades.costing.quote
             proof.sample: catalogue choices logic
             proof.evidence: catalogue choices logic measure proof
             proof.revision: catalogue choices logic measure proof
             proof.json: catalogue choices json logic measure proof proof.revision
             proof.sheets: catalogue findings logic proof report
             trades: bill catalogue choices faults findings json measure order report resolution
+            trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
+                trades
+            trades.picking: bill catalogue explanation faults findings measure order report resolution trades
+            trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
+            trades.coating: bill catalogue choices faults findings measure order report report.drawing resolution trades
+            trades.costing: bill catalogue measure order trades.coating trades.costing.path
+            trades.costing.cost: bill catalogue measure order trades.coating trades.costing
+            trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
+                trades.costing trades.costing.cost trades.costing.path
+            trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
+                trades trades.costing trades.costing.quote trades.picking
+            checking: bill catalogue choices measure resolution trades.fixings trades.picking trades.shipping
+            trades.coating.written: catalogue csv faults json measure trades.coating
+            trades.costing.sheets: bill catalogue choices explanation faults findings measure order power report
+                report.drawing resolution trades trades.costing trades.costing.cost trades.costing.path
+                trades.costing.quote trades.weighing
+            choosing: bill catalogue choices faults findings logic measure order proof proof.kinds resolution
+                trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
+            choosing.json: catalogue choices choosing explanation json logic measure order resolution
+                trades.costing.quote
             trades.spares: bill catalogue faults findings measure order report trades
             trades.bill.sheets: bill catalogue choices explanation findings measure order report resolution trades
                 trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
@@ -80,8 +80,8 @@ final class House {
                 trades.cutting.packing
             trades.orders: bill choices explanation faults findings report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing
-                trades.costing.quote trades.cutting trades.fixings trades.picking trades.shipping trades.spares
-                trades.testing trades.weighing
+                trades.costing.quote trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping
+                trades.spares trades.testing trades.weighing
             cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
                 exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution
