@@ -9,9 +9,9 @@ import boltlore.choices.Conditions;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.order.Order;
-import boltlore.resolution.Requirer;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Kit;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.Resolution;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
@@ -30,8 +30,7 @@ public final class BillMaker {
     private record JointOfPart(String joint, PartNumber part) {}
 
     /** The largest ask so far on a joint, and the place where it was first asked for. */
-    private record JointAsk(
-            Place place, Requirer asker, String because, BigDecimal atLeast, List<Requirer> askers) {}
+    private record JointAsk(Place place, Requirer asker, String because, BigDecimal atLeast, List<Requirer> askers) {}
 
     /** A need of so many askers at that place. */
     private record Ask(Place place, Requirer asker, Need need, BigDecimal askers) {}
@@ -85,8 +84,9 @@ public final class BillMaker {
 
     private void line(Place place, Line line) {
         add(place, plan.part(line.part()), line.quantity(), new Origin.OwnLine());
-        line.needs().forEach(need -> answer(new ArrayDeque<>(
-                List.of(new Ask(place, new Requirer.OfLine(line.name()), need, line.quantity())))));
+        line.needs()
+                .forEach(need -> answer(new ArrayDeque<>(
+                        List.of(new Ask(place, new Requirer.OfLine(line.name()), need, line.quantity())))));
     }
 
     /** The item, and right behind it what it needs and what that needs. */

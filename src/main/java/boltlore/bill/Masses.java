@@ -32,8 +32,8 @@ public final class Masses {
             return part.massKg() == null ? BigDecimal.ZERO : part.massKg();
         }
         return part.contains().stream()
-                .map(child -> children.getOrDefault(child.part(), BigDecimal.ZERO)
-                        .multiply(child.quantity()))
+                .map(child ->
+                        children.getOrDefault(child.part(), BigDecimal.ZERO).multiply(child.quantity()))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 

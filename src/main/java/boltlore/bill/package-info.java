@@ -3,4 +3,3 @@
 package boltlore.bill;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param massKg mass of a leaf; null on an assembly, whose mass rolls up
  * @param leadDays calendar days from order or release to stock, its own step only
  * @param bin where it is picked; empty where it has none
+ * @param service when it is replaced; null where it lasts as long as the vehicle
  */
 public record Part(
         PartNumber number,
@@ -39,7 +40,8 @@ public record Part(
         List<Port> ports,
         List<String> cautions,
         @Nullable Customs customs,
-        @Nullable Transport transport) {
+        @Nullable Transport transport,
+        @Nullable Service service) {
 
     public List<Contained> contains() {
         return structure.contains();

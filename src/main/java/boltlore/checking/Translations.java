@@ -51,6 +51,9 @@ final class Translations {
     private static Stream<Text> shared(Catalogue catalogue) {
         return Stream.of(
                         catalogue.parts().values().stream().map(part -> new Text(Said.part(part), part.name())),
+                        catalogue.parts().values().stream()
+                                .flatMap(part -> Stream.ofNullable(part.service())
+                                        .map(service -> new Text("service of " + Said.part(part), service.why()))),
                         catalogue.finishes().values().stream()
                                 .map(finish -> new Text("finish " + finish.name(), finish.says())),
                         catalogue.workshop().stages().stream()

@@ -127,8 +127,7 @@ public final class BestKits {
                         .min(aim == Aim.DEAREST ? byPrice.reversed() : byPrice);
     }
 
-    private Optional<BestKit> best(
-            Aim aim, Choices keeping, Condition within, boolean withTies) {
+    private Optional<BestKit> best(Aim aim, Choices keeping, Condition within, boolean withTies) {
         List<Condition> given = new ArrayList<>(Wanted.all(Chooser.list(keeping)));
         if (!within.isAlways()) {
             given.add(within);

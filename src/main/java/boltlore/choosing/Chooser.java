@@ -46,10 +46,10 @@ public final class Chooser {
         return orders;
     }
 
-    public Standing standing(Choices choices) {
+    public ChoiceState standing(Choices choices) {
         Set<Choice> open = orders.values(conditions(list(choices)));
         boolean valid = !open.isEmpty() || (family.options().isEmpty() && orders.some());
-        return valid ? new Standing.Sound(choices, open) : new Standing.Contradicted(choices);
+        return valid ? new ChoiceState.Sound(choices, open) : new ChoiceState.Contradicted(choices);
     }
 
     /** Why the choices contradict each other; preferably those that mean least to the customer. */

@@ -49,7 +49,9 @@ public final class FamilyQuestions {
      * @param counter none where no order keeps them
      */
     private record Counted(
-            Choices keeping, RestrictedFamily narrowed, @Nullable OrderCounter counter) {
+            Choices keeping,
+            RestrictedFamily narrowed,
+            @Nullable OrderCounter counter) {
 
         Count with(Condition condition) {
             return counter == null ? NONE : counter.with(narrowed.of(condition));

@@ -22,15 +22,15 @@ public final class Interview {
     private Point now;
 
     /** @param answered options in the order of their answers, the newest first */
-    private record Point(Standing.Sound standing, List<OptionName> answered) {}
+    private record Point(ChoiceState.Sound standing, List<OptionName> answered) {}
 
-    public Interview(Chooser chooser, Standing.Sound start) {
+    public Interview(Chooser chooser, ChoiceState.Sound start) {
         this.chooser = chooser;
         this.order = new QuestionOrder(chooser);
         this.now = new Point(start, List.of());
     }
 
-    public Standing.Sound standing() {
+    public ChoiceState.Sound standing() {
         return now.standing();
     }
 
@@ -78,7 +78,7 @@ public final class Interview {
     }
 
     private void become(Choices choices, List<OptionName> answered) {
-        if (!(chooser.standing(choices) instanceof Standing.Sound sound)) {
+        if (!(chooser.standing(choices) instanceof ChoiceState.Sound sound)) {
             throw new IllegalArgumentException("No order keeps " + choices);
         }
         before.push(now);

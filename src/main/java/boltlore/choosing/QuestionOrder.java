@@ -33,7 +33,7 @@ public final class QuestionOrder {
     }
 
     /** Which of these questions; empty where there is none. Of equal ones the first. */
-    public Optional<Option> next(Standing.Sound standing, List<Option> questions) {
+    public Optional<Option> next(ChoiceState.Sound standing, List<Option> questions) {
         int answers = questions.stream()
                 .mapToInt(option -> standing.open(option).size())
                 .sum();
@@ -54,20 +54,20 @@ public final class QuestionOrder {
         return option.role() == Role.DRIVE_SIDE ? 1 : option.role() == Role.MARKET ? 2 : 3;
     }
 
-    private double settles(Standing.Sound standing, Option option, boolean tryAll) {
+    private double settles(ChoiceState.Sound standing, Option option, boolean tryAll) {
         double spoken = spokenOf.getOrDefault(option.name(), 0);
         return tryAll && spoken > 0 ? closes(standing, option) : spoken;
     }
 
     /** How many values an answer closes elsewhere, on the average of the answers. */
-    private double closes(Standing.Sound standing, Option option) {
+    private double closes(ChoiceState.Sound standing, Option option) {
         List<OptionValue> answers = standing.open(option);
         double closed = 0;
         for (OptionValue answer : answers) {
-            Standing after = chooser.standing(standing.choices().with(option.name(), answer.value()));
+            ChoiceState after = chooser.standing(standing.choices().with(option.name(), answer.value()));
             closed += standing.open().stream()
                     .filter(choice -> elsewhere(choice, option))
-                    .filter(choice -> after instanceof Standing.Sound sound && !sound.isOpen(choice))
+                    .filter(choice -> after instanceof ChoiceState.Sound sound && !sound.isOpen(choice))
                     .count();
         }
         return closed / answers.size();

@@ -122,14 +122,14 @@ public final class Repairer {
 
     private SortedMap<OptionName, List<OptionValue>> alternatives(Choices open, List<Choice> taken) {
         SortedMap<OptionName, List<OptionValue>> alternatives = new TreeMap<>();
-        if (chooser.standing(open) instanceof Standing.Sound sound) {
+        if (chooser.standing(open) instanceof ChoiceState.Sound sound) {
             taken.forEach(choice -> alternatives.put(choice.option(), others(open, sound, choice)));
         }
         alternatives.values().removeIf(List::isEmpty);
         return alternatives;
     }
 
-    private List<OptionValue> others(Choices open, Standing.Sound sound, Choice taken) {
+    private List<OptionValue> others(Choices open, ChoiceState.Sound sound, Choice taken) {
         Option option = sound.choices().family().option(taken.option()).orElseThrow();
         return sound.open(option).stream()
                 .filter(value -> !value.value().equals(taken.value()))

@@ -61,13 +61,17 @@ final class StoppedOrders {
      * @throws Deadline.Passed where too many were met of which no formula says when they stop orders
      */
     Condition with(Choices order, Finding finding) {
-        Condition formula = formulas.computeIfAbsent(finding.kind(), this::stated).get(finding);
-        boolean known = formula != null && new Truth(order).of(formula);
-        if (!known && ++withoutFormula > MOST_WITHOUT_FORMULA) {
+        Condition formula =
+                formulas.computeIfAbsent(finding.kind(), this::stated).get(finding);
+        if (formula != null && new Truth(order).of(formula)) {
+            met.add(formula);
+            return formula;
+        }
+        if (++withoutFormula > MOST_WITHOUT_FORMULA) {
             throw new Deadline.Passed("more than " + MOST_WITHOUT_FORMULA
                     + " kits have findings that stop them, and not all other kits were looked at");
         }
-        Condition stopped = known ? formula : alike(order, finding);
+        Condition stopped = alike(order, finding);
         met.add(stopped);
         return stopped;
     }

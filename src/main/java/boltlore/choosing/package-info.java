@@ -6,4 +6,3 @@
 package boltlore.choosing;
 
 import org.jspecify.annotations.NullMarked;
-

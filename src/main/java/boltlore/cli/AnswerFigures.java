@@ -6,8 +6,8 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choosing.Aim;
 import boltlore.choosing.BestKit;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.ConflictWords;
-import boltlore.choosing.Standing;
 import boltlore.logic.Deadline;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -51,7 +51,7 @@ final class AnswerFigures {
         return late;
     }
 
-    Optional<String> of(Standing.Sound standing, Choice answer) {
+    Optional<String> of(ChoiceState.Sound standing, Choice answer) {
         Choices before = standing.choices();
         Choices after = before.with(answer.option(), answer.value());
         List<String> says = new ArrayList<>();
@@ -59,7 +59,7 @@ final class AnswerFigures {
         best(after)
                 .ifPresent(kit ->
                         says.add(now.map(base -> difference(base, kit)).orElseGet(() -> KitFigures.of(kit.pricing()))));
-        if (desk.chooser().standing(after) instanceof Standing.Sound sound) {
+        if (desk.chooser().standing(after) instanceof ChoiceState.Sound sound) {
             ruledOut(standing, sound, answer).ifPresent(says::add);
         }
         return says.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", says));
@@ -95,7 +95,7 @@ final class AnswerFigures {
         return same ? "no difference" : price + ", " + Figures.mass(kg) + ", " + Figures.days(days);
     }
 
-    private Optional<String> ruledOut(Standing.Sound before, Standing.Sound after, Choice answer) {
+    private Optional<String> ruledOut(ChoiceState.Sound before, ChoiceState.Sound after, Choice answer) {
         List<String> closed = new ArrayList<>();
         for (Option option : desk.choices().family().options()) {
             for (OptionValue value : option.values()) {

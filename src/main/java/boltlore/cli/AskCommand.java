@@ -1,6 +1,6 @@
 package boltlore.cli;
 
-import boltlore.choosing.Standing;
+import boltlore.choosing.ChoiceState;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.order.Order;
@@ -64,17 +64,21 @@ final class AskCommand extends RoomCommand {
 
     private Outcome<Integer> ask(Screen screen, Bench bench, Order given) {
         SalesDesk desk = SalesDesk.of(bench, given, asked.newest(), time.deadline(FOOT), Deadline.NONE);
-        return desk.chooser().standing(desk.choices()) instanceof Standing.Sound sound
+        return desk.chooser().standing(desk.choices()) instanceof ChoiceState.Sound sound
                 ? talk(screen, bench, desk, sound)
                 : Outcome.sound(new ChoiceAnswers(screen, desk, json(), false, false).look());
     }
 
-    private Outcome<Integer> talk(Screen screen, Bench bench, SalesDesk desk, Standing.Sound start) {
+    private Outcome<Integer> talk(Screen screen, Bench bench, SalesDesk desk, ChoiceState.Sound start) {
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         Dialogue dialogue = new Dialogue(screen, in);
         DraftFile draft = DraftFile.of(asked.file(), head.out(), desk.order());
         AskedOrder order = new AskedOrder(
-                bench, other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT), Deadline.NONE), desk, start, draft);
+                bench,
+                other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT), Deadline.NONE),
+                desk,
+                start,
+                draft);
         Thread interrupted = new Thread(() -> broken(draft), "interrupted interview");
         Runtime.getRuntime().addShutdownHook(interrupted);
         try {

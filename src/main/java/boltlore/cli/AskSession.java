@@ -271,7 +271,8 @@ final class AskSession {
                 screen.wrapped(2, "'take 1' changes it so.");
             }
         } catch (Deadline.Passed tooLate) {
-            screen.wrapped(2, "What would open " + words.says(choice) + " was not found, because " + tooLate.why() + ".");
+            screen.wrapped(
+                    2, "What would open " + words.says(choice) + " was not found, because " + tooLate.why() + ".");
         }
     }
 

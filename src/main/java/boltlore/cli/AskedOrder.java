@@ -5,9 +5,9 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.Importance;
 import boltlore.choosing.Interview;
-import boltlore.choosing.Standing;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
@@ -40,7 +40,8 @@ final class AskedOrder {
     private boolean kept = true;
 
     /** @param desks a desk that prices as an order has agreed */
-    AskedOrder(Bench bench, Function<Order, SalesDesk> desks, SalesDesk desk, Standing.Sound start, DraftFile draft) {
+    AskedOrder(
+            Bench bench, Function<Order, SalesDesk> desks, SalesDesk desk, ChoiceState.Sound start, DraftFile draft) {
         this.languages = bench.catalogue().workshop().languages();
         this.desks = desks;
         this.desk = desk;
@@ -66,7 +67,7 @@ final class AskedOrder {
         return interview;
     }
 
-    Standing.Sound standing() {
+    ChoiceState.Sound standing() {
         return interview.standing();
     }
 
@@ -85,7 +86,7 @@ final class AskedOrder {
     }
 
     boolean valid(Choices other) {
-        return desk.chooser().standing(other) instanceof Standing.Sound;
+        return desk.chooser().standing(other) instanceof ChoiceState.Sound;
     }
 
     /** Takes an answer, which may replace an earlier one, and tells what it settles beside its question. */

@@ -5,14 +5,14 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choosing.Aim;
 import boltlore.choosing.BestKit;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.Conflict;
 import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Opening;
-import boltlore.choosing.Standing;
 import boltlore.choosing.json.BestKitJson;
+import boltlore.choosing.json.ChoiceStateJson;
 import boltlore.choosing.json.ConflictJson;
 import boltlore.choosing.json.OpeningJson;
-import boltlore.choosing.json.StandingJson;
 import boltlore.json.JsonOut;
 import boltlore.logic.Deadline;
 import java.util.ArrayList;
@@ -45,7 +45,7 @@ final class ChoiceAnswers {
     int look() {
         return withSound(sound -> {
             if (json) {
-                print(foot(StandingJson.of(desk.chooser(), sound, desk.importance())));
+                print(foot(ChoiceStateJson.of(desk.chooser(), sound, desk.importance())));
             } else {
                 new JobCard(screen, desk).print(sound, all);
             }
@@ -74,8 +74,8 @@ final class ChoiceAnswers {
     }
 
     /** Answers of choices that some order keeps; else what they contradict. */
-    private int withSound(Consumer<Standing.Sound> answer) {
-        if (desk.chooser().standing(choices) instanceof Standing.Sound sound) {
+    private int withSound(Consumer<ChoiceState.Sound> answer) {
+        if (desk.chooser().standing(choices) instanceof ChoiceState.Sound sound) {
             answer.accept(sound);
             return Exit.OK;
         }
@@ -173,7 +173,7 @@ final class ChoiceAnswers {
                         .toList());
     }
 
-    private void open(Standing.Sound sound, Choice asked) {
+    private void open(ChoiceState.Sound sound, Choice asked) {
         Option option = choices.family().option(asked.option()).orElseThrow();
         if (sound.forced(option).isPresent()) {
             Conflict conflict = desk.chooser().whyForced(choices, asked, desk.importance());
@@ -205,7 +205,7 @@ final class ChoiceAnswers {
     }
 
     int best(Aim aim) {
-        return desk.chooser().standing(choices) instanceof Standing.Contradicted
+        return desk.chooser().standing(choices) instanceof ChoiceState.Contradicted
                 ? contradicted()
                 : desk.best().best(aim, choices).map(this::best).orElseGet(this::stopped);
     }

@@ -79,14 +79,21 @@ final class ChooseCommand extends RoomCommand {
                 Bench.of(catalogue)
                         .then(bench -> asked.in(bench)
                                 .then(given -> inTime(
-                                        screen,
-                                        SalesDesk.of(bench, given, asked.newest(), deadline(), time.deadline())))));
+                                        screen, SalesDesk.of(bench, given, asked.newest(), deadline(), reasons())))));
     }
 
     /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */
     private Deadline deadline() {
-        boolean look = wish.why == null && wish.open == null && wish.aim().isEmpty();
-        return look ? time.deadline(FOOT) : time.deadline();
+        return isLook() ? time.deadline(FOOT) : time.deadline();
+    }
+
+    /** A card without what may still be chosen would be none. */
+    private Deadline reasons() {
+        return isLook() ? Deadline.NONE : time.deadline();
+    }
+
+    private boolean isLook() {
+        return wish.why == null && wish.open == null && wish.aim().isEmpty();
     }
 
     private Outcome<Integer> inTime(Screen screen, SalesDesk desk) {

@@ -1,6 +1,5 @@
 package boltlore.cli;
 
-import boltlore.measure.Legible;
 import java.io.PrintWriter;
 
 /** A failure that no input may cause: told in a sentence, with the place for whoever mends it, never as a trace. */

@@ -38,11 +38,8 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(SALES, "compare", CompareCommand::new),
                 new Hung(STORES, "parts", PartsCommand::new),
                 new Hung(STORES, "why", WhyCommand::new),
-                new Hung(FABRICATION, "cut", CutCommand::new),
                 new Hung(FABRICATION, "film-check", FilmCommand::new),
-                new Hung(BENCH, "test", TestCommand::new),
                 new Hung(BENCH, "test-result", TestResultCommand::new),
-                new Hung(BENCH, "ship", ShipCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),
                 new Hung(ENGINEERING, "orders", OrdersCommand::new));

@@ -7,8 +7,8 @@ import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choosing.Aim;
 import boltlore.choosing.BestKit;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.ConflictWords;
-import boltlore.choosing.Standing;
 import boltlore.logic.Deadline;
 import java.util.List;
 import java.util.Locale;
@@ -37,7 +37,7 @@ final class JobCard {
     }
 
     /** @param all whether closed values of settled questions are told too */
-    void print(Standing.Sound standing, boolean all) {
+    void print(ChoiceState.Sound standing, boolean all) {
         List<Option> questions = standing.questions();
         screen.heading(heading(questions.size()));
         decided(standing);
@@ -56,7 +56,7 @@ final class JobCard {
     }
 
     /** What is decided, each answer a sentence. */
-    void decided(Standing.Sound standing) {
+    void decided(ChoiceState.Sound standing) {
         Choices choices = standing.choices();
         for (Option option : family.options()) {
             choices.value(option.name())
@@ -66,17 +66,17 @@ final class JobCard {
         }
     }
 
-    private Optional<String> forced(Standing.Sound standing, Option option) {
+    private Optional<String> forced(ChoiceState.Sound standing, Option option) {
         return standing.forced(option)
                 .map(value -> new Choice(option.name(), value.value()))
                 .map(left -> whyForced(standing, left));
     }
 
-    String whyForced(Standing.Sound standing, Choice left) {
+    String whyForced(ChoiceState.Sound standing, Choice left) {
         return words.forced(left, desk.chooser().whyForced(standing.choices(), left, desk.importance()));
     }
 
-    private void open(Standing.Sound standing, Option option, boolean all) {
+    private void open(ChoiceState.Sound standing, Option option, boolean all) {
         screen.line("  " + option.asks());
         List<OptionValue> every = standing.open(option);
         List<OptionValue> values = all ? every : every.subList(0, Math.min(MOST_VALUES, every.size()));
@@ -90,7 +90,7 @@ final class JobCard {
     }
 
     /** One question with all its values under their numbers: what each changes, or why it is not available. */
-    void question(Standing.Sound standing, Option option, AnswerFigures figures) {
+    void question(ChoiceState.Sound standing, Option option, AnswerFigures figures) {
         screen.heading(option.asks());
         figures.begin();
         figures.now(standing.choices()).ifPresent(now -> screen.wrapped(2, now));
@@ -121,7 +121,7 @@ final class JobCard {
         return value.says().english() + (value.value().equals(option.usual()) ? " (default)" : "");
     }
 
-    private void closed(Standing.Sound standing, List<Option> options, boolean all) {
+    private void closed(ChoiceState.Sound standing, List<Option> options, boolean all) {
         List<Option> some = options.stream()
                 .filter(option -> !standing.closed(option).isEmpty())
                 .toList();
@@ -131,7 +131,7 @@ final class JobCard {
         some.forEach(option -> closed(standing, option, all ? Integer.MAX_VALUE : MOST_VALUES));
     }
 
-    private void closed(Standing.Sound standing, Option option, int most) {
+    private void closed(ChoiceState.Sound standing, Option option, int most) {
         List<OptionValue> values = standing.closed(option);
         for (OptionValue value : values.subList(0, Math.min(most, values.size()))) {
             screen.wrapped(2, why(standing, new Choice(option.name(), value.value())));
@@ -140,7 +140,7 @@ final class JobCard {
     }
 
     /** Why a value is not available, or that it is. */
-    String why(Standing.Sound standing, Choice choice) {
+    String why(ChoiceState.Sound standing, Choice choice) {
         Option option = family.option(choice.option()).orElseThrow();
         if (!standing.isOpen(choice)) {
             return words.closed(choice, desk.chooser().whyClosed(standing.choices(), choice, desk.importance()));

@@ -5,9 +5,6 @@ import boltlore.choosing.json.SureJson;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
-import boltlore.resolution.FamilyPlan;
-import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.orders.FurtherSheets;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -43,6 +40,9 @@ final class KitCommand extends RoomCommand {
             description = "Write the sheets for the other trades too, from the cutting list to the shipping papers.")
     private boolean all;
 
+    @Option(names = "--html", description = "Write each report as a page for a browser and its printer too.")
+    private boolean html;
+
     @Option(
             names = "--certain",
             description =
@@ -60,23 +60,13 @@ final class KitCommand extends RoomCommand {
 
     private int kits(Screen screen, Bench bench, List<Path> files) {
         List<Finished> finished = new KitRun(
-                        bench,
-                        out,
-                        defaults,
-                        all,
-                        this::further,
-                        json() ? KitCommand::json : KitCommand::text,
-                        this::writeSets)
+                        bench, out, defaults, all, html, json() ? KitCommand::json : KitCommand::text, this::writeSets)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =
                 finished.stream().flatMap(each -> each.faults().stream()).toList();
         int exit = finished.stream().mapToInt(Finished::exit).max().orElse(Exit.OK);
         return faults.isEmpty() ? exit : refused(faults, exit);
-    }
-
-    private FurtherSheets further(FamilyPlan plan, OrderPricing priced) {
-        return all ? FurtherSheets.of(plan, priced) : FurtherSheets.NONE;
     }
 
     private void print(Screen screen, List<Finished> finished) {

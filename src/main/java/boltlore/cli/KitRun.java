@@ -14,7 +14,6 @@ import boltlore.trades.TradeOption;
 import boltlore.trades.TradeResult;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.QuoteOptions;
-import boltlore.trades.orders.FurtherSheets;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import boltlore.trades.orders.SheetFormats;
@@ -43,26 +42,27 @@ final class KitRun {
     private final Path out;
     private final boolean takeUsual;
     private final boolean all;
-    private final BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further;
+    private final boolean html;
     private final Function<Kitted, String> told;
     private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /**
-     * @param further what is written beside the sheets that each order needs
+     * @param all whether the sheets of all trades are written, or only those that go with every kit
+     * @param html whether each report is written as a page too
      */
     KitRun(
             Bench bench,
             Path out,
             boolean takeUsual,
             boolean all,
-            BiFunction<FamilyPlan, OrderPricing, FurtherSheets> further,
+            boolean html,
             Function<Kitted, String> told,
             BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
         this.bench = bench;
         this.out = out;
         this.takeUsual = takeUsual;
         this.all = all;
-        this.further = further;
+        this.html = html;
         this.told = told;
         this.write = write;
     }
@@ -125,29 +125,30 @@ final class KitRun {
 
     private Finished written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
         FamilyPlan plan = inWork.plan();
-        FurtherSheets beside = further.apply(plan, priced);
         KitTrades trades = KitTrades.of(inWork);
-        List<SheetFile> always = new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found())));
+        List<SheetFile> always =
+                new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(plan, priced, trades.found()), html));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));
-        if (!beside.equals(FurtherSheets.NONE)) {
-            sets.add(new SheetSet("kit --all", SheetFormats.ofEach(beside.workbooks()), beside.whole()));
-        }
         if (all) {
-            trades.results()
-                    .forEach((trade, results) ->
-                            sets.add(new SheetSet(trade, files(results, sheet -> !sheet.always()), true)));
+            trades.results().forEach((trade, results) -> sets.add(set(trade, results)));
         }
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
-        int exit = beside.stops().isEmpty() && !trades.stops() ? Exit.OK : Exit.STOPPED;
+        int exit = !trades.stops() ? Exit.OK : Exit.STOPPED;
         return new Finished(
                 told.apply(new Kitted(kit, priced, trades.found(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
     }
 
-    private static List<SheetFile> files(List<TradeResult> results, Predicate<TradeResult.Sheet> wanted) {
-        return TradeFiles.of(results.stream().map(result -> result.only(wanted)).toList());
+    /** What a trade could not make this time takes nothing away that it made before. */
+    private SheetSet set(String trade, List<TradeResult> results) {
+        boolean whole = results.stream().anyMatch(result -> !result.sheets().isEmpty());
+        return new SheetSet(trade, files(results, sheet -> !sheet.always()), whole);
+    }
+
+    private List<SheetFile> files(List<TradeResult> results, Predicate<TradeResult.Sheet> wanted) {
+        return TradeFiles.of(results.stream().map(result -> result.only(wanted)).toList(), html);
     }
 }

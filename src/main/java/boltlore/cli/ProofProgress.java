@@ -1,9 +1,9 @@
 package boltlore.cli;
 
+import boltlore.findings.Severity;
 import boltlore.proof.Answer;
 import boltlore.proof.Prover;
 import boltlore.proof.Statement;
-import boltlore.findings.Severity;
 import java.io.PrintWriter;
 import java.util.concurrent.TimeUnit;
 

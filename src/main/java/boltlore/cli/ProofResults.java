@@ -52,7 +52,8 @@ final class ProofResults implements ProofTask.Done {
         for (FamilyProof proof : proofs) {
             List<SheetFile> ofFamily = new ArrayList<>();
             witnesses.stream()
-                    .filter(witness -> proof.openDefects().anyMatch(defect -> defect == witness.defect()))
+                    .filter(witness ->
+                            witness.order().family().equals(proof.family().name()))
                     .forEach(witness -> {
                         shown.add(witness.defect());
                         ofFamily.add(file(witness.order()));

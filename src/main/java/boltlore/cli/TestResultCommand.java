@@ -1,10 +1,12 @@
 package boltlore.cli;
 
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.report.Workbook;
+import boltlore.trades.FoundBy;
 import boltlore.trades.orders.SheetFormats;
+import boltlore.trades.testing.TestReport;
 import boltlore.trades.testing.Verdict;
-import boltlore.trades.testing.sheets.ReportSheet;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -58,23 +60,25 @@ final class TestResultCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, Bench bench, List<Verdict> verdicts) {
-        EachWritten written = EachWritten.of(verdicts, verdict -> report(bench, verdict));
-        return written.faults().isEmpty()
-                ? told(screen, verdicts, written.paths())
-                : refused(written.faults(), Exit.NOT_WRITTEN);
-    }
-
-    private Outcome<List<Path>> report(Bench bench, Verdict verdict) {
-        Workbook report = ReportSheet.of(verdict, bench.catalogue().workshop());
-        return write(out.resolve(verdict.plan().order()), SheetFormats.of(List.of(report)));
-    }
-
-    private int told(Screen screen, List<Verdict> verdicts, List<Path> written) {
+        List<Path> written = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        List<TradeAnswer.OfOrder> answers = new ArrayList<>();
+        for (Verdict verdict : verdicts) {
+            Workbook report = TestReport.of(verdict, bench.catalogue().workshop());
+            Outcome<List<Path>> outcome = write(out.resolve(verdict.plan().order()), SheetFormats.of(List.of(report)));
+            faults.addAll(outcome.faults());
+            outcome.then(paths -> Outcome.sound(written.addAll(paths)));
+            FoundBy found = FoundBy.of(
+                    "test-result", report.findings(), verdict.plan().bill().order());
+            answers.add(new TradeAnswer.OfOrder(verdict.plan().order(), found, List.of(report)));
+        }
+        if (!faults.isEmpty()) {
+            return refused(faults, Exit.NOT_WRITTEN);
+        }
         if (json()) {
-            screen.line(TestVerdictAnswer.json(verdicts, written));
+            screen.line(TradeAnswer.json(answers, written));
         } else {
-            verdicts.forEach(verdict -> TestVerdictText.print(screen, verdict));
-            screen.line("Test report written to " + out);
+            TradeAnswer.print(screen, answers, out);
         }
         return verdicts.stream().allMatch(Verdict::passed) ? Exit.OK : Exit.STOPPED;
     }

@@ -33,6 +33,9 @@ final class TimeGiven {
 
     static List<Fault> tooLate(Deadline.Passed why) {
         return List.of(Fault.of(
-                "", "no answer, because " + why.why(), "an answer", "Allow more with --within TIME, or choose more first."));
+                "",
+                "no answer, because " + why.why(),
+                "an answer",
+                "Allow more with --within TIME, or choose more first."));
     }
 }

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
+import boltlore.exports.Exports;
 import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -11,6 +12,7 @@ import boltlore.trades.Trade;
 import boltlore.trades.TradeOption;
 import boltlore.trades.TradeResult;
 import boltlore.trades.orders.TradeFiles;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -34,6 +36,9 @@ final class TradeCommand extends RoomCommand {
 
     @Option(names = "--out", paramLabel = "FOLDER", description = "Where it is written; without it ${DEFAULT-VALUE}.")
     private Path out;
+
+    @Option(names = "--html", description = "Write each report as a page for a browser and its printer too.")
+    private boolean html;
 
     private CommandSpec spec = CommandSpec.create();
 
@@ -73,17 +78,30 @@ final class TradeCommand extends RoomCommand {
         }
         return done(
                 screen,
-                orders.kits(furtherOrders().map(this::file).toList())
+                kits(sound.value())
                         .then(kits -> worked(kits, named(sound.value(), kits))
                                 .then(results -> Outcome.sound(tell(screen, kits, results)))));
     }
 
-    private Stream<TradeOption<?>> furtherOrders() {
-        return trade.options().stream().filter(option -> option.order() && file(option) != null);
+    /** What is wrong with any file, an option's too, is told together. */
+    private Outcome<KitsTogether> kits(TradeOption.Given given) {
+        List<Path> more = furtherOrders().flatMap(this::file).toList();
+        return orders.then((bench, files) -> {
+            Outcome<KitsTogether> kits = KitsTogether.read(
+                    bench, Stream.concat(files.stream(), more.stream()).toList());
+            List<Fault> faults = new ArrayList<>(kits.faults());
+            faults.addAll(trade.faults(given, bench.catalogue()));
+            return faults.isEmpty() ? kits : Outcome.faulty(faults);
+        });
     }
 
-    private Path file(TradeOption<?> option) {
-        return spec.findOption(option.name()).getValue();
+    private Stream<TradeOption<?>> furtherOrders() {
+        return trade.options().stream()
+                .filter(option -> option.order() && file(option).findAny().isPresent());
+    }
+
+    private Stream<Path> file(TradeOption<?> option) {
+        return Stream.ofNullable(spec.findOption(option.name()).getValue());
     }
 
     /** The names of the orders that options give, which come after the others. */
@@ -129,8 +147,7 @@ final class TradeCommand extends RoomCommand {
         for (TradeResult result : results) {
             List<Workbook> reports =
                     result.sheets().stream().map(sheet -> sheet.report().get()).toList();
-            SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports), true);
-            Outcome<List<Path>> outcome = writeSets(out.resolve(result.folder()), List.of(set));
+            Outcome<List<Path>> outcome = write(result, reports);
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
             answers.add(new TradeAnswer.OfOrder(order(kits, result), foundBy(kits, result), reports));
@@ -146,6 +163,20 @@ final class TradeCommand extends RoomCommand {
         boolean stops =
                 answers.stream().anyMatch(answer -> answer.found().findings().stops());
         return kits.stopped().isEmpty() && !stops ? Exit.OK : Exit.STOPPED;
+    }
+
+    /** The sheets, and where these are written what stands apart from them. */
+    private Outcome<List<Path>> write(TradeResult result, List<Workbook> reports) {
+        SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports, html), true);
+        return writeSets(out.resolve(result.folder()), List.of(set))
+                .then(sheets -> Outcome.all(result.apart().stream()
+                                .map(apart -> Exports.file(
+                                        apart.file(),
+                                        apart.kind(),
+                                        apart.text().get().getBytes(StandardCharsets.UTF_8)))
+                                .toList())
+                        .then(apart -> Outcome.sound(
+                                Stream.concat(sheets.stream(), apart.stream()).toList())));
     }
 
     /** The name of the only order that a result is of, or empty. */

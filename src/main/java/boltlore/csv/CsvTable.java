@@ -48,7 +48,11 @@ public final class CsvTable {
                 .toList();
     }
 
-    /** @param expected what the table is, in words, for a fault */
+    /**
+     * Reads it.
+     *
+     * @param expected what the table is, in words, for a fault
+     */
     public static Outcome<CsvTable> read(String file, byte[] bytes, String expected) {
         try {
             String text = StandardCharsets.UTF_8

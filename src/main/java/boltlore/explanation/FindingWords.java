@@ -105,7 +105,8 @@ public final class FindingWords {
                 .orElse(Wording.english(name));
     }
 
-    private Wording line(String name) {
+    /** What stands at the line's position is called, and the line. */
+    public Wording line(String name) {
         return family.positions().stream()
                 .filter(position -> position.lines().stream()
                         .anyMatch(line -> line.name().text().equals(name)))

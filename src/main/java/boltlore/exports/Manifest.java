@@ -29,9 +29,10 @@ record Manifest(SortedMap<String, Entry> files) {
 
     static final int FORMAT = 1;
 
-    private static final TextShape SHA_256 =
-            new TextShape(text -> text.matches("[0-9a-f]{64}"), "a SHA-256 in hexadecimal digits", "^[0-9a-f]{64}$", 64);
-    private static final TextShape SET = new TextShape(text -> !text.isEmpty(), "the name of a kind of run", "^.+$", 100);
+    private static final TextShape SHA_256 = new TextShape(
+            text -> text.matches("[0-9a-f]{64}"), "a SHA-256 in hexadecimal digits", "^[0-9a-f]{64}$", 64);
+    private static final TextShape SET =
+            new TextShape(text -> !text.isEmpty(), "the name of a kind of run", "^.+$", 100);
     private static final TextShape FILE = new TextShape(Manifest::isWithin, "a file within the folder", "^.+$", 1000);
 
     static Manifest none() {

@@ -20,7 +20,11 @@ public record Finding(Kind kind, String subject, Map<String, Object> data) {
         data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
     }
 
-    /** @param named name and value in turn */
+    /**
+     * With its data as names and values in turn.
+     *
+     * @param named name and value in turn
+     */
     public static Finding of(Kind kind, String subject, Object... named) {
         Map<String, Object> data = new LinkedHashMap<>();
         for (int i = 0; i + 1 < named.length; i += 2) {

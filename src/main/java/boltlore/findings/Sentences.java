@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
+import java.util.Objects;
 import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,7 +31,7 @@ public final class Sentences {
         String pattern = messages.getString(key(finding.kind()));
         List<String> names = List.copyOf(finding.data().keySet());
         Object[] values = names.stream()
-                .map(name -> argument(finding.data().get(name), pattern.contains("{" + name + ","), language, locale))
+                .map(name -> argument(Objects.requireNonNull(finding.data().get(name)), pattern.contains("{" + name + ","), language, locale))
                 .toArray();
         return new MessageFormat(numbered(pattern, names), locale).format(values);
     }

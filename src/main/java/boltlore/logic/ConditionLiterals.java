@@ -122,6 +122,9 @@ final class ConditionLiterals {
 
     /** Says in clauses what the literal, when it holds, stands for. */
     int meant(int literal) {
+        if (!disjunctions.containsKey(literal & ~1) || said.contains(literal)) {
+            return literal;
+        }
         Deque<Integer> open = new ArrayDeque<>(List.of(literal));
         while (!open.isEmpty()) {
             int next = open.pop();

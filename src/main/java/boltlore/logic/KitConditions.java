@@ -17,8 +17,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * When a position is filled, a line called for, a bracket useful, a line in the kit: as conditions over options alone,
@@ -91,9 +91,8 @@ public final class KitConditions {
     }
 
     private Condition anyLine(PositionName name) {
-        return Any.of(position(name).lines().stream()
-                .map(line -> called(line.name()))
-                .toList());
+        return Any.of(
+                position(name).lines().stream().map(line -> called(line.name())).toList());
     }
 
     /** Positions whose being filled decides on lines of this one. */
@@ -127,9 +126,8 @@ public final class KitConditions {
 
     private Condition carries(LineName bracket) {
         return Any.of(carriedBy(bracket)
-                .map(upper -> upper.isBracket()
-                        ? All.of(called(upper.name()), useful(upper.name()))
-                        : called(upper.name()))
+                .map(upper ->
+                        upper.isBracket() ? All.of(called(upper.name()), useful(upper.name())) : called(upper.name()))
                 .toList());
     }
 

@@ -22,7 +22,9 @@ final class OptionLiterals {
         for (Option option : family.options()) {
             int first = 0;
             for (String value : option.valueNames()) {
-                boolean second = option.values().size() == 2 && literals.containsKey(new Choice(option.name(), option.valueNames().get(0)));
+                boolean second = option.values().size() == 2
+                        && literals.containsKey(
+                                new Choice(option.name(), option.valueNames().get(0)));
                 first = second ? SolverInternals.not(first) : fresh.getAsInt();
                 literals.put(new Choice(option.name(), value), first);
             }

@@ -74,10 +74,8 @@ public final class OrderCounter {
             all = diagrams.and(all, exactlyOne(option));
         }
         List<Condition> lowestFirst = new ArrayList<>(forbidden);
-        lowestFirst.sort(Comparator.comparingInt(limit -> -Mentions.of(limit).stream()
-                .mapToInt(order::indexOf)
-                .max()
-                .orElse(0)));
+        lowestFirst.sort(Comparator.comparingInt(limit ->
+                -Mentions.of(limit).stream().mapToInt(order::indexOf).max().orElse(0)));
         for (Condition limit : lowestFirst) {
             diagrams.check();
             all = diagrams.and(all, diagrams.negated(diagram(limit)));

@@ -166,7 +166,8 @@ final class SolverInternals {
         }
 
         int literal(int literal) {
-            int variable = BDDFactory.build(factory().variable("v" + literal / 2), this).index();
+            int variable = BDDFactory.build(factory().variable("v" + literal / 2), this)
+                    .index();
             return (literal & 1) == 0 ? variable : negated(variable);
         }
 

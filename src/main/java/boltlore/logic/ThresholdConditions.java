@@ -67,9 +67,8 @@ public final class ThresholdConditions {
         SortedSet<BigDecimal> amounts = new TreeSet<>(Set.of(BigDecimal.ZERO));
         for (Term term : gathered(terms)) {
             deadline.check();
-            List<BigDecimal> with = amounts.stream()
-                    .map(amount -> amount.add(term.quantity()))
-                    .toList();
+            List<BigDecimal> with =
+                    amounts.stream().map(amount -> amount.add(term.quantity())).toList();
             amounts.addAll(with);
             if (amounts.size() > MOST_AMOUNTS) {
                 return Optional.empty();
@@ -92,8 +91,7 @@ public final class ThresholdConditions {
 
     /** When the two sums differ. */
     public Optional<Condition> differ(List<Term> left, List<Term> right) {
-        return reaches(left, right)
-                .flatMap(more -> reaches(right, left).map(less -> Any.of(not(more), not(less))));
+        return reaches(left, right).flatMap(more -> reaches(right, left).map(less -> Any.of(not(more), not(less))));
     }
 
     /** The one sum less the other. */
@@ -158,8 +156,7 @@ public final class ThresholdConditions {
         }
 
         private boolean isOpen(Case at) {
-            return leastOfRest[at.term()].compareTo(at.rest()) < 0
-                    && mostOfRest[at.term()].compareTo(at.rest()) >= 0;
+            return leastOfRest[at.term()].compareTo(at.rest()) < 0 && mostOfRest[at.term()].compareTo(at.rest()) >= 0;
         }
 
         private List<Case> open(Case at) {

@@ -38,9 +38,8 @@ final class Totalizer {
     }
 
     private List<Integer> merged(List<Integer> left, List<Integer> right) {
-        List<Integer> sums = Stream.generate(search::fresh)
-                .limit(left.size() + right.size())
-                .toList();
+        List<Integer> sums =
+                Stream.generate(search::fresh).limit(left.size() + right.size()).toList();
         for (int i = 0; i <= left.size(); i++) {
             deadline.check();
             for (int j = i == 0 ? 1 : 0; j <= right.size(); j++) {
@@ -50,8 +49,7 @@ final class Totalizer {
                 } else if (j == 0) {
                     search.clause(SolverInternals.not(left.get(i - 1)), sum);
                 } else {
-                    search.clause(
-                            SolverInternals.not(left.get(i - 1)), SolverInternals.not(right.get(j - 1)), sum);
+                    search.clause(SolverInternals.not(left.get(i - 1)), SolverInternals.not(right.get(j - 1)), sum);
                 }
             }
         }

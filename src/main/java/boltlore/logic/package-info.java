@@ -3,4 +3,3 @@
 package boltlore.logic;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -12,7 +12,11 @@ import boltlore.logic.Deadline;
  */
 public record FamilyView(KitView kept, KitView leftOut) {
 
-    /** @param deadline of what is worked out of conditions */
+    /**
+     * The family's kits in both ways.
+     *
+     * @param deadline of what is worked out of conditions
+     */
     public static FamilyView of(Catalogue catalogue, Family family, Deadline deadline) {
         return new FamilyView(
                 KitView.of(catalogue, family, false, deadline), KitView.of(catalogue, family, true, deadline));

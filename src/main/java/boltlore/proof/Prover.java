@@ -46,7 +46,7 @@ public final class Prover {
 
         void answered(int answered, int all);
 
-        /** A defect is found. */
+        /** A defect is found that the family does not accept. */
         default void found(Answer.Defect defect) {}
 
         /** All are answered, and the valid orders are being counted. */
@@ -110,7 +110,7 @@ public final class Prover {
             answers.set(place, answer);
             if (answer instanceof Answer.Defect defect) {
                 ended |= statement.kind().endsAll();
-                progress.found(defect);
+                tell(defect);
             }
         } catch (Deadline.Passed e) {
             if (!e.moreTimeHelps()) {
@@ -120,6 +120,13 @@ public final class Prover {
         }
         progress.answered(++answered, answers.size());
         return true;
+    }
+
+    private void tell(Answer.Defect defect) {
+        String title = defect.statement().title();
+        if (family.accepted().stream().noneMatch(accepted -> accepted.finding().equals(title))) {
+            progress.found(defect);
+        }
     }
 
     private static Optional<Answer> saidAlready(Statement statement, List<Answer> answers) {

@@ -3,4 +3,3 @@
 package boltlore.proof;
 
 import org.jspecify.annotations.NullMarked;
-

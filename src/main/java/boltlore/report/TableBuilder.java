@@ -29,7 +29,7 @@ public final class TableBuilder {
         return this;
     }
 
-    /** What sets this table apart from others of its name in the same report; a column of its own in CSV and JSON. */
+    /** What sets this table apart from others of its name in the same report; part of the name of its CSV file, a member of its rows in JSON. */
     public TableBuilder about(String key, Object value) {
         about.put(key, String.valueOf(value));
         return this;

@@ -26,7 +26,11 @@ public final class TableSpec<R> {
         this.name = name;
     }
 
-    /** @param name unique on the page, letters, digits and hyphens, stable */
+    /**
+     * A table without columns yet.
+     *
+     * @param name unique on the page, letters, digits and hyphens, stable
+     */
     public static <R> TableSpec<R> named(String name) {
         return new TableSpec<>(name);
     }
@@ -35,7 +39,11 @@ public final class TableSpec<R> {
         return text(key, heading, Column.USUAL_WIDEST, value);
     }
 
-    /** @param widest characters after which text goes on in the next line */
+    /**
+     * A column of text.
+     *
+     * @param widest characters after which text goes on in the next line
+     */
     public TableSpec<R> text(String key, String heading, int widest, Function<R, @Nullable String> value) {
         return column(Column.text(key, heading).atMost(widest), row -> orEmpty(value.apply(row), Cell::of));
     }
@@ -44,7 +52,11 @@ public final class TableSpec<R> {
         return number(Column.whole(key, heading).in(unit), value);
     }
 
-    /** @param scale digits after the decimal sign */
+    /**
+     * A column of decimals.
+     *
+     * @param scale digits after the decimal sign
+     */
     public TableSpec<R> decimal(
             String key, String heading, String unit, int scale, Function<R, @Nullable BigDecimal> value) {
         return number(Column.decimal(key, heading, scale).in(unit), value::apply);

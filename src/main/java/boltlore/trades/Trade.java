@@ -1,5 +1,7 @@
 package boltlore.trades;
 
+import boltlore.catalogue.Catalogue;
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Kind;
 import boltlore.trades.TradeOption.Given;
@@ -24,6 +26,11 @@ public interface Trade {
 
     /** Options beside those that every trade has. */
     default List<TradeOption<?>> options() {
+        return List.of();
+    }
+
+    /** All that is wrong with files that its options name, so that it is told together with what is wrong with orders. */
+    default List<Fault> faults(Given options, Catalogue catalogue) {
         return List.of();
     }
 

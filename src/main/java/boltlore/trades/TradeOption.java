@@ -3,6 +3,8 @@ package boltlore.trades;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.Values;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.HashMap;
@@ -61,6 +63,17 @@ public record TradeOption<T>(
     /** One more order; its file is typed, and the value is the order's name as soon as the file is read. */
     public static TradeOption<String> order(String name, String says) {
         return new TradeOption<>(name, "ORDER", says, false, true, texts -> Outcome.sound(texts.get(0)));
+    }
+
+    /** A file, which is there or will be written. */
+    public static TradeOption<Path> file(String name, String says) {
+        return of(name, "FILE", says, text -> {
+            try {
+                return Outcome.sound(Path.of(text));
+            } catch (InvalidPathException none) {
+                return Outcome.faulty(Fault.of(name, "'" + text + "'", "the path of a file", ""));
+            }
+        });
     }
 
     /** What was typed and cannot be read. */

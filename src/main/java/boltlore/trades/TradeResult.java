@@ -3,6 +3,7 @@ package boltlore.trades;
 import boltlore.findings.Findings;
 import boltlore.report.SheetFile;
 import boltlore.report.Workbook;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -13,12 +14,25 @@ import java.util.function.Supplier;
  * @param folder of the order's name; empty where it is of several orders
  * @param findings all that a person must know of it
  * @param sheets made only when they are written
+ * @param apart files that options ask for
  */
-public record TradeResult(String folder, Findings findings, List<Sheet> sheets) {
+public record TradeResult(String folder, Findings findings, List<Sheet> sheets, List<Apart> apart) {
 
     public TradeResult {
         sheets = List.copyOf(sheets);
+        apart = List.copyOf(apart);
     }
+
+    public TradeResult(String folder, Findings findings, List<Sheet> sheets) {
+        this(folder, findings, sheets, List.of());
+    }
+
+    /**
+     * A file at the place that an option names, written after the sheets.
+     *
+     * @param kind what writes it, for only its own earlier file is replaced: 'cut --left'
+     */
+    public record Apart(Path file, String kind, Supplier<String> text) {}
 
     /**
      * A report, or files of another kind that go with the reports.

@@ -1,7 +1,6 @@
 package boltlore.architecture;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -10,6 +9,8 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -28,20 +29,10 @@ final class HouseRules {
         this.root = root;
     }
 
-    ArchRule usesOnlyWhatStandsBelow(String room) {
-        String[] allowed = House.mayUse(room).stream().map(this::roomAndBelow).toArray(String[]::new);
-        return classes()
-                .that()
-                .resideInAPackage(roomAndBelow(room))
-                .should()
-                .onlyDependOnClassesThat(resideInAnyPackage(allowed).or(resideOutsideOfPackages(root + "..")))
-                .as(room + " uses only " + House.mayUse(room));
-    }
-
     ArchRule livesInOneRoom(String library, String home) {
         return noClasses()
                 .that()
-                .resideOutsideOfPackage(roomAndBelow(home))
+                .resideOutsideOfPackage(root + "." + home)
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage(library + "..")
@@ -60,8 +51,30 @@ final class HouseRules {
                 .onlyDependOnClassesThat(resideInAnyPackage(known).or(primitive()));
     }
 
-    ArchRule hasNoCircle() {
-        return slices().matching(root + ".(*)..").should().beFreeOfCycles();
+    /**
+     * No package uses itself by way of others, where all packages that begin with the same words count as one.
+     *
+     * @param depth so many words of a package's name
+     */
+    ArchRule hasNoCircle(int depth) {
+        return slices().assignedFrom(byWords(depth)).should().beFreeOfCycles();
+    }
+
+    private SliceAssignment byWords(int depth) {
+        return new SliceAssignment() {
+            @Override
+            public SliceIdentifier getIdentifierOf(JavaClass type) {
+                String name = type.getPackageName();
+                return name.startsWith(root + ".")
+                        ? SliceIdentifier.of(Plan.cut(name.substring(root.length() + 1), depth))
+                        : SliceIdentifier.ignore();
+            }
+
+            @Override
+            public String getDescription() {
+                return "packages below " + root + " by " + depth + " words";
+            }
+        };
     }
 
     ArchRule saysWhatItIs() {

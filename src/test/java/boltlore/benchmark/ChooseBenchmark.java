@@ -1,8 +1,8 @@
 package boltlore.benchmark;
 
 import boltlore.catalogue.Family;
+import boltlore.choosing.ChoiceState;
 import boltlore.choosing.CrowdedFamily;
-import boltlore.choosing.Standing;
 import boltlore.choosing.Walk;
 import boltlore.proof.DemoFamily;
 import java.util.concurrent.TimeUnit;
@@ -33,7 +33,7 @@ public class ChooseBenchmark {
     private String family = "pannier-van";
 
     private Walk walk = walk();
-    private Standing.Sound seen = walk.look();
+    private ChoiceState.Sound seen = walk.look();
 
     private Walk walk() {
         return new Walk(made(), 20261125);
@@ -59,7 +59,7 @@ public class ChooseBenchmark {
     }
 
     @Benchmark
-    public Standing.Sound values() {
+    public ChoiceState.Sound values() {
         seen = walk.look();
         return seen;
     }

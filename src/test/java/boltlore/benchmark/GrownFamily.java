@@ -178,7 +178,8 @@ final class GrownFamily {
                 it.ports().stream().map(this::port).toList(),
                 it.cautions(),
                 it.customs(),
-                it.transport());
+                it.transport(),
+                it.service());
     }
 
     private Port port(Port it) {

@@ -28,11 +28,11 @@ class ChooserProperties {
             Choices choices = small.choices(family);
             Set<Choice> possible = new HashSet<>();
             SmallFamilies.completions(choices).forEach(order -> possible.addAll(Chooser.list(order)));
-            Standing standing = chooser.standing(choices);
+            ChoiceState standing = chooser.standing(choices);
             if (possible.isEmpty()) {
-                assertThat(standing).isInstanceOf(Standing.Contradicted.class);
+                assertThat(standing).isInstanceOf(ChoiceState.Contradicted.class);
             } else {
-                assertThat(((Standing.Sound) standing).open()).isEqualTo(possible);
+                assertThat(((ChoiceState.Sound) standing).open()).isEqualTo(possible);
             }
         }
     }
@@ -43,7 +43,7 @@ class ChooserProperties {
         Family family = small.family();
         Chooser chooser = new Chooser(family);
         Choices choices = small.choices(family);
-        if (chooser.standing(choices) instanceof Standing.Contradicted) {
+        if (chooser.standing(choices) instanceof ChoiceState.Contradicted) {
             Conflict conflict = chooser.conflict(choices, small.importance(family));
             assertThat(Chooser.list(choices)).containsAll(conflict.choices());
             minimal(family, conflict, null);
@@ -57,7 +57,7 @@ class ChooserProperties {
         Chooser chooser = new Chooser(family);
         Choices choices = small.choices(family);
         Choice wanted = small.choice(family);
-        boolean closed = chooser.standing(choices) instanceof Standing.Sound sound && !sound.isOpen(wanted);
+        boolean closed = chooser.standing(choices) instanceof ChoiceState.Sound sound && !sound.isOpen(wanted);
         if (closed) {
             minimal(family, chooser.whyClosed(choices, wanted, small.importance(family)), wanted);
         }
@@ -94,7 +94,7 @@ class ChooserProperties {
         Family family = small.family();
         Chooser chooser = new Chooser(family);
         Choices choices = small.choices(family);
-        if (chooser.standing(choices) instanceof Standing.Sound sound) {
+        if (chooser.standing(choices) instanceof ChoiceState.Sound sound) {
             for (Option option : choices.unsettled()) {
                 sound.forced(option).ifPresent(value -> {
                     Choice forced = new Choice(option.name(), value.value());

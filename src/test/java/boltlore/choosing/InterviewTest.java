@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class InterviewTest {
 
     private final Chooser chooser = new Chooser(Van.FAMILY);
-    private final Interview interview = new Interview(chooser, (Standing.Sound) chooser.standing(Van.choices()));
+    private final Interview interview = new Interview(chooser, (ChoiceState.Sound) chooser.standing(Van.choices()));
 
     @Test
     void ends_with_a_settled_order_whichever_open_answers_are_given() {
@@ -73,7 +73,7 @@ class InterviewTest {
 
     @Test
     void goes_back_to_where_it_was() {
-        Standing.Sound before = interview.standing();
+        ChoiceState.Sound before = interview.standing();
         interview.answer(Van.choice("market=north-america"));
 
         assertThat(interview.undo()).isTrue();

@@ -72,12 +72,12 @@ class KitSumsTest {
         List<Choices> all = new ArrayList<>();
         Chooser chooser = new Chooser(family);
         for (int i = 0; i < DRAWN; i++) {
-            Standing.Sound sound = (Standing.Sound) chooser.standing(Choices.of(family, Map.of()));
+            ChoiceState.Sound sound = (ChoiceState.Sound) chooser.standing(Choices.of(family, Map.of()));
             while (!sound.withForced().settled()) {
                 var question =
                         sound.questions().get(random.nextInt(sound.questions().size()));
                 var open = sound.open(question);
-                sound = (Standing.Sound) chooser.standing(sound.choices()
+                sound = (ChoiceState.Sound) chooser.standing(sound.choices()
                         .with(
                                 question.name(),
                                 open.get(random.nextInt(open.size())).value()));

@@ -45,7 +45,7 @@ class OddFamiliesTest {
         Family family = SmallFamilies.family(TWO, List.of(never("bystander", is("b", "v0")), never, nor));
         Chooser chooser = new Chooser(family);
 
-        assertThat(chooser.standing(none(family))).isInstanceOf(Standing.Contradicted.class);
+        assertThat(chooser.standing(none(family))).isInstanceOf(ChoiceState.Contradicted.class);
         assertThat(chooser.conflict(none(family), Importance.NONE))
                 .isEqualTo(new Conflict(List.of(), List.of(never, nor)));
         assertThat(new ConflictWords(family).contradiction(chooser.conflict(none(family), Importance.NONE)))
@@ -56,7 +56,7 @@ class OddFamiliesTest {
     void a_family_without_an_option_has_one_order() {
         Family family = SmallFamilies.family(List.of(), List.of());
 
-        Standing.Sound standing = (Standing.Sound) new Chooser(family).standing(none(family));
+        ChoiceState.Sound standing = (ChoiceState.Sound) new Chooser(family).standing(none(family));
 
         assertThat(standing.questions()).isEmpty();
         assertThat(new OrderCounter(family).all()).isEqualTo(new Count.Exactly(BigInteger.ONE));
@@ -66,7 +66,7 @@ class OddFamiliesTest {
     void a_family_with_one_option_of_one_value_is_settled_at_once() {
         Family family = SmallFamilies.family(List.of(SmallFamilies.option("a", 1)), List.of());
 
-        Standing.Sound standing = (Standing.Sound) new Chooser(family).standing(none(family));
+        ChoiceState.Sound standing = (ChoiceState.Sound) new Chooser(family).standing(none(family));
 
         assertThat(standing.questions()).isEmpty();
         assertThat(standing.withForced().settled()).isTrue();
@@ -83,7 +83,8 @@ class OddFamiliesTest {
         Family family = SmallFamilies.family(List.of(many, few), List.of(never("some", both)));
         Chooser chooser = new Chooser(family);
 
-        Standing.Sound standing = (Standing.Sound) chooser.standing(none(family).with(few.name(), "v0"));
+        ChoiceState.Sound standing =
+                (ChoiceState.Sound) chooser.standing(none(family).with(few.name(), "v0"));
 
         assertThat(standing.open(many)).hasSize(9_998);
         assertThat(standing.closed(many).stream().map(value -> value.value())).containsExactly("v17", "v9999");

@@ -29,16 +29,14 @@ class StoppedKitsTest {
 
     /** Nine options with dear and cheap values that all have a part, and one whose cheap value leaves a hole. */
     private static Catalogue halfStopped() {
-        CatalogueSketch sketch = new CatalogueSketch().part(PartSketch.bought("DEAR").cost("5.00"));
+        CatalogueSketch sketch =
+                new CatalogueSketch().part(PartSketch.bought("DEAR").cost("5.00"));
         for (String option : OPTIONS) {
             sketch.option(option, "no", "yes")
-                    .position(PositionSketch.at("at-" + option)
-                            .line("line-" + option, "DEAR", "1", is(option, "yes")));
+                    .position(PositionSketch.at("at-" + option).line("line-" + option, "DEAR", "1", is(option, "yes")));
         }
         return sketch.option("seat", "none", "one")
-                .position(PositionSketch.at("seat")
-                        .fill(Fill.ONE)
-                        .line("seat", "DEAR", "100", is("seat", "one")))
+                .position(PositionSketch.at("seat").fill(Fill.ONE).line("seat", "DEAR", "100", is("seat", "one")))
                 .draw();
     }
 
@@ -82,7 +80,11 @@ class StoppedKitsTest {
                         .fill(Fill.ONE)
                         .line("left", "SEAT", "1", is("seat", "left"))
                         .line("right", "SEAT", "1", is("seat", "right"))
-                        .line("again", "SEAT", "0", new Condition.All(List.of(is("seat", "right"), is("floor", "high")))))
+                        .line(
+                                "again",
+                                "SEAT",
+                                "0",
+                                new Condition.All(List.of(is("seat", "right"), is("floor", "high")))))
                 .draw();
 
         BestKit kit = kits(catalogue, Deadline.NONE)

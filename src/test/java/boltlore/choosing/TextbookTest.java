@@ -114,7 +114,8 @@ class TextbookTest {
     @Test
     @DisplayName("TS-03, TS-04: what the choice of small forces and excludes")
     void what_a_choice_forces_and_excludes() {
-        Standing.Sound standing = (Standing.Sound) new Chooser(SHIRT).standing(chosen(SHIRT, named(SHIRT, "small")));
+        ChoiceState.Sound standing =
+                (ChoiceState.Sound) new Chooser(SHIRT).standing(chosen(SHIRT, named(SHIRT, "small")));
 
         assertThat(forced(standing)).isEqualTo(expected("TS-03", "print = |colour = ", ";"));
         Set<String> closed = SHIRT.options().stream()
@@ -124,7 +125,7 @@ class TextbookTest {
         assertThat(closed).isEqualTo(expected("TS-04", "", ";"));
     }
 
-    private static Set<String> forced(Standing.Sound standing) {
+    private static Set<String> forced(ChoiceState.Sound standing) {
         return standing.choices().family().options().stream()
                 .flatMap(option -> standing.forced(option).stream())
                 .map(value -> value.value())
@@ -141,8 +142,8 @@ class TextbookTest {
     @Test
     @DisplayName("TS-18, TS-19, PH-09: without a choice no value is impossible, and only calls are forced")
     void without_a_choice() {
-        Standing.Sound shirt = (Standing.Sound) new Chooser(SHIRT).standing(chosen(SHIRT));
-        Standing.Sound phone = (Standing.Sound) new Chooser(PHONE).standing(chosen(PHONE));
+        ChoiceState.Sound shirt = (ChoiceState.Sound) new Chooser(SHIRT).standing(chosen(SHIRT));
+        ChoiceState.Sound phone = (ChoiceState.Sound) new Chooser(PHONE).standing(chosen(PHONE));
 
         assertThat(SHIRT.options()).allMatch(option -> shirt.closed(option).isEmpty());
         assertThat(forced(shirt)).isEmpty();

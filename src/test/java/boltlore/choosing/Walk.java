@@ -27,12 +27,12 @@ public final class Walk {
     }
 
     /** All values of every option for the choices that were made last. */
-    public Standing.Sound look() {
-        return (Standing.Sound) chooser.standing(next);
+    public ChoiceState.Sound look() {
+        return (ChoiceState.Sound) chooser.standing(next);
     }
 
     /** Makes the next choice, or begins anew where none is left. */
-    public void choose(Standing.Sound seen) {
+    public void choose(ChoiceState.Sound seen) {
         List<Option> questions = seen.questions();
         if (questions.isEmpty()) {
             chooser = new Chooser(family);

@@ -32,6 +32,10 @@ class CutCommandTest {
         return Ran.boltlore(all);
     }
 
+    private static JsonNode tables(JsonNode order) {
+        return order.get("reports").get(0).get("tables");
+    }
+
     private static JsonNode json(Ran ran) throws IOException {
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
         return new ObjectMapper().readTree(ran.out());
@@ -43,7 +47,7 @@ class CutCommandTest {
         Ran ran = cut(ONE, OTHER);
 
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
-        assertThat(ran.out()).contains("All materials").contains("Cutting list written to");
+        assertThat(ran.out()).contains("All materials").contains("1 sheet written to");
         assertThat(folder.resolve("out"))
                 .isDirectoryContaining("glob:**/cutting-list.xlsx")
                 .isDirectoryContaining("glob:**/csv")
@@ -53,26 +57,67 @@ class CutCommandTest {
     @Test
     @DisplayName("as JSON says of each material what it costs, what it costs at least, and that this is proved")
     void as_json() throws IOException {
-        JsonNode plan = json(cut(ONE, "--json"));
+        JsonNode order = json(cut(ONE, "--json")).get("orders").get(0);
 
-        assertThat(plan.get("orders").get(0).asText()).isEqualTo("BL-1001");
-        for (JsonNode material : plan.get("materials")) {
+        assertThat(order.get("order").asText()).isEqualTo("BL-1001");
+        JsonNode materials = tables(order).get("materials");
+        assertThat(materials).isNotEmpty().allSatisfy(material -> {
             assertThat(material.get("cost").asText())
-                    .isEqualTo(material.get("atLeast").asText());
-            assertThat(material.get("proven").asBoolean()).isTrue();
-        }
+                    .isEqualTo(material.get("least").asText());
+            assertThat(material.get("gap").asInt()).isZero();
+        });
     }
 
     @Test
     @DisplayName("uses remnants at hand, and what it says is left can be read as the remnants at hand of the next time")
     void remnants_come_round() throws IOException {
         Path left = folder.resolve("left.json");
-        JsonNode first = json(cut(ONE, "--remnants", RACK, "--left", left, "--json"));
-        assertThat(first.findValuesAsText("remnant")).isNotEmpty();
+        json(cut(ONE, "--remnants", RACK, "--left", left, "--json"));
 
         JsonNode second = json(cut(OTHER, "--remnants", left, "--json"));
-        List<String> used = second.get("materials").findValuesAsText("remnant");
+        List<String> used = tables(second.get("orders").get(0)).get("taken").findValuesAsText("remnant");
         assertThat(used).isNotEmpty().anyMatch(name -> name.startsWith("BL-1001-"));
+    }
+
+    @Test
+    @DisplayName(
+            "says of each remnant at hand whether it was taken or stays, and writes those that lie on the rack then")
+    void remnants_at_hand() throws IOException {
+        Path left = folder.resolve("left.json");
+        JsonNode ran = json(cut(ONE, "--remnants", RACK, "--left", left, "--json"));
+        JsonNode tables = tables(ran.get("orders").get(0));
+        List<String> atHand = names(new ObjectMapper().readTree(RACK.toFile()).get("remnants"));
+        List<String> taken = names(tables.get("taken"));
+        List<String> unused = names(tables.path("unused"));
+        List<String> rack = names(new ObjectMapper().readTree(left.toFile()).get("remnants"));
+
+        assertThat(taken).isNotEmpty();
+        assertThat(Stream.concat(taken.stream(), unused.stream())).containsExactlyInAnyOrderElementsOf(atHand);
+        assertThat(Stream.concat(unused.stream(), names(tables.get("kept")).stream()))
+                .containsExactlyInAnyOrderElementsOf(rack);
+        assertThat(ran.get("written").toString()).contains("left.json").contains("cutting-list.xlsx");
+    }
+
+    private static List<String> names(JsonNode remnants) {
+        return remnants.findValuesAsText("remnant");
+    }
+
+    @Test
+    @DisplayName("finds what is not to be cut until somebody decides, of the order that it belongs to")
+    void on_hold() throws IOException {
+        JsonNode together = json(cut(OTHER, ORDERS.resolve("bl-1002.json"), "--json"))
+                .get("orders")
+                .get(0);
+        JsonNode decided = json(cut(OTHER, "--json")).get("orders").get(0);
+
+        assertThat(together.get("order").asText()).isEmpty();
+        assertThat(together.get("findings")).isNotEmpty().allSatisfy(finding -> {
+            assertThat(finding.get("kind").asText()).isEqualTo("part not to be cut");
+            assertThat(finding.get("severity").asText()).isEqualTo("check");
+            assertThat(finding.get("data").get("order").asText()).isEqualTo("BL-1002");
+        });
+        assertThat(tables(together).get("held-back")).hasSameSizeAs(together.get("findings"));
+        assertThat(decided.get("findings")).isEmpty();
     }
 
     @Test
@@ -81,7 +126,7 @@ class CutCommandTest {
         Ran ran = cut(ONE, ORDERS.resolve("bl-1006.json"));
 
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.STOPPED);
-        assertThat(ran.out()).contains("BL-1006").contains("Cutting list written to");
+        assertThat(ran.out()).contains("BL-1006").contains("1 sheet written to");
     }
 
     @Test
@@ -126,6 +171,15 @@ class CutCommandTest {
         @DisplayName("remnants that are not there")
         void no_rack() {
             refused(cut(ONE, "--remnants", folder.resolve("nowhere.json")), "nowhere.json", "nothing of that name");
+        }
+
+        @Test
+        @DisplayName("what is wrong with an order and with the remnants, together")
+        void order_and_rack() {
+            refused(
+                    cut(folder.resolve("no-order.json"), "--remnants", folder.resolve("no-rack.json")),
+                    "no-order.json",
+                    "no-rack.json");
         }
 
         @Test

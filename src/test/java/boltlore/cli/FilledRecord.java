@@ -11,8 +11,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The JSON record of an order, filled in by somebody whose vehicle is in order. */
@@ -38,39 +40,47 @@ final class FilledRecord {
                     .get(0);
             Path file = folder.resolve(plan.get("order").asText()).resolve("json/end-of-line-test-record.json");
             FilledRecord filled = new FilledRecord((ObjectNode) MAPPER.readTree(Files.readString(file)));
-            plan.get("tests").forEach(filled::fill);
+            Map<String, List<JsonNode>> tests = new LinkedHashMap<>();
+            plan.get("reports")
+                    .get(0)
+                    .get("tables")
+                    .get("boxes")
+                    .forEach(box -> tests.computeIfAbsent(box.get("test").asText(), test -> new ArrayList<>())
+                            .add(box));
+            tests.forEach(filled::fill);
             return filled;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private void fill(JsonNode test) {
+    private void fill(String key, List<JsonNode> own) {
         Map<String, String> values = new HashMap<>();
-        String key = test.get("test").asText();
-        if (test.get("boxes").size() == 5) {
+        JsonNode test = own.get(0);
+        if (own.size() == 5) {
             values.putAll(Map.of(key + ".vb", "350", key + ".v1", "200", key + ".v1-ro", "90", key + ".meter", "11"));
-            values.put(key + ".ro", test.get("resistorKohm").asText());
-        } else if (test.get("boxes").size() == 2) {
+            values.put(key + ".ro", test.get("resistor").asText());
+        } else if (own.size() == 2) {
             values.putAll(Map.of(key + ".vb", "350", key + ".link", "341"));
         } else {
-            values.put(key, good(test.get("limit").asText(), test.get("unit") == null));
+            values.put(key, good(test));
         }
-        test.get("boxes").forEach(box -> write(box.asText(), values.get(box.asText())));
+        own.forEach(
+                box -> write(box.get("box").asText(), values.get(box.get("box").asText())));
     }
 
-    /** A value within a limit as the program words it. */
-    private static String good(String limit, boolean state) {
-        String[] words = limit.split(" ", -1);
-        if (state) {
-            return limit;
+    /** A value within the limit, or the state asked for. */
+    private static String good(JsonNode test) {
+        boolean least = !test.get("least").isNull();
+        boolean most = !test.get("most").isNull();
+        if (!least && !most) {
+            return test.get("limit").asText();
         }
-        if (words[1].equals("to")) {
-            BigDecimal sum = new BigDecimal(words[0]).add(new BigDecimal(words[2]));
+        BigDecimal bound = new BigDecimal(test.get(least ? "least" : "most").asText());
+        if (least && most) {
+            BigDecimal sum = bound.add(new BigDecimal(test.get("most").asText()));
             return sum.multiply(HALF).setScale(2, RoundingMode.HALF_UP).toPlainString();
         }
-        BigDecimal bound = new BigDecimal(words[words.length - 2]);
-        boolean least = limit.startsWith("at least");
         BigDecimal away = bound.abs().multiply(new BigDecimal("0.1"));
         return (least ? bound.add(away) : bound.subtract(away)).toPlainString();
     }

@@ -72,6 +72,7 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/powder-coat-batch.xlsx")
                 .isDirectoryContaining("glob:**/csv")
                 .isDirectoryContaining("glob:**/json")
+                .isDirectoryNotContaining("glob:**/hanging-plan.xlsx")
                 .isDirectoryNotContaining("glob:**/cutting-list.xlsx");
     }
 
@@ -126,8 +127,8 @@ class KitCommandTest {
         Ran asked = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--defaults", "--out", out);
         Ran silent = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--out", out);
 
-        assertThat(asked.out()).contains("usual taken");
-        assertThat(silent.out()).doesNotContain("usual taken");
+        assertThat(asked.out()).contains("default applied");
+        assertThat(silent.out()).doesNotContain("default applied");
     }
 
     @Test

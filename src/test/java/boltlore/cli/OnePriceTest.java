@@ -15,12 +15,10 @@ import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.KitInWork;
-import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
-import boltlore.trades.costing.CostingTrade;
 import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.orders.FurtherSheets;
+import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -141,21 +139,20 @@ class OnePriceTest {
     }
 
     private static OrderPricing pricing(OrderKit kit) {
-        return OrderPricing.of(kit.bill(), Demo.catalogue(), Asked.usual(kit.order(), LocalDate.EPOCH));
+        return OrderPricing.of(kit.bill(), Demo.catalogue(), Asked.usual(kit.order(), LocalDate.of(2026, 3, 2)));
     }
 
     private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {
         var plan = RESOLVER.plan(kit.order().family());
+        KitInWork inWork = new KitInWork(plan, kit.bill(), LocalDate.of(2026, 3, 2));
         Stream<Supplier<Workbook>> all = Stream.concat(
                 OrderSheets.of(plan, pricing, List.of()).stream(),
-                FurtherSheets.of(plan, pricing).workbooks().stream());
+                KitTrades.of(inWork).results().values().stream()
+                        .flatMap(List::stream)
+                        .flatMap(result -> result.sheets().stream())
+                        .map(TradeResult.Sheet::report));
         Map<String, Workbook> books = new HashMap<>();
-        List<TradeResult> priced = ((Outcome.Sound<List<TradeResult>>)
-                        new CostingTrade().work(List.of(new KitInWork(plan, kit.bill(), LocalDate.EPOCH)), Given.NONE))
-                .value();
-        Stream<Supplier<Workbook>> quoted =
-                priced.stream().flatMap(result -> result.sheets().stream()).map(TradeResult.Sheet::report);
-        Stream.concat(all, quoted).map(Supplier::get).forEach(book -> books.put(book.file(), book));
+        all.map(Supplier::get).forEach(book -> books.put(book.file(), book));
         return books;
     }
 

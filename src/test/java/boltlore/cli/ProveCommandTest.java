@@ -76,7 +76,7 @@ class ProveCommandTest {
     @DisplayName(
             "counts what is accepted in vain as no defect, and what stops orders as one in spite of being accepted")
     void says_what_is_accepted_in_vain() throws IOException {
-        String accepted = ", \"accepted\": [{\"finding\": \"hole: print-film\", \"because\": \"So.\"},"
+        String accepted = ", \"accepted\": [{\"finding\": \"required part missing: print-film\", \"because\": \"So.\"},"
                 + " {\"finding\": \"dead line: a\", \"because\": \"So.\"},"
                 + " {\"finding\": \"line that no order brings: a\", \"because\": \"So.\"}]}";
         Path edited = edited("film-hole/family.json", text -> text.strip().replaceAll("\\}$", accepted));
@@ -87,7 +87,8 @@ class ProveCommandTest {
         assertThat(ran.out())
                 .contains("1 defect")
                 .contains("stops the sheets: hole: print-film")
-                .contains("hole: print-film: it stops the sheets of orders, so it counts all the same.")
+                .contains(
+                        "required part missing: print-film: it stops the sheets of orders, so it counts all the same.")
                 .contains("dead line: a: it is the name of no finding that this family could have.")
                 .contains("line that no order brings: a: no valid order has it any more.");
     }
@@ -155,7 +156,7 @@ class ProveCommandTest {
         Ran kit = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));
 
         assertThat(kit.exit()).isEqualTo(Exit.STOPPED);
-        assertThat(kit.out()).contains("hole").contains("overlap");
+        assertThat(kit.out()).contains("required part missing").contains("two alternatives selected");
     }
 
     @Test
@@ -179,7 +180,7 @@ class ProveCommandTest {
 
         assertThat(proof.get("validOrders").asText()).isEqualTo("11");
         JsonNode hole = proof.get("defects").get(0);
-        assertThat(hole.get("kind").asText()).isEqualTo("hole");
+        assertThat(hole.get("kind").asText()).isEqualTo("required part missing");
         assertThat(hole.get("severity").asText()).isEqualTo("stops");
         assertThat(hole.get("touches").asText()).isEqualTo("4");
         assertThat(hole.get("percent").asText()).isEqualTo("36.36");
@@ -201,7 +202,7 @@ class ProveCommandTest {
                     .filter(cell -> cell != null)
                     .map(cell -> cell.getText())
                     .toList();
-            assertThat(all).contains("hole", "print-film", "4", "size=large, print=stw");
+            assertThat(all).contains("required part missing", "print-film", "4", "size=large, print=stw");
         }
     }
 
@@ -213,7 +214,7 @@ class ProveCommandTest {
         Ran ran = prove("film-hole", "--examples", file);
 
         assertThat(ran.exit()).isEqualTo(Exit.NOT_WRITTEN);
-        assertThat(ran.out()).contains("hole: print-film");
+        assertThat(ran.out()).contains("required part missing: print-film");
         assertThat(ran.err()).contains("a file or the root of the disk");
     }
 

@@ -54,7 +54,7 @@ class ProveInterruptedTest {
         assertThat(process.exitValue()).isEqualTo(130);
         assertThat(Files.readString(out))
                 .contains("film-hole: ")
-                .contains("hole: print-film")
+                .contains("required part missing: print-film")
                 .contains("two-of-three: ")
                 .contains("Unproved, because the time was up:");
     }

@@ -35,6 +35,7 @@ class RecordsKeptTest {
                 "kit",
                 "axle-loads",
                 "charging",
+                "spares",
                 "fixings",
                 "ship",
                 "price",
@@ -49,7 +50,15 @@ class RecordsKeptTest {
             written(words.toArray());
         }
         written("coat", FIRST, SECOND, "--catalogue", catalogue, "--out", coating);
-        written("film-check", FIRST, "--catalogue", catalogue, "--record", folder.resolve("readings.json"), "--out", coating);
+        written(
+                "film-check",
+                FIRST,
+                "--catalogue",
+                catalogue,
+                "--record",
+                folder.resolve("readings.json"),
+                "--out",
+                coating);
         written(
                 "prove",
                 "stook-pickup",

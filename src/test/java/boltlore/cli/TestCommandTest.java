@@ -24,7 +24,7 @@ class TestCommandTest {
     void writes_sheet_papers_and_empty_records_for_each_order() {
         Ran ran = boltlore("test", FIRST, OTHER_FAMILY, "--out", folder);
         assertThat(ran.exit()).as("%s", ran).isZero();
-        assertThat(ran.out()).contains("2 test sheets with empty records written to ");
+        assertThat(ran.out()).contains("4 sheets written to ");
         assertThat(folder.resolve("BL-1001/end-of-line-test.xlsx")).isRegularFile();
         assertThat(folder.resolve("BL-1001/labels-and-manual.xlsx")).isRegularFile();
         assertThat(folder.resolve("BL-2001/csv/end-of-line-test-record.csv")).isRegularFile();

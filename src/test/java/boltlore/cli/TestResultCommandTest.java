@@ -60,7 +60,7 @@ class TestResultCommandTest {
         void every_test_passes_and_a_report_is_written(String order) {
             Ran ran = judge(FilledRecord.of(order, folder.resolve("sheets")).in(file("record.json")));
             assertThat(ran.exit()).as("%s", ran).isZero();
-            assertThat(ran.out()).containsPattern("BL-[0-9]+: All [0-9]+ tests passed\\.");
+            assertThat(ran.out()).containsPattern("All [0-9]+ tests passed\\.");
         }
 
         @Test
@@ -90,8 +90,8 @@ class TestResultCommandTest {
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran.out()))
                     .contains("Not passed: 1 of ")
-                    .contains("failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit below 0.1 Ω; outside the"
-                            + " limit by 0.02 Ω");
+                    .contains("Stop, test-result: test failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit"
+                            + " below 0.1 Ω; outside the limit by 0.02 Ω");
         }
 
         @Test
@@ -105,7 +105,7 @@ class TestResultCommandTest {
             Ran ran = judge(first().write("interlock-loop", "value", "").in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(ran.out())
-                    .contains("missing: Resistance of the closed loop, whole vehicle")
+                    .contains("test not made: Resistance of the closed loop, whole vehicle")
                     .doesNotContain("failed");
         }
 
@@ -114,14 +114,15 @@ class TestResultCommandTest {
             Ran ran = judge(first().add("tipping.tipper-pump", "stationary", "", "2026-03-30")
                     .in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-            assertThat(flat(ran.out())).contains("not of this kit: tipping.tipper-pump is filled in with stationary");
+            assertThat(flat(ran.out()))
+                    .contains("reading of no test: tipping.tipper-pump is filled in with stationary");
         }
 
         @Test
         void a_value_without_its_unit_is_told_in_words() {
             Ran ran = judge(first().write("bonding.charger", "unit", "").in(file("record.json")));
             assertThat(flat(ran.out()))
-                    .contains("cannot be judged: Bonding to the chassis, On-board charger")
+                    .contains("reading not judged: Bonding to the chassis, On-board charger")
                     .contains("the unit is missing, it should be ohm");
         }
     }
@@ -168,15 +169,15 @@ class TestResultCommandTest {
         Path file = record.in(file("record.json"));
         Ran ran = boltlore("test-result", file, "--json", "--out", folder.resolve("report"));
         JsonNode order = new ObjectMapper().readTree(ran.out()).get("orders").get(0);
-        assertThat(order.get("passed").asBoolean()).isFalse();
-        assertThat(order.get("tests"))
-                .filteredOn(test -> !test.get("verdict").asText().equals("passed"))
-                .extracting(test ->
-                        test.get("test").asText() + " " + test.get("result").asText())
-                .containsExactly("bonding.charger 0.12");
+        assertThat(order.get("stops").asBoolean()).isTrue();
+        assertThat(order.get("findings"))
+                .extracting(finding -> finding.get("kind").asText() + " "
+                        + finding.get("subject").asText() + " "
+                        + finding.get("data").get("found").asText())
+                .containsExactly("test failed bonding.charger 0.12 Ω");
         int readings = 0;
-        for (JsonNode test : order.get("tests")) {
-            readings += test.get("readings").size();
+        for (JsonNode row : order.get("reports").get(0).get("tables").get("readings")) {
+            readings += row.get("value").isNull() ? 0 : 1;
         }
         assertThat(readings).isEqualTo(record.count());
     }
@@ -220,7 +221,7 @@ class TestResultCommandTest {
                     .head("limits");
             Ran ran = judge(first.head("limits", limits).in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-            assertThat(ran.out()).contains("BL-1002: Not passed").contains("not of this kit: ");
+            assertThat(ran.out()).contains("BL-1002, ").contains("Not passed: ").contains("reading of no test: ");
         }
 
         @Test

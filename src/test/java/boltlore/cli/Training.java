@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.trades.orders.Trades;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -47,6 +48,16 @@ public final class Training {
     }
 
     private static List<List<Object>> commands(Path out) {
+        List<List<Object>> commands = new ArrayList<>(named(out));
+        Trades.ALL.stream()
+                .filter(trade -> commands.stream().noneMatch(command -> command.contains(trade.name())))
+                .<List<Object>>map(trade -> List.of(trade.name(), ORDER, "--out", out.resolve(trade.name())))
+                .forEach(commands::add);
+        return commands;
+    }
+
+    /** Those that are no trade's, and trades that are asked in a way of their own. */
+    private static List<List<Object>> named(Path out) {
         Path record = out.resolve("testing/BL-1001");
         return List.of(
                 List.of("--version"),
@@ -78,8 +89,7 @@ public final class Training {
                 List.of("check"),
                 List.of("orders", "stook-pickup"),
                 List.of("prove", "stook-pickup", "--within", "500ms"),
-                List.of("axle-loads", ORDER, "--out", out.resolve("loads")),
-                List.of("charging", ORDER, "--out", out.resolve("charging")));
+                List.of("axle-loads", ORDER, "--out", out.resolve("loads")));
     }
 
     private static String[] strings(List<Object> words) {

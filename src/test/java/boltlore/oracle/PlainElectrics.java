@@ -102,9 +102,10 @@ final class PlainElectrics {
      */
     private void connectors() {
         Map<List<PartNumber>, BigDecimal> ports = new LinkedHashMap<>();
-        kit.quantities().forEach((number, quantity) -> kit.part(number)
-                .ports()
-                .forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
+        kit.quantities()
+                .forEach((number, quantity) -> kit.part(number)
+                        .ports()
+                        .forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
         for (PartNumber number : kit.quantities().keySet()) {
             for (Port port : kit.part(number).ports()) {
                 if (mayStayOpen(closers(port), ports)) {

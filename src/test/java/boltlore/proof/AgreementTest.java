@@ -44,7 +44,8 @@ class AgreementTest {
     }
 
     private static void agree(Family family, boolean unusedLeftOut) {
-        SaidOfKits formulas = new SaidOfKits(KitView.of(CATALOGUE, family, unusedLeftOut, Deadline.NONE), unusedLeftOut);
+        SaidOfKits formulas =
+                new SaidOfKits(KitView.of(CATALOGUE, family, unusedLeftOut, Deadline.NONE), unusedLeftOut);
         assertThat(formulas.isWhole()).isTrue();
         LeftOut leftOut = unusedLeftOut ? new LeftOut.AllUnused() : new LeftOut.Undecided();
         List<Choices> orders = PlainVariants.of(family).orElseThrow().stream()

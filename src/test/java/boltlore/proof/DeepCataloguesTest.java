@@ -64,12 +64,12 @@ class DeepCataloguesTest {
                 ((Outcome.Sound<Resolution>) resolver.resolve(choices, new LeftOut.Undecided())).value();
 
         assertThat(resolved.kit().quantities()).containsKey(new PartNumber(last));
-        FamilyProof proof =
-                Prover.prove(catalogue, family, Kinds.all(), Deadline.NONE, Prover.Progress.NONE);
+        FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), Deadline.NONE, Prover.Progress.NONE);
         assertThat(proof.only(Answer.Unproved.class)).isEmpty();
         assertThat(proof.defects().map(defect -> defect.statement().kind().name()))
                 .doesNotContain("part that no order brings");
-        Condition present = new PartConditions(new KitConditions(catalogue, family, false)).present(new PartNumber(last));
+        Condition present =
+                new PartConditions(new KitConditions(catalogue, family, false)).present(new PartNumber(last));
         assertThat(new OrderCounter(family).with(present)).isEqualTo(new Count.Exactly(BigInteger.ONE));
     }
 
@@ -80,7 +80,10 @@ class DeepCataloguesTest {
 
     @Test
     void parts_that_need_parts() {
-        held(chain(part -> part.massKg("1"), (part, needed) -> part.needs(each(needed, "1"))).draw(), part(DEEP - 1));
+        held(
+                chain(part -> part.massKg("1"), (part, needed) -> part.needs(each(needed, "1")))
+                        .draw(),
+                part(DEEP - 1));
     }
 
     @Test
@@ -92,7 +95,11 @@ class DeepCataloguesTest {
                 .position(PositionSketch.at("p0").line("l0", "FIRST", "1", is("drive", "large")));
         for (int i = 1; i < DEEP / 10; i++) {
             sketch.position(PositionSketch.at("p" + i)
-                    .line("l" + i, i + 1 == DEEP / 10 ? "LAST" : "FIRST", "1", new Condition.Filled(new PositionName("p" + (i - 1)))));
+                    .line(
+                            "l" + i,
+                            i + 1 == DEEP / 10 ? "LAST" : "FIRST",
+                            "1",
+                            new Condition.Filled(new PositionName("p" + (i - 1)))));
         }
         held(sketch.draw(), "LAST");
     }

@@ -89,48 +89,48 @@ class InjectedDefectsTest {
                                         "inlet-loom-j3400-left",
                                         "when",
                                         all(is("inlet", "j3400"), is("drive-side", "right"))),
-                        "hole: inlet-loom",
+                        "required part missing: inlet-loom",
                         "line that no order brings: inlet-loom-j3400-left",
                         "part that no order brings: PV-WL-IJL"),
                 broken(
                         "a part that stands only on a line that no order calls for",
                         van().line("label-heater-fr", "when", all(is("heater", "none"), is("heater", "air"))),
-                        "hole: label-heater",
+                        "required part missing: label-heater",
                         "line that no order brings: label-heater-fr",
                         "part that no order brings: LB-HE-FR"),
                 broken(
                         "a line that reaches into another's orders",
                         van().line("stone-guard-early", "when", is("body-era", "early", "middle")),
-                        "overlap: stone-guard (stone-guard-early, stone-guard-later)"),
-                broken("a line taken out", van().withoutLine("undertray-middle"), "hole: undertray"),
+                        "two alternatives selected: stone-guard (stone-guard-early, stone-guard-later)"),
+                broken("a line taken out", van().withoutLine("undertray-middle"), "required part missing: undertray"),
                 broken(
                         "a line narrowed too far",
                         van().line("battery-12-large", "when", is("heater", "water")),
-                        "hole: battery-12",
-                        "orphan: battery-12-clamp (battery-12)",
-                        "orphan: battery-12-terminals (battery-12)"),
+                        "required part missing: battery-12",
+                        "fitted without its parent: battery-12-clamp (battery-12)",
+                        "fitted without its parent: battery-12-terminals (battery-12)"),
                 broken(
                         "a position that is due too often",
                         van().position("inlet-lock", "due", is("inlet", "type-1", "type-2", "j3400")),
-                        "hole: inlet-lock"),
+                        "required part missing: inlet-lock"),
                 broken(
                         "a line that ships while its position is not due",
                         van().line("sounder", "when", is("market", "europe", "united-kingdom", "north-america")),
-                        "stray: sounder"),
+                        "fitted but not required: sounder"),
                 broken(
                         "a position that hangs on one that may be empty",
                         van().position("key-relay", "under", new PositionName("relays-air")),
-                        "orphan: key-relay (relays-air)"),
+                        "fitted without its parent: key-relay (relays-air)"),
                 broken(
                         "a companion position that follows another by 'filled', when that one is narrowed",
                         van().line(
                                         "export-socket-bs-1363",
                                         "when",
                                         all(is("export", "bs-1363"), is("drive-unit", "60-kw"))),
-                        "hole: export-socket",
-                        "orphan: export-breaker (export-socket)",
-                        "orphan: cable-export (export-socket)",
-                        "stray: cable-export",
+                        "required part missing: export-socket",
+                        "fitted without its parent: export-breaker (export-socket)",
+                        "fitted without its parent: cable-export (export-socket)",
+                        "fitted but not required: cable-export",
                         "leaving out unused brackets creates a stop: export-plate (bracket missing, export-bracket)"));
     }
 
@@ -213,16 +213,16 @@ class InjectedDefectsTest {
                 broken(
                         "a companion that does not come in every order",
                         van().line("inlet-lock-type-2", "part", new PartNumber("CI-LKJ")),
-                        "companion missing: CI-LK2 (CI-T2)"),
+                        "associated part missing: CI-LK2 (CI-T2)"),
                 broken(
                         "too few of a companion",
                         van().line("module-monitors-one", "quantity", new BigDecimal("6")),
-                        "companion missing: BM-MON (modules)"),
+                        "associated part missing: BM-MON (modules)"),
                 broken(
                         "a companion position that stays empty",
                         van().line("three-phase-contactor", "when", is("charger", "eleven"))
                                 .position("three-phase-contactor", "due", is("charger", "eleven")),
-                        "companion missing: three-phase-contactor (CH-11X)"),
+                        "associated part missing: three-phase-contactor (CH-11X)"),
                 broken(
                         "a plug fewer than connectors are open",
                         van().withoutNeed("HV-JB1", 1),
@@ -283,11 +283,11 @@ class InjectedDefectsTest {
                 broken(
                         "an inlet's limit taken out",
                         van().withoutLimit("j3400-north-america"),
-                        "hole: inlet-loom",
-                        "hole: public-lead",
-                        "hole: household-lead",
-                        "hole: cable-inlet-dc",
-                        "hole: cable-inlet-ac",
+                        "required part missing: inlet-loom",
+                        "required part missing: public-lead",
+                        "required part missing: household-lead",
+                        "required part missing: cable-inlet-dc",
+                        "required part missing: cable-inlet-ac",
                         "charger has more phases than the inlet: eleven-two-way (j3400)",
                         "inlet of another market: j3400 (australia-new-zealand)"),
                 broken(
@@ -308,13 +308,16 @@ class InjectedDefectsTest {
                 broken(
                         "a mask that the coating shop no longer holds",
                         van().withoutMask("face-30"),
-                        "no mask of that size: PV-PB-LH (face 30)",
-                        "no mask of that size: PV-PB-RH (face 30)"),
+                        "no mask in that size: PV-PB-LH (face 30)",
+                        "no mask in that size: PV-PB-RH (face 30)"),
                 broken(
                         "a thread of a size without a mask",
                         van().feature("PV-SDB", "M7"),
-                        "no mask of that size: PV-SDB (thread M7)"),
-                broken("a part that has lost its bin", van().part("LV-SND", "bin", ""), "leaf without a bin: LV-SND"));
+                        "no mask in that size: PV-SDB (thread M7)"),
+                broken(
+                        "a part that has lost its bin",
+                        van().part("LV-SND", "bin", ""),
+                        "part has no bin location: LV-SND"));
     }
 
     @ParameterizedTest(name = "{0}")

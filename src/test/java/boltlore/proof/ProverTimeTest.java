@@ -43,7 +43,7 @@ class ProverTimeTest {
             }
         });
 
-        assertThat(told).contains("hole: drive");
+        assertThat(told).contains("required part missing: drive");
     }
 
     @Test

@@ -88,7 +88,9 @@ class RevisionsTest {
         assertThat(revision.changed()).isEqualTo(exactly(ordersWith(is("market", "europe", "united-kingdom"))));
         assertThat(revision.edits()).singleElement().satisfies(edit -> {
             assertThat(edit.part().text()).isEqualTo("LV-SND");
-            assertThat(edit.what()).singleElement().satisfies(what -> assertThat(what.after()).isEqualTo("Z"));
+            assertThat(edit.what())
+                    .singleElement()
+                    .satisfies(what -> assertThat(what.after()).isEqualTo("Z"));
         });
     }
 

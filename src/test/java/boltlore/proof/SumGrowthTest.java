@@ -50,9 +50,7 @@ class SumGrowthTest {
 
     /** A line each that brings two bolts, and one that expects as many as half of them bring. */
     private static CatalogueSketch brackets(int many) {
-        return optional(
-                        many,
-                        i -> PositionSketch.at("p" + i).line("l" + i, "BRACKET", "1", yes(i), each("BOLT", "2")))
+        return optional(many, i -> PositionSketch.at("p" + i).line("l" + i, "BRACKET", "1", yes(i), each("BOLT", "2")))
                 .part(PartSketch.bought("BRACKET"))
                 .part(PartSketch.bought("BOLT"))
                 .part(PartSketch.bought("FRAME"))
@@ -121,7 +119,7 @@ class SumGrowthTest {
 
         assertThat(proof.only(Answer.NotDecided.class)
                         .map(answer -> answer.statement().title()))
-                .contains("companion missing: BOLT (frame)");
+                .contains("associated part missing: BOLT (frame)");
         assertThat(proof.only(Answer.Unproved.class)).isEmpty();
     }
 }

@@ -94,7 +94,7 @@ class WorkedProofsTest {
         assertThat(expected("TS-24")).isEqualTo("4; STW and large");
 
         FamilyProof proof = WorkedFamilies.prove("film-hole");
-        assertThat(defects(proof)).containsExactly("hole: print-film 4");
+        assertThat(defects(proof)).containsExactly("required part missing: print-film 4");
         Cause cause = proof.defects().findFirst().orElseThrow().cause();
         assertThat(cause.onlyThen()).isTrue();
         assertThat(cause.choices()).extracting(Object::toString).containsExactlyInAnyOrder("print=stw", "size=large");
@@ -106,7 +106,8 @@ class WorkedProofsTest {
         assertThat(expected("TS-25")).isEqualTo("3; 6");
 
         assertThat(defects(WorkedFamilies.prove("film-overlap")))
-                .containsExactly("overlap: print-film (a, b) 3", "hole: print-film 6");
+                .containsExactly(
+                        "two alternatives selected: print-film (a, b) 3", "required part missing: print-film 6");
     }
 
     @Test
@@ -117,7 +118,9 @@ class WorkedProofsTest {
         FamilyProof proof = WorkedFamilies.prove("film-dead");
         assertThat(defects(proof))
                 .containsExactly(
-                        "hole: print-film 11", "line that no order brings: d 0", "part that no order brings: EX-A 0");
+                        "required part missing: print-film 11",
+                        "line that no order brings: d 0",
+                        "part that no order brings: EX-A 0");
         assertThat(proof.defects().skip(1).findFirst().orElseThrow().limits())
                 .extracting(Limit::name)
                 .containsExactly("l2");
@@ -132,7 +135,8 @@ class WorkedProofsTest {
 
     private static Count unused(String name) {
         Family family = WorkedFamilies.catalogue().family(name);
-        KitView kit = FamilyView.of(WorkedFamilies.catalogue(), family, Deadline.NONE).kept();
+        KitView kit =
+                FamilyView.of(WorkedFamilies.catalogue(), family, Deadline.NONE).kept();
         LineName bracket = new LineName("bracket");
         return new OrderCounter(family)
                 .with(All.of(

@@ -76,6 +76,7 @@ class InterlockTest {
     void a_mate_that_two_ports_name_goes_to_the_one_that_nothing_else_closes() {
         CatalogueSketch sketch = boxes(1).part(PartSketch.bought("DRIVE").port("in", "", CABLE));
 
-        assertThat(open(with(with(with(sketch, "DRIVE", 1), CABLE, 1), PLUG, 1))).isEmpty();
+        assertThat(open(with(with(with(sketch, "DRIVE", 1), CABLE, 1), PLUG, 1)))
+                .isEmpty();
     }
 }

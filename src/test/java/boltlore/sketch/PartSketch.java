@@ -13,6 +13,7 @@ import boltlore.catalogue.Need;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
+import boltlore.catalogue.Service;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.Tracked;
@@ -55,6 +56,7 @@ public final class PartSketch {
     private List<String> cautions = List.of();
     private @Nullable Customs customs;
     private @Nullable Transport transport;
+    private @Nullable Service service;
 
     private PartSketch(String number, Source source) {
         this.number = new PartNumber(number);
@@ -228,6 +230,11 @@ public final class PartSketch {
         return this;
     }
 
+    public PartSketch replaced(@Nullable Integer everyMonths, @Nullable Integer everyKm) {
+        service = new Service(everyMonths, everyKm, Wording.english("wears"));
+        return this;
+    }
+
     public Part draw() {
         return new Part(
                 number,
@@ -253,6 +260,7 @@ public final class PartSketch {
                 ports,
                 cautions,
                 customs,
-                transport);
+                transport,
+                service);
     }
 }

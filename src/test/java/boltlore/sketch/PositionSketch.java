@@ -125,7 +125,6 @@ public final class PositionSketch {
     }
 
     public Position draw() {
-        return new Position(
-                name, says, "drive", stage, bag, null, fill, null, List.of(), routes, List.copyOf(lines));
+        return new Position(name, says, "drive", stage, bag, null, fill, null, List.of(), routes, List.copyOf(lines));
     }
 }

@@ -157,6 +157,7 @@ public final class TrialPart {
                 List.copyOf(ports),
                 List.copyOf(cautions),
                 null,
+                null,
                 null);
     }
 }

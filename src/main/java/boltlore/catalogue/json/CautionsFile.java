@@ -15,7 +15,8 @@ final class CautionsFile {
             SHEETS::contains, "one of " + String.join(", ", SHEETS), "^(" + String.join("|", SHEETS) + ")$", 20);
 
     private static final TextShape TRADE_SHEET = new TextShape(
-            name -> name.matches("[a-z]+(-[a-z]+)*"), "the name of a trade's sheet, as 'charging' or 'inlet-loom'",
+            name -> name.matches("[a-z]+(-[a-z]+)*"),
+            "the name of a trade's sheet, as 'charging' or 'inlet-loom'",
             "^[a-z]+(-[a-z]+)*$",
             40);
 

@@ -6,6 +6,7 @@ import boltlore.catalogue.Hand;
 import boltlore.catalogue.Handed;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
+import boltlore.catalogue.Service;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Tracked;
 import boltlore.catalogue.Transport;
@@ -32,6 +33,8 @@ final class PartsFile {
 
     private static final KeyRule HAND_OF_A_PAIR = new KeyRule.Needs("pair", "hand");
     private static final KeyRule PAIR_OF_A_HAND = new KeyRule.Needs("hand", "pair");
+
+    private static final KeyRule SOME_INTERVAL = new KeyRule.OneWay("everyMonths", "everyKm", "everyMonths everyKm");
 
     private final Reading reading;
     private final NeedReading needs;
@@ -74,7 +77,8 @@ final class PartsFile {
                 reader.findObjects("ports", this::port),
                 reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
                 reader.findObject("customs", PartsFile::customs).orElse(null),
-                reader.findObject("transport", PartsFile::transport).orElse(null));
+                reader.findObject("transport", PartsFile::transport).orElse(null),
+                reader.findObject("service", this::service).orElse(null));
         PartRules.check(part, reader);
         return reading.places().put(part, reader.spot());
     }
@@ -141,5 +145,19 @@ final class PartsFile {
                 reader.text("un", Shapes.UN_NUMBER),
                 reader.findText("class", TextShape.LINE).orElse(null),
                 reader.findDecimal("wattHours", Range.POSITIVE));
+    }
+
+    private Service service(ObjectReader reader) {
+        Service service = new Service(
+                reader.findWhole("everyMonths", 1, 600),
+                reader.findWhole("everyKm", 1, 1_000_000),
+                reading.wording(reader, "why"));
+        if (reader.breaks(SOME_INTERVAL)) {
+            reader.fault(
+                    "neither 'everyMonths' nor 'everyKm'",
+                    "after how many months or km it is replaced",
+                    "Add one of them, or both.");
+        }
+        return service;
     }
 }

@@ -3,4 +3,3 @@
 package boltlore.proof.json;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -68,7 +68,8 @@ final class CompanionMissing implements FindingStatements {
         return new PossibleFinding(
                 target,
                 asker,
-                kit.sums().atLeast(terms(kit, expectation.target()), expectation.atLeast())
+                kit.sums()
+                        .atLeast(terms(kit, expectation.target()), expectation.atLeast())
                         .map(enough -> All.of(asks, new Condition.Not(enough))),
                 lines,
                 "A valid order has " + asker + " with fewer than "

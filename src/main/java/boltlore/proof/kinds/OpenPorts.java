@@ -114,8 +114,8 @@ final class OpenPorts {
                 .flatMap(closer -> kit.parts().terms(closer).stream())
                 .toList();
         Optional<Condition> some = isPositive(beyond(Set.of(group), shared));
-        return some.flatMap(own -> isPositive(ThresholdConditions.difference(left, closing))
-                .map(all -> All.of(own, all)));
+        return some.flatMap(
+                own -> isPositive(ThresholdConditions.difference(left, closing)).map(all -> All.of(own, all)));
     }
 
     /** How many more ports than closing parts the groups have, leaving those out. */
@@ -143,7 +143,8 @@ final class OpenPorts {
             if (set.contains(group)) {
                 List<Condition> all = new ArrayList<>();
                 for (Set<Set<PartNumber>> smaller : subsets(List.copyOf(set))) {
-                    Optional<Condition> more = smaller.contains(group) ? Optional.of(Condition.ALWAYS) : more(set, smaller);
+                    Optional<Condition> more =
+                            smaller.contains(group) ? Optional.of(Condition.ALWAYS) : more(set, smaller);
                     if (more.isEmpty()) {
                         return Optional.empty();
                     }
@@ -158,8 +159,7 @@ final class OpenPorts {
     private Optional<Condition> more(Set<Set<PartNumber>> set, Set<Set<PartNumber>> smaller) {
         return more.computeIfAbsent(
                 List.of(set, smaller),
-                both -> isPositive(
-                        ThresholdConditions.difference(beyond(set, Set.of()), beyond(smaller, Set.of()))));
+                both -> isPositive(ThresholdConditions.difference(beyond(set, Set.of()), beyond(smaller, Set.of()))));
     }
 
     private static List<Set<Set<PartNumber>>> subsets(List<Set<PartNumber>> groups) {

@@ -83,9 +83,10 @@ final class PartEdits {
     }
 
     private static boolean same(@Nullable Object was, @Nullable Object is) {
-        return was instanceof BigDecimal one && is instanceof BigDecimal other
-                ? one.compareTo(other) == 0
-                : Objects.equals(was, is);
+        if (was instanceof BigDecimal one && is instanceof BigDecimal other) {
+            return one.compareTo(other) == 0;
+        }
+        return Objects.equals(was, is);
     }
 
     private static String word(@Nullable Object value) {

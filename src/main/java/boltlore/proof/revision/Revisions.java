@@ -65,7 +65,11 @@ public final class Revisions {
     public static Revision compare(Catalogue before, Catalogue after, String family, Deadline deadline) {
         Family earlier = before.family(family);
         Family later = after.family(family);
-        return new Revisions(KitView.of(before, earlier, false, deadline), KitView.of(after, later, false, deadline), deadline).compare();
+        return new Revisions(
+                        KitView.of(before, earlier, false, deadline),
+                        KitView.of(after, later, false, deadline),
+                        deadline)
+                .compare();
     }
 
     private Revision compare() {
@@ -99,8 +103,7 @@ public final class Revisions {
     private void edits(PartNumber part) {
         List<PartEdit.Edit> what = partEdits.of(part);
         if (!what.isEmpty()) {
-            Condition when =
-                    All.of(before.parts().present(part), after.parts().present(part));
+            Condition when = All.of(before.parts().present(part), after.parts().present(part));
             if (valid.some(when)) {
                 edits.add(new PartEdit(part, what, when, counter().with(when)));
             }

@@ -3,4 +3,3 @@
 package boltlore.proof.revision;
 
 import org.jspecify.annotations.NullMarked;
-

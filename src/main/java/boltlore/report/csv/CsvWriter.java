@@ -67,7 +67,8 @@ public final class CsvWriter implements WorkbookWriter {
     }
 
     private static boolean hasGroups(Table table) {
-        return table.rows().stream().anyMatch(row -> row.isPlain() && !row.group().isEmpty());
+        return table.rows().stream()
+                .anyMatch(row -> row.isPlain() && !row.group().isEmpty());
     }
 
     private static void rows(String subject, Table table, List<Map<String, String>> rows) {

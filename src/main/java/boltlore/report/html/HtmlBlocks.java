@@ -74,8 +74,8 @@ final class HtmlBlocks implements Block.Cases<String> {
     @Override
     public String table(Table table) {
         String heads = table.columns().stream()
-                .map(column -> "<th scope=\"col\"" + look(column.kind()) + ">" + escaped(column.headingWithUnit())
-                        + "</th>")
+                .map(column ->
+                        "<th scope=\"col\"" + look(column.kind()) + ">" + escaped(column.headingWithUnit()) + "</th>")
                 .collect(Collectors.joining());
         String rows = table.rows().stream().map(row -> row(table, row)).collect(Collectors.joining("\n"));
         return "<div class=\"table\"><table>\n<thead><tr>" + heads + "</tr></thead>\n<tbody>\n" + rows
@@ -106,9 +106,7 @@ final class HtmlBlocks implements Block.Cases<String> {
     }
 
     private static String look(Kind kind) {
-        return kind.form().isNumber()
-                ? " class=\"number\""
-                : kind.form().isByHand() ? " class=\"box\"" : "";
+        return kind.form().isNumber() ? " class=\"number\"" : kind.form().isByHand() ? " class=\"box\"" : "";
     }
 
     @Override
@@ -125,9 +123,7 @@ final class HtmlBlocks implements Block.Cases<String> {
                 .orElseThrow();
         Column values = table.columns().get(table.column(chart.values()));
         List<Row> rows = table.rows().stream().filter(Row::isPlain).toList();
-        BigDecimal most = rows.stream()
-                .map(row -> amount(table, chart, row))
-                .reduce(BigDecimal.ONE, BigDecimal::max);
+        BigDecimal most = rows.stream().map(row -> amount(table, chart, row)).reduce(BigDecimal.ONE, BigDecimal::max);
         String bars = rows.stream()
                 .map(row -> {
                     BigDecimal amount = amount(table, chart, row);

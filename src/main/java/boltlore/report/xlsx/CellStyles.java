@@ -42,27 +42,33 @@ final class CellStyles {
             return known;
         }
         CellStyleKey plain = CellStyleKey.of(key.look());
-        XSSFCellStyle style;
-        if (key.equals(plain)) {
-            style = plain(LookStyle.of(key.look()));
-        } else {
-            XSSFCellStyle from = style(plain);
-            style = book.createCellStyle();
-            style.cloneStyleFrom(from);
+        XSSFCellStyle style = key.equals(plain) ? plain(key) : copy(style(plain), key);
+        if (!key.format().equals(plain.format())) {
+            style.setDataFormat(book.createDataFormat().getFormat(key.format()));
         }
-        style.setDataFormat(book.createDataFormat().getFormat(key.format()));
-        style.setAlignment(key.aligned());
-        style.setIndention((short) (key.indented() ? 1 : 0));
-        style.setQuotePrefixed(key.quoted());
+        if (key.quoted()) {
+            style.setQuotePrefixed(true);
+        }
         styles.put(key, style);
         return style;
     }
 
-    private XSSFCellStyle plain(LookStyle look) {
+    private XSSFCellStyle copy(XSSFCellStyle plain, CellStyleKey key) {
+        XSSFCellStyle style = book.createCellStyle();
+        style.cloneStyleFrom(plain);
+        style.setAlignment(key.aligned());
+        style.setIndention((short) (key.indented() ? 1 : 0));
+        return style;
+    }
+
+    private XSSFCellStyle plain(CellStyleKey key) {
+        LookStyle look = LookStyle.of(key.look());
         XSSFCellStyle style = book.createCellStyle();
         XSSFFont font = book.createFont();
         set(font, look.points(), look.bold());
         style.setFont(font);
+        style.setAlignment(key.aligned());
+        style.setIndention((short) (key.indented() ? 1 : 0));
         style.setVerticalAlignment(look.vertical());
         style.setWrapText(true);
         if (look.band()) {

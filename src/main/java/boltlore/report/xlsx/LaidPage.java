@@ -34,8 +34,9 @@ record LaidPage(
         List<LaidChart> charts,
         List<LaidPicture> pictures) {
 
-    static LaidPage empty(Page page, Grid grid, String mainTable) {
-        return new LaidPage(
+    /** A page on which nothing stands yet. */
+    LaidPage(Page page, Grid grid, String mainTable) {
+        this(
                 page,
                 grid,
                 mainTable,

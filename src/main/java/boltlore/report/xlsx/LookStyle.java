@@ -1,6 +1,9 @@
 package boltlore.report.xlsx;
 
 import boltlore.report.Look;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 
@@ -39,7 +42,19 @@ record LookStyle(
     /** What a cell keeps clear at its two sides, in characters. */
     private static final double EDGES = 1.3;
 
+    private static final Map<Look, LookStyle> ALL = new EnumMap<>(Look.class);
+
+    static {
+        for (Look look : Look.values()) {
+            ALL.put(look, make(look));
+        }
+    }
+
     static LookStyle of(Look look) {
+        return Objects.requireNonNull(ALL.get(look));
+    }
+
+    private static LookStyle make(Look look) {
         return switch (look) {
             case TITLE -> words(16, true, BorderStyle.MEDIUM);
             case HEADING -> words(11, true, BorderStyle.NONE);

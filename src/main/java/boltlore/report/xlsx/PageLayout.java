@@ -58,7 +58,7 @@ final class PageLayout implements Block.Cases<Void> {
         }
         sheet = page.print().landscape() ? Grid.LANDSCAPE : Grid.PORTRAIT;
         grid = Grid.of(widths.getOrDefault(main, List.of()), page.print().landscape());
-        laid = LaidPage.empty(page, grid, main);
+        laid = new LaidPage(page, grid, main);
         rows = laid.rows();
     }
 

@@ -7,9 +7,6 @@ import boltlore.report.Particular;
 import boltlore.report.Particulars;
 import boltlore.report.PrintSetup;
 import boltlore.report.Row;
-import boltlore.report.drawing.Png;
-import boltlore.report.xlsx.LaidPage.LaidChart;
-import boltlore.report.xlsx.LaidPage.LaidPicture;
 import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Rows;
 import boltlore.report.xlsx.LaidPage.Spot;
@@ -18,22 +15,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.ss.SpreadsheetVersion;
-import org.apache.poi.ss.usermodel.ClientAnchor.AnchorType;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintOrientation;
-import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.util.Units;
-import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFName;
-import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFPrintSetup;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -91,8 +83,7 @@ final class SheetWriter {
         page.tables().values().forEach(this::table);
         page.page().particulars().forEach(this::names);
         validate();
-        page.charts().forEach(this::chart);
-        page.pictures().forEach(this::picture);
+        new DrawingWriter(book, sheet, page).write();
     }
 
     private void freeze() {
@@ -247,54 +238,5 @@ final class SheetWriter {
             boxes.computeIfAbsent(kind.entry(), none -> new CellRangeAddressList())
                     .addCellRangeAddress(rows.first(), column, rows.last(), column);
         }
-    }
-
-    private void chart(LaidChart laid) {
-        XSSFClientAnchor anchor =
-                anchor(laid.from(), laid.rows().first(), laid.to(), laid.rows().last() + 1, 0);
-        ChartWriter.write(
-                sheet.createDrawingPatriarch().createChart(anchor),
-                laid,
-                page.table(laid.chart().table()),
-                sheet);
-    }
-
-    private void picture(LaidPicture laid) {
-        int number = book.addPicture(Png.of(laid.drawing()), Workbook.PICTURE_TYPE_PNG);
-        double right = laid.width() / PageLayout.POINTS_PER_CHARACTER;
-        XSSFClientAnchor anchor = anchor(0, laid.row(), right, laid.row(), laid.height());
-        XSSFPicture picture = sheet.createDrawingPatriarch().createPicture(anchor, number);
-        var properties = picture.getCTPicture().getNvPicPr().getCNvPr();
-        properties.setName("Picture " + properties.getId());
-        properties.setDescr(laid.drawing().says());
-    }
-
-    /** @param left and right in characters from the left edge of the grid, and points below the last row's top */
-    private XSSFClientAnchor anchor(double left, int firstRow, double right, int lastRow, double below) {
-        XSSFClientAnchor anchor = new XSSFClientAnchor();
-        anchor.setAnchorType(AnchorType.MOVE_DONT_RESIZE);
-        anchor.setRow1(firstRow);
-        anchor.setRow2(lastRow);
-        anchor.setDy2(Units.toEMU(below));
-        anchor.setCol1(column(left));
-        anchor.setDx1(within(left));
-        anchor.setCol2(column(right));
-        anchor.setDx2(within(right));
-        return anchor;
-    }
-
-    private int column(double at) {
-        int column = 0;
-        while (column < page.grid().columns() - 1 && at > page.grid().width(0, column + 1)) {
-            column++;
-        }
-        return column;
-    }
-
-    /** How far into its column, which it does not leave. */
-    private int within(double at) {
-        int column = column(at);
-        double into = Math.min(at - page.grid().width(0, column), page.grid().width(column));
-        return Units.toEMU(into * PageLayout.POINTS_PER_CHARACTER);
     }
 }

@@ -25,6 +25,16 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     private static final String STARTS_FORMULA = "=+-@\t\r";
     private static final byte[] NO_ROWS = Utf8.encoded("<sheetData/>");
+    private static final byte[] NO_MERGES = Utf8.encoded("<mergeCells/>");
+    private static final byte[] STYLE = Utf8.encoded("\" s=\"");
+    private static final byte[] EMPTY = Utf8.encoded("\"/>");
+    private static final byte[] WORDS = Utf8.encoded("\" t=\"inlineStr\"><is>");
+    private static final byte[] WORDS_END = Utf8.encoded("</is></c>");
+    private static final byte[] TEXT = Utf8.encoded("<t>");
+    private static final byte[] TEXT_AS_IT_IS = Utf8.encoded("<t xml:space=\"preserve\">");
+    private static final byte[] TEXT_END = Utf8.encoded("</t>");
+    private static final byte[] VALUE = Utf8.encoded("\"><v>");
+    private static final byte[] VALUE_END = Utf8.encoded("</v></c>");
 
     /** A cell holds no more (a limit that Excel documents). */
     private static final int LONGEST_TEXT = 32_767;
@@ -40,6 +50,8 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     private static final Pattern ESCAPE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
 
     private final Utf8 rows = new Utf8(16 * 1024).append("<sheetData>");
+    private final Utf8 merges = new Utf8(1024).append("<mergeCells>");
+    private boolean merged;
     private String lead = "";
     private FormulaText.Here here = new FormulaText.Here(0, "", 0);
     private FormulaText formulas = new FormulaText(List.of(), List.of());
@@ -61,6 +73,9 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
             }
             rows.append("</row>");
         }
+        if (merged) {
+            getCTWorksheet().addNewMergeCells();
+        }
         setDimensionOverride(new CellRangeAddress(0, page.rows().size() - 1, 0, columns.length - 1));
     }
 
@@ -76,12 +91,17 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
             empty();
         }
         if (cell.span() > 1) {
-            addMergedRegionUnsafe(new CellRangeAddress(row, row, cell.column(), cell.column() + cell.span() - 1));
+            String last = FormulaText.column(cell.column() + cell.span() - 1);
+            merges.append("<mergeCell ref=\"")
+                    .append(FormulaText.column(cell.column()))
+                    .append(row + 1);
+            merges.append(':').append(last).append(row + 1).append("\"/>");
+            merged = true;
         }
     }
 
     private void begin(byte[] column, int row, int style) {
-        rows.append(column).append(row + 1).append("\" s=\"").append(style);
+        rows.append(column).append(row + 1).append(STYLE).append(style);
     }
 
     private static boolean startsFormula(String text) {
@@ -90,19 +110,19 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     @Override
     public Utf8 empty() {
-        return rows.append("\"/>");
+        return rows.append(EMPTY);
     }
 
     @Override
     public Utf8 words(String text) {
-        rows.append("\" t=\"inlineStr\"><is>");
+        rows.append(WORDS);
         if (lead.isEmpty()) {
             appendText(text);
         } else {
             appendRun("<b/>", lead + ": ");
             appendRun("", text);
         }
-        return rows.append("</is></c>");
+        return rows.append(WORDS_END);
     }
 
     private void appendRun(String weight, String text) {
@@ -114,12 +134,20 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     private void appendText(String text) {
         String fitting = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
-        rows.append("<t xml:space=\"preserve\">").append(escaped(fitting)).append("</t>");
+        rows.append(mindsBlanks(fitting) ? TEXT_AS_IT_IS : TEXT)
+                .append(escaped(fitting))
+                .append(TEXT_END);
+    }
+
+    /** Whether blanks stand where an XML reader may drop them. */
+    private static boolean mindsBlanks(String text) {
+        return !text.isEmpty()
+                && (text.charAt(0) <= ' ' || text.charAt(text.length() - 1) <= ' ' || text.indexOf('\n') >= 0);
     }
 
     @Override
     public Utf8 figure(BigDecimal value) {
-        return rows.append("\"><v>").append(value.toPlainString()).append("</v></c>");
+        return rows.append(VALUE).append(value.toPlainString()).append(VALUE_END);
     }
 
     @Override
@@ -133,7 +161,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     public Utf8 worked(Formula formula, BigDecimal result) {
         String text = formulas.append(new StringBuilder(), formula, here).toString();
         rows.append("\"><f>").append(escaped(text)).append("</f><v>");
-        return rows.append(result.toPlainString()).append("</v></c>");
+        return rows.append(result.toPlainString()).append(VALUE_END);
     }
 
     /** Text for XML 1.0: markup escaped, and what it forbids replaced by U+FFFD. */
@@ -164,12 +192,19 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
         ByteArrayOutputStream template = new ByteArrayOutputStream(4 * 1024);
         super.write(template);
         byte[] xml = template.toByteArray();
-        int at = 0;
-        while (!Arrays.equals(xml, at, at + NO_ROWS.length, NO_ROWS, 0, NO_ROWS.length)) {
+        int from = fill(out, xml, 0, NO_ROWS, rows.append("</sheetData>"));
+        from = merged ? fill(out, xml, from, NO_MERGES, merges.append("</mergeCells>")) : from;
+        out.write(xml, from, xml.length - from);
+    }
+
+    /** Copies the template up to the gap and writes what belongs into that; says where the template goes on. */
+    private static int fill(OutputStream out, byte[] xml, int from, byte[] gap, Utf8 content) throws IOException {
+        int at = from;
+        while (!Arrays.equals(xml, at, at + gap.length, gap, 0, gap.length)) {
             at++;
         }
-        out.write(xml, 0, at);
-        rows.append("</sheetData>").writeTo(out);
-        out.write(xml, at + NO_ROWS.length, xml.length - at - NO_ROWS.length);
+        out.write(xml, from, at - from);
+        content.writeTo(out);
+        return at + gap.length;
     }
 }

@@ -20,7 +20,7 @@ final class TableLayout {
     private final Grid.Spans spans;
     private final double[] widths;
     private final boolean byHand;
-    private final Map<Look, List<CellStyleKey>> styles = new EnumMap<>(Look.class);
+    private final Map<Look, List<CellStyleKey>> byLook = new EnumMap<>(Look.class);
 
     TableLayout(Grid grid, Table table, Grid.Spans spans) {
         this.table = table;
@@ -34,10 +34,11 @@ final class TableLayout {
 
     LaidRow heading() {
         List<LaidCell> cells = new ArrayList<>();
+        List<CellStyleKey> styles = styles(Look.COLUMN_HEADING);
         double height = LookStyle.lineHeight();
         for (int i = 0; i < table.columns().size(); i++) {
             String text = table.columns().get(i).headingWithUnit();
-            cells.add(cell(i, Look.COLUMN_HEADING, Cell.of(text)));
+            cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), Cell.of(text)));
             height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, widths[i]));
         }
         return new LaidRow(height, table.name(), cells);
@@ -54,9 +55,10 @@ final class TableLayout {
             double width = IntStream.range(0, from).mapToDouble(i -> widths[i]).sum();
             height = Math.max(height, LookStyle.height(look, row.words(), width));
         }
+        List<CellStyleKey> styles = styles(look);
         for (int i = from; i < table.columns().size(); i++) {
             Cell cell = row.cells().get(i);
-            cells.add(cell(i, look, cell));
+            cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), cell));
             if (cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
                 height = Math.max(height, LookStyle.height(look, words.text(), widths[i]));
             }
@@ -64,13 +66,9 @@ final class TableLayout {
         return new LaidRow(height, table.name(), cells);
     }
 
-    private LaidCell cell(int i, Look look, Cell cell) {
-        return new LaidCell(spans.start(i), spans.span(i), styles(look).get(i), cell);
-    }
-
     /** One for each column, the same object for all rows of a look. */
     private List<CellStyleKey> styles(Look look) {
-        return styles.computeIfAbsent(look, each -> {
+        return byLook.computeIfAbsent(look, each -> {
             List<CellStyleKey> ofColumns = new ArrayList<>();
             for (Column column : table.columns()) {
                 CellStyleKey style = CellStyleKey.inColumn(each, column.kind());

@@ -4,7 +4,6 @@ import boltlore.report.Page;
 import boltlore.report.Particular;
 import boltlore.report.Particulars;
 import boltlore.report.Table;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -87,24 +86,13 @@ final class WorkbookNames {
         if (close.length() <= length) {
             return close;
         }
-        List<String> words = new ArrayList<>(List.of(close.split(" +")));
-        int first = words.get(0).length() + 1 + LEFT_OUT.length() <= length / 2 ? 1 : 0;
-        String head = first == 1 ? words.get(0) + " " + LEFT_OUT : LEFT_OUT;
-        while (words.size() > first + 1
-                && head.length()
-                                + String.join(" ", words.subList(first, words.size()))
-                                        .length()
-                        > length) {
-            words.remove(first);
+        int blank = close.indexOf(' ');
+        String head = blank > 0 && blank <= length / 3 ? close.substring(0, blank + 1) + LEFT_OUT : LEFT_OUT;
+        int from = close.length() - (length - head.length());
+        int word = close.lastIndexOf(' ', from) == from - 1 ? from : close.indexOf(' ', from) + 1;
+        if (word > 0) {
+            return head + close.substring(word);
         }
-        String tail = String.join(" ", words.subList(first, words.size()));
-        String text = head + tail;
-        return text.length() <= length
-                ? text
-                : LEFT_OUT.strip()
-                        + tail.substring(
-                                Character.isLowSurrogate(tail.charAt(tail.length() - length + 1))
-                                        ? tail.length() - length + 2
-                                        : tail.length() - length + 1);
+        return head.strip() + close.substring(Character.isLowSurrogate(close.charAt(from - 1)) ? from : from - 1);
     }
 }

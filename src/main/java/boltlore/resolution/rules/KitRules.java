@@ -57,7 +57,8 @@ public final class KitRules implements AutoCloseable {
 
     /** Lines whose conditions hold, whether or not the order leaves them out. */
     public SortedSet<LineName> called() {
-        return sorted(session.all(LineSelected.class).stream().map(LineSelected::line).toList());
+        return sorted(
+                session.all(LineSelected.class).stream().map(LineSelected::line).toList());
     }
 
     /** Lines in the kit: none before it is said what stays out. */

@@ -30,9 +30,8 @@ final class PortClosing {
     private final Set<Set<PartNumber>> leftOpen = new HashSet<>();
 
     PortClosing(FamilyPlan plan, Map<PartNumber, BigDecimal> quantities) {
-        quantities.forEach((number, quantity) -> plan.part(number)
-                .ports()
-                .forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
+        quantities.forEach((number, quantity) ->
+                plan.part(number).ports().forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
         ports.keySet().forEach(group -> {
             closed.put(group, new HashMap<>());
             group.forEach(closer -> closing.put(closer, quantities.getOrDefault(closer, BigDecimal.ZERO)));
@@ -72,7 +71,9 @@ final class PortClosing {
                     if (leftOver(closer).signum() > 0) {
                         return Optional.of(back(closer, from));
                     }
-                    holders(closer).filter(other -> from.putIfAbsent(other, closer) == null).forEach(next::add);
+                    holders(closer)
+                            .filter(other -> from.putIfAbsent(other, closer) == null)
+                            .forEach(next::add);
                 }
             }
         }
@@ -99,9 +100,10 @@ final class PortClosing {
         }
         for (int i = 0; i + 1 < path.size(); i++) {
             boolean takes = i % 2 == 0;
-            Map<PartNumber, BigDecimal> held = closed.get(takes ? group(path, i) : group(path, i + 1));
-            PartNumber closer = takes ? closer(path, i + 1) : closer(path, i);
-            held.merge(closer, takes ? many : many.negate(), BigDecimal::add);
+            Set<PartNumber> group = group(path, takes ? i : i + 1);
+            PartNumber closer = closer(path, takes ? i + 1 : i);
+            closed.computeIfAbsent(group, same -> new HashMap<>())
+                    .merge(closer, takes ? many : many.negate(), BigDecimal::add);
         }
     }
 

@@ -72,17 +72,18 @@ final class CoatSheet {
         }
     }
 
-    private static final TableSpec<Lot> LOTS = TableSpec.<Lot>named("batches")
-            .text("what", "Batch or send-out", Lot::what)
-            .text("finish", "Finish", 28, Lot::finish)
-            .text("where", "Where", 26, Lot::where)
-            .text("powder", "Powder", 24, Lot::powder)
-            .text("cure", "Cure window", 22, Lot::cure)
-            .text("out", "Out by", Lot::out)
-            .text("need", "In store by", Lot::need)
-            .whole("pieces", "Pieces", "", Lot::pieces)
-            .decimal("area", "Area", "m²", 3, Lot::areaM2)
-            .box(Column.tick("done", "Done"));
+    private static TableSpec<Lot> spec() {
+        return TableSpec.<Lot>named("batches")
+                .text("what", "Batch or send-out", Lot::what)
+                .text("finish", "Finish", 28, Lot::finish)
+                .text("where", "Where", 26, Lot::where)
+                .text("powder", "Powder", 24, Lot::powder)
+                .text("cure", "Cure window", 22, Lot::cure)
+                .text("out", "Out by", Lot::out)
+                .text("need", "In store by", Lot::need)
+                .whole("pieces", "Pieces", "", Lot::pieces)
+                .decimal("area", "Area", "m²", 3, Lot::areaM2);
+    }
 
     private static final TableSpec<BatchRow> ON_HOLD = onHold();
 
@@ -143,9 +144,10 @@ final class CoatSheet {
         LateMoves late = job.late();
         if (late != null) {
             workbook.glance(
-                    OrdersPage.moved(late).build(), OrdersPage.loads(late).build());
+                    OrdersPage.moved(late).build(),
+                    OrdersPage.loads().of(late.loads()).build());
         } else if (!lots(job.plan()).isEmpty()) {
-            workbook.glance(LOTS.of(lots(job.plan())).build());
+            workbook.glance(spec().of(lots(job.plan())).build());
         }
     }
 
@@ -238,7 +240,7 @@ final class CoatSheet {
 
     private static TableBuilder overview(CoatPlan plan) {
         List<Lot> lots = lots(plan);
-        TableBuilder table = LOTS.of(lots);
+        TableBuilder table = spec().box(Column.tick("done", "Done")).of(lots);
         table.total("total", "Total")
                 .sum(
                         "pieces",

@@ -26,25 +26,30 @@ public final class FilmSheet {
             "Theoretical is area, target film and specific gravity, over the transfer efficiency of the plan. Up to "
                     + PowderVerdict.USUAL_PERCENT + " % off it is usual.";
 
-    private static final TableSpec<FilmVerdict> BATCHES = TableSpec.<FilmVerdict>named("batches")
-            .text("batch", "Batch", film -> String.valueOf(film.batch().number()))
-            .text("finish", "Finish", 30, film -> film.batch().finish().says().english())
-            .whole("pieces", "Pieces", "", film -> film.batch().pieces())
-            .whole("least", "Min. mean", "µm", film -> film.demand().leastUm())
-            .decimal(
-                    "floor",
-                    "Min. reading",
-                    "µm",
-                    1,
-                    film -> film.demand().acceptance().floorUm())
-            .whole("most", "Max. mean", "µm", film -> film.demand().mostUm())
-            .whole("to-read", "To read", "", film -> film.sample().pieces())
-            .whole("read", "Read", "", film -> film.pieces().size())
-            .whole("short", "Below limit", "", FilmVerdict::shortfalls)
-            .whole("allowed", "Allowed", "", film -> film.sample().acceptUpTo())
-            .text("decision", "Decision", FilmSheet::decision)
-            .text("look", "Action", 36, FilmSheet::action)
-            .box(Column.signature("by", "Released by"));
+    private static TableSpec<FilmVerdict> batches() {
+        return TableSpec.<FilmVerdict>named("batches")
+                .text("batch", "Batch", film -> String.valueOf(film.batch().number()))
+                .text(
+                        "finish",
+                        "Finish",
+                        30,
+                        film -> film.batch().finish().says().english())
+                .whole("pieces", "Pieces", "", film -> film.batch().pieces())
+                .whole("least", "Min. mean", "µm", film -> film.demand().leastUm())
+                .decimal(
+                        "floor",
+                        "Min. reading",
+                        "µm",
+                        1,
+                        film -> film.demand().acceptance().floorUm())
+                .whole("most", "Max. mean", "µm", film -> film.demand().mostUm())
+                .whole("to-read", "To read", "", film -> film.sample().pieces())
+                .whole("read", "Read", "", film -> film.pieces().size())
+                .whole("short", "Below limit", "", FilmVerdict::shortfalls)
+                .whole("allowed", "Allowed", "", film -> film.sample().acceptUpTo())
+                .text("decision", "Decision", FilmSheet::decision)
+                .text("look", "Action", 36, FilmSheet::action);
+    }
 
     private static final TableSpec<PieceVerdict> PIECES = TableSpec.<PieceVerdict>named("pieces")
             .text("part", "Part", piece -> piece.reading().part())
@@ -81,8 +86,10 @@ public final class FilmSheet {
         PageBuilder first = Page.named("Assessment").landscape().footer(footer).title("Film and powder, assessed");
         FindingsTable.add(first, findings, "en");
         if (!verdict.film().isEmpty()) {
-            first.heading("Film, batch by batch").add(rules(verdict)).add(BATCHES.of(verdict.film()));
-            workbook.glance(BATCHES.of(verdict.film()).build(), rules(verdict).build());
+            first.heading("Film, batch by batch")
+                    .add(rules(verdict))
+                    .add(batches().box(Column.signature("by", "Released by")).of(verdict.film()));
+            workbook.glance(batches().of(verdict.film()).build(), rules(verdict).build());
         }
         if (!verdict.powder().isEmpty()) {
             first.heading("Powder issued").note(THEORETICAL).add(POWDER.of(verdict.powder()));

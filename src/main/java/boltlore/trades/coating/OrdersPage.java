@@ -16,14 +16,16 @@ import java.util.List;
 /** All orders with the day on which the last of their pieces leaves the oven, and what a late order moves. */
 final class OrdersPage {
 
-    private static final TableSpec<LoadMove> LOADS = TableSpec.<LoadMove>named("late-loads")
-            .text("load", "Load", move -> String.valueOf(move.after().number()))
-            .text("run", "Run", move -> String.valueOf(move.run().number()))
-            .text("powder", "Powder", move -> move.run().powder())
-            .text("change", "Change", move -> move.before() == null ? "new load" : "takes more")
-            .whole("before", "Pieces before", "", OrdersPage::before)
-            .whole("more", "More pieces", "", LoadMove::morePieces)
-            .box(Column.tick("told", "Told"));
+    /** Loads that change. */
+    static TableSpec<LoadMove> loads() {
+        return TableSpec.<LoadMove>named("late-loads")
+                .text("load", "Load", move -> String.valueOf(move.after().number()))
+                .text("run", "Run", move -> String.valueOf(move.run().number()))
+                .text("powder", "Powder", move -> move.run().powder())
+                .text("change", "Change", move -> move.before() == null ? "new load" : "takes more")
+                .whole("before", "Pieces before", "", OrdersPage::before)
+                .whole("more", "More pieces", "", LoadMove::morePieces);
+    }
 
     private OrdersPage() {}
 
@@ -64,7 +66,8 @@ final class OrdersPage {
         page.title("Late order " + moves.late().name() + ": what it moves")
                 .add(moved(moves))
                 .note("Nothing that is planned is hung elsewhere.");
-        page.heading("Loads that change").add(loads(moves));
+        page.heading("Loads that change")
+                .add(loads().box(Column.tick("told", "Told")).of(moves.loads()));
         if (job.timetable().known()) {
             page.heading("Orders whose day changes").add(lateOrders(job).of(moves.orders()));
         }
@@ -95,10 +98,6 @@ final class OrdersPage {
 
     private static ParticularsBuilder whole(ParticularsBuilder moved, String key, String label, int number) {
         return moved.say(key, label, Kind.whole(), BigDecimal.valueOf(number));
-    }
-
-    static TableBuilder loads(LateMoves moves) {
-        return LOADS.of(moves.loads());
     }
 
     private static int before(LoadMove move) {

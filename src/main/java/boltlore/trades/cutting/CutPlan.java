@@ -2,7 +2,10 @@ package boltlore.trades.cutting;
 
 import boltlore.catalogue.BarStock;
 import boltlore.catalogue.Part;
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
 import boltlore.order.Order;
+import java.util.Currency;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -47,6 +50,38 @@ public record CutPlan(
 
     public boolean isEmpty() {
         return materials.isEmpty() && blanks.isEmpty() && heldBack.isEmpty() && notCut.isEmpty();
+    }
+
+    /** What a person must know: what waits for a decision, and where the list is not proved to be the cheapest. */
+    Findings findings(Currency currency) {
+        Stream<Finding> waiting = heldBack.stream()
+                .map(held -> Finding.of(
+                        CuttingFinding.PART_NOT_TO_BE_CUT,
+                        held.part().number().text(),
+                        "order",
+                        held.order(),
+                        "part",
+                        held.part().number().text(),
+                        "name",
+                        held.part().name(),
+                        "count",
+                        held.count()));
+        Stream<Finding> unproved = materials.stream()
+                .filter(cuts -> !cuts.proven())
+                .map(cuts -> Finding.of(
+                        CuttingFinding.CHEAPER_CUTTING_POSSIBLE,
+                        cuts.material().name(),
+                        "material",
+                        cuts.material().says(),
+                        "cost",
+                        cuts.cost(),
+                        "bound",
+                        cuts.atLeast(),
+                        "gap",
+                        cuts.gapPercent(),
+                        "currency",
+                        currency.getCurrencyCode()));
+        return Stream.concat(waiting, unproved).collect(Findings.collected());
     }
 
     /** What lies on the rack when all is cut. */

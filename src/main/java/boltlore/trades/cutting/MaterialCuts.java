@@ -74,10 +74,13 @@ public record MaterialCuts(Material material, List<SawnBar> bars, BigDecimal atL
 
     /** What lies on the rack when all is cut: remnants that are new or were not used. */
     public Stream<Remnant> left() {
-        Stream<Remnant> kept = bars.stream()
-                .filter(SawnBar::isKept)
-                .map(bar -> new Remnant(bar.keptAs(), material.name(), bar.restMm(), bar.heat()));
-        return Stream.concat(unused.stream(), kept);
+        return Stream.concat(
+                unused.stream(), bars.stream().filter(SawnBar::isKept).map(this::kept));
+    }
+
+    /** What is left of the bar as a new remnant. */
+    Remnant kept(SawnBar bar) {
+        return new Remnant(bar.keptAs(), material.name(), bar.restMm(), bar.heat());
     }
 
     private static BigDecimal percent(BigDecimal part, BigDecimal whole) {

@@ -2,11 +2,11 @@ package boltlore.trades.cutting;
 
 import boltlore.catalogue.BarStock;
 import boltlore.catalogue.Material;
+import boltlore.trades.cutting.packing.CuttingPattern;
 import boltlore.trades.cutting.packing.Ends;
-import boltlore.trades.cutting.packing.Filled;
-import boltlore.trades.cutting.packing.Kind;
 import boltlore.trades.cutting.packing.Packer;
 import boltlore.trades.cutting.packing.Packing;
+import boltlore.trades.cutting.packing.PieceType;
 import boltlore.trades.cutting.packing.Task;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
@@ -97,15 +97,15 @@ final class MaterialPlanner {
         Packing packing = Packer.of(task(stocks));
         List<SawnBar> bars = new ArrayList<>();
         packing.bars().stream()
-                .sorted(Comparator.comparingInt(Filled::stock))
+                .sorted(Comparator.comparingInt(CuttingPattern::stock))
                 .forEach(bar ->
                         bars.add(bar(firstNumber + bars.size(), stocks.source(bar.stock()), sets(bar), restName)));
         return new MaterialCuts(material, tied(bars), BarStocks.cost(packing.bound()), unused(bars));
     }
 
     private Task task(BarStocks stocks) {
-        List<Kind> kinds = alike.entrySet().stream()
-                .map(entry -> new Kind(
+        List<PieceType> kinds = alike.entrySet().stream()
+                .map(entry -> new PieceType(
                         entry.getKey().length(),
                         entry.getKey().ends(),
                         entry.getValue().size()))
@@ -113,7 +113,7 @@ final class MaterialPlanner {
         return new Task(kinds, stocks.stocks(), sawing.exposure(), sawing.kerf(), Sawing.up(stock.keepFromMm()));
     }
 
-    private List<PieceSet> sets(Filled bar) {
+    private List<PieceSet> sets(CuttingPattern bar) {
         List<PieceSet> sets = new ArrayList<>();
         int kind = 0;
         for (Map.Entry<Alike, Deque<PieceSet>> entry : alike.entrySet()) {

@@ -1,6 +1,6 @@
 /**
- * What to cut from which bar, and how large sheet-metal blanks are before bending: pure functions over bills. Knows no
- * sheet and no drawing.
+ * Which bar gives which piece, how large sheet-metal blanks are before bending, and the cutting list that says so: pure
+ * functions over bills, but for the files of remnants.
  */
 @NullMarked
 package boltlore.trades.cutting;

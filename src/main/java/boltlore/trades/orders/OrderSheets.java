@@ -1,7 +1,6 @@
 package boltlore.trades.orders;
 
 import boltlore.bill.Bill;
-import boltlore.catalogue.Catalogue;
 import boltlore.report.Workbook;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
@@ -9,7 +8,6 @@ import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.bill.sheets.ContentsWorkbook;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
-import boltlore.trades.picking.sheets.PickingSheet;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -18,14 +16,10 @@ public final class OrderSheets {
 
     private OrderSheets() {}
 
-    /** Bill, contents list and picking list of an order that nothing stops. */
+    /** Bill and contents list of an order that nothing stops. */
     public static List<Supplier<Workbook>> of(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
-        Catalogue catalogue = plan.catalogue();
         Bill bill = pricing.priced().bill();
         PickingList packed = PickingList.of(plan, bill);
-        return List.of(
-                () -> BillWorkbook.of(pricing, packed, found),
-                () -> ContentsWorkbook.of(plan, bill, packed),
-                () -> PickingSheet.of(catalogue, bill, packed));
+        return List.of(() -> BillWorkbook.of(pricing, packed, found), () -> ContentsWorkbook.of(plan, bill, packed));
     }
 }

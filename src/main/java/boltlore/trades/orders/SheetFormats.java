@@ -8,6 +8,7 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.report.Workbook;
 import boltlore.report.csv.CsvWriter;
+import boltlore.report.html.HtmlWriter;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.xlsx.XlsxWriter;
 import java.math.BigDecimal;
@@ -36,16 +37,27 @@ public final class SheetFormats {
     }
 
     public static List<SheetFile> of(List<Workbook> workbooks) {
-        return ofEach(workbooks.stream()
-                .<Supplier<Workbook>>map(workbook -> () -> workbook)
-                .toList());
+        return of(workbooks, false);
+    }
+
+    /**
+     * In all formats.
+     *
+     * @param html whether each is written as a page too
+     */
+    public static List<SheetFile> of(List<Workbook> workbooks, boolean html) {
+        return ofEach(
+                workbooks.stream()
+                        .<Supplier<Workbook>>map(workbook -> () -> workbook)
+                        .toList(),
+                html);
     }
 
     /** Makes each workbook, writes it and lets it go, several at once. */
-    public static List<SheetFile> ofEach(List<Supplier<Workbook>> workbooks) {
+    public static List<SheetFile> ofEach(List<Supplier<Workbook>> workbooks, boolean html) {
         List<Written> all = workbooks.parallelStream()
                 .map(Supplier::get)
-                .map(SheetFormats::written)
+                .map(workbook -> written(workbook, html))
                 .toList();
         List<SheetFile> files = new ArrayList<>();
         all.forEach(written -> files.addAll(written.books()));
@@ -53,8 +65,11 @@ public final class SheetFormats {
         return files;
     }
 
-    private static Written written(Workbook workbook) {
+    private static Written written(Workbook workbook, boolean html) {
         List<SheetFile> tables = new ArrayList<>();
+        if (html) {
+            new HtmlWriter().write(workbook).forEach(file -> tables.add(file.under("html")));
+        }
         new CsvWriter().write(workbook).forEach(file -> tables.add(file.under("csv")));
         new JsonWriter().write(workbook).forEach(file -> tables.add(file.under("json")));
         return new Written(new XlsxWriter().write(workbook), tables);

@@ -4,19 +4,32 @@ import boltlore.findings.Kind;
 import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
 import boltlore.trades.charging.ChargingTrade;
-import boltlore.trades.costing.CostingTrade;
-import boltlore.trades.fixings.FixingsTrade;
-import boltlore.trades.weighing.AxleLoadsTrade;
 import boltlore.trades.coating.CoatingTrade;
+import boltlore.trades.costing.sheets.CostingTrade;
+import boltlore.trades.cutting.CuttingTrade;
+import boltlore.trades.fixings.FixingsTrade;
+import boltlore.trades.picking.PickingTrade;
+import boltlore.trades.shipping.ShippingTrade;
+import boltlore.trades.spares.SparesTrade;
+import boltlore.trades.testing.TestTrade;
+import boltlore.trades.weighing.AxleLoadsTrade;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** All trades, in the order in which a kit passes them. A trade that stands here has its command, sheets and findings. */
 public final class Trades {
 
-    public static final List<Trade> ALL =
-            List.of(
-            new CoatingTrade(), new AxleLoadsTrade(), new ChargingTrade(), new FixingsTrade(), new CostingTrade());
+    public static final List<Trade> ALL = List.of(
+            new PickingTrade(),
+            new CuttingTrade(),
+            new CoatingTrade(),
+            new FixingsTrade(),
+            new AxleLoadsTrade(),
+            new ChargingTrade(),
+            new TestTrade(),
+            new CostingTrade(),
+            new ShippingTrade(),
+            new SparesTrade());
 
     private Trades() {}
 

@@ -16,4 +16,9 @@ public record ExtraRow(Extra extra, @Nullable Part part, List<String> cautions) 
     public String bin() {
         return part == null || extra.suppliedByCustomer() ? "" : part.bin();
     }
+
+    /** Its part's number, or what it is described as. */
+    String name() {
+        return part == null ? extra.says() : part.number().text();
+    }
 }

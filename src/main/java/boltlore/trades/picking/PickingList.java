@@ -1,8 +1,20 @@
 package boltlore.trades.picking;
 
 import boltlore.bill.Bill;
+import boltlore.catalogue.Part;
+import boltlore.explanation.FindingWords;
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
+import boltlore.measure.Digits;
+import boltlore.measure.LineName;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.KitInWork;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * All that stores need to hand out one kit.
@@ -24,5 +36,61 @@ public record PickingList(
 
     public static PickingList of(FamilyPlan plan, Bill bill) {
         return new PickingMaker(plan, bill).list();
+    }
+
+    /** What somebody must decide or find out before the kit can be handed out whole. */
+    Findings findings(KitInWork kit) {
+        return Stream.of(
+                        onHold(new FindingWords(kit.family())),
+                        offTheWalk(new Walk(kit.workshop().aisles())),
+                        withoutBin())
+                .flatMap(Function.identity())
+                .collect(Findings.collected());
+    }
+
+    /** A finding for each bracket that nobody has decided about, with all that hangs on it. */
+    private Stream<Finding> onHold(FindingWords words) {
+        SortedMap<LineName, List<HeldBack>> byBracket = new TreeMap<>();
+        heldBack.forEach(held -> held.brackets()
+                .forEach(bracket -> byBracket
+                        .computeIfAbsent(bracket, any -> new ArrayList<>())
+                        .add(held)));
+        return byBracket.entrySet().stream()
+                .map(each -> Finding.of(
+                        PickingFinding.LINES_ON_HOLD,
+                        each.getKey().text(),
+                        "bracket",
+                        words.line(each.getKey().text()),
+                        "lines",
+                        each.getValue().size(),
+                        "parts",
+                        each.getValue().stream()
+                                .map(held -> Digits.plain(held.quantity()) + " × "
+                                        + held.part().number())
+                                .toList()));
+    }
+
+    /** What has no bin at all is found by the rules of the kit. */
+    private Stream<Finding> offTheWalk(Walk order) {
+        Stream<Part> picked = Stream.concat(walk.stream(), fromCoating.stream().map(CoatedRow::row))
+                .map(PickRow::part);
+        return Stream.concat(
+                        picked,
+                        extras.stream().filter(row -> !row.bin().isEmpty()).map(ExtraRow::part))
+                .filter(part -> !part.bin().isEmpty() && !order.passes(part.bin()))
+                .distinct()
+                .map(part -> Finding.of(
+                        PickingFinding.BIN_OFF_THE_WALK,
+                        part.number().text(),
+                        "part",
+                        part.number().text(),
+                        "bin",
+                        part.bin()));
+    }
+
+    private Stream<Finding> withoutBin() {
+        return extras.stream()
+                .filter(row -> !row.extra().suppliedByCustomer() && row.bin().isEmpty())
+                .map(row -> Finding.of(PickingFinding.EXTRA_WITHOUT_BIN, row.name(), "extra", row.name()));
     }
 }

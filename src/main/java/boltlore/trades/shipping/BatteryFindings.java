@@ -1,11 +1,8 @@
 package boltlore.trades.shipping;
 
-import static boltlore.trades.shipping.Told.kg;
-
-import boltlore.catalogue.Consignor;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.ShippedBattery;
-import boltlore.measure.Digits;
+import boltlore.findings.Finding;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,27 +12,33 @@ import org.jspecify.annotations.Nullable;
 /** What lithium batteries in crates ask for: packaging, charge, test summary, adviser, passport. */
 final class BatteryFindings {
 
-    private static final String LITHIUM = "Lithium";
+    private static final String ALL = "lithium batteries";
 
     private final Shipment shipment;
     private final boolean byAir;
-    private final List<ShipFinding> findings = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
     private BatteryFindings(Shipment shipment) {
         this.shipment = shipment;
         this.byAir = shipment.route().by() == By.AIR;
     }
 
-    static List<ShipFinding> of(Shipment shipment) {
+    static List<Finding> of(Shipment shipment) {
         BatteryFindings found = new BatteryFindings(shipment);
         List<DangerousGoods> lithium =
                 shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
         if (!lithium.isEmpty()) {
             lithium.forEach(found::goods);
-            found.adviser();
+            if (shipment.shipping().consignor().adviser().isEmpty()) {
+                found.add(ShippingFinding.ADVISER_NOT_NAMED, ALL);
+            }
             found.passport();
         }
         return found.findings;
+    }
+
+    private void add(ShippingFinding kind, String subject, Object... named) {
+        findings.add(Finding.of(kind, subject, named));
     }
 
     private void goods(DangerousGoods goods) {
@@ -45,61 +48,73 @@ final class BatteryFindings {
 
     private void crate(Crate crate) {
         boolean strong = crate.packed().stream().map(Packed::goods).allMatch(this::strong);
+        String subject = "crate " + crate.number();
         if (crate.type().unMark().isEmpty() && !strong) {
-            stops("Crate " + crate.number() + " ('" + crate.type().name()
-                    + "') has no UN mark, and what is in it is not"
-                    + " 12 kg or more each in a strong case: it needs approved packaging.");
+            add(
+                    ShippingFinding.NO_UN_MARK,
+                    subject,
+                    "crate",
+                    crate.number(),
+                    "kind",
+                    crate.type().name(),
+                    "least",
+                    PackingInstruction.HEAVY_KG);
         }
         if (byAir && AirRules.needsApproval(crate.netKg())) {
-            String most = kg(AirRules.MOST_NET_KG) + " of batteries and holds " + kg(crate.netKg());
-            stops("By air crate " + crate.number() + " may hold " + most
-                    + ": it takes approval of the States concerned," + " or smaller packages.");
+            add(
+                    ShippingFinding.PACKAGE_TOO_HEAVY_BY_AIR,
+                    subject,
+                    "crate",
+                    crate.number(),
+                    "most",
+                    AirRules.MOST_NET_KG,
+                    "holds",
+                    Told.number(crate.netKg(), 1));
         }
     }
 
     private boolean strong(Goods goods) {
         BigDecimal each = goods.eachKg();
-        return each != null && PackingInstruction.strong(each, known(goods));
-    }
-
-    private ShippedBattery known(Goods goods) {
-        return Batteries.known(shipment.shipping(), goods);
+        return each != null && PackingInstruction.strong(each, shipment.known(goods));
     }
 
     private void battery(Goods goods) {
-        ShippedBattery battery = known(goods);
+        ShippedBattery battery = shipment.known(goods);
         if (battery.testSummary().isEmpty()) {
-            look(goods.says() + ": shipping.json does not say where its test summary (UN 38.3.5) is kept.");
+            add(ShippingFinding.TEST_SUMMARY_NOT_KEPT, goods.name(), "goods", goods.says());
         }
-        charge(goods, battery.chargePercent());
-        customs(goods);
-    }
-
-    private void customs(Goods goods) {
+        if (byAir) {
+            charge(goods, battery.chargePercent());
+        }
         Customs customs = goods.part() == null ? null : goods.part().customs();
         if (customs != null && !Tariff.LITHIUM_ION.covers(customs.hs())) {
-            look(goods.says() + " has customs code " + customs.hs() + "; lithium-ion batteries come under "
-                    + Tariff.LITHIUM_ION.code() + ".");
+            String usual = Tariff.LITHIUM_ION.code();
+            add(
+                    ShippingFinding.CUSTOMS_CODE_OF_BATTERY,
+                    goods.name(),
+                    "goods",
+                    goods.says(),
+                    "hs",
+                    customs.hs(),
+                    "usual",
+                    usual);
         }
     }
 
     private void charge(Goods goods, @Nullable BigDecimal percent) {
-        if (!byAir) {
-            return;
-        }
+        BigDecimal most = AirRules.MOST_CHARGE_PERCENT;
         if (percent == null) {
-            stops(goods.says() + ": by air its state of charge must be known and 30 % at most. Put 'chargePercent' to"
-                    + " it in shipping.json.");
+            add(ShippingFinding.CHARGE_NOT_KNOWN_BY_AIR, goods.name(), "goods", goods.says(), "most", most);
         } else if (!AirRules.chargeAllowed(percent)) {
-            stops(goods.says() + " leaves at " + Digits.upTo(percent, 1) + " % charge; by air 30 % is the most.");
-        }
-    }
-
-    private void adviser() {
-        Consignor consignor = shipment.shipping().consignor();
-        if (consignor.adviser().isEmpty()) {
-            look("No dangerous-goods safety adviser is named in shipping.json. Who consigns or packs dangerous goods by"
-                    + " road needs one, unless the risk is minimal and that is put on record.");
+            add(
+                    ShippingFinding.CHARGE_TOO_HIGH_BY_AIR,
+                    goods.name(),
+                    "goods",
+                    goods.says(),
+                    "percent",
+                    Told.number(percent, 1),
+                    "most",
+                    most);
         }
     }
 
@@ -108,17 +123,7 @@ final class BatteryFindings {
         String to = shipment.route().destination();
         boolean union = to.isEmpty() || shipment.shipping().customsUnion().contains(to);
         if (union && (due == null || Papers.passportDue(due))) {
-            look(
-                    "From 18 February 2027 each battery for an electric vehicle on the EU market needs its battery passport;"
-                            + " who places it on the market answers for it.");
+            add(ShippingFinding.BATTERY_PASSPORT, ALL);
         }
-    }
-
-    private void stops(String says) {
-        findings.add(ShipFinding.stops(LITHIUM, says));
-    }
-
-    private void look(String says) {
-        findings.add(ShipFinding.look(LITHIUM, says));
     }
 }

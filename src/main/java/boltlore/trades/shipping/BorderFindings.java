@@ -3,39 +3,45 @@ package boltlore.trades.shipping;
 import boltlore.catalogue.RatedMotor;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Wood;
-import boltlore.measure.Digits;
+import boltlore.findings.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What borders ask for: treated wood, customs codes, origins. */
+/** What borders ask for: treated wood, customs codes, origins, values. */
 final class BorderFindings {
 
-    private static final String WOOD = "Wood";
-    private static final String CUSTOMS = "Customs";
+    private static final String CUSTOMS = "customs lines";
 
     private final Shipment shipment;
     private final Shipping shipping;
-    private final List<ShipFinding> findings = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
     private BorderFindings(Shipment shipment) {
         this.shipment = shipment;
         this.shipping = shipment.shipping();
     }
 
-    static List<ShipFinding> of(Shipment shipment) {
+    static List<Finding> of(Shipment shipment) {
         BorderFindings found = new BorderFindings(shipment);
         if (shipment.route().to().isEmpty()) {
-            found.look(CUSTOMS, "Nobody has said where the crates go (--to): a border is taken to be crossed.");
+            found.add(ShippingFinding.DESTINATION_NOT_TOLD, "destination");
         }
         if (shipment.route().crossesBorder(found.shipping)) {
             found.wood();
         }
         if (shipment.route().leavesUnion(found.shipping)) {
             found.uncoded();
+            if (shipment.price() == null) {
+                found.add(ShippingFinding.CUSTOMS_VALUES_NOT_KNOWN, CUSTOMS);
+            }
         }
-        found.motors();
+        shipment.customs().forEach(line -> line.goods().forEach(goods -> found.motor(goods, line.hs())));
         return found.findings;
+    }
+
+    private void add(ShippingFinding kind, String subject, Object... named) {
+        findings.add(Finding.of(kind, subject, named));
     }
 
     /**
@@ -49,24 +55,17 @@ final class BorderFindings {
         List<Crate> bare = solid.stream()
                 .filter(crate -> crate.type().woodMark().isEmpty())
                 .toList();
+        String marks =
+                solid.stream().map(crate -> crate.type().woodMark()).distinct().collect(Collectors.joining(", "));
         if (!bare.isEmpty()) {
-            findings.add(ShipFinding.stops(WOOD, bare(bare)));
+            wood(ShippingFinding.WOOD_WITHOUT_MARK, bare, marks);
         } else if (!solid.isEmpty()) {
-            look(WOOD, marked(solid));
+            wood(ShippingFinding.WOOD_MARK_TO_LOOK_FOR, solid, marks);
         }
     }
 
-    private static String bare(List<Crate> bare) {
-        return "The solid wood of " + Told.crates(bare)
-                + " bears no mark of treatment (ISPM 15: 56 °C in the core for 30"
-                + " minutes) and would be refused at the border.";
-    }
-
-    private static String marked(List<Crate> solid) {
-        String marks =
-                solid.stream().map(crate -> crate.type().woodMark()).distinct().collect(Collectors.joining(", "));
-        return "Look for the mark " + marks + " on two sides of " + Told.crates(solid)
-                + ": solid wood is heat-treated (ISPM 15). Plywood is exempt.";
+    private void wood(ShippingFinding kind, List<Crate> crates, String marks) {
+        add(kind, "wood", "marks", marks, "count", crates.size(), "crates", Told.numbers(crates));
     }
 
     private void uncoded() {
@@ -77,27 +76,25 @@ final class BorderFindings {
                 .distinct()
                 .toList();
         if (!names.isEmpty()) {
-            look(CUSTOMS, "No customs code or origin is known of " + Told.some(names) + ": ask the broker.");
+            add(ShippingFinding.CUSTOMS_CODE_NOT_KNOWN, CUSTOMS, "parts", Told.first(names), "more", Told.more(names));
         }
-    }
-
-    private void motors() {
-        shipment.customs().forEach(line -> line.goods().forEach(goods -> motor(goods, line.hs())));
     }
 
     private void motor(Goods goods, String hs) {
         RatedMotor motor =
                 goods.part() == null ? null : shipping.motors().get(goods.part().number());
         if (motor != null && !hs.isEmpty() && !Tariff.of(motor).covers(hs)) {
-            String kw = Digits.plain(motor.kw());
-            String usual = Tariff.of(motor).code();
-            look(
-                    CUSTOMS,
-                    goods.says() + " has customs code " + hs + "; a motor of " + kw + " kW comes under " + usual + ".");
+            add(
+                    ShippingFinding.CUSTOMS_CODE_OF_MOTOR,
+                    goods.name(),
+                    "goods",
+                    goods.says(),
+                    "hs",
+                    hs,
+                    "kw",
+                    Told.number(motor.kw(), 3),
+                    "usual",
+                    Tariff.of(motor).code());
         }
-    }
-
-    private void look(String about, String says) {
-        findings.add(ShipFinding.look(about, says));
     }
 }

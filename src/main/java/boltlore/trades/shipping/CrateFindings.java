@@ -1,87 +1,92 @@
 package boltlore.trades.shipping;
 
-import static boltlore.trades.shipping.Told.kg;
+import static boltlore.trades.shipping.Told.number;
 
 import boltlore.catalogue.CrateType;
-import boltlore.catalogue.EnvelopeMm;
-import boltlore.measure.Digits;
+import boltlore.catalogue.Shipping;
+import boltlore.findings.Finding;
 import boltlore.measure.LineName;
+import boltlore.trades.KitFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What is not packed or not known, and crates that are awkward to lift. */
 final class CrateFindings {
 
-    private static final String CRATES = "Crates";
-    private static final String NOT_PACKED = "Not packed";
-
     private static final BigDecimal TWO = BigDecimal.valueOf(2);
 
     private final Shipment shipment;
-    private final List<ShipFinding> findings = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
     private CrateFindings(Shipment shipment) {
         this.shipment = shipment;
     }
 
-    static List<ShipFinding> of(Shipment shipment) {
-        CrateFindings found = new CrateFindings(shipment);
+    static List<Finding> of(Shipment shipment) {
         if (shipment.shipping().crates().isEmpty()) {
             return List.of(
-                    ShipFinding.stops(CRATES, "The workshop's shipping.json names no crate: nothing is packed."));
+                    shipment.shipping().equals(Shipping.NONE)
+                            ? Finding.of(
+                                    KitFinding.NOT_JUDGED,
+                                    ShippingTrade.NAME,
+                                    "trade",
+                                    "Shipping",
+                                    "file",
+                                    "workshop/shipping.json")
+                            : Finding.of(ShippingFinding.NO_CRATES, "crates"));
         }
+        CrateFindings found = new CrateFindings(shipment);
         shipment.tooLarge().forEach(found::tooLarge);
         found.undecided();
-        shipment.byCustomer().forEach(extra -> found.look(NOT_PACKED, extra.says() + ": the customer supplies it."));
+        shipment.byCustomer()
+                .forEach(extra -> found.add(ShippingFinding.SUPPLIED_BY_CUSTOMER, extra.says(), "extra", extra.says()));
         shipment.crates().forEach(found::crate);
-        found.guessed();
+        found.sizesByMass();
         return found.findings;
     }
 
-    private void look(String about, String says) {
-        findings.add(ShipFinding.look(about, says));
+    private void add(ShippingFinding kind, String subject, Object... named) {
+        findings.add(Finding.of(kind, subject, named));
     }
 
     private void tooLarge(Packed packed) {
         Goods goods = packed.goods();
-        String size = goods.size() == null ? "" : ", " + mm(goods.size());
-        String each = kg(goods.measured() ? packed.kg() : goods.kg(BigDecimal.ONE));
-        String which = goods.says() + " (" + each + size + ")";
-        String says = oneFits(goods)
-                ? packed.quantity().toPlainString() + " of " + which
-                        + " are more than can be packed. Look at the quantity."
-                : which + " goes into no crate" + kinds(goods) + largest(goods);
-        findings.add(ShipFinding.stops(CRATES, says));
+        List<Object> named = new ArrayList<>(List.of("goods", goods.says()));
+        named.addAll(List.of("mass", number(goods.measured() ? packed.kg() : goods.kg(BigDecimal.ONE), 1)));
+        named.addAll(List.of("sized", goods.size() == null ? 0 : 1));
+        named.addAll(List.of("size", goods.size() == null ? "" : Told.size(goods.size())));
+        Optional<CrateType> strongest = types(goods).max(Comparator.comparing(CrateType::payloadKg));
+        ShippingFinding kind = ShippingFinding.NO_CRATE_OF_THAT_KIND;
+        if (oneFits(goods)) {
+            kind = ShippingFinding.MORE_THAN_CAN_BE_PACKED;
+            named.addAll(List.of("quantity", number(packed.quantity(), 3)));
+        } else {
+            named.addAll(List.of("dangerous", goods.transport() == null ? 0 : 1));
+            if (strongest.isPresent()) {
+                kind = ShippingFinding.GOES_INTO_NO_CRATE;
+                CrateType crate = strongest.get();
+                named.addAll(List.of("crate", crate.name(), "payload", number(crate.payloadKg(), 1)));
+                named.addAll(List.of("inside", Told.size(crate.inside())));
+            }
+        }
+        add(kind, goods.name(), named.toArray());
     }
 
     private boolean oneFits(Goods goods) {
-        Room room = new Room(shipment.shipping());
+        CrateCapacity capacity = new CrateCapacity(shipment.shipping());
         List<Packed> one = List.of(new Packed(goods, BigDecimal.ONE));
-        return !goods.measured()
-                && shipment.shipping().crates().stream()
-                        .filter(type -> type.onlyDangerous() == (goods.transport() != null))
-                        .anyMatch(type -> room.takesAlone(type, one));
+        return !goods.measured() && types(goods).anyMatch(type -> capacity.takesAlone(type, one));
     }
 
-    private static String kinds(Goods goods) {
-        return goods.transport() == null ? " of the workshop. " : " that is kept for dangerous goods. ";
-    }
-
-    private String largest(Goods goods) {
+    /** Crates that are meant for it. */
+    private Stream<CrateType> types(Goods goods) {
         boolean dangerous = goods.transport() != null;
-        return shipment.shipping().crates().stream()
-                .filter(type -> type.onlyDangerous() == dangerous)
-                .max(Comparator.comparing(CrateType::payloadKg))
-                .map(type -> "The strongest, '" + type.name() + "', takes " + kg(type.payloadKg()) + " within "
-                        + mm(type.inside()) + ".")
-                .orElse("There is none in shipping.json.");
-    }
-
-    private static String mm(EnvelopeMm size) {
-        return size.length() + " x " + size.width() + " x " + size.height() + " mm";
+        return shipment.shipping().crates().stream().filter(type -> type.onlyDangerous() == dangerous);
     }
 
     private void undecided() {
@@ -92,52 +97,63 @@ final class CrateFindings {
                 .sorted()
                 .toList();
         if (!shipment.heldBack().isEmpty()) {
-            findings.add(ShipFinding.stops(
-                    NOT_PACKED,
-                    Told.some(brackets) + ": brackets that carry nothing, and the order does not say whether they ship."
-                            + " Settle 'leftOut' in the order first: contents and values would change."));
+            add(
+                    ShippingFinding.BRACKETS_NOT_DECIDED,
+                    "leftOut",
+                    "brackets",
+                    Told.first(brackets),
+                    "more",
+                    Told.more(brackets));
         }
     }
 
     private void crate(Crate crate) {
-        if (!crate.unweighed().isEmpty()) {
-            List<String> names =
-                    crate.unweighed().stream().map(each -> each.goods().name()).toList();
-            look(
-                    CRATES,
-                    "Crate " + crate.number() + " weighs more than it says: nobody knows the mass of "
-                            + Told.some(names) + ". Weigh it.");
+        String subject = "crate " + crate.number();
+        List<String> unweighed =
+                crate.unweighed().stream().map(each -> each.goods().name()).toList();
+        if (!unweighed.isEmpty()) {
+            add(
+                    ShippingFinding.CRATE_MASS_NOT_KNOWN,
+                    subject,
+                    "crate",
+                    crate.number(),
+                    "parts",
+                    Told.first(unweighed),
+                    "more",
+                    Told.more(unweighed));
         }
-        crate.heart(shipment.shipping().lifting()).ifPresent(heart -> heart(crate, heart));
+        crate.heart(shipment.shipping().lifting())
+                .ifPresent(heart -> add(
+                        ShippingFinding.ONE_PIECE_HEAVIEST,
+                        subject,
+                        "crate",
+                        crate.number(),
+                        "goods",
+                        heart.says(),
+                        "mass",
+                        number(heart.kg(BigDecimal.ONE), 1)));
     }
 
-    private void heart(Crate crate, Goods heart) {
-        look(
-                CRATES,
-                "Crate " + crate.number() + ": " + heart.says() + " weighs " + kg(heart.kg(BigDecimal.ONE))
-                        + ", more than half of what is in it. Set it low and in the middle, block it on all sides and"
-                        + " mark the centre of gravity.");
-    }
-
-    private void guessed() {
-        BigDecimal guessed = sum(Crate::guessedLitres);
-        if (guessed.signum() > 0) {
-            String each = Digits.upTo(shipment.shipping().litresPerKg(), 1);
-            look(
-                    CRATES,
-                    "Sizes of many parts are not known. They were given " + each + " litres for each kilogram, "
-                            + Digits.upTo(guessed, 1) + " of " + Digits.upTo(sum(Crate::litres), 1) + " litres in all"
-                            + most()
-                            + ": look whether everything goes in before lids are screwed on.");
-        }
-    }
-
-    /** Crates of which more than half was guessed. */
-    private String most() {
-        List<Crate> crates = shipment.crates().stream()
+    private void sizesByMass() {
+        BigDecimal byMass = sum(Crate::guessedLitres);
+        List<Crate> mostly = shipment.crates().stream()
                 .filter(crate -> crate.guessedLitres().multiply(TWO).compareTo(crate.litres()) > 0)
                 .toList();
-        return crates.isEmpty() ? "" : ", most of what is in " + Told.crates(crates);
+        if (byMass.signum() > 0) {
+            add(
+                    ShippingFinding.SIZES_BY_MASS,
+                    "crates",
+                    "each",
+                    number(shipment.shipping().litresPerKg(), 1),
+                    "byMass",
+                    number(byMass, 1),
+                    "litres",
+                    number(sum(Crate::litres), 1),
+                    "count",
+                    mostly.size(),
+                    "crates",
+                    Told.numbers(mostly));
+        }
     }
 
     private BigDecimal sum(Function<Crate, BigDecimal> of) {

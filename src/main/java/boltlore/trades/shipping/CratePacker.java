@@ -21,7 +21,7 @@ final class CratePacker {
             .thenComparing(CrateType::tareKg)
             .thenComparing(CrateType::name);
 
-    private final Room room;
+    private final CrateCapacity capacity;
     private final List<CrateType> types;
     private final List<List<Packed>> open = new ArrayList<>();
     private final List<Packed> tooLarge = new ArrayList<>();
@@ -32,16 +32,16 @@ final class CratePacker {
     /** Crates, and what goes into none of them. */
     record Result(List<Filled> crates, List<Packed> tooLarge) {}
 
-    private CratePacker(Room room, boolean dangerous) {
-        this.room = room;
-        this.types = room.shipping().crates().stream()
+    private CratePacker(CrateCapacity capacity, boolean dangerous) {
+        this.capacity = capacity;
+        this.types = capacity.shipping().crates().stream()
                 .filter(type -> type.onlyDangerous() == dangerous)
                 .sorted(SMALLEST)
                 .toList();
     }
 
-    static Result pack(Room room, Load load, List<Goods> goods) {
-        CratePacker packer = new CratePacker(room, load.dangerous());
+    static Result pack(CrateCapacity capacity, Load load, List<Goods> goods) {
+        CratePacker packer = new CratePacker(capacity, load.dangerous());
         bags(goods).forEach(packer::bag);
         return new Result(packer.open.stream().map(packer::filled).toList(), List.copyOf(packer.tooLarge));
     }
@@ -103,13 +103,13 @@ final class CratePacker {
 
     private Optional<CrateType> smallest(List<Packed> all) {
         Optional<CrateType> roomy =
-                types.stream().filter(type -> room.takes(type, all)).findFirst();
+                types.stream().filter(type -> capacity.takes(type, all)).findFirst();
         return roomy.isPresent() || !Pieces.lone(all) ? roomy : largest(all);
     }
 
     /** One piece alone needs no room beside it: where its sides are not known, whether it goes in is seen at the crate. */
     private Optional<CrateType> largest(List<Packed> piece) {
-        return types.stream().filter(type -> room.takesAlone(type, piece)).reduce((smaller, larger) -> larger);
+        return types.stream().filter(type -> capacity.takesAlone(type, piece)).reduce((smaller, larger) -> larger);
     }
 
     private Filled filled(List<Packed> crate) {

@@ -3,38 +3,37 @@ package boltlore.trades.shipping;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
+import boltlore.findings.Finding;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Dangerous goods that lack what they must say of themselves. */
+/** Dangerous goods that lack what they must say of themselves, and what they come to in one vehicle. */
 final class DangerousFindings {
-
-    private static final String DANGEROUS = "Dangerous goods";
 
     private DangerousFindings() {}
 
-    static List<ShipFinding> of(Shipment shipment) {
-        List<Goods> goods = goods(shipment).toList();
-        return Stream.of(
-                        goods.stream().map(DangerousFindings::unmarked),
-                        shipment.dangerous().stream().map(DangerousFindings::entry),
-                        goods.stream().map(DangerousFindings::incomplete))
-                .flatMap(all -> all)
-                .flatMap(Optional::stream)
-                .toList();
-    }
-
-    private static Stream<Goods> goods(Shipment shipment) {
-        return Stream.concat(
+    static List<Finding> of(Shipment shipment, Consignment together) {
+        List<Goods> goods = Stream.concat(
                         shipment.crates().stream().flatMap(crate -> crate.packed().stream()),
                         shipment.tooLarge().stream())
                 .map(Packed::goods)
-                .distinct();
+                .distinct()
+                .toList();
+        List<Finding> findings = new ArrayList<>();
+        goods.forEach(each -> unmarked(each).ifPresent(findings::add));
+        shipment.dangerous().forEach(each -> entry(each).ifPresent(findings::add));
+        goods.forEach(each -> incomplete(each).ifPresent(findings::add));
+        if (shipment.route().by() == By.ROAD && !shipment.dangerous().isEmpty()) {
+            findings.add(points(together));
+        }
+        return findings;
     }
 
     /** A battery by its customs code that no UN number is known of. */
-    static Optional<ShipFinding> unmarked(Goods goods) {
+    static Optional<Finding> unmarked(Goods goods) {
         Part part = goods.part();
         Customs customs = part == null ? null : part.customs();
         if (customs == null
@@ -42,43 +41,71 @@ final class DangerousFindings {
                 || !Tariff.digits(customs.hs()).startsWith("8507")) {
             return Optional.empty();
         }
-        return Optional.of(ShipFinding.stops(
-                DANGEROUS,
-                goods.says() + " is a battery by its customs code " + customs.hs()
-                        + " and has no UN number. Put 'transport' to the part as its safety data sheet says."));
+        return Optional.of(Finding.of(
+                ShippingFinding.BATTERY_WITHOUT_UN_NUMBER, goods.name(), "goods", goods.says(), "hs", customs.hs()));
     }
 
-    private static Optional<ShipFinding> entry(DangerousGoods dangerous) {
-        String where = dangerous.un() + " in " + Told.crates(dangerous.crates());
+    private static Optional<Finding> entry(DangerousGoods dangerous) {
         UnNumber un = dangerous.entry().orElse(null);
-        if (un == null) {
-            String says =
-                    where + " is not among the numbers that this program knows: points, class and packing are for the"
-                            + " dangerous-goods adviser.";
-            return Optional.of(ShipFinding.stops(DANGEROUS, says));
+        if (un != null && un != UnNumber.LITHIUM_VEHICLE) {
+            return Optional.empty();
         }
-        String says = where + " is for vehicles with their battery in them. A battery in a crate of a kit travels as "
-                + UnNumber.LITHIUM_ION.un() + ".";
-        return un == UnNumber.LITHIUM_VEHICLE ? Optional.of(ShipFinding.stops(DANGEROUS, says)) : Optional.empty();
+        return Optional.of(Finding.of(
+                un == null ? ShippingFinding.UN_NUMBER_NOT_LISTED : ShippingFinding.UN_NUMBER_OF_VEHICLES,
+                dangerous.un(),
+                "un",
+                dangerous.un(),
+                "count",
+                dangerous.crates().size(),
+                "crates",
+                Told.numbers(dangerous.crates()),
+                "alone",
+                UnNumber.LITHIUM_ION.un()));
     }
 
-    private static Optional<ShipFinding> incomplete(Goods goods) {
+    private static Optional<Finding> incomplete(Goods goods) {
         Transport transport = goods.transport();
         return transport == null
                 ? Optional.empty()
-                : UnNumber.of(transport.un())
-                        .flatMap(un -> fault(un, transport))
-                        .map(says -> ShipFinding.stops(DANGEROUS, goods.says() + says));
+                : UnNumber.of(transport.un()).flatMap(un -> incomplete(goods, un, transport));
     }
 
-    private static Optional<String> fault(UnNumber un, Transport transport) {
+    private static Optional<Finding> incomplete(Goods goods, UnNumber un, Transport transport) {
         if (un.lithium() && transport.wattHours() == null) {
-            return Optional.of(
-                    " travels as " + un.un() + " and its energy in Wh is not known. Put 'wattHours' to the part.");
+            return Optional.of(Finding.of(
+                    ShippingFinding.BATTERY_ENERGY_NOT_KNOWN, goods.name(), "goods", goods.says(), "un", un.un()));
         }
         String told = transport.hazardClass();
         return told == null || told.equals(un.hazardClass())
                 ? Optional.empty()
-                : Optional.of(" has class " + told + ", but " + un.un() + " is of class " + un.hazardClass() + ".");
+                : Optional.of(Finding.of(
+                        ShippingFinding.CLASS_AGAINST_UN_NUMBER,
+                        goods.name(),
+                        "goods",
+                        goods.says(),
+                        "told",
+                        told,
+                        "un",
+                        un.un(),
+                        "class",
+                        un.hazardClass()));
+    }
+
+    /** What the exemption by quantity (ADR 1.1.3.6) comes to, over all that goes in the vehicle. */
+    private static Finding points(Consignment together) {
+        RoadPoints points = together.points();
+        return Finding.of(
+                points.exempt()
+                        ? ShippingFinding.ADR_POINTS_WITHIN_EXEMPTION
+                        : ShippingFinding.ADR_POINTS_ABOVE_EXEMPTION,
+                "vehicle",
+                "points",
+                Told.number(points.points(), 1),
+                "others",
+                together.shipments().size() - 1,
+                "limit",
+                RoadPoints.LIMIT,
+                "left",
+                Told.number(RoadPoints.LIMIT.subtract(points.points()).max(BigDecimal.ZERO), 1));
     }
 }

@@ -13,11 +13,11 @@ public final class Fits {
     /** Whether one piece, can or coil of the part goes into some crate that is meant for it. */
     public static boolean someCrate(Part part, Catalogue catalogue) {
         Goods goods = GoodsMaker.one(part, catalogue);
-        Room room = new Room(catalogue.shipping());
+        CrateCapacity capacity = new CrateCapacity(catalogue.shipping());
         List<Packed> alone = List.of(new Packed(goods, BigDecimal.ONE));
         return catalogue.shipping().crates().stream()
                 .filter(type -> type.onlyDangerous() == (goods.transport() != null))
-                .anyMatch(type -> room.takesAlone(type, alone));
+                .anyMatch(type -> capacity.takesAlone(type, alone));
     }
 
     /** Whether it is a battery by its customs code that has no UN number, nor anything in it. */

@@ -3,9 +3,12 @@ package boltlore.trades.shipping;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
+import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.trades.picking.Units;
 import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,7 +60,12 @@ public record Goods(
     }
 
     /** Number and name, for sentences. */
-    public String says() {
-        return part == null ? name() : part.number().text() + " " + part.name().english();
+    public Wording says() {
+        if (part == null) {
+            return Wording.english(name());
+        }
+        Map<String, String> says = new HashMap<>(part.name().byLanguage());
+        says.replaceAll((language, name) -> part.number().text() + " " + name);
+        return new Wording(says);
     }
 }

@@ -50,27 +50,28 @@ public final class Papers {
         return !day.isBefore(PASSPORT_FROM);
     }
 
-    /** Documents to have at hand. */
-    public static List<String> atHand(By by, boolean relieved, @Nullable String testSummary) {
+    /** Documents required. */
+    public static List<String> required(By by, boolean exempt, @Nullable String testSummary) {
         List<String> all = new ArrayList<>();
         all.add("Test summary of the battery (UN 38.3.5)" + (testSummary == null ? "" : ": " + testSummary)
                 + ". It says: " + String.join("; ", TEST_SUMMARY) + ".");
         switch (by) {
-            case ROAD -> road(all, relieved);
+            case ROAD -> road(all, exempt);
             case SEA -> sea(all);
-            case AIR -> all.add("Shipper's declaration for dangerous goods, made out by a shipper trained for air");
+            case AIR ->
+                all.add("Shipper's declaration for dangerous goods (ICAO/IATA), made out by a shipper trained for air");
         }
         return List.copyOf(all);
     }
 
-    private static void road(List<String> all, boolean relieved) {
+    private static void road(List<String> all, boolean exempt) {
         all.add("Transport document with the entries as drafted, in their order");
-        if (!relieved) {
+        if (!exempt) {
             all.add("Instructions in writing in the vehicle; the driver's training certificate for dangerous goods");
         }
     }
 
     private static void sea(List<String> all) {
-        all.add("Dangerous-goods declaration for sea, and the container or vehicle packing certificate");
+        all.add("Dangerous-goods declaration for sea (IMDG Code), and the container or vehicle packing certificate");
     }
 }

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.Collection;
 
 /**
- * Points of dangerous goods in one vehicle by the road rule for small loads (ADR 1.1.3.6): mass times the factor of the
- * transport category, summed over all goods; up to 1000 the load is relieved of plates, of a specially trained driver and
- * of more. For articles the mass without packaging counts (1.1.3.6.3, from memory).
+ * Points of dangerous goods in one vehicle by the exemption by quantity (ADR 1.1.3.6): mass times the factor of the
+ * transport category, summed over all goods; up to 1000 the load is exempt from plates, from a specially trained driver
+ * and from more. For articles the mass without packaging counts (1.1.3.6.3, from memory).
  */
 public record RoadPoints(BigDecimal points) {
 
@@ -24,8 +24,8 @@ public record RoadPoints(BigDecimal points) {
                 .reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
-    /** Whether the relief applies. */
-    public boolean relieved() {
+    /** Whether the exemption applies. */
+    public boolean exempt() {
         return points.compareTo(LIMIT) <= 0;
     }
 }

@@ -1,13 +1,17 @@
 package boltlore.trades.shipping;
 
 import boltlore.bill.Bill;
+import boltlore.catalogue.ShippedBattery;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Workshop;
+import boltlore.findings.Findings;
+import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.order.Order;
 import boltlore.trades.picking.HeldBack;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +33,8 @@ public record Shipment(
         List<HeldBack> heldBack,
         List<CustomsLine> customs,
         @Nullable SellingPrice price) {
+
+    private static final PartNumber NO_PART = new PartNumber("-");
 
     public Order order() {
         return bill.order();
@@ -54,5 +60,21 @@ public record Shipment(
     /** Extras that are none of our crates' business. */
     public List<Extra> byCustomer() {
         return order().extra().stream().filter(Extra::suppliedByCustomer).toList();
+    }
+
+    /** What the workshop knows of that battery; of one that nobody has told of nothing is taken for granted. */
+    ShippedBattery known(Goods goods) {
+        PartNumber part = goods.part() == null ? NO_PART : goods.part().number();
+        return shipping.batteries().getOrDefault(part, new ShippedBattery(part, false, false, "", null));
+    }
+
+    Findings findings(Consignment together) {
+        return Stream.of(
+                        CrateFindings.of(this),
+                        DangerousFindings.of(this, together),
+                        BatteryFindings.of(this),
+                        BorderFindings.of(this))
+                .flatMap(List::stream)
+                .collect(Findings.collected());
     }
 }

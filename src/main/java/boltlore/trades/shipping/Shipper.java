@@ -18,12 +18,12 @@ public final class Shipper {
 
     private final Workshop workshop;
     private final Shipping shipping;
-    private final Room room;
+    private final CrateCapacity capacity;
 
     private Shipper(Catalogue catalogue) {
         this.workshop = catalogue.workshop();
         this.shipping = catalogue.shipping();
-        this.room = new Room(shipping);
+        this.capacity = new CrateCapacity(shipping);
     }
 
     /**
@@ -47,7 +47,7 @@ public final class Shipper {
     }
 
     private void pack(Load load, List<Goods> goods, List<Crate> crates, List<Packed> tooLarge) {
-        CratePacker.Result result = CratePacker.pack(room, load, goods);
+        CratePacker.Result result = CratePacker.pack(capacity, load, goods);
         result.crates().forEach(filled -> crates.add(crate(crates.size() + 1, load, filled)));
         tooLarge.addAll(result.tooLarge());
     }
@@ -70,10 +70,10 @@ public final class Shipper {
     }
 
     private Crate crate(int number, Load load, CratePacker.Filled filled) {
-        BigDecimal all = filled.packed().stream().map(room::litres).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal all = filled.packed().stream().map(capacity::litres).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal guessed = filled.packed().stream()
                 .filter(packed -> packed.goods().size() == null)
-                .map(room::litres)
+                .map(capacity::litres)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         return new Crate(number, load, filled.type(), filled.packed(), all, guessed);
     }

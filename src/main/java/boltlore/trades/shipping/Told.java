@@ -1,32 +1,51 @@
 package boltlore.trades.shipping;
 
+import boltlore.catalogue.EnvelopeMm;
 import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Figures and lists as sentences say them. */
-public final class Told {
+final class Told {
 
     private static final int NAMED = 4;
 
     private Told() {}
 
     /** '12.5 kg'. */
-    public static String kg(BigDecimal kg) {
+    static String kg(BigDecimal kg) {
         return Digits.upTo(kg, 1) + " kg";
     }
 
-    /** The first few, and how many more there are. */
-    static String some(List<String> names) {
-        String first = names.stream().limit(NAMED).collect(Collectors.joining(", "));
-        return names.size() > NAMED ? first + " and " + (names.size() - NAMED) + " more" : first;
+    /** With so many decimals at most, for a sentence in any language. */
+    static BigDecimal number(BigDecimal number, int decimals) {
+        return new BigDecimal(Digits.upTo(number, decimals));
+    }
+
+    /** The first few. */
+    static String first(List<String> names) {
+        return String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
+    }
+
+    /** How many there are beside the first few. */
+    static int more(List<String> names) {
+        return Math.max(0, names.size() - NAMED);
+    }
+
+    /** '3, 4'. */
+    static String numbers(Collection<Crate> crates) {
+        return String.join(
+                ", ", crates.stream().map(crate -> "" + crate.number()).toList());
     }
 
     /** 'crate 3', 'crates 3, 4'. */
-    public static String crates(Collection<Crate> crates) {
-        String numbers = crates.stream().map(crate -> "" + crate.number()).collect(Collectors.joining(", "));
-        return (crates.size() == 1 ? "crate " : "crates ") + numbers;
+    static String crates(Collection<Crate> crates) {
+        return (crates.size() == 1 ? "crate " : "crates ") + numbers(crates);
+    }
+
+    /** '1236 × 836 × 745'. */
+    static String size(EnvelopeMm size) {
+        return size.length() + " × " + size.width() + " × " + size.height();
     }
 }

@@ -2,6 +2,7 @@ package boltlore.trades.testing;
 
 import boltlore.catalogue.FoundState;
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
 /** What a reading is held against; numbers in the unit of the row's result. */
 public sealed interface Limit {
@@ -20,6 +21,21 @@ public sealed interface Limit {
 
     /** No limit can be worked out, so no reading passes. */
     record Unknown(NotKnown what) implements Limit {}
+
+    /** The number that it begins at; null where it has none. */
+    default @Nullable BigDecimal leastNumber() {
+        return this instanceof AtLeast atLeast
+                ? atLeast.least()
+                : this instanceof Between between ? between.least() : null;
+    }
+
+    /** The number that it ends at, itself included or not; null where it has none. */
+    default @Nullable BigDecimal mostNumber() {
+        if (this instanceof AtMost atMost) {
+            return atMost.most();
+        }
+        return this instanceof Below below ? below.bound() : this instanceof Between between ? between.most() : null;
+    }
 
     /**
      * By how much the number misses the limit, in its unit; 0 where it keeps it.

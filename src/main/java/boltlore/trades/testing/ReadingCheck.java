@@ -41,12 +41,12 @@ final class ReadingCheck {
     }
 
     /** Empty where something is wrong, which then stands among the flaws. */
-    Optional<Taken> taken() {
+    Optional<ParsedReading> parsed() {
         LocalDate on = on();
         signed(reading.instrument(), Flaw.Kind.NO_INSTRUMENT);
         signed(reading.by(), Flaw.Kind.NO_NAME);
-        Taken taken = box.scale() == null ? state(on) : number(box.scale(), on);
-        return flaws.isEmpty() ? Optional.ofNullable(taken) : Optional.empty();
+        ParsedReading parsed = box.scale() == null ? state(on) : number(box.scale(), on);
+        return flaws.isEmpty() ? Optional.ofNullable(parsed) : Optional.empty();
     }
 
     private void signed(String written, Flaw.Kind otherwise) {
@@ -86,7 +86,7 @@ final class ReadingCheck {
         }
     }
 
-    private @Nullable Taken number(Scale scale, LocalDate on) {
+    private @Nullable ParsedReading number(Scale scale, LocalDate on) {
         unit(scale.unit());
         if (!NUMBER.matcher(reading.value()).matches()) {
             flaw(Flaw.Kind.NOT_A_NUMBER, reading.value(), scale.unit());
@@ -97,7 +97,7 @@ final class ReadingCheck {
             String range = Digits.plain(scale.from()) + " … " + Digits.plain(scale.to()) + " " + scale.unit();
             flaw(Flaw.Kind.OUT_OF_RANGE, Digits.plain(number), range);
         }
-        return new Taken.Figured(number, on);
+        return new ParsedReading.Figured(number, on);
     }
 
     /** A small m is a thousandth and a large one a million, so letters must be as they are. */
@@ -111,11 +111,11 @@ final class ReadingCheck {
         }
     }
 
-    private @Nullable Taken state(LocalDate on) {
+    private @Nullable ParsedReading state(LocalDate on) {
         String written = reading.value().toLowerCase(Locale.ROOT);
         for (FoundState state : FoundState.values()) {
             if (written.equals(state.written()) || written.equals(state.says().in(language))) {
-                return new Taken.State(state, on);
+                return new ParsedReading.State(state, on);
             }
         }
         flaw(Flaw.Kind.UNKNOWN_STATE, reading.value(), knownStates());

@@ -16,7 +16,7 @@ final class RowJudge {
     private final LocalDate today;
     private final List<Box> empty = new ArrayList<>();
     private final List<Flaw> flaws = new ArrayList<>();
-    private final Map<Box.Quantity, Taken> taken = new EnumMap<>(Box.Quantity.class);
+    private final Map<Box.Quantity, ParsedReading> parsed = new EnumMap<>(Box.Quantity.class);
 
     RowJudge(TestRow row, String language, LocalDate today) {
         this.row = row;
@@ -42,7 +42,7 @@ final class RowJudge {
             return;
         }
         ReadingCheck check = new ReadingCheck(box, own.get(own.size() - 1), language, today);
-        check.taken().ifPresent(read -> taken.put(box.quantity(), read));
+        check.parsed().ifPresent(read -> parsed.put(box.quantity(), read));
         flaws.addAll(check.flaws());
     }
 
@@ -54,7 +54,7 @@ final class RowJudge {
 
     /** A pack's voltages of another day say nothing about today's. */
     private void oneDay() {
-        long days = taken.values().stream().map(Taken::on).distinct().count();
+        long days = parsed.values().stream().map(ParsedReading::on).distinct().count();
         if (days > 1) {
             flaws.add(new Flaw(Flaw.Kind.SEVERAL_DAYS, Long.toString(days), ""));
         }
@@ -65,8 +65,8 @@ final class RowJudge {
             return new JudgedRow(row, readings, null, new Judgement.NoLimit(unknown.what()));
         }
         if (row.limit() instanceof Limit.InState wanted) {
-            boolean good =
-                    taken.get(Box.Quantity.RESULT) instanceof Taken.State found && found.state() == wanted.state();
+            boolean good = parsed.get(Box.Quantity.RESULT) instanceof ParsedReading.State found
+                    && found.state() == wanted.state();
             return new JudgedRow(row, readings, null, good ? new Judgement.Passed() : failed(BigDecimal.ZERO));
         }
         BigDecimal result = result();
@@ -84,10 +84,10 @@ final class RowJudge {
     }
 
     private @Nullable BigDecimal result() {
-        return row.workedOut() ? WorkedOut.result(row, this::number, flaws) : number(Box.Quantity.RESULT);
+        return row.workedOut() ? DerivedResult.result(row, this::number, flaws) : number(Box.Quantity.RESULT);
     }
 
     private BigDecimal number(Box.Quantity quantity) {
-        return taken.get(quantity) instanceof Taken.Figured read ? read.number() : BigDecimal.ZERO;
+        return parsed.get(quantity) instanceof ParsedReading.Figured read ? read.number() : BigDecimal.ZERO;
     }
 }

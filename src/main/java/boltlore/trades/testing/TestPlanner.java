@@ -18,13 +18,13 @@ public final class TestPlanner {
     private final Bill bill;
     private final EndOfLine endOfLine;
     private final KitPlaces places;
-    private final Reckoner reckoner;
+    private final LimitCalculator limits;
 
     private TestPlanner(Bill bill) {
         this.bill = bill;
         this.endOfLine = bill.resolved().choices().family().endOfLine();
         this.places = new KitPlaces(bill);
-        this.reckoner = Reckoner.of(bill);
+        this.limits = LimitCalculator.of(bill);
     }
 
     public static TestPlan of(Catalogue catalogue, Bill bill) {
@@ -77,17 +77,17 @@ public final class TestPlanner {
     }
 
     private TestRow row(TestGroup group, KitTest test, String key, @Nullable TestedAt at) {
-        Reckoned reckoned = reckoner.limit(test.demand(), endOfLine.instrument(test.instrument()));
+        ComputedLimit computed = limits.limit(test.demand(), endOfLine.instrument(test.instrument()));
         return new TestRow(
                 key,
                 group,
                 test,
                 at,
                 endOfLine.instrument(test.instrument()),
-                reckoned.limit(),
-                reckoned.basis(),
-                reckoned.unit(),
-                reckoned.suitedOhm(),
+                computed.limit(),
+                computed.basis(),
+                computed.unit(),
+                computed.suitedOhm(),
                 Boxes.of(key, test, endOfLine.instrument(test.instrument())));
     }
 

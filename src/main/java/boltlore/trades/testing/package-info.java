@@ -1,4 +1,7 @@
-/** What is tested of one finished kit, with which limits, and what the readings come to. Reads no file, knows no sheet. */
+/**
+ * What is tested of one finished kit, with which limits, and what the readings come to: plan, sheets, empty records,
+ * filled-in records read back, verdict, test report.
+ */
 @NullMarked
 package boltlore.trades.testing;
 

@@ -11,7 +11,7 @@ import boltlore.json.SchemaName;
 import boltlore.json.SchemaReader;
 import boltlore.json.TextShape;
 import boltlore.order.json.OrderKeys;
-import boltlore.trades.cutting.json.RemnantKeys;
+import boltlore.trades.cutting.RemnantKeys;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Map;

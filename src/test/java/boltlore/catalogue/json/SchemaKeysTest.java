@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.order.json.OrderReader;
-import boltlore.trades.cutting.json.RemnantsReader;
+import boltlore.trades.cutting.RemnantsFile;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -91,7 +91,7 @@ class SchemaKeysTest {
                     .faults();
         }
         if (file.startsWith("remnants")) {
-            return RemnantsReader.parse(file, json.getBytes(StandardCharsets.UTF_8), catalogue)
+            return RemnantsFile.parse(file, json.getBytes(StandardCharsets.UTF_8), catalogue)
                     .faults();
         }
         String before = small.text(file);

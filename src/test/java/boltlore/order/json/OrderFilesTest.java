@@ -91,8 +91,12 @@ class OrderFilesTest {
         SortedSet<LineName> lines = new TreeSet<>(List.of(new LineName("holder-left")));
         assertThat(plain.leftOut()).isEqualTo(new LeftOut.These(lines));
         assertThat(plain.waived())
-                .containsExactly(
-                        new Waiver("stray", "motor", "M. Fitter", LocalDate.of(2026, 3, 3), "Agreed by telephone."));
+                .containsExactly(new Waiver(
+                        "fitted but not required",
+                        "motor",
+                        "M. Fitter",
+                        LocalDate.of(2026, 3, 3),
+                        "Agreed by telephone."));
         assertThat(plain.extra().get(0))
                 .isEqualTo(new Extra(
                         new PartNumber("GREASE"), "", new BigDecimal("0.2"), "kg", null, null, false, "A spare tin."));

@@ -93,7 +93,8 @@ class CsvWriterTest {
         table.row().put("words", "a; b, \"c\"\nd\te|f").put("list", "1;-2").put("kg", new BigDecimal("-2.5"));
 
         try (CSVParser parser = CSVParser.parse(csv(table), CSVFormat.RFC4180)) {
-            assertThat(parser.getRecords().get(1).toList()).containsExactly("BL-1", "a; b, \"c\" / d\te|f", "1;'-2", "-2.5");
+            assertThat(parser.getRecords().get(1).toList())
+                    .containsExactly("BL-1", "a; b, \"c\" / d\te|f", "1;'-2", "-2.5");
         }
     }
 
@@ -141,8 +142,7 @@ class CsvWriterTest {
 
     @Test
     void a_number_has_the_digits_of_the_sheet_and_no_cell_breaks_a_line() {
-        TableBuilder table = Table.named("list")
-                .columns(Column.decimal("kw", "Power", 1), Column.text("says", "Says"));
+        TableBuilder table = Table.named("list").columns(Column.decimal("kw", "Power", 1), Column.text("says", "Says"));
         table.row().put("kw", new BigDecimal("3.557959154628904860172205")).put("says", "two\nlines");
         assertThat(csv(table)).isEqualTo("subject,kw,says\r\nBL-1,3.6,two / lines\r\n");
     }

@@ -25,16 +25,17 @@ import org.xml.sax.InputSource;
 class HtmlWriterTest {
 
     private static String text(PageBuilder page) {
-        return HtmlWriter.text(
-                Workbook.of("list", "List").in("de").about("Order <1>").page(page).build());
+        return HtmlWriter.text(Workbook.of("list", "List")
+                .in("de")
+                .about("Order <1>")
+                .page(page)
+                .build());
     }
 
     /** The body is well-formed XML too, so another reader can take it apart. */
     private static Document read(String html) throws Exception {
         String body = html.substring(html.indexOf("<body>"), html.indexOf("</html>"));
-        return DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new InputSource(new StringReader(body)));
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(body)));
     }
 
     @Test
@@ -54,15 +55,23 @@ class HtmlWriterTest {
     @Test
     void says_its_language_and_fetches_and_runs_nothing() {
         String html = text(Page.named("One").title("List"));
-        assertThat(html).startsWith("<!DOCTYPE html>").contains("<html lang=\"de\">").contains("<h1>List</h1>");
-        assertThat(html).doesNotContain("<script").doesNotContain("http:").doesNotContain("https:").doesNotContain("url(");
+        assertThat(html)
+                .startsWith("<!DOCTYPE html>")
+                .contains("<html lang=\"de\">")
+                .contains("<h1>List</h1>");
+        assertThat(html)
+                .doesNotContain("<script")
+                .doesNotContain("http:")
+                .doesNotContain("https:")
+                .doesNotContain("url(");
     }
 
     @Test
     void text_of_others_is_text_and_no_element() throws Exception {
         TableBuilder table = Table.named("t").columns(Column.text("a", "<b>"));
         table.row().put("a", "</td><script>alert('1')</script>&\"\u0007");
-        String html = text(Page.named("<i>").note("<script>").caution("<b>", "<img src=x>").add(table));
+        String html = text(
+                Page.named("<i>").note("<script>").caution("<b>", "<img src=x>").add(table));
         assertThat(html).doesNotContain("<script").doesNotContain("<img").contains("&lt;script&gt;");
         assertThat(read(html).getElementsByTagName("td").item(0).getTextContent())
                 .isEqualTo("</td><script>alert('1')</script>&\"\uFFFD");
@@ -72,12 +81,15 @@ class HtmlWriterTest {
     void a_drawing_is_svg_with_its_words_and_a_box_is_left_for_the_pen() throws Exception {
         TableBuilder table = Table.named("t").columns(Column.text("a", "A"), Column.tick("seen", "Seen"));
         table.row().put("a", "x");
-        Drawing drawing =
-                new Drawing(20, 10, "A line", List.of(Mark.line(new Point(1, 1), new Point(9, 9))));
+        Drawing drawing = new Drawing(20, 10, "A line", List.of(Mark.line(new Point(1, 1), new Point(9, 9))));
         Document page = read(text(Page.named("One").picture(drawing).add(table)));
         assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(1);
         assertThat(page.getElementsByTagName("title").item(0).getTextContent()).isEqualTo("A line");
-        assertThat(page.getElementsByTagName("span").item(0).getAttributes().getNamedItem("class").getNodeValue())
+        assertThat(page.getElementsByTagName("span")
+                        .item(0)
+                        .getAttributes()
+                        .getNamedItem("class")
+                        .getNodeValue())
                 .isEqualTo("pen");
     }
 

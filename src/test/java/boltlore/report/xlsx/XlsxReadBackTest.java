@@ -8,11 +8,14 @@ import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.xmlbeans.XmlError;
+import org.apache.xmlbeans.XmlOptions;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,6 +64,24 @@ class XlsxReadBackTest {
     @ValueSource(strings = {"a<b>&\"'c", "two\nlines", "_x0041_", "é 漢 \uD83D\uDE9A", "  blanks  "})
     void every_other_character_comes_back_as_it_was(String text) throws IOException {
         assertThat(firstCell(text).getStringCellValue()).isEqualTo(text);
+    }
+
+    /** ECMA-376 part 1, annex A, as XmlBeans has compiled it: which elements there are, in which order, with what values. */
+    @ParameterizedTest
+    @MethodSource("workbooks")
+    void every_sheet_and_the_styles_are_as_the_standard_s_schema_wants_them(Workbook workbook) throws IOException {
+        List<XmlError> errors = new ArrayList<>();
+        XmlOptions into = new XmlOptions().setErrorListener(errors);
+        try (XSSFWorkbook read = read(workbook)) {
+            read.getStylesSource().getCTStylesheet().validate(into);
+            read.getCTWorkbook().validate(into);
+            read.sheetIterator()
+                    .forEachRemaining(
+                            sheet -> ((XSSFSheet) sheet).getCTWorksheet().validate(into));
+        }
+        // XML's own attribute for blanks, which the schema does not name and every program writes.
+        errors.removeIf(error -> error.getMessage().contains("space@http://www.w3.org/XML/1998/namespace"));
+        assertThat(errors).isEmpty();
     }
 
     @Test

@@ -7,13 +7,13 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.Carries;
 import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.Held;
 import boltlore.resolution.rules.facts.HeldByOneOf;
 import boltlore.resolution.rules.facts.Holder;
 import boltlore.resolution.rules.facts.InKit;
+import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.StaysOut;
 import boltlore.resolution.rules.facts.Unused;
 import boltlore.resolution.rules.facts.UnusedBrackets;

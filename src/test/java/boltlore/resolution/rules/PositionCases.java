@@ -6,11 +6,11 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.Due;
 import boltlore.resolution.rules.facts.DueOnly;
 import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.Holds;
+import boltlore.resolution.rules.facts.LineSelected;
 import boltlore.resolution.rules.facts.OneLineOnly;
 import boltlore.resolution.rules.facts.Under;
 import java.util.List;

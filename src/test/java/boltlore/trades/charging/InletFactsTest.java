@@ -123,7 +123,8 @@ class InletFactsTest {
     }
 
     private static Set<FindingKind> found(Wired wired) {
-        Outcome<Resolution> outcome = new RuleResolver(wired.catalogue()).resolve(wired.choices(), new LeftOut.Undecided());
+        Outcome<Resolution> outcome =
+                new RuleResolver(wired.catalogue()).resolve(wired.choices(), new LeftOut.Undecided());
         return ((Outcome.Sound<Resolution>) outcome)
                 .value().findings().stream().map(Finding::kind).collect(Collectors.toSet());
     }

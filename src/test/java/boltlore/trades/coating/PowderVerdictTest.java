@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
+import boltlore.findings.Finding;
+import boltlore.findings.Kind;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -34,6 +36,19 @@ class PowderVerdictTest {
     private static PowderVerdict onParts(BigDecimal percent) {
         BigDecimal issued = BigDecimal.valueOf(600).divide(percent, MathContext.DECIMAL128);
         return PowderVerdict.of(RUN, BigDecimal.valueOf(6), issued, issued);
+    }
+
+    private static List<Kind> found(String issuedKg) {
+        return verdict(issuedKg).findings().map(Finding::kind).toList();
+    }
+
+    @Test
+    @DisplayName("What is usual is no finding; too much, too little and what can hardly be are one each")
+    void findings() {
+        assertThat(found("11.5")).isEmpty();
+        assertThat(found("11.6")).containsExactly(FilmFinding.POWDER_ABOVE_THEORETICAL);
+        assertThat(found("8.4")).containsExactly(FilmFinding.POWDER_BELOW_THEORETICAL);
+        assertThat(found("7")).containsExactly(FilmFinding.POWDER_HARDLY_POSSIBLE);
     }
 
     @Test

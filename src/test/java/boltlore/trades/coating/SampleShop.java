@@ -171,6 +171,7 @@ public final class SampleShop {
                 List.of(),
                 List.of(),
                 null,
+                null,
                 null);
     }
 

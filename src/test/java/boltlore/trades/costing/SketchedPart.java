@@ -127,6 +127,7 @@ public final class SketchedPart {
                 List.of(),
                 List.of(),
                 customs,
+                null,
                 null);
     }
 }

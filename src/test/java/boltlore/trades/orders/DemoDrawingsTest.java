@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
+import boltlore.faults.Outcome;
 import boltlore.report.Page;
 import boltlore.report.Picture;
 import boltlore.report.Workbook;
@@ -13,20 +14,18 @@ import boltlore.report.drawing.Drawing;
 import boltlore.report.xlsx.PrintedPicture;
 import boltlore.report.xlsx.XlsxWriter;
 import boltlore.trades.KitInWork;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
 import boltlore.trades.coating.CoatJob;
 import boltlore.trades.coating.CoatPlanner;
 import boltlore.trades.coating.HangingSheet;
-import boltlore.trades.costing.quote.Asked;
-import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.cutting.CutPlanner;
-import boltlore.trades.cutting.sheets.CutSheet;
+import boltlore.trades.cutting.CuttingTrade;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -39,13 +38,10 @@ class DemoDrawingsTest {
 
     private static Stream<Workbook> workbooks(String order) {
         KitInWork kit = Demo.kit(order);
-        OrderPricing pricing = OrderPricing.of(kit.bill(), kit.catalogue(), new Asked(kit.day(), null, null));
-        return Stream.concat(
-                FurtherSheets.of(kit.plan(), pricing).workbooks().stream().map(Supplier::get),
-                KitTrades.of(kit).results().values().stream()
-                        .flatMap(List::stream)
-                        .flatMap(result -> result.sheets().stream())
-                        .map(sheet -> sheet.report().get()));
+        return KitTrades.of(kit).results().values().stream()
+                .flatMap(List::stream)
+                .flatMap(result -> result.sheets().stream())
+                .map(sheet -> sheet.report().get());
     }
 
     private static Stream<Drawing> drawings(Workbook workbook) {
@@ -73,13 +69,21 @@ class DemoDrawingsTest {
 
     @Test
     void nothing_is_cut_off_or_covered_where_many_orders_are_coated_and_sawn_at_once() {
-        List<Bill> bills = Stream.of("bl-1001", "bl-1002", "bl-1004", "bl-1010", "bl-1011", "bl-2001", "bl-2002")
-                .map(Demo::bill)
+        List<KitInWork> kits = Stream.of("bl-1001", "bl-1002", "bl-1004", "bl-1010", "bl-1011", "bl-2001", "bl-2002")
+                .map(Demo::kit)
                 .toList();
+        List<Bill> bills = kits.stream().map(KitInWork::bill).toList();
         Catalogue catalogue = Demo.catalogue();
+        Outcome<List<TradeResult>> cut = new CuttingTrade().work(kits, Given.NONE);
         List<Drawing> drawings = Stream.of(
                         HangingSheet.of(CoatJob.of(CoatPlanner.of(bills, catalogue), catalogue)),
-                        CutSheet.of(CutPlanner.of(bills, catalogue, List.of()), catalogue.workshop()))
+                        ((Outcome.Sound<List<TradeResult>>) cut)
+                                .value()
+                                .get(0)
+                                .sheets()
+                                .get(0)
+                                .report()
+                                .get())
                 .flatMap(DemoDrawingsTest::drawings)
                 .toList();
         assertThat(drawings).hasSizeGreaterThan(30).allSatisfy(Clearances::assertLegible);

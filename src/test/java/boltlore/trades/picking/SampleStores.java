@@ -14,6 +14,8 @@ import boltlore.catalogue.Tracked;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PositionSketch;
+import boltlore.trades.KitInWork;
+import java.time.LocalDate;
 
 /** A van kit with a heater, a battery box, a dash panel and, on request, a compressor on its bracket. */
 public final class SampleStores {
@@ -32,6 +34,10 @@ public final class SampleStores {
 
     public static PickingList list(OrderSketch order) {
         return PickingList.of(order.plan(), order.bill());
+    }
+
+    static KitInWork kit(OrderSketch order) {
+        return new KitInWork(order.plan(), order.bill(), LocalDate.of(2025, 3, 14));
     }
 
     private static Catalogue catalogue() {

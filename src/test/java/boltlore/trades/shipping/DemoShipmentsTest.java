@@ -113,7 +113,7 @@ class DemoShipmentsTest {
         assertThat(shipment.crates())
                 .allSatisfy(crate -> assertThat(crate.grossKg())
                         .isLessThanOrEqualTo(crate.type().mostGrossKg()));
-        assertThat(ShipFindings.stop(shipment, new Consignment(List.of(shipment))))
+        assertThat(shipment.findings(new Consignment(List.of(shipment))).stops())
                 .isFalse();
     }
 

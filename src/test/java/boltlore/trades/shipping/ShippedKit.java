@@ -10,6 +10,7 @@ import boltlore.catalogue.RatedMotor;
 import boltlore.catalogue.ShippedBattery;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Wood;
+import boltlore.findings.Finding;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import boltlore.order.Extra;
@@ -213,9 +214,9 @@ public final class ShippedKit {
 
     private List<String> says(boolean stops) {
         Shipment shipment = shipment();
-        return ShipFindings.of(shipment, new Consignment(List.of(shipment))).stream()
+        return shipment.findings(new Consignment(List.of(shipment))).all().stream()
                 .filter(finding -> finding.stops() == stops)
-                .map(ShipFinding::says)
+                .map(Finding::says)
                 .toList();
     }
 
@@ -224,7 +225,7 @@ public final class ShippedKit {
         return says(true);
     }
 
-    /** Sentences of what is to be looked at and stops nothing. */
+    /** Sentences of what is to be checked or known and stops nothing. */
     public List<String> looks() {
         return says(false);
     }

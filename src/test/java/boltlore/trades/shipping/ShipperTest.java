@@ -141,7 +141,7 @@ class ShipperTest {
             ShippedKit kit = new ShippedKit().part("BLOCK", "178.1", 1);
             assertThat(kit.stops())
                     .containsExactly("BLOCK Part BLOCK (178.1 kg) goes into no crate of the workshop. The strongest,"
-                            + " 'case', takes 178 kg within 1000 x 800 x 600 mm.");
+                            + " 'case', takes 178 kg within 1000 × 800 × 600 mm.");
             assertThat(kit.shipment().crates()).isEmpty();
         }
 
@@ -153,15 +153,15 @@ class ShipperTest {
         @Test
         void names_a_part_that_is_too_long() {
             ShippedKit kit = new ShippedKit().part("RAIL", "5", 1).size("RAIL", 1001, 20, 20);
-            assertThat(kit.stops()).singleElement().asString().contains("RAIL Part RAIL (5 kg, 1001 x 20 x 20 mm)");
+            assertThat(kit.stops()).singleElement().asString().contains("RAIL Part RAIL (5 kg, 1001 × 20 × 20 mm)");
             assertThat(kit.size("RAIL", 20, 1000, 20).stops()).as("turned").isEmpty();
         }
 
         @Test
         void tells_a_slip_of_the_pen_from_a_part_that_is_too_large() {
             assertThat(new ShippedKit().part("BLOCK", "100", 1_000_000).stops())
-                    .containsExactly("1000000 of BLOCK Part BLOCK (100 kg) are more than can be packed."
-                            + " Look at the quantity.");
+                    .containsExactly("1000000 of BLOCK Part BLOCK (100 kg each) are more than can be packed."
+                            + " Check the quantity.");
             assertThat(new ShippedKit().part("BLOCK", "100", 400).shipment().crates())
                     .hasSize(400);
         }
@@ -185,14 +185,14 @@ class ShipperTest {
                     .extracting(ShipperTest::names)
                     .containsExactly(List.of("A"), List.of("Ladder rack"));
             assertThat(kit.looks())
-                    .anySatisfy(says -> assertThat(says).contains("nobody knows the mass of Ladder rack"));
+                    .anySatisfy(says -> assertThat(says).contains("the mass of Ladder rack is not known"));
         }
 
         @Test
         void does_not_pack_what_the_customer_supplies_but_says_so() {
             ShippedKit kit = new ShippedKit().part("A", "5", 1).extra(oneOff(null, true));
             assertThat(kit.shipment().crates()).hasSize(1);
-            assertThat(kit.looks()).contains("Ladder rack: the customer supplies it.");
+            assertThat(kit.looks()).contains("Ladder rack is not packed: the customer supplies it.");
         }
 
         @Test

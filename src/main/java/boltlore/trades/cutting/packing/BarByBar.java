@@ -14,9 +14,9 @@ final class BarByBar {
     private final Task task;
     private final int[] wanted;
     private final int[] left;
-    private final List<Filled> bars = new ArrayList<>();
+    private final List<CuttingPattern> bars = new ArrayList<>();
 
-    private record Offer(Filled bar, long lengths, long cost, long room) {
+    private record Offer(CuttingPattern bar, long lengths, long cost, long room) {
 
         boolean betterThan(Offer other) {
             long mine = cost * other.lengths;
@@ -33,11 +33,11 @@ final class BarByBar {
         Arrays.setAll(left, stock -> task.stocks().get(stock).most() - used[stock]);
     }
 
-    static List<Filled> of(Task task, int[] wanted, int[] used) {
+    static List<CuttingPattern> of(Task task, int[] wanted, int[] used) {
         return new BarByBar(task, wanted, used).fill();
     }
 
-    private List<Filled> fill() {
+    private List<CuttingPattern> fill() {
         for (int longest = longest(); longest >= 0; longest = longest()) {
             Offer best = best(longest);
             bars.add(best.bar());
@@ -79,6 +79,6 @@ final class BarByBar {
         for (int kind = 0; kind < counts.length; kind++) {
             lengths += counts[kind] * task.kinds().get(kind).length();
         }
-        return new Offer(new Filled(stock, counts), lengths, bars.cost(), bars.room());
+        return new Offer(new CuttingPattern(stock, counts), lengths, bars.cost(), bars.room());
     }
 }

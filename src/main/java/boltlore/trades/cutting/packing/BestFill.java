@@ -21,7 +21,7 @@ final class BestFill {
     /** @param wanted how many of each kind may be taken */
     BestFill(Task task, int[] wanted) {
         this.task = task;
-        this.lengths = task.kinds().stream().mapToLong(Kind::length).toArray();
+        this.lengths = task.kinds().stream().mapToLong(PieceType::length).toArray();
         this.wanted = wanted.clone();
         this.taken = new int[wanted.length];
         this.bestTaken = taken.clone();

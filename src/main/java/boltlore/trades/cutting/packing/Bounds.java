@@ -12,7 +12,7 @@ final class Bounds {
 
     /** By length alone. */
     static long byLength(Task task) {
-        return byValue(task, task.kinds().stream().mapToLong(Kind::length).toArray());
+        return byValue(task, task.kinds().stream().mapToLong(PieceType::length).toArray());
     }
 
     /** By prices of the kinds, as a linear program gives them; any prices do, good ones bound well. */
@@ -72,9 +72,9 @@ final class Bounds {
      * Bars that are needed at least where all have one room: L2 of S. Martello and P. Toth, Lower bounds and reduction
      * procedures for the bin packing problem, Discrete Applied Mathematics 28 (1990), from memory.
      */
-    static long bars(List<Kind> kinds, long room) {
+    static long bars(List<PieceType> kinds, long room) {
         long best = bars(kinds, room, 0);
-        for (Kind kind : kinds) {
+        for (PieceType kind : kinds) {
             if (2 * kind.length() <= room) {
                 best = Math.max(best, bars(kinds, room, kind.length()));
             }
@@ -83,11 +83,11 @@ final class Bounds {
     }
 
     /** Long pieces share no bar with each other; what pieces of at least that length find no place beside them is added. */
-    private static long bars(List<Kind> kinds, long room, long shortest) {
+    private static long bars(List<PieceType> kinds, long room, long shortest) {
         long bars = 0;
         long free = 0;
         long small = 0;
-        for (Kind kind : kinds) {
+        for (PieceType kind : kinds) {
             if (2 * kind.length() > room) {
                 bars += kind.count();
                 free += kind.length() <= room - shortest ? kind.count() * (room - kind.length()) : 0;

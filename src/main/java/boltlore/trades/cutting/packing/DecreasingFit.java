@@ -39,14 +39,16 @@ final class DecreasingFit {
     }
 
     /** The bars of one stock, which has room for every kind and as many bars as are asked for. */
-    static List<Filled> of(Task task, int stock, Rule rule) {
+    static List<CuttingPattern> of(Task task, int stock, Rule rule) {
         DecreasingFit fit = new DecreasingFit(task, stock, rule);
         for (int kind = 0; kind < task.kinds().size(); kind++) {
             for (int i = 0; i < task.kinds().get(kind).count(); i++) {
                 fit.place(kind);
             }
         }
-        return fit.bars.stream().map(bar -> new Filled(stock, bar.counts)).toList();
+        return fit.bars.stream()
+                .map(bar -> new CuttingPattern(stock, bar.counts))
+                .toList();
     }
 
     private void place(int kind) {

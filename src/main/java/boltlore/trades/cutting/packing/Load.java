@@ -17,7 +17,7 @@ final class Load {
 
     /** Adds so many of a kind; takes them away where the number is below 0. */
     void add(int kind, int times) {
-        Kind added = task.kinds().get(kind);
+        PieceType added = task.kinds().get(kind);
         lengths += times * added.length();
         if (added.ends().slanted()) {
             int slant = added.ends().slant();

@@ -17,28 +17,28 @@ public final class Packer {
         if (task.kinds().isEmpty()) {
             return new Packing(List.of(), 0, 0);
         }
-        Choice best = byRule(task);
+        CuttingPlan best = byRule(task);
         Affordable affordable = Affordable.upTo(best.cost(), task.stocks());
         long bound = affordable.atLeast(0, task.roomToBuy());
         if (best.cost() > bound) {
             bound = affordable.atLeast(quickBound(task), task.roomToBuy());
         }
         if (best.cost() > bound && task.kinds().size() <= MOST_KINDS_TO_SOLVE) {
-            FillProgram solved = FillProgram.solved(
+            ColumnGeneration solved = ColumnGeneration.solved(
                     task, task.counts(), new int[task.stocks().size()]);
             bound = Math.max(bound, affordable.atLeast(Bounds.byPrices(task, solved.prices()), task.roomToBuy()));
-            best = Dive.from(task, solved, best, bound);
+            best = DivingHeuristic.from(task, solved, best, bound);
         }
         return best.cost() > bound ? searched(task, best, bound, affordable) : packing(best, bound);
     }
 
-    private static Packing searched(Task task, Choice known, long bound, Affordable affordable) {
-        Completion search = new Completion(task, known, bound, affordable);
-        Choice best = search.best();
+    private static Packing searched(Task task, CuttingPlan known, long bound, Affordable affordable) {
+        BranchAndBound search = new BranchAndBound(task, known, bound, affordable);
+        CuttingPlan best = search.best();
         return packing(best, search.searchedAll() ? best.cost() : bound);
     }
 
-    private static Packing packing(Choice best, long bound) {
+    private static Packing packing(CuttingPlan best, long bound) {
         return new Packing(best.bars(), best.cost(), bound);
     }
 
@@ -51,13 +51,14 @@ public final class Packer {
         return Math.max(byLength, Bounds.bars(task.kinds(), only.room()) * only.cost());
     }
 
-    private static Choice byRule(Task task) {
-        Choice best = Tidy.of(
+    private static CuttingPlan byRule(Task task) {
+        CuttingPlan best = LocalImprovement.of(
                 task, BarByBar.of(task, task.counts(), new int[task.stocks().size()]));
         for (int stock = 0; stock < task.stocks().size(); stock++) {
             if (holdsEveryKind(task, stock)) {
-                best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
-                best = best.orBetter(Tidy.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.BEST)));
+                best = best.orBetter(
+                        LocalImprovement.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
+                best = best.orBetter(LocalImprovement.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.BEST)));
             }
         }
         return best;

@@ -8,7 +8,7 @@ import java.util.List;
  * @param cost of the bars that are bought
  * @param bound cost that no way can be under
  */
-public record Packing(List<Filled> bars, long cost, long bound) {
+public record Packing(List<CuttingPattern> bars, long cost, long bound) {
 
     public Packing {
         bars = List.copyOf(bars);

@@ -13,9 +13,9 @@ final class SlantedKnapsack {
     private static final int MOST_SLANTS = 3;
 
     /** @param lost length that a bar loses when it holds these slants */
-    private record Choice(Knapsack knapsack, long lost) {}
+    private record CuttingPlan(Knapsack knapsack, long lost) {}
 
-    private final List<Choice> choices = new ArrayList<>();
+    private final List<CuttingPlan> choices = new ArrayList<>();
 
     private SlantedKnapsack(Task task, int[] wanted, long[] values, boolean fitting) {
         int[] slants = IntStream.range(0, task.exposure().size())
@@ -23,7 +23,7 @@ final class SlantedKnapsack {
                 .toArray();
         if (slants.length > MOST_SLANTS) {
             Knapsack all = fitting ? Knapsack.fitting(task, wanted, values) : Knapsack.bounding(task, wanted, values);
-            choices.add(new Choice(all, fitting ? task.mostExposed() : 0));
+            choices.add(new CuttingPlan(all, fitting ? task.mostExposed() : 0));
             return;
         }
         for (int held = 0; held < 1 << slants.length; held++) {
@@ -35,7 +35,7 @@ final class SlantedKnapsack {
             }
             int[] allowed = allowed(task, wanted, holds);
             Knapsack of = fitting ? Knapsack.fitting(task, allowed, values) : Knapsack.bounding(task, allowed, values);
-            choices.add(new Choice(of, lost));
+            choices.add(new CuttingPlan(of, lost));
         }
     }
 
@@ -82,9 +82,9 @@ final class SlantedKnapsack {
         return best(room).knapsack().counts(Math.max(0, room - best(room).lost()));
     }
 
-    private Choice best(long room) {
-        Choice best = choices.get(0);
-        for (Choice choice : choices) {
+    private CuttingPlan best(long room) {
+        CuttingPlan best = choices.get(0);
+        for (CuttingPlan choice : choices) {
             boolean more = choice.knapsack().value(room - choice.lost())
                     > best.knapsack().value(room - best.lost());
             best = more ? choice : best;

@@ -11,7 +11,7 @@ import java.util.List;
  * @param lastCut what the cut after the last piece takes away
  * @param keepFrom shortest rest that is kept; what is shorter is scrap
  */
-public record Task(List<Kind> kinds, List<Stock> stocks, List<Long> exposure, long lastCut, long keepFrom) {
+public record Task(List<PieceType> kinds, List<Stock> stocks, List<Long> exposure, long lastCut, long keepFrom) {
 
     public Task {
         kinds = List.copyOf(kinds);
@@ -25,11 +25,11 @@ public record Task(List<Kind> kinds, List<Stock> stocks, List<Long> exposure, lo
     }
 
     int[] counts() {
-        return kinds.stream().mapToInt(Kind::count).toArray();
+        return kinds.stream().mapToInt(PieceType::count).toArray();
     }
 
     int pieces() {
-        return kinds.stream().mapToInt(Kind::count).sum();
+        return kinds.stream().mapToInt(PieceType::count).sum();
     }
 
     Load empty() {
@@ -53,11 +53,11 @@ public record Task(List<Kind> kinds, List<Stock> stocks, List<Long> exposure, lo
     }
 
     /** What is left of a bar after its last cut. */
-    long rest(Filled bar) {
+    long rest(CuttingPattern bar) {
         return Math.max(0, stocks.get(bar.stock()).room() - load(bar) - lastCut);
     }
 
-    long load(Filled bar) {
+    long load(CuttingPattern bar) {
         Load load = empty();
         for (int kind = 0; kind < kinds.size(); kind++) {
             load.add(kind, bar.of(kind));
@@ -66,7 +66,7 @@ public record Task(List<Kind> kinds, List<Stock> stocks, List<Long> exposure, lo
     }
 
     /** The rest, where it is too short to keep. */
-    long scrap(Filled bar) {
+    long scrap(CuttingPattern bar) {
         long rest = rest(bar);
         return rest < keepFrom ? rest : 0;
     }

@@ -53,7 +53,7 @@ final class AllWays {
         long best = Long.MAX_VALUE / 2;
         for (int stock = 0; stock < used.length; stock++) {
             Stock bar = task.stocks().get(stock);
-            if (!used[stock] && task.load(new Filled(stock, groups.get(group))) <= bar.room()) {
+            if (!used[stock] && task.load(new CuttingPattern(stock, groups.get(group))) <= bar.room()) {
                 used[stock] = !bar.isBought();
                 best = Math.min(best, bar.cost() + cost(group + 1, used));
                 used[stock] = false;

@@ -46,7 +46,7 @@ class PackingLaws {
     void never_under_the_bound(@ForAll("tasks") Task task) {
         Packing packing = Packer.of(task);
         assertThat(packing.cost())
-                .isEqualTo(Choice.of(task, packing.bars()).cost())
+                .isEqualTo(CuttingPlan.of(task, packing.bars()).cost())
                 .isGreaterThanOrEqualTo(packing.bound());
     }
 
@@ -83,8 +83,8 @@ class PackingLaws {
     @Label("the bounds hold by themselves")
     void the_bounds_hold(@ForAll("smallTasks") Task task) {
         long least = AllWays.leastCost(task);
-        FillProgram solved =
-                FillProgram.solved(task, task.counts(), new int[task.stocks().size()]);
+        ColumnGeneration solved = ColumnGeneration.solved(
+                task, task.counts(), new int[task.stocks().size()]);
         assertThat(Bounds.byPrices(task, solved.prices())).isLessThanOrEqualTo(least);
         assertThat(Packer.quickBound(task)).isLessThanOrEqualTo(least);
     }
@@ -107,11 +107,11 @@ class PackingLaws {
                 .as(PackingLaws::task);
     }
 
-    private static Arbitrary<Kind> kinds() {
+    private static Arbitrary<PieceType> kinds() {
         return Combinators.combine(
                         Arbitraries.longs().between(60, 700),
                         Arbitraries.integers().between(0, 5))
-                .as((length, ends) -> new Kind(length, ends(ends), 1));
+                .as((length, ends) -> new PieceType(length, ends(ends), 1));
     }
 
     private static Ends ends(int which) {
@@ -123,11 +123,11 @@ class PackingLaws {
         };
     }
 
-    private static Task task(List<Kind> kinds, long cost, List<Long> atHand) {
+    private static Task task(List<PieceType> kinds, long cost, List<Long> atHand) {
         List<Stock> stocks = new ArrayList<>(List.of(Stock.toBuy(1000, 10), Stock.toBuy(800, cost)));
         atHand.forEach(room -> stocks.add(Stock.atHand(room)));
-        List<Kind> sorted = kinds.stream()
-                .sorted(Comparator.comparingLong(Kind::length).reversed())
+        List<PieceType> sorted = kinds.stream()
+                .sorted(Comparator.comparingLong(PieceType::length).reversed())
                 .toList();
         return new Task(sorted, stocks, List.of(20L, 7L), 3, 100);
     }

@@ -19,8 +19,8 @@ final class PlainTask {
     static Task of(List<Long> pieces, Stock... stocks) {
         SortedMap<Long, Integer> counts = new TreeMap<>(Comparator.reverseOrder());
         pieces.forEach(piece -> counts.merge(piece, 1, Integer::sum));
-        List<Kind> kinds = counts.entrySet().stream()
-                .map(entry -> new Kind(entry.getKey(), Ends.SQUARE, entry.getValue()))
+        List<PieceType> kinds = counts.entrySet().stream()
+                .map(entry -> new PieceType(entry.getKey(), Ends.SQUARE, entry.getValue()))
                 .toList();
         return new Task(kinds, List.of(stocks), List.of(), 0, 100);
     }

@@ -1,0 +1,70 @@
+package boltlore.report.xlsx;
+
+import boltlore.report.drawing.Png;
+import boltlore.report.xlsx.LaidPage.LaidChart;
+import boltlore.report.xlsx.LaidPage.LaidPicture;
+import org.apache.poi.ss.usermodel.ClientAnchor.AnchorType;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.util.Units;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFPicture;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The charts and pictures of a worksheet, held by its cells, so that they are never wider than its columns print. */
+record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
+
+    void write() {
+        page.charts().forEach(this::chart);
+        page.pictures().forEach(this::picture);
+    }
+
+    private void chart(LaidChart laid) {
+        XSSFClientAnchor anchor =
+                anchor(laid.from(), laid.rows().first(), laid.to(), laid.rows().last() + 1, 0);
+        ChartWriter.write(
+                sheet.createDrawingPatriarch().createChart(anchor),
+                laid,
+                page.table(laid.chart().table()),
+                sheet);
+    }
+
+    private void picture(LaidPicture laid) {
+        int number = book.addPicture(Png.of(laid.drawing()), Workbook.PICTURE_TYPE_PNG);
+        double right = laid.width() / PageLayout.POINTS_PER_CHARACTER;
+        XSSFClientAnchor anchor = anchor(0, laid.row(), right, laid.row(), laid.height());
+        XSSFPicture picture = sheet.createDrawingPatriarch().createPicture(anchor, number);
+        var properties = picture.getCTPicture().getNvPicPr().getCNvPr();
+        properties.setName("Picture " + properties.getId());
+        properties.setDescr(laid.drawing().says());
+    }
+
+    /** @param left and right in characters from the left edge of the grid, and points below the last row's top */
+    private XSSFClientAnchor anchor(double left, int firstRow, double right, int lastRow, double below) {
+        XSSFClientAnchor anchor = new XSSFClientAnchor();
+        anchor.setAnchorType(AnchorType.MOVE_DONT_RESIZE);
+        anchor.setRow1(firstRow);
+        anchor.setRow2(lastRow);
+        anchor.setDy2(Units.toEMU(below));
+        anchor.setCol1(column(left));
+        anchor.setDx1(within(left));
+        anchor.setCol2(column(right));
+        anchor.setDx2(within(right));
+        return anchor;
+    }
+
+    private int column(double at) {
+        int column = 0;
+        while (column < page.grid().columns() - 1 && at > page.grid().width(0, column + 1)) {
+            column++;
+        }
+        return column;
+    }
+
+    /** How far into its column, which it does not leave. */
+    private int within(double at) {
+        int column = column(at);
+        double into = Math.min(at - page.grid().width(0, column), page.grid().width(column));
+        return Units.toEMU(into * PageLayout.POINTS_PER_CHARACTER);
+    }
+}

@@ -1,0 +1,187 @@
+package boltlore.trades.cutting;
+
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Workshop;
+import boltlore.measure.Digits;
+import boltlore.order.Order;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.FindingsTable;
+import boltlore.report.Heading;
+import boltlore.report.Kind;
+import boltlore.report.Look;
+import boltlore.report.Note;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.Picture;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+import boltlore.trades.cutting.CutPlan.HeldBack;
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The cutting list of one order, or of several that are cut together. */
+final class CuttingReport {
+
+    private static final String BOUND =
+            "'Lower bound' is a cost that no way of cutting these pieces can be under; where the gap is 0, this list is proved"
+                    + " to be the cheapest. Remnants at hand cost nothing here.";
+    private static final String ASSUMED =
+            "Lengths are over all, from long point to long point. Every bar, a remnant too, is trimmed at the head. All pieces"
+                    + " of one part come off one bar, so that no part mixes heats. Slanted ends of one angle lie against each"
+                    + " other, parted by one cut, where the section may be turned over; elsewhere pieces lie one behind the"
+                    + " other.";
+    private static final String UNDECIDED =
+            "These belong to brackets that support nothing in their kit, and nobody has decided yet whether they are left out"
+                    + " or kept. They are on no bar and among no blanks until this list is issued again.";
+    private static final int NAMED_IN_FOOTER = 4;
+
+    private static final TableSpec<HeldBack> ON_HOLD = TableSpec.<HeldBack>named("held-back")
+            .text("order", "Order", 20, HeldBack::order)
+            .text("part", "Part", 20, held -> held.part().number().text())
+            .text("revision", "Rev", held -> held.part().revision())
+            .text("name", "Name", 40, held -> held.part().name().english())
+            .whole("count", "Parts", "", HeldBack::count)
+            .box(new Column("decision", "Left out or kept", Kind.blank().oneOf("Left out", "Kept")))
+            .box(Column.signature("by", "Decided by"));
+
+    private CuttingReport() {}
+
+    static Workbook of(CutPlan plan, Catalogue catalogue) {
+        Workshop workshop = catalogue.workshop();
+        String footer = "Cutting list, " + orders(plan);
+        WorkbookBuilder report = Workbook.of("cutting-list", "Cutting list")
+                .about(orders(plan))
+                .by(workshop.name())
+                .found(plan.findings(workshop.currency()));
+        glance(report, plan, workshop);
+        // The list cannot be older than its latest order.
+        plan.orders().stream()
+                .map(Order::placed)
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .ifPresent(report::dated);
+        report.page(overview(plan, workshop, footer));
+        plan.materials().forEach(cuts -> report.page(SawPage.of(cuts, workshop, footer)));
+        if (!plan.blanks().isEmpty()) {
+            report.page(BlanksPage.of(plan.blanks(), workshop, footer));
+        }
+        RackPage.of(plan, catalogue, footer).ifPresent(report::page);
+        if (!plan.heldBack().isEmpty()) {
+            report.page(onHold(plan.heldBack(), footer));
+        }
+        return report.build();
+    }
+
+    /** Each way of cutting in words, then all materials. */
+    private static void glance(WorkbookBuilder report, CutPlan plan, Workshop workshop) {
+        report.glance(new Heading(orders(plan), Look.TITLE));
+        if (plan.materials().isEmpty()) {
+            report.glance(Note.plain("", "Nothing in these orders is sawn."));
+            return;
+        }
+        for (MaterialCuts cuts : plan.materials()) {
+            report.glance(new Heading(cuts.material().says(), Look.HEADING));
+            BarPatterns.of(cuts.bars()).forEach(pattern -> report.glance(new Picture(BarDrawing.of(pattern, cuts))));
+        }
+        report.glance(materials(plan.materials(), workshop.currency(), false).build());
+    }
+
+    /** Orders and their dates, cautions, all materials at a glance. */
+    private static PageBuilder overview(CutPlan plan, Workshop workshop, String footer) {
+        PageBuilder page = Page.named("Overview").landscape().footer(footer);
+        page.title("Cutting list").add(head(plan, workshop));
+        if (plan.isEmpty()) {
+            return page.note("Nothing in these orders is cut.");
+        }
+        if (!plan.materials().isEmpty()) {
+            CautionNotes.always(page, "cutting-bars", workshop, "en");
+        }
+        CautionNotes.always(page, "cutting", workshop, "en");
+        if (!plan.blanks().isEmpty()) {
+            CautionNotes.always(page, "cutting-blanks", workshop, "en");
+        }
+        FindingsTable.add(page, plan.findings(workshop.currency()), "en");
+        if (!plan.materials().isEmpty()) {
+            page.heading("Bars").add(materials(plan.materials(), workshop.currency(), true));
+            page.note(BOUND).note(ASSUMED);
+        }
+        return page.signatures("Released to the saw by", "Taken over by");
+    }
+
+    private static ParticularsBuilder head(CutPlan plan, Workshop workshop) {
+        ParticularsBuilder head =
+                Particulars.named("orders").say("workshop", "Workshop", workshop.name() + ", " + workshop.place());
+        for (Order order : plan.orders()) {
+            String due = order.due() == null ? "no date set" : "due " + order.due();
+            head.say("order-" + order.name(), "Order " + order.name(), due);
+        }
+        return head;
+    }
+
+    /** One row for each material: what is bought for it, what it costs, and how good the list is known to be. */
+    private static TableBuilder materials(List<MaterialCuts> all, Currency currency, boolean pages) {
+        TableSpec<MaterialCuts> spec = TableSpec.<MaterialCuts>named("materials")
+                .text("material", "Material", 40, cuts -> cuts.material().says());
+        if (pages) {
+            spec.text("page", "Page", 20, cuts -> cuts.material().name());
+        }
+        spec.whole("pieces", "Pieces", "", MaterialCuts::pieces)
+                .whole("remnants", "Remnants used", "", cuts -> cuts.bars().size() - cuts.bought())
+                .text("bars", "Bars to buy (mm)", 24, CuttingReport::bought)
+                .money("cost", "Cost", currency, MaterialCuts::cost)
+                .money("least", "Lower bound", currency, MaterialCuts::atLeast)
+                .percent("gap", "Gap", 1, MaterialCuts::gapPercent)
+                .percent("used", "Used", 1, MaterialCuts::usedPercent)
+                .decimal("kept", "Kept", "mm", 1, MaterialCuts::keptMm)
+                .decimal("scrap", "Scrap", "mm", 1, MaterialCuts::scrapMm);
+        TableBuilder table = spec.empty();
+        all.forEach(cuts -> spec.add(table, cuts.material().name(), cuts));
+        table.total("total", "All materials")
+                .sum("pieces", sum(all, cuts -> BigDecimal.valueOf(cuts.pieces())))
+                .sum("cost", sum(all, MaterialCuts::cost))
+                .sum("least", sum(all, MaterialCuts::atLeast));
+        return table;
+    }
+
+    private static BigDecimal sum(List<MaterialCuts> all, Function<MaterialCuts, BigDecimal> of) {
+        return all.stream().map(of).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** '2 × 6000, 1 × 3000': the bars to buy. */
+    private static String bought(MaterialCuts cuts) {
+        TreeMap<BigDecimal, Long> counts = cuts.bars().stream()
+                .filter(SawnBar::isBought)
+                .collect(Collectors.groupingBy(
+                        SawnBar::lengthMm, () -> new TreeMap<>(Comparator.reverseOrder()), Collectors.counting()));
+        return counts.entrySet().stream()
+                .map(entry -> entry.getValue() + " × " + Digits.plain(entry.getKey()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What is not to be cut until someone has decided about it. */
+    private static PageBuilder onHold(List<HeldBack> heldBack, String footer) {
+        PageBuilder page = Page.named("On hold").landscape().footer(footer);
+        return page.title("On hold: do not cut").note(UNDECIDED).add(ON_HOLD.of(heldBack));
+    }
+
+    /** 'Order BL-1001', 'Orders BL-1001, BL-1002', or how many where there are more than fit a footer. */
+    private static String orders(CutPlan plan) {
+        List<Order> orders = plan.orders();
+        if (orders.size() > NAMED_IN_FOOTER) {
+            return orders.size() + " orders, " + orders.get(0).name() + " first";
+        }
+        String names = orders.stream().map(Order::name).collect(Collectors.joining(", "));
+        return (orders.size() == 1 ? "Order " : "Orders ") + names;
+    }
+}

@@ -1,0 +1,130 @@
+package boltlore.trades.picking;
+
+import boltlore.catalogue.Part;
+import boltlore.catalogue.Tracked;
+import boltlore.report.Column;
+import boltlore.report.TableSpec;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The columns that pages of a picking list share: by which a picker finds a part and knows it; how much, a count or a
+ * quantity to measure out, which stand apart so that nobody counts out 2.5 of something or measures 2 of another; and the
+ * boxes that stores fill in by hand.
+ *
+ * @param digits of what is measured out, as many as the finest quantity on the list has
+ */
+record PickColumns(int digits) {
+
+    private static final int WIDEST_NAME = 34;
+
+    /**
+     * What a row of any page hands out.
+     *
+     * @param part null for a one-off that is only described
+     * @param spares 0 where none are added
+     */
+    record Handed(@Nullable Part part, String name, String bin, BigDecimal quantity, BigDecimal spares, String unit) {
+
+        static Handed of(Part part, BigDecimal quantity, BigDecimal spares) {
+            String bin = part.bin().isEmpty() ? "no bin" : part.bin();
+            return new Handed(part, part.name().english(), bin, quantity, spares, part.unit());
+        }
+
+        static Handed of(PickRow row) {
+            return of(row.part(), row.quantity(), row.spares());
+        }
+
+        static Handed of(HeldBack held) {
+            return of(held.part(), held.quantity(), BigDecimal.ZERO);
+        }
+
+        static Handed of(BagRow packed) {
+            return of(packed.part(), packed.quantity(), packed.spares());
+        }
+
+        static Handed of(ExtraRow row) {
+            Part part = row.part();
+            boolean customers = row.extra().suppliedByCustomer();
+            String bin = part == null ? "" : customers ? "customer" : row.bin().isEmpty() ? "no bin" : row.bin();
+            return new Handed(
+                    part,
+                    part == null ? row.extra().says() : part.name().english(),
+                    bin,
+                    row.extra().quantity(),
+                    BigDecimal.ZERO,
+                    row.extra().unit());
+        }
+
+        private boolean isMeasured() {
+            return quantity.stripTrailingZeros().scale() > 0 || Units.measured(unit);
+        }
+    }
+
+    static PickColumns of(PickingList list) {
+        Stream<BigDecimal> bags =
+                list.bags().stream().flatMap(page -> page.rows().stream()).map(BagRow::quantity);
+        Stream<BigDecimal> apart = Stream.concat(
+                list.heldBack().stream().map(HeldBack::quantity),
+                list.extras().stream().map(extra -> extra.extra().quantity()));
+        int finest = Stream.concat(bags, apart)
+                .mapToInt(quantity -> quantity.stripTrailingZeros().scale())
+                .max()
+                .orElse(0);
+        return new PickColumns(Math.max(1, finest));
+    }
+
+    /** Bin, part and how much. */
+    <R> TableSpec<R> of(String table, String bin, boolean spares, Function<R, Handed> handed) {
+        TableSpec<R> spec = TableSpec.<R>named(table)
+                .text("bin", bin, row -> handed.apply(row).bin())
+                .text(
+                        "part",
+                        "Part",
+                        row -> ofPart(handed.apply(row), part -> part.number().text()))
+                .text("revision", "Rev.", row -> ofPart(handed.apply(row), Part::revision))
+                .text("name", "Name", WIDEST_NAME, row -> handed.apply(row).name());
+        return amounts(spec, spares, handed);
+    }
+
+    <R> TableSpec<R> amounts(TableSpec<R> spec, boolean spares, Function<R, Handed> handed) {
+        spec.whole("count", "Count", "", row -> {
+            Handed what = handed.apply(row);
+            return what.isMeasured() ? null : what.quantity();
+        });
+        if (spares) {
+            spec.whole("spares", "Spares", "", row -> {
+                BigDecimal more = handed.apply(row).spares();
+                return more.signum() > 0 ? more : null;
+            });
+        }
+        return spec.decimal("measure", "Measure out", "", digits, row -> {
+                    Handed what = handed.apply(row);
+                    return what.isMeasured() ? what.quantity() : null;
+                })
+                .text("unit", "Unit", row -> handed.apply(row).unit());
+    }
+
+    static <R> TableSpec<R> boxes(TableSpec<R> spec) {
+        return spec.box(Column.tick("picked", "Picked"))
+                .box(Column.blank("secondCount", "2nd count"))
+                .box(Column.blank("short", "Short"));
+    }
+
+    static <R> TableSpec<R> cautions(TableSpec<R> spec, int widest, Function<R, List<String>> codes) {
+        return spec.text("mind", "Caution", widest, row -> PickingReport.beside(codes.apply(row)));
+    }
+
+    /** Whether a row's numbers need more room than the box in the row: several pieces, each with its own number. */
+    static boolean needsSerialsPage(PickRow row) {
+        return row.part().tracked() == Tracked.SERIAL && row.quantity().compareTo(BigDecimal.ONE) > 0;
+    }
+
+    private static @Nullable String ofPart(Handed what, Function<Part, String> fact) {
+        Part part = what.part();
+        return part == null ? null : fact.apply(part);
+    }
+}

@@ -1,0 +1,131 @@
+package boltlore.trades.picking;
+
+import boltlore.catalogue.Caution;
+import boltlore.findings.Findings;
+import boltlore.order.Order;
+import boltlore.report.FindingsTable;
+import boltlore.report.Heading;
+import boltlore.report.Kind;
+import boltlore.report.Look;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+import boltlore.trades.KitInWork;
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The picking list of one order: the pick list, pages for what lies in no bin, serial numbers, bags by fit stage. */
+final class PickingReport {
+
+    private static final String HOW_TO = "Pick the count and the spares: one spare for each 20, or part of 20, small"
+            + " fixings of a bag. Write down what is short and go on; do not put another part in its place.";
+    private static final Map<String, String> LEADS = Map.of("lift-two", "Two-person lift");
+
+    private PickingReport() {}
+
+    static Workbook of(KitInWork kit, PickingList list, Findings findings) {
+        Order order = kit.order();
+        WorkbookBuilder report = Workbook.of("picking-list", "Picking list " + order.name())
+                .about("Order " + order.name() + ", " + order.customer())
+                .by(kit.workshop().name())
+                .found(findings)
+                .glance(new Heading(order.name() + ", " + kit.family().says().english(), Look.TITLE))
+                .glance(glance(list).build());
+        if (order.placed() != null) {
+            report.dated(order.placed());
+        }
+        PickPages pages = new PickPages(kit, PickColumns.of(list));
+        report.page(pickList(kit, list, findings, pages));
+        apart(report, list.fromCoating(), pages::fromCoating);
+        apart(report, list.extras(), pages::extras);
+        apart(report, list.heldBack(), pages::onHold);
+        apart(report, list.walk().stream().filter(PickColumns::needsSerialsPage).toList(), pages::serials);
+        list.bags().forEach(stage -> report.page(pages.bags(stage)));
+        return report.build();
+    }
+
+    /** Nothing gets a page where there is none of it. */
+    private static <R> void apart(WorkbookBuilder report, List<R> rows, Function<List<R>, PageBuilder> page) {
+        if (!rows.isEmpty()) {
+            report.page(page.apply(rows));
+        }
+    }
+
+    private static ParticularsBuilder glance(PickingList list) {
+        ParticularsBuilder says = Particulars.named("glance");
+        count(says, "bins", "Lines from bins", list.walk());
+        count(says, "coating", "Lines from coating", list.fromCoating());
+        count(says, "outside", "Lines outside the kit", list.extras());
+        count(says, "held", "Lines on hold", list.heldBack());
+        return says;
+    }
+
+    private static void count(ParticularsBuilder says, String key, String label, Collection<?> rows) {
+        says.say(key, label, Kind.whole(), BigDecimal.valueOf(rows.size()));
+    }
+
+    private static PageBuilder pickList(KitInWork kit, PickingList list, Findings findings, PickPages pages) {
+        PageBuilder page = Page.named("Pick list").landscape().frozen(2).footer(pages.footer("pick list"));
+        page.title("Picking list " + kit.order().name()).add(head(kit, list));
+        for (String code : list.cautions()) {
+            Caution caution = kit.workshop().cautions().get(code);
+            if (caution != null) {
+                page.caution(lead(code), caution.says().english());
+            }
+        }
+        page.add(pages.walk(list.walk())).note(HOW_TO);
+        FindingsTable.add(page, findings, "en");
+        return page.signatures("Picked by", "Second count by");
+    }
+
+    private static ParticularsBuilder head(KitInWork kit, PickingList list) {
+        Order order = kit.order();
+        ParticularsBuilder head = Particulars.named("order")
+                .say("order", "Order", order.name())
+                .say("customer", "Customer", order.customer())
+                .say("vehicle", "Kit for", kit.family().says().english());
+        if (!order.partner().isEmpty()) {
+            head.say("partner", "Goes to", order.partner());
+        }
+        if (order.placed() != null) {
+            head.say("placed", "Ordered", order.placed());
+        }
+        if (order.due() != null) {
+            head.say("due", "Due", order.due());
+        }
+        return head.say("lines", "To pick", lines(list)).leave("trolley", "Trolley or pallet");
+    }
+
+    /** '87 lines from bins, 12 from coating, 1 outside the kit, 2 on hold'. */
+    private static String lines(PickingList list) {
+        return list.walk().size() + " lines from bins"
+                + more(list.fromCoating(), "from coating")
+                + more(list.extras(), "outside the kit")
+                + more(list.heldBack(), "on hold");
+    }
+
+    private static String more(Collection<?> rows, String words) {
+        return rows.isEmpty() ? "" : ", " + rows.size() + " " + words;
+    }
+
+    /** A caution in a word or two, before its sentence: 'High voltage', 'Two-person lift'. */
+    private static String lead(String code) {
+        String words = code.replace('-', ' ');
+        return LEADS.getOrDefault(code, Character.toUpperCase(words.charAt(0)) + words.substring(1));
+    }
+
+    /** Beside the part that they belong to: 'high voltage, two-person lift'. */
+    static String beside(List<String> codes) {
+        return codes.stream()
+                .map(PickingReport::lead)
+                .map(lead -> Character.toLowerCase(lead.charAt(0)) + lead.substring(1))
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,58 @@
+package boltlore.trades.picking;
+
+import boltlore.faults.Outcome;
+import boltlore.findings.Findings;
+import boltlore.trades.KitInWork;
+import boltlore.trades.Room;
+import boltlore.trades.Trade;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import boltlore.trades.TradeResult.Sheet;
+import java.util.List;
+
+/** What stores hand out, in walking order, and what goes into which bag. */
+public final class PickingTrade implements Trade {
+
+    @Override
+    public String name() {
+        return "picking";
+    }
+
+    @Override
+    public Room room() {
+        return Room.STORES;
+    }
+
+    @Override
+    public String does() {
+        return "Write the picking list of each order: what to take from which bin, from coating and from outside the kit,"
+                + " and what goes into which bag.";
+    }
+
+    @Override
+    public List<PickingFinding> kinds() {
+        return List.of(PickingFinding.values());
+    }
+
+    @Override
+    public String nothing() {
+        return "Nothing of these orders can be picked.";
+    }
+
+    @Override
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
+        return Outcome.sound(kits.stream().map(PickingTrade::of).toList());
+    }
+
+    private static TradeResult of(KitInWork kit) {
+        PickingList list = list(kit);
+        Findings findings = list.findings(kit);
+        Sheet sheet = Sheet.always(() -> PickingReport.of(kit, list, findings));
+        return new TradeResult(kit.order().name(), findings, List.of(sheet));
+    }
+
+    /** What is picked for the kit, which packing and shipping go by as well. */
+    public static PickingList list(KitInWork kit) {
+        return kit.once(PickingList.class, own -> PickingList.of(own.plan(), own.bill()));
+    }
+}

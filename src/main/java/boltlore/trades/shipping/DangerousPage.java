@@ -1,0 +1,205 @@
+package boltlore.trades.shipping;
+
+import boltlore.catalogue.Consignor;
+import boltlore.measure.Digits;
+import boltlore.order.Order;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** What the dangerous-goods papers would say; only a trained and appointed person makes them out. */
+final class DangerousPage {
+
+    /** From memory. */
+    private static final String SEALED =
+            "New sealed lead-acid batteries may be exempt from ADR where they are secured, protected against short"
+                    + " circuit and clean outside (special provision 598); the adviser decides. They are counted here.";
+
+    private static final String PASSPORT =
+            "Battery passport, one for each battery of an electric vehicle that comes on the EU market from 18 February 2027"
+                    + " on: the importer, or who places it there, bears it";
+
+    private static final String FOR_ADVISER = "for the adviser";
+
+    /** An entry of the road document and its draft. */
+    private record Entry(String says, String draft) {}
+
+    /** Goods in the vehicle, of one order. */
+    private record InVehicle(String order, DangerousGoods goods) {
+
+        <T> @Nullable T listed(Function<UnNumber, T> value) {
+            return goods.entry().map(value).orElse(null);
+        }
+    }
+
+    private static final TableSpec<DangerousGoods> GOODS = TableSpec.<DangerousGoods>named("dangerous-goods")
+            .text("un", "UN number", DangerousGoods::un)
+            .text("crates", "Crates", goods -> Told.numbers(goods.crates()))
+            .quantity("pieces", "Pieces", "", DangerousGoods::pieces)
+            .decimal("net", "Articles, net", "kg", 1, DangerousGoods::netKg)
+            .decimal("energy", "Energy", "Wh", 0, DangerousGoods::wattHours);
+
+    private static final TableSpec<Entry> ENTRIES = TableSpec.<Entry>named("entries")
+            .text("entry", "Entry, in this order", 30, Entry::says)
+            .text("draft", "Draft", 60, Entry::draft)
+            .box(Column.tick("checked", "Checked"));
+
+    private static final TableSpec<PackingInstruction> INSTRUCTIONS = TableSpec.<PackingInstruction>named(
+                    "instructions")
+            .text("code", "Packing instruction", 24, PackingInstruction::code)
+            .text("says", "For", 66, PackingInstruction::says)
+            .box(Column.tick("chosen", "Chosen"));
+
+    private static final TableSpec<InVehicle> POINTS = TableSpec.<InVehicle>named("points")
+            .text("order", "Order", 20, InVehicle::order)
+            .text("un", "UN number", row -> row.goods().un())
+            .whole("category", "Transport category", "", row -> row.listed(UnNumber::category))
+            .decimal("net", "Articles, net", "kg", 1, row -> row.goods().netKg())
+            .quantity("factor", "Factor", "", row -> row.listed(UnNumber::pointsPerKg))
+            .decimal(
+                    "points",
+                    "ADR points",
+                    "",
+                    1,
+                    row -> row.listed(
+                            un -> RoadPoints.of(un, row.goods().netKg()).points()))
+            .text("remark", "Remark", 30, row -> row.goods().entry().isEmpty() ? "not known: adviser" : null);
+
+    private static final TableSpec<String> DOCUMENTS = TableSpec.<String>named("documents")
+            .text("document", "Document or item", 84, document -> document)
+            .box(Column.tick("present", "Present"));
+
+    private DangerousPage() {}
+
+    static PageBuilder of(Shipment shipment, Consignment together, String footer) {
+        PageBuilder page = Page.named("Dangerous goods").footer(footer);
+        page.title("DRAFT – dangerous goods");
+        CautionNotes.always(page, "dangerous-goods", shipment.workshop(), "en");
+        page.add(GOODS.of(shipment.dangerous()));
+        page.heading("Entries of the transport document").add(entries(shipment));
+        List<DangerousGoods> lithium =
+                shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
+        if (!lithium.isEmpty()) {
+            page.heading("Packing instructions for lithium batteries").add(instructions(lithium, shipment));
+            page.note(LithiumWords.classification());
+            lithium.stream()
+                    .flatMap(goods -> LithiumWords.byRoute(goods, shipment).stream())
+                    .forEach(page::note);
+        }
+        if (shipment.dangerous().stream().anyMatch(goods -> goods.un().equals(UnNumber.LEAD_ACID_SEALED.un()))) {
+            page.note(SEALED);
+        }
+        if (shipment.route().by() == By.ROAD) {
+            page.heading("Exemption by quantity, ADR 1.1.3.6").add(points(together));
+        }
+        page.heading("Documents required").add(DOCUMENTS.of(documents(shipment, together)));
+        CratesPage.lithium(page, shipment);
+        return page.signatures("Packed by (trained)", "Classified and checked by (adviser)", "Handed over by");
+    }
+
+    /** The entries of the road document in their order, for each UN number. */
+    private static TableBuilder entries(Shipment shipment) {
+        TableBuilder table = ENTRIES.empty();
+        for (DangerousGoods goods : shipment.dangerous()) {
+            table.group(goods.un(), goods.un() + " in " + Told.crates(goods.crates()));
+            List<String> drafts = drafts(goods, shipment);
+            for (int i = 0; i < drafts.size(); i++) {
+                ENTRIES.add(table, "", new Entry(Papers.ROAD_ENTRIES.get(i), drafts.get(i)));
+            }
+        }
+        return table;
+    }
+
+    private static List<String> drafts(DangerousGoods goods, Shipment shipment) {
+        UnNumber un = goods.entry().orElse(null);
+        Order order = shipment.order();
+        Consignor consignor = shipment.shipping().consignor();
+        return List.of(
+                goods.un(),
+                un == null ? FOR_ADVISER : un.properName(),
+                un == null ? FOR_ADVISER : un.hazardClass() + " (label " + un.label() + ")",
+                packages(goods),
+                quantity(goods),
+                String.join(", ", consignor.address()) + ", " + consignor.country() + "; " + consignor.phone(),
+                (order.partner().isEmpty() ? order.customer() : order.partner()) + " – full address to be written in",
+                un == null ? FOR_ADVISER : tunnel(un, shipment.route().by()));
+    }
+
+    private static String tunnel(UnNumber un, By by) {
+        return by == By.ROAD ? un.tunnel() : un.tunnel() + ", where part of the way is by road";
+    }
+
+    private static String packages(DangerousGoods goods) {
+        return goods.crates().size() + ": "
+                + goods.crates().stream()
+                        .map(crate -> crate.type().says() + marked(crate.type().unMark()))
+                        .distinct()
+                        .collect(Collectors.joining("; "));
+    }
+
+    private static String marked(String unMark) {
+        return unMark.isEmpty() ? "" : ", " + unMark;
+    }
+
+    private static String quantity(DangerousGoods goods) {
+        String energy = goods.wattHours().signum() == 0 ? "" : ", " + Digits.upTo(goods.wattHours(), 0) + " Wh in all";
+        String pieces = goods.pieces().compareTo(BigDecimal.ONE) == 0 ? " piece, " : " pieces, ";
+        return Digits.upTo(goods.pieces(), 0) + pieces + Told.kg(goods.netKg()) + " net" + energy;
+    }
+
+    /** Those that a trained person chooses from. */
+    private static TableBuilder instructions(List<DangerousGoods> lithium, Shipment shipment) {
+        return INSTRUCTIONS.of(Stream.concat(
+                        lithium.stream()
+                                .flatMap(goods -> goods.crates().stream())
+                                .flatMap(crate -> toConsider(crate, shipment)),
+                        Stream.of(PackingInstruction.DAMAGED))
+                .distinct()
+                .sorted()
+                .toList());
+    }
+
+    private static Stream<PackingInstruction> toConsider(Crate crate, Shipment shipment) {
+        BigDecimal pieces = crate.packed().stream().map(Packed::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return crate.packed().stream()
+                .map(Packed::goods)
+                .flatMap(goods ->
+                        PackingInstruction.toConsider(goods.kg(BigDecimal.ONE), pieces, shipment.known(goods))
+                                .stream());
+    }
+
+    /** Points of all orders in the vehicle. */
+    private static TableBuilder points(Consignment together) {
+        TableBuilder table = POINTS.of(together.shipments().stream()
+                .flatMap(shipment -> shipment.dangerous().stream()
+                        .map(goods -> new InVehicle(shipment.order().name(), goods)))
+                .toList());
+        RoadPoints points = together.points();
+        table.total("total", "In the vehicle")
+                .sum("points", points.points())
+                .put("remark", points.exempt() ? "up to 1000: exemption applies" : "above 1000: no exemption");
+        return table;
+    }
+
+    private static List<String> documents(Shipment shipment, Consignment together) {
+        List<String> all = new ArrayList<>(Papers.required(
+                shipment.route().by(), together.points().exempt(), LithiumWords.testSummaries(shipment)));
+        if (together.dangerous().anyMatch(DangerousGoods::lithium)) {
+            all.add(PASSPORT);
+        }
+        String adviser = shipment.shipping().consignor().adviser();
+        all.add("Name of the safety adviser: " + (adviser.isEmpty() ? "none is named" : adviser));
+        all.add("Proof that who packs, marks and hands over is trained for it");
+        return all;
+    }
+}

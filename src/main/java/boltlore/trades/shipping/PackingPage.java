@@ -1,0 +1,185 @@
+package boltlore.trades.shipping;
+
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
+import boltlore.order.Extra;
+import boltlore.order.Order;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.Kind;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
+import boltlore.report.Phrases;
+import boltlore.report.PrintSetup;
+import boltlore.report.Signatures;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** The packing list that goes with the crates, in the order's language. */
+final class PackingPage {
+
+    private static final Kind KG = Kind.decimal(1);
+
+    private final Shipment shipment;
+    private final Map<String, Finish> finishes;
+    private final Phrases phrases;
+    private final LoadWords words;
+
+    private PackingPage(Shipment shipment, Map<String, Finish> finishes, LoadWords words) {
+        this.shipment = shipment;
+        this.finishes = finishes;
+        this.phrases = words.phrases();
+        this.words = words;
+    }
+
+    static PageBuilder of(Shipment shipment, Map<String, Finish> finishes, LoadWords words) {
+        PackingPage packing = new PackingPage(shipment, finishes, words);
+        Phrases phrases = words.phrases();
+        PageBuilder page = Page.named(phrases.say("page")).print(packing.print());
+        page.title(phrases.say("title")).add(packing.particulars()).note(phrases.say("intro"));
+        packing.cautions(page);
+        page.add(packing.packed());
+        packing.rest(page);
+        return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
+    }
+
+    private PrintSetup print() {
+        return PrintSetup.PORTRAIT
+                .withCount(new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf")))
+                .withFooter(shipment.workshop().name() + " · " + phrases.say("order") + " "
+                        + shipment.order().name());
+    }
+
+    private ParticularsBuilder particulars() {
+        Order order = shipment.order();
+        ParticularsBuilder says = Particulars.named("order")
+                .say("order", phrases.say("order"), order.name())
+                .say(
+                        "vehicle",
+                        phrases.say("vehicle"),
+                        order.choices().family().says().in(order.language()))
+                .say("customer", phrases.say("customer"), order.customer());
+        if (!order.partner().isEmpty()) {
+            says.say("partner", phrases.say("partner"), order.partner());
+        }
+        return masses(says);
+    }
+
+    private ParticularsBuilder masses(ParticularsBuilder says) {
+        if (shipment.order().due() != null) {
+            says.say("due", phrases.say("due"), shipment.order().due());
+        }
+        return says.say(
+                        "crates",
+                        phrases.say("crates"),
+                        String.valueOf(shipment.crates().size()))
+                .say("net", phrases.say("net") + " (kg)", KG, shipment.netKg())
+                .say("gross", phrases.say("gross") + " (kg)", KG, shipment.grossKg());
+    }
+
+    /** Those of the kit that the workshop puts on what goes to customers. */
+    private void cautions(PageBuilder page) {
+        CautionNotes.add(
+                page,
+                shipment.bill().resolved().kit().cautionsOn("contents"),
+                shipment.workshop(),
+                phrases.say("caution"),
+                words.language());
+    }
+
+    private void rest(PageBuilder page) {
+        if (!shipment.heldBack().isEmpty()) {
+            page.heading(phrases.say("undecided")).note(phrases.say("undecidedSays"));
+        }
+        if (!shipment.byCustomer().isEmpty()) {
+            page.heading(phrases.say("customerSupplies")).add(byCustomer());
+        }
+    }
+
+    private TableBuilder byCustomer() {
+        return TableSpec.<Extra>named("by-customer")
+                .text(
+                        "extra",
+                        phrases.say("extra"),
+                        60,
+                        extra -> extra.part() == null
+                                ? extra.says()
+                                : extra.part().text())
+                .quantity("quantity", phrases.say("quantity"), "", Extra::quantity)
+                .text("unit", phrases.say("unit"), extra -> phrases.unit(extra.unit(), extra.quantity()))
+                .of(shipment.byCustomer());
+    }
+
+    /** What lies in which crate, without any price. */
+    private TableBuilder packed() {
+        TableSpec<Packed> spec = TableSpec.<Packed>named("packing")
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        16,
+                        packed -> part(packed, part -> part.number().text(), ""))
+                .text(
+                        "name",
+                        phrases.say("name"),
+                        34,
+                        packed -> part(packed, this::name, packed.goods().name()))
+                .text(
+                        "finish",
+                        phrases.say("finish"),
+                        16,
+                        packed -> finish(packed.goods().finish()))
+                .text(
+                        "bag",
+                        phrases.say("bag"),
+                        20,
+                        packed -> words.bag(packed.goods().bag()))
+                .quantity("quantity", phrases.say("quantity"), "", Packed::quantity)
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        8,
+                        packed -> phrases.unit(packed.goods().unit(), packed.quantity()))
+                .decimal(
+                        "mass",
+                        phrases.say("mass"),
+                        "kg",
+                        2,
+                        packed -> packed.goods().eachKg() == null ? null : packed.kg())
+                .box(Column.tick("checked", phrases.say("checked")));
+        TableBuilder table = spec.empty();
+        for (Crate crate : shipment.crates()) {
+            table.group("crate-" + crate.number(), heading(crate));
+            crate.packed().forEach(packed -> spec.add(table, "", packed));
+            table.subtotal(phrases.say("net")).sum("mass", crate.netKg());
+        }
+        table.total("total", phrases.say("total")).sumOfSubtotals("mass", shipment.netKg());
+        return table;
+    }
+
+    /** Number, content, outer size and gross mass. */
+    private String heading(Crate crate) {
+        return phrases.say("crate") + " " + crate.number() + " " + phrases.say("of") + " "
+                + shipment.crates().size() + " · " + words.of(crate.load()) + " · "
+                + Told.size(crate.type().outside()) + " mm · " + phrases.say("grossWord") + " "
+                + words.kg(crate.grossKg());
+    }
+
+    private static String part(Packed packed, Function<Part, String> says, String otherwise) {
+        Part part = packed.goods().part();
+        return part == null ? otherwise : says.apply(part);
+    }
+
+    private String name(Part part) {
+        return part.name().in(words.language());
+    }
+
+    private String finish(String name) {
+        Finish finish = finishes.get(name);
+        return finish == null ? name : finish.says().in(words.language());
+    }
+}

@@ -1,0 +1,63 @@
+package boltlore.trades.shipping;
+
+import boltlore.catalogue.Finish;
+import boltlore.findings.Findings;
+import boltlore.measure.Wording;
+import boltlore.order.Order;
+import boltlore.report.Heading;
+import boltlore.report.Look;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+import java.util.List;
+import java.util.Map;
+
+/** The shipping papers of one order: crates, packing list, customs lines, dangerous-goods draft and labels. */
+final class ShippingReport {
+
+    static final String TITLE = "Shipping papers";
+
+    /** To be cut apart and put on two sides of each crate. */
+    private static final int LABELS_ON_PAGE = 2;
+
+    private ShippingReport() {}
+
+    /** @param together all orders in the vehicle, whose dangerous goods count together */
+    static Workbook of(Shipment shipment, Consignment together, Map<String, Finish> finishes) {
+        Order order = shipment.order();
+        Findings findings = shipment.findings(together);
+        LoadWords english = LoadWords.of(shipment, Wording.ENGLISH);
+        String footer = TITLE + ", order " + order.name();
+        WorkbookBuilder book = Workbook.of("shipping-papers", TITLE)
+                .about("Order " + order.name())
+                .by(shipment.workshop().name())
+                .found(findings)
+                .glance(new Heading(
+                        order.name() + ", " + order.choices().family().says().english(), Look.TITLE))
+                .glance(CratesPage.crates(shipment, english).build());
+        if (order.placed() != null) {
+            book.dated(order.placed());
+        }
+        book.page(CratesPage.of(shipment, together, findings, english, footer));
+        book.page(CratesPage.findings(findings, footer));
+        LoadWords words = LoadWords.of(shipment, order.language());
+        book.page(PackingPage.of(shipment, finishes, words));
+        book.page(CustomsPage.of(shipment, footer));
+        if (!shipment.dangerous().isEmpty()) {
+            book.page(DangerousPage.of(shipment, together, footer));
+        }
+        labels(book, shipment, words);
+        return book.build();
+    }
+
+    private static void labels(WorkbookBuilder book, Shipment shipment, LoadWords words) {
+        List<Crate> crates = shipment.crates();
+        for (int i = 0; i < crates.size(); i += LABELS_ON_PAGE) {
+            PageBuilder page = Page.named("Labels " + (i / LABELS_ON_PAGE + 1));
+            crates.subList(i, Math.min(crates.size(), i + LABELS_ON_PAGE))
+                    .forEach(crate -> page.picture(LabelDrawing.of(crate, shipment, words)));
+            book.page(page);
+        }
+    }
+}

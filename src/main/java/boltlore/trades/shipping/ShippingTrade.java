@@ -1,0 +1,130 @@
+package boltlore.trades.shipping;
+
+import boltlore.faults.Outcome;
+import boltlore.report.SheetFile;
+import boltlore.report.drawing.Svg;
+import boltlore.trades.KitInWork;
+import boltlore.trades.Room;
+import boltlore.trades.Trade;
+import boltlore.trades.TradeOption;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteOptions;
+import boltlore.trades.picking.PickingList;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Orders in their crates, with drafts of the papers that they travel with. */
+public final class ShippingTrade implements Trade {
+
+    static final String NAME = "ship";
+
+    private static final List<String> COUNTRIES = List.of(Locale.getISOCountries());
+
+    private static final TradeOption<By> BY =
+            TradeOption.of("--by", "WAY", "How they travel: road, sea or air; without it road.", ShippingTrade::by);
+    private static final TradeOption<List<String>> TO = new TradeOption<>(
+            "--to",
+            "COUNTRY",
+            "Country that they go to, after those that they pass (two letters, ISO 3166); may be given several times.",
+            true,
+            false,
+            ShippingTrade::to);
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public Room room() {
+        return Room.BENCH;
+    }
+
+    @Override
+    public String does() {
+        return "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
+                + " dangerous goods and labels. Orders given together travel in one vehicle.";
+    }
+
+    @Override
+    public List<TradeOption<?>> options() {
+        List<TradeOption<?>> all = new ArrayList<>(List.of(BY, TO));
+        all.addAll(QuoteOptions.ALL);
+        return all;
+    }
+
+    @Override
+    public List<ShippingFinding> kinds() {
+        return List.of(ShippingFinding.values());
+    }
+
+    @Override
+    public String nothing() {
+        return "No order of these can be shipped.";
+    }
+
+    @Override
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
+        Route route = new Route(options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()));
+        List<Outcome<Shipment>> shipments =
+                kits.stream().map(kit -> shipment(kit, route, options)).toList();
+        return Outcome.all(shipments).then(all -> Outcome.sound(results(kits, all)));
+    }
+
+    private static List<TradeResult> results(List<KitInWork> kits, List<Shipment> shipments) {
+        Consignment together = new Consignment(shipments);
+        List<TradeResult> results = new ArrayList<>();
+        for (int i = 0; i < kits.size(); i++) {
+            KitInWork kit = kits.get(i);
+            Shipment shipment = shipments.get(i);
+            results.add(new TradeResult(
+                    kit.order().name(), shipment.findings(together), List.of(sheet(kit, shipment, together))));
+        }
+        return results;
+    }
+
+    /** The papers, and beside them all crates as a drawing of its own. */
+    private static TradeResult.Sheet sheet(KitInWork kit, Shipment shipment, Consignment together) {
+        List<SheetFile> drawing = shipment.crates().isEmpty()
+                ? List.of()
+                : List.of(SheetFile.utf8("crates.svg", Svg.of(CratesDrawing.of(shipment.crates()))));
+        return new TradeResult.Sheet(
+                "", () -> ShippingReport.of(shipment, together, kit.catalogue().finishes()), drawing);
+    }
+
+    /** Without values where the order has no price, unless a price was asked for. */
+    private static Outcome<Shipment> shipment(KitInWork kit, Route route, Given options) {
+        OrderPricing pricing = QuoteOptions.pricing(kit, options);
+        SellingPrice price = SellingPrice.of(pricing).orElse(null);
+        boolean asked = QuoteOptions.ALL.stream().anyMatch(options::has);
+        return price == null && asked && kit.catalogue().prices() != null
+                ? Outcome.faulty(pricing.calculation().faults())
+                : Outcome.sound(Shipper.of(pricing.priced(), price, PickingList.of(kit.plan(), kit.bill()), route));
+    }
+
+    private static Outcome<By> by(String text) {
+        for (By by : By.values()) {
+            if (by.name().equalsIgnoreCase(text.strip())) {
+                return Outcome.sound(by);
+            }
+        }
+        return BY.refused("'" + text + "'", "road, sea or air");
+    }
+
+    /** Countries in the order given, several in one text by commas. */
+    private static Outcome<List<String>> to(List<String> texts) {
+        List<String> countries = new ArrayList<>();
+        for (String country : String.join(",", texts).split(",", -1)) {
+            String code = country.strip().toUpperCase(Locale.ROOT);
+            if (!COUNTRIES.contains(code)) {
+                return TO.refused(
+                        "'" + code + "', which is no country's code", "two letters (ISO 3166), such as IE for Ireland");
+            }
+            countries.add(code);
+        }
+        return Outcome.sound(List.copyOf(countries));
+    }
+}

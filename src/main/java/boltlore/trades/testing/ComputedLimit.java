@@ -1,0 +1,19 @@
+package boltlore.trades.testing;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A limit with how it comes about.
+ *
+ * @param basis in figures: '500 ohm/V × 396 V'; empty where it stands in the catalogue
+ * @param unit of limit and result, empty with a state
+ * @param suitedOhm what the known resistor of an isolation test should about be; null with other tests
+ */
+record ComputedLimit(
+        Limit limit, String basis, String unit, @Nullable BigDecimal suitedOhm) {
+
+    ComputedLimit(Limit limit, String basis, String unit) {
+        this(limit, basis, unit, null);
+    }
+}

@@ -1,0 +1,115 @@
+package boltlore.trades.testing;
+
+import boltlore.catalogue.KitTest;
+import boltlore.catalogue.TestGroup;
+import boltlore.catalogue.Workshop;
+import boltlore.measure.Digits;
+import boltlore.report.CautionNotes;
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.RowBuilder;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import java.math.BigDecimal;
+import java.util.Objects;
+
+/** One group of tests: who may do it, then a line a box, with the method over the lines of each test. */
+final class GroupPage {
+
+    private static final int KILO = 3;
+
+    private final TestWords words;
+    private final TableBuilder table;
+    private int number;
+
+    private GroupPage(String group, int first, TestWords words) {
+        this.words = words;
+        this.number = first;
+        this.table = Table.named("tests")
+                .about("group", group)
+                .columns(
+                        Column.whole("no", words.say("no")),
+                        Column.text("tested", words.say("tested")).atMost(52),
+                        Column.text("where", words.say("where")).atMost(34),
+                        Column.text("limit", words.say("limitOrBox")).atMost(26),
+                        Column.text("unit", words.say("unit")),
+                        Column.blank("reading", words.say("reading")),
+                        Column.blank("again", words.say("again")),
+                        Column.blank("serial", words.say("serial")),
+                        Column.signature("by", words.say("by")));
+    }
+
+    /** @param first number of its first row on the whole sheet */
+    static PageBuilder of(GroupPlan plan, int first, Workshop workshop, TestWords words) {
+        TestGroup group = plan.group();
+        PageBuilder page = Page.named(group.says().in(words.language()));
+        page.title(group.says().in(words.language()));
+        cautions(page, group, workshop, words);
+        GroupPage rows = new GroupPage(group.name(), first, words);
+        rows.fill(plan);
+        page.add(rows.table);
+        plan.rows().stream()
+                .map(TestRow::suitedOhm)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .ifPresent(suited -> isolation(page, plan, suited, words));
+        return page;
+    }
+
+    private static void cautions(PageBuilder page, TestGroup group, Workshop workshop, TestWords words) {
+        String lead = words.say("caution");
+        page.caution(lead, group.before().in(words.language()));
+        CautionNotes.add(page, group.cautions(), workshop, lead, words.language());
+    }
+
+    private void fill(GroupPlan plan) {
+        KitTest last = null;
+        for (TestRow row : plan.rows()) {
+            lines(row, row.test().equals(last));
+            last = row.test();
+        }
+    }
+
+    /** The method is said once, with the first line of its test. */
+    private void lines(TestRow row, boolean said) {
+        String tested = row.test().says().in(words.language());
+        String method = said ? "" : ". " + row.test().method().in(words.language());
+        if (row.workedOut()) {
+            row.boxes().forEach(box -> box(row, box, box.equals(row.boxes().get(0)) ? tested + method : ""));
+            result(row);
+        } else {
+            line(row, tested + method, words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
+        }
+        number++;
+    }
+
+    private RowBuilder line(TestRow row, String tested, String limit) {
+        return table.row()
+                .put("no", number)
+                .put("tested", tested)
+                .put("where", words.place(row.at()))
+                .put("limit", limit);
+    }
+
+    private void box(TestRow row, Box box, String tested) {
+        line(row, tested, words.quantity(box)).put("unit", TestWords.unit(box.unit()));
+    }
+
+    private void result(TestRow row) {
+        String key = row.suitedOhm() == null && row.unit().equals("%") ? "quantity.share" : "quantity.ri";
+        line(row, words.say(key), words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
+    }
+
+    /** How the isolation of this kit is measured and worked out: circuit, formula, limit. */
+    private static void isolation(PageBuilder page, GroupPlan plan, BigDecimal suitedOhm, TestWords words) {
+        page.heading(words.say("isolation.heading"));
+        page.picture(IsolationCircuit.of(words));
+        page.note(words.say("isolation.formula", Digits.plain(suitedOhm.movePointLeft(KILO))));
+        plan.rows().stream()
+                .filter(row -> row.suitedOhm() != null)
+                .findFirst()
+                .ifPresent(row -> page.note(words.say("isolation.limit", words.limit(row), words.basis(row))));
+        page.note(words.say("isolation.source"));
+    }
+}

@@ -1,0 +1,78 @@
+package boltlore.trades.testing;
+
+import boltlore.bill.Bill;
+import boltlore.catalogue.Demand;
+import boltlore.catalogue.Instrument;
+import boltlore.catalogue.LimitRule;
+import java.math.BigDecimal;
+
+/** Turns what a test asks for into the limit of one kit. */
+final class LimitCalculator {
+
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+    private final PackRules pack;
+    private final MainsRules mains;
+
+    private LimitCalculator(PackRules pack, MainsRules mains) {
+        this.pack = pack;
+        this.mains = mains;
+    }
+
+    static LimitCalculator of(Bill bill) {
+        return new LimitCalculator(
+                new PackRules(PackFigures.of(bill)),
+                new MainsRules(bill.resolved().choices()));
+    }
+
+    ComputedLimit limit(Demand demand, Instrument instrument) {
+        String unit = instrument.scale() == null ? "" : instrument.scale().unit();
+        if (demand instanceof Demand.Reckoned reckoned) {
+            return computed(reckoned);
+        } else if (demand instanceof Demand.InState inState) {
+            return new ComputedLimit(new Limit.InState(inState.state()), "", "");
+        } else if (demand instanceof Demand.AtLeast atLeast) {
+            return new ComputedLimit(new Limit.AtLeast(atLeast.least()), "", unit);
+        } else if (demand instanceof Demand.AtMost atMost) {
+            return new ComputedLimit(new Limit.AtMost(atMost.most()), "", unit);
+        }
+        Demand.Between between = (Demand.Between) demand;
+        return new ComputedLimit(new Limit.Between(between.least(), between.most()), "", unit);
+    }
+
+    private ComputedLimit computed(Demand.Reckoned demand) {
+        Figure figure = switch (demand.rule()) {
+            case BONDING -> PackRules.bonding();
+            case BONDING_AMPS -> PackRules.bondingAmps();
+            case ISOLATION -> pack.isolation();
+            case PRECHARGE_TIME -> pack.prechargeTime();
+            case PRECHARGE_VOLTS -> PackRules.prechargeVolts();
+            case TRIP_AMPS -> pack.tripAmps();
+            case TRIP_TIME -> pack.tripTime();
+            case MAINS_ISOLATION -> mains.isolation();
+            case EXPORT_ISOLATION -> mains.exportIsolation();
+            case PILOT_DUTY -> mains.pilotDuty();
+            case CHARGE_AMPS -> mains.chargeAmps();
+            case CHARGE_POWER -> mains.chargePower();
+            case EXPORT_VOLTS -> mains.exportVolts();
+        };
+        BigDecimal suited = demand.rule() == LimitRule.ISOLATION ? pack.suitedOhm() : null;
+        return new ComputedLimit(limit(figure, demand), figure.basis(), figure.unit(), suited);
+    }
+
+    private static Limit limit(Figure figure, Demand.Reckoned demand) {
+        if (figure.value() == null) {
+            return new Limit.Unknown(figure.missing() == null ? NotKnown.PACK : figure.missing());
+        }
+        return switch (demand.rule().way()) {
+            case AT_LEAST -> new Limit.AtLeast(figure.value());
+            case AT_MOST -> figure.itselfFails() ? new Limit.Below(figure.value()) : new Limit.AtMost(figure.value());
+            case AROUND -> around(figure.value(), demand.withinPercent());
+        };
+    }
+
+    private static Limit around(BigDecimal target, BigDecimal withinPercent) {
+        BigDecimal within = target.multiply(withinPercent).divide(HUNDRED);
+        return new Limit.Between(Figure.up(target.subtract(within)), Figure.down(target.add(within)));
+    }
+}

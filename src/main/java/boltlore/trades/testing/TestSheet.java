@@ -1,0 +1,72 @@
+package boltlore.trades.testing;
+
+import boltlore.catalogue.Workshop;
+import boltlore.order.Order;
+import boltlore.report.Heading;
+import boltlore.report.Look;
+import boltlore.report.PageBuilder;
+import boltlore.report.PrintSetup;
+import boltlore.report.Workbook;
+import boltlore.report.WorkbookBuilder;
+
+/** The workbooks that a finished kit is tested with, in the order's language. */
+final class TestSheet {
+
+    static final String FILE = "end-of-line-test";
+    static final String PAPERS = "labels-and-manual";
+
+    private TestSheet() {}
+
+    static Workbook sheet(TestPlan plan, Workshop workshop) {
+        TestWords words = TestWords.in(plan.bill().order().language());
+        WorkbookBuilder book = book(FILE, words.say("title"), plan, workshop, words)
+                .found(TestTrade.findings(plan))
+                .glance(new Heading(glance(plan) + ", catalogue revision " + plan.revision(), Look.TITLE))
+                .glance(FrontPage.limits(plan, TestWords.in("en")).build());
+        book.page(upright(FrontPage.of(plan, workshop, words), plan, words));
+        int first = 1;
+        for (GroupPlan group : plan.groups()) {
+            book.page(print(GroupPage.of(group, first, workshop, words), plan, words));
+            first += group.rows().size();
+        }
+        book.page(print(EmptyRecord.page(plan, words), plan, words));
+        return book.build();
+    }
+
+    static Workbook papers(TestPlan plan, Workshop workshop) {
+        TestWords words = TestWords.in(plan.bill().order().language());
+        WorkbookBuilder book = book(PAPERS, words.say("labels.title"), plan, workshop, words);
+        book.page(print(LabelsPage.of(plan, words), plan, words));
+        book.page(upright(SectionsPage.of(plan, words), plan, words));
+        return book.build();
+    }
+
+    static WorkbookBuilder book(String file, String title, TestPlan plan, Workshop workshop, TestWords words) {
+        Order order = plan.bill().order();
+        WorkbookBuilder book = Workbook.of(file, title)
+                .about(words.say("order") + " " + order.name())
+                .by(workshop.name())
+                .in(words.language());
+        return order.placed() == null ? book : book.dated(order.placed());
+    }
+
+    /** Order and base vehicle, for the terminal. */
+    static String glance(TestPlan plan) {
+        return plan.order() + ", "
+                + plan.bill().order().choices().family().says().english();
+    }
+
+    static PageBuilder print(PageBuilder page, TestPlan plan, TestWords words) {
+        return print(page, PrintSetup.LANDSCAPE, plan, words);
+    }
+
+    private static PageBuilder upright(PageBuilder page, TestPlan plan, TestWords words) {
+        return print(page, PrintSetup.PORTRAIT, plan, words);
+    }
+
+    private static PageBuilder print(PageBuilder page, PrintSetup setup, TestPlan plan, TestWords words) {
+        return page.print(setup.withCount(new PrintSetup.PageCount(words.say("pageWord"), words.say("pageOf")))
+                .withFooter(words.say("title") + " · " + words.say("order") + " " + plan.order() + " · "
+                        + words.say("revision") + " " + plan.revision()));
+    }
+}

@@ -1,0 +1,5 @@
+package boltlore.architecture.samples.inner.resolution;
+
+import boltlore.architecture.samples.inner.resolution.rules.Rules;
+
+public record Resolver(Rules rules) {}

@@ -1,0 +1,89 @@
+package boltlore.trades.shipping;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.measure.Wording;
+import boltlore.report.drawing.Clearances;
+import boltlore.report.drawing.Drawing;
+import boltlore.report.drawing.Mark;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("Crates and labels are drawn")
+class ShipDrawingsTest {
+
+    private static List<String> lettering(Drawing drawing) {
+        return drawing.marks().stream()
+                .filter(Mark.Lettering.class::isInstance)
+                .map(Mark.Lettering.class::cast)
+                .map(Mark.Lettering::text)
+                .toList();
+    }
+
+    private static Drawing label(Shipment shipment, int crate, String language) {
+        return LabelDrawing.of(shipment.crates().get(crate), shipment, LoadWords.of(shipment, language));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 10, 41})
+    void crates_stand_within_the_drawing_with_their_sizes_and_masses(int weights) {
+        Drawing drawing = CratesDrawing.of(
+                new ShippedKit().part("WEIGHT", "100", weights).shipment().crates());
+        Clearances.assertLegible(drawing);
+        assertThat(lettering(drawing)).hasSize(4 * weights + 1).contains("1", "1040", "740", "122 kg");
+    }
+
+    @Test
+    void crates_are_drawn_to_one_scale() {
+        Drawing drawing = CratesDrawing.of(new ShippedKit()
+                .part("A", "5", 1)
+                .battery("PACK", "20", "3000")
+                .shipment()
+                .crates());
+        List<Double> widths = drawing.marks().stream()
+                .filter(mark -> mark instanceof Mark.Line line && line.penMm() == Mark.THICK_MM)
+                .map(Mark.Line.class::cast)
+                .map(line -> line.points().get(1).xMm() - line.points().get(0).xMm())
+                .toList();
+        assertThat(widths).containsExactly(1040 / 40.0, 530 / 40.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "fr"})
+    void labels_keep_their_words_within_the_frame_and_off_the_arrows(String language) {
+        Shipment shipment =
+                new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
+        Clearances.assertLegible(label(shipment, 0, language));
+        Clearances.assertLegible(label(shipment, 1, language));
+    }
+
+    @Test
+    void a_label_keeps_small_letters_and_accents() {
+        Shipment shipment =
+                new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
+        assertThat(lettering(label(shipment, 1, "de")))
+                .contains("Brutto 28 kg")
+                .anySatisfy(words -> assertThat(words).contains("SCHÜTZEN"));
+    }
+
+    @Test
+    void a_label_says_order_number_mass_who_lifts_and_lithium() {
+        Shipment shipment = new ShippedKit()
+                .part("A", "150", 1)
+                .battery("PACK", "20", "3000")
+                .shipment();
+        assertThat(lettering(label(shipment, 0, Wording.ENGLISH)))
+                .contains("BL-1", "Crate 1 of 2", "Gross 172 kg", "Pallet truck or hoist only", "THIS WAY UP")
+                .anySatisfy(words -> assertThat(words).contains("CENTRE OF GRAVITY"))
+                .noneSatisfy(words -> assertThat(words).contains("LITHIUM"));
+        assertThat(lettering(label(shipment, 1, Wording.ENGLISH)))
+                .contains(
+                        "Gross 28 kg",
+                        "Two people lift it",
+                        "UN 3480 – LITHIUM ION BATTERIES",
+                        "KEEP DRY – DO NOT STACK");
+    }
+}

@@ -1,0 +1,174 @@
+package boltlore.trades.shipping;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.bill.Bill;
+import boltlore.bill.Costs;
+import boltlore.catalogue.Catalogue;
+import boltlore.demo.Demo;
+import boltlore.report.Approved;
+import boltlore.report.Page;
+import boltlore.report.Workbook;
+import boltlore.report.json.JsonWriter;
+import boltlore.report.text.TextWriter;
+import boltlore.resolution.Resolver;
+import boltlore.resolution.rules.RuleResolver;
+import boltlore.trades.bill.sheets.BillWorkbook;
+import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.Pricing;
+import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.picking.PickingList;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("The shipping papers")
+class ShippingReportTest {
+
+    private static final int WIDE = 200;
+    private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
+
+    private static PricedBill priced(String order) {
+        return Pricing.of(Demo.bill(order), Demo.catalogue());
+    }
+
+    private static Shipment shipment(String order, By by, String... to) {
+        PricedBill priced = priced(order);
+        Bill bill = priced.bill();
+        PickingList list = PickingList.of(RESOLVER.plan(bill.order().family()), bill);
+        return Shipper.of(priced, quoted(priced), list, new Route(by, List.of(to)));
+    }
+
+    /** At the price of a quotation on the day of the order. */
+    private static SellingPrice quoted(PricedBill priced) {
+        LocalDate placed = Objects.requireNonNull(priced.bill().order().placed());
+        return SellingPrice.of(OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(placed, null, null)))
+                .orElseThrow();
+    }
+
+    private static Workbook sheet(Shipment shipment) {
+        Catalogue catalogue = Demo.catalogue();
+        return ShippingReport.of(shipment, new Consignment(List.of(shipment)), catalogue.finishes());
+    }
+
+    private static String text(Shipment shipment) {
+        return new TextWriter(WIDE).text(sheet(shipment));
+    }
+
+    /** Wrapped lines put together again. */
+    private static String words(Shipment shipment) {
+        return text(shipment).replaceAll("[\\s|]+", " ");
+    }
+
+    @Test
+    void a_demo_order_reads_as_a_person_has_approved_it() {
+        Approved.check("trades/shipping/bl-2001", text(shipment("bl-2001", By.ROAD, "FR")));
+    }
+
+    @Test
+    void have_a_page_of_crates_one_to_look_at_packing_customs_dangerous_goods_and_labels() {
+        assertThat(sheet(shipment("bl-2001", By.ROAD, "FR")).pages())
+                .extracting(Page::name)
+                .startsWith(
+                        "Crates", "Before they leave", "Packing list", "Customs lines", "Dangerous goods", "Labels 1");
+    }
+
+    @Test
+    void have_no_dangerous_goods_page_where_there_are_none() {
+        assertThat(sheet(new ShippedKit().part("A", "5", 1).shipment()).pages())
+                .extracting(Page::name)
+                .doesNotContain("Dangerous goods");
+    }
+
+    @Test
+    void say_that_a_trained_person_signs_and_what_can_hurt() {
+        assertThat(words(shipment("bl-1001", By.ROAD, "FR")))
+                .contains("DRAFT – dangerous goods")
+                .contains("A trained and appointed person checks every entry")
+                .contains("Crates crush feet and backs")
+                .contains("Lithium batteries can burn and vent poisonous gas")
+                .contains("your local rules for lifting")
+                .contains("Classified and checked by (adviser)");
+    }
+
+    @Test
+    void say_what_lithium_means_by_air_and_not_by_road() {
+        String cargo = "cargo aircraft only, forbidden on passenger aircraft";
+        assertThat(words(shipment("bl-2001", By.AIR, "US"))).contains(cargo).contains("never as UN 3556");
+        assertThat(words(shipment("bl-2001", By.ROAD, "FR")))
+                .doesNotContain(cargo)
+                .contains("never as UN 3556");
+    }
+
+    @Test
+    void speak_the_orders_language_on_the_packing_list() {
+        assertThat(text(shipment("bl-1011", By.ROAD, "DE")))
+                .contains("Packliste", "Brutto 64,7 kg", "Batterie, Heck")
+                .contains("Antriebseinheit mit Umrichter");
+        assertThat(text(shipment("bl-1012", By.ROAD, "FR"))).contains("Liste de colisage");
+    }
+
+    @Nested
+    @DisplayName("hold no cost of the workshop")
+    class NoCost {
+
+        private String written(String order) {
+            StringBuilder all = new StringBuilder();
+            new JsonWriter()
+                    .write(sheet(shipment(order, By.ROAD, "FR")))
+                    .forEach(file -> all.append(new String(file.content(), StandardCharsets.UTF_8)));
+            return all.toString();
+        }
+
+        /** Sums of cost that are large enough not to stand there by chance. */
+        private Set<String> costs(String order) {
+            PricedBill priced = priced(order);
+            Set<String> costs = new TreeSet<>();
+            costs.add(shown(Costs.kit(priced.bill())));
+            costs.add(shown(priced.totals().cost()));
+            priced.rows().stream()
+                    .map(row -> row.total())
+                    .filter(total -> total.compareTo(BigDecimal.valueOf(150)) > 0)
+                    .map(this::shown)
+                    .forEach(costs::add);
+            return costs;
+        }
+
+        private String shown(BigDecimal amount) {
+            return ": " + amount.setScale(2, RoundingMode.HALF_UP).toPlainString();
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"bl-1001", "bl-1010", "bl-2001"})
+        void neither_of_a_part_nor_of_the_kit(String order) {
+            assertThat(costs(order)).hasSizeGreaterThan(10);
+            assertThat(written(order)).doesNotContain(costs(order));
+        }
+
+        @Test
+        void while_the_bill_does_hold_them() {
+            StringBuilder bill = new StringBuilder();
+            PricedBill priced = priced("bl-1001");
+            PickingList list = PickingList.of(RESOLVER.plan("pannier-van"), priced.bill());
+            new JsonWriter()
+                    .write(BillWorkbook.of(
+                            OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(LocalDate.EPOCH, null, null)),
+                            list,
+                            List.of()))
+                    .forEach(file -> bill.append(new String(file.content(), StandardCharsets.UTF_8)));
+            assertThat(costs("bl-1001"))
+                    .anySatisfy(cost -> assertThat(bill.toString()).contains(cost));
+        }
+    }
+}
