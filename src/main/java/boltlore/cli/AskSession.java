@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.cli.AskedHead.Asking;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
@@ -15,22 +16,15 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /** The talk at the desk: questions, answers, and the words that explain, go back or end it. */
 final class AskSession {
 
     /** As long as somebody waits who has asked for it. */
-    private static final long OPENING_NANOS = TimeUnit.SECONDS.toNanos(20);
+    private static final long OPENING_NANOS = 20_000_000_000L;
 
     private static final Set<String> ENDS = Set.of("quit", "stop");
-    /** What is asked: a question of the family or something else that an order says. */
-    private record Asking(@Nullable Option option, @Nullable AskedHead head) {
-        String prompt() {
-            return option != null ? option.name() + "?" : (head == null ? "" : head.command()) + "?";
-        }
-    }
 
     private final Dialogue dialogue;
     private final Screen screen;

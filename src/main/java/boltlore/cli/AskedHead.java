@@ -20,6 +20,7 @@ import java.time.Year;
 import java.time.YearMonth;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** What an order says beside its choices, in the order in which it is asked. */
 enum AskedHead {
@@ -29,6 +30,13 @@ enum AskedHead {
     DUE("due", "When is the kit due? A date, as 2027-03-12.", true),
     PARTNER("partner", "Through which partner workshop?", true),
     DISCOUNT("discount", "What discount, in per cent, in place of the partner's?", true);
+
+    /** What is asked: a question of the family or something else that an order says. */
+    record Asking(@Nullable Option option, @Nullable AskedHead head) {
+        String prompt() {
+            return option != null ? option.name() + "?" : (head == null ? "" : head.command()) + "?";
+        }
+    }
 
     private final String command;
     private final String asks;

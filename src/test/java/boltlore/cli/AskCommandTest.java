@@ -84,7 +84,7 @@ class AskCommandTest {
         Ran kit = Ran.boltlore("kit", folder.resolve("new.json"), "--out", folder.resolve("exports"));
 
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
-        assertThat(words(asked)).contains("drive unit, 90 kW is chosen");
+        assertThat(words(asked)).contains("Drive unit, 90 kW is chosen");
         assertThat(kit.exit()).as(kit.toString()).isEqualTo(Exit.OK);
         assertThat(kit.out()).contains("BL-3001, New Customer");
         assertThat(files()).containsExactly("exports", "new.json");
@@ -347,6 +347,6 @@ class AskCommandTest {
         Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-99-99");
 
         assertThat(asked.exit()).isEqualTo(Exit.USAGE);
-        assertThat(asked.err()).contains("'1963-99-99' is not a date").doesNotContain("Exception");
+        assertThat(asked.err()).contains("'1963-99-99', which is not a date").doesNotContain("Exception");
     }
 }

@@ -30,9 +30,9 @@ class BoundedOptionsTest {
                 "choose|--within|٣s|is not a duration",
                 "price|--on|+999999999-12-31|from 1900 to 2199",
                 "price|--on|2974-12-31|from 1900 to 2199",
-                "price|--discount|1E-999999999|is not a percentage",
-                "price|--discount|9E-99999999|is not a percentage",
-                "price|--discount|٥|is not a percentage",
+                "price|--discount|1E-999999999|expected per cent from 0 to 95",
+                "price|--discount|9E-99999999|expected per cent from 0 to 95",
+                "price|--discount|٥|expected per cent from 0 to 95",
                 "price|--discount|95.01|from 0 to 95",
                 "price|--currency|XAU|some country pays with today",
                 "coat|--start|+999999999-12-31|from 1900 to 2199",
@@ -55,15 +55,15 @@ class BoundedOptionsTest {
     void a_path_that_cannot_be_one() {
         Ran ran = Ran.boltlore("check", "a\0b");
         assertThat(ran.exit()).isEqualTo(Exit.USAGE);
-        assertThat(ran.err()).contains("cannot name a file here").doesNotContain("Exception");
+        assertThat(ran.err()).contains("no file can have that name here").doesNotContain("Exception");
     }
 
     @Test
     void an_escape_in_an_argument_is_made_visible() {
         Ran ran = Ran.boltlore("kit", "\u001B]0;x\u0007\u009B1m.json");
-        assertThat(ran.err()).doesNotContain("\u001B", "\u0007", "\u009B").contains("\uFFFD");
+        assertThat(ran.err()).doesNotContain("\u001B", "\u0007", "\u009B").contains("\\u001b");
         Ran unknown = Ran.boltlore("kit", ORDER, "--\u001B[31m");
-        assertThat(unknown.err()).doesNotContain("\u001B").contains("\uFFFD");
+        assertThat(unknown.err()).doesNotContain("\u001B").contains("\\u001b");
     }
 
     @Test

@@ -34,7 +34,7 @@ class ChooseCommandTest {
                 .contains("2 of 14 questions decided")
                 .contains("Type 2 with CCS2, because Europe is chosen. Public charging points")
                 .contains("drive-side=left Left-hand drive")
-                .contains("Split phase, 240 V, 32 A: not available, because Europe is chosen.")
+                .contains("Split-phase, 120/240 V, 32 A: not available, because Europe is chosen.")
                 .containsPattern("Price EUR [\\d,.]+ to [\\d,.]+ before tax; 7,920 valid orders remain\\.");
     }
 
@@ -50,7 +50,7 @@ class ChooseCommandTest {
         assertThat(words(choose("pannier-van", "market=europe", "--why", "inlet=type-2")))
                 .startsWith("Type 2 with CCS2, because Europe is chosen.");
         assertThat(words(choose("pannier-van", "market=europe", "--why", "heater=air")))
-                .isEqualTo("Heater for the air is available. ");
+                .isEqualTo("Air heater (PTC) is available. ");
     }
 
     @Test
@@ -59,7 +59,8 @@ class ChooseCommandTest {
 
         assertThat(ran.exit()).isEqualTo(Exit.OK);
         assertThat(words(ran))
-                .contains("7 kW, one phase, two-way (or 11 kW, three phase, two-way) instead of 7 kW, one phase: EUR")
+                .contains("7 kW, single-phase, bidirectional (or 11 kW, three-phase, bidirectional) instead of 7 kW,"
+                        + " single-phase: EUR")
                 .contains(" more, same lead time.");
     }
 

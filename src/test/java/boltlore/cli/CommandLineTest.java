@@ -77,7 +77,7 @@ class CommandLineTest {
         "frob, No command 'frob'. Did you mean 'prove'?",
         "kitt, No command 'kitt'. Did you mean 'kit'?",
         "--versoin, No option '--versoin'. Did you mean '--version'?",
-        "kit --usaul x, No option '--usaul' of 'boltlore kit'. Did you mean '--usual'?",
+        "kit --defualts x, No option '--defualts' of 'boltlore kit'. Did you mean '--defaults'?",
         "check one two, One word too many: 'two'.",
         "why x, Something is missing: boltlore why",
         "kit, Something is missing: boltlore kit",
@@ -131,7 +131,7 @@ class CommandLineTest {
 
         assertThat(Boltlore.run(new PrintWriter(full), new PrintWriter(err), "parts", "--json"))
                 .isEqualTo(Exit.NOT_WRITTEN);
-        assertThat(err.toString()).isEqualToIgnoringNewLines("boltlore: the answer could not be written to the end.");
+        assertThat(err.toString()).isEqualToIgnoringNewLines("The answer could not be printed: the output is closed or full.");
     }
 
     @Test

@@ -34,7 +34,7 @@ class OrdersCommandTest {
     @Test
     void says_which_orders_bring_a_part_and_their_share() {
         assertThat(orders("phone", "--with", "LENS", "--with", "SHELL").out())
-                .contains("Which orders: With camera.")
+                .contains("In orders with: With camera.")
                 .contains("In 4 of 14 orders, 28.57 %.")
                 .contains("In every order.");
         assertThat(orders("phone", "--with", "FILM-A").out()).contains("In no order.");

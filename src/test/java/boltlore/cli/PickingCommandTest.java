@@ -33,7 +33,7 @@ class PickingCommandTest {
         assertThat(out.resolve("alone/BL-1002/picking-list.xlsx"))
                 .hasSameBinaryContentAs(out.resolve("kit/BL-1002/picking-list.xlsx"));
         assertThat(out.resolve("alone/BL-1003")).isDirectoryContaining("glob:**/picking-list.xlsx");
-        assertThat(out.resolve("alone/BL-1003/csv")).isDirectoryContaining("glob:**/picking-list-bags-front.csv");
+        assertThat(out.resolve("alone/BL-1003/csv")).isDirectoryContaining("glob:**/picking-list-bags.csv");
     }
 
     @Test

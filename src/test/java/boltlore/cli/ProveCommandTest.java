@@ -49,7 +49,7 @@ class ProveCommandTest {
 
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(ran.out())
-                .contains("stops the sheets: hole: print-film")
+                .contains("Stop: required part missing: print-film")
                 .contains("Touches 4 of 11 valid orders, 36.36 %: exactly those with size=large, print=stw.")
                 .contains("Lines: a, b")
                 .contains("To mend it: Add a line for these orders");
@@ -86,7 +86,7 @@ class ProveCommandTest {
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(ran.out())
                 .contains("1 defect")
-                .contains("stops the sheets: hole: print-film")
+                .contains("Stop: required part missing: print-film")
                 .contains(
                         "required part missing: print-film: it stops the sheets of orders, so it counts all the same.")
                 .contains("dead line: a: it is the name of no finding that this family could have.")
@@ -132,7 +132,7 @@ class ProveCommandTest {
         assertThat(ran.out())
                 .contains("The valid orders were not counted: the time was up.")
                 .contains("Unproved, because the time was up:")
-                .contains("hole (1): thing");
+                .contains("required part missing (1): thing");
     }
 
     @Test
@@ -181,7 +181,7 @@ class ProveCommandTest {
         assertThat(proof.get("validOrders").asText()).isEqualTo("11");
         JsonNode hole = proof.get("defects").get(0);
         assertThat(hole.get("kind").asText()).isEqualTo("required part missing");
-        assertThat(hole.get("severity").asText()).isEqualTo("stops");
+        assertThat(hole.get("severity").asText()).isEqualTo("stop");
         assertThat(hole.get("touches").asText()).isEqualTo("4");
         assertThat(hole.get("percent").asText()).isEqualTo("36.36");
         assertThat(hole.get("countedAgainBy").asText()).isEqualTo("plain enumeration");
@@ -239,7 +239,7 @@ class ProveCommandTest {
         assertThat(ran.out())
                 .contains("10 trial builds have all 19 pairs of values that any valid order has")
                 .contains("t-shirt-trial-001: EUR 1.00: ")
-                .contains("Cost of these kits together: EUR 10.00")
+                .contains("Direct cost of these kits together: EUR 10.00")
                 .contains("7 combinations no valid order has");
         assertThat(folder).isDirectoryContaining("glob:**t-shirt-trial-010.json");
         Ran kits = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));

@@ -139,6 +139,11 @@ final class PowdersPage {
                 .whole("loads", "Oven loads", "", run -> run.loads().count())
                 .box(Column.tick("cleaned", "Booth clean"))
                 .box(Column.signature("by", "Sprayed by")));
+        total(table);
+        return table;
+    }
+
+    private void total(TableBuilder table) {
         table.total("total", "All runs")
                 .sum("minutes", BigDecimal.valueOf(minutes(plan)))
                 .sum("cost", cost(job))
@@ -148,7 +153,6 @@ final class PowdersPage {
                                 .mapToLong(PowderRun::pieces)
                                 .sum()))
                 .sum("loads", BigDecimal.valueOf(plan.loads().count()));
-        return table;
     }
 
     private TableBuilder use() {

@@ -117,7 +117,19 @@ final class PackingPage {
 
     /** What lies in which crate, without any price. */
     private TableBuilder packed() {
-        TableSpec<Packed> spec = TableSpec.<Packed>named("packing")
+        TableSpec<Packed> spec = packing().box(Column.tick("checked", phrases.say("checked")));
+        TableBuilder table = spec.empty();
+        for (Crate crate : shipment.crates()) {
+            table.group("crate-" + crate.number(), heading(crate));
+            crate.packed().forEach(packed -> spec.add(table, "", packed));
+            table.subtotal(phrases.say("net")).sum("mass", crate.netKg());
+        }
+        table.total("total", phrases.say("total")).sumOfSubtotals("mass", shipment.netKg());
+        return table;
+    }
+
+    private TableSpec<Packed> packing() {
+        return TableSpec.<Packed>named("packing")
                 .text(
                         "part",
                         phrases.say("part"),
@@ -149,16 +161,7 @@ final class PackingPage {
                         phrases.say("mass"),
                         "kg",
                         2,
-                        packed -> packed.goods().eachKg() == null ? null : packed.kg())
-                .box(Column.tick("checked", phrases.say("checked")));
-        TableBuilder table = spec.empty();
-        for (Crate crate : shipment.crates()) {
-            table.group("crate-" + crate.number(), heading(crate));
-            crate.packed().forEach(packed -> spec.add(table, "", packed));
-            table.subtotal(phrases.say("net")).sum("mass", crate.netKg());
-        }
-        table.total("total", phrases.say("total")).sumOfSubtotals("mass", shipment.netKg());
-        return table;
+                        packed -> packed.goods().eachKg() == null ? null : packed.kg());
     }
 
     /** Number, content, outer size and gross mass. */

@@ -139,6 +139,7 @@ class ChargingCalculationTest {
 
         assertThat(ChargingCalculation.calculate(twice, bill, null, null).missing())
                 .singleElement()
+                .extracting(Finding::says)
                 .asString()
                 .contains("more than one battery pack");
     }
