@@ -27,11 +27,29 @@ final class House {
             resolution.rules.facts: catalogue measure resolution
             resolution.rules: catalogue choices faults measure order resolution resolution.rules.facts
             bill: catalogue choices measure order resolution
+            trades.costing.path: bill catalogue choices measure order resolution
+            explanation: bill catalogue choices findings measure order power resolution
+            answers: bill catalogue choices explanation faults measure order resolution
+            report.drawing:
+            report: catalogue findings measure report.drawing
+            report.html: report report.drawing
+            report.csv: report
+            report.json: findings json report
+            report.text: measure report report.drawing
+            report.xlsx: report report.drawing
+            exports: faults json report
+            proof: catalogue choices findings logic measure order resolution
+            proof.kinds: catalogue choices findings logic measure proof resolution
+            proof.sample: catalogue choices logic
+            proof.evidence: catalogue choices logic measure proof
+            proof.revision: catalogue choices logic measure proof
+            proof.json: catalogue choices json logic measure proof proof.revision
+            proof.sheets: catalogue findings logic proof report
+            trades: bill catalogue choices faults findings json measure order report resolution
             trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades
             trades.picking: bill catalogue explanation faults findings measure order report resolution trades
             trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
-            trades.costing.path: bill catalogue choices measure order resolution
             trades.coating: bill catalogue choices faults findings measure order report report.drawing resolution trades
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
             trades.costing.cost: bill catalogue measure order trades.coating trades.costing
@@ -41,31 +59,13 @@ final class House {
                 trades trades.costing trades.costing.quote trades.picking
             checking: bill catalogue choices measure resolution trades.fixings trades.picking trades.shipping
             trades.coating.written: catalogue csv faults json measure trades.coating
-            explanation: bill catalogue choices findings measure order power resolution
-            answers: bill catalogue choices explanation faults measure order resolution
-            report.drawing:
-            report: catalogue findings measure report.drawing
-            report.html: report report.drawing
             trades.costing.sheets: bill catalogue choices explanation faults findings measure order power report
                 report.drawing resolution trades trades.costing trades.costing.cost trades.costing.path
                 trades.costing.quote trades.weighing
-            report.csv: report
-            report.json: findings json report
-            report.text: measure report report.drawing
-            report.xlsx: report report.drawing
-            exports: faults json report
-            proof: catalogue choices findings logic measure order resolution
-            proof.kinds: catalogue choices findings logic measure proof resolution
             choosing: bill catalogue choices faults findings logic measure order proof proof.kinds resolution
                 trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
             choosing.json: catalogue choices choosing explanation json logic measure order resolution
                 trades.costing.quote
-            proof.sample: catalogue choices logic
-            proof.evidence: catalogue choices logic measure proof
-            proof.revision: catalogue choices logic measure proof
-            proof.json: catalogue choices json logic measure proof proof.revision
-            proof.sheets: catalogue findings logic proof report
-            trades: bill catalogue choices faults findings json measure order report resolution
             trades.spares: bill catalogue faults findings measure order report trades
             trades.bill.sheets: bill catalogue choices explanation findings measure order report resolution trades
                 trades.coating trades.costing trades.costing.cost trades.costing.path trades.costing.quote
