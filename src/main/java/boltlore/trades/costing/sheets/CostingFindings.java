@@ -1,6 +1,5 @@
 package boltlore.trades.costing.sheets;
 
-import boltlore.trades.costing.Price;
 import static boltlore.trades.costing.sheets.CostingFinding.DISCOUNT_ABOVE_AGREED;
 import static boltlore.trades.costing.sheets.CostingFinding.DUE_DATE_TOO_SOON;
 import static boltlore.trades.costing.sheets.CostingFinding.LOSS;
