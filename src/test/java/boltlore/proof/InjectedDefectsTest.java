@@ -171,7 +171,7 @@ class InjectedDefectsTest {
                                                 any(
                                                         is("market", "north-america"),
                                                         is("market", "australia-new-zealand"))))),
-                        "leaving out unused brackets creates a stop: LV-SND (companion missing, wiring-book-en)"));
+                        "leaving out unused brackets creates a stop: LV-SND (associated part missing, wiring-book-en)"));
     }
 
     static Stream<Arguments> hands() {
