@@ -56,7 +56,7 @@ class CheckScriptTest {
 
         assertThat(said.exit()).isEqualTo(1);
         assertThat(said.text())
-                .contains("00002 overlap: print-film (a, b): expected UNSAT, found SAT.")
+                .contains("00002 two alternatives selected: print-film (a, b): expected UNSAT, found SAT.")
                 .contains("1 differ.");
     }
 
