@@ -29,7 +29,7 @@ final class House {
             bill: catalogue choices measure order resolution
             trades.costing.path: bill catalogue choices measure order resolution
             explanation: bill catalogue choices findings measure order power resolution
-            answers: bill catalogue choices explanation faults measure order resolution
+            answers: bill catalogue choices explanation faults measure order resolution resolution.rules
             report.drawing:
             report: catalogue findings measure report.drawing
             report.html: report report.drawing
@@ -74,11 +74,12 @@ final class House {
                 trades
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
                 report.drawing resolution trades trades.charging
-            answers.json: answers choices explanation findings json measure order report.json resolution trades
+            answers.json: answers choices explanation findings json measure order report.json resolution resolution.rules
+                trades
             trades.cutting.packing:
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
                 trades.cutting.packing
-            trades.orders: bill choices explanation faults findings report report.csv report.html report.json
+            trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing
                 trades.costing.quote trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping
                 trades.spares trades.testing trades.weighing

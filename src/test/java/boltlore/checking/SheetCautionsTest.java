@@ -48,8 +48,9 @@ class SheetCautionsTest {
     void is_told_where_no_caution_names_it_one_by_one() throws IOException {
         String onBill = "\"sheets\": [\"bill\"]";
 
-        List<Remark> remarks = remarks(text -> text.replaceAll("\"sheets\": \\[[^]]*\\], \"always\": \\[[^]]*\\]", onBill)
-                .replaceAll("\"always\": \\[[^]]*\\]", onBill));
+        List<Remark> remarks =
+                remarks(text -> text.replaceAll("\"sheets\": \\[[^]]*\\], \"always\": \\[[^]]*\\]", onBill)
+                        .replaceAll("\"always\": \\[[^]]*\\]", onBill));
 
         assertThat(remarks).extracting(Remark::check).containsOnly(Check.SHEET_CAUTION);
         assertThat(remarks)
@@ -75,7 +76,8 @@ class SheetCautionsTest {
         assertThat(Checks.of(new CatalogueSketch().draw()))
                 .extracting(Remark::about)
                 .contains("sheet coating-shop", "sheet coating-outside")
-                .doesNotContain("sheet charging", "sheet fixings", "sheet cutting", "sheet crates", "sheet weighbridge");
+                .doesNotContain(
+                        "sheet charging", "sheet fixings", "sheet cutting", "sheet crates", "sheet weighbridge");
     }
 
     @Test
