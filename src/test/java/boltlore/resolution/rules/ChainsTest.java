@@ -7,9 +7,11 @@ import static boltlore.resolution.rules.Named.part;
 import static boltlore.resolution.rules.Named.position;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.measure.LineName;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Way;
 import boltlore.resolution.rules.facts.Brings;
+import boltlore.resolution.rules.facts.Carries;
 import boltlore.resolution.rules.facts.CaseAsksEmpty;
 import boltlore.resolution.rules.facts.CaseAsksFilled;
 import boltlore.resolution.rules.facts.ConditionCase;
@@ -23,6 +25,8 @@ import boltlore.resolution.rules.facts.OmissionsStageDone;
 import boltlore.resolution.rules.facts.PickWatched;
 import boltlore.resolution.rules.facts.StaysOut;
 import boltlore.resolution.rules.facts.ToPick;
+import boltlore.resolution.rules.facts.Unused;
+import boltlore.resolution.rules.facts.Useful;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -122,6 +126,46 @@ class ChainsTest {
             session.conclude();
 
             assertThat(session.all(Filled.class)).containsExactly(new Filled(position("cover")));
+        }
+    }
+
+    /** Bracket 0 carries position 0, which the cover empties; bracket 1 carries bracket 0, bracket 2 bracket 1 … */
+    private static List<Object> stack(int height) {
+        List<Object> facts = new ArrayList<>(positions(1));
+        for (int at = 0; at < height; at++) {
+            LineName bracket = line("b" + at);
+            facts.add(new LineOffered(bracket, position("b" + at), true, ConditionKey.ALWAYS));
+            facts.add(new Carries(bracket, position(at == 0 ? "p0" : "b" + (at - 1))));
+        }
+        facts.add(new Holds(ConditionKey.ALWAYS));
+        return facts;
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 10, 40})
+    void a_stack_of_brackets_is_useful_to_its_foot_and_of_no_use_when_the_top_is_taken_back(int height) {
+        for (long seed = 0; seed < 20; seed++) {
+            List<Object> facts = new ArrayList<>(stack(height));
+            Collections.shuffle(facts, new Random(seed));
+            List<Object> cover = List.of(
+                    new LineOffered(line("cover"), position("cover"), false, COVER), new ConditionCase(COVER, 0));
+            try (RuleSession late = new RuleSession();
+                    RuleSession atOnce = new RuleSession()) {
+                late.insert(facts);
+                late.conclude();
+                assertThat(late.all(Useful.class)).hasSize(height);
+                late.insert(cover);
+                late.conclude();
+                assertThat(late.all(Useful.class)).isEmpty();
+                assertThat(late.all(Unused.class)).hasSize(height);
+
+                facts.addAll(cover);
+                Collections.shuffle(facts, new Random(seed));
+                atOnce.insert(facts);
+                atOnce.conclude();
+                assertThat(atOnce.all(Useful.class)).isEmpty();
+                assertThat(atOnce.all(Unused.class)).hasSize(height);
+            }
         }
     }
 }
