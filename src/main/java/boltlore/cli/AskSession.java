@@ -8,6 +8,7 @@ import boltlore.choosing.ConflictWords;
 import boltlore.choosing.Opening;
 import boltlore.choosing.Repair;
 import boltlore.cli.AskedHead.Asking;
+import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
@@ -16,6 +17,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The talk at the desk: questions, answers, and the words that explain, go back or end it. */
@@ -89,7 +91,9 @@ final class AskSession {
     }
 
     private boolean asks(AskedHead head) {
-        return !skipped.contains(head) && head.missing(asked.order());
+        return !skipped.contains(head)
+                && head.missing(asked.order())
+                && (head != AskedHead.BRACKETS || !asked.unusedBrackets().isEmpty());
     }
 
     /** A question that was only explained is not printed again. */
@@ -108,8 +112,19 @@ final class AskSession {
                 screen.wrapped(
                         2, String.join(", ", catalogue.workshop().partners().keySet()) + ".");
             }
-            screen.wrapped(2, head.optional() ? "Enter leaves it out." : "'quit' keeps the draft without it.");
+            if (head == AskedHead.BRACKETS) {
+                screen.wrapped(2, brackets());
+            }
+            screen.wrapped(2, head.without());
         }
+    }
+
+    private String brackets() {
+        FindingWords says = new FindingWords(asked.choices().family());
+        return asked.unusedBrackets().stream()
+                        .map(line -> says.line(line.text()).english())
+                        .collect(Collectors.joining(", "))
+                + ".";
     }
 
     private void heard(Asking asking, String line) {
