@@ -38,7 +38,7 @@ final class House {
             report.text: measure report report.drawing
             report.xlsx: report report.drawing
             exports: faults json report
-            proof: catalogue choices findings logic measure order resolution
+            proof: catalogue choices faults findings logic measure order resolution
             proof.kinds: catalogue choices findings logic measure proof resolution
             proof.sample: catalogue choices logic
             proof.evidence: catalogue choices logic measure proof
