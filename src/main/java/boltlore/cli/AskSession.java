@@ -70,7 +70,7 @@ final class AskSession {
     }
 
     private JobCard card() {
-        return new JobCard(screen, asked.desk());
+        return new JobCard(screen, asked.choosing());
     }
 
     private Optional<Asking> next() {
@@ -184,13 +184,13 @@ final class AskSession {
 
     private void head(AskedHead head, String said) {
         Outcome<Order> outcome = head.said(asked.order(), said, catalogue);
-        outcome.faults().forEach(fault -> screen.wrapped(2, FaultWords.of(fault)));
+        outcome.faults().forEach(fault -> screen.wrapped(2, FaultWords.say(fault)));
         if (!(outcome instanceof Outcome.Sound<Order> sound)) {
             return;
         }
         Choices after = sound.value().choices();
         if (!asked.valid(after)) {
-            screen.wrapped(2, words.contradiction(asked.desk().chooser().conflict(after, asked.importance())));
+            screen.wrapped(2, words.contradiction(asked.choosing().chooser().conflict(after, asked.importance())));
             return;
         }
         boolean settles = !after.equals(asked.choices());
@@ -233,7 +233,7 @@ final class AskSession {
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
     private Optional<Choice> value(@Nullable Option question, String said) {
         Outcome<Choice> choice = WrittenChoices.answer(asked.choices().family(), question, said);
-        choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.of(fault)));
+        choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.say(fault)));
         return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();
     }
 
@@ -255,10 +255,10 @@ final class AskSession {
     }
 
     private void opening(Choice choice) {
-        SalesDesk desk = asked.desk();
-        desk.time().begin(OPENING_NANOS);
+        ChoosingSession choosing = asked.choosing();
+        choosing.time().begin(OPENING_NANOS);
         try {
-            Opening opening = desk.repairer().opening(asked.choices(), choice, asked.importance());
+            Opening opening = choosing.repairer().opening(asked.choices(), choice, asked.importance());
             new OpeningText(screen, words).print(Optional.of(choice), opening, false);
             offered = opening instanceof Opening.Repairs repairs ? repairs.repairs() : List.of();
             if (!offered.isEmpty()) {

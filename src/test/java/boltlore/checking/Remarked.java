@@ -11,7 +11,7 @@ final class Remarked {
     private Remarked() {}
 
     static List<String> in(CatalogueSketch catalogue) {
-        return Checks.of(catalogue.draw()).stream()
+        return Checks.check(catalogue.draw()).stream()
                 .map(remark -> remark.about() + ": " + remark.check().written())
                 .toList();
     }
