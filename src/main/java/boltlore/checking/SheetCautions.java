@@ -58,8 +58,7 @@ final class SheetCautions {
         return sheets;
     }
 
-    private static void each(
-            Map<String, Predicate<Catalogue>> sheets, Predicate<Catalogue> printed, String... names) {
+    private static void each(Map<String, Predicate<Catalogue>> sheets, Predicate<Catalogue> printed, String... names) {
         Stream.of(names).forEach(name -> sheets.put(name, printed));
     }
 

@@ -31,7 +31,10 @@ enum AskedHead {
     DUE("due", "When is the kit due? A date, as 2027-03-12.", true),
     PARTNER("partner", "Through which partner workshop?", true),
     DISCOUNT("discount", "What discount, in per cent, in place of the partner's?", true),
-    BRACKETS("brackets", "Brackets that support nothing in this kit: leave them out, or keep them? 'out' or 'keep'.", true);
+    BRACKETS(
+            "brackets",
+            "Brackets that support nothing in this kit: leave them out, or keep them? 'out' or 'keep'.",
+            true);
 
     /** What is asked: a question of the family or something else that an order says. */
     record Asking(@Nullable Option option, @Nullable AskedHead head) {

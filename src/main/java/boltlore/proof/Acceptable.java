@@ -41,8 +41,9 @@ public final class Acceptable {
 
     /** What a family accepts of no kind that there is, or of a kind that cannot be accepted. */
     public List<Fault> faults(Family family, String file) {
-        List<String> known =
-                whyNot.keySet().stream().filter(kind -> whyNot.get(kind).isEmpty()).toList();
+        List<String> known = whyNot.keySet().stream()
+                .filter(kind -> whyNot.get(kind).isEmpty())
+                .toList();
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < family.accepted().size(); i++) {
             String finding = family.accepted().get(i).finding();
@@ -63,9 +64,7 @@ public final class Acceptable {
     }
 
     private Optional<String> kindOf(String finding) {
-        return whyNot.keySet().stream()
-                .filter(kind -> isOf(kind, finding))
-                .findFirst();
+        return whyNot.keySet().stream().filter(kind -> isOf(kind, finding)).findFirst();
     }
 
     /** Whether what is accepted is a finding of that kind. */

@@ -78,7 +78,7 @@ final class House {
             trades.cutting.packing:
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
                 trades.cutting.packing
-            trades.orders: bill choices explanation faults findings report report.csv report.html report.json
+            trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing
                 trades.costing.quote trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping
                 trades.spares trades.testing trades.weighing

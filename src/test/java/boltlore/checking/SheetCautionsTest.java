@@ -41,15 +41,16 @@ class SheetCautionsTest {
         Files.writeString(cautions, edit.apply(Files.readString(cautions)));
         Outcome<Catalogue> read = CatalogueReader.read(copy);
         assertThat(read.faults()).isEmpty();
-        return Checks.of(((Outcome.Sound<Catalogue>) read).value());
+        return Checks.check(((Outcome.Sound<Catalogue>) read).value());
     }
 
     @Test
     void is_told_where_no_caution_names_it_one_by_one() throws IOException {
         String onBill = "\"sheets\": [\"bill\"]";
 
-        List<Remark> remarks = remarks(text -> text.replaceAll("\"sheets\": \\[[^]]*\\], \"always\": \\[[^]]*\\]", onBill)
-                .replaceAll("\"always\": \\[[^]]*\\]", onBill));
+        List<Remark> remarks =
+                remarks(text -> text.replaceAll("\"sheets\": \\[[^]]*\\], \"always\": \\[[^]]*\\]", onBill)
+                        .replaceAll("\"always\": \\[[^]]*\\]", onBill));
 
         assertThat(remarks).extracting(Remark::check).containsOnly(Check.SHEET_CAUTION);
         assertThat(remarks)
@@ -72,10 +73,11 @@ class SheetCautionsTest {
 
     @Test
     void is_not_missed_of_a_trade_that_the_workshop_does_not_work_with() {
-        assertThat(Checks.of(new CatalogueSketch().draw()))
+        assertThat(Checks.check(new CatalogueSketch().draw()))
                 .extracting(Remark::about)
                 .contains("sheet coating-shop", "sheet coating-outside")
-                .doesNotContain("sheet charging", "sheet fixings", "sheet cutting", "sheet crates", "sheet weighbridge");
+                .doesNotContain(
+                        "sheet charging", "sheet fixings", "sheet cutting", "sheet crates", "sheet weighbridge");
     }
 
     @Test

@@ -117,7 +117,8 @@ class ProveCommandTest {
     }
 
     @Test
-    @DisplayName("refuses to accept what stops orders, what is only told, what each order decides on and what is no kind")
+    @DisplayName(
+            "refuses to accept what stops orders, what is only told, what each order decides on and what is no kind")
     void refuses_what_cannot_be_accepted() throws IOException {
         Path edited = accepting(
                 "required part missing: print-film",

@@ -50,7 +50,8 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         return order.waived().stream()
                 .filter(waiver -> byTrades.all().stream().noneMatch(finding -> FoundBy.speaksOf(waiver, finding)))
                 .filter(waiver -> byRules.all().stream().noneMatch(finding -> replaced(waiver, finding)))
-                .map(waiver -> waiver.subject().isEmpty() ? waiver.finding() : waiver.finding() + ": " + waiver.subject())
+                .map(waiver ->
+                        waiver.subject().isEmpty() ? waiver.finding() : waiver.finding() + ": " + waiver.subject())
                 .map(waiver -> Finding.of(KitFinding.WAIVER_WITHOUT_FINDING, waiver, "waiver", waiver))
                 .collect(Findings.collected());
     }
