@@ -45,7 +45,7 @@ final class CheckCommand extends RoomCommand {
     }
 
     private int answer(Screen screen, Catalogue known) {
-        List<Remark> remarks = Checks.of(known);
+        List<Remark> remarks = Checks.check(known);
         if (json()) {
             screen.line(JsonOut.object()
                     .put("revision", known.revision())

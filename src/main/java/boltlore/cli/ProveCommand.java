@@ -64,7 +64,7 @@ final class ProveCommand extends RoomCommand {
                 screen,
                 catalogue
                         .read()
-                        .then(known -> FamiliesAsked.of(families, known)
+                        .then(known -> FamiliesAsked.find(families, known)
                                 .then(asked -> task(known, asked)
                                         .then(task -> Outcome.sound(
                                                 Interruptible.run(deadline(), until -> run(screen, task, until)))))));

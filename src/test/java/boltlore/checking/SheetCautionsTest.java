@@ -41,7 +41,7 @@ class SheetCautionsTest {
         Files.writeString(cautions, edit.apply(Files.readString(cautions)));
         Outcome<Catalogue> read = CatalogueReader.read(copy);
         assertThat(read.faults()).isEmpty();
-        return Checks.of(((Outcome.Sound<Catalogue>) read).value());
+        return Checks.check(((Outcome.Sound<Catalogue>) read).value());
     }
 
     @Test
@@ -73,7 +73,7 @@ class SheetCautionsTest {
 
     @Test
     void is_not_missed_of_a_trade_that_the_workshop_does_not_work_with() {
-        assertThat(Checks.of(new CatalogueSketch().draw()))
+        assertThat(Checks.check(new CatalogueSketch().draw()))
                 .extracting(Remark::about)
                 .contains("sheet coating-shop", "sheet coating-outside")
                 .doesNotContain(

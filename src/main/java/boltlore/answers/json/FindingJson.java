@@ -16,12 +16,12 @@ public final class FindingJson {
 
     private FindingJson() {}
 
-    public static JsonOut of(Findings findings) {
+    public static JsonOut encode(Findings findings) {
         return JsonOut.list(findings.all(), ReportJson::finding);
     }
 
     /** Those of all trades in one list, each with who found it. */
-    public static JsonOut of(List<FoundBy> found) {
+    public static JsonOut encode(List<FoundBy> found) {
         List<JsonOut> all = new ArrayList<>();
         for (FoundBy by : found) {
             for (Finding finding : by.findings().all()) {
@@ -34,7 +34,7 @@ public final class FindingJson {
     /** The rule that concludes such findings, in its own words. */
     private static @Nullable String rule(Finding finding) {
         return finding.kind() instanceof FindingKind kind
-                ? RuleSentences.of(kind).orElse(null)
+                ? RuleSentences.say(kind).orElse(null)
                 : null;
     }
 }

@@ -22,10 +22,10 @@ public final class ProofJson {
      *
      * @param witness name of the order that shows a defect, or empty
      */
-    public static JsonOut.Members of(FamilyProof proof, Function<Answer.Defect, String> witness) {
+    public static JsonOut.Members encode(FamilyProof proof, Function<Answer.Defect, String> witness) {
         return JsonOut.object()
                 .put("family", proof.family().name())
-                .put("validOrders", CountJson.of(proof.orders()))
+                .put("validOrders", CountJson.encode(proof.orders()))
                 .putIfAny("notCounted", proof.orders() instanceof Count.GivenUp givenUp ? givenUp.why() : null)
                 .put("statements", proof.answers().size())
                 .put("defects", JsonOut.list(proof.openDefects().toList(), defect -> defect(defect, witness)))
@@ -57,7 +57,7 @@ public final class ProofJson {
         return JsonOut.object()
                 .put("finding", defect.statement().title())
                 .put("because", proof.acceptance(defect).orElseThrow().because())
-                .put("touches", CountJson.of(defect.touched().orders()))
+                .put("touches", CountJson.encode(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null));
     }
 
@@ -74,7 +74,7 @@ public final class ProofJson {
                 .putIfAny("detail", statement.detail())
                 .put("severity", statement.kind().severity())
                 .put("sentence", statement.refuted())
-                .put("touches", CountJson.of(defect.touched().orders()))
+                .put("touches", CountJson.encode(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null))
                 .putIfAny("countedAgainBy", defect.touched().checkedBy())
                 .putIfAny("everyOrderWith", defect.cause().choices())

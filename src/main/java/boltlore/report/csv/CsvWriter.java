@@ -5,13 +5,13 @@ import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.Printed;
+import boltlore.report.Report;
+import boltlore.report.ReportWriter;
 import boltlore.report.Row;
 import boltlore.report.Row.RowKind;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.Utf8;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookWriter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,14 +27,14 @@ import java.util.Set;
  * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
  * no line break in a cell.
  */
-public final class CsvWriter implements WorkbookWriter {
+public final class CsvWriter implements ReportWriter {
 
     private static final String LINE_END = "\r\n";
     private static final String SUBJECT = "subject";
     private static final String GROUP = "group";
 
     @Override
-    public List<SheetFile> write(Workbook report) {
+    public List<SheetFile> write(Report report) {
         Map<String, List<Table>> tables = new LinkedHashMap<>();
         for (Page page : report.pages()) {
             page.tables()
@@ -59,7 +59,7 @@ public final class CsvWriter implements WorkbookWriter {
             rows(subject, table, rows);
         }
         Utf8 csv = new Utf8(8 * 1024);
-        line(csv, headings.stream().map(CsvField::of).toList());
+        line(csv, headings.stream().map(CsvField::encode).toList());
         rows.forEach(row -> line(
                 csv,
                 headings.stream().map(heading -> row.getOrDefault(heading, "")).toList()));
@@ -77,8 +77,8 @@ public final class CsvWriter implements WorkbookWriter {
             if (row.kind() == RowKind.GROUP) {
                 groups.put(row.group(), row.words());
             } else if (row.isPlain()) {
-                Map<String, String> fields = new HashMap<>(Map.of(SUBJECT, CsvField.of(subject)));
-                table.about().forEach((key, value) -> fields.put(key, CsvField.of(value)));
+                Map<String, String> fields = new HashMap<>(Map.of(SUBJECT, CsvField.encode(subject)));
+                table.about().forEach((key, value) -> fields.put(key, CsvField.encode(value)));
                 fields.put(GROUP, field(groups.getOrDefault(row.group(), row.group())));
                 for (int i = 0; i < table.columns().size(); i++) {
                     Column column = table.columns().get(i);
@@ -105,11 +105,11 @@ public final class CsvWriter implements WorkbookWriter {
         if (cell instanceof Cell.Worked worked) {
             return Printed.rounded(kind, worked.result()).toPlainString();
         }
-        return cell instanceof Cell.Words words ? field(words.text()) : CsvField.of(cell);
+        return cell instanceof Cell.Words words ? field(words.text()) : CsvField.encode(cell);
     }
 
     private static String field(String text) {
-        return CsvField.of(text.strip().replaceAll("\\s*[\\r\\n]+\\s*", " / "));
+        return CsvField.encode(text.strip().replaceAll("\\s*[\\r\\n]+\\s*", " / "));
     }
 
     private static void line(Utf8 csv, List<String> fields) {

@@ -20,12 +20,12 @@ public final class RuleSentences {
     private RuleSentences() {}
 
     /** The rule by which a part is in the kit. */
-    public static String of(Way way) {
+    public static String say(Way way) {
         return Optional.ofNullable(REASONS.get(way)).orElseThrow();
     }
 
     /** The rule that a finding breaks; empty where no rule finds it, but the order or its limits. */
-    public static Optional<String> of(FindingKind kind) {
+    public static Optional<String> say(FindingKind kind) {
         return Optional.ofNullable(FINDINGS.get(kind));
     }
 

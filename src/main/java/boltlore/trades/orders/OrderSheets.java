@@ -1,11 +1,11 @@
 package boltlore.trades.orders;
 
 import boltlore.bill.Bill;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.bill.sheets.ContentsWorkbook;
+import boltlore.trades.bill.sheets.BillReport;
+import boltlore.trades.bill.sheets.ContentsReport;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import java.util.List;
@@ -17,9 +17,10 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /** Bill and contents list of an order that nothing stops. */
-    public static List<Supplier<Workbook>> of(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
-        Bill bill = pricing.priced().bill();
+    public static List<Supplier<Report>> prepare(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
+        Bill bill = pricing.costed().bill();
         PickingList packed = PickingList.of(plan, bill);
-        return List.of(() -> BillWorkbook.of(pricing, packed, found), () -> ContentsWorkbook.of(plan, bill, packed));
+        return List.of(
+                () -> BillReport.compose(pricing, packed, found), () -> ContentsReport.compose(plan, bill, packed));
     }
 }

@@ -59,7 +59,7 @@ class RuleFilesTest {
         assertThat(rules().filter(rule ->
                         rule.then().contains("Reason( ") && rule.then().contains("Way." + way.name())))
                 .extracting(RuleFile.Rule::name)
-                .containsExactly(RuleSentences.of(way));
+                .containsExactly(RuleSentences.say(way));
     }
 
     @ParameterizedTest
@@ -67,7 +67,7 @@ class RuleFilesTest {
     void a_finding_is_told_with_the_words_of_the_rule_that_concludes_it(FindingKind kind) {
         assertThat(rules().filter(rule -> rule.then().contains("new Finding( FindingKind." + kind.name() + ","))
                         .map(RuleFile.Rule::name))
-                .containsExactlyElementsOf(RuleSentences.of(kind).stream().toList());
+                .containsExactlyElementsOf(RuleSentences.say(kind).stream().toList());
     }
 
     @ParameterizedTest
