@@ -15,6 +15,7 @@ import boltlore.trades.picking.PickingList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 
 /** Orders in their crates, with drafts of the papers that they travel with. */
 public final class ShippingTrade implements Trade {
@@ -88,7 +89,7 @@ public final class ShippingTrade implements Trade {
 
     /** The papers, and beside them all crates as a drawing of its own. */
     private static TradeResult.Sheet sheet(KitInWork kit, Shipment shipment, Consignment together) {
-        List<SheetFile> drawing = shipment.crates().isEmpty()
+        Supplier<List<SheetFile>> drawing = () -> shipment.crates().isEmpty()
                 ? List.of()
                 : List.of(SheetFile.utf8("crates.svg", Svg.of(CratesDrawing.of(shipment.crates()))));
         return new TradeResult.Sheet(
