@@ -1,13 +1,13 @@
 package boltlore.trades.orders;
 
-import boltlore.bill.Bill;
 import boltlore.report.Workbook;
-import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
+import boltlore.trades.KitInWork;
 import boltlore.trades.bill.sheets.BillWorkbook;
 import boltlore.trades.bill.sheets.ContentsWorkbook;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -17,9 +17,8 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /** Bill and contents list of an order that nothing stops. */
-    public static List<Supplier<Workbook>> of(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
-        Bill bill = pricing.priced().bill();
-        PickingList packed = PickingList.of(plan, bill);
-        return List.of(() -> BillWorkbook.of(pricing, packed, found), () -> ContentsWorkbook.of(plan, bill, packed));
+    public static List<Supplier<Workbook>> of(KitInWork kit, OrderPricing pricing, List<FoundBy> found) {
+        PickingList packed = PickingTrade.list(kit);
+        return List.of(() -> BillWorkbook.of(pricing, packed, found), () -> ContentsWorkbook.of(kit.plan(), kit.bill(), packed));
     }
 }

@@ -11,7 +11,7 @@ import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.QuoteOptions;
-import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -103,7 +103,7 @@ public final class ShippingTrade implements Trade {
         boolean asked = QuoteOptions.ALL.stream().anyMatch(options::has);
         return price == null && asked && kit.catalogue().prices() != null
                 ? Outcome.faulty(pricing.calculation().faults())
-                : Outcome.sound(Shipper.of(pricing.priced(), price, PickingList.of(kit.plan(), kit.bill()), route));
+                : Outcome.sound(Shipper.of(pricing.priced(), price, PickingTrade.list(kit), route));
     }
 
     private static Outcome<By> by(String text) {
