@@ -7,7 +7,7 @@ final class NeedWords {
 
     private NeedWords() {}
 
-    static String of(Need need) {
+    static String say(Need need) {
         String because = need.because().isEmpty() ? "" : ": " + need.because();
         if (need.ask() instanceof Need.AtJoint at) {
             return "needs at least " + at.atLeast().toPlainString() + " on joint " + at.joint() + because;

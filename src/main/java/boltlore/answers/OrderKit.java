@@ -36,7 +36,7 @@ public record OrderKit(
 
     private static @Nullable Bill bill(OrderResolver resolver, Order order, Resolution resolution) {
         return resolution instanceof Resolution.Resolved resolved
-                ? BillMaker.of(resolver.resolver().plan(order.family()), order, resolved)
+                ? BillMaker.make(resolver.resolver().plan(order.family()), order, resolved)
                 : null;
     }
 

@@ -19,7 +19,7 @@ public final class WhereUsed {
     private WhereUsed() {}
 
     /** One sentence a place, in the order of the catalogue. */
-    public static List<String> of(Catalogue catalogue, PartNumber number) {
+    public static List<String> find(Catalogue catalogue, PartNumber number) {
         List<String> places = new ArrayList<>();
         catalogue.families().values().forEach(family -> inFamily(family, number, places));
         for (Part part : catalogue.parts().values()) {
@@ -45,7 +45,7 @@ public final class WhereUsed {
             List<Need> needs, PartNumber number, String asker, ConditionWords words, List<String> places) {
         for (Need need : needs) {
             if (need.part().equals(number)) {
-                places.add(asker + " " + NeedWords.of(need) + " (" + words.of(need.when()) + ")");
+                places.add(asker + " " + NeedWords.say(need) + " (" + words.of(need.when()) + ")");
             }
         }
     }
@@ -65,7 +65,7 @@ public final class WhereUsed {
                         places.add(named + " contains " + child.quantity().toPlainString()));
         part.needs().stream()
                 .filter(need -> need.part().equals(number))
-                .forEach(need -> places.add(named + " " + NeedWords.of(need)));
+                .forEach(need -> places.add(named + " " + NeedWords.say(need)));
         part.ports().forEach(port -> atPort(port, number, named, places));
     }
 

@@ -30,7 +30,7 @@ public final class WhyIn {
         this.conditions = new ConditionWords(plan.family());
     }
 
-    public static List<Because> of(FamilyPlan plan, Kit kit, PartNumber part) {
+    public static List<Because> explain(FamilyPlan plan, Kit kit, PartNumber part) {
         return new WhyIn(plan, kit).reasons(part);
     }
 
@@ -45,7 +45,7 @@ public final class WhyIn {
     }
 
     private Because because(Reason reason) {
-        String sentence = RuleWords.of(reason.way()) + ": " + detail(reason);
+        String sentence = RuleWords.say(reason.way()) + ": " + detail(reason);
         if (reason.asker() instanceof Requirer.OfPart of) {
             return new Because(sentence, reasons(of.part()));
         }
@@ -83,7 +83,7 @@ public final class WhyIn {
     private static String needs(List<Need> needs, PartNumber part) {
         return needs.stream()
                 .filter(need -> need.part().equals(part))
-                .map(NeedWords::of)
+                .map(NeedWords::say)
                 .reduce((one, other) -> one + "; " + other)
                 .orElse("");
     }

@@ -31,7 +31,7 @@ public final class WhyNotIn {
     }
 
     /** Empty where nothing in the family could ever bring the part. */
-    public static List<Because> of(FamilyPlan plan, Kit kit, Choices choices, PartNumber part) {
+    public static List<Because> explain(FamilyPlan plan, Kit kit, Choices choices, PartNumber part) {
         return new WhyNotIn(plan, kit, choices).ways(part);
     }
 
@@ -48,7 +48,7 @@ public final class WhyNotIn {
     }
 
     private String asked(Need need) {
-        return NeedWords.of(need) + (need.when().isAlways() ? "" : ", when " + conditions.of(need.when()));
+        return NeedWords.say(need) + (need.when().isAlways() ? "" : ", when " + conditions.of(need.when()));
     }
 
     private void line(Line line, PartNumber part, List<Because> ways) {
@@ -92,12 +92,12 @@ public final class WhyNotIn {
 
     private Because needOf(PartNumber asker, String named, Need need) {
         if (kit.contains(asker)) {
-            return Because.of(named + " is in this kit and " + NeedWords.of(need) + "; it waits for: "
+            return Because.of(named + " is in this kit and " + NeedWords.say(need) + "; it waits for: "
                     + conditions.of(need.when()));
         }
         boolean open = Conditions.holds(need.when(), choices, kit.filled()::contains);
         Condition when = need.when();
         String also = open ? "" : ", when " + conditions.of(when);
-        return new Because(named + " " + NeedWords.of(need) + also + " and is not in this kit", ways(asker));
+        return new Because(named + " " + NeedWords.say(need) + also + " and is not in this kit", ways(asker));
     }
 }

@@ -49,7 +49,7 @@ public final class BillMaker {
         this.kit = resolved.kit();
     }
 
-    public static Bill of(FamilyPlan plan, Order order, Resolution.Resolved resolved) {
+    public static Bill make(FamilyPlan plan, Order order, Resolution.Resolved resolved) {
         return new Bill(order, resolved, new BillMaker(plan, resolved).items());
     }
 

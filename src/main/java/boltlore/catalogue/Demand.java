@@ -19,5 +19,5 @@ public sealed interface Demand {
      *
      * @param withinPercent how far a reading may lie from the figure, where it is a target and no limit; else 0
      */
-    record Reckoned(LimitRule rule, BigDecimal withinPercent) implements Demand {}
+    record Computed(LimitRule rule, BigDecimal withinPercent) implements Demand {}
 }

@@ -17,10 +17,10 @@ final class AssemblyMass {
 
     static Stream<Remark> remarks(Catalogue catalogue) {
         return catalogue.parts().values().stream()
-                .flatMap(part -> of(part, part.structure().weighedKg(), catalogue));
+                .flatMap(part -> check(part, part.structure().weighedKg(), catalogue));
     }
 
-    private static Stream<Remark> of(Part part, @Nullable BigDecimal weighedKg, Catalogue catalogue) {
+    private static Stream<Remark> check(Part part, @Nullable BigDecimal weighedKg, Catalogue catalogue) {
         if (weighedKg == null) {
             return Stream.empty();
         }

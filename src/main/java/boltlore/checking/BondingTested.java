@@ -45,7 +45,7 @@ final class BondingTested {
         return family.endOfLine().groups().stream()
                 .flatMap(group -> group.tests().stream())
                 .filter(test ->
-                        test.demand() instanceof Demand.Reckoned reckoned && reckoned.rule() == LimitRule.BONDING)
+                        test.demand() instanceof Demand.Computed reckoned && reckoned.rule() == LimitRule.BONDING)
                 .flatMap(test -> test.at().stream())
                 .collect(Collectors.toSet());
     }

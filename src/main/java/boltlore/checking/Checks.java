@@ -17,6 +17,7 @@ public final class Checks {
             BuyingGiven::remarks,
             MakingGiven::remarks,
             CautionsGiven::remarks,
+            SheetCautions::remarks,
             BondingTested::remarks,
             CoatingGiven::remarks,
             Torques::remarks,
@@ -29,7 +30,7 @@ public final class Checks {
     private Checks() {}
 
     /** What is doubtful in the catalogue, by subject. */
-    public static List<Remark> of(Catalogue catalogue) {
+    public static List<Remark> check(Catalogue catalogue) {
         return ALL.stream()
                 .flatMap(check -> check.apply(catalogue))
                 .distinct()

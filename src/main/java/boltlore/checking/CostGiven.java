@@ -26,10 +26,10 @@ final class CostGiven {
         Set<PartNumber> costing = costing(catalogue);
         return catalogue.parts().values().stream()
                 .flatMap(part ->
-                        of(part, boughtWhole.contains(part.number()), costing.contains(part.number())).stream());
+                        check(part, boughtWhole.contains(part.number()), costing.contains(part.number())).stream());
     }
 
-    private static Optional<Remark> of(Part part, boolean boughtWhole, boolean costs) {
+    private static Optional<Remark> check(Part part, boolean boughtWhole, boolean costs) {
         if (boughtWhole && part.cost().signum() > 0) {
             return Optional.of(new Remark(
                     Said.part(part),

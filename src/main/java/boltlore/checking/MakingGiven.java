@@ -16,10 +16,10 @@ final class MakingGiven {
     static Stream<Remark> remarks(Catalogue catalogue) {
         return catalogue.parts().values().stream()
                 .filter(part -> part.source() == Source.MAKE)
-                .flatMap(MakingGiven::of);
+                .flatMap(MakingGiven::check);
     }
 
-    private static Stream<Remark> of(Part part) {
+    private static Stream<Remark> check(Part part) {
         Making making = part.making();
         List<String> missing = new ArrayList<>();
         if (making.drawing() == null) {

@@ -23,10 +23,10 @@ final class Torques {
     private Torques() {}
 
     static Stream<Remark> remarks(Catalogue catalogue) {
-        return catalogue.parts().values().stream().flatMap(part -> of(part, part.fixing()));
+        return catalogue.parts().values().stream().flatMap(part -> check(part, part.fixing()));
     }
 
-    private static Stream<Remark> of(Part part, @Nullable Fixing fixing) {
+    private static Stream<Remark> check(Part part, @Nullable Fixing fixing) {
         return fixing == null || fixing.torqueNm() == null
                 ? Stream.empty()
                 : Stream.concat(alone(part, fixing), far(part, fixing, fixing.torqueNm()));

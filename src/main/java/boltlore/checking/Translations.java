@@ -25,7 +25,7 @@ final class Translations {
                         ofPrices(catalogue),
                         catalogue.families().values().stream().flatMap(Translations::ofFamily))
                 .flatMap(texts -> texts)
-                .flatMap(text -> of(text, languages));
+                .flatMap(text -> check(text, languages));
     }
 
     /** Once a workshop names its bags, papers show no code among the names. */
@@ -120,7 +120,7 @@ final class Translations {
                 .flatMap(texts -> texts);
     }
 
-    private static Stream<Remark> of(Text text, List<String> languages) {
+    private static Stream<Remark> check(Text text, List<String> languages) {
         List<String> missing = languages.stream()
                 .filter(language ->
                         text.wording().byLanguage().getOrDefault(language, "").isBlank())

@@ -30,7 +30,7 @@ public final class Mentions {
 
     private Mentions() {}
 
-    public static SortedSet<OptionName> of(Family family) {
+    public static SortedSet<OptionName> find(Family family) {
         Mentions mentions = new Mentions();
         for (Limit limit : family.limits()) {
             mentions.add(limit.forbids());
@@ -50,7 +50,7 @@ public final class Mentions {
     }
 
     /** The options that stand in the condition. */
-    public static SortedSet<OptionName> of(Condition condition) {
+    public static SortedSet<OptionName> find(Condition condition) {
         Mentions mentions = new Mentions();
         mentions.add(condition);
         return mentions.mentioned;

@@ -38,7 +38,7 @@ public record BestKit(
     }
 
     public BigDecimal massKg() {
-        return pricing.priced().totals().massKg();
+        return pricing.costed().totals().massKg();
     }
 
     public int leadDays() {

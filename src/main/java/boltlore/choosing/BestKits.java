@@ -5,6 +5,7 @@ import boltlore.catalogue.Family;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
+import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.logic.LeastOrders;
@@ -15,9 +16,10 @@ import boltlore.measure.LineName;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.resolution.Finding;
+import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -41,7 +43,7 @@ public final class BestKits {
     private final Resolver resolver;
     private final ValidOrders orders;
     private final Order draft;
-    private final Asked asked;
+    private final QuoteRequest asked;
     private final KitConditions kit;
     private final PartConditions parts;
     private final List<Condition> cases;
@@ -52,14 +54,18 @@ public final class BestKits {
 
     /** Of kits that the workshop sells for itself in its own currency, without extras. */
     public BestKits(Resolver resolver, Family family, Deadline deadline) {
-        this(resolver, Order.draft(Choices.of(family, Map.of())), new Asked(LocalDate.EPOCH, null, null), deadline);
+        this(
+                resolver,
+                Order.draft(Choices.of(family, Map.of())),
+                new QuoteRequest(LocalDate.EPOCH, null, null),
+                deadline);
     }
 
     /**
      * @param draft whose partner, terms, extras and brackets left out every kit is priced with
      * @param asked the day of the price, and what is agreed beside the order
      */
-    public BestKits(Resolver resolver, Order draft, Asked asked, Deadline deadline) {
+    public BestKits(Resolver resolver, Order draft, QuoteRequest asked, Deadline deadline) {
         this.resolver = resolver;
         this.draft = draft;
         this.asked = asked;
@@ -69,7 +75,7 @@ public final class BestKits {
         this.parts = new PartConditions(kit);
         this.sums = new KitSums(parts, family);
         this.stopped = new StoppedOrders(resolver.catalogue(), family, deadline);
-        this.cases = ExtraCases.of(draft.extra(), resolver.catalogue(), family);
+        this.cases = ExtraCases.list(draft.extra(), resolver.catalogue(), family);
     }
 
     private boolean mayStayOut(LineName bracket) {
@@ -91,6 +97,14 @@ public final class BestKits {
         unused.removeIf(
                 line -> !Conditions.holds(kit.called(line), choices) || Conditions.holds(kit.useful(line), choices));
         return order.withLeftOut(new LeftOut.These(unused));
+    }
+
+    /** Brackets that support nothing in the kit of these choices; none where they are not a whole order. */
+    public SortedSet<LineName> unused(Choices choices) {
+        Outcome<Resolution> outcome = resolver.resolve(choices, new LeftOut.Undecided());
+        return outcome instanceof Outcome.Sound<Resolution> sound && sound.value() instanceof Resolution.Resolved whole
+                ? whole.kit().unused()
+                : new TreeSet<>();
     }
 
     /**
@@ -230,7 +244,7 @@ public final class BestKits {
     /** What is given, and that no chain of lead times is longer than it has to be. */
     private List<Condition> soonest(List<Condition> given) {
         List<Condition> all = new ArrayList<>(given);
-        for (Condition waiting : LeadChains.of(parts, family, draft.extra()).values()) {
+        for (Condition waiting : LeadChains.list(parts, family, draft.extra()).values()) {
             all.add(new Condition.Not(waiting));
             if (!orders.some(all)) {
                 all.remove(all.size() - 1);

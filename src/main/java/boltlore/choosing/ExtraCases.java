@@ -15,7 +15,7 @@ final class ExtraCases {
     private ExtraCases() {}
 
     /** Conditions of which exactly one holds for every order. */
-    static List<Condition> of(List<Extra> extras, Catalogue catalogue, Family family) {
+    static List<Condition> list(List<Extra> extras, Catalogue catalogue, Family family) {
         FinishCases finishes = new FinishCases(family);
         List<List<FinishCases.Case>> open = extras.stream()
                 .filter(extra -> !extra.suppliedByCustomer() && extra.finish().isEmpty())

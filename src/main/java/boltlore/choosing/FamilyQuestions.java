@@ -73,7 +73,7 @@ public final class FamilyQuestions {
     public Bringing bringing(PartNumber part, Choices keeping) {
         List<Condition> given = Wanted.all(Chooser.list(keeping));
         Condition present = parts.present(part);
-        Optional<Condition> when = PrimeImplicantCover.of(orders, family, present, given, MOST_WAYS);
+        Optional<Condition> when = PrimeImplicantCover.compute(orders, family, present, given, MOST_WAYS);
         Counted counting = counted(keeping);
         return new Bringing(when, counting.with(present), counting.with(Condition.ALWAYS));
     }

@@ -40,7 +40,7 @@ final class LeadChains {
     }
 
     /** By calendar days, the orders that have to wait that long for something; longest first. */
-    static SortedMap<Integer, Condition> of(PartConditions parts, Family family, List<Extra> extras) {
+    static SortedMap<Integer, Condition> list(PartConditions parts, Family family, List<Extra> extras) {
         LeadChains chains = new LeadChains(parts, family);
         chains.kit();
         extras.forEach(chains::extra);

@@ -45,7 +45,7 @@ final class LimitsAgainst {
         }
         List<Integer> some = refuting();
         ValidOrders few = ordersOver(given, some);
-        return MinimalConflict.of(some, places -> kept(few, given, places)).orElseThrow().stream()
+        return MinimalConflict.find(some, places -> kept(few, given, places)).orElseThrow().stream()
                 .map(family.limits()::get)
                 .toList();
     }
@@ -60,8 +60,8 @@ final class LimitsAgainst {
     /** Orders in as many options as the conditions speak of: what the others are does not matter to these. */
     private ValidOrders ordersOver(Collection<Condition> given, Collection<Integer> places) {
         Set<OptionName> spokenOf = new HashSet<>();
-        given.forEach(condition -> spokenOf.addAll(Mentions.of(condition)));
-        places.forEach(place -> spokenOf.addAll(Mentions.of(keeping.get(place))));
+        given.forEach(condition -> spokenOf.addAll(Mentions.find(condition)));
+        places.forEach(place -> spokenOf.addAll(Mentions.find(keeping.get(place))));
         List<Option> options = family.options().stream()
                 .filter(option -> spokenOf.contains(option.name()))
                 .toList();

@@ -28,7 +28,7 @@ public final class QuestionOrder {
     public QuestionOrder(Chooser chooser) {
         this.chooser = chooser;
         for (Limit limit : chooser.family().limits()) {
-            Mentions.of(limit.forbids()).forEach(option -> spokenOf.merge(option, 1, Integer::sum));
+            Mentions.find(limit.forbids()).forEach(option -> spokenOf.merge(option, 1, Integer::sum));
         }
     }
 

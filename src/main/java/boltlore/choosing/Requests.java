@@ -21,7 +21,7 @@ final class Requests {
      * fulfillable together.
      */
     static List<Choice> conflict(Chooser chooser, List<Choice> requests, List<Condition> wanted) {
-        return MinimalConflict.of(few(chooser, requests, wanted), some -> fulfillable(chooser, some, wanted))
+        return MinimalConflict.find(few(chooser, requests, wanted), some -> fulfillable(chooser, some, wanted))
                 .orElseThrow(() -> new IllegalArgumentException("Nothing stands against " + wanted));
     }
 

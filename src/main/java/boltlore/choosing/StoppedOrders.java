@@ -104,7 +104,7 @@ final class StoppedOrders {
     }
 
     private static Condition alike(Choices choices, Finding finding) {
-        Set<OptionName> deciding = Mentions.of(choices.family());
+        Set<OptionName> deciding = Mentions.find(choices.family());
         Set<Role> roles = LOOKS_AT.get(finding.kind());
         List<Choice> same = Chooser.list(choices).stream()
                 .filter(choice -> roles == null

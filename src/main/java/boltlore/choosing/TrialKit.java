@@ -7,8 +7,8 @@ import boltlore.order.Order;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 record TrialKit(List<Finding> stops, @Nullable OrderPricing priced) {
 
     /** @param order which leaves out no line wrongly */
-    static TrialKit of(Resolver resolver, Order order, Asked asked) {
+    static TrialKit of(Resolver resolver, Order order, QuoteRequest asked) {
         Outcome<Resolution> outcome = resolver.resolve(order.choices(), order.leftOut());
         Resolution resolution = ((Outcome.Sound<Resolution>) outcome).value();
         List<Finding> stops = resolution.findings().stream()
@@ -38,8 +38,9 @@ record TrialKit(List<Finding> stops, @Nullable OrderPricing priced) {
         return Objects.requireNonNull(priced);
     }
 
-    private static OrderPricing priced(Resolver resolver, Order order, Resolution.Resolved resolved, Asked asked) {
+    private static OrderPricing priced(
+            Resolver resolver, Order order, Resolution.Resolved resolved, QuoteRequest asked) {
         return OrderPricing.of(
-                BillMaker.of(resolver.plan(order.family()), order, resolved), resolver.catalogue(), asked);
+                BillMaker.make(resolver.plan(order.family()), order, resolved), resolver.catalogue(), asked);
     }
 }

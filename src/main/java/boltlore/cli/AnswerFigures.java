@@ -25,25 +25,25 @@ final class AnswerFigures {
 
     private static final int MOST_NAMED = 3;
 
-    private final SalesDesk desk;
+    private final ChoosingSession choosing;
     private final ConflictWords words;
     private final Map<Choices, Optional<BestKit>> cheapest = new HashMap<>();
     private boolean late;
 
-    AnswerFigures(SalesDesk desk) {
-        this.desk = desk;
-        this.words = new ConflictWords(desk.choices().family());
+    AnswerFigures(ChoosingSession choosing) {
+        this.choosing = choosing;
+        this.words = new ConflictWords(choosing.choices().family());
     }
 
     /** 'From EUR 24,460.00 …' for all answers, and in the time given for each what it changes. */
     Optional<String> now(Choices choices) {
-        return best(choices).map(kit -> "Cheapest complete kit now: " + KitFigures.of(kit.pricing()) + ".");
+        return best(choices).map(kit -> "Cheapest complete kit now: " + KitFigures.say(kit.pricing()) + ".");
     }
 
     /** Begins a question: the time given holds for all its answers together. */
     void begin() {
         late = false;
-        desk.time().begin();
+        choosing.time().begin();
     }
 
     /** Whether the time was up before all was worked out. */
@@ -57,9 +57,9 @@ final class AnswerFigures {
         List<String> says = new ArrayList<>();
         Optional<BestKit> now = best(before);
         best(after)
-                .ifPresent(kit ->
-                        says.add(now.map(base -> difference(base, kit)).orElseGet(() -> KitFigures.of(kit.pricing()))));
-        if (desk.chooser().standing(after) instanceof ChoiceState.Sound sound) {
+                .ifPresent(kit -> says.add(
+                        now.map(base -> difference(base, kit)).orElseGet(() -> KitFigures.say(kit.pricing()))));
+        if (choosing.chooser().standing(after) instanceof ChoiceState.Sound sound) {
             ruledOut(standing, sound, answer).ifPresent(says::add);
         }
         return says.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", says));
@@ -75,7 +75,7 @@ final class AnswerFigures {
 
     private Optional<BestKit> inTime(Choices choices) {
         try {
-            Optional<BestKit> found = desk.best().bestAlone(Aim.CHEAPEST, choices);
+            Optional<BestKit> found = choosing.best().bestAlone(Aim.CHEAPEST, choices);
             cheapest.put(choices, found);
             return found;
         } catch (Deadline.Passed tooLate) {
@@ -87,17 +87,17 @@ final class AnswerFigures {
     /** 'EUR 635.00 more, 1.2 kg more, same lead time'. */
     private static String difference(BestKit base, BestKit kit) {
         String price = base.price()
-                .flatMap(was -> kit.price().map(is -> Figures.difference(kit, is.subtract(was))))
+                .flatMap(was -> kit.price().map(is -> FigureWords.difference(kit, is.subtract(was))))
                 .orElse("no price");
         int days = kit.leadDays() - base.leadDays();
         BigDecimal kg = kit.massKg().subtract(base.massKg()).setScale(1, RoundingMode.HALF_UP);
         boolean same = price.equals("same price") && days == 0 && kg.signum() == 0;
-        return same ? "no difference" : price + ", " + Figures.mass(kg) + ", " + Figures.days(days);
+        return same ? "no difference" : price + ", " + FigureWords.mass(kg) + ", " + FigureWords.days(days);
     }
 
     private Optional<String> ruledOut(ChoiceState.Sound before, ChoiceState.Sound after, Choice answer) {
         List<String> closed = new ArrayList<>();
-        for (Option option : desk.choices().family().options()) {
+        for (Option option : choosing.choices().family().options()) {
             for (OptionValue value : option.values()) {
                 Choice choice = new Choice(option.name(), value.value());
                 boolean elsewhere = !option.name().equals(answer.option());

@@ -32,7 +32,7 @@ final class AskCommand extends RoomCommand {
             "list                     what is decided, still to decide and not available",
             "why VALUE                why a value is not available, or the only one left",
             "open VALUE               what would have to change for it; then 'take 1' changes it so",
-            "built, due, partner, discount, number, customer … say it now, as 'due 2027-03-12'",
+            "built, due, partner, discount, brackets, number, customer … say it now, as 'due 2027-03-12'",
             "save                     keep the draft and go on",
             "quit                     keep the draft and end; Ctrl-C does the same");
 
@@ -56,35 +56,37 @@ final class AskCommand extends RoomCommand {
         HeadStart.forKits();
         return done(
                 screen,
-                Bench.of(catalogue)
-                        .then(bench -> asked.in(bench)
-                                .then(order -> head.in(order, bench.catalogue()))
-                                .then(order -> ask(screen, bench, order))));
+                CatalogueSession.of(catalogue)
+                        .then(session -> asked.in(session)
+                                .then(order -> head.in(order, session.catalogue()))
+                                .then(order -> ask(screen, session, order))));
     }
 
-    private Outcome<Integer> ask(Screen screen, Bench bench, Order given) {
-        SalesDesk desk = SalesDesk.of(bench, given, asked.newest(), time.deadline(FOOT), Deadline.NONE);
-        return desk.chooser().standing(desk.choices()) instanceof ChoiceState.Sound sound
-                ? talk(screen, bench, desk, sound)
-                : Outcome.sound(new ChoiceAnswers(screen, desk, json(), false, false).look());
+    private Outcome<Integer> ask(Screen screen, CatalogueSession session, Order given) {
+        ChoosingSession choosing =
+                ChoosingSession.of(session, given, asked.newest(), time.deadline(FOOT), Deadline.NONE);
+        return choosing.chooser().standing(choosing.choices()) instanceof ChoiceState.Sound sound
+                ? talk(screen, session, choosing, sound)
+                : Outcome.sound(new ChoiceAnswers(screen, choosing, json(), false, false).look());
     }
 
-    private Outcome<Integer> talk(Screen screen, Bench bench, SalesDesk desk, ChoiceState.Sound start) {
+    private Outcome<Integer> talk(
+            Screen screen, CatalogueSession session, ChoosingSession choosing, ChoiceState.Sound start) {
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         Dialogue dialogue = new Dialogue(screen, in);
-        DraftFile draft = DraftFile.of(asked.file(), head.out(), desk.order());
+        DraftFile draft = DraftFile.of(asked.file(), head.out(), choosing.order());
         AskedOrder order = new AskedOrder(
-                bench,
-                other -> SalesDesk.of(bench, other, asked.newest(), time.deadline(FOOT), Deadline.NONE),
-                desk,
+                session,
+                other -> ChoosingSession.of(session, other, asked.newest(), time.deadline(FOOT), Deadline.NONE),
+                choosing,
                 start,
                 draft);
         Thread interrupted = new Thread(() -> broken(draft), "interrupted interview");
         Runtime.getRuntime().addShutdownHook(interrupted);
         try {
-            Optional<Order> finished = new AskSession(dialogue, bench.catalogue(), order, notAsked(), draft).run();
+            Optional<Order> finished = new AskSession(dialogue, session.catalogue(), order, notAsked(), draft).run();
             return finished.isPresent()
-                    ? new OrderAsked(dialogue, bench, head.out(), draft).write(desk, finished.get())
+                    ? new OrderAsked(dialogue, session, head.out(), draft).write(choosing, finished.get())
                     : quit(screen, draft);
         } finally {
             Interruptible.forget(interrupted);
@@ -108,6 +110,6 @@ final class AskCommand extends RoomCommand {
         Path file = asked.file();
         return file == null || DraftFile.isDraft(file)
                 ? Set.of()
-                : Set.of(AskedHead.BUILT, AskedHead.DUE, AskedHead.PARTNER, AskedHead.DISCOUNT);
+                : Set.of(AskedHead.BUILT, AskedHead.DUE, AskedHead.PARTNER, AskedHead.DISCOUNT, AskedHead.BRACKETS);
     }
 }

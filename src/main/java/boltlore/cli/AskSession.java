@@ -12,7 +12,6 @@ import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,7 +31,7 @@ final class AskSession {
     private final AskedOrder asked;
     private final DraftFile draft;
     private final ConflictWords words;
-    private final Set<AskedHead> skipped = EnumSet.noneOf(AskedHead.class);
+    private final HeadQuestions heads;
     private @Nullable Option again;
     private @Nullable Asking shown;
     private List<Repair> offered = List.of();
@@ -45,7 +44,7 @@ final class AskSession {
         this.asked = asked;
         this.draft = draft;
         this.words = new ConflictWords(asked.order().choices().family());
-        this.skipped.addAll(skipped);
+        this.heads = new HeadQuestions(screen, catalogue, asked, skipped);
     }
 
     /** The order as it was asked, every forced value in it; empty where the talk was ended before. */
@@ -70,11 +69,11 @@ final class AskSession {
     }
 
     private JobCard card() {
-        return new JobCard(screen, asked.desk());
+        return new JobCard(screen, asked.choosing());
     }
 
     private Optional<Asking> next() {
-        if (asks(AskedHead.BUILT)) {
+        if (heads.open(AskedHead.BUILT)) {
             return Optional.of(new Asking(null, AskedHead.BUILT));
         }
         Option wanted = again;
@@ -82,14 +81,7 @@ final class AskSession {
             return Optional.of(new Asking(wanted, null));
         }
         Optional<Asking> question = asked.interview().question().map(option -> new Asking(option, null));
-        return question.or(() -> EnumSet.allOf(AskedHead.class).stream()
-                .filter(this::asks)
-                .findFirst()
-                .map(head -> new Asking(null, head)));
-    }
-
-    private boolean asks(AskedHead head) {
-        return !skipped.contains(head) && head.missing(asked.order());
+        return question.or(() -> heads.next().map(head -> new Asking(null, head)));
     }
 
     /** A question that was only explained is not printed again. */
@@ -103,12 +95,7 @@ final class AskSession {
         if (option != null) {
             card().question(asked.standing(), option, asked.figures());
         } else if (head != null) {
-            screen.heading(head.asks());
-            if (head == AskedHead.PARTNER) {
-                screen.wrapped(
-                        2, String.join(", ", catalogue.workshop().partners().keySet()) + ".");
-            }
-            screen.wrapped(2, head.optional() ? "Enter leaves it out." : "'quit' keeps the draft without it.");
+            heads.print(head);
         }
     }
 
@@ -178,19 +165,19 @@ final class AskSession {
         if (!line.isEmpty()) {
             head(head, line);
         } else if (head.optional()) {
-            skipped.add(head);
+            heads.skip(head);
         }
     }
 
     private void head(AskedHead head, String said) {
         Outcome<Order> outcome = head.said(asked.order(), said, catalogue);
-        outcome.faults().forEach(fault -> screen.wrapped(2, FaultWords.of(fault)));
+        outcome.faults().forEach(fault -> screen.wrapped(2, FaultWords.say(fault)));
         if (!(outcome instanceof Outcome.Sound<Order> sound)) {
             return;
         }
         Choices after = sound.value().choices();
         if (!asked.valid(after)) {
-            screen.wrapped(2, words.contradiction(asked.desk().chooser().conflict(after, asked.importance())));
+            screen.wrapped(2, words.contradiction(asked.choosing().chooser().conflict(after, asked.importance())));
             return;
         }
         boolean settles = !after.equals(asked.choices());
@@ -233,7 +220,7 @@ final class AskSession {
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
     private Optional<Choice> value(@Nullable Option question, String said) {
         Outcome<Choice> choice = WrittenChoices.answer(asked.choices().family(), question, said);
-        choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.of(fault)));
+        choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.say(fault)));
         return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();
     }
 
@@ -255,10 +242,10 @@ final class AskSession {
     }
 
     private void opening(Choice choice) {
-        SalesDesk desk = asked.desk();
-        desk.time().begin(OPENING_NANOS);
+        ChoosingSession choosing = asked.choosing();
+        choosing.time().begin(OPENING_NANOS);
         try {
-            Opening opening = desk.repairer().opening(asked.choices(), choice, asked.importance());
+            Opening opening = choosing.repairer().opening(asked.choices(), choice, asked.importance());
             new OpeningText(screen, words).print(Optional.of(choice), opening, false);
             offered = opening instanceof Opening.Repairs repairs ? repairs.repairs() : List.of();
             if (!offered.isEmpty()) {

@@ -50,8 +50,9 @@ final class AskedChoices {
         return newest;
     }
 
-    Outcome<Order> in(Bench bench) {
-        Outcome<Order> start = family.endsWith(".json") ? bench.order(Path.of(family)) : inFamily(bench.catalogue());
+    Outcome<Order> in(CatalogueSession session) {
+        Outcome<Order> start =
+                family.endsWith(".json") ? session.order(Path.of(family)) : inFamily(session.catalogue());
         return start.then(
                 order -> WrittenChoices.added(order.choices(), written).then(choices -> firm(order, choices)));
     }

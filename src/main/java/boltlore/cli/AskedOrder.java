@@ -8,6 +8,7 @@ import boltlore.choices.Choices;
 import boltlore.choosing.ChoiceState;
 import boltlore.choosing.Importance;
 import boltlore.choosing.Interview;
+import boltlore.measure.LineName;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
@@ -15,6 +16,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -30,24 +32,28 @@ final class AskedOrder {
             Order before, boolean ofChoices, @Nullable Option asked) {}
 
     private final List<String> languages;
-    private final Function<Order, SalesDesk> desks;
+    private final Function<Order, ChoosingSession> desks;
     private final DraftFile draft;
     private final Interview interview;
     private final Deque<Change> changes = new ArrayDeque<>();
-    private SalesDesk desk;
+    private ChoosingSession choosing;
     private AnswerFigures figures;
     private Order order;
     private boolean kept = true;
 
-    /** @param desks a desk that prices as an order has agreed */
+    /** @param desks the session that prices as an order has agreed */
     AskedOrder(
-            Bench bench, Function<Order, SalesDesk> desks, SalesDesk desk, ChoiceState.Sound start, DraftFile draft) {
-        this.languages = bench.catalogue().workshop().languages();
+            CatalogueSession session,
+            Function<Order, ChoosingSession> desks,
+            ChoosingSession choosing,
+            ChoiceState.Sound start,
+            DraftFile draft) {
+        this.languages = session.catalogue().workshop().languages();
         this.desks = desks;
-        this.desk = desk;
-        this.figures = new AnswerFigures(desk);
-        this.order = desk.order();
-        this.interview = new Interview(desk.chooser(), start);
+        this.choosing = choosing;
+        this.figures = new AnswerFigures(choosing);
+        this.order = choosing.order();
+        this.interview = new Interview(choosing.chooser(), start);
         this.draft = draft;
     }
 
@@ -55,8 +61,8 @@ final class AskedOrder {
         return order;
     }
 
-    SalesDesk desk() {
-        return desk;
+    ChoosingSession choosing() {
+        return choosing;
     }
 
     AnswerFigures figures() {
@@ -77,7 +83,7 @@ final class AskedOrder {
 
     /** Of all choices so far; of those without a rank the newest means most. */
     Importance importance() {
-        return interview.importance(Importance.of(order)).thenNewest(desk.newest());
+        return interview.importance(Importance.of(order)).thenNewest(choosing.newest());
     }
 
     /** False where the last change could not be written into the draft. */
@@ -86,7 +92,7 @@ final class AskedOrder {
     }
 
     boolean valid(Choices other) {
-        return desk.chooser().standing(other) instanceof ChoiceState.Sound;
+        return choosing.chooser().standing(other) instanceof ChoiceState.Sound;
     }
 
     /** Takes an answer, which may replace an earlier one, and tells what it settles beside its question. */
@@ -140,8 +146,8 @@ final class AskedOrder {
                 after.partner().equals(order.partner()) && after.terms().equals(order.terms());
         order = after;
         if (!soldAlike) {
-            desk = desks.apply(order);
-            figures = new AnswerFigures(desk);
+            choosing = desks.apply(order);
+            figures = new AnswerFigures(choosing);
         }
         keep();
     }
@@ -162,6 +168,11 @@ final class AskedOrder {
         }
         become(last.before());
         return Optional.ofNullable(last.asked());
+    }
+
+    /** Bracket lines that support nothing in the kit of what is chosen so far, where that is a whole kit. */
+    SortedSet<LineName> unusedBrackets() {
+        return choosing.best().unused(standing().withForced());
     }
 
     /** With every value that is the only one left. */

@@ -22,7 +22,7 @@ final class BestKitText {
     static void print(Screen screen, Choices before, BestKit kit, boolean cost) {
         screen.heading("The " + kit.aim().written() + " kit that keeps these choices");
         settled(before, kit).forEach(line -> screen.wrapped(2, line));
-        screen.wrapped(2, (cost ? KitFigures.withCost(kit.pricing()) : KitFigures.of(kit.pricing())) + ".");
+        screen.wrapped(2, (cost ? KitFigures.withCost(kit.pricing()) : KitFigures.say(kit.pricing())) + ".");
         KitFigures.noPrice(kit.pricing()).ifPresent(note -> screen.wrapped(2, note));
         screen.wrapped(2, proof(kit));
         kit.ties().values().forEach(values -> screen.wrapped(2, "As good: " + says(values) + "."));

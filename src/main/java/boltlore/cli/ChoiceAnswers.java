@@ -25,29 +25,29 @@ import java.util.function.Supplier;
 final class ChoiceAnswers {
 
     private final Screen screen;
-    private final SalesDesk desk;
+    private final ChoosingSession choosing;
     private final boolean json;
     private final boolean all;
     private final boolean cost;
     private final Choices choices;
     private final ConflictWords words;
 
-    ChoiceAnswers(Screen screen, SalesDesk desk, boolean json, boolean all, boolean cost) {
+    ChoiceAnswers(Screen screen, ChoosingSession choosing, boolean json, boolean all, boolean cost) {
         this.screen = screen;
-        this.desk = desk;
+        this.choosing = choosing;
         this.json = json;
         this.all = all;
         this.cost = cost;
-        this.choices = desk.choices();
+        this.choices = choosing.choices();
         this.words = new ConflictWords(choices.family());
     }
 
     int look() {
         return withSound(sound -> {
             if (json) {
-                print(foot(ChoiceStateJson.of(desk.chooser(), sound, desk.importance())));
+                print(foot(ChoiceStateJson.encode(choosing.chooser(), sound, choosing.importance())));
             } else {
-                new JobCard(screen, desk).print(sound, all);
+                new JobCard(screen, choosing).print(sound, all);
             }
         });
     }
@@ -57,14 +57,17 @@ final class ChoiceAnswers {
         List<String> late = new ArrayList<>();
         card.put(
                 "orders",
-                inTime("orders", late, () -> ConflictJson.count(desk.questions().count(choices))));
+                inTime(
+                        "orders",
+                        late,
+                        () -> ConflictJson.count(choosing.questions().count(choices))));
         card.put("cheapest", inTime("cheapest", late, () -> best(Aim.CHEAPEST, choices)));
         card.put("dearest", inTime("dearest", late, () -> best(Aim.DEAREST, choices)));
         return card.putIfAny("notInTime", late);
     }
 
     private JsonOut inTime(String name, List<String> late, Supplier<JsonOut> figure) {
-        desk.time().begin();
+        choosing.time().begin();
         try {
             return figure.get();
         } catch (Deadline.Passed e) {
@@ -75,7 +78,7 @@ final class ChoiceAnswers {
 
     /** Answers of choices that some order keeps; else what they contradict. */
     private int withSound(Consumer<ChoiceState.Sound> answer) {
-        if (desk.chooser().standing(choices) instanceof ChoiceState.Sound sound) {
+        if (choosing.chooser().standing(choices) instanceof ChoiceState.Sound sound) {
             answer.accept(sound);
             return Exit.OK;
         }
@@ -83,14 +86,17 @@ final class ChoiceAnswers {
     }
 
     private JsonOut best(Aim aim, Choices keeping) {
-        return desk.best().best(aim, keeping).<JsonOut>map(BestKitJson::of).orElseGet(JsonOut::nothing);
+        return choosing.best()
+                .best(aim, keeping)
+                .<JsonOut>map(BestKitJson::encode)
+                .orElseGet(JsonOut::nothing);
     }
 
     private JsonOut.Members json(BestKit kit) {
-        JsonOut.Members members = BestKitJson.of(kit);
+        JsonOut.Members members = BestKitJson.encode(kit);
         return cost
-                ? members.put("costCurrency", kit.pricing().priced().currency().getCurrencyCode())
-                        .put("directCost", kit.pricing().priced().totals().cost())
+                ? members.put("costCurrency", kit.pricing().costed().currency().getCurrencyCode())
+                        .put("directCost", kit.pricing().costed().totals().cost())
                         .putIfAny(
                                 "fullCost",
                                 kit.pricing()
@@ -106,11 +112,11 @@ final class ChoiceAnswers {
             conflicts.forEach(conflict -> screen.wrapped(0, words.contradiction(conflict)));
             screen.flush();
         }
-        desk.time().begin();
+        choosing.time().begin();
         try {
-            Opening mending = desk.repairer().mending(choices, desk.importance());
+            Opening mending = choosing.repairer().mending(choices, choosing.importance());
             if (json) {
-                print(ConflictJson.of(conflicts).put("repairs", OpeningJson.of(mending)));
+                print(ConflictJson.encode(conflicts).put("repairs", OpeningJson.encode(mending)));
             } else {
                 mending(conflicts, mending);
             }
@@ -122,7 +128,9 @@ final class ChoiceAnswers {
 
     private void notMended(List<Conflict> conflicts, Deadline.Passed why) {
         if (json) {
-            print(ConflictJson.of(conflicts).put("repairs", JsonOut.nothing()).put("repairsNotFound", why.why()));
+            print(ConflictJson.encode(conflicts)
+                    .put("repairs", JsonOut.nothing())
+                    .put("repairsNotFound", why.why()));
         } else {
             screen.wrapped(0, "No change that helps was found, because " + why.why() + ".");
         }
@@ -140,8 +148,8 @@ final class ChoiceAnswers {
 
     private List<Conflict> conflicts(List<Choice> wanted) {
         List<Conflict> every = all
-                ? desk.chooser()
-                        .allConflicts(choices, wanted, desk.importance())
+                ? choosing.chooser()
+                        .allConflicts(choices, wanted, choosing.importance())
                         .conflicts()
                 : List.of();
         return every.isEmpty() ? List.of(conflict(wanted)) : every;
@@ -149,8 +157,8 @@ final class ChoiceAnswers {
 
     private Conflict conflict(List<Choice> wanted) {
         return wanted.isEmpty()
-                ? desk.chooser().conflict(choices, desk.importance())
-                : desk.chooser().whyClosed(choices, wanted.get(0), desk.importance());
+                ? choosing.chooser().conflict(choices, choosing.importance())
+                : choosing.chooser().whyClosed(choices, wanted.get(0), choosing.importance());
     }
 
     int why(Choice asked) {
@@ -176,7 +184,7 @@ final class ChoiceAnswers {
     private void open(ChoiceState.Sound sound, Choice asked) {
         Option option = choices.family().option(asked.option()).orElseThrow();
         if (sound.forced(option).isPresent()) {
-            Conflict conflict = desk.chooser().whyForced(choices, asked, desk.importance());
+            Conflict conflict = choosing.chooser().whyForced(choices, asked, choosing.importance());
             told("forced", List.of(conflict), List.of(words.forced(asked, conflict)));
         } else {
             boolean chosen = choices.value(asked.option()).isPresent();
@@ -187,16 +195,16 @@ final class ChoiceAnswers {
 
     private void told(String state, List<Conflict> conflicts, List<String> sentences) {
         if (json) {
-            print(ConflictJson.of(conflicts).put("state", state).put("sentences", JsonOut.texts(sentences)));
+            print(ConflictJson.encode(conflicts).put("state", state).put("sentences", JsonOut.texts(sentences)));
         } else {
             sentences.forEach(sentence -> screen.wrapped(0, sentence));
         }
     }
 
     int opening(Choice wanted) {
-        Opening opening = desk.repairer().opening(choices, wanted, desk.importance());
+        Opening opening = choosing.repairer().opening(choices, wanted, choosing.importance());
         if (json) {
-            print(OpeningJson.of(opening));
+            print(OpeningJson.encode(opening));
         } else {
             new OpeningText(screen, words).print(Optional.of(wanted), opening, all);
         }
@@ -205,9 +213,9 @@ final class ChoiceAnswers {
     }
 
     int best(Aim aim) {
-        return desk.chooser().standing(choices) instanceof ChoiceState.Contradicted
+        return choosing.chooser().standing(choices) instanceof ChoiceState.Contradicted
                 ? contradicted()
-                : desk.best().best(aim, choices).map(this::best).orElseGet(this::stopped);
+                : choosing.best().best(aim, choices).map(this::best).orElseGet(this::stopped);
     }
 
     private int best(BestKit kit) {

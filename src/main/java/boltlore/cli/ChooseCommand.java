@@ -76,10 +76,11 @@ final class ChooseCommand extends RoomCommand {
         HeadStart.forKits();
         return done(
                 screen,
-                Bench.of(catalogue)
-                        .then(bench -> asked.in(bench)
+                CatalogueSession.of(catalogue)
+                        .then(session -> asked.in(session)
                                 .then(given -> inTime(
-                                        screen, SalesDesk.of(bench, given, asked.newest(), deadline(), reasons())))));
+                                        screen,
+                                        ChoosingSession.of(session, given, asked.newest(), deadline(), reasons())))));
     }
 
     /** A look at the card waits for its foot only as long as a customer would; what was asked for by name takes its time. */
@@ -96,23 +97,23 @@ final class ChooseCommand extends RoomCommand {
         return wish.why == null && wish.open == null && wish.aim().isEmpty();
     }
 
-    private Outcome<Integer> inTime(Screen screen, SalesDesk desk) {
+    private Outcome<Integer> inTime(Screen screen, ChoosingSession choosing) {
         try {
-            return answer(screen, desk);
+            return answer(screen, choosing);
         } catch (Deadline.Passed tooLate) {
             screen.flush();
             return Outcome.sound(refused(TimeGiven.tooLate(tooLate), Exit.UNDECIDED));
         }
     }
 
-    private Outcome<Integer> answer(Screen screen, SalesDesk desk) {
-        ChoiceAnswers answers = new ChoiceAnswers(screen, desk, json(), all, cost);
+    private Outcome<Integer> answer(Screen screen, ChoosingSession choosing) {
+        ChoiceAnswers answers = new ChoiceAnswers(screen, choosing, json(), all, cost);
         if (wish.why != null) {
-            return WrittenChoices.one(desk.choices().family(), wish.why)
+            return WrittenChoices.one(choosing.choices().family(), wish.why)
                     .then(choice -> Outcome.sound(answers.why(choice)));
         }
         if (wish.open != null) {
-            return WrittenChoices.one(desk.choices().family(), wish.open)
+            return WrittenChoices.one(choosing.choices().family(), wish.open)
                     .then(choice -> Outcome.sound(answers.opening(choice)));
         }
         return Outcome.sound(wish.aim().map(answers::best).orElseGet(answers::look));

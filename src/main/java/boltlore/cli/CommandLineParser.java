@@ -169,7 +169,7 @@ final class CommandLineParser {
         }
         String of = root ? "" : " of 'boltlore " + command.getCommandName() + "'";
         return "No " + (option ? "option '" : "command '") + word + "'" + of + "."
-                + Nearest.of(word, known)
+                + Nearest.find(word, known)
                         .map(name -> " Did you mean '" + name + "'?")
                         .orElse("");
     }

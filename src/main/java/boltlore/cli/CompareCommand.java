@@ -12,9 +12,9 @@ import boltlore.json.JsonOut;
 import boltlore.measure.Digits;
 import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -46,7 +46,7 @@ final class CompareCommand extends RoomCommand {
     @Override
     int run(Screen screen) {
         HeadStart.forKits();
-        Outcome<Bench> bench = Bench.of(catalogue);
+        Outcome<CatalogueSession> bench = CatalogueSession.of(catalogue);
         return done(
                 screen,
                 bench.then(at -> at.kit(before, false)
@@ -69,7 +69,7 @@ final class CompareCommand extends RoomCommand {
         Comparison comparison = Comparison.of(one, other);
         if (json()) {
             screen.line(withPrices(
-                            ComparisonJson.of(
+                            ComparisonJson.encode(
                                     comparison,
                                     first.order().choices(),
                                     second.order().choices()),
@@ -99,12 +99,14 @@ final class CompareCommand extends RoomCommand {
 
     private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
         return OrderPricing.of(
-                Objects.requireNonNull(bill), known, Asked.usual(kit.order(), LocalDate.now(ZoneId.systemDefault())));
+                Objects.requireNonNull(bill),
+                known,
+                QuoteRequest.usual(kit.order(), LocalDate.now(ZoneId.systemDefault())));
     }
 
     /** 'EUR 635.00 more (from EUR 39,985.00 to EUR 40,620.00 before tax), same lead time'. */
     private static String price(OrderPricing before, OrderPricing after) {
-        String days = Figures.days(after.leadDays() - before.leadDays());
+        String days = FigureWords.days(after.leadDays() - before.leadDays());
         Optional<Quotation> was = before.quotation();
         Optional<Quotation> is = after.quotation();
         if (was.isEmpty() || is.isEmpty()) {
@@ -114,7 +116,7 @@ final class CompareCommand extends RoomCommand {
                 "from " + KitFigures.beforeTax(was.get()) + " to " + KitFigures.beforeTax(is.get()) + " before tax";
         boolean alike = was.get().currency().equals(is.get().currency());
         String more = alike
-                ? Figures.difference(
+                ? FigureWords.difference(
                                 is.get().currency(),
                                 is.get().net().subtract(was.get().net())) + " (" + both + ")"
                 : "price " + both;

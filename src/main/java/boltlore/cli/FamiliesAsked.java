@@ -12,7 +12,7 @@ final class FamiliesAsked {
 
     private FamiliesAsked() {}
 
-    static Outcome<List<Family>> of(List<String> names, Catalogue known) {
+    static Outcome<List<Family>> find(List<String> names, Catalogue known) {
         List<Fault> unknown = names.stream()
                 .filter(name -> !known.families().containsKey(name))
                 .map(name -> unknown(name, known))

@@ -23,23 +23,24 @@ final class FamiliesCommand extends RoomCommand {
     int run(Screen screen) {
         return done(
                 screen,
-                Bench.of(catalogue)
-                        .then(bench -> orders(bench)
+                CatalogueSession.of(catalogue)
+                        .then(session -> orders(session)
                                 .then(orders -> Outcome.sound(answer(
                                         screen,
-                                        List.copyOf(bench.catalogue().families().values()),
+                                        List.copyOf(
+                                                session.catalogue().families().values()),
                                         orders)))));
     }
 
-    private Outcome<Map<String, Integer>> orders(Bench bench) {
+    private Outcome<Map<String, Integer>> orders(CatalogueSession session) {
         Path folder = catalogue.folder().resolve("orders");
         if (!Files.isDirectory(folder)) {
             return Outcome.sound(Map.of());
         }
-        return OrderFiles.of(List.of(folder)).then(files -> {
+        return OrderFiles.find(List.of(folder)).then(files -> {
             Map<String, Integer> orders = new TreeMap<>();
             for (Path file : files) {
-                if (bench.order(file) instanceof Outcome.Sound<Order> sound) {
+                if (session.order(file) instanceof Outcome.Sound<Order> sound) {
                     orders.merge(sound.value().family(), 1, Integer::sum);
                 }
             }

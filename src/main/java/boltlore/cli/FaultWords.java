@@ -7,7 +7,7 @@ final class FaultWords {
 
     private FaultWords() {}
 
-    static String of(Fault fault) {
+    static String say(Fault fault) {
         StringBuilder words = new StringBuilder(fault.file());
         if (fault.line() > 0) {
             words.append(':').append(fault.line());

@@ -2,7 +2,7 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.faults.Outcome;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.FoundBy;
 import boltlore.trades.coating.CoatJob;
 import boltlore.trades.coating.CoatingTrade;
@@ -77,8 +77,8 @@ final class FilmCommand extends RoomCommand {
     }
 
     private int issue(Screen screen, CoatJob job, RecordVerdict verdict) {
-        Workbook report = FilmSheet.of(verdict, job);
-        Outcome<List<Path>> written = write(out, SheetFormats.of(List.of(report)));
+        Report report = FilmSheet.compose(verdict, job);
+        Outcome<List<Path>> written = write(out, SheetFormats.write(List.of(report)));
         if (!(written instanceof Outcome.Sound<List<Path>> paths)) {
             return refused(written.faults(), Exit.NOT_WRITTEN);
         }

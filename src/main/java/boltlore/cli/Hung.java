@@ -26,7 +26,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
             .toList();
 
     private static Hung of(Trade trade) {
-        return new Hung(trade.room(), trade.name(), () -> TradeCommand.of(trade));
+        return new Hung(trade.room(), trade.name(), () -> TradeCommand.describe(trade));
     }
 
     private static Stream<Hung> own() {

@@ -25,14 +25,14 @@ final class JobCard {
     private static final int MOST_VALUES = 60;
 
     private final Screen screen;
-    private final SalesDesk desk;
+    private final ChoosingSession choosing;
     private final Family family;
     private final ConflictWords words;
 
-    JobCard(Screen screen, SalesDesk desk) {
+    JobCard(Screen screen, ChoosingSession choosing) {
         this.screen = screen;
-        this.desk = desk;
-        this.family = desk.choices().family();
+        this.choosing = choosing;
+        this.family = choosing.choices().family();
         this.words = new ConflictWords(family);
     }
 
@@ -73,7 +73,7 @@ final class JobCard {
     }
 
     String whyForced(ChoiceState.Sound standing, Choice left) {
-        return words.forced(left, desk.chooser().whyForced(standing.choices(), left, desk.importance()));
+        return words.forced(left, choosing.chooser().whyForced(standing.choices(), left, choosing.importance()));
     }
 
     private void open(ChoiceState.Sound standing, Option option, boolean all) {
@@ -143,7 +143,8 @@ final class JobCard {
     String why(ChoiceState.Sound standing, Choice choice) {
         Option option = family.option(choice.option()).orElseThrow();
         if (!standing.isOpen(choice)) {
-            return words.closed(choice, desk.chooser().whyClosed(standing.choices(), choice, desk.importance()));
+            return words.closed(
+                    choice, choosing.chooser().whyClosed(standing.choices(), choice, choosing.importance()));
         }
         if (standing.forced(option).isPresent()) {
             return whyForced(standing, choice);
@@ -159,7 +160,7 @@ final class JobCard {
     }
 
     private String inTime(String tooLate, Supplier<String> figure) {
-        desk.time().begin();
+        choosing.time().begin();
         try {
             return figure.get();
         } catch (Deadline.Passed e) {
@@ -168,14 +169,14 @@ final class JobCard {
     }
 
     private String price(Choices choices) {
-        Optional<BestKit> cheapest = desk.best().bestAlone(Aim.CHEAPEST, choices);
-        Optional<BestKit> dearest = cheapest.flatMap(same -> desk.best().bestAlone(Aim.DEAREST, choices));
+        Optional<BestKit> cheapest = choosing.best().bestAlone(Aim.CHEAPEST, choices);
+        Optional<BestKit> dearest = cheapest.flatMap(same -> choosing.best().bestAlone(Aim.DEAREST, choices));
         return cheapest.isPresent() && dearest.isPresent()
-                ? Figures.range(cheapest.get(), dearest.get())
+                ? FigureWords.range(cheapest.get(), dearest.get())
                 : "No kit with these choices is free of findings that stop it";
     }
 
     private String count(Choices choices) {
-        return Figures.orders(desk.questions().count(choices), "remain", "remains");
+        return FigureWords.orders(choosing.questions().count(choices), "remain", "remains");
     }
 }

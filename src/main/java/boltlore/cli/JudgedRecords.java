@@ -23,21 +23,21 @@ import java.util.TreeMap;
 /** Brings records together with the orders that they belong to, and has them judged. */
 final class JudgedRecords {
 
-    private final Bench bench;
+    private final CatalogueSession session;
     private final Map<String, Path> orders;
     private final LocalDate today;
     private final List<Fault> faults = new ArrayList<>();
     private final List<Verdict> verdicts = new ArrayList<>();
 
-    private JudgedRecords(Bench bench, Map<String, Path> orders, LocalDate today) {
-        this.bench = bench;
+    private JudgedRecords(CatalogueSession session, Map<String, Path> orders, LocalDate today) {
+        this.session = session;
         this.orders = orders;
         this.today = today;
     }
 
     /** @param among order files, or folders of them */
-    static Outcome<List<Verdict>> read(Bench bench, List<Path> files, List<Path> among, LocalDate today) {
-        return OrderFiles.of(among).then(all -> new JudgedRecords(bench, byName(all), today).judged(files));
+    static Outcome<List<Verdict>> read(CatalogueSession session, List<Path> files, List<Path> among, LocalDate today) {
+        return OrderFiles.find(among).then(all -> new JudgedRecords(session, byName(all), today).judged(files));
     }
 
     /** Orders that cannot be read are passed over: they are told where a record needs one of them. */
@@ -74,7 +74,7 @@ final class JudgedRecords {
             records.forEach(this::unknown);
             return;
         }
-        Outcome<OrderKit> kit = bench.kit(file, false);
+        Outcome<OrderKit> kit = session.kit(file, false);
         faults.addAll(kit.faults());
         if (kit instanceof Outcome.Sound<OrderKit> sound) {
             kit(file, sound.value(), records);
@@ -93,7 +93,7 @@ final class JudgedRecords {
             faults.add(Fault.of(file.toString(), found, "an order with a kit", "Ask 'boltlore kit' what stops it."));
             return;
         }
-        TestPlan plan = TestPlanner.of(bench.catalogue(), kit.bill());
+        TestPlan plan = TestPlanner.plan(session.catalogue(), kit.bill());
         List<TestRecord> others = records.stream()
                 .filter(record -> !record.limits().equals(plan.limits()))
                 .toList();
@@ -102,7 +102,7 @@ final class JudgedRecords {
             List<Reading> readings = records.stream()
                     .flatMap(record -> record.readings().stream())
                     .toList();
-            verdicts.add(Judge.of(plan, readings, today));
+            verdicts.add(Judge.judge(plan, readings, today));
         }
     }
 

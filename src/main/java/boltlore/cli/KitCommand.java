@@ -54,24 +54,30 @@ final class KitCommand extends RoomCommand {
         HeadStart.forSheets();
         return done(
                 screen,
-                orders.then((bench, files) ->
-                        Outcome.sound(certain ? certain(screen, bench, files) : kits(screen, bench, files))));
+                orders.then((session, files) ->
+                        Outcome.sound(certain ? certain(screen, session, files) : kits(screen, session, files))));
     }
 
-    private int kits(Screen screen, Bench bench, List<Path> files) {
-        List<Finished> finished = new KitRun(
-                        bench, out, defaults, all, html, json() ? KitCommand::json : KitCommand::text, this::writeSets)
+    private int kits(Screen screen, CatalogueSession session, List<Path> files) {
+        List<OrderOutcome> finished = new KitRun(
+                        session,
+                        out,
+                        defaults,
+                        all,
+                        html,
+                        json() ? KitCommand::json : KitCommand::text,
+                        this::writeSets)
                 .of(files, new Progress(aside(), files.size()));
         print(screen, finished);
         List<Fault> faults =
                 finished.stream().flatMap(each -> each.faults().stream()).toList();
-        int exit = finished.stream().mapToInt(Finished::exit).max().orElse(Exit.OK);
+        int exit = finished.stream().mapToInt(OrderOutcome::exit).max().orElse(Exit.OK);
         return faults.isEmpty() ? exit : refused(faults, exit);
     }
 
-    private void print(Screen screen, List<Finished> finished) {
+    private void print(Screen screen, List<OrderOutcome> finished) {
         List<String> answers = finished.stream()
-                .map(Finished::answer)
+                .map(OrderOutcome::answer)
                 .filter(answer -> !answer.isEmpty())
                 .toList();
         if (json()) {
@@ -83,7 +89,7 @@ final class KitCommand extends RoomCommand {
         screen.flush();
     }
 
-    private static String text(Kitted kitted) {
+    private static String text(KitResult kitted) {
         StringWriter text = new StringWriter();
         Screen screen = new Screen(new PrintWriter(text));
         KitText.print(screen, kitted);
@@ -91,18 +97,18 @@ final class KitCommand extends RoomCommand {
         return text.toString();
     }
 
-    private static String json(Kitted kitted) {
-        return KitJson.of(kitted.kit(), kitted.found())
+    private static String json(KitResult kitted) {
+        return KitJson.encode(kitted.kit(), kitted.found())
                 .put("sheets", JsonOut.texts(kitted.written()))
                 .writtenInList();
     }
 
-    private int certain(Screen screen, Bench bench, List<Path> files) {
+    private int certain(Screen screen, CatalogueSession session, List<Path> files) {
         List<Fault> faults = new ArrayList<>();
         Map<Path, SureText.Answer> answers = new HashMap<>();
         for (Path file : files) {
             Outcome<SureText.Answer> answer =
-                    bench.order(file).then(order -> Outcome.sound(SureText.Answer.of(bench, order)));
+                    session.order(file).then(order -> Outcome.sound(SureText.Answer.of(session, order)));
             faults.addAll(answer.faults());
             if (answer instanceof Outcome.Sound<SureText.Answer> sound) {
                 answers.put(file, sound.value());
@@ -111,11 +117,11 @@ final class KitCommand extends RoomCommand {
         List<SureText.Answer> inOrder =
                 files.stream().filter(answers::containsKey).map(answers::get).toList();
         if (json()) {
-            screen.line(JsonOut.list(inOrder, answer -> SureJson.of(answer.order(), answer.sure()))
+            screen.line(JsonOut.list(inOrder, answer -> SureJson.encode(answer.order(), answer.sure()))
                     .written()
                     .stripTrailing());
         } else {
-            inOrder.forEach(answer -> SureText.print(screen, bench, answer));
+            inOrder.forEach(answer -> SureText.print(screen, session, answer));
         }
         screen.flush();
         boolean none = inOrder.stream().anyMatch(SureText.Answer::none);

@@ -1,7 +1,7 @@
 package boltlore.cli;
 
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.MinorUnit;
-import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
@@ -16,20 +16,20 @@ final class KitFigures {
     private KitFigures() {}
 
     /** For whoever may see it: no cost. */
-    static String of(OrderPricing pricing) {
-        PricedBill priced = pricing.priced();
-        String mass = priced.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg";
+    static String say(OrderPricing pricing) {
+        CostedBill costed = pricing.costed();
+        String mass = costed.totals().massKg().setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg";
         return mass + ", " + price(pricing) + ", lead time " + pricing.leadDays() + " days";
     }
 
     /** For the workshop. */
     static String withCost(OrderPricing pricing) {
-        Currency home = pricing.priced().currency();
+        Currency home = pricing.costed().currency();
         String full = pricing.found()
                 .map(found -> ", full cost " + money(home, found.cost().total()))
                 .orElse("");
-        return of(pricing) + "; direct cost "
-                + money(home, pricing.priced().totals().cost()) + full;
+        return say(pricing) + "; direct cost "
+                + money(home, pricing.costed().totals().cost()) + full;
     }
 
     /** 'price EUR 40,620.00 before tax', after discount and with extras. */

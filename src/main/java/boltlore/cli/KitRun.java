@@ -38,12 +38,12 @@ final class KitRun {
     /** An order file, and what was read from it. */
     private record Given(Path file, Outcome<Order> order) {}
 
-    private final Bench bench;
+    private final CatalogueSession session;
     private final Path out;
     private final boolean takeUsual;
     private final boolean all;
     private final boolean html;
-    private final Function<Kitted, String> told;
+    private final Function<KitResult, String> told;
     private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /**
@@ -51,14 +51,14 @@ final class KitRun {
      * @param html whether each report is written as a page too
      */
     KitRun(
-            Bench bench,
+            CatalogueSession session,
             Path out,
             boolean takeUsual,
             boolean all,
             boolean html,
-            Function<Kitted, String> told,
+            Function<KitResult, String> told,
             BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
-        this.bench = bench;
+        this.session = session;
         this.out = out;
         this.takeUsual = takeUsual;
         this.all = all;
@@ -68,13 +68,13 @@ final class KitRun {
     }
 
     /** What became of each file, in the order given. */
-    List<Finished> of(List<Path> files, Progress progress) {
+    List<OrderOutcome> of(List<Path> files, Progress progress) {
         List<Given> all =
-                files.stream().map(file -> new Given(file, bench.order(file))).toList();
+                files.stream().map(file -> new Given(file, session.order(file))).toList();
         Map<String, Path> owners = owners(all);
-        List<Finished> finished = all.parallelStream()
+        List<OrderOutcome> finished = all.parallelStream()
                 .map(given -> {
-                    Finished one = finish(given, owners);
+                    OrderOutcome one = finish(given, owners);
                     progress.oneMore();
                     return one;
                 })
@@ -95,38 +95,38 @@ final class KitRun {
         return owners;
     }
 
-    private Finished finish(Given given, Map<String, Path> owners) {
-        Outcome<OrderKit> outcome = bench.kit(given.file(), given.order(), takeUsual);
+    private OrderOutcome finish(Given given, Map<String, Path> owners) {
+        Outcome<OrderKit> outcome = session.kit(given.file(), given.order(), takeUsual);
         if (!(outcome instanceof Outcome.Sound<OrderKit> sound)) {
-            return Finished.refused(outcome.faults());
+            return OrderOutcome.refused(outcome.faults());
         }
         OrderKit kit = sound.value();
         Path owner = owners.getOrDefault(kit.order().name(), given.file());
         return owner.equals(given.file()) ? sheets(kit) : twice(given.file(), kit, owner);
     }
 
-    private static Finished twice(Path file, OrderKit kit, Path owner) {
+    private static OrderOutcome twice(Path file, OrderKit kit, Path owner) {
         String found = "order '" + kit.order().name() + "', which is also in " + owner;
-        return Finished.refused(
+        return OrderOutcome.refused(
                 List.of(Fault.of(file.toString(), found, "one file for each order", "Give one of them alone")));
     }
 
-    private Finished sheets(OrderKit kit) {
+    private OrderOutcome sheets(OrderKit kit) {
         Bill bill = kit.bill();
-        FamilyPlan plan = bench.plan(kit.order().family());
+        FamilyPlan plan = session.plan(kit.order().family());
         KitInWork inWork = bill == null ? null : new KitInWork(plan, bill, LocalDate.now(ZoneId.systemDefault()));
         OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
         if (inWork == null || priced == null || !kit.issuesSheets()) {
             List<FoundBy> found = List.of(KitTrades.byRules(kit.resolution()));
-            return new Finished(told.apply(new Kitted(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
+            return new OrderOutcome(told.apply(new KitResult(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
         return written(kit, priced, inWork);
     }
 
-    private Finished written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
+    private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
         KitTrades trades = KitTrades.of(inWork);
         List<SheetFile> always =
-                new ArrayList<>(SheetFormats.ofEach(OrderSheets.of(inWork, priced, trades.found()), html));
+                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades.found()), html));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));
         if (all) {
@@ -135,8 +135,8 @@ final class KitRun {
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
         int exit = !trades.stops() ? Exit.OK : Exit.STOPPED;
-        return new Finished(
-                told.apply(new Kitted(kit, priced, trades.found(), written)),
+        return new OrderOutcome(
+                told.apply(new KitResult(kit, priced, trades.found(), written)),
                 outcome.faults(),
                 outcome.faults().isEmpty() ? exit : Exit.NOT_WRITTEN);
     }
@@ -148,6 +148,7 @@ final class KitRun {
     }
 
     private List<SheetFile> files(List<TradeResult> results, Predicate<TradeResult.Sheet> wanted) {
-        return TradeFiles.of(results.stream().map(result -> result.only(wanted)).toList(), html);
+        return TradeFiles.write(
+                results.stream().map(result -> result.only(wanted)).toList(), html);
     }
 }

@@ -16,7 +16,7 @@ final class KitText {
         findings(screen, kit);
     }
 
-    static void print(Screen screen, Kitted kitted) {
+    static void print(Screen screen, KitResult kitted) {
         OrderKit kit = kitted.kit();
         screen.heading(kit.order().name() + ", " + kit.order().customer());
         OrderPricing priced = kitted.priced();
@@ -32,14 +32,14 @@ final class KitText {
     }
 
     /** The workbooks are written first, right into the order's folder. */
-    private static Path folder(Kitted kitted) {
+    private static Path folder(KitResult kitted) {
         Path parent = kitted.written().get(0).getParent();
         return parent == null ? Path.of("") : parent;
     }
 
     /** That there is no price is a finding as soon as trades work on the kit. */
     private static void figures(Screen screen, OrderPricing priced, boolean worked) {
-        Kit kit = priced.priced().bill().resolved().kit();
+        Kit kit = priced.costed().bill().resolved().kit();
         screen.wrapped(
                 2,
                 kit.lines().size() + " lines, " + kit.quantities().size() + " part numbers; "

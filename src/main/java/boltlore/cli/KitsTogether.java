@@ -15,13 +15,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Orders that are worked on together, resolved; each is there once. */
-record KitsTogether(Bench bench, List<OrderKit> kits) {
+record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
 
-    static Outcome<KitsTogether> read(Bench bench, List<Path> files) {
-        KitsTogether read = new KitsTogether(bench, new ArrayList<>());
+    static Outcome<KitsTogether> read(CatalogueSession session, List<Path> files) {
+        KitsTogether read = new KitsTogether(session, new ArrayList<>());
         List<Fault> faults = new ArrayList<>();
         for (Path file : files) {
-            Outcome<OrderKit> kit = bench.kit(file, false).then(each -> read.once(file, each, "Give each order once."));
+            Outcome<OrderKit> kit =
+                    session.kit(file, false).then(each -> read.once(file, each, "Give each order once."));
             faults.addAll(kit.faults());
             if (kit instanceof Outcome.Sound<OrderKit> sound) {
                 read.kits.add(sound.value());
@@ -31,11 +32,11 @@ record KitsTogether(Bench bench, List<OrderKit> kits) {
     }
 
     Catalogue catalogue() {
-        return bench.catalogue();
+        return session.catalogue();
     }
 
     FamilyPlan plan(Bill bill) {
-        return bench.plan(bill.order().family());
+        return session.plan(bill.order().family());
     }
 
     private Outcome<OrderKit> once(Path file, OrderKit kit, String advice) {

@@ -79,10 +79,11 @@ final class OpeningText {
     private static String figures(Repair repair) {
         BestKit kit = repair.kit();
         if (repair.before() == null) {
-            return KitFigures.of(kit.pricing());
+            return KitFigures.say(kit.pricing());
         }
-        String price =
-                repair.morePrice().map(more -> Figures.difference(kit, more)).orElse("no price");
-        return price + ", " + Figures.days(repair.moreLeadDays());
+        String price = repair.morePrice()
+                .map(more -> FigureWords.difference(kit, more))
+                .orElse("no price");
+        return price + ", " + FigureWords.days(repair.moreLeadDays());
     }
 }

@@ -20,17 +20,17 @@ import java.util.stream.Collectors;
 final class OrderAnswers {
 
     private final Screen screen;
-    private final Bench bench;
+    private final CatalogueSession session;
     private final FamilyQuestions questions;
     private final Choices choices;
     private final ConflictWords words;
     private final boolean json;
 
-    OrderAnswers(Screen screen, Bench bench, SalesDesk desk, boolean json) {
+    OrderAnswers(Screen screen, CatalogueSession session, ChoosingSession choosing, boolean json) {
         this.screen = screen;
-        this.bench = bench;
-        this.questions = desk.questions();
-        this.choices = desk.choices();
+        this.session = session;
+        this.questions = choosing.questions();
+        this.choices = choosing.choices();
         this.words = new ConflictWords(choices.family());
         this.json = json;
     }
@@ -44,7 +44,7 @@ final class OrderAnswers {
                     count instanceof Count.Exactly exactly && exactly.orders().signum() == 0;
             String keep = choices.values().isEmpty() ? "in all" : "keep these choices";
             String keeps = choices.values().isEmpty() ? "in all" : "keeps these choices";
-            String sentence = Figures.orders(count, keep, keeps) + (none ? "; 'boltlore choose' says why." : ".");
+            String sentence = FigureWords.orders(count, keep, keeps) + (none ? "; 'boltlore choose' says why." : ".");
             screen.wrapped(0, Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1));
         }
         return count instanceof Count.Exactly ? Exit.OK : Exit.UNDECIDED;
@@ -66,7 +66,7 @@ final class OrderAnswers {
         screen.heading(named(part));
         screen.wrapped(
                 2, bringing.when().map(this::when).orElse("No short description of the orders that contain it."));
-        screen.wrapped(2, Figures.share(bringing.bringing(), bringing.all()));
+        screen.wrapped(2, FigureWords.share(bringing.bringing(), bringing.all()));
     }
 
     private String when(Condition condition) {
@@ -101,14 +101,14 @@ final class OrderAnswers {
                 return Exit.OK;
             }
             screen.heading("Parts that each order contains, with their least quantity; "
-                    + Figures.orders(sure.completions(), "keep these choices", "keeps these choices"));
-            SureText.rows(screen, bench, sure);
+                    + FigureWords.orders(sure.completions(), "keep these choices", "keeps these choices"));
+            SureText.rows(screen, session, sure);
         }
         return Exit.OK;
     }
 
     private String named(PartNumber part) {
-        return part + " " + bench.catalogue().part(part).name().english();
+        return part + " " + session.catalogue().part(part).name().english();
     }
 
     private void print(JsonOut out) {

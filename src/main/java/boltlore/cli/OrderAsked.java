@@ -21,29 +21,32 @@ import org.jspecify.annotations.Nullable;
 final class OrderAsked {
 
     private final Dialogue dialogue;
-    private final Bench bench;
+    private final CatalogueSession session;
     private final @Nullable Path out;
     private final DraftFile draft;
 
     /** @param out the file that was asked for, or null */
-    OrderAsked(Dialogue dialogue, Bench bench, @Nullable Path out, DraftFile draft) {
+    OrderAsked(Dialogue dialogue, CatalogueSession session, @Nullable Path out, DraftFile draft) {
         this.dialogue = dialogue;
-        this.bench = bench;
+        this.session = session;
         this.out = out;
         this.draft = draft;
     }
 
-    Outcome<Integer> write(SalesDesk desk, Order asked) {
-        Order order = carried(desk, asked);
+    Outcome<Integer> write(ChoosingSession choosing, Order asked) {
+        Order order = carried(choosing, asked);
         byte[] text = OrderWriter.write(order).getBytes(StandardCharsets.UTF_8);
         Path file = out != null ? out : Path.of(order.name().toLowerCase(Locale.ROOT) + ".json");
-        return OrderReader.parse("", text, bench.catalogue()).then(read -> write(file, text));
+        return OrderReader.parse("", text, session.catalogue()).then(read -> write(file, text));
     }
 
     /** A bracket that the order leaves out, but that carries something now, has to come along. */
-    private Order carried(SalesDesk desk, Order asked) {
-        LeftOut still = desk.best().ordered(asked.choices()).leftOut();
-        if (asked.leftOut() instanceof LeftOut.These before && still instanceof LeftOut.These after) {
+    private Order carried(ChoosingSession choosing, Order asked) {
+        if (!(asked.leftOut() instanceof LeftOut.These before)) {
+            return asked;
+        }
+        LeftOut still = choosing.best().ordered(asked.choices()).leftOut();
+        if (still instanceof LeftOut.These after) {
             Set<LineName> needed = new TreeSet<>(before.lines());
             needed.removeAll(after.lines());
             needed.forEach(line -> dialogue.screen()

@@ -17,7 +17,7 @@ final class OrderFiles {
 
     private OrderFiles() {}
 
-    static Outcome<List<Path>> of(List<Path> named) {
+    static Outcome<List<Path>> find(List<Path> named) {
         List<Path> files = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         for (Path path : named) {

@@ -57,15 +57,15 @@ final class OrdersCommand extends RoomCommand {
     int run(Screen screen) {
         return done(
                 screen,
-                Bench.of(catalogue)
-                        .then(bench -> asked.in(bench)
-                                .then(given -> parts(bench.catalogue())
+                CatalogueSession.of(catalogue)
+                        .then(session -> asked.in(session)
+                                .then(given -> parts(session.catalogue())
                                         .then(parts -> Outcome.sound(answer(
                                                 new OrderAnswers(
                                                         screen,
-                                                        bench,
-                                                        SalesDesk.of(
-                                                                bench,
+                                                        session,
+                                                        ChoosingSession.of(
+                                                                session,
                                                                 given,
                                                                 asked.newest(),
                                                                 time.deadline(),

@@ -19,8 +19,9 @@ final class OrdersOption {
     private CatalogueOption catalogue = new CatalogueOption();
 
     /** What comes of the orders' files, once the catalogue is read and folders are looked into. */
-    <T> Outcome<T> then(BiFunction<Bench, List<Path>, Outcome<T>> next) {
-        return Bench.of(catalogue).then(bench -> OrderFiles.of(orders).then(files -> next.apply(bench, files)));
+    <T> Outcome<T> then(BiFunction<CatalogueSession, List<Path>, Outcome<T>> next) {
+        return CatalogueSession.of(catalogue)
+                .then(session -> OrderFiles.find(orders).then(files -> next.apply(session, files)));
     }
 
     /** All of them resolved. */
@@ -30,7 +31,7 @@ final class OrdersOption {
 
     /** All of them resolved, and after them those of more files, none of which may be among them. */
     Outcome<KitsTogether> kits(List<Path> more) {
-        return then((bench, files) -> KitsTogether.read(
-                bench, Stream.concat(files.stream(), more.stream()).toList()));
+        return then((session, files) -> KitsTogether.read(
+                session, Stream.concat(files.stream(), more.stream()).toList()));
     }
 }

@@ -87,7 +87,7 @@ final class PartsCommand extends RoomCommand {
             return;
         }
         screen.heading(named);
-        WhereUsed.of(known, part.number()).forEach(place -> screen.wrapped(2, place));
+        WhereUsed.find(known, part.number()).forEach(place -> screen.wrapped(2, place));
     }
 
     private JsonOut json(Catalogue known, Part part) {
@@ -96,6 +96,6 @@ final class PartsCommand extends RoomCommand {
                 .put("revision", part.revision())
                 .put("name", part.name().english())
                 .put("unit", part.unit())
-                .put("usedIn", JsonOut.texts(WhereUsed.of(known, part.number())));
+                .put("usedIn", JsonOut.texts(WhereUsed.find(known, part.number())));
     }
 }

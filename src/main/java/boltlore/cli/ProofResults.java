@@ -41,7 +41,7 @@ final class ProofResults implements ProofTask.Done {
         return new ProofResults(
                 proofs,
                 proofs.stream()
-                        .flatMap(proof -> Witnesses.of(catalogue, proof).stream())
+                        .flatMap(proof -> Witnesses.find(catalogue, proof).stream())
                         .toList());
     }
 
@@ -89,7 +89,7 @@ final class ProofResults implements ProofTask.Done {
 
     void writeReport(Catalogue catalogue, Path file) {
         SheetFile sheets = new XlsxWriter()
-                .write(ProofReport.of(catalogue, proofs, this::witness))
+                .write(ProofReport.compose(catalogue, proofs, this::witness))
                 .get(0);
         Outcome<Path> outcome = Exports.file(file, "prove --report", sheets.content());
         faults.addAll(outcome.faults());
@@ -105,7 +105,7 @@ final class ProofResults implements ProofTask.Done {
 
     @Override
     public JsonOut json() {
-        return JsonOut.list(proofs, proof -> ProofJson.of(proof, this::witness));
+        return JsonOut.list(proofs, proof -> ProofJson.encode(proof, this::witness));
     }
 
     @Override

@@ -64,7 +64,7 @@ final class ProveCommand extends RoomCommand {
                 screen,
                 catalogue
                         .read()
-                        .then(known -> FamiliesAsked.of(families, known)
+                        .then(known -> FamiliesAsked.find(families, known)
                                 .then(asked -> task(known, asked)
                                         .then(task -> Outcome.sound(
                                                 Interruptible.run(deadline(), until -> run(screen, task, until)))))));
@@ -75,7 +75,8 @@ final class ProveCommand extends RoomCommand {
             return Outcome.sound(new SamplingTask(known, asked, instead.trialBuilds, files, this::writeSets));
         }
         return instead.against == null
-                ? Outcome.sound(new ProvingTask(known, asked, files, this::writeSets))
+                ? AcceptedKinds.known(asked, catalogue.folder())
+                        .then(sound -> Outcome.sound(new ProvingTask(known, sound, files, this::writeSets)))
                 : CatalogueReader.read(instead.against)
                         .then(earlier -> Outcome.sound(new RevisionTask(earlier, known, asked)));
     }

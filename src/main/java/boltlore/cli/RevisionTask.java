@@ -40,7 +40,8 @@ record RevisionTask(Catalogue before, Catalogue after, List<Family> families) im
             return JsonOut.object()
                     .put(
                             "families",
-                            JsonOut.list(revisions.entrySet(), each -> RevisionJson.of(each.getKey(), each.getValue())))
+                            JsonOut.list(
+                                    revisions.entrySet(), each -> RevisionJson.encode(each.getKey(), each.getValue())))
                     .put("newFamilies", JsonOut.texts(fresh));
         }
 

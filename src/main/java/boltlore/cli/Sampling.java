@@ -39,15 +39,15 @@ final class Sampling {
 
     private static final int MOST_NAMED = 12;
 
-    private final Bench bench;
+    private final CatalogueSession session;
     private final Family family;
     private final Ways ways;
     private final CoveringSample sample;
     private final List<Order> orders = new ArrayList<>();
     private final List<Optional<BigDecimal>> costs = new ArrayList<>();
 
-    private Sampling(Bench bench, Family family, Ways ways, CoveringSample sample) {
-        this.bench = bench;
+    private Sampling(CatalogueSession session, Family family, Ways ways, CoveringSample sample) {
+        this.session = session;
         this.family = family;
         this.ways = ways;
         this.sample = sample;
@@ -60,21 +60,21 @@ final class Sampling {
     }
 
     /** Empty where the family is too large for that many values at a time. */
-    static Optional<Sampling> of(Bench bench, Family family, Ways ways, Deadline until) {
-        return Sampler.of(family, ways.values, until).map(sample -> new Sampling(bench, family, ways, sample));
+    static Optional<Sampling> of(CatalogueSession session, Family family, Ways ways, Deadline until) {
+        return Sampler.draw(family, ways.values, until).map(sample -> new Sampling(session, family, ways, sample));
     }
 
     private Catalogue catalogue() {
-        return bench.catalogue();
+        return session.catalogue();
     }
 
     /** Empty where a finding stops the order's sheets. */
     private Optional<BigDecimal> cost(Order order) {
-        return OrderKit.of(bench.resolver(), order, false) instanceof Outcome.Sound<OrderKit> kit
+        return OrderKit.of(session.resolver(), order, false) instanceof Outcome.Sound<OrderKit> kit
                         && kit.value().bill() != null
                         && !kit.value().resolution().stops()
                 ? Optional.of(
-                        Pricing.of(kit.value().bill(), catalogue()).totals().cost())
+                        Pricing.cost(kit.value().bill(), catalogue()).totals().cost())
                 : Optional.empty();
     }
 

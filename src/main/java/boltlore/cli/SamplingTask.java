@@ -24,13 +24,14 @@ record SamplingTask(
 
     @Override
     public Done done(Deadline until, ProofProgress progress) {
-        Bench bench = Bench.of(catalogue);
+        CatalogueSession session = CatalogueSession.of(catalogue);
         List<Sampling> samplings = new ArrayList<>();
         List<String> tooLarge = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         for (Family family : families) {
             progress.of(family.name());
-            Sampling.of(bench, family, ways, until).ifPresentOrElse(samplings::add, () -> tooLarge.add(family.name()));
+            Sampling.of(session, family, ways, until)
+                    .ifPresentOrElse(samplings::add, () -> tooLarge.add(family.name()));
         }
         if (files.witnesses != null) {
             faults.addAll(write.apply(

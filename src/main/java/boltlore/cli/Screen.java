@@ -94,7 +94,7 @@ final class Screen {
 
     void faults(List<Fault> faults) {
         for (Fault fault : faults) {
-            line(FaultWords.of(fault));
+            line(FaultWords.say(fault));
         }
         line(faults.size() == 1 ? "1 fault." : faults.size() + " faults.");
     }

@@ -17,9 +17,9 @@ final class SureText {
 
     record Answer(Order order, SureParts sure) {
 
-        static Answer of(Bench bench, Order order) {
-            Chooser chooser = new Chooser(bench.catalogue().family(order.family()));
-            FamilyQuestions questions = new FamilyQuestions(bench.catalogue(), chooser, Deadline.NONE);
+        static Answer of(CatalogueSession session, Order order) {
+            Chooser chooser = new Chooser(session.catalogue().family(order.family()));
+            FamilyQuestions questions = new FamilyQuestions(session.catalogue(), chooser, Deadline.NONE);
             return new Answer(order, questions.sure(order.choices()));
         }
 
@@ -32,19 +32,19 @@ final class SureText {
 
     private SureText() {}
 
-    static void print(Screen screen, Bench bench, Answer answer) {
+    static void print(Screen screen, CatalogueSession session, Answer answer) {
         SureParts sure = answer.sure();
         screen.heading(answer.order().name() + ": parts that each completion brings, with their least quantity; "
-                + Figures.orders(sure.completions(), "complete it", "completes it"));
+                + FigureWords.orders(sure.completions(), "complete it", "completes it"));
         if (answer.none()) {
             screen.wrapped(2, "No valid order keeps these choices; 'kit' names the limits they break.");
         }
-        rows(screen, bench, sure);
+        rows(screen, session, sure);
     }
 
-    static void rows(Screen screen, Bench bench, SureParts sure) {
+    static void rows(Screen screen, CatalogueSession session, SureParts sure) {
         sure.least().forEach((number, quantity) -> {
-            Part part = bench.catalogue().part(number);
+            Part part = session.catalogue().part(number);
             screen.line("  " + row(part, quantity));
         });
         screen.wrapped(2, "For early ordering only: nothing is picked, cut or coated from this list.");

@@ -2,7 +2,7 @@ package boltlore.cli;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.FoundBy;
 import boltlore.trades.orders.SheetFormats;
 import boltlore.trades.testing.TestReport;
@@ -54,18 +54,20 @@ final class TestResultCommand extends RoomCommand {
         List<Path> among = orders.isEmpty() ? List.of(catalogue.folder().resolve("orders")) : orders;
         return done(
                 screen,
-                Bench.of(catalogue)
-                        .then(bench -> JudgedRecords.read(bench, files, among, LocalDate.now(ZoneId.systemDefault()))
-                                .then(verdicts -> Outcome.sound(issue(screen, bench, verdicts)))));
+                CatalogueSession.of(catalogue)
+                        .then(session -> JudgedRecords.read(
+                                        session, files, among, LocalDate.now(ZoneId.systemDefault()))
+                                .then(verdicts -> Outcome.sound(issue(screen, session, verdicts)))));
     }
 
-    private int issue(Screen screen, Bench bench, List<Verdict> verdicts) {
+    private int issue(Screen screen, CatalogueSession session, List<Verdict> verdicts) {
         List<Path> written = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         List<TradeAnswer.OfOrder> answers = new ArrayList<>();
         for (Verdict verdict : verdicts) {
-            Workbook report = TestReport.of(verdict, bench.catalogue().workshop());
-            Outcome<List<Path>> outcome = write(out.resolve(verdict.plan().order()), SheetFormats.of(List.of(report)));
+            Report report = TestReport.compose(verdict, session.catalogue().workshop());
+            Outcome<List<Path>> outcome =
+                    write(out.resolve(verdict.plan().order()), SheetFormats.write(List.of(report)));
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
             FoundBy found = FoundBy.of(

@@ -4,7 +4,7 @@ import boltlore.answers.json.FindingJson;
 import boltlore.findings.Finding;
 import boltlore.json.JsonOut;
 import boltlore.report.Block;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.json.ReportJson;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.FoundBy;
@@ -19,14 +19,14 @@ final class TradeAnswer {
      *
      * @param order empty where it is of several
      */
-    record OfOrder(String order, FoundBy found, List<Workbook> reports) {}
+    record OfOrder(String order, FoundBy found, List<Report> reports) {}
 
     private TradeAnswer() {}
 
     static void print(Screen screen, List<OfOrder> answers, Path out) {
         TextWriter text = new TextWriter(screen.width());
         for (OfOrder answer : answers) {
-            for (Workbook report : answer.reports()) {
+            for (Report report : answer.reports()) {
                 for (Block block : report.glance()) {
                     screen.text(text.text(block));
                 }
@@ -60,7 +60,7 @@ final class TradeAnswer {
         return JsonOut.object()
                 .put("order", answer.order())
                 .put("stops", answer.found().findings().stops())
-                .put("findings", FindingJson.of(List.of(answer.found())))
-                .put("reports", JsonOut.list(answer.reports(), ReportJson::of));
+                .put("findings", FindingJson.encode(List.of(answer.found())))
+                .put("reports", JsonOut.list(answer.reports(), ReportJson::encode));
     }
 }

@@ -5,7 +5,7 @@ import boltlore.exports.Exports;
 import boltlore.exports.SheetSet;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Trade;
@@ -48,7 +48,7 @@ final class TradeCommand extends RoomCommand {
     }
 
     /** The trade's command with its own options beside those that all have. */
-    static CommandSpec of(Trade trade) {
+    static CommandSpec describe(Trade trade) {
         TradeCommand command = new TradeCommand(trade);
         CommandSpec spec = CommandSpec.forAnnotatedObject(command);
         command.spec = spec;
@@ -86,11 +86,11 @@ final class TradeCommand extends RoomCommand {
     /** What is wrong with any file, an option's too, is told together. */
     private Outcome<KitsTogether> kits(TradeOption.Given given) {
         List<Path> more = furtherOrders().flatMap(this::file).toList();
-        return orders.then((bench, files) -> {
+        return orders.then((session, files) -> {
             Outcome<KitsTogether> kits = KitsTogether.read(
-                    bench, Stream.concat(files.stream(), more.stream()).toList());
+                    session, Stream.concat(files.stream(), more.stream()).toList());
             List<Fault> faults = new ArrayList<>(kits.faults());
-            faults.addAll(trade.faults(given, bench.catalogue()));
+            faults.addAll(trade.faults(given, session.catalogue()));
             return faults.isEmpty() ? kits : Outcome.faulty(faults);
         });
     }
@@ -145,7 +145,7 @@ final class TradeCommand extends RoomCommand {
         List<Fault> faults = new ArrayList<>();
         List<TradeAnswer.OfOrder> answers = new ArrayList<>();
         for (TradeResult result : results) {
-            List<Workbook> reports =
+            List<Report> reports =
                     result.sheets().stream().map(sheet -> sheet.report().get()).toList();
             Outcome<List<Path>> outcome = write(result, reports);
             faults.addAll(outcome.faults());
@@ -166,8 +166,8 @@ final class TradeCommand extends RoomCommand {
     }
 
     /** The sheets, and where these are written what stands apart from them. */
-    private Outcome<List<Path>> write(TradeResult result, List<Workbook> reports) {
-        SheetSet set = new SheetSet(trade.name(), TradeFiles.of(result, reports, html), true);
+    private Outcome<List<Path>> write(TradeResult result, List<Report> reports) {
+        SheetSet set = new SheetSet(trade.name(), TradeFiles.write(result, reports, html), true);
         return writeSets(out.resolve(result.folder()), List.of(set))
                 .then(sheets -> Outcome.all(result.apart().stream()
                                 .map(apart -> Exports.file(

@@ -58,19 +58,19 @@ final class WhyCommand extends RoomCommand {
         boolean one = named.size() == 1 && !Files.isDirectory(named.get(0));
         return done(
                 screen,
-                Bench.of(catalogue)
-                        .then(bench -> part(bench)
-                                .then(part -> OrderFiles.of(named)
-                                        .then(files -> Outcome.sound(tell(screen, bench, part, files, one))))));
+                CatalogueSession.of(catalogue)
+                        .then(session -> part(session)
+                                .then(part -> OrderFiles.find(named)
+                                        .then(files -> Outcome.sound(tell(screen, session, part, files, one))))));
     }
 
-    private Outcome<Part> part(Bench bench) {
+    private Outcome<Part> part(CatalogueSession session) {
         String number = words.get(words.size() - 1);
-        Part known = bench.catalogue().parts().get(new PartNumber(number));
+        Part known = session.catalogue().parts().get(new PartNumber(number));
         if (known != null) {
             return Outcome.sound(known);
         }
-        List<String> numbers = bench.catalogue().parts().keySet().stream()
+        List<String> numbers = session.catalogue().parts().keySet().stream()
                 .map(PartNumber::text)
                 .toList();
         String advice = Nearest.advice(number, numbers, "'boltlore parts' lists them");
@@ -78,9 +78,9 @@ final class WhyCommand extends RoomCommand {
     }
 
     /** What of the orders can be read is answered, and what cannot is told after it. */
-    private int tell(Screen screen, Bench bench, Part part, List<Path> files, boolean one) {
+    private int tell(Screen screen, CatalogueSession session, Part part, List<Path> files, boolean one) {
         List<Outcome<Answer>> outcomes = files.parallelStream()
-                .map(file -> bench.kit(file, false).then(kit -> Outcome.sound(answer(bench, kit, part.number()))))
+                .map(file -> session.kit(file, false).then(kit -> Outcome.sound(answer(session, kit, part.number()))))
                 .toList();
         List<Fault> faults =
                 outcomes.stream().flatMap(each -> each.faults().stream()).toList();
@@ -105,15 +105,16 @@ final class WhyCommand extends RoomCommand {
         return faults.isEmpty() ? exit : refused(faults, Exit.FAULTS);
     }
 
-    private static Answer answer(Bench bench, OrderKit order, PartNumber part) {
+    private static Answer answer(CatalogueSession session, OrderKit order, PartNumber part) {
         if (!(order.resolution() instanceof Resolution.Resolved resolved)) {
             return new Answer(order, false, "", List.of());
         }
-        FamilyPlan plan = bench.plan(order.order().family());
+        FamilyPlan plan = session.plan(order.order().family());
         BigDecimal quantity = resolved.kit().quantities().get(part);
         boolean in = resolved.kit().contains(part);
-        List<Because> reasons =
-                in ? WhyIn.of(plan, resolved.kit(), part) : WhyNotIn.of(plan, resolved.kit(), resolved.choices(), part);
+        List<Because> reasons = in
+                ? WhyIn.explain(plan, resolved.kit(), part)
+                : WhyNotIn.explain(plan, resolved.kit(), resolved.choices(), part);
         return new Answer(order, in, quantity == null ? "" : quantity.toPlainString(), reasons);
     }
 

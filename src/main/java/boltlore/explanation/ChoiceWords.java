@@ -14,7 +14,7 @@ public final class ChoiceWords {
     private ChoiceWords() {}
 
     /** One sentence for each choice, in the family's order of options. */
-    public static List<String> of(Order order, String language) {
+    public static List<String> say(Order order, String language) {
         List<String> sentences = new ArrayList<>();
         for (Map.Entry<OptionName, String> choice : order.choices().values().entrySet()) {
             String says = order.choices()

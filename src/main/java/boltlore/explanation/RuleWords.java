@@ -7,7 +7,7 @@ public final class RuleWords {
 
     private RuleWords() {}
 
-    public static String of(Way way) {
+    public static String say(Way way) {
         return switch (way) {
             case LINE -> "A line in the kit brings its part";
             case CONTAINS -> "An assembly in the kit brings what it contains";

@@ -65,18 +65,18 @@ final class Plan {
     }
 
     /** What stands under a name now; its print where it may be one that is known. */
-    private record Standing(boolean there, @Nullable Print print) {}
+    private record OnDisk(boolean there, @Nullable Print print) {}
 
-    private Standing standing(String name, Print wanted) throws IOException {
+    private OnDisk standing(String name, Print wanted) throws IOException {
         Path path = folder.file(name);
         if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
-            return new Standing(Inside.there(path), null);
+            return new OnDisk(Inside.there(path), null);
         }
         long length = Files.size(path);
         Manifest.Entry entry = before.files().get(name);
         boolean known = length == wanted.length()
                 || (entry != null && length == entry.print().length());
-        return new Standing(true, known ? Print.of(path) : null);
+        return new OnDisk(true, known ? Print.of(path) : null);
     }
 
     private void place(String set, SheetFile file) throws IOException {
@@ -84,7 +84,7 @@ final class Plan {
         for (int time = 0; ; time++) {
             String name = Named.beside(file.name(), "new", time);
             Manifest.Entry entry = before.files().get(name);
-            Standing standing = standing(name, print);
+            OnDisk standing = standing(name, print);
             boolean same = print.equals(standing.print());
             boolean ours = entry != null && entry.print().equals(standing.print());
             boolean free = folder.leadsTo(name) && (!standing.there() || same || ours);
@@ -105,7 +105,7 @@ final class Plan {
         }
     }
 
-    private void come(Coming comes, Manifest.Entry entry, Standing standing) {
+    private void come(Coming comes, Manifest.Entry entry, OnDisk standing) {
         after.put(comes.name(), entry);
         if (entry.print().equals(standing.print())) {
             return;

@@ -13,11 +13,11 @@ public final class Nearest {
     /** The known name at the least edit distance, if it is near enough to be a likely slip. */
     public static Optional<String> to(String written, Collection<String> known) {
         String wanted = written.toLowerCase(Locale.ROOT);
-        return of(written, known).filter(name -> distance(wanted, name.toLowerCase(Locale.ROOT)) <= reach(wanted));
+        return find(written, known).filter(name -> distance(wanted, name.toLowerCase(Locale.ROOT)) <= reach(wanted));
     }
 
     /** The known name at the least edit distance, however far. */
-    public static Optional<String> of(String written, Collection<String> known) {
+    public static Optional<String> find(String written, Collection<String> known) {
         String wanted = written.toLowerCase(Locale.ROOT);
         return known.stream()
                 .min(Comparator.<String>comparingInt(name -> distance(wanted, name.toLowerCase(Locale.ROOT)))

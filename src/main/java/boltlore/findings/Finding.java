@@ -48,7 +48,7 @@ public record Finding(Kind kind, String subject, Map<String, Object> data) {
 
     /** The sentence, in English where that language has none. */
     public String says(String language) {
-        return Sentences.of(this, language);
+        return Sentences.say(this, language);
     }
 
     static Comparator<Finding> worstFirst() {

@@ -25,7 +25,7 @@ public final class Sentences {
 
     private Sentences() {}
 
-    static String of(Finding finding, String language) {
+    static String say(Finding finding, String language) {
         ResourceBundle messages = bundle(finding.kind().getClass(), Locale.forLanguageTag(language));
         Locale locale = messages.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : messages.getLocale();
         String pattern = messages.getString(key(finding.kind()));

@@ -7,45 +7,45 @@ import java.util.Map;
 /** A JSON value that knows where it stands. Objects keep the order of the file. */
 public sealed interface Json {
 
-    Spot spot();
+    SourceLocation location();
 
-    record Obj(Spot spot, Map<String, Json> members) implements Json {
+    record Obj(SourceLocation location, Map<String, Json> members) implements Json {
         @Override
         public String shown() {
             return members.isEmpty() ? "an empty object" : "an object";
         }
     }
 
-    record Arr(Spot spot, List<Json> items) implements Json {
+    record Arr(SourceLocation location, List<Json> items) implements Json {
         @Override
         public String shown() {
             return items.isEmpty() ? "an empty list" : "a list";
         }
     }
 
-    record Text(Spot spot, String text) implements Json {
+    record Text(SourceLocation location, String text) implements Json {
         @Override
         public String shown() {
-            return Shown.text(text);
+            return Preview.text(text);
         }
     }
 
     /** A number as it was written, never through binary floating point. */
-    record Num(Spot spot, BigDecimal number) implements Json {
+    record Num(SourceLocation location, BigDecimal number) implements Json {
         @Override
         public String shown() {
-            return Shown.number(number);
+            return Preview.number(number);
         }
     }
 
-    record Truth(Spot spot, boolean truth) implements Json {
+    record Truth(SourceLocation location, boolean truth) implements Json {
         @Override
         public String shown() {
             return Boolean.toString(truth);
         }
     }
 
-    record Nothing(Spot spot) implements Json {
+    record Nothing(SourceLocation location) implements Json {
         @Override
         public String shown() {
             return "null";

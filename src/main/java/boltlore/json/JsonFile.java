@@ -23,7 +23,7 @@ public final class JsonFile {
 
     /** The tree of a JSON text that has already been read. */
     public static Outcome<Json> parse(String file, byte[] bytes) {
-        return StrictText.of(file, bytes).then(text -> new TreeBuilder(file).build(text));
+        return StrictText.decode(file, bytes).then(text -> new TreeBuilder(file).build(text));
     }
 
     /** The file's bytes, if it is a plain file of bearable size. */

@@ -42,22 +42,22 @@ public class ObjectReader {
             return new ObjectReader(object, faults, true);
         }
         Values.refuse(json, "an object in { }", "", faults);
-        return new ObjectReader(new Json.Obj(json.spot(), Map.of()), faults, false);
+        return new ObjectReader(new Json.Obj(json.location(), Map.of()), faults, false);
     }
 
     /** A reader of nothing, for a file that is missing: every required key comes back as a stand-in without a fault. */
     public static ObjectReader ofNothing(Faults faults) {
-        return new ObjectReader(new Json.Obj(Spot.document("", 0), Map.of()), faults, false);
+        return new ObjectReader(new Json.Obj(SourceLocation.document("", 0), Map.of()), faults, false);
     }
 
-    public Spot spot() {
-        return object.spot();
+    public SourceLocation spot() {
+        return object.location();
     }
 
     /** Where the value of that key stands, or the object itself where the key is missing. */
-    public Spot spot(String key) {
+    public SourceLocation spot(String key) {
         Json member = object.members().get(key);
-        return member == null ? object.spot() : member.spot();
+        return member == null ? object.location() : member.location();
     }
 
     public Faults faults() {
@@ -271,17 +271,17 @@ public class ObjectReader {
     }
 
     /** The texts of an optional list, each of that look and at most once; each is handed over with its place. */
-    public <T> List<T> findTexts(String key, TextShape shape, BiFunction<String, Spot, T> each) {
+    public <T> List<T> findTexts(String key, TextShape shape, BiFunction<String, SourceLocation, T> each) {
         return Values.texts(listed(key, false, new Shape.ListOf(shape, false, true)), shape, faults, each);
     }
 
     /** The texts of a required list with at least one item. */
-    public <T> List<T> texts(String key, TextShape shape, BiFunction<String, Spot, T> each) {
+    public <T> List<T> texts(String key, TextShape shape, BiFunction<String, SourceLocation, T> each) {
         return Values.texts(listed(key, true, new Shape.ListOf(shape, true, true)), shape, faults, each);
     }
 
     /** An optional list of lists of texts; where it is there, it has some, and so has each of them. */
-    public <T> List<List<T>> findTextLists(String key, TextShape shape, BiFunction<String, Spot, T> each) {
+    public <T> List<List<T>> findTextLists(String key, TextShape shape, BiFunction<String, SourceLocation, T> each) {
         Shape.ListOf inner = new Shape.ListOf(shape, true, true);
         return listed(key, false, new Shape.ListOf(inner, true, false)).stream()
                 .map(json -> Values.texts(Values.someItems(json, faults), shape, faults, each))
@@ -293,7 +293,7 @@ public class ObjectReader {
         Map<String, T> entries = new LinkedHashMap<>();
         for (String key : keys()) {
             if (!shape.fits().test(key)) {
-                faultAt(key, Shown.text(key), shape.says(), "");
+                faultAt(key, Preview.text(key), shape.says(), "");
             }
             entries.put(key, object(key, reading));
         }
@@ -310,9 +310,9 @@ public class ObjectReader {
     public void done() {
         object.members().forEach((key, member) -> {
             if (!asked.contains(key)) {
-                faults.add(member.spot()
+                faults.add(member.location()
                         .fault(
-                                "the unknown key " + Shown.text(key),
+                                "the unknown key " + Preview.text(key),
                                 "one of " + String.join(", ", asked),
                                 Nearest.advice(key, asked, "")));
             }

@@ -18,11 +18,11 @@ final class Printable {
         return false;
     }
 
-    static void check(String text, Spot spot, Faults faults) {
+    static void check(String text, SourceLocation location, Faults faults) {
         int at = firstUnprintable(text);
         if (at >= 0) {
-            String found = "a text with " + Shown.character(text.codePointAt(at));
-            faults.add(spot.fault(found, "text that can be printed", "Remove that character."));
+            String found = "a text with " + Preview.character(text.codePointAt(at));
+            faults.add(location.fault(found, "text that can be printed", "Remove that character."));
         }
     }
 

@@ -13,7 +13,7 @@ public final class SchemaName {
             if (!named.substring(named.lastIndexOf('/') + 1).equals(schema)) {
                 reader.faultAt(
                         KEY,
-                        Shown.text(named),
+                        Preview.text(named),
                         "a path to " + schema,
                         "Check that the file stands in the right place.");
             }

@@ -18,7 +18,7 @@ final class StrictText {
 
     private StrictText() {}
 
-    static Outcome<String> of(String file, byte[] bytes) {
+    static Outcome<String> decode(String file, byte[] bytes) {
         String otherEncoding = otherEncoding(bytes);
         if (!otherEncoding.isEmpty()) {
             return Outcome.faulty(new Fault(file, 1, "", otherEncoding, UTF_8, SAVE_AGAIN));

@@ -12,7 +12,7 @@ final class Syntax {
     private Syntax() {}
 
     /** The fault for what stopped the parser; {@code open} is the innermost object or list that is not closed yet. */
-    static Fault fault(String file, char[] text, JsonProcessingException broken, @Nullable Spot open) {
+    static Fault fault(String file, char[] text, JsonProcessingException broken, @Nullable SourceLocation open) {
         JsonLocation location = broken.getLocation();
         int line = location == null ? 0 : location.getLineNr();
         String pointer = open == null ? "" : open.pointer();
@@ -27,7 +27,7 @@ final class Syntax {
                     "The file is cut off: restore it whole.");
         }
         int at = firstOffence(text, offset);
-        String found = Shown.character(Character.codePointAt(text, at));
+        String found = Preview.character(Character.codePointAt(text, at));
         return new Fault(file, line, pointer, found + " where JSON allows none", expected(broken), advice(text, at));
     }
 
@@ -40,7 +40,7 @@ final class Syntax {
         return at;
     }
 
-    private static String unfinished(@Nullable Spot open) {
+    private static String unfinished(@Nullable SourceLocation open) {
         return open == null ? "the rest of the value" : "the rest of what begins in line " + open.line();
     }
 

@@ -14,14 +14,14 @@ import java.util.function.Predicate;
  */
 public record TextShape(Predicate<String> fits, String says, String pattern, int longest) implements Shape {
 
-    private static final Letters SMALL_OR_DIGIT = Letters.SMALL.and(Letters.DIGIT);
-    private static final Letters CAPITAL_OR_DIGIT = Letters.CAPITAL.and(Letters.DIGIT);
-    private static final Letters ANY = SMALL_OR_DIGIT.and(Letters.CAPITAL);
-    private static final Letters IN_NAME = SMALL_OR_DIGIT.and("-");
-    private static final Letters IN_WORDS = IN_NAME.and(" ");
-    private static final Letters IN_PART_NUMBER = CAPITAL_OR_DIGIT.and("./-");
-    private static final Letters BEGIN_OF_ORDER = ANY.and("-_");
-    private static final Letters IN_ORDER = BEGIN_OF_ORDER.and(".");
+    private static final CharSet SMALL_OR_DIGIT = CharSet.SMALL.and(CharSet.DIGIT);
+    private static final CharSet CAPITAL_OR_DIGIT = CharSet.CAPITAL.and(CharSet.DIGIT);
+    private static final CharSet ANY = SMALL_OR_DIGIT.and(CharSet.CAPITAL);
+    private static final CharSet IN_NAME = SMALL_OR_DIGIT.and("-");
+    private static final CharSet IN_WORDS = IN_NAME.and(" ");
+    private static final CharSet IN_PART_NUMBER = CAPITAL_OR_DIGIT.and("./-");
+    private static final CharSet BEGIN_OF_ORDER = ANY.and("-_");
+    private static final CharSet IN_ORDER = BEGIN_OF_ORDER.and(".");
 
     /** Names of options, values, positions, lines and the like. */
     public static final TextShape NAME = new TextShape(
@@ -58,7 +58,7 @@ public record TextShape(Predicate<String> fits, String says, String pattern, int
         String name = (point < 0 ? text : text.substring(0, point)).toUpperCase(Locale.ROOT);
         boolean numbered = name.length() == 4
                 && (name.startsWith("COM") || name.startsWith("LPT"))
-                && Letters.DIGIT.make(name.substring(3));
+                && CharSet.DIGIT.make(name.substring(3));
         return numbered || Set.of("CON", "PRN", "AUX", "NUL").contains(name);
     }
 
@@ -75,14 +75,14 @@ public record TextShape(Predicate<String> fits, String says, String pattern, int
 
     /** Language codes (ISO 639). */
     public static final TextShape LANGUAGE = new TextShape(
-            text -> text.length() >= 2 && Letters.SMALL.begin(text, Letters.SMALL, 3),
+            text -> text.length() >= 2 && CharSet.SMALL.begin(text, CharSet.SMALL, 3),
             "a language code of two or three small letters (ISO 639)",
             "^[a-z]{2,3}$",
             3);
 
     /** Currency codes (ISO 4217). */
     public static final TextShape CURRENCY = new TextShape(
-            text -> text.length() == 3 && Letters.CAPITAL.begin(text, Letters.CAPITAL, 3),
+            text -> text.length() == 3 && CharSet.CAPITAL.begin(text, CharSet.CAPITAL, 3),
             "a currency code of three capital letters (ISO 4217)",
             "^[A-Z]{3}$",
             3);

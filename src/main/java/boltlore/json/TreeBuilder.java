@@ -42,7 +42,7 @@ final class TreeBuilder {
 
     private final String file;
     private final Faults faults = new Faults();
-    private @Nullable Spot open;
+    private @Nullable SourceLocation open;
     private boolean mayBeUnprintable;
     private int values;
 
@@ -55,7 +55,7 @@ final class TreeBuilder {
         mayBeUnprintable = Printable.isWorthChecking(text);
         try (JsonParser parser = FACTORY.createParser(letters)) {
             parser.nextToken();
-            Json root = value(parser, Spot.document(file, line(parser)), 0);
+            Json root = value(parser, SourceLocation.document(file, line(parser)), 0);
             if (parser.nextToken() != null) {
                 faults.add(trailing(line(parser), parser.getText()));
             }
@@ -70,103 +70,103 @@ final class TreeBuilder {
         return Outcome.faulty(faults.all());
     }
 
-    private Json value(JsonParser parser, Spot spot, int depth) throws IOException {
+    private Json value(JsonParser parser, SourceLocation location, int depth) throws IOException {
         if (++values > MOST_VALUES) {
-            throw new TooMuch(spot.fault(
+            throw new TooMuch(location.fault(
                     "more than " + MOST_VALUES + " values in one file",
                     "at most " + MOST_VALUES,
                     "Split the file, or check that it is the one you meant."));
         }
         JsonToken token = parser.currentToken();
         return switch (token) {
-            case START_OBJECT -> object(parser, spot, depth + 1);
-            case START_ARRAY -> array(parser, spot, depth + 1);
-            case VALUE_STRING -> text(parser.getText(), spot);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getText(), spot);
-            case VALUE_TRUE -> new Json.Truth(spot, true);
-            case VALUE_FALSE -> new Json.Truth(spot, false);
-            default -> new Json.Nothing(spot);
+            case START_OBJECT -> object(parser, location, depth + 1);
+            case START_ARRAY -> array(parser, location, depth + 1);
+            case VALUE_STRING -> text(parser.getText(), location);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getText(), location);
+            case VALUE_TRUE -> new Json.Truth(location, true);
+            case VALUE_FALSE -> new Json.Truth(location, false);
+            default -> new Json.Nothing(location);
         };
     }
 
-    private Json object(JsonParser parser, Spot spot, int depth) throws IOException {
-        Spot around = enter(spot, depth);
+    private Json object(JsonParser parser, SourceLocation location, int depth) throws IOException {
+        SourceLocation around = enter(location, depth);
         Map<String, Json> members = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
-            key(key, spot);
+            key(key, location);
             parser.nextToken();
-            Json member = value(parser, spot.at(key, line(parser)), depth);
+            Json member = value(parser, location.at(key, line(parser)), depth);
             Json before = members.putIfAbsent(key, member);
             if (before != null) {
-                faults.add(member.spot()
+                faults.add(member.location()
                         .fault(
-                                Shown.text(key) + " a second time; it already stands in line "
-                                        + before.spot().line(),
+                                Preview.text(key) + " a second time; it already stands in line "
+                                        + before.location().line(),
                                 "each key once in an object",
                                 "Remove one of the two."));
             }
         }
         open = around;
-        return new Json.Obj(spot, Collections.unmodifiableMap(members));
+        return new Json.Obj(location, Collections.unmodifiableMap(members));
     }
 
-    private void key(String key, Spot spot) throws TooMuch {
+    private void key(String key, SourceLocation location) throws TooMuch {
         if (mayBeUnprintable) {
-            Printable.check(key, spot, faults);
+            Printable.check(key, location, faults);
         }
         if (key.length() > LONGEST_KEY) {
-            throw new TooMuch(spot.fault(
+            throw new TooMuch(location.fault(
                     "a key of " + key.length() + " characters",
                     "at most " + LONGEST_KEY,
                     "Check the quotes before it."));
         }
     }
 
-    private Json array(JsonParser parser, Spot spot, int depth) throws IOException {
-        Spot around = enter(spot, depth);
+    private Json array(JsonParser parser, SourceLocation location, int depth) throws IOException {
+        SourceLocation around = enter(location, depth);
         List<Json> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             if (items.size() == MOST_ITEMS) {
-                throw new TooMuch(spot.fault(
+                throw new TooMuch(location.fault(
                         "a list of more than " + MOST_ITEMS + " items",
                         "at most " + MOST_ITEMS,
                         "Split it over several files, where the file may be split, or shorten it."));
             }
-            items.add(value(parser, spot.at(items.size(), line(parser)), depth));
+            items.add(value(parser, location.at(items.size(), line(parser)), depth));
         }
         open = around;
-        return new Json.Arr(spot, Collections.unmodifiableList(items));
+        return new Json.Arr(location, Collections.unmodifiableList(items));
     }
 
-    private @Nullable Spot enter(Spot spot, int depth) throws TooMuch {
+    private @Nullable SourceLocation enter(SourceLocation location, int depth) throws TooMuch {
         if (depth > DEEPEST) {
-            throw new TooMuch(spot.fault(
+            throw new TooMuch(location.fault(
                     "values nested more than " + DEEPEST + " deep", "at most " + DEEPEST + " levels", "Flatten it."));
         }
-        Spot around = open;
-        open = spot;
+        SourceLocation around = open;
+        open = location;
         return around;
     }
 
-    private Json text(String text, Spot spot) {
+    private Json text(String text, SourceLocation location) {
         if (mayBeUnprintable) {
-            Printable.check(text, spot, faults);
+            Printable.check(text, location, faults);
         }
-        return new Json.Text(spot, text);
+        return new Json.Text(location, text);
     }
 
-    private Json number(String written, Spot spot) {
+    private Json number(String written, SourceLocation location) {
         int exponent = Math.max(written.indexOf('e'), written.indexOf('E'));
         // 1e999999999 is short to write and fills the memory as soon as someone adds to it.
         boolean huge = written.length() > LONGEST_NUMBER || (exponent >= 0 && isLong(written.substring(exponent + 1)));
         if (huge) {
-            faults.add(spot.fault(
-                    "the number " + Shown.text(written),
+            faults.add(location.fault(
+                    "the number " + Preview.text(written),
                     "a number of at most " + LONGEST_NUMBER + " characters and an exponent of at most two digits",
                     "Write it in plain digits."));
         }
-        return new Json.Num(spot, huge ? BigDecimal.ZERO : new BigDecimal(written));
+        return new Json.Num(location, huge ? BigDecimal.ZERO : new BigDecimal(written));
     }
 
     private static boolean isLong(String exponent) {
@@ -178,7 +178,7 @@ final class TreeBuilder {
                 file,
                 line,
                 "",
-                Shown.text(found) + " after the end of the JSON value",
+                Preview.text(found) + " after the end of the JSON value",
                 "one JSON value and nothing after it",
                 "Remove what follows, or a closing bracket too many before it.");
     }

@@ -133,7 +133,7 @@ public final class Values {
         Map<String, String> texts = new TreeMap<>();
         byLanguage.members().forEach((language, member) -> {
             if (!TextShape.LANGUAGE.fits().test(language)) {
-                faults.add(member.spot().fault("'" + language + "'", TextShape.LANGUAGE.says(), ""));
+                faults.add(member.location().fault("'" + language + "'", TextShape.LANGUAGE.says(), ""));
             }
             texts.put(language, text(member, faults).orElse(""));
         });
@@ -164,7 +164,7 @@ public final class Values {
 
     /** Texts of one look, each at most once; each is handed over with its place. */
     public static <T> List<T> texts(
-            List<Json> items, TextShape shape, Faults faults, BiFunction<String, Spot, T> each) {
+            List<Json> items, TextShape shape, Faults faults, BiFunction<String, SourceLocation, T> each) {
         List<T> read = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Json item : items) {
@@ -172,14 +172,14 @@ public final class Values {
             if (text.isPresent() && !seen.add(text.get())) {
                 refuse(item, "each item once", "Remove one of the two.", faults);
             } else {
-                text.ifPresent(value -> read.add(each.apply(value, item.spot())));
+                text.ifPresent(value -> read.add(each.apply(value, item.location())));
             }
         }
         return List.copyOf(read);
     }
 
     static <T> Optional<T> refuse(Json json, String expected, String advice, Faults faults) {
-        faults.add(json.spot().fault(json.shown(), expected, advice));
+        faults.add(json.location().fault(json.shown(), expected, advice));
         return Optional.empty();
     }
 
@@ -193,7 +193,7 @@ public final class Values {
         return text.length() == 10
                 && text.charAt(4) == '-'
                 && text.charAt(7) == '-'
-                && Letters.DIGIT.begin(text.replace("-", ""), Letters.DIGIT, 8)
+                && CharSet.DIGIT.begin(text.replace("-", ""), CharSet.DIGIT, 8)
                 && text.indexOf('-', 8) < 0;
     }
 

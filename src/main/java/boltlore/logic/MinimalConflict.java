@@ -25,7 +25,7 @@ public final class MinimalConflict<T> {
      *
      * @param consistent whether these requests can be fulfilled together
      */
-    public static <T> Optional<List<T>> of(List<T> requests, Predicate<Collection<T>> consistent) {
+    public static <T> Optional<List<T>> find(List<T> requests, Predicate<Collection<T>> consistent) {
         if (consistent.test(requests)) {
             return Optional.empty();
         }

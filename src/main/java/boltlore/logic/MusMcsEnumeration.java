@@ -35,7 +35,7 @@ public record MusMcsEnumeration<T>(List<List<T>> conflicts, List<List<T>> repair
     }
 
     private void add(List<T> seed, List<T> requests, Predicate<Collection<T>> consistent, MarcoMap<T> unknown) {
-        Optional<List<T>> conflict = MinimalConflict.of(seed, consistent);
+        Optional<List<T>> conflict = MinimalConflict.find(seed, consistent);
         if (conflict.isPresent()) {
             conflicts.add(conflict.get());
             unknown.withoutOneOf(conflict.get());

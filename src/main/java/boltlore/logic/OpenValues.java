@@ -45,7 +45,7 @@ final class OpenValues {
     /** The open values of orders that fulfil these conditions, known by these literals; there is such an order. */
     Set<Choice> of(Collection<Condition> given, List<Integer> known) {
         Set<OptionName> toldApart = new HashSet<>();
-        given.forEach(condition -> toldApart.addAll(Mentions.of(condition)));
+        given.forEach(condition -> toldApart.addAll(Mentions.find(condition)));
         Search search = new Search(known);
         alike.forEach(group -> search.ask(group, toldApart.contains(group.get(0).option())));
         return search.open;

@@ -26,12 +26,12 @@ final class OptionOrder {
 
     private OptionOrder() {}
 
-    static List<OptionName> of(Family family, Collection<Condition> conditions) {
+    static List<OptionName> arrange(Family family, Collection<Condition> conditions) {
         List<OptionName> order =
                 new ArrayList<>(family.options().stream().map(Option::name).toList());
         List<Set<OptionName>> groups = new ArrayList<>();
         conditions.stream()
-                .<Set<OptionName>>map(Mentions::of)
+                .<Set<OptionName>>map(Mentions::find)
                 .filter(group -> !group.isEmpty())
                 .forEach(groups::add);
         for (int round = 0; round < ROUNDS; round++) {

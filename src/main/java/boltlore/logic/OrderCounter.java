@@ -46,7 +46,7 @@ public final class OrderCounter {
         this.deadline = deadline;
         options = new OptionLiterals(family, () -> 2 * variables++);
         List<Condition> forbidden = limits.stream().map(Limit::forbids).toList();
-        List<OptionName> order = new ArrayList<>(OptionOrder.of(family, forbidden));
+        List<OptionName> order = new ArrayList<>(OptionOrder.arrange(family, forbidden));
         if (backwards) {
             Collections.reverse(order);
         }
@@ -75,7 +75,7 @@ public final class OrderCounter {
         }
         List<Condition> lowestFirst = new ArrayList<>(forbidden);
         lowestFirst.sort(Comparator.comparingInt(limit ->
-                -Mentions.of(limit).stream().mapToInt(order::indexOf).max().orElse(0)));
+                -Mentions.find(limit).stream().mapToInt(order::indexOf).max().orElse(0)));
         for (Condition limit : lowestFirst) {
             diagrams.check();
             all = diagrams.and(all, diagrams.negated(diagram(limit)));

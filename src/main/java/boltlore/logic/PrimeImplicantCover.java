@@ -45,7 +45,7 @@ public final class PrimeImplicantCover {
      * @param mostWays how many ways, joined by 'or', are still plain
      * @return empty where it takes more ways than that
      */
-    public static Optional<Condition> of(
+    public static Optional<Condition> compute(
             ValidOrders orders, Family family, Condition condition, Collection<Condition> given, int mostWays) {
         PrimeImplicantCover plain = new PrimeImplicantCover(orders, family, given, condition);
         if (!orders.some(plain.and(plain.not))) {
@@ -82,7 +82,7 @@ public final class PrimeImplicantCover {
 
     private Condition widest(Choices order) {
         Map<OptionName, SortedSet<String>> term = new LinkedHashMap<>();
-        Set<OptionName> mentioned = Mentions.of(condition);
+        Set<OptionName> mentioned = Mentions.find(condition);
         order.values().forEach((option, value) -> {
             if (mentioned.contains(option)) {
                 term.put(option, new TreeSet<>(Set.of(value)));

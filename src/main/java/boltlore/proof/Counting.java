@@ -143,7 +143,7 @@ final class Counting {
 
     private Optional<List<Choices>> variants() {
         if (variants == null && small && isSmall()) {
-            variants = PlainVariants.of(family).orElse(null);
+            variants = PlainVariants.list(family).orElse(null);
             small = variants != null;
         }
         return Optional.ofNullable(variants);

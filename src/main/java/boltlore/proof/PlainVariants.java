@@ -41,7 +41,7 @@ public final class PlainVariants {
 
     private PlainVariants(Family family) {
         this.family = family;
-        Set<OptionName> mentioned = Mentions.of(family);
+        Set<OptionName> mentioned = Mentions.find(family);
         options = family.options().stream()
                 .filter(option -> decides(option, mentioned))
                 .toList();
@@ -58,7 +58,7 @@ public final class PlainVariants {
     }
 
     private int lastOption(Condition condition) {
-        Set<OptionName> spokenOf = Mentions.of(condition);
+        Set<OptionName> spokenOf = Mentions.find(condition);
         int last = options.size();
         for (int i = 0; i < options.size(); i++) {
             last = spokenOf.contains(options.get(i).name()) ? i : last;
@@ -67,14 +67,14 @@ public final class PlainVariants {
     }
 
     /** Every valid choice of the options that are not free; empty where the family is not small. */
-    public static Optional<List<Choices>> of(Family family) {
+    public static Optional<List<Choices>> list(Family family) {
         PlainVariants variants = new PlainVariants(family);
         return variants.choose(0) ? Optional.of(variants.found) : Optional.empty();
     }
 
     /** How many orders each of the variants stands for: the product of the free options' values. */
     public static BigInteger ordersEach(Family family) {
-        Set<OptionName> mentioned = Mentions.of(family);
+        Set<OptionName> mentioned = Mentions.find(family);
         return family.options().stream()
                 .filter(option -> !decides(option, mentioned))
                 .map(option -> BigInteger.valueOf(option.values().size()))

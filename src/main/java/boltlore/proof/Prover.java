@@ -64,7 +64,7 @@ public final class Prover {
         prover.answerAll();
         progress.counting();
         prover.share.beginOneOf(1);
-        return new FamilyProof(family, prover.counting.allInTime(), List.copyOf(prover.answers));
+        return new FamilyProof(family, kinds, prover.counting.allInTime(), List.copyOf(prover.answers));
     }
 
     /** Kinds that there is no time to state of everything they speak of stand as one statement each. */
@@ -157,10 +157,10 @@ public final class Prover {
     /** A defect that an order shows. */
     private Answer shown(Statement statement, Question.Asked asked) {
         Choices witness = orders.valid().witness(asked.condition()).orElseThrow();
-        Cause cause = Whenever.of(witness, asked.condition(), orders.valid());
+        Cause cause = Whenever.test(witness, asked.condition(), orders.valid());
         Set<OptionName> spokenOf = cause.choices().stream().map(Choice::option).collect(Collectors.toSet());
         List<Limit> limits = family.limits().stream()
-                .filter(limit -> spokenOf.containsAll(Mentions.of(limit.forbids())))
+                .filter(limit -> spokenOf.containsAll(Mentions.find(limit.forbids())))
                 .toList();
         Touched touched = counting.touched(statement.touches(), true);
         return new Answer.Defect(statement, Optional.of(witness), cause, joined(statement, limits), touched);
@@ -172,7 +172,7 @@ public final class Prover {
         List<Limit> conflict = conflict(orders.limits(asked.under()), condition);
         Optional<Choices> witness = orders.valid().witness(statement.touches());
         Touched touched = counting.touched(statement.touches(), witness.isPresent());
-        Cause cause = witness.map(order -> Whenever.of(order, statement.touches(), orders.valid()))
+        Cause cause = witness.map(order -> Whenever.test(order, statement.touches(), orders.valid()))
                 .orElse(Cause.NONE);
         return new Answer.Defect(statement, witness, cause, joined(statement, conflict), touched);
     }
@@ -181,7 +181,7 @@ public final class Prover {
         if (orders.some(kept, condition)) {
             throw new IllegalStateException("Two solvers differ");
         }
-        return MinimalConflict.of(orders.against(kept), limits -> orders.some(limits, condition))
+        return MinimalConflict.find(orders.against(kept), limits -> orders.some(limits, condition))
                 .orElseThrow();
     }
 

@@ -23,13 +23,13 @@ final class Whenever {
      * Choices of the order that alone make every valid order which has them fulfil the condition; none of them can be
      * dropped. Those that the condition speaks of are preferred.
      */
-    static Cause of(Choices order, Condition condition, ValidOrders valid) {
+    static Cause test(Choices order, Condition condition, ValidOrders valid) {
         Condition otherwise = new Condition.Not(condition);
-        Set<OptionName> spokenOf = Mentions.of(condition);
+        Set<OptionName> spokenOf = Mentions.find(condition);
         List<Choice> requests = new ArrayList<>();
         order.values().forEach((option, value) -> requests.add(new Choice(option, value)));
         requests.sort(Comparator.comparing(choice -> !spokenOf.contains(choice.option())));
-        List<Choice> choices = MinimalConflict.of(requests, some -> valid.some(with(some, otherwise)))
+        List<Choice> choices = MinimalConflict.find(requests, some -> valid.some(with(some, otherwise)))
                 .orElseThrow(() -> new IllegalStateException("The order does not fulfil the condition: " + order));
         boolean onlyThen =
                 !valid.some(new Condition.Not(new Condition.All(with(choices, Condition.ALWAYS))), condition);

@@ -21,7 +21,7 @@ public final class Witnesses {
     public record Witness(Answer.Defect defect, Order order) {}
 
     /** An order for each defect that an order can show, in the order of the defects. */
-    public static List<Witness> of(Catalogue catalogue, FamilyProof proof) {
+    public static List<Witness> find(Catalogue catalogue, FamilyProof proof) {
         List<Witness> all = new ArrayList<>();
         for (Answer.Defect defect : proof.openDefects().toList()) {
             defect.witness()

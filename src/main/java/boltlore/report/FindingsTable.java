@@ -15,12 +15,12 @@ public final class FindingsTable {
         if (findings.isEmpty()) {
             page.note(word("none", language));
         } else {
-            page.add(of(findings, language));
+            page.add(compose(findings, language));
         }
     }
 
     /** The table alone. */
-    public static TableBuilder of(Findings findings, String language) {
+    public static TableBuilder compose(Findings findings, String language) {
         return TableSpec.<Finding>named("findings")
                 .text(
                         "severity",

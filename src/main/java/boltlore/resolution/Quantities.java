@@ -33,7 +33,7 @@ public final class Quantities {
         this.filled = filled;
     }
 
-    public static SortedMap<PartNumber, BigDecimal> of(
+    public static SortedMap<PartNumber, BigDecimal> sum(
             FamilyPlan plan, Choices choices, Set<LineName> linesIn, Set<PositionName> filled) {
         Quantities quantities = new Quantities(plan, choices, filled);
         for (LineName name : linesIn) {

@@ -5,8 +5,8 @@ import boltlore.report.Heading;
 import boltlore.report.Look;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 
 /** What the workshop's own reports of one order begin with. */
 public final class KitReport {
@@ -14,8 +14,8 @@ public final class KitReport {
     private KitReport() {}
 
     /** Dated as the order is; a terminal shows order and base vehicle first. */
-    public static WorkbookBuilder begin(KitInWork kit, String file, String title) {
-        WorkbookBuilder report = Workbook.of(file, title)
+    public static ReportBuilder begin(KitInWork kit, String file, String title) {
+        ReportBuilder report = Report.named(file, title)
                 .about("Order " + kit.order().name())
                 .by(kit.workshop().name())
                 .glance(new Heading(

@@ -1,8 +1,8 @@
 package boltlore.trades;
 
 import boltlore.findings.Findings;
+import boltlore.report.Report;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
@@ -42,24 +42,24 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
      * @param always whether it goes with every kit; else only where all sheets of a kit are asked for
      */
     public record Sheet(
-            String folder, Supplier<Workbook> report, Supplier<List<SheetFile>> beside, boolean always) {
+            String folder, Supplier<Report> report, Supplier<List<SheetFile>> beside, boolean always) {
 
-        public Sheet(String folder, Supplier<Workbook> report, Supplier<List<SheetFile>> beside) {
+        public Sheet(String folder, Supplier<Report> report, Supplier<List<SheetFile>> beside) {
             this(folder, report, beside, false);
         }
 
-        public static Sheet of(Supplier<Workbook> report) {
+        public static Sheet of(Supplier<Report> report) {
             return new Sheet("", report, List::of);
         }
 
         /** One that goes with every kit. */
-        public static Sheet always(Supplier<Workbook> report) {
+        public static Sheet always(Supplier<Report> report) {
             return new Sheet("", report, List::of, true);
         }
     }
 
     /** Of one order, with one report. */
-    public static TradeResult of(KitInWork kit, Findings findings, Supplier<Workbook> report) {
+    public static TradeResult of(KitInWork kit, Findings findings, Supplier<Report> report) {
         return new TradeResult(kit.order().name(), findings, List.of(Sheet.of(report)));
     }
 

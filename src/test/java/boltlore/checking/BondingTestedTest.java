@@ -40,7 +40,7 @@ class BondingTestedTest {
     private static EndOfLine tests(LimitRule rule, String... positions) {
         Wording says = Wording.english("Test");
         List<PositionName> at = Stream.of(positions).map(PositionName::new).toList();
-        Demand demand = new Demand.Reckoned(rule, BigDecimal.ZERO);
+        Demand demand = new Demand.Computed(rule, BigDecimal.ZERO);
         KitTest test = new KitTest("test", says, Condition.ALWAYS, at, false, says, "meter", demand);
         return new EndOfLine(
                 Map.of(), List.of(new TestGroup("group", says, says, List.of(), List.of(test))), List.of(), List.of());

@@ -19,7 +19,7 @@ class ChecksTest {
     void shipped_catalogue() {
         Outcome<Catalogue> read = CatalogueReader.read(Path.of("catalog"));
         assertThat(read.faults()).isEmpty();
-        assertThat(Checks.of(((Outcome.Sound<Catalogue>) read).value())).isEmpty();
+        assertThat(Checks.check(((Outcome.Sound<Catalogue>) read).value())).isEmpty();
     }
 
     @Test
@@ -35,8 +35,10 @@ class ChecksTest {
 
     @Test
     void a_remark_says_what_stands_there_and_what_to_do() {
-        List<Remark> remarks = Checks.of(
-                new CatalogueSketch().part(PartSketch.bought("A").leadDays(0)).draw());
+        List<Remark> remarks = Checks.check(new CatalogueSketch()
+                .sheetCautions(SheetCautions.SHEETS.keySet())
+                .part(PartSketch.bought("A").leadDays(0))
+                .draw());
         assertThat(remarks)
                 .containsExactly(new Remark(
                         "part A",

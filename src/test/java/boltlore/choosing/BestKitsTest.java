@@ -11,7 +11,7 @@ import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.proof.Altered;
 import boltlore.resolution.Resolver;
-import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -122,7 +122,7 @@ class BestKitsTest {
     @DisplayName("for a partner abroad, with a coated extra as the kit is coated, and brackets left out")
     class Agreed {
 
-        private final Asked asked = new Asked(LocalDate.of(2026, 6, 20), null, null);
+        private final QuoteRequest asked = new QuoteRequest(LocalDate.of(2026, 6, 20), null, null);
         private final Order draft = draft();
         private final Enumerated every = Enumerated.of(Van.RESOLVER, draft, asked);
         private final BestKits best = new BestKits(Van.RESOLVER, draft, asked, Deadline.NONE);

@@ -5,8 +5,8 @@ import boltlore.choices.Choices;
 import boltlore.oracle.Completions;
 import boltlore.order.Order;
 import boltlore.resolution.Resolver;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,10 +23,10 @@ record Enumerated(List<Built> kits) {
     }
 
     static Enumerated of(Resolver resolver, Choices partial) {
-        return of(resolver, Order.draft(partial), new Asked(LocalDate.EPOCH, null, null));
+        return of(resolver, Order.draft(partial), new QuoteRequest(LocalDate.EPOCH, null, null));
     }
 
-    static Enumerated of(Resolver resolver, Order draft, Asked asked) {
+    static Enumerated of(Resolver resolver, Order draft, QuoteRequest asked) {
         List<Built> all = new ArrayList<>();
         Completions.visit(draft.choices(), choices -> {
             TrialKit kit = TrialKit.of(resolver, draft.withChoices(choices), asked);
@@ -36,7 +36,7 @@ record Enumerated(List<Built> kits) {
                         choices,
                         pricing,
                         cost(pricing),
-                        Masses.kitKg(pricing.priced().bill()),
+                        Masses.kitKg(pricing.costed().bill()),
                         pricing.leadDays()));
             }
             return true;
@@ -48,7 +48,7 @@ record Enumerated(List<Built> kits) {
     static BigDecimal cost(OrderPricing pricing) {
         return pricing.found()
                 .map(found -> found.cost().kit().total())
-                .orElseGet(() -> pricing.priced().totals().cost());
+                .orElseGet(() -> pricing.costed().totals().cost());
     }
 
     BigDecimal leastCost() {

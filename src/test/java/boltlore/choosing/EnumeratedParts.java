@@ -67,7 +67,7 @@ record EnumeratedParts(SortedMap<PartNumber, BigDecimal> least, long completions
                     }
                 }
             }
-            return Quantities.of(plan, choices, lines, filledPositions);
+            return Quantities.sum(plan, choices, lines, filledPositions);
         }
 
         private boolean filled(PositionName name, Choices choices, Map<PositionName, Boolean> known) {

@@ -13,8 +13,8 @@ import boltlore.logic.Term;
 import boltlore.order.Order;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -42,9 +42,10 @@ class KitSumsTest {
         Family family = catalogue.family(name);
         PartConditions parts = new PartConditions(new KitConditions(catalogue, family, false));
         List<Term> cost = new KitSums(parts, family).cost();
-        SortedMap<Integer, boltlore.catalogue.Condition> waits = LeadChains.of(parts, family, List.of());
+        SortedMap<Integer, boltlore.catalogue.Condition> waits = LeadChains.list(parts, family, List.of());
         for (Choices choices : drawn(family)) {
-            OrderPricing pricing = TrialKit.of(resolver, Order.draft(choices), new Asked(LocalDate.EPOCH, null, null))
+            OrderPricing pricing = TrialKit.of(
+                            resolver, Order.draft(choices), new QuoteRequest(LocalDate.EPOCH, null, null))
                     .pricing();
 
             assertThat(sum(cost, choices)).as(choices.toString()).isEqualByComparingTo(Enumerated.cost(pricing));

@@ -94,7 +94,7 @@ final class Sat4jJudge {
     }
 
     private List<int[]> forbidding(Condition forbidden) {
-        Set<OptionName> mentioned = Mentions.of(forbidden);
+        Set<OptionName> mentioned = Mentions.find(forbidden);
         List<Option> options = family.options().stream()
                 .filter(option -> mentioned.contains(option.name()))
                 .toList();

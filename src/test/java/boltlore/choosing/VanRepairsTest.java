@@ -9,7 +9,7 @@ import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import boltlore.resolution.Resolver;
-import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -73,7 +73,7 @@ class VanRepairsTest {
     }
 
     private static TrialKit trial(Choices choices) {
-        return TrialKit.of(Van.RESOLVER, Order.draft(choices), new Asked(LocalDate.EPOCH, null, null));
+        return TrialKit.of(Van.RESOLVER, Order.draft(choices), new QuoteRequest(LocalDate.EPOCH, null, null));
     }
 
     private static BigDecimal price(TrialKit kit) {

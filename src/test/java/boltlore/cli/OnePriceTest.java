@@ -8,16 +8,16 @@ import boltlore.faults.Outcome;
 import boltlore.report.Cell;
 import boltlore.report.Page;
 import boltlore.report.Particular;
+import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Table;
-import boltlore.report.Workbook;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.KitInWork;
 import boltlore.trades.TradeResult;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.OrderSheets;
 import java.io.ByteArrayInputStream;
@@ -104,7 +104,7 @@ class OnePriceTest {
     void on_the_sheets(OrderKit kit) {
         OrderPricing pricing = pricing(kit);
         BigDecimal net = pricing.quotation().orElseThrow().net();
-        Map<String, Workbook> books = books(kit, pricing);
+        Map<String, Report> books = books(kit, pricing);
 
         assertThat(figure(particular(books.get("bill").page("Bill"), "net"))).isEqualByComparingTo(net);
         assertThat(figure(cell(table(books.get("quotation"), "price"), "net", "amount")))
@@ -123,7 +123,7 @@ class OnePriceTest {
     @MethodSource("kits")
     @DisplayName("what the cost statement starts first is ordered or released on the bill by the same day")
     void dates(OrderKit kit) {
-        Map<String, Workbook> books = books(kit, pricing(kit));
+        Map<String, Report> books = books(kit, pricing(kit));
         Map<String, LocalDate> onBill = new HashMap<>();
         onBill.putAll(days(table(books.get("bill"), "buy"), "orderBy"));
         onBill.putAll(days(table(books.get("bill"), "make"), "release"));
@@ -139,20 +139,20 @@ class OnePriceTest {
     }
 
     private static OrderPricing pricing(OrderKit kit) {
-        return OrderPricing.of(kit.bill(), Demo.catalogue(), Asked.usual(kit.order(), LocalDate.of(2026, 3, 2)));
+        return OrderPricing.of(kit.bill(), Demo.catalogue(), QuoteRequest.usual(kit.order(), LocalDate.of(2026, 3, 2)));
     }
 
-    private static Map<String, Workbook> books(OrderKit kit, OrderPricing pricing) {
+    private static Map<String, Report> books(OrderKit kit, OrderPricing pricing) {
         var plan = RESOLVER.plan(kit.order().family());
         KitInWork inWork = new KitInWork(plan, kit.bill(), LocalDate.of(2026, 3, 2));
-        Stream<Supplier<Workbook>> all = Stream.concat(
-                OrderSheets.of(inWork, pricing, List.of()).stream(),
+        Stream<Supplier<Report>> all = Stream.concat(
+                OrderSheets.prepare(inWork, pricing, List.of()).stream(),
                 KitTrades.of(inWork).results().values().stream()
                         .flatMap(List::stream)
                         .flatMap(result -> result.sheets().stream())
                         .map(TradeResult.Sheet::report));
-        Map<String, Workbook> books = new HashMap<>();
-        all.map(Supplier::get).forEach(book -> books.put(book.file(), book));
+        Map<String, Report> books = new HashMap<>();
+        all.map(Supplier::get).forEach(report -> books.put(report.file(), report));
         return books;
     }
 
@@ -165,8 +165,8 @@ class OnePriceTest {
                 .orElseThrow();
     }
 
-    private static Table table(Workbook book, String name) {
-        return book.pages().stream()
+    private static Table table(Report report, String name) {
+        return report.pages().stream()
                 .flatMap(Page::tables)
                 .filter(table -> table.name().equals(name))
                 .findFirst()

@@ -39,7 +39,7 @@ public final class Demo {
         Order order = order(name);
         Resolution resolution = sound(RESOLVER.resolve(order, List.of()));
         if (resolution instanceof Resolution.Resolved resolved) {
-            return BillMaker.of(RESOLVER.resolver().plan(order.family()), order, resolved);
+            return BillMaker.make(RESOLVER.resolver().plan(order.family()), order, resolved);
         }
         throw new AssertionError(name + " makes no kit: " + resolution.findings());
     }

@@ -34,7 +34,7 @@ public final class SchemaReader extends ObjectReader {
      */
     public SchemaReader(
             String path, Descriptions descriptions, Map<TextShape, String> commonTexts, Map<String, String> answers) {
-        super(new Json.Obj(Spot.document(path, 0), Map.of()), new Faults(), false);
+        super(new Json.Obj(SourceLocation.document(path, 0), Map.of()), new Faults(), false);
         this.path = path;
         this.descriptions = descriptions;
         this.commonTexts = commonTexts;

@@ -230,9 +230,9 @@ class StrictJsonTest {
         void lines_are_counted_from_one_for_every_kind_of_line_end() {
             for (String end : List.of("\n", "\r\n", "\r")) {
                 Json.Obj object = (Json.Obj) sound("{" + end + "\"a\": 1," + end + end + "\"b\":" + end + "[true]}");
-                assertThat(object.spot().line()).isEqualTo(1);
-                assertThat(object.members().get("a").spot().line()).isEqualTo(2);
-                assertThat(object.members().get("b").spot().line()).isEqualTo(5);
+                assertThat(object.location().line()).isEqualTo(1);
+                assertThat(object.members().get("a").location().line()).isEqualTo(2);
+                assertThat(object.members().get("b").location().line()).isEqualTo(5);
             }
         }
 
@@ -241,17 +241,17 @@ class StrictJsonTest {
         void pointers() {
             Json.Obj object =
                     (Json.Obj) sound("{\"foo\": [\"bar\", \"baz\"], \"\": 0, \"a/b\": 1, \"m~n\": 8, \" \": 7}");
-            assertThat(object.spot().pointer()).isEmpty();
+            assertThat(object.location().pointer()).isEmpty();
             assertThat(((Json.Arr) object.members().get("foo"))
                             .items()
                             .get(0)
-                            .spot()
+                            .location()
                             .pointer())
                     .isEqualTo("/foo/0");
-            assertThat(object.members().get("").spot().pointer()).isEqualTo("/");
-            assertThat(object.members().get("a/b").spot().pointer()).isEqualTo("/a~1b");
-            assertThat(object.members().get("m~n").spot().pointer()).isEqualTo("/m~0n");
-            assertThat(object.members().get(" ").spot().pointer()).isEqualTo("/ ");
+            assertThat(object.members().get("").location().pointer()).isEqualTo("/");
+            assertThat(object.members().get("a/b").location().pointer()).isEqualTo("/a~1b");
+            assertThat(object.members().get("m~n").location().pointer()).isEqualTo("/m~0n");
+            assertThat(object.members().get(" ").location().pointer()).isEqualTo("/ ");
         }
 
         @Test

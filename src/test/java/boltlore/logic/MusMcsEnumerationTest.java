@@ -61,7 +61,7 @@ class MusMcsEnumerationTest {
     void one_conflict_under_a_budget() {
         List<Integer> lastFirst = List.of(5, 4, 3, 2, 1);
 
-        List<Integer> conflict = MinimalConflict.of(lastFirst, MusMcsEnumerationTest::withinBudget)
+        List<Integer> conflict = MinimalConflict.find(lastFirst, MusMcsEnumerationTest::withinBudget)
                 .orElseThrow();
 
         assertThat(Set.of(Set.copyOf(conflict))).isEqualTo(sets(expected("BU-01")));

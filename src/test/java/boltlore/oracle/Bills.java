@@ -18,7 +18,7 @@ final class Bills {
 
     static Bill of(Resolver resolver, Choices choices, LeftOut leftOut) {
         Resolution.Resolved resolved = Agreement.resolved(resolver.resolve(choices, leftOut));
-        return BillMaker.of(resolver.plan(choices.family().name()), order(choices, leftOut), resolved);
+        return BillMaker.make(resolver.plan(choices.family().name()), order(choices, leftOut), resolved);
     }
 
     private static Order order(Choices choices, LeftOut leftOut) {

@@ -60,7 +60,7 @@ class WorkedExampleVariantsTest {
         assertThat(VARIANTS.stream()
                         .map(variant -> {
                             var values = new HashMap<>(variant.values());
-                            values.keySet().retainAll(Mentions.of(WorkedExample.FAMILY));
+                            values.keySet().retainAll(Mentions.find(WorkedExample.FAMILY));
                             return values;
                         })
                         .distinct())

@@ -48,7 +48,7 @@ class AgreementTest {
                 new SaidOfKits(KitView.of(CATALOGUE, family, unusedLeftOut, Deadline.NONE), unusedLeftOut);
         assertThat(formulas.isWhole()).isTrue();
         LeftOut leftOut = unusedLeftOut ? new LeftOut.AllUnused() : new LeftOut.Undecided();
-        List<Choices> orders = PlainVariants.of(family).orElseThrow().stream()
+        List<Choices> orders = PlainVariants.list(family).orElseThrow().stream()
                 .map(AgreementTest::withAnyFree)
                 .toList();
         List<Said> byRules =

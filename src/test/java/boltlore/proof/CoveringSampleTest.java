@@ -51,8 +51,8 @@ class CoveringSampleTest {
     @CsvSource({"t-shirt,2", "t-shirt,3", "phone,2", "phone,3", "queens-5,2", "queens-6,3", "film-hole,2"})
     void all_combinations_that_trying_everything_finds_are_in_the_sample(String name, int ways) {
         Family family = family(name);
-        CoveringSample sample = Sampler.of(family, ways, Deadline.NONE).orElseThrow();
-        List<Choices> all = PlainVariants.of(family).orElseThrow();
+        CoveringSample sample = Sampler.draw(family, ways, Deadline.NONE).orElseThrow();
+        List<Choices> all = PlainVariants.list(family).orElseThrow();
 
         assertThat(all).containsAll(sample.orders());
         assertThat(combinations(sample.orders(), ways)).isEqualTo(combinations(all, ways));
@@ -63,7 +63,8 @@ class CoveringSampleTest {
     @Test
     @DisplayName("TS-14, TS-15: 19 of the shirt's 26 pairs can be built, and ten shirts show them, no fewer")
     void the_shirt() {
-        CoveringSample sample = Sampler.of(family("t-shirt"), 2, Deadline.NONE).orElseThrow();
+        CoveringSample sample =
+                Sampler.draw(family("t-shirt"), 2, Deadline.NONE).orElseThrow();
 
         assertThat(CheckTable.rows("proof-examples.csv", "TS-14")
                         .findFirst()
@@ -82,7 +83,7 @@ class CoveringSampleTest {
     @Test
     @DisplayName("TS-16: of all sets of ten shirts two show every pair, and ours is one of them; no set of nine does")
     void the_smallest_samples_of_the_shirt() {
-        List<Choices> all = PlainVariants.of(family("t-shirt")).orElseThrow();
+        List<Choices> all = PlainVariants.list(family("t-shirt")).orElseThrow();
         Set<Set<Choices>> smallest = subsets(all, 10);
         smallest.removeIf(some -> combinations(List.copyOf(some), 2).size() < 19);
         Set<Set<Choices>> smaller = subsets(all, 9);
@@ -94,7 +95,7 @@ class CoveringSampleTest {
                         .orElseThrow()
                         .number("expected")
                         .intValueExact())
-                .contains(Set.copyOf(Sampler.of(family("t-shirt"), 2, Deadline.NONE)
+                .contains(Set.copyOf(Sampler.draw(family("t-shirt"), 2, Deadline.NONE)
                         .orElseThrow()
                         .orders()));
         assertThat(smaller).isEmpty();
@@ -120,7 +121,7 @@ class CoveringSampleTest {
     @CsvSource({"pannier-van,2", "stook-pickup,2", "stook-pickup,3"})
     void a_demo_family_is_covered_by_few_of_its_orders(String name, int ways) {
         Family family = family(name);
-        CoveringSample sample = Sampler.of(family, ways, Deadline.NONE).orElseThrow();
+        CoveringSample sample = Sampler.draw(family, ways, Deadline.NONE).orElseThrow();
         ValidOrders valid = new ValidOrders(family);
 
         assertThat(combinations(sample.orders(), ways)).hasSize((int) sample.coverable());
@@ -137,14 +138,14 @@ class CoveringSampleTest {
     void three_at_a_time_is_refused_beyond_twenty_options() {
         Family large = GeneratedFamily.of(50, 21, 10, 1).family("van");
 
-        assertThat(Sampler.of(large, 3, Deadline.NONE)).isEmpty();
-        assertThat(Sampler.of(large, 2, Deadline.NONE)).isPresent();
+        assertThat(Sampler.draw(large, 3, Deadline.NONE)).isEmpty();
+        assertThat(Sampler.draw(large, 2, Deadline.NONE)).isPresent();
     }
 
     @Test
     void a_family_without_a_valid_order_has_an_empty_sample() {
         CoveringSample sample =
-                Sampler.of(family("pigeons-3-2"), 2, Deadline.NONE).orElseThrow();
+                Sampler.draw(family("pigeons-3-2"), 2, Deadline.NONE).orElseThrow();
 
         assertThat(sample.orders()).isEmpty();
         assertThat(sample.coverable()).isZero();

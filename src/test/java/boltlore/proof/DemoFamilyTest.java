@@ -67,7 +67,7 @@ class DemoFamilyTest {
 
     @Test
     void the_valid_orders_are_as_many_as_plain_enumeration_finds() {
-        long plain = PlainVariants.of(PROOF.family()).orElseThrow().size();
+        long plain = PlainVariants.list(PROOF.family()).orElseThrow().size();
 
         assertThat(PROOF.orders())
                 .isEqualTo(new Count.Exactly(

@@ -61,7 +61,7 @@ class RandomProofsTest {
     @Label("the two ways to count agree with trying everything")
     void counts_agree(@ForAll long seed) {
         Family family = RandomCatalogue.draw(seed).family(Trial.FAMILY);
-        List<Choices> plain = PlainVariants.of(family).orElseThrow();
+        List<Choices> plain = PlainVariants.list(family).orElseThrow();
 
         assertThat(PlainVariants.ordersEach(family).longValueExact() * plain.size())
                 .isEqualTo(new Variants(family).all().size());

@@ -37,7 +37,7 @@ class RevisionsTest {
 
     private static long ordersWith(Condition condition) {
         Family van = DemoFamily.catalogue().family(DemoFamily.VAN);
-        long variants = PlainVariants.of(van).orElseThrow().stream()
+        long variants = PlainVariants.list(van).orElseThrow().stream()
                 .filter(variant -> new boltlore.logic.Truth(variant).of(condition))
                 .count();
         return variants * PlainVariants.ordersEach(van).longValueExact();
@@ -139,7 +139,7 @@ class RevisionsTest {
         assertThat(revision.parts()).isEmpty();
         assertThat(revision.onlyBefore()).isEqualTo(exactly(0));
         Family after = edited.catalogue().family(DemoFamily.VAN);
-        long more = PlainVariants.of(after).orElseThrow().size()
+        long more = PlainVariants.list(after).orElseThrow().size()
                         * PlainVariants.ordersEach(after).longValueExact()
                 - 14_868;
         assertThat(revision.onlyAfter()).isEqualTo(exactly(more));

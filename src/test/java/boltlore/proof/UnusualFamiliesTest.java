@@ -95,7 +95,7 @@ class UnusualFamiliesTest {
     void a_sample_of_a_large_family_ends_when_the_time_is_up() {
         Deadline until = Deadline.in(Duration.ofMillis(300).toNanos(), System::nanoTime);
 
-        assertThat(Sampler.of(GeneratedFamily.of(50, 60, 120, 1).family("van"), 2, until)
+        assertThat(Sampler.draw(GeneratedFamily.of(50, 60, 120, 1).family("van"), 2, until)
                         .orElseThrow()
                         .complete())
                 .isFalse();

@@ -43,7 +43,7 @@ class WorkedCountsTest {
     }
 
     private static BigInteger tried(Family family, Condition condition) {
-        long holding = PlainVariants.of(family).orElseThrow().stream()
+        long holding = PlainVariants.list(family).orElseThrow().stream()
                 .filter(variant -> new Truth(variant).of(condition))
                 .count();
         return BigInteger.valueOf(holding).multiply(PlainVariants.ordersEach(family));

@@ -181,7 +181,7 @@ class WorkedProofsTest {
         assertThat(expected("HD-01")).isEqualTo("3; 6");
 
         Family family = WorkedFamilies.catalogue().family("two-of-three");
-        assertThat(PlainVariants.of(family).orElseThrow()).hasSize(3);
+        assertThat(PlainVariants.list(family).orElseThrow()).hasSize(3);
         assertThat(new OrderCounter(family).all()).isEqualTo(exactly(6));
     }
 

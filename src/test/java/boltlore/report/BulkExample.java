@@ -21,11 +21,11 @@ public final class BulkExample {
 
     private BulkExample() {}
 
-    public static List<Workbook> workbooks() {
+    public static List<Report> workbooks() {
         return List.of(bill(), contents(), picking(), coat());
     }
 
-    static Workbook bill() {
+    static Report bill() {
         return book("bill", "Costed bill of materials")
                 .page(front())
                 .page(Page.named("Bill").landscape().add(billTable()).frozen(3).footer("Order ED-1042"))
@@ -37,14 +37,14 @@ public final class BulkExample {
                 .build();
     }
 
-    static Workbook contents() {
+    static Report contents() {
         return book("contents", "Contents")
                 .page(Page.named("Contents").title("Contents").add(list("contents", 250, 8)))
                 .build();
     }
 
-    static Workbook picking() {
-        WorkbookBuilder book = book("picking", "Picking list")
+    static Report picking() {
+        ReportBuilder book = book("picking", "Picking list")
                 .page(Page.named("Picking")
                         .landscape()
                         .title("Picking list")
@@ -57,14 +57,14 @@ public final class BulkExample {
         return book.build();
     }
 
-    static Workbook coat() {
+    static Report coat() {
         return book("coat", "Powder-coat batch sheet")
                 .page(Page.named("Batch").landscape().title("Powder-coat batch").add(list("parts", 80, 18)))
                 .build();
     }
 
-    private static WorkbookBuilder book(String file, String title) {
-        return Workbook.of(file, title)
+    private static ReportBuilder book(String file, String title) {
+        return Report.named(file, title)
                 .about("Order ED-1042")
                 .by("Ostrevale Kit Works")
                 .dated(DATED);

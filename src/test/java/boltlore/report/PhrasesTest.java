@@ -3,7 +3,7 @@ package boltlore.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import boltlore.trades.bill.sheets.ContentsWorkbook;
+import boltlore.trades.bill.sheets.ContentsReport;
 import boltlore.trades.testing.TestReport;
 import java.io.IOException;
 import java.io.Reader;
@@ -32,7 +32,7 @@ class PhrasesTest {
     private static final Path RESOURCES = Path.of("src/main/resources");
 
     private static Phrases contents(String language) {
-        return Phrases.of(ContentsWorkbook.class, "contents", language);
+        return Phrases.of(ContentsReport.class, "contents", language);
     }
 
     private static Phrases tests(String language) {

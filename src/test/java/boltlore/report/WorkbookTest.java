@@ -12,9 +12,9 @@ class WorkbookTest {
 
     @Test
     void a_workbook_is_written_down_from_front_to_back() {
-        Workbook workbook = WorkedExample.workbook();
-        assertThat(workbook.pages()).extracting(Page::name).containsExactly("Front", "Bill");
-        assertThat(workbook.dated()).isEqualTo(LocalDate.of(2026, 3, 12));
+        Report report = WorkedExample.workbook();
+        assertThat(report.pages()).extracting(Page::name).containsExactly("Front", "Bill");
+        assertThat(report.dated()).isEqualTo(LocalDate.of(2026, 3, 12));
     }
 
     @Test
@@ -49,21 +49,21 @@ class WorkbookTest {
 
     @Test
     void two_pages_of_one_name_are_refused() {
-        WorkbookBuilder workbook =
-                Workbook.of("list", "List").page(Page.named("One")).page(Page.named("One"));
-        assertThatThrownBy(workbook::build).hasMessageContaining("two pages 'One'");
+        ReportBuilder report =
+                Report.named("list", "List").page(Page.named("One")).page(Page.named("One"));
+        assertThatThrownBy(report::build).hasMessageContaining("two pages 'One'");
     }
 
     @Test
     void a_file_name_that_leads_elsewhere_is_refused() {
-        WorkbookBuilder workbook = Workbook.of("../list", "List").page(Page.named("One"));
-        assertThatThrownBy(workbook::build).hasMessageContaining("'../list'");
+        ReportBuilder report = Report.named("../list", "List").page(Page.named("One"));
+        assertThatThrownBy(report::build).hasMessageContaining("'../list'");
     }
 
-    private static Workbook withTotal(Formula formula) {
+    private static Report withTotal(Formula formula) {
         TableBuilder table = Table.named("parts").columns(Column.whole("count", "Count"));
         table.row("there").put("count", 4);
         table.total("all", "All").put("count", formula, BigDecimal.valueOf(4));
-        return Workbook.of("list", "List").page(Page.named("One").add(table)).build();
+        return Report.named("list", "List").page(Page.named("One").add(table)).build();
     }
 }

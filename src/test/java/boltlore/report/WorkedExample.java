@@ -67,8 +67,8 @@ public final class WorkedExample {
     private WorkedExample() {}
 
     /** The whole of it. */
-    public static Workbook workbook() {
-        return Workbook.of("bill", "Costed bill of materials")
+    public static Report workbook() {
+        return Report.named("bill", "Costed bill of materials")
                 .about("Order ED-1042, small farm pick-up")
                 .by("Ostrevale Kit Works")
                 .dated(LocalDate.of(2026, 3, 12))

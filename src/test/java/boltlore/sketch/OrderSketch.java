@@ -87,7 +87,7 @@ public final class OrderSketch {
         Outcome<Resolution> outcome = new OrderResolver(resolver).resolve(order, List.of());
         if (outcome instanceof Outcome.Sound<Resolution> sound
                 && sound.value() instanceof Resolution.Resolved resolved) {
-            return BillMaker.of(plan(), order, resolved);
+            return BillMaker.make(plan(), order, resolved);
         }
         throw new AssertionError("The order does not resolve: " + outcome);
     }

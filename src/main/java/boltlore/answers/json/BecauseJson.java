@@ -12,13 +12,13 @@ public final class BecauseJson {
     /** Reasons of one part, beside what an object already says of it. */
     public static JsonOut into(JsonOut.Members said, boolean inKit, List<Because> reasons) {
         return said.put("inKit", inKit)
-                .put(inKit ? "because" : "wouldBeBroughtBy", JsonOut.list(reasons, BecauseJson::of));
+                .put(inKit ? "because" : "wouldBeBroughtBy", JsonOut.list(reasons, BecauseJson::encode));
     }
 
-    private static JsonOut of(Because because) {
+    private static JsonOut encode(Because because) {
         JsonOut.Members members = JsonOut.object().put("sentence", because.sentence());
         return because.further().isEmpty()
                 ? members
-                : members.put("because", JsonOut.list(because.further(), BecauseJson::of));
+                : members.put("because", JsonOut.list(because.further(), BecauseJson::encode));
     }
 }

@@ -20,15 +20,15 @@ public final class ComparisonJson {
                 .put("after", change.getValue().after());
     }
 
-    public static JsonOut.Members of(Comparison comparison, Choices first, Choices second) {
+    public static JsonOut.Members encode(Comparison comparison, Choices first, Choices second) {
         return JsonOut.object()
                 .put("changes", JsonOut.list(comparison.changes().entrySet(), ComparisonJson::change))
                 .put(
                         "findingsGone",
-                        FindingJson.of(new FindingWords(first.family()).of(comparison.findingsGone(), first)))
+                        FindingJson.encode(new FindingWords(first.family()).of(comparison.findingsGone(), first)))
                 .put(
                         "findingsNew",
-                        FindingJson.of(new FindingWords(second.family()).of(comparison.findingsNew(), second)))
+                        FindingJson.encode(new FindingWords(second.family()).of(comparison.findingsNew(), second)))
                 .put("massKgDifference", comparison.massKgDifference());
     }
 }

@@ -13,12 +13,12 @@ public final class FindingJson {
 
     private FindingJson() {}
 
-    public static JsonOut of(Findings findings) {
+    public static JsonOut encode(Findings findings) {
         return JsonOut.list(findings.all(), ReportJson::finding);
     }
 
     /** Those of all trades in one list, each with who found it. */
-    public static JsonOut of(List<FoundBy> found) {
+    public static JsonOut encode(List<FoundBy> found) {
         List<JsonOut> all = new ArrayList<>();
         for (FoundBy by : found) {
             for (Finding finding : by.findings().all()) {

@@ -16,13 +16,13 @@ public final class KitJson {
 
     private KitJson() {}
 
-    public static JsonOut.Members of(OrderKit kit, List<FoundBy> found) {
+    public static JsonOut.Members encode(OrderKit kit, List<FoundBy> found) {
         JsonOut.Members members = JsonOut.object()
                 .put("order", kit.order().name())
                 .put("family", kit.order().family())
                 .put("status", status(kit.resolution()))
                 .put("stops", found.stream().anyMatch(by -> by.findings().stops()))
-                .put("findings", FindingJson.of(found));
+                .put("findings", FindingJson.encode(found));
         return kit.resolution() instanceof Resolution.Resolved resolved
                 ? members.put("kit", kit(resolved.kit()))
                 : members;

@@ -58,6 +58,6 @@ final class BentBlanks {
     }
 
     private void fault(Blank blank, String found, String expected, String advice) {
-        reading.faults().add(reading.places().of(blank).fault(found, expected, advice));
+        reading.faults().add(reading.sources().of(blank).fault(found, expected, advice));
     }
 }

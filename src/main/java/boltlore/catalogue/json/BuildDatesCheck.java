@@ -1,7 +1,7 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.BuildDates;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -77,7 +77,7 @@ final class BuildDatesCheck {
     }
 
     private static void fault(BuildDates dates, Reading reading, String found, String expected, String advice) {
-        Spot spot = reading.places().of(dates);
-        reading.faults().add(spot.fault(found, expected, advice));
+        SourceLocation location = reading.sources().of(dates);
+        reading.faults().add(location.fault(found, expected, advice));
     }
 }

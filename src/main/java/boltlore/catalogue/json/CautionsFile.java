@@ -34,8 +34,8 @@ final class CautionsFile {
         Caution caution = new Caution(
                 reading.named(reader, "caution", Kind.CAUTION),
                 reading.wording(reader, "says"),
-                reader.findTexts("sheets", SHEET, (sheet, spot) -> sheet),
-                reader.findTexts("always", TRADE_SHEET, (sheet, spot) -> sheet));
+                reader.findTexts("sheets", SHEET, (sheet, location) -> sheet),
+                reader.findTexts("always", TRADE_SHEET, (sheet, location) -> sheet));
         if (reader.sound() && caution.sheets().isEmpty() && caution.always().isEmpty()) {
             reader.fault("a caution for no sheet", "a sheet under 'sheets' or 'always'", "Say where it stands.");
         }

@@ -35,7 +35,7 @@ final class CoatReading {
                 reader.findObject("envelopeMm", CoatingFile::sizeMm).orElse(null);
         CoatingSpec coat = new CoatingSpec(
                 role, finish, area, section.thinnest(), section.thickest(), features, hangPoints, envelope);
-        return reading.places().put(coat, reader.spot());
+        return reading.sources().put(coat, reader.spot());
     }
 
     private record Section(BigDecimal thinnest, BigDecimal thickest) {}

@@ -31,6 +31,6 @@ final class CompanionsFile {
             reader.fault(
                     "neither needs nor expects", "at least one of either", "Remove the entry, or say what it brings.");
         }
-        return reading.places().put(companion, reader.spot());
+        return reading.sources().put(companion, reader.spot());
     }
 }

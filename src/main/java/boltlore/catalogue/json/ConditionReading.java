@@ -88,7 +88,7 @@ final class ConditionReading {
     private Condition filled(Json json) {
         if (over == Over.OPTIONS) {
             reading.faults()
-                    .add(json.spot()
+                    .add(json.location()
                             .fault(
                                     "'filled'",
                                     "options and their values alone",
@@ -97,17 +97,17 @@ final class ConditionReading {
         }
         String position = Values.text(json, TextShape.NAME, reading.faults()).orElse("");
         if (!position.isEmpty()) {
-            reading.mention(Kind.POSITION, position, json.spot());
+            reading.mention(Kind.POSITION, position, json.location());
         }
         return new Condition.Filled(new PositionName(position));
     }
 
     private Condition is(String option, Json json) {
         if (TextShape.NAME.fits().test(option)) {
-            reading.mention(Kind.OPTION, option, json.spot());
+            reading.mention(Kind.OPTION, option, json.location());
         } else {
             reading.faults()
-                    .add(json.spot()
+                    .add(json.location()
                             .fault("'" + option + "'", Kind.OPTION.says(), Nearest.advice(option, RESERVED, "")));
         }
         SortedSet<String> values = new TreeSet<>();
@@ -125,7 +125,7 @@ final class ConditionReading {
     private void value(String option, Json json, SortedSet<String> values) {
         Values.text(json, TextShape.NAME, reading.faults()).ifPresent(value -> {
             if (values.add(value)) {
-                reading.mentionValue(option, value, json.spot());
+                reading.mentionValue(option, value, json.location());
             } else {
                 refuse(json, "each value once");
             }
@@ -133,6 +133,6 @@ final class ConditionReading {
     }
 
     private void refuse(Json json, String expected) {
-        reading.faults().add(json.spot().fault(json.shown(), expected, ""));
+        reading.faults().add(json.location().fault(json.shown(), expected, ""));
     }
 }

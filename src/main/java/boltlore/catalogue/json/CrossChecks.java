@@ -60,7 +60,7 @@ final class CrossChecks {
         family.lines()
                 .filter(line -> counts.tooMany(line.part(), line.quantity()))
                 .forEach(line -> reading.faults()
-                        .add(reading.places()
+                        .add(reading.sources()
                                 .of(line)
                                 .fault(
                                         line.quantity().toPlainString() + " of " + line.part()
@@ -80,7 +80,7 @@ final class CrossChecks {
 
     private static void roleAgain(Option option, Role role, Reading reading) {
         reading.faults()
-                .add(reading.places()
+                .add(reading.sources()
                         .of(option)
                         .fault(
                                 "role '" + role.written() + "' a second time",

@@ -41,7 +41,7 @@ final class DemandReading {
         if (around && within == null && !reader.has("withinPercent")) {
             reader.fault("no 'withinPercent'", "the key 'withinPercent'", "Add it.");
         }
-        return new Demand.Reckoned(rule, within == null ? BigDecimal.ZERO : within);
+        return new Demand.Computed(rule, within == null ? BigDecimal.ZERO : within);
     }
 
     private static Demand numbers(ObjectReader reader, @Nullable BigDecimal least, @Nullable BigDecimal most) {

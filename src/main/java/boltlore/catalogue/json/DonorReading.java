@@ -35,7 +35,7 @@ final class DonorReading {
         BigDecimal leastFrontPercent = reader.findDecimal("minFrontPercent", PERCENT);
         Donor donor = new Donor(usual, eras(reader, usual), leastFrontPercent);
         // What could not be read is not compared with stations and masses elsewhere.
-        return reader.sound() ? reading.places().put(donor, reader.spot()) : donor;
+        return reader.sound() ? reading.sources().put(donor, reader.spot()) : donor;
     }
 
     private Map<String, Chassis> eras(ObjectReader reader, Chassis usual) {
@@ -92,7 +92,7 @@ final class DonorReading {
         if (reader.sound()) {
             ChassisCheck.check(chassis, reader);
         }
-        return reading.places().put(chassis, reader.spot());
+        return reading.sources().put(chassis, reader.spot());
     }
 
     private record Axles(BigDecimal front, BigDecimal rear) {}

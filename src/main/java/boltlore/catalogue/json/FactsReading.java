@@ -31,7 +31,7 @@ final class FactsReading {
                 reader.findText("socket", TextShape.NAME).orElse(null),
                 names(reader, "sockets"),
                 names(reader, "inlets"),
-                reader.findTexts("languages", TextShape.LANGUAGE, (language, spot) -> language),
+                reader.findTexts("languages", TextShape.LANGUAGE, (language, location) -> language),
                 reader.findTruth("twoWay"),
                 reader.findDecimal("exportKw", Range.above(0, 1000)),
                 reader.findDecimal("kw", Range.above(0, 1000)),
@@ -39,6 +39,6 @@ final class FactsReading {
     }
 
     private static List<String> names(ObjectReader reader, String key) {
-        return reader.findTexts(key, TextShape.NAME, (name, spot) -> name);
+        return reader.findTexts(key, TextShape.NAME, (name, location) -> name);
     }
 }

@@ -85,7 +85,7 @@ final class FamilyFile {
         Condition then = overOptions.orNull(reader, "then");
         Condition forbidden = overOptions.orAlways(reader, "never");
         Limit limit = new Limit(name, because, source, never ? forbidden : when, never ? null : then);
-        return reading.places().put(limit, reader.spot());
+        return reading.sources().put(limit, reader.spot());
     }
 
     private static List<Accepted> accepted(ObjectReader reader) {
@@ -115,7 +115,7 @@ final class FamilyFile {
         FinishRule rule = option != null
                 ? new FinishRule.DecidedBy(new OptionName(option))
                 : new FinishRule.Fixed(fixed == null ? "" : fixed);
-        return reading.places().put(rule, reader.spot());
+        return reading.sources().put(rule, reader.spot());
     }
 
     private Pair pair(ObjectReader reader) {
@@ -127,7 +127,7 @@ final class FamilyFile {
         Pair pair = ship == Ship.ONE
                 ? new Pair.One(name, follows.option(), follows.left(), follows.right(), due)
                 : new Pair.Both(name);
-        return reading.places().put(pair, reader.spot());
+        return reading.sources().put(pair, reader.spot());
     }
 
     private record OneHand(OptionName option, String left, String right) {}

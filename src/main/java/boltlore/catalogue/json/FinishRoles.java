@@ -50,7 +50,7 @@ final class FinishRoles {
 
     private void withoutFinish(OptionValue value, String expected) {
         String found = "value '" + value.value() + "' without the fact 'finish'";
-        reading.faults().add(reading.places().of(value).fault(found, expected, "Add \"facts\": {\"finish\": …}."));
+        reading.faults().add(reading.sources().of(value).fault(found, expected, "Add \"facts\": {\"finish\": …}."));
     }
 
     private void known(CoatingSpec coat, Family family) {
@@ -58,7 +58,7 @@ final class FinishRoles {
         Set<String> known = family.finishes().keySet();
         if (role != null && !known.contains(role)) {
             reading.faults()
-                    .add(reading.places()
+                    .add(reading.sources()
                             .of(coat)
                             .fault(
                                     "finish role '" + role + "', which family '" + family.name() + "' does not decide",

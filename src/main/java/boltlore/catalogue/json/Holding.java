@@ -52,6 +52,6 @@ final class Holding {
                 List.of(List.copyOf(lines)),
                 written.routes(),
                 written.lines());
-        return reading.places().put(held, reading.places().of(written));
+        return reading.sources().put(held, reading.sources().of(written));
     }
 }

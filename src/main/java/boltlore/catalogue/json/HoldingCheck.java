@@ -24,7 +24,7 @@ final class HoldingCheck {
                     .filter(line -> !carrying.contains(line))
                     .filter(line -> reading.names().knows(Kind.LINE, family.name(), line.text()))
                     .forEach(line -> reading.faults()
-                            .add(reading.places()
+                            .add(reading.sources()
                                     .of(line)
                                     .fault(
                                             "'" + line + "', which does not carry '" + position.name() + "'",
@@ -41,7 +41,7 @@ final class HoldingCheck {
         for (List<LineName> brackets : position.heldBy()) {
             if (!brackets.isEmpty() && !met.add(Set.copyOf(brackets))) {
                 reading.faults()
-                        .add(reading.places()
+                        .add(reading.sources()
                                 .of(brackets.get(0))
                                 .fault(
                                         "the same list of brackets again: " + joined(brackets),

@@ -34,7 +34,7 @@ final class JointsFile {
                 reader.findDecimal("clampMm", MM),
                 reader.findOneOf("into", INTO),
                 reader.findDecimal("depthMm", MM));
-        return reading.places().put(joint, reader.spot());
+        return reading.sources().put(joint, reader.spot());
     }
 
     private @Nullable PositionName position(ObjectReader reader) {

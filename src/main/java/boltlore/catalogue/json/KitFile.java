@@ -59,7 +59,7 @@ final class KitFile {
                     "'required' on positions of fill 'one' or 'some'",
                     "Remove it.");
         }
-        return reading.places().put(position, reader.spot());
+        return reading.sources().put(position, reader.spot());
     }
 
     private static String bag(ObjectReader reader) {
@@ -72,9 +72,9 @@ final class KitFile {
     }
 
     private List<List<LineName>> heldBy(ObjectReader reader) {
-        return reader.findTextLists("heldBy", TextShape.NAME, (line, spot) -> {
-            reading.mention(Kind.LINE, line, spot);
-            return reading.places().put(new LineName(line), spot);
+        return reader.findTextLists("heldBy", TextShape.NAME, (line, location) -> {
+            reading.mention(Kind.LINE, line, location);
+            return reading.sources().put(new LineName(line), location);
         });
     }
 
@@ -83,7 +83,7 @@ final class KitFile {
                 overOptions.orAlways(reader, "when"),
                 reader.whole("needsMm", 1, LONGEST_MM),
                 reader.whole("slackMm", 0, LONGEST_MM));
-        return reading.places().put(route, reader.spot());
+        return reading.sources().put(route, reader.spot());
     }
 
     private Line line(ObjectReader reader) {
@@ -98,6 +98,6 @@ final class KitFile {
                 needs.needs(reader),
                 needs.expects(reader),
                 Reading.textOrNone(reader, "note"));
-        return reading.places().put(line, reader.spot());
+        return reading.sources().put(line, reader.spot());
     }
 }

@@ -24,7 +24,7 @@ final class LandingReading {
 
     Landing read(ObjectReader reader) {
         String country = reader.text("country", Shapes.COUNTRY);
-        Set<String> free = new TreeSet<>(reader.findTexts("dutyFree", Shapes.COUNTRY, (origin, spot) -> origin));
+        Set<String> free = new TreeSet<>(reader.findTexts("dutyFree", Shapes.COUNTRY, (origin, location) -> origin));
         free.add(country);
         List<Duty> duties = reader.findObjects("duties", this::duty);
         return new Landing(
@@ -41,7 +41,7 @@ final class LandingReading {
                 reader.findText("origin", Shapes.COUNTRY).orElse(""),
                 reader.decimal("percent", PERCENT),
                 reader.text("source"));
-        return reading.places().put(duty, reader.spot("hs"));
+        return reading.sources().put(duty, reader.spot("hs"));
     }
 
     private Delivery delivery(ObjectReader reader) {

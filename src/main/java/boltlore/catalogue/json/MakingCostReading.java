@@ -38,7 +38,7 @@ final class MakingCostReading {
                 reading.named(reader, "operation", Kind.PRICED_OPERATION),
                 reader.decimal("perHour", Range.NOT_NEGATIVE),
                 reader.truth("outside", false));
-        return reading.places().put(rate, reader.spot("operation"));
+        return reading.sources().put(rate, reader.spot("operation"));
     }
 
     static MadeCost madeCost(ObjectReader reader) {

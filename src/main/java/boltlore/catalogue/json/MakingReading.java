@@ -46,7 +46,7 @@ final class MakingReading {
 
     private Contained contained(ObjectReader reader) {
         Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.QUANTITY));
-        return reading.places().put(contained, reader.spot());
+        return reading.sources().put(contained, reader.spot());
     }
 
     Making making(ObjectReader reader) {
@@ -59,7 +59,7 @@ final class MakingReading {
     }
 
     private @Nullable Blank blank(ObjectReader reader) {
-        return reader.findObject("blank", each -> reading.places().put(BlankReading.blank(each), each.spot()))
+        return reader.findObject("blank", each -> reading.sources().put(BlankReading.blank(each), each.spot()))
                 .orElse(null);
     }
 
@@ -73,7 +73,7 @@ final class MakingReading {
                 reader.decimal("lengthMm", Range.above(0, 100_000)),
                 reader.whole("count", 1, 1_000),
                 endAngles(reader));
-        return reading.places().put(cut, reader.spot());
+        return reading.sources().put(cut, reader.spot());
     }
 
     private static List<BigDecimal> endAngles(ObjectReader reader) {

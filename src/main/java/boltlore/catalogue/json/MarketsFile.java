@@ -35,7 +35,7 @@ final class MarketsFile {
     private Market market(ObjectReader reader) {
         String name = reading.named(reader, "market", Kind.MARKET);
         String says = reader.text("says");
-        List<String> languages = reader.findTexts("languages", TextShape.LANGUAGE, (language, spot) -> language);
+        List<String> languages = reader.findTexts("languages", TextShape.LANGUAGE, (language, location) -> language);
         Facts own = reader.findObject("facts", facts::read).orElse(Facts.NONE);
         if (reader.sound()) {
             RoleFacts.demand(reader, "market", own, "phases", "volts");

@@ -2,7 +2,7 @@ package boltlore.catalogue.json;
 
 import boltlore.faults.Nearest;
 import boltlore.json.Faults;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -18,28 +18,28 @@ final class Names {
     private static final int FEW = 12;
 
     /** All names of one kind, in one family (and of one option) or in the whole catalogue. */
-    private record Shelf(Kind kind, String says, Map<String, Spot> names) {}
+    private record Shelf(Kind kind, String says, Map<String, SourceLocation> names) {}
 
-    private record Mention(Shelf shelf, String name, Spot spot) {}
+    private record Mention(Shelf shelf, String name, SourceLocation location) {}
 
     private final Map<Kind, Map<String, Shelf>> shelves = new EnumMap<>(Kind.class);
     private final List<Mention> mentions = new ArrayList<>();
 
     /** Gives the name to something; a fault where it is taken. */
-    void give(Kind kind, String within, String name, Spot spot, Faults faults) {
+    void give(Kind kind, String within, String name, SourceLocation location, Faults faults) {
         Shelf shelf = shelf(kind, within);
-        Spot before = shelf.names().putIfAbsent(name, spot);
+        SourceLocation before = shelf.names().putIfAbsent(name, location);
         if (before != null) {
-            String where = before.file().equals(spot.file()) ? "" : " of " + before.file();
-            faults.add(spot.fault(
+            String where = before.file().equals(location.file()) ? "" : " of " + before.file();
+            faults.add(location.fault(
                     "'" + name + "' a second time; it already stands in line " + before.line() + where,
                     "the name of " + shelf.says() + " once",
                     "Rename one of the two, or remove it."));
         }
     }
 
-    void mention(Kind kind, String within, String name, Spot spot) {
-        mentions.add(new Mention(shelf(kind, within), name, spot));
+    void mention(Kind kind, String within, String name, SourceLocation location) {
+        mentions.add(new Mention(shelf(kind, within), name, location));
     }
 
     boolean knows(Kind kind, String within, String name) {
@@ -65,8 +65,8 @@ final class Names {
             if (!shelf.names().containsKey(mention.name()) && !isOfUnknownOption(shelf)) {
                 unknown.add(shelf.kind());
                 Set<String> known = shelf.names().keySet();
-                faults.add(
-                        mention.spot().fault("'" + mention.name() + "'", shelf.says(), advice(mention.name(), known)));
+                faults.add(mention.location()
+                        .fault("'" + mention.name() + "'", shelf.says(), advice(mention.name(), known)));
             }
         }
         return unknown;

@@ -34,7 +34,7 @@ final class NeedReading {
 
     private Need need(ObjectReader reader) {
         Need need = new Need(reading.part(reader, "part"), ask(reader), when(reader), reader.text("because"));
-        return reading.places().put(need, reader.spot());
+        return reading.sources().put(need, reader.spot());
     }
 
     private static Need.Ask ask(ObjectReader reader) {
@@ -57,7 +57,7 @@ final class NeedReading {
         BigDecimal atLeast = reader.findDecimal("atLeast", Range.QUANTITY);
         Expectation expectation = new Expectation(
                 target, atLeast == null ? BigDecimal.ONE : atLeast, when(reader), reader.text("because"));
-        return reading.places().put(expectation, reader.spot());
+        return reading.sources().put(expectation, reader.spot());
     }
 
     private Condition when(ObjectReader reader) {

@@ -47,7 +47,7 @@ final class OptionReading {
                 reader.objects("values", value -> value(value, name, role)),
                 usual(reader, name),
                 reader.findObject("settledBy", by -> settledBy(by, name)).orElse(List.of()));
-        return reading.places().put(option, reader.spot());
+        return reading.sources().put(option, reader.spot());
     }
 
     private OptionValue value(ObjectReader reader, String option, @Nullable Role role) {
@@ -60,7 +60,7 @@ final class OptionReading {
             own = roles.complete(role, name, own, reader);
         }
         OptionValue value = new OptionValue(name, reading.wording(reader, "says"), own);
-        return reading.places().put(value, reader.spot());
+        return reading.sources().put(value, reader.spot());
     }
 
     private List<BuildDates> settledBy(ObjectReader reader, String option) {
@@ -85,6 +85,6 @@ final class OptionReading {
             reading.mentionValue(option, value, reader.spot("value"));
         }
         BuildDates dates = new BuildDates(value, reader.findDate("from"), reader.findDate("to"));
-        return reading.places().put(dates, reader.spot());
+        return reading.sources().put(dates, reader.spot());
     }
 }

@@ -21,13 +21,13 @@ final class OwnCrateCheck {
         catalogue.shipping().ownCrates().stream()
                 .filter(own -> !bags.isEmpty()
                         && !bags.contains(own.bag())
-                        && reading.places().know(own))
+                        && reading.sources().know(own))
                 .forEach(own -> fault(own, bags, reading));
     }
 
     private static void fault(OwnCrate own, List<String> bags, Reading reading) {
         reading.faults()
-                .add(reading.places()
+                .add(reading.sources()
                         .of(own)
                         .fault(
                                 "'" + own.bag() + "', which no position is packed in",

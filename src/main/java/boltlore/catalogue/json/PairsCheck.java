@@ -5,7 +5,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Hand;
 import boltlore.catalogue.Pair;
 import boltlore.catalogue.Part;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
 import java.util.EnumSet;
 import java.util.List;
@@ -38,11 +38,11 @@ final class PairsCheck {
         catalogue.parts().values().stream()
                 .filter(part -> part.handed() != null && part.handed().pair().equals(pair.name()))
                 .forEach(part -> missing.remove(part.handed().hand()));
-        Spot spot = reading.places().of(pair);
+        SourceLocation location = reading.sources().of(pair);
         for (Hand hand : missing) {
             String written = hand.name().toLowerCase(Locale.ROOT);
             reading.faults()
-                    .add(spot.fault(
+                    .add(location.fault(
                             "pair '" + pair.name() + "' without a " + written + " part",
                             "a left and a right part of the pair",
                             "Give a part \"pair\": \"" + pair.name() + "\" and \"hand\": \"" + written + "\"."));
@@ -51,7 +51,7 @@ final class PairsCheck {
                 && one.leftValue().equals(one.rightValue())
                 && !one.leftValue().isEmpty()) {
             String found = "'" + one.leftValue() + "' for both hands";
-            reading.faults().add(spot.fault(found, "one value for each hand", "Change one of the two."));
+            reading.faults().add(location.fault(found, "one value for each hand", "Change one of the two."));
         }
     }
 
@@ -63,7 +63,7 @@ final class PairsCheck {
         List<String> known = family.pairs().stream().map(Pair::name).toList();
         if (!known.contains(pair)) {
             reading.faults()
-                    .add(reading.places()
+                    .add(reading.sources()
                             .of(part)
                             .fault(
                                     "pair '" + pair + "' of " + part.number() + ", which family '" + family.name()

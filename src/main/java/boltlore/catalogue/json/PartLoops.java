@@ -3,7 +3,7 @@ package boltlore.catalogue.json;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Companion;
 import boltlore.catalogue.Family;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
 import java.util.List;
 
@@ -24,7 +24,7 @@ final class PartLoops {
     boolean check() {
         int before = reading.faults().count();
         List<List<PartNumber>> everywhere = graph.loops();
-        everywhere.forEach(loop -> fault(loop, reading.places().of(catalogue.part(loop.get(0)))));
+        everywhere.forEach(loop -> fault(loop, reading.sources().of(catalogue.part(loop.get(0)))));
         if (everywhere.isEmpty()) {
             catalogue.families().values().forEach(this::check);
         }
@@ -37,13 +37,13 @@ final class PartLoops {
                     .filter(each -> loop.contains(each.part()))
                     .findFirst()
                     .orElseThrow();
-            fault(loop, reading.places().of(companion));
+            fault(loop, reading.sources().of(companion));
         }
     }
 
-    private void fault(List<PartNumber> loop, Spot spot) {
+    private void fault(List<PartNumber> loop, SourceLocation location) {
         reading.faults()
-                .add(spot.fault(
+                .add(location.fault(
                         "the loop " + Loops.says(loop),
                         "no part that contains or needs itself",
                         "Remove one of these steps from 'contains' or 'needs'."));

@@ -80,7 +80,7 @@ final class PartsFile {
                 reader.findObject("transport", PartsFile::transport).orElse(null),
                 reader.findObject("service", this::service).orElse(null));
         PartRules.check(part, reader);
-        return reading.places().put(part, reader.spot());
+        return reading.sources().put(part, reader.spot());
     }
 
     /** Empty where it is missing or unknown, so that quantities are not measured by a guess. */
@@ -128,8 +128,8 @@ final class PartsFile {
     private Port port(ObjectReader reader) {
         String name = reader.text("port", TextShape.NAME);
         String kind = reader.findText("kind", TextShape.NAME).orElse("");
-        List<PartNumber> mates = reader.texts("mates", TextShape.PART_NUMBER, (part, spot) -> {
-            reading.mention(Kind.PART, part, spot);
+        List<PartNumber> mates = reader.texts("mates", TextShape.PART_NUMBER, (part, location) -> {
+            reading.mention(Kind.PART, part, location);
             return new PartNumber(part);
         });
         String blank = reading.findMentioned(reader, "blank", Kind.PART);

@@ -4,7 +4,7 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
 import java.util.ArrayList;
@@ -42,8 +42,9 @@ final class PositionLoops {
     private void positionLoops(Function<Position, Collection<PositionName>> references, String expected) {
         Collection<PositionName> names = new TreeSet<>(positions.keySet());
         for (List<PositionName> loop : Loops.in(names, name -> known(name, references))) {
-            Spot spot = reading.places().of(positions.get(loop.get(0)));
-            reading.faults().add(spot.fault("the loop " + Loops.says(loop), expected, "Remove one of these steps."));
+            SourceLocation location = reading.sources().of(positions.get(loop.get(0)));
+            reading.faults()
+                    .add(location.fault("the loop " + Loops.says(loop), expected, "Remove one of these steps."));
         }
     }
 
@@ -88,9 +89,9 @@ final class PositionLoops {
             carried.putIfAbsent(line.name(), carried(line));
         });
         for (List<LineName> loop : Loops.in(brackets.keySet(), name -> carried.getOrDefault(name, List.of()))) {
-            Spot spot = reading.places().of(brackets.get(loop.get(0)));
+            SourceLocation location = reading.sources().of(brackets.get(loop.get(0)));
             reading.faults()
-                    .add(spot.fault(
+                    .add(location.fault(
                             "the loop " + Loops.says(loop),
                             "no bracket that carries itself",
                             "Remove one of these steps from 'carries'."));

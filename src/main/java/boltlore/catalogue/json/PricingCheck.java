@@ -130,6 +130,6 @@ final class PricingCheck {
     }
 
     private void fault(Object record, String found, String expected, String advice) {
-        reading.faults().add(reading.places().of(record).fault(found, expected, advice));
+        reading.faults().add(reading.sources().of(record).fault(found, expected, advice));
     }
 }

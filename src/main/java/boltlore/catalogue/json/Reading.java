@@ -3,7 +3,7 @@ package boltlore.catalogue.json;
 import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.util.List;
@@ -15,14 +15,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param family the family whose files are being read, or empty
  */
-record Reading(Faults faults, Names names, Places places, String family) {
+record Reading(Faults faults, Names names, SourceMap sources, String family) {
 
     static Reading begin() {
-        return new Reading(new Faults(), new Names(), new Places(), "");
+        return new Reading(new Faults(), new Names(), new SourceMap(), "");
     }
 
     Reading in(String wantedFamily) {
-        return new Reading(faults, names, places, wantedFamily);
+        return new Reading(faults, names, sources, wantedFamily);
     }
 
     /** The text of a required key, which gives something its name. */
@@ -52,8 +52,8 @@ record Reading(Faults faults, Names names, Places places, String family) {
         return name;
     }
 
-    void give(Kind kind, String name, Spot spot) {
-        names.give(kind, within(kind), name, spot, faults);
+    void give(Kind kind, String name, SourceLocation location) {
+        names.give(kind, within(kind), name, location, faults);
     }
 
     @Nullable
@@ -64,8 +64,8 @@ record Reading(Faults faults, Names names, Places places, String family) {
     }
 
     List<String> findAllMentioned(ObjectReader reader, String key, Kind kind) {
-        return reader.findTexts(key, kind.shape(), (name, spot) -> {
-            mention(kind, name, spot);
+        return reader.findTexts(key, kind.shape(), (name, location) -> {
+            mention(kind, name, location);
             return name;
         });
     }
@@ -74,16 +74,16 @@ record Reading(Faults faults, Names names, Places places, String family) {
         return new PartNumber(mentioned(reader, key, Kind.PART));
     }
 
-    void mention(Kind kind, String name, Spot spot) {
-        names.mention(kind, within(kind), name, spot);
+    void mention(Kind kind, String name, SourceLocation location) {
+        names.mention(kind, within(kind), name, location);
     }
 
-    void mentionValue(String option, String value, Spot spot) {
-        names.mention(Kind.VALUE, within(option), value, spot);
+    void mentionValue(String option, String value, SourceLocation location) {
+        names.mention(Kind.VALUE, within(option), value, location);
     }
 
-    void giveValue(String option, String value, Spot spot) {
-        names.give(Kind.VALUE, within(option), value, spot, faults);
+    void giveValue(String option, String value, SourceLocation location) {
+        names.give(Kind.VALUE, within(option), value, location, faults);
     }
 
     /** A text for customers, in languages of the workshop. */
@@ -91,7 +91,7 @@ record Reading(Faults faults, Names names, Places places, String family) {
         Wording wording = reader.wording(key);
         reader.member(key).ifPresent(json -> {
             if (json instanceof Json.Obj byLanguage) {
-                byLanguage.members().forEach((language, text) -> mention(Kind.LANGUAGE, language, text.spot()));
+                byLanguage.members().forEach((language, text) -> mention(Kind.LANGUAGE, language, text.location()));
             }
         });
         return wording;

@@ -5,7 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Cut;
 import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.measure.Digits;
 import java.math.BigDecimal;
 
@@ -74,8 +74,8 @@ final class SawnPieces {
     }
 
     private void fault(Cut cut, String found, String expected, String advice) {
-        Spot spot = reading.places().of(cut);
-        reading.faults().add(spot.fault(found, expected, advice));
+        SourceLocation location = reading.sources().of(cut);
+        reading.faults().add(location.fault(found, expected, advice));
     }
 
     private static String mm(BigDecimal length) {

@@ -53,7 +53,7 @@ final class SellingReading {
                 discount == null ? BigDecimal.ZERO : discount,
                 CurrencyReading.find(reader, "currency"),
                 reader.findObject("tax", this::tax).orElse(null));
-        return reading.places().put(terms, reader.spot("currency"));
+        return reading.sources().put(terms, reader.spot("currency"));
     }
 
     Map<String, SalesTax> taxes(ObjectReader reader) {
@@ -79,6 +79,6 @@ final class SellingReading {
                 reader.decimal("rate", Range.POSITIVE),
                 reader.date("date"),
                 reader.whole("validDays", 0, 366));
-        return reading.places().put(rate, reader.spot());
+        return reading.sources().put(rate, reader.spot());
     }
 }

@@ -1,12 +1,12 @@
 package boltlore.catalogue.json;
 
-import boltlore.json.Letters;
+import boltlore.json.CharSet;
 import boltlore.json.TextShape;
 
 /** How the texts of a catalogue must look beyond the common names. */
 final class Shapes {
 
-    private static final Letters CAPITAL_OR_DIGIT = Letters.CAPITAL.and(Letters.DIGIT);
+    private static final CharSet CAPITAL_OR_DIGIT = CharSet.CAPITAL.and(CharSet.DIGIT);
 
     /** An aisle of the stores. */
     static final TextShape AISLE = new TextShape(
@@ -24,7 +24,7 @@ final class Shapes {
 
     /** A UN number of the transport of dangerous goods. */
     static final TextShape UN_NUMBER = new TextShape(
-            text -> text.length() == 7 && text.startsWith("UN ") && Letters.DIGIT.make(text.substring(3)),
+            text -> text.length() == 7 && text.startsWith("UN ") && CharSet.DIGIT.make(text.substring(3)),
             "'UN', a blank and four digits",
             "^UN [0-9]{4}$",
             7);
@@ -45,7 +45,7 @@ final class Shapes {
 
     /** A country (ISO 3166 alpha-2). */
     static final TextShape COUNTRY = new TextShape(
-            text -> text.length() == 2 && Letters.CAPITAL.make(text),
+            text -> text.length() == 2 && CharSet.CAPITAL.make(text),
             "a country code of two capital letters (ISO 3166)",
             "^[A-Z]{2}$",
             2);
@@ -57,10 +57,10 @@ final class Shapes {
         return text.length() <= 40
                 && steps.length == 5
                 && AISLE.fits().test(steps[0])
-                && Letters.DIGIT.make(steps[1])
-                && Letters.DIGIT.make(steps[2])
+                && CharSet.DIGIT.make(steps[1])
+                && CharSet.DIGIT.make(steps[2])
                 && CAPITAL_OR_DIGIT.make(steps[3])
-                && Letters.DIGIT.make(steps[4]);
+                && CharSet.DIGIT.make(steps[4]);
     }
 
     private static boolean isHsCode(String text) {
@@ -71,7 +71,7 @@ final class Shapes {
         String digits = text.replace(".", "");
         return digits.length() >= 2
                 && digits.length() <= 10
-                && Letters.DIGIT.make(digits)
+                && CharSet.DIGIT.make(digits)
                 && !text.contains("..")
                 && !text.startsWith(".")
                 && !text.endsWith(".");

@@ -38,7 +38,7 @@ final class SharedJointsCheck {
 
     private static void unknown(JointFacts joint, Set<String> shared, Reading reading) {
         reading.faults()
-                .add(reading.places()
+                .add(reading.sources()
                         .of(joint)
                         .fault(
                                 "the shared joint '" + joint.joint() + "', which nothing asks for",

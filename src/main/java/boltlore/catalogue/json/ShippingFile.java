@@ -39,7 +39,7 @@ final class ShippingFile {
     Shipping read(ObjectReader reader) {
         return new Shipping(
                 reader.object("consignor", ShippingFile::consignor),
-                reader.findTexts("customsUnion", Shapes.COUNTRY, (country, spot) -> country),
+                reader.findTexts("customsUnion", Shapes.COUNTRY, (country, location) -> country),
                 reader.objects("crates", this::crate),
                 reader.findObjects("ownCrates", this::ownCrate),
                 reader.decimal("fillPercent", PERCENT),
@@ -52,7 +52,7 @@ final class ShippingFile {
 
     private static Consignor consignor(ObjectReader reader) {
         return new Consignor(
-                reader.texts("address", TextShape.LINE, (line, spot) -> line),
+                reader.texts("address", TextShape.LINE, (line, location) -> line),
                 reader.text("country", Shapes.COUNTRY),
                 reader.text("phone", TextShape.LINE),
                 reader.findText("adviser", TextShape.LINE).orElse(""));
@@ -81,7 +81,7 @@ final class ShippingFile {
                 reading.named(reader, "bag", Kind.OWN_CRATE),
                 reading.wording(reader, "says"),
                 reader.truth("together", false));
-        return reading.places().put(own, reader.spot("bag"));
+        return reading.sources().put(own, reader.spot("bag"));
     }
 
     private static Lifting lifting(ObjectReader reader) {

@@ -32,7 +32,7 @@ final class StationsCheck {
     static void check(Family family, Reading reading) {
         oneDriver(family, reading);
         Donor donor = family.donor();
-        if (donor != null && reading.places().know(donor)) {
+        if (donor != null && reading.sources().know(donor)) {
             StationsCheck check = new StationsCheck(family, donor, reading);
             check.eras();
             check.window();
@@ -106,6 +106,6 @@ final class StationsCheck {
     }
 
     private static void fault(Reading reading, Object record, String found, String expected, String advice) {
-        reading.faults().add(reading.places().of(record).fault(found, expected, advice));
+        reading.faults().add(reading.sources().of(record).fault(found, expected, advice));
     }
 }

@@ -39,7 +39,7 @@ final class TestsCheck {
     }
 
     private void number(KitTest test, Scale scale) {
-        if (test.demand() instanceof Demand.Reckoned reckoned
+        if (test.demand() instanceof Demand.Computed reckoned
                 && !scale.unit().equals(reckoned.rule().unit())) {
             String rule = reckoned.rule().written();
             String expected = "one that shows " + reckoned.rule().unit();
@@ -64,6 +64,6 @@ final class TestsCheck {
     }
 
     private void fault(KitTest test, String found, String expected) {
-        reading.faults().add(reading.places().of(test).fault("test '" + test.name() + "': " + found, expected, ""));
+        reading.faults().add(reading.sources().of(test).fault("test '" + test.name() + "': " + found, expected, ""));
     }
 }

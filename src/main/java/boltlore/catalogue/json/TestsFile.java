@@ -52,7 +52,7 @@ final class TestsFile {
                 reading.named(reader, "instrument", Kind.INSTRUMENT),
                 reading.wording(reader, "says"),
                 reader.findObject("scale", this::scale).orElse(null));
-        return reading.places().put(instrument, reader.spot());
+        return reading.sources().put(instrument, reader.spot());
     }
 
     private @Nullable Scale scale(ObjectReader reader) {
@@ -64,7 +64,7 @@ final class TestsFile {
         if (reader.sound() && width(scale).compareTo(scale.resolution()) < 0) {
             reader.fault("a scale with not one step", "'from' below 'to', and a finer 'resolution'", "");
         }
-        return reading.places().put(scale, reader.spot());
+        return reading.sources().put(scale, reader.spot());
     }
 
     private static BigDecimal width(Scale scale) {
@@ -90,7 +90,7 @@ final class TestsFile {
                 reading.wording(reader, "method"),
                 reading.mentioned(reader, "with", Kind.INSTRUMENT),
                 reader.object("limit", demands::read));
-        return reading.places().put(test, reader.spot());
+        return reading.sources().put(test, reader.spot());
     }
 
     static List<PositionName> positions(ObjectReader reader, Reading reading) {

@@ -46,7 +46,7 @@ final class Trees {
             trees.put(parsed.path(), sound.value());
         } else if (parsed.tree() instanceof Outcome.Sound<Json> other) {
             Json json = other.value();
-            faults.add(json.spot().fault(json.shown(), "an object in { }", ""));
+            faults.add(json.location().fault(json.shown(), "an object in { }", ""));
         } else {
             faults.addAll(parsed.tree().faults());
         }

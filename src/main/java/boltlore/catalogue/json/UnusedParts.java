@@ -32,7 +32,7 @@ final class UnusedParts {
         catalogue.parts().values().stream()
                 .filter(part -> !unused.used.contains(part.number()))
                 .forEach(part -> reading.faults()
-                        .add(reading.places()
+                        .add(reading.sources()
                                 .of(part)
                                 .fault(
                                         part.number() + ", which nothing uses",

@@ -56,7 +56,7 @@ final class WeightsFile {
                 reader.decimal("massKg", KG),
                 station(reader),
                 overOptions.orAlways(reader, "when"));
-        return reading.places().put(removed, reader.spot());
+        return reading.sources().put(removed, reader.spot());
     }
 
     private Aboard aboard(ObjectReader reader) {
@@ -66,12 +66,12 @@ final class WeightsFile {
                 reader.oneOf("who", WHO),
                 reader.decimal("massKg", KG),
                 station(reader));
-        return reading.places().put(aboard, reader.spot());
+        return reading.sources().put(aboard, reader.spot());
     }
 
     private Station station(ObjectReader reader) {
         Station station =
                 new Station(reader.whole("stationMm", -FAR_MM, FAR_MM), reader.findWhole("heightMm", 0, HIGHEST_MM));
-        return reading.places().put(station, reader.spot("stationMm"));
+        return reading.sources().put(station, reader.spot("stationMm"));
     }
 }

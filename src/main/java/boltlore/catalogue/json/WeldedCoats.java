@@ -48,7 +48,7 @@ final class WeldedCoats {
 
     private void fault(Part welded, Contained child, Part coated) {
         reading.faults()
-                .add(reading.places()
+                .add(reading.sources()
                         .of(child)
                         .fault(
                                 coated.number() + ", which has a coat, inside the welded " + welded.number(),

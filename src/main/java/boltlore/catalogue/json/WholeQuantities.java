@@ -65,7 +65,7 @@ final class WholeQuantities {
         Part part = catalogue.parts().get(number);
         if (part != null && PartsFile.WHOLE_UNITS.contains(part.unit()) && !Values.isWhole(quantity)) {
             reading.faults()
-                    .add(reading.places()
+                    .add(reading.sources()
                             .of(where)
                             .fault(
                                     quantity.toPlainString() + " of " + number,

@@ -42,8 +42,8 @@ final class WorkshopFile {
                 CurrencyReading.read(reader, "currency"),
                 reader.decimal("labourPerHour", Range.NOT_NEGATIVE),
                 reader.whole("assemblyDays", 0, 1000),
-                reader.texts("languages", TextShape.LANGUAGE, (language, spot) -> {
-                    reading.names().give(Kind.LANGUAGE, "", language, spot, reading.faults());
+                reader.texts("languages", TextShape.LANGUAGE, (language, location) -> {
+                    reading.names().give(Kind.LANGUAGE, "", language, location, reading.faults());
                     return language;
                 }),
                 reader.objects("stages", this::stage),
@@ -78,8 +78,8 @@ final class WorkshopFile {
     }
 
     private List<String> names(ObjectReader reader, String key, Kind kind) {
-        return reader.texts(key, kind.shape(), (name, spot) -> {
-            reading.names().give(kind, "", name, spot, reading.faults());
+        return reader.texts(key, kind.shape(), (name, location) -> {
+            reading.names().give(kind, "", name, location, reading.faults());
             return name;
         });
     }

@@ -14,7 +14,7 @@ public final class BestKitJson {
 
     private BestKitJson() {}
 
-    public static JsonOut.Members of(BestKit kit) {
+    public static JsonOut.Members encode(BestKit kit) {
         return JsonOut.object()
                 .put("aim", kit.aim().written())
                 .put("choices", ConflictJson.choices(Chooser.list(kit.choices())))

@@ -21,7 +21,7 @@ public final class ChoiceStateJson {
         this.importance = importance;
     }
 
-    public static JsonOut.Members of(Chooser chooser, ChoiceState.Sound standing, Importance importance) {
+    public static JsonOut.Members encode(Chooser chooser, ChoiceState.Sound standing, Importance importance) {
         ChoiceStateJson json = new ChoiceStateJson(chooser, standing, importance);
         return JsonOut.object()
                 .put("family", chooser.family().name())
@@ -53,12 +53,12 @@ public final class ChoiceStateJson {
 
     private void forced(JsonOut.Members members, Choice forced) {
         members.put("value", forced.value())
-                .put("because", ConflictJson.of(chooser.whyForced(standing.choices(), forced, importance)));
+                .put("because", ConflictJson.encode(chooser.whyForced(standing.choices(), forced, importance)));
     }
 
     private JsonOut closed(Choice closed) {
         return JsonOut.object()
                 .put("value", closed.value())
-                .put("because", ConflictJson.of(chooser.whyClosed(standing.choices(), closed, importance)));
+                .put("because", ConflictJson.encode(chooser.whyClosed(standing.choices(), closed, importance)));
     }
 }

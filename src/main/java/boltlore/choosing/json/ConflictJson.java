@@ -13,11 +13,11 @@ public final class ConflictJson {
 
     private ConflictJson() {}
 
-    public static JsonOut.Members of(List<Conflict> conflicts) {
-        return JsonOut.object().put("conflicts", JsonOut.list(conflicts, ConflictJson::of));
+    public static JsonOut.Members encode(List<Conflict> conflicts) {
+        return JsonOut.object().put("conflicts", JsonOut.list(conflicts, ConflictJson::encode));
     }
 
-    static JsonOut.Members of(Conflict conflict) {
+    static JsonOut.Members encode(Conflict conflict) {
         return JsonOut.object()
                 .put("choices", choices(conflict.choices()))
                 .put("limits", JsonOut.list(conflict.limits(), ConflictJson::limit));

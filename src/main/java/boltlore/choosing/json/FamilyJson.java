@@ -40,7 +40,7 @@ public final class FamilyJson {
         }
         return JsonOut.object()
                 .put("together", false)
-                .put("because", ConflictJson.of(((Together.Never) together).conflict()));
+                .put("because", ConflictJson.encode(((Together.Never) together).conflict()));
     }
 
     public static JsonOut sure(SureParts sure) {

@@ -9,7 +9,7 @@ public final class OpeningJson {
 
     private OpeningJson() {}
 
-    public static JsonOut.Members of(Opening opening) {
+    public static JsonOut.Members encode(Opening opening) {
         if (opening instanceof Opening.Repairs repairs) {
             return JsonOut.object()
                     .put("state", "repairs")
@@ -17,7 +17,9 @@ public final class OpeningJson {
                     .put("repairs", JsonOut.list(repairs.repairs(), OpeningJson::repair));
         }
         if (opening instanceof Opening.Impossible impossible) {
-            return JsonOut.object().put("state", "impossible").put("because", ConflictJson.of(impossible.conflict()));
+            return JsonOut.object()
+                    .put("state", "impossible")
+                    .put("because", ConflictJson.encode(impossible.conflict()));
         }
         return JsonOut.object().put("state", opening instanceof Opening.AlreadyOpen ? "already open" : "stopped");
     }

@@ -9,7 +9,7 @@ public final class SureJson {
 
     private SureJson() {}
 
-    public static JsonOut of(Order order, SureParts sure) {
+    public static JsonOut encode(Order order, SureParts sure) {
         return JsonOut.object()
                 .put("order", order.name())
                 .put("completions", ConflictJson.count(sure.completions()))

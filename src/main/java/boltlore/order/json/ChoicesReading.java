@@ -7,7 +7,7 @@ import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
 import boltlore.json.Shape;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.json.TextShape;
 import boltlore.json.Values;
 import boltlore.measure.OptionName;
@@ -63,28 +63,28 @@ final class ChoicesReading {
         if (json instanceof Json.Obj choices) {
             choices.members().forEach((option, value) -> choice(option, value, values));
         } else {
-            faults.add(json.spot().fault(json.shown(), "an object of options with their values", ""));
+            faults.add(json.location().fault(json.shown(), "an object of options with their values", ""));
         }
     }
 
     private void choice(String name, Json json, Map<OptionName, String> values) {
-        if (!Known.check(name, json.spot(), options, "an option of family '" + family.name() + "'", faults)) {
+        if (!Known.check(name, json.location(), options, "an option of family '" + family.name() + "'", faults)) {
             return;
         }
         Option option = family.option(new OptionName(name)).orElseThrow();
         Values.text(json, TextShape.NAME, faults)
                 .filter(value -> Known.check(
-                        value, json.spot(), option.valueNames(), "a value of option '" + name + "'", faults))
+                        value, json.location(), option.valueNames(), "a value of option '" + name + "'", faults))
                 .ifPresent(value -> values.put(option.name(), value));
     }
 
     /** Options among the chosen ones that no repair may touch. */
     SortedSet<OptionName> firm(ObjectReader reader, Collection<OptionName> chosen) {
         SortedSet<OptionName> firm = new TreeSet<>();
-        reader.findTexts("firm", TextShape.NAME, (name, spot) -> {
+        reader.findTexts("firm", TextShape.NAME, (name, location) -> {
             OptionName option = new OptionName(name);
-            if (knows(name, spot) && !chosen.contains(option)) {
-                faults.add(spot.fault("'" + name + "'", "an option that is chosen", "Choose its value too."));
+            if (knows(name, location) && !chosen.contains(option)) {
+                faults.add(location.fault("'" + name + "'", "an option that is chosen", "Choose its value too."));
             }
             return firm.add(option);
         });
@@ -93,16 +93,17 @@ final class ChoicesReading {
 
     /** Options in the order of their importance to the customer; firm ones are above any rank. */
     List<OptionName> rank(ObjectReader reader, Collection<OptionName> firm) {
-        return reader.findTexts("rank", TextShape.NAME, (name, spot) -> {
+        return reader.findTexts("rank", TextShape.NAME, (name, location) -> {
             OptionName option = new OptionName(name);
-            if (knows(name, spot) && firm.contains(option)) {
-                faults.add(spot.fault("'" + name + "', which is firm", "options that are not firm", "Remove it here."));
+            if (knows(name, location) && firm.contains(option)) {
+                faults.add(location.fault(
+                        "'" + name + "', which is firm", "options that are not firm", "Remove it here."));
             }
             return option;
         });
     }
 
-    private boolean knows(String name, Spot spot) {
-        return Known.check(name, spot, options, "an option of family '" + family.name() + "'", faults);
+    private boolean knows(String name, SourceLocation location) {
+        return Known.check(name, location, options, "an option of family '" + family.name() + "'", faults);
     }
 }

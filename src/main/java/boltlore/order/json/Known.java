@@ -2,7 +2,7 @@ package boltlore.order.json;
 
 import boltlore.faults.Nearest;
 import boltlore.json.Faults;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import java.util.Collection;
 
 /** Names on an order against the names in the catalogue. */
@@ -13,12 +13,12 @@ final class Known {
     private Known() {}
 
     /** Whether the name is one of those; a fault with the nearest one where it is not. */
-    static boolean check(String name, Spot spot, Collection<String> known, String what, Faults faults) {
+    static boolean check(String name, SourceLocation location, Collection<String> known, String what, Faults faults) {
         if (known.contains(name)) {
             return true;
         }
         String all = known.isEmpty() ? "There are none." : "Known: " + String.join(", ", known) + ".";
-        faults.add(spot.fault("'" + name + "'", what, Nearest.advice(name, known, known.size() <= FEW ? all : "")));
+        faults.add(location.fault("'" + name + "'", what, Nearest.advice(name, known, known.size() <= FEW ? all : "")));
         return false;
     }
 }

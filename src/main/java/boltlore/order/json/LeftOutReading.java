@@ -47,8 +47,8 @@ final class LeftOutReading {
             return Values.oneOf(json, WORDS, faults).orElseGet(LeftOut.Undecided::new);
         }
         SortedSet<LineName> lines = new TreeSet<>();
-        Values.texts(list.items(), TextShape.NAME, faults, (name, spot) -> {
-            Known.check(name, spot, brackets, "a bracket line of the family", faults);
+        Values.texts(list.items(), TextShape.NAME, faults, (name, location) -> {
+            Known.check(name, location, brackets, "a bracket line of the family", faults);
             return lines.add(new LineName(name));
         });
         return new LeftOut.These(Collections.unmodifiableSortedSet(lines));

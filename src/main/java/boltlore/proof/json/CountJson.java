@@ -8,7 +8,7 @@ final class CountJson {
 
     private CountJson() {}
 
-    static JsonOut of(Count count) {
+    static JsonOut encode(Count count) {
         return count instanceof Count.Exactly exactly
                 ? JsonOut.text(exactly.orders().toString())
                 : JsonOut.nothing();

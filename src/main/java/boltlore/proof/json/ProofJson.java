@@ -1,5 +1,6 @@
 package boltlore.proof.json;
 
+import boltlore.catalogue.Accepted;
 import boltlore.json.JsonOut;
 import boltlore.logic.Count;
 import boltlore.proof.Answer;
@@ -21,15 +22,18 @@ public final class ProofJson {
      *
      * @param witness name of the order that shows a defect, or empty
      */
-    public static JsonOut.Members of(FamilyProof proof, Function<Answer.Defect, String> witness) {
+    public static JsonOut.Members encode(FamilyProof proof, Function<Answer.Defect, String> witness) {
         return JsonOut.object()
                 .put("family", proof.family().name())
-                .put("validOrders", CountJson.of(proof.orders()))
+                .put("validOrders", CountJson.encode(proof.orders()))
                 .putIfAny("notCounted", proof.orders() instanceof Count.GivenUp givenUp ? givenUp.why() : null)
                 .put("statements", proof.answers().size())
                 .put("defects", JsonOut.list(proof.openDefects().toList(), defect -> defect(defect, witness)))
                 .put("accepted", JsonOut.list(proof.acceptedDefects().toList(), defect -> accepted(proof, defect)))
                 .put("acceptedInVain", JsonOut.list(proof.idleAcceptances(), ProofJson::idle))
+                .putIfAny(
+                        "acceptedNotJudged",
+                        proof.notJudged().stream().map(Accepted::finding).toList())
                 .put(
                         "forInformation",
                         JsonOut.list(
@@ -53,7 +57,7 @@ public final class ProofJson {
         return JsonOut.object()
                 .put("finding", defect.statement().title())
                 .put("because", proof.acceptance(defect).orElseThrow().because())
-                .put("touches", CountJson.of(defect.touched().orders()))
+                .put("touches", CountJson.encode(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null));
     }
 
@@ -70,7 +74,7 @@ public final class ProofJson {
                 .putIfAny("detail", statement.detail())
                 .put("severity", statement.kind().severity())
                 .put("sentence", statement.refuted())
-                .put("touches", CountJson.of(defect.touched().orders()))
+                .put("touches", CountJson.encode(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null))
                 .putIfAny("countedAgainBy", defect.touched().checkedBy())
                 .putIfAny("everyOrderWith", defect.cause().choices())

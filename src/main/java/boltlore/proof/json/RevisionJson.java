@@ -15,24 +15,24 @@ public final class RevisionJson {
 
     private RevisionJson() {}
 
-    public static JsonOut of(String family, Revision revision) {
+    public static JsonOut encode(String family, Revision revision) {
         JsonOut.Members out = JsonOut.object()
                 .put("family", family)
-                .put("validInBoth", CountJson.of(revision.both()))
-                .put("validOnlyBefore", CountJson.of(revision.onlyBefore()))
-                .put("validOnlyAfter", CountJson.of(revision.onlyAfter()))
-                .put("changed", CountJson.of(revision.changed()))
+                .put("validInBoth", CountJson.encode(revision.both()))
+                .put("validOnlyBefore", CountJson.encode(revision.onlyBefore()))
+                .put("validOnlyAfter", CountJson.encode(revision.onlyAfter()))
+                .put("changed", CountJson.encode(revision.changed()))
                 .put(
                         "when",
                         revision.cases()
-                                .<JsonOut>map(cases -> JsonOut.list(cases, RevisionJson::of))
+                                .<JsonOut>map(cases -> JsonOut.list(cases, RevisionJson::encode))
                                 .orElseGet(JsonOut::nothing))
-                .put("parts", JsonOut.list(revision.parts(), RevisionJson::of))
-                .put("edits", JsonOut.list(revision.edits(), RevisionJson::of))
+                .put("parts", JsonOut.list(revision.parts(), RevisionJson::encode))
+                .put("edits", JsonOut.list(revision.edits(), RevisionJson::encode))
                 .putIfAny("optionsOfOneOnly", revision.newOptions())
                 .put("undecided", JsonOut.list(List.copyOf(revision.undecided().keySet()), RevisionJson::text))
                 .put("unproved", JsonOut.list(revision.unproved(), RevisionJson::text));
-        revision.example().ifPresent(example -> out.put("example", of(example)));
+        revision.example().ifPresent(example -> out.put("example", encode(example)));
         return out;
     }
 
@@ -40,34 +40,34 @@ public final class RevisionJson {
         return JsonOut.text(part.text());
     }
 
-    private static JsonOut of(Case found) {
+    private static JsonOut encode(Case found) {
         JsonOut.Members out = JsonOut.object();
         found.values().forEach((option, values) -> out.put(option.text(), JsonOut.texts(values)));
         return out;
     }
 
-    private static JsonOut of(PartChange change) {
+    private static JsonOut encode(PartChange change) {
         return JsonOut.object()
                 .put("part", change.part().text())
-                .put("orders", CountJson.of(change.orders()))
+                .put("orders", CountJson.encode(change.orders()))
                 .put("differences", JsonOut.list(change.differences(), JsonOut::decimal));
     }
 
-    private static JsonOut of(PartEdit edit) {
+    private static JsonOut encode(PartEdit edit) {
         return JsonOut.object()
                 .put("part", edit.part().text())
-                .put("orders", CountJson.of(edit.orders()))
-                .put("different", JsonOut.list(edit.what(), RevisionJson::of));
+                .put("orders", CountJson.encode(edit.orders()))
+                .put("different", JsonOut.list(edit.what(), RevisionJson::encode));
     }
 
-    private static JsonOut of(PartEdit.Edit edit) {
+    private static JsonOut encode(PartEdit.Edit edit) {
         JsonOut.Members out = JsonOut.object().put("what", edit.what());
         return edit.before().isEmpty() && edit.after().isEmpty()
                 ? out
                 : out.put("before", edit.before()).put("after", edit.after());
     }
 
-    private static JsonOut of(ExampleKit example) {
+    private static JsonOut encode(ExampleKit example) {
         JsonOut.Members choices = JsonOut.object();
         example.order().values().forEach((option, value) -> choices.put(option.text(), value));
         JsonOut.Members parts = JsonOut.object();

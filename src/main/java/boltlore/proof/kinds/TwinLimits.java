@@ -45,7 +45,7 @@ final class TwinLimits implements StatementKind {
         Map<SortedSet<OptionName>, List<Limit>> byOptions = new LinkedHashMap<>();
         for (Limit limit : family.family().limits()) {
             byOptions
-                    .computeIfAbsent(Mentions.of(limit.forbids()), options -> new ArrayList<>())
+                    .computeIfAbsent(Mentions.find(limit.forbids()), options -> new ArrayList<>())
                     .add(limit);
         }
         List<Statement> all = new ArrayList<>();

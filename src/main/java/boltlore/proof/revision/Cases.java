@@ -34,11 +34,11 @@ final class Cases {
         this.valid = valid;
         this.condition = condition;
         this.otherwise = new Condition.Not(condition);
-        this.spokenOf = Mentions.of(condition);
+        this.spokenOf = Mentions.find(condition);
     }
 
     /** The cases; empty where there are more than that many. */
-    static Optional<List<Case>> of(Family family, ValidOrders valid, Condition condition, int most) {
+    static Optional<List<Case>> list(Family family, ValidOrders valid, Condition condition, int most) {
         return new Cases(family, valid, condition).all(most);
     }
 

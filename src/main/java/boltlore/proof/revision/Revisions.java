@@ -117,7 +117,7 @@ public final class Revisions {
             return;
         }
         SortedSet<OptionName> spokenOf = new TreeSet<>();
-        difference.conditions().forEach(condition -> spokenOf.addAll(Mentions.of(condition)));
+        difference.conditions().forEach(condition -> spokenOf.addAll(Mentions.find(condition)));
         Optional<List<Choices>> all = projections.onto(spokenOf);
         if (all.isEmpty()) {
             undecided.put(part, "more than " + Projections.MOST + " cases of " + spokenOf.size() + " options");
@@ -159,7 +159,7 @@ public final class Revisions {
                 inTime(() -> only(union.before(), union.after()), TIME_UP),
                 inTime(() -> only(union.after(), union.before()), TIME_UP),
                 inTime(() -> counter().with(change), TIME_UP),
-                inTime(() -> Cases.of(union.family(), valid, change, MOST_CASES), Optional.empty()),
+                inTime(() -> Cases.list(union.family(), valid, change, MOST_CASES), Optional.empty()),
                 List.copyOf(changes),
                 List.copyOf(edits),
                 new LinkedHashMap<>(undecided),

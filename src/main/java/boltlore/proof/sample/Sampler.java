@@ -56,7 +56,7 @@ public final class Sampler {
      *
      * @param ways 2 or 3 values at a time; 3 for {@value #MOST_OPTIONS_FOR_THREES} options at most
      */
-    public static Optional<CoveringSample> of(Family family, int ways, Deadline deadline) {
+    public static Optional<CoveringSample> draw(Family family, int ways, Deadline deadline) {
         if (ways == 3 && family.options().size() > MOST_OPTIONS_FOR_THREES) {
             return Optional.empty();
         }

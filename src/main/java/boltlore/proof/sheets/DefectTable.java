@@ -17,7 +17,7 @@ final class DefectTable {
 
     private DefectTable() {}
 
-    static TableBuilder of(List<FamilyProof> proofs, Function<Answer.Defect, String> witness) {
+    static TableBuilder compose(List<FamilyProof> proofs, Function<Answer.Defect, String> witness) {
         TableBuilder table = Table.named("defects").columns(columns());
         for (FamilyProof proof : proofs) {
             proof.openDefects().forEach(defect -> fill(table.row(), proof, defect, witness.apply(defect)));

@@ -4,7 +4,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import java.util.List;
 import java.util.function.Function;
 
@@ -18,8 +18,9 @@ public final class ProofReport {
      *
      * @param witness name of the order that shows a defect, or empty
      */
-    public static Workbook of(Catalogue catalogue, List<FamilyProof> proofs, Function<Answer.Defect, String> witness) {
-        return Workbook.of("proof", "Proof of the catalogue")
+    public static Report compose(
+            Catalogue catalogue, List<FamilyProof> proofs, Function<Answer.Defect, String> witness) {
+        return Report.named("proof", "Proof of the catalogue")
                 .about("Catalogue " + catalogue.revision())
                 .by(catalogue.workshop().name())
                 .page(Page.named("Summary")
@@ -29,7 +30,7 @@ public final class ProofReport {
                         .add(SummaryTables.families(proofs))
                         .heading("By kind")
                         .add(SummaryTables.kinds(proofs)))
-                .page(Page.named("Defects").landscape().title("Defects").add(DefectTable.of(proofs, witness)))
+                .page(Page.named("Defects").landscape().title("Defects").add(DefectTable.compose(proofs, witness)))
                 .page(Page.named("Accepted").title("Accepted").add(RestTables.accepted(proofs)))
                 .page(Page.named("For information").title("For information").add(RestTables.information(proofs)))
                 .page(Page.named("Not proved").title("Not proved").add(RestTables.open(proofs)))

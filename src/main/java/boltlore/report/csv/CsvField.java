@@ -19,11 +19,11 @@ final class CsvField implements Cell.Cases<String> {
 
     private CsvField() {}
 
-    static String of(Cell cell) {
+    static String encode(Cell cell) {
         return cell.as(FIELD);
     }
 
-    static String of(String text) {
+    static String encode(String text) {
         return FIELD.words(text);
     }
 

@@ -5,13 +5,13 @@ import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.Printed;
+import boltlore.report.Report;
+import boltlore.report.ReportWriter;
 import boltlore.report.Row;
 import boltlore.report.Row.RowKind;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.Utf8;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -28,7 +28,7 @@ import java.util.regex.Pattern;
  * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
  * no line break in a cell.
  */
-public final class CsvWriter implements WorkbookWriter {
+public final class CsvWriter implements ReportWriter {
 
     private static final String LINE_END = "\r\n";
     private static final String SUBJECT = "subject";
@@ -37,7 +37,7 @@ public final class CsvWriter implements WorkbookWriter {
     private static final Pattern BREAK = Pattern.compile("\\s*[\\r\\n]+\\s*");
 
     @Override
-    public List<SheetFile> write(Workbook report) {
+    public List<SheetFile> write(Report report) {
         Map<String, List<Table>> tables = new LinkedHashMap<>();
         for (Page page : report.pages()) {
             page.tables()
@@ -53,8 +53,8 @@ public final class CsvWriter implements WorkbookWriter {
     static byte[] bytes(String subject, List<Table> tables) {
         Map<String, Integer> places = places(tables);
         Utf8 csv = new Utf8(8 * 1024);
-        line(csv, places.keySet().stream().map(CsvField::of).toArray(String[]::new));
-        tables.forEach(table -> rows(csv, CsvField.of(subject), table, places));
+        line(csv, places.keySet().stream().map(CsvField::encode).toArray(String[]::new));
+        tables.forEach(table -> rows(csv, CsvField.encode(subject), table, places));
         return csv.toBytes();
     }
 
@@ -83,7 +83,7 @@ public final class CsvWriter implements WorkbookWriter {
         String[] fields = new String[places.size()];
         Arrays.fill(fields, "");
         fields[0] = subject;
-        table.about().forEach((key, value) -> fields[at(places, key)] = CsvField.of(value));
+        table.about().forEach((key, value) -> fields[at(places, key)] = CsvField.encode(value));
         List<Column> columns = table.columns();
         int[] at = columns.stream()
                 .mapToInt(column -> at(places, heading(column)))
@@ -125,12 +125,12 @@ public final class CsvWriter implements WorkbookWriter {
         if (cell instanceof Cell.Worked worked) {
             return Printed.rounded(kind, worked.result()).toPlainString();
         }
-        return cell instanceof Cell.Words words ? field(words.text()) : CsvField.of(cell);
+        return cell instanceof Cell.Words words ? field(words.text()) : CsvField.encode(cell);
     }
 
     private static String field(String text) {
         boolean several = text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0;
-        return CsvField.of(several ? BREAK.matcher(text.strip()).replaceAll(" / ") : text.strip());
+        return CsvField.encode(several ? BREAK.matcher(text.strip()).replaceAll(" / ") : text.strip());
     }
 
     private static void line(Utf8 csv, String[] fields) {

@@ -11,7 +11,7 @@ public final class Hatching {
     private Hatching() {}
 
     /** Lines rising to the right at 45° across an upright rectangle. */
-    public static List<Mark> of(double left, double top, double right, double bottom) {
+    public static List<Mark> draw(double left, double top, double right, double bottom) {
         List<Mark> lines = new ArrayList<>();
         double height = bottom - top;
         for (double foot = left - height + APART_MM; foot < right; foot += APART_MM) {

@@ -45,7 +45,7 @@ public sealed interface Mark {
         }
 
         public static double widthMm(String text, double heightMm) {
-            return Letters.width(text) * heightMm;
+            return Typeface.width(text) * heightMm;
         }
 
         double leftMm() {

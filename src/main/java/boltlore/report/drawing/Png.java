@@ -36,7 +36,7 @@ public final class Png {
 
     private Png() {}
 
-    public static byte[] of(Drawing drawing) {
+    public static byte[] encode(Drawing drawing) {
         return file(image(drawing));
     }
 
@@ -79,7 +79,7 @@ public final class Png {
                     0));
             pen.draw(path(line));
         } else if (mark instanceof Mark.Lettering lettering) {
-            pen.fill(Letters.outline(lettering));
+            pen.fill(Typeface.outline(lettering));
         }
     }
 

@@ -11,7 +11,7 @@ public final class Svg {
 
     private Svg() {}
 
-    public static String of(Drawing drawing) {
+    public static String encode(Drawing drawing) {
         String width = number(drawing.widthMm());
         String height = number(drawing.heightMm());
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "mm\" height=\"" + height
@@ -37,7 +37,7 @@ public final class Svg {
     private static String lettering(Mark.Lettering lettering) {
         return "<text x=\"" + number(lettering.leftMm()) + "\" y=\"" + number(lettering.footMm()) + "\" " + FONT
                 + " font-size=\""
-                + number(lettering.heightMm() * Letters.TYPE_SIZE / Letters.CAPITALS) + "\" textLength=\""
+                + number(lettering.heightMm() * Typeface.TYPE_SIZE / Typeface.CAPITALS) + "\" textLength=\""
                 + number(lettering.widthMm())
                 + "\" lengthAdjust=\"spacingAndGlyphs\">" + escaped(lettering.text()) + "</text>";
     }

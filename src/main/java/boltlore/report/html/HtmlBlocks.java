@@ -150,7 +150,7 @@ final class HtmlBlocks implements Block.Cases<String> {
 
     @Override
     public String picture(Picture picture) {
-        return "<figure class=\"drawing\">" + Svg.of(picture.drawing()) + "</figure>";
+        return "<figure class=\"drawing\">" + Svg.encode(picture.drawing()) + "</figure>";
     }
 
     @Override

@@ -2,9 +2,9 @@ package boltlore.report.html;
 
 import boltlore.report.Block;
 import boltlore.report.Page;
+import boltlore.report.Report;
+import boltlore.report.ReportWriter;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookWriter;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -17,16 +17,16 @@ import java.util.stream.Collectors;
  * One file a report, for a screen and for paper: each page of the report begins a sheet of paper, in its own
  * orientation, and a table that runs on repeats its headings. Drawings are SVG in the text.
  */
-public final class HtmlWriter implements WorkbookWriter {
+public final class HtmlWriter implements ReportWriter {
 
     private static final String STYLE = style();
 
     @Override
-    public List<SheetFile> write(Workbook report) {
+    public List<SheetFile> write(Report report) {
         return List.of(SheetFile.utf8(report.file() + ".html", text(report)));
     }
 
-    static String text(Workbook report) {
+    static String text(Report report) {
         String title = HtmlBlocks.escaped(
                 report.subject().isEmpty() ? report.title() : report.title() + ": " + report.subject());
         String pages = report.pages().stream().map(HtmlWriter::page).collect(Collectors.joining());

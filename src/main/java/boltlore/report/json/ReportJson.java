@@ -7,9 +7,9 @@ import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Particular;
 import boltlore.report.Printed;
+import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Table;
-import boltlore.report.Workbook;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,7 +24,7 @@ public final class ReportJson {
 
     private ReportJson() {}
 
-    public static JsonOut.Members of(Workbook report) {
+    public static JsonOut.Members encode(Report report) {
         JsonOut.Members facts = JsonOut.object();
         Map<String, List<JsonOut>> rows = new LinkedHashMap<>();
         report.pages().forEach(page -> {

@@ -20,7 +20,7 @@ final class ColumnWidths {
     private ColumnWidths() {}
 
     /** Widths that hold each column's text, text columns narrowed evenly as far as the line asks for it. */
-    static int[] of(Table table, int lineWidth) {
+    static int[] fit(Table table, int lineWidth) {
         int count = table.columns().size();
         int[] widths = IntStream.range(0, count).map(i -> natural(table, i)).toArray();
         int over = IntStream.of(widths).sum() + GAP * (count - 1) - lineWidth;

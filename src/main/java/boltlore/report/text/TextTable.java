@@ -21,7 +21,7 @@ final class TextTable {
 
     TextTable(Table table, int width, int keyColumns) {
         this.table = table;
-        this.widths = ColumnWidths.of(table, width);
+        this.widths = ColumnWidths.fit(table, width);
         this.strips = ColumnWidths.strips(
                 widths, width, Math.min(keyColumns, table.columns().size() - 1));
     }

@@ -3,14 +3,14 @@ package boltlore.report.text;
 import boltlore.measure.Legible;
 import boltlore.report.Block;
 import boltlore.report.Page;
+import boltlore.report.Report;
+import boltlore.report.ReportWriter;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookWriter;
 import java.util.ArrayList;
 import java.util.List;
 
 /** One file a workbook, without colour or control characters. */
-public final class TextWriter implements WorkbookWriter {
+public final class TextWriter implements ReportWriter {
 
     /** Columns narrower than this cannot hold a word. */
     public static final int NARROWEST = 40;
@@ -23,14 +23,14 @@ public final class TextWriter implements WorkbookWriter {
     }
 
     @Override
-    public List<SheetFile> write(Workbook workbook) {
-        return List.of(SheetFile.utf8(workbook.file() + ".txt", text(workbook)));
+    public List<SheetFile> write(Report report) {
+        return List.of(SheetFile.utf8(report.file() + ".txt", text(report)));
     }
 
     /** All pages one below the other. */
-    public String text(Workbook workbook) {
+    public String text(Report report) {
         List<String> lines = new ArrayList<>();
-        workbook.pages().forEach(page -> page(page, lines));
+        report.pages().forEach(page -> page(page, lines));
         return joined(lines);
     }
 

@@ -30,7 +30,7 @@ record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
     }
 
     private void picture(LaidPicture laid) {
-        int number = book.addPicture(Png.of(laid.drawing()), Workbook.PICTURE_TYPE_PNG);
+        int number = book.addPicture(Png.encode(laid.drawing()), Workbook.PICTURE_TYPE_PNG);
         double right = laid.width() / PageLayout.POINTS_PER_CHARACTER;
         XSSFClientAnchor anchor = anchor(0, laid.row(), right, laid.row(), laid.height());
         XSSFPicture picture = sheet.createDrawingPatriarch().createPicture(anchor, number);

@@ -62,7 +62,7 @@ final class PageLayout implements Block.Cases<Void> {
         rows = laid.rows();
     }
 
-    static LaidPage of(Page page) {
+    static LaidPage lay(Page page) {
         PageLayout layout = new PageLayout(page);
         page.blocks().forEach(layout::claim);
         for (Block block : page.blocks()) {

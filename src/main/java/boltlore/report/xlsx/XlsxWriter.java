@@ -1,8 +1,8 @@
 package boltlore.report.xlsx;
 
+import boltlore.report.Report;
+import boltlore.report.ReportWriter;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -31,7 +31,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * One file a workbook. Formulas are live and carry the core's own decimals as their results; text can never become a
  * formula; the same workbook gives the same bytes: all times are noon of the workbook's date.
  */
-public final class XlsxWriter implements WorkbookWriter {
+public final class XlsxWriter implements ReportWriter {
 
     private static final Pattern ILLEGAL = Pattern.compile("[\\p{Cc}\\p{Cs}\uFFFE\uFFFF]");
 
@@ -48,20 +48,20 @@ public final class XlsxWriter implements WorkbookWriter {
     }
 
     @Override
-    public List<SheetFile> write(Workbook workbook) {
-        return List.of(new SheetFile(workbook.file() + ".xlsx", bytes(workbook)));
+    public List<SheetFile> write(Report report) {
+        return List.of(new SheetFile(report.file() + ".xlsx", bytes(report)));
     }
 
-    private static byte[] bytes(Workbook workbook) {
+    private static byte[] bytes(Report report) {
         // Not closed but reverted at the end, for POI writes a workbook once more when it is closed.
         XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
         try {
-            properties(book.getProperties().getCoreProperties(), workbook);
-            List<LaidPage> pages = workbook.pages().stream().map(PageLayout::of).toList();
-            WorkbookNames names = new WorkbookNames(workbook.pages());
+            properties(book.getProperties().getCoreProperties(), report);
+            List<LaidPage> pages = report.pages().stream().map(PageLayout::lay).toList();
+            WorkbookNames names = new WorkbookNames(report.pages());
             CellStyles styles = new CellStyles(book);
             FormulaText formulas = new FormulaText(
-                    pages, workbook.pages().stream().map(names::sheet).toList());
+                    pages, report.pages().stream().map(names::sheet).toList());
             for (int i = 0; i < pages.size(); i++) {
                 StreamedSheet sheet = (StreamedSheet)
                         book.createSheet(names.sheet(pages.get(i).page()));
@@ -69,7 +69,7 @@ public final class XlsxWriter implements WorkbookWriter {
                 new SheetWriter(book, sheet, pages.get(i), names).write();
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);
-            try (DatedZip zip = new DatedZip(bytes, noon(workbook, ZoneId.systemDefault()))) {
+            try (DatedZip zip = new DatedZip(bytes, noon(report, ZoneId.systemDefault()))) {
                 zip.setLevel(Deflater.BEST_SPEED);
                 book.write(zip);
             }
@@ -81,16 +81,16 @@ public final class XlsxWriter implements WorkbookWriter {
         }
     }
 
-    private static Instant noon(Workbook workbook, ZoneId zone) {
-        return workbook.dated().atTime(LocalTime.NOON).atZone(zone).toInstant();
+    private static Instant noon(Report report, ZoneId zone) {
+        return report.dated().atTime(LocalTime.NOON).atZone(zone).toInstant();
     }
 
-    private static void properties(CoreProperties properties, Workbook workbook) {
-        Optional<Date> date = Optional.of(Date.from(noon(workbook, ZoneOffset.UTC)));
-        properties.setTitle(legal(workbook.title()));
-        properties.setSubjectProperty(legal(workbook.subject()));
-        properties.setCreator(legal(workbook.author()));
-        properties.setLastModifiedByUser(legal(workbook.author()));
+    private static void properties(CoreProperties properties, Report report) {
+        Optional<Date> date = Optional.of(Date.from(noon(report, ZoneOffset.UTC)));
+        properties.setTitle(legal(report.title()));
+        properties.setSubjectProperty(legal(report.subject()));
+        properties.setCreator(legal(report.author()));
+        properties.setLastModifiedByUser(legal(report.author()));
         properties.setCreated(date);
         properties.setModified(date);
     }

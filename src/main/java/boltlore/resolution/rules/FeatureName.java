@@ -8,7 +8,7 @@ final class FeatureName {
 
     private FeatureName() {}
 
-    static String of(Feature.Kind kind, String size) {
+    static String say(Feature.Kind kind, String size) {
         return kind.name().toLowerCase(Locale.ROOT) + " " + size;
     }
 }

@@ -23,7 +23,7 @@ final class FinishRoles {
         return coat.role() != null ? coat.role() : FIXED + coat.finish();
     }
 
-    static List<Object> of(Catalogue catalogue, Family family, Choices choices) {
+    static List<Object> derive(Catalogue catalogue, Family family, Choices choices) {
         List<Object> facts = new ArrayList<>();
         family.finishes().forEach((role, rule) -> {
             String finish = FinishChosen.by(rule, choices);

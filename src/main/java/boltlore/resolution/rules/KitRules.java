@@ -49,8 +49,8 @@ public final class KitRules implements AutoCloseable {
         this.keys = kitFacts.keys();
         List<Object> facts = new ArrayList<>(kitFacts.facts());
         facts.addAll(partFacts.of(kitFacts.reached()));
-        facts.addAll(RoleFacts.of(choices, keys));
-        facts.addAll(FinishRoles.of(plan.catalogue(), plan.family(), choices));
+        facts.addAll(RoleFacts.derive(choices, keys));
+        facts.addAll(FinishRoles.derive(plan.catalogue(), plan.family(), choices));
         facts.add(new UnusedBrackets(unusedDecided));
         conclude(facts, keys.facts());
     }

@@ -36,7 +36,7 @@ public final class PartFacts {
 
     private void ofWorkshop(Workshop workshop) {
         for (Mask mask : workshop.coating().masks()) {
-            ofWorkshop.add(new MaskHeld(FeatureName.of(mask.kind(), mask.size())));
+            ofWorkshop.add(new MaskHeld(FeatureName.say(mask.kind(), mask.size())));
         }
         for (Caution caution : workshop.cautions().values()) {
             caution.sheets().forEach(sheet -> ofWorkshop.add(new CautionStands(caution.code(), sheet)));
@@ -78,7 +78,7 @@ public final class PartFacts {
         facts.add(new Coated(asker, part.number(), FinishRoles.roleOf(coat)));
         for (Feature feature : coat.features()) {
             if (feature.treat() == Feature.Treat.MASKED) {
-                facts.add(new BareFeature(asker, FeatureName.of(feature.kind(), feature.size())));
+                facts.add(new BareFeature(asker, FeatureName.say(feature.kind(), feature.size())));
             }
         }
     }

@@ -21,7 +21,7 @@ final class RoleFacts {
 
     private RoleFacts() {}
 
-    static List<Object> of(Choices choices, ConditionKeys keys) {
+    static List<Object> derive(Choices choices, ConditionKeys keys) {
         List<Object> facts = new ArrayList<>();
         for (Role role : ELECTRICAL) {
             choices.inRole(role).ifPresent(value -> facts.add(electric(role, value.value(), value.facts())));

@@ -75,7 +75,7 @@ public final class RuleResolver implements Resolver {
     }
 
     private static Resolution resolved(Choices choices, FamilyPlan plan, KitRules rules) {
-        SortedMap<PartNumber, BigDecimal> quantities = Quantities.of(plan, choices, rules.lines(), rules.filled());
+        SortedMap<PartNumber, BigDecimal> quantities = Quantities.sum(plan, choices, rules.lines(), rules.filled());
         KitConclusions concluded = rules.count(quantities);
         return new Resolution.Resolved(choices, concluded.kit(quantities), concluded.findings());
     }

@@ -97,7 +97,8 @@ final class BranchChecker {
             BigDecimal value, BigDecimal limit, ChargingFinding kind, String valueIs, String limitIs, Object... more) {
         int decimals = kind == HEAT_ABOVE_CABLE ? 0 : 1;
         List<Object> named = new ArrayList<>(List.of("branch", branch.says()));
-        named.addAll(List.of(valueIs, Figures.rounded(value, decimals), limitIs, Figures.rounded(limit, decimals)));
+        named.addAll(List.of(
+                valueIs, NumberFormats.rounded(value, decimals), limitIs, NumberFormats.rounded(limit, decimals)));
         named.addAll(List.of(more));
         boolean holds = value.compareTo(limit) <= 0;
         comparisons.add(Comparison.of(branch.says(), holds, kind, named.toArray()));

@@ -87,11 +87,11 @@ public record Chain(
 
     private String currentSays(Power power) {
         if (ratedLimits(power)) {
-            return "The charger's rated power is the limit: " + Figures.kilowatts(ratedOrZero()) + ".";
+            return "The charger's rated power is the limit: " + NumberFormats.kilowatts(ratedOrZero()) + ".";
         }
         List<Link> weakest = links.stream().filter(link -> byAmps(link, power)).toList();
         return names(weakest) + (weakest.size() == 1 ? " limits" : " limit") + " the current to "
-                + Figures.amps(power.amps()) + (power.phases() == 1 ? "." : " in each phase.");
+                + NumberFormats.amps(power.amps()) + (power.phases() == 1 ? "." : " in each phase.");
     }
 
     /** 'Supply, inlet and charger', to begin a sentence with. */

@@ -28,7 +28,7 @@ final class ChainDrawing {
 
     private ChainDrawing() {}
 
-    static Optional<Drawing> of(Charging charging) {
+    static Optional<Drawing> draw(Charging charging) {
         Pack pack = charging.fitted().pack();
         return pack == null || charging.mains() == null
                 ? Optional.empty()
@@ -43,8 +43,9 @@ final class ChainDrawing {
             box(link.says(), figures(link), way.chain().limits(link));
             x += GAP_MM;
         }
-        box("pack", Figures.volts(pack.nominalVolts()), false);
-        String sum = Figures.kilowatts(way.kilowatts()) + ", " + Figures.hours(way.hours()) + " from 20 to 80 %";
+        box("pack", NumberFormats.volts(pack.nominalVolts()), false);
+        String sum =
+                NumberFormats.kilowatts(way.kilowatts()) + ", " + NumberFormats.hours(way.hours()) + " from 20 to 80 %";
         marks.add(Mark.from(new Point(2, 27), sum + ". Hatched: what limits it", WORDS_MM));
         return new Drawing(WIDTH_MM, HEIGHT_MM, says(way, sum), marks);
     }
@@ -56,7 +57,7 @@ final class ChainDrawing {
 
     private static String figures(Link link) {
         String phases = link.phases() == null ? "" : link.phases() + " × ";
-        return link.amps() == null ? "post's own" : phases + Figures.amps(link.amps());
+        return link.amps() == null ? "post's own" : phases + NumberFormats.amps(link.amps());
     }
 
     private void box(String name, String figures, boolean limits) {
@@ -80,6 +81,6 @@ final class ChainDrawing {
 
     private void hatch(double right) {
         marks.add(Mark.line(new Point(x, BAND_MM), new Point(right, BAND_MM)));
-        marks.addAll(Hatching.of(x, BAND_MM, right, FOOT_MM));
+        marks.addAll(Hatching.draw(x, BAND_MM, right, FOOT_MM));
     }
 }

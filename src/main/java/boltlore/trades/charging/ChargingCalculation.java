@@ -58,7 +58,7 @@ public final class ChargingCalculation {
                 fitted,
                 mains,
                 new AcWays(choices, fitted, mains, cable).all(),
-                DcWay.of(fitted).orElse(null),
+                DcWay.find(fitted).orElse(null),
                 export,
                 precharge,
                 isolationOhm(),

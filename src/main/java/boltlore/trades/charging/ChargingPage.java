@@ -73,10 +73,10 @@ final class ChargingPage {
 
     private ChargingPage() {}
 
-    static PageBuilder of(Charging charging, KitInWork kit, String footer) {
+    static PageBuilder compose(Charging charging, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Charging").footer(footer);
         page.title("Charging and high voltage").add(head(charging, kit));
-        ChainDrawing.of(charging).ifPresent(page::picture);
+        ChainDrawing.draw(charging).ifPresent(page::picture);
         page.heading("Power and time").add(ways(charging)).note(TIME).note(STANDS_FOR);
         Export export = charging.export();
         if (export != null) {
@@ -123,8 +123,8 @@ final class ChargingPage {
     }
 
     private static String pack(Pack pack) {
-        return pack.says() + ": " + Figures.volts(pack.nominalVolts()) + ", " + Figures.number(pack.usableKwh(), 1)
-                + " kWh usable";
+        return pack.says() + ": " + NumberFormats.volts(pack.nominalVolts()) + ", "
+                + NumberFormats.number(pack.usableKwh(), 1) + " kWh usable";
     }
 
     /** What a load gets, and what protects people at it. */
@@ -147,6 +147,6 @@ final class ChargingPage {
     }
 
     private static String watts(BigDecimal watts) {
-        return Figures.number(watts, 0) + " W";
+        return NumberFormats.number(watts, 0) + " W";
     }
 }

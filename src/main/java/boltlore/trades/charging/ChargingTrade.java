@@ -6,8 +6,8 @@ import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
@@ -77,10 +77,10 @@ public final class ChargingTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.sound(kits.stream().map(kit -> of(kit, options)).toList());
+        return Outcome.sound(kits.stream().map(kit -> work(kit, options)).toList());
     }
 
-    private static TradeResult of(KitInWork kit, Given options) {
+    private static TradeResult work(KitInWork kit, Given options) {
         Charging charging = options.has(SUPPLY) || options.has(CABLE)
                 ? ChargingCalculation.calculate(
                         kit.family().electrics(),
@@ -102,16 +102,16 @@ public final class ChargingTrade implements Trade {
                 own -> ChargingCalculation.calculate(own.family().electrics(), own.bill(), null, null));
     }
 
-    static Workbook report(Charging charging, KitInWork kit) {
+    static Report report(Charging charging, KitInWork kit) {
         String title = "Charging and high voltage";
         String footer = KitReport.footer(kit, title);
-        WorkbookBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title)
+        ReportBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title)
                 .found(charging.findings())
                 .glance(ChargingPage.ways(charging).build())
                 .glance(glance(charging).build());
-        report.page(ChargingPage.of(charging, kit, footer));
-        report.page(HighVoltagePage.of(charging, kit.workshop(), footer));
-        LoomPage.of(charging, kit.workshop(), footer).ifPresent(report::page);
+        report.page(ChargingPage.compose(charging, kit, footer));
+        report.page(HighVoltagePage.compose(charging, kit.workshop(), footer));
+        LoomPage.compose(charging, kit.workshop(), footer).ifPresent(report::page);
         return report.build();
     }
 
@@ -119,7 +119,7 @@ public final class ChargingTrade implements Trade {
         ParticularsBuilder says = Particulars.named("glance");
         BigDecimal isolation = charging.isolationOhm();
         if (isolation != null) {
-            says.say("isolation", "Isolation, at least", Figures.ohm(isolation) + " at the highest voltage");
+            says.say("isolation", "Isolation, at least", NumberFormats.ohm(isolation) + " at the highest voltage");
         }
         Export export = charging.export();
         if (export != null) {

@@ -49,7 +49,7 @@ final class Comparing {
                 inKit.compareTo(BigDecimal.valueOf(pack.modules())) == 0,
                 ChargingFinding.MODULES_AGAINST_PACK,
                 "kit",
-                Figures.rounded(inKit, 0),
+                NumberFormats.rounded(inKit, 0),
                 "module",
                 pack.module(),
                 "pack",
@@ -59,7 +59,7 @@ final class Comparing {
                 "parallel",
                 pack.inParallel(),
                 "volts",
-                Figures.rounded(pack.nominalVolts(), 1));
+                NumberFormats.rounded(pack.nominalVolts(), 1));
     }
 
     private void charger(@Nullable OnBoardCharger charger) {
@@ -70,13 +70,13 @@ final class Comparing {
                             && pack.highestVolts().compareTo(charger.highestVolts()) <= 0,
                     ChargingFinding.PACK_OUTSIDE_CHARGER,
                     "chargerFrom",
-                    Figures.rounded(charger.lowestVolts(), 1),
+                    NumberFormats.rounded(charger.lowestVolts(), 1),
                     "chargerTo",
-                    Figures.rounded(charger.highestVolts(), 1),
+                    NumberFormats.rounded(charger.highestVolts(), 1),
                     "packFrom",
-                    Figures.rounded(pack.lowestVolts(), 1),
+                    NumberFormats.rounded(pack.lowestVolts(), 1),
                     "packTo",
-                    Figures.rounded(pack.highestVolts(), 1));
+                    NumberFormats.rounded(pack.highestVolts(), 1));
             chargeCurrent(charger, bill.resolved().choices().facts(Role.CHARGER).kw());
         }
     }
@@ -100,7 +100,7 @@ final class Comparing {
                     pack.lowestVolts().compareTo(DC_CHARGER_LEAST_VOLTS) >= 0,
                     ChargingFinding.PACK_BELOW_DC_CHARGERS,
                     "pack",
-                    Figures.rounded(pack.lowestVolts(), 1),
+                    NumberFormats.rounded(pack.lowestVolts(), 1),
                     "least",
                     DC_CHARGER_LEAST_VOLTS);
         }
@@ -116,9 +116,9 @@ final class Comparing {
                     precharge.secondsToGate().compareTo(resistor.afterSeconds()) <= 0,
                     ChargingFinding.CONTACTOR_TOO_SOON,
                     "seconds",
-                    Figures.rounded(precharge.secondsToGate(), 3),
+                    NumberFormats.rounded(precharge.secondsToGate(), 3),
                     "commanded",
-                    Figures.rounded(resistor.afterSeconds(), 3));
+                    NumberFormats.rounded(resistor.afterSeconds(), 3));
         }
     }
 
@@ -129,9 +129,9 @@ final class Comparing {
                     export.watts().compareTo(export.chargerWatts()) <= 0,
                     ChargingFinding.OUTLET_ABOVE_CHARGER,
                     "outlet",
-                    Figures.rounded(export.watts(), 0),
+                    NumberFormats.rounded(export.watts(), 0),
                     "charger",
-                    Figures.rounded(export.chargerWatts(), 0));
+                    NumberFormats.rounded(export.chargerWatts(), 0));
         }
     }
 
@@ -142,9 +142,9 @@ final class Comparing {
                 value.compareTo(limit) <= 0,
                 kind,
                 valueIs,
-                Figures.rounded(value, 1),
+                NumberFormats.rounded(value, 1),
                 limitIs,
-                Figures.rounded(limit, 1));
+                NumberFormats.rounded(limit, 1));
     }
 
     private void compare(String about, boolean holds, ChargingFinding kind, Object... named) {

@@ -17,7 +17,7 @@ final class DcWay {
 
     private DcWay() {}
 
-    static Optional<DcCharging> of(Fitted fitted) {
+    static Optional<DcCharging> find(Fitted fitted) {
         InletWiring inlet = fitted.inlet();
         return inlet == null ? Optional.empty() : through(inlet.direct(), fitted.pack());
     }
@@ -35,6 +35,6 @@ final class DcWay {
     private static String limits(BigDecimal inletAmps, BigDecimal packAmps) {
         int compared = inletAmps.compareTo(packAmps);
         String names = compared < 0 ? "The inlet limits" : compared > 0 ? "The pack limits" : "Inlet and pack limit";
-        return names + " the current to " + Figures.amps(inletAmps.min(packAmps)) + ".";
+        return names + " the current to " + NumberFormats.amps(inletAmps.min(packAmps)) + ".";
     }
 }

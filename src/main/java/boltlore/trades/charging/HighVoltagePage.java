@@ -38,7 +38,7 @@ final class HighVoltagePage {
 
     private HighVoltagePage() {}
 
-    static PageBuilder of(Charging charging, Workshop workshop, String footer) {
+    static PageBuilder compose(Charging charging, Workshop workshop, String footer) {
         PageBuilder page = Page.named("High voltage").footer(footer).landscape();
         page.title("High voltage");
         Pack pack = charging.fitted().pack();
@@ -89,7 +89,7 @@ final class HighVoltagePage {
     private static ParticularsBuilder particulars(Charging charging, Pack pack) {
         ParticularsBuilder says = Particulars.named("high-voltage")
                 .say("voltage", "Pack voltage", voltages(pack))
-                .say("energy", "Energy", Figures.number(pack.nominalKwh(), 1) + " kWh nominal");
+                .say("energy", "Energy", NumberFormats.number(pack.nominalKwh(), 1) + " kWh nominal");
         isolation(says, charging, charging.electrics().buses());
         Precharge precharge = charging.precharge();
         if (precharge != null) {
@@ -99,8 +99,8 @@ final class HighVoltagePage {
     }
 
     private static String voltages(Pack pack) {
-        return Figures.number(pack.lowestVolts(), 1) + " empty, " + Figures.number(pack.nominalVolts(), 1)
-                + " nominal, " + Figures.volts(pack.highestVolts()) + " full" + voltageClass(pack);
+        return NumberFormats.number(pack.lowestVolts(), 1) + " empty, " + NumberFormats.number(pack.nominalVolts(), 1)
+                + " nominal, " + NumberFormats.volts(pack.highestVolts()) + " full" + voltageClass(pack);
     }
 
     private static String voltageClass(Pack pack) {
@@ -112,8 +112,8 @@ final class HighVoltagePage {
             says.say(
                     "isolation",
                     "Isolation, at least",
-                    Figures.ohm(charging.isolationOhm()) + " at the highest voltage: "
-                            + Figures.number(Isolation.ohmPerVolt(buses), 0) + " Ω for each V, " + buses.says());
+                    NumberFormats.ohm(charging.isolationOhm()) + " at the highest voltage: "
+                            + NumberFormats.number(Isolation.ohmPerVolt(buses), 0) + " Ω for each V, " + buses.says());
         }
     }
 
@@ -123,12 +123,13 @@ final class HighVoltagePage {
     }
 
     private static String link(Precharge precharge) {
-        return Figures.number(precharge.microfarad(), 0) + " µF through " + Figures.ohm(precharge.resistorOhm());
+        return NumberFormats.number(precharge.microfarad(), 0) + " µF through "
+                + NumberFormats.ohm(precharge.resistorOhm());
     }
 
     private static String pulse(Precharge precharge, BigDecimal volts) {
-        return Figures.number(precharge.secondsToGate(), 3) + " s to 95 %, "
-                + Figures.number(precharge.joules(volts), 1) + " J in the resistor, "
-                + Figures.amps(precharge.firstAmps(volts)) + " at first";
+        return NumberFormats.number(precharge.secondsToGate(), 3) + " s to 95 %, "
+                + NumberFormats.number(precharge.joules(volts), 1) + " J in the resistor, "
+                + NumberFormats.amps(precharge.firstAmps(volts)) + " at first";
     }
 }

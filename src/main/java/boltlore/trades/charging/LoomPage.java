@@ -28,12 +28,12 @@ final class LoomPage {
 
     private LoomPage() {}
 
-    static Optional<PageBuilder> of(Charging charging, Workshop workshop, String footer) {
+    static Optional<PageBuilder> compose(Charging charging, Workshop workshop, String footer) {
         InletWiring inlet = charging.fitted().inlet();
-        return inlet == null ? Optional.empty() : Optional.of(of(inlet.proximity(), workshop, footer));
+        return inlet == null ? Optional.empty() : Optional.of(compose(inlet.proximity(), workshop, footer));
     }
 
-    private static PageBuilder of(ProximityKind kind, Workshop workshop, String footer) {
+    private static PageBuilder compose(ProximityKind kind, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Inlet loom").footer(footer);
         page.title("Pilot and proximity of the inlet loom").add(PARTS.of(LoomPart.of(kind)));
         page.heading("States of the pilot").add(STATES.of(List.of(PilotState.values())));

@@ -52,6 +52,7 @@ public record Mains(String says, int phases, BigDecimal volts, BigDecimal amps) 
 
     /** '3 phases, 230 V, 16 A'. */
     public String figures() {
-        return phases + (phases == 1 ? " phase, " : " phases, ") + Figures.volts(volts) + ", " + Figures.amps(amps);
+        return phases + (phases == 1 ? " phase, " : " phases, ") + NumberFormats.volts(volts) + ", "
+                + NumberFormats.amps(amps);
     }
 }

@@ -41,7 +41,7 @@ final class BatchPage {
         this.job = job;
     }
 
-    static PageBuilder of(OvenBatch batch, CoatJob job, String footer) {
+    static PageBuilder compose(OvenBatch batch, CoatJob job, String footer) {
         return new BatchPage(batch, job).page(footer);
     }
 
@@ -53,7 +53,7 @@ final class BatchPage {
         if (!batch.rows().isEmpty()) {
             page.heading("Coats").add(coats());
             notes().forEach(page::note);
-            page.heading("Pieces").add(about(PartsTable.of(batch.rows(), BY_HAND)));
+            page.heading("Pieces").add(about(PartsTable.compose(batch.rows(), BY_HAND)));
         }
         if (!batch.tooBig().isEmpty()) {
             page.heading("Too large for the oven, in no load and no figure above")

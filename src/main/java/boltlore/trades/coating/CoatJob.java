@@ -46,7 +46,7 @@ public record CoatJob(
                 .findFirst()
                 .map(bill -> LateMoves.of(planned, bill, catalogue))
                 .orElse(null);
-        CoatPlan plan = moves == null ? CoatPlanner.of(planned, catalogue) : moves.after();
+        CoatPlan plan = moves == null ? CoatPlanner.plan(planned, catalogue) : moves.after();
         return Optional.of(new CoatJob(plan, catalogue.workshop(), start, moves));
     }
 

@@ -10,10 +10,10 @@ import java.util.stream.Stream;
  *
  * @param orders earliest need first
  * @param rounds earliest need first
- * @param heldBack pieces that nobody has decided about, which are in no batch
+ * @param onHold pieces that nobody has decided about, which are in no batch
  * @param cautions codes of the cautions that the kits ask for on this sheet
  */
-public record CoatPlan(List<Order> orders, List<Round> rounds, List<BatchRow> heldBack, SortedSet<String> cautions) {
+public record CoatPlan(List<Order> orders, List<Round> rounds, List<BatchRow> onHold, SortedSet<String> cautions) {
 
     public List<OvenBatch> batches() {
         return rounds.stream().flatMap(round -> round.batches().stream()).toList();
@@ -39,6 +39,6 @@ public record CoatPlan(List<Order> orders, List<Round> rounds, List<BatchRow> he
 
     /** Whether there is nothing to coat and nothing to decide. */
     public boolean isEmpty() {
-        return batches().isEmpty() && sendOuts().isEmpty() && heldBack.isEmpty();
+        return batches().isEmpty() && sendOuts().isEmpty() && onHold.isEmpty();
     }
 }

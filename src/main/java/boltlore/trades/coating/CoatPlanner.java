@@ -27,7 +27,7 @@ public final class CoatPlanner {
     }
 
     /** Plans the bills, whose orders may be given in any order; each order at most once. */
-    public static CoatPlan of(Collection<Bill> bills, Catalogue catalogue) {
+    public static CoatPlan plan(Collection<Bill> bills, Catalogue catalogue) {
         return new CoatPlanner(catalogue).plan(bills);
     }
 
@@ -40,14 +40,14 @@ public final class CoatPlanner {
         List<Bill> earliestFirst = bills.stream().sorted(byNeed()).toList();
         List<Order> orders = earliestFirst.stream().map(Bill::order).toList();
         List<Round> rounds = new ArrayList<>();
-        List<BatchRow> heldBack = new ArrayList<>();
+        List<BatchRow> onHold = new ArrayList<>();
         for (List<Bill> together : inRounds(earliestFirst)) {
             List<BatchRow> rows = new RowCollector(catalogue).rows(together);
-            rows.stream().filter(row -> row.status() == CoatingStatus.HELD_BACK).forEach(heldBack::add);
+            rows.stream().filter(row -> row.status() == CoatingStatus.HELD_BACK).forEach(onHold::add);
             rounds.add(planner.round(
                     rounds.size() + 1, together.stream().map(Bill::order).toList(), now(rows)));
         }
-        return new CoatPlan(orders, List.copyOf(rounds), BatchRow.merged(heldBack), cautions(earliestFirst));
+        return new CoatPlan(orders, List.copyOf(rounds), BatchRow.merged(onHold), cautions(earliestFirst));
     }
 
     static List<BatchRow> now(List<BatchRow> rows) {

@@ -12,10 +12,10 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -98,35 +98,35 @@ final class CoatSheet {
 
     private CoatSheet() {}
 
-    static Workbook of(CoatJob job, Findings findings) {
+    static Report compose(CoatJob job, Findings findings) {
         CoatPlan plan = job.plan();
         String footer = "Powder-coat batch sheet, " + orders(plan);
-        WorkbookBuilder workbook = begun("powder-coat-batch", "Powder-coat batch sheet", job)
+        ReportBuilder report = begun("powder-coat-batch", "Powder-coat batch sheet", job)
                 .found(findings)
                 .glance(new Heading(orders(plan), Look.TITLE), work(job).build());
-        glance(workbook, job);
-        workbook.page(front(job, findings, footer));
-        office(workbook, job, footer);
-        plan.batches().forEach(batch -> workbook.page(BatchPage.of(batch, job, footer)));
-        plan.runs().forEach(run -> RunPage.on(workbook, run, job, footer));
+        glance(report, job);
+        report.page(front(job, findings, footer));
+        office(report, job, footer);
+        plan.batches().forEach(batch -> report.page(BatchPage.compose(batch, job, footer)));
+        plan.runs().forEach(run -> RunPage.on(report, run, job, footer));
         plan.batches().stream()
                 .filter(batch -> !batch.rows().isEmpty())
-                .forEach(batch -> workbook.page(FilmPage.of(batch, job.workshop(), footer)));
-        plan.sendOuts().forEach(sendOut -> SendOutPage.on(workbook, sendOut, job.workshop(), footer));
-        return workbook.build();
+                .forEach(batch -> report.page(FilmPage.compose(batch, job.workshop(), footer)));
+        plan.sendOuts().forEach(sendOut -> SendOutPage.on(report, sendOut, job.workshop(), footer));
+        return report.build();
     }
 
     /** A workbook of the plan: whose it is, what it is about, how old it is. */
-    static WorkbookBuilder begun(String file, String title, CoatJob job) {
-        WorkbookBuilder workbook = Workbook.of(file, title)
+    static ReportBuilder begun(String file, String title, CoatJob job) {
+        ReportBuilder report = Report.named(file, title)
                 .about(orders(job.plan()))
                 .by(job.workshop().name());
         job.plan().orders().stream()
                 .map(Order::placed)
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder())
-                .ifPresent(workbook::dated);
-        return workbook;
+                .ifPresent(report::dated);
+        return report;
     }
 
     /** 'Order BL-1001', 'Orders BL-1001, BL-1002', or how many where there are more than fit a footer. */
@@ -140,32 +140,32 @@ final class CoatSheet {
     }
 
     /** What a late order moves, or all there is to coat. */
-    private static void glance(WorkbookBuilder workbook, CoatJob job) {
+    private static void glance(ReportBuilder report, CoatJob job) {
         LateMoves late = job.late();
         if (late != null) {
-            workbook.glance(
+            report.glance(
                     OrdersPage.moved(late).build(),
                     OrdersPage.loads().of(late.loads()).build());
         } else if (!lots(job.plan()).isEmpty()) {
-            workbook.glance(spec().of(lots(job.plan())).build());
+            report.glance(spec().of(lots(job.plan())).build());
         }
     }
 
     /** What is looked at before anything hangs. */
-    private static void office(WorkbookBuilder workbook, CoatJob job, String footer) {
+    private static void office(ReportBuilder report, CoatJob job, String footer) {
         CoatPlan plan = job.plan();
         LateMoves late = job.late();
         if (late != null) {
-            workbook.page(OrdersPage.late(job, late, footer));
+            report.page(OrdersPage.late(job, late, footer));
         }
         if (plan.orders().size() > 1) {
-            workbook.page(OrdersPage.of(job, footer));
+            report.page(OrdersPage.compose(job, footer));
         }
-        if (!plan.heldBack().isEmpty()) {
-            workbook.page(onHold(plan.heldBack(), footer));
+        if (!plan.onHold().isEmpty()) {
+            report.page(onHold(plan.onHold(), footer));
         }
         if (!plan.runs().isEmpty()) {
-            workbook.page(PowdersPage.of(job, footer));
+            report.page(PowdersPage.compose(job, footer));
         }
     }
 
@@ -177,7 +177,7 @@ final class CoatSheet {
         if (plan.isEmpty()) {
             page.note("Nothing in these orders is coated.");
         }
-        if (!plan.heldBack().isEmpty()) {
+        if (!plan.onHold().isEmpty()) {
             page.note("Some pieces are on hold and not to be coated: see the page 'On hold'.");
         }
         if (!plan.runs().isEmpty()) {

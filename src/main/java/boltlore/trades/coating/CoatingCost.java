@@ -18,15 +18,15 @@ public final class CoatingCost {
     private CoatingCost() {}
 
     /** Coating of the item's whole quantity; nothing for an item that is not coated. */
-    public static BigDecimal of(Item item, Finish finish, CoatingShop shop) {
-        return of(item.part(), finish, shop).multiply(item.quantity());
+    public static BigDecimal compute(Item item, Finish finish, CoatingShop shop) {
+        return compute(item.part(), finish, shop).multiply(item.quantity());
     }
 
     /**
      * Coating of one of the part; nothing for a part that is not coated. In the own oven each coat costs its labour, gas
      * and powder again; outside the coater's price by area or by piece is all of it.
      */
-    public static BigDecimal of(Part part, Finish finish, CoatingShop shop) {
+    public static BigDecimal compute(Part part, Finish finish, CoatingShop shop) {
         CoatingSpec coat = part.coat();
         return coat == null ? BigDecimal.ZERO : ofArea(coat.areaM2(), finish, shop);
     }

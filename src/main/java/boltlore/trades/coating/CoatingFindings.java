@@ -19,7 +19,7 @@ final class CoatingFindings {
         this.plan = job.plan();
     }
 
-    static Findings of(CoatJob job) {
+    static Findings find(CoatJob job) {
         CoatingFindings of = new CoatingFindings(job);
         return Stream.of(of.onHold(), of.tooLarge(), of.masks(), of.sizes(), of.late(), of.lightness())
                 .flatMap(some -> some)
@@ -27,14 +27,14 @@ final class CoatingFindings {
     }
 
     private Stream<Finding> onHold() {
-        return plan.heldBack().stream().map(row -> of(CoatingFinding.ON_HOLD, row, "marks", marks(row)));
+        return plan.onHold().stream().map(row -> find(CoatingFinding.ON_HOLD, row, "marks", marks(row)));
     }
 
     private Stream<Finding> tooLarge() {
         return Stream.concat(
                 plan.batches().stream()
                         .flatMap(batch -> batch.tooBig().stream())
-                        .map(big -> of(
+                        .map(big -> find(
                                 CoatingFinding.TOO_LARGE_FOR_OVEN,
                                 big.row(),
                                 "marks",
@@ -45,7 +45,7 @@ final class CoatingFindings {
     }
 
     private static Finding sent(TooBig big, Coater coater) {
-        return of(CoatingFinding.TOO_LARGE_SENT_OUT, big.row(), "coater", coater.name(), "why", big.why());
+        return find(CoatingFinding.TOO_LARGE_SENT_OUT, big.row(), "coater", coater.name(), "why", big.why());
     }
 
     /** Of what we mask ourselves. */
@@ -107,7 +107,7 @@ final class CoatingFindings {
                 .map(code -> Finding.of(CoatingFinding.LIGHTNESS_NOT_KNOWN, code, "powder", code));
     }
 
-    private static Finding of(CoatingFinding kind, BatchRow row, Object... more) {
+    private static Finding find(CoatingFinding kind, BatchRow row, Object... more) {
         Object[] named = new Object[6 + more.length];
         System.arraycopy(
                 new Object[] {

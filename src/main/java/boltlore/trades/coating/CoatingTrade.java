@@ -68,15 +68,15 @@ public final class CoatingTrade implements Trade {
         return Outcome.sound(CoatJob.of(
                         kits, options.get(LATE).orElse(null), options.get(START).orElse(null))
                 .stream()
-                .map(job -> of(job, options.has(HANGING)))
+                .map(job -> work(job, options.has(HANGING)))
                 .toList());
     }
 
-    private static TradeResult of(CoatJob job, boolean hanging) {
-        Findings findings = CoatingFindings.of(job);
-        List<Sheet> sheets = new ArrayList<>(List.of(Sheet.always(() -> CoatSheet.of(job, findings))));
+    private static TradeResult work(CoatJob job, boolean hanging) {
+        Findings findings = CoatingFindings.find(job);
+        List<Sheet> sheets = new ArrayList<>(List.of(Sheet.always(() -> CoatSheet.compose(job, findings))));
         if (hanging) {
-            sheets.add(Sheet.of(() -> HangingSheet.of(job)));
+            sheets.add(Sheet.of(() -> HangingSheet.compose(job)));
         }
         return new TradeResult("", findings, sheets);
     }

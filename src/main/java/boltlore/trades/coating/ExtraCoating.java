@@ -22,7 +22,8 @@ public final class ExtraCoating {
         Finish finish = catalogue.finishes().get(pieces.finish());
         return finish == null
                 ? BigDecimal.ZERO
-                : CoatingCost.of(pieces.part(), finish, catalogue.workshop().coating())
+                : CoatingCost.compute(
+                                pieces.part(), finish, catalogue.workshop().coating())
                         .multiply(pieces.quantity());
     }
 }

@@ -32,32 +32,32 @@ final class ExtraPieces {
     }
 
     /** In the order's own order, each assembly's coated parts at the level that they are coated at. */
-    static List<Pieces> of(Bill bill, Catalogue catalogue) {
+    static List<Pieces> find(Bill bill, Catalogue catalogue) {
         ExtraPieces pieces = new ExtraPieces(catalogue, bill);
         return bill.order().extra().stream()
-                .flatMap(extra -> pieces.of(extra, extra.quantity()))
+                .flatMap(extra -> pieces.find(extra, extra.quantity()))
                 .toList();
     }
 
     /** What is coated of one of the extra. */
     static Stream<Pieces> ofOne(Extra extra, Bill bill, Catalogue catalogue) {
-        return new ExtraPieces(catalogue, bill).of(extra, BigDecimal.ONE);
+        return new ExtraPieces(catalogue, bill).find(extra, BigDecimal.ONE);
     }
 
-    private Stream<Pieces> of(Extra extra, BigDecimal quantity) {
+    private Stream<Pieces> find(Extra extra, BigDecimal quantity) {
         PartNumber number = extra.part();
         return number == null || extra.suppliedByCustomer()
                 ? Stream.of()
-                : of(catalogue.part(number), quantity, extra.finish());
+                : find(catalogue.part(number), quantity, extra.finish());
     }
 
-    private Stream<Pieces> of(Part part, BigDecimal quantity, String asked) {
+    private Stream<Pieces> find(Part part, BigDecimal quantity, String asked) {
         CoatingSpec coat = part.coat();
         Stream<Pieces> itself = coat == null
                 ? Stream.of()
                 : Stream.of(new Pieces(part, coat, asked.isEmpty() ? finish(coat) : asked, quantity));
         Stream<Pieces> inside = part.contains().stream()
-                .flatMap(child -> of(catalogue.part(child.part()), quantity.multiply(child.quantity()), asked));
+                .flatMap(child -> find(catalogue.part(child.part()), quantity.multiply(child.quantity()), asked));
         return Stream.concat(itself, inside);
     }
 

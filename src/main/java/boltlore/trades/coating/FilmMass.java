@@ -38,7 +38,7 @@ public final class FilmMass {
     }
 
     /** Cured film on one of the part; nothing on a part that is not coated. */
-    public static BigDecimal of(Part part, Finish finish) {
+    public static BigDecimal compute(Part part, Finish finish) {
         CoatingSpec coat = part.coat();
         return coat == null ? BigDecimal.ZERO : film(coat.areaM2(), finish);
     }

@@ -43,7 +43,7 @@ final class FilmPage {
                 .box(Column.tick("look", "Visual OK"));
     }
 
-    static PageBuilder of(OvenBatch batch, Workshop workshop, String footer) {
+    static PageBuilder compose(OvenBatch batch, Workshop workshop, String footer) {
         String number = "Batch " + batch.number();
         PageBuilder page = Page.named(number + " film")
                 .landscape()
@@ -62,7 +62,7 @@ final class FilmPage {
     private static TableBuilder readings(OvenBatch batch) {
         List<Integer> pieces = batch.rows().stream().map(BatchRow::pieces).toList();
         List<Integer> counts =
-                SampledPieces.of(pieces, ReadingSample.of(batch.pieces()).pieces());
+                SampledPieces.draw(pieces, ReadingSample.of(batch.pieces()).pieces());
         TableBuilder table = FILM.empty();
         for (int i = 0; i < counts.size(); i++) {
             for (int piece = 0; piece < counts.get(i); piece++) {

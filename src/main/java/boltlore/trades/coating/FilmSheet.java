@@ -12,10 +12,10 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -76,11 +76,11 @@ public final class FilmSheet {
 
     private FilmSheet() {}
 
-    public static Workbook of(RecordVerdict verdict, CoatJob job) {
+    public static Report compose(RecordVerdict verdict, CoatJob job) {
         String orders = CoatSheet.orders(job.plan());
         String footer = "Film and powder, " + orders;
         Findings findings = verdict.findings();
-        WorkbookBuilder workbook = CoatSheet.begun("coating-record", "Film and powder of a coating plan", job)
+        ReportBuilder report = CoatSheet.begun("coating-record", "Film and powder of a coating plan", job)
                 .found(findings)
                 .glance(new Heading("Film and powder, " + orders, Look.TITLE));
         PageBuilder first = Page.named("Assessment").landscape().footer(footer).title("Film and powder, assessed");
@@ -89,14 +89,14 @@ public final class FilmSheet {
             first.heading("Film, batch by batch")
                     .add(rules(verdict))
                     .add(batches().box(Column.signature("by", "Released by")).of(verdict.film()));
-            workbook.glance(batches().of(verdict.film()).build(), rules(verdict).build());
+            report.glance(batches().of(verdict.film()).build(), rules(verdict).build());
         }
         if (!verdict.powder().isEmpty()) {
             first.heading("Powder issued").note(THEORETICAL).add(POWDER.of(verdict.powder()));
-            workbook.glance(POWDER.of(verdict.powder()).build());
+            report.glance(POWDER.of(verdict.powder()).build());
         }
-        workbook.page(first);
-        return (verdict.film().isEmpty() ? workbook : workbook.page(pieces(verdict, footer))).build();
+        report.page(first);
+        return (verdict.film().isEmpty() ? report : report.page(pieces(verdict, footer))).build();
     }
 
     /** By what each batch is accepted, with the figures and where they come from. */

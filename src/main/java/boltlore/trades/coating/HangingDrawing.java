@@ -41,7 +41,7 @@ final class HangingDrawing {
         this.heightMm = HEAD_MM + HOOK_MM + inside.height() * perMm + FOOT_MM;
     }
 
-    static Drawing of(HangingPlan plan) {
+    static Drawing draw(HangingPlan plan) {
         HangingDrawing drawing = new HangingDrawing(plan);
         int view = 0;
         for (Map.Entry<Integer, List<Place>> rail : plan.byRail().entrySet()) {

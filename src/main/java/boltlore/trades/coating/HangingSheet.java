@@ -7,10 +7,10 @@ import boltlore.report.Heading;
 import boltlore.report.Look;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
@@ -49,23 +49,22 @@ public final class HangingSheet {
                 .whole("down", "Down", "mm", each -> each.size(Hung::downMm));
     }
 
-    public static Workbook of(CoatJob job) {
+    public static Report compose(CoatJob job) {
         CoatPlan plan = job.plan();
         String footer = "Hanging plan, " + CoatSheet.orders(plan);
-        WorkbookBuilder workbook = CoatSheet.begun("hanging-plan", "Hanging plan", job);
+        ReportBuilder report = CoatSheet.begun("hanging-plan", "Hanging plan", job);
         long loads = plan.loads().count();
-        workbook.glance(
-                new Heading("Hanging plan: " + CoatWords.count(loads, "oven load", "oven loads"), Look.HEADING));
+        report.glance(new Heading("Hanging plan: " + CoatWords.count(loads, "oven load", "oven loads"), Look.HEADING));
         plan.runs()
                 .forEach(run -> run.queues()
                         .forEach(queue -> queue.loads()
-                                .forEach(load -> workbook.page(
-                                        page(load, queue, run, job).footer(footer)))));
+                                .forEach(load ->
+                                        report.page(page(load, queue, run, job).footer(footer)))));
         if (loads == 0) {
-            workbook.page(
+            report.page(
                     Page.named("Nothing").footer(footer).title("Hanging plan").note("Nothing is cured here."));
         }
-        return workbook.build();
+        return report.build();
     }
 
     private static PageBuilder page(OvenLoad load, CureQueue queue, PowderRun run, CoatJob job) {
@@ -88,7 +87,7 @@ public final class HangingSheet {
     /** The drawing, and what it leaves open. */
     private static void drawn(PageBuilder page, HangingPlan plan) {
         if (!plan.places().isEmpty()) {
-            page.note(PROPOSAL).picture(HangingDrawing.of(plan));
+            page.note(PROPOSAL).picture(HangingDrawing.draw(plan));
         }
         if (!plan.noRoom().isEmpty()) {
             page.note("Not drawn, because no room was found beside or below the others: " + numbers(plan.noRoom())

@@ -20,6 +20,6 @@ public final class KitFilm {
         Finish finish = finishes.get(item.finish());
         return finish == null
                 ? BigDecimal.ZERO
-                : FilmMass.of(item.part(), finish).multiply(item.quantity());
+                : FilmMass.compute(item.part(), finish).multiply(item.quantity());
     }
 }

@@ -36,11 +36,11 @@ public record LateMoves(
 
     /** Puts the late order into the plan of the others. */
     public static LateMoves of(Collection<Bill> bills, Bill late, Catalogue catalogue) {
-        CoatPlan planned = CoatPlanner.of(bills, catalogue);
+        CoatPlan planned = CoatPlanner.plan(bills, catalogue);
         CoatPlan after = LateOrder.in(planned, late, catalogue);
         List<Bill> all = new ArrayList<>(bills);
         all.add(late);
-        int afresh = (int) CoatPlanner.of(all, catalogue).loads().count();
+        int afresh = (int) CoatPlanner.plan(all, catalogue).loads().count();
         return new LateMoves(
                 late.order(), planned, after, loads(planned, after), orders(planned, after, catalogue), afresh);
     }

@@ -45,7 +45,7 @@ final class LateOrder {
         cautions.addAll(lateCautions);
         List<Order> orders =
                 rounds.stream().flatMap(round -> round.orders().stream()).toList();
-        return new CoatPlan(orders, rounds, heldBack(), cautions);
+        return new CoatPlan(orders, rounds, onHold(), cautions);
     }
 
     private List<Round> rounds() {
@@ -60,9 +60,9 @@ final class LateOrder {
         return List.copyOf(rounds);
     }
 
-    private List<BatchRow> heldBack() {
+    private List<BatchRow> onHold() {
         Stream<BatchRow> late = rows.stream().filter(row -> row.status() == CoatingStatus.HELD_BACK);
-        return BatchRow.merged(Stream.concat(planned.heldBack().stream(), late).toList());
+        return BatchRow.merged(Stream.concat(planned.onHold().stream(), late).toList());
     }
 
     /** The last round that begins no later than the order needs, or one of its own after all others. */
@@ -88,7 +88,7 @@ final class LateOrder {
         batches.add(late);
         LateSprays sprays = new LateSprays(base, booths);
         List<Spray> inOrder = sprays.with(batches.own());
-        List<PowderRun> runs = PowderRuns.of(inOrder, booths, (passes, oven) -> hung(base, passes, late, oven));
+        List<PowderRun> runs = PowderRuns.group(inOrder, booths, (passes, oven) -> hung(base, passes, late, oven));
         booths = RoundPlanner.after(booths, runs);
         boolean shortest = base.shortest() && sprays.asBefore();
         List<PowderRun> numbered = numbers.given(runs);

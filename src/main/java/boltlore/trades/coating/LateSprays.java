@@ -25,13 +25,13 @@ final class LateSprays {
     }
 
     List<Spray> with(List<OvenBatch> batches) {
-        sprays.replaceAll(spray -> of(spray, batches));
+        sprays.replaceAll(spray -> move(spray, batches));
         batches.forEach(this::place);
         return List.copyOf(sprays);
     }
 
     /** The spray with the batches as they are now. */
-    private static Spray of(Spray spray, List<OvenBatch> batches) {
+    private static Spray move(Spray spray, List<OvenBatch> batches) {
         List<Pass> passes = new ArrayList<>();
         for (Pass pass : spray.passes()) {
             batches.stream()

@@ -24,7 +24,7 @@ final class LeastLoads {
                 .toList();
     }
 
-    static int of(List<BatchRow> rows, Oven oven) {
+    static int bound(List<BatchRow> rows, Oven oven) {
         return new LeastLoads(rows, LoadLimits.of(oven)).apart();
     }
 

@@ -16,7 +16,7 @@ final class MasksTable {
     private MasksTable() {}
 
     /** For what goes out masked; no rows where nothing is masked. */
-    static TableBuilder of(SendOut sendOut, CoatingShop shop) {
+    static TableBuilder compose(SendOut sendOut, CoatingShop shop) {
         List<BareSpots> masked =
                 BareSpots.of(sendOut.rows()).stream().filter(BareSpots::masked).toList();
         TableBuilder table = byHand(MasksTable.<BareSpots>what(shop, spots -> spots))
@@ -26,7 +26,7 @@ final class MasksTable {
     }
 
     /** For one run, with the fewest that will do where masks go round from load to load. */
-    static TableBuilder of(PowderRun run, List<MasksToFetch> masks, CoatingShop shop) {
+    static TableBuilder compose(PowderRun run, List<MasksToFetch> masks, CoatingShop shop) {
         TableBuilder table = byHand(what(shop, MasksToFetch::spots)
                         .whole("load", "Most in one load", "", MasksToFetch::mostInOneLoad))
                 .of(masks)

@@ -29,7 +29,7 @@ final class OrdersPage {
 
     private OrdersPage() {}
 
-    static PageBuilder of(CoatJob job, String footer) {
+    static PageBuilder compose(CoatJob job, String footer) {
         PageBuilder page = Page.named("Orders").landscape().footer(footer).title("Orders, earliest need first");
         if (job.timetable().known()) {
             page.note("Working days are Monday to Friday, " + job.shop().time().dayMinutes()

@@ -20,7 +20,7 @@ final class OvenLoads {
     }
 
     /** Loads with the earliest need first, without a number yet. Every piece must fit into the oven alone. */
-    static List<OvenLoad> of(List<BatchRow> rows, Oven oven) {
+    static List<OvenLoad> fill(List<BatchRow> rows, Oven oven) {
         LoadLimits limits = LoadLimits.of(oven);
         List<HungKind> kinds = rows.stream().map(HungKind::of).toList();
         return orders(limits).stream()

@@ -18,7 +18,7 @@ final class PartsTable {
      *
      * @param byHand columns at the right end that stay empty for the pen
      */
-    static TableBuilder of(List<BatchRow> rows, Column... byHand) {
+    static TableBuilder compose(List<BatchRow> rows, Column... byHand) {
         int masks = masks(rows);
         TableBuilder table = spec(
                         masks > 0,

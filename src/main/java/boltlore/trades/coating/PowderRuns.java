@@ -27,7 +27,7 @@ final class PowderRuns {
         this.hanger = hanger;
     }
 
-    static List<PowderRun> of(List<Spray> inOrder, BoothWays booths, Hanger hanger) {
+    static List<PowderRun> group(List<Spray> inOrder, BoothWays booths, Hanger hanger) {
         PowderRuns runs = new PowderRuns(booths, hanger);
         int first = 0;
         for (int i = 1; i <= inOrder.size(); i++) {
@@ -82,6 +82,6 @@ final class PowderRuns {
                 passes.stream().flatMap(pass -> pass.batch().rows().stream()).toList();
         List<OvenLoad> loads = hanger.loads(passes, key.oven());
         return new CureQueue(
-                key.oven(), key.cureMetalC(), key.minutes(), passes, loads, LeastLoads.of(rows, key.oven()));
+                key.oven(), key.cureMetalC(), key.minutes(), passes, loads, LeastLoads.bound(rows, key.oven()));
     }
 }

@@ -35,7 +35,7 @@ final class PowdersPage {
         this.currency = job.workshop().currency();
     }
 
-    static PageBuilder of(CoatJob job, String footer) {
+    static PageBuilder compose(CoatJob job, String footer) {
         PowdersPage powders = new PowdersPage(job);
         PageBuilder page = Page.named("Powders").landscape().footer(footer).title("Spray sequence");
         CautionNotes.always(page, "coating-booth", job.workshop(), "en");
@@ -117,19 +117,19 @@ final class PowdersPage {
         TableBuilder table = inRounds(TableSpec.<PowderRun>named("powder-runs")
                 .text("run", "Run", run -> String.valueOf(run.number()))
                 .text("powder", "Powder", PowderRun::powder)
-                .text("says", "Kind", 28, run -> of(run, Powder::says))
-                .decimal("lightness", "Lightness L*", "", 0, run -> of(run, Powder::lightness))
+                .text("says", "Kind", 28, run -> compose(run, Powder::says))
+                .decimal("lightness", "Lightness L*", "", 0, run -> compose(run, Powder::lightness))
                 .text("clean-down", "Colour change", 18, run -> change(run.changeOver()))
                 .whole(
                         "minutes",
                         "Cleaning",
                         "min",
-                        run -> of(run.changeOver(), change -> change.work().minutes()))
+                        run -> compose(run.changeOver(), change -> change.work().minutes()))
                 .money(
                         "cost",
                         "Cost of change",
                         currency,
-                        run -> of(run.changeOver(), change -> Money.rounded(change.cost(), currency)))
+                        run -> compose(run.changeOver(), change -> Money.rounded(change.cost(), currency)))
                 .text(
                         "passes",
                         "For",
@@ -206,11 +206,11 @@ final class PowdersPage {
         return plan.runs().stream().map(run -> kg.apply(use(run))).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    private <T> @Nullable T of(PowderRun run, Function<Powder, @Nullable T> value) {
-        return of(job.shop().powders().get(run.powder()), value);
+    private <T> @Nullable T compose(PowderRun run, Function<Powder, @Nullable T> value) {
+        return compose(job.shop().powders().get(run.powder()), value);
     }
 
-    private static <S, T> @Nullable T of(@Nullable S of, Function<S, @Nullable T> value) {
+    private static <S, T> @Nullable T compose(@Nullable S of, Function<S, @Nullable T> value) {
         return of == null ? null : value.apply(of);
     }
 

@@ -21,9 +21,9 @@ final class RoundPlanner {
     Round round(int number, List<Order> orders, List<BatchRow> rows) {
         BatchMaker batches = new BatchMaker(workshop.coating(), numbers);
         batches.add(rows);
-        List<Spray> sprays = Sprays.of(batches.own(), booths, workshop.coating());
+        List<Spray> sprays = Sprays.plan(batches.own(), booths, workshop.coating());
         ColourOrder.Found found = ColourOrder.of(sprays, booths);
-        List<PowderRun> runs = PowderRuns.of(found.sprays(), booths, RoundPlanner::hung);
+        List<PowderRun> runs = PowderRuns.group(found.sprays(), booths, RoundPlanner::hung);
         booths = after(booths, runs);
         return new Round(number, orders, batches.own(), batches.out(), numbers.given(runs), found.shortest());
     }
@@ -31,7 +31,7 @@ final class RoundPlanner {
     private static List<OvenLoad> hung(List<Pass> passes, Oven oven) {
         List<BatchRow> rows =
                 passes.stream().flatMap(pass -> pass.batch().rows().stream()).toList();
-        return OvenLoads.of(rows, oven);
+        return OvenLoads.fill(rows, oven);
     }
 
     /** The booths as the runs leave them. */

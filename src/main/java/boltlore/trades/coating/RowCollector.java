@@ -65,7 +65,7 @@ final class RowCollector {
     }
 
     private void extras(Bill bill, Map<PartNumber, Integer> numbered) {
-        for (ExtraPieces.Pieces extra : ExtraPieces.of(bill, catalogue)) {
+        for (ExtraPieces.Pieces extra : ExtraPieces.find(bill, catalogue)) {
             Finish finish = finish(extra.part(), extra.finish());
             add(
                     extra.part(),

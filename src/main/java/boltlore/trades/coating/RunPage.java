@@ -9,9 +9,9 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.WorkbookBuilder;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -39,14 +39,14 @@ final class RunPage {
         this.footer = footer;
     }
 
-    static void on(WorkbookBuilder workbook, PowderRun run, CoatJob job, String footer) {
+    static void on(ReportBuilder report, PowderRun run, CoatJob job, String footer) {
         if (run.loads().findAny().isEmpty()) {
             return;
         }
         RunPage page = new RunPage(run, job, footer);
-        workbook.page(page.run());
+        report.page(page.run());
         if (run.loads().count() > 1 || run.passes().size() > 1) {
-            workbook.page(page.page(" hung", ", what hangs in which load").add(page.hanging()));
+            report.page(page.page(" hung", ", what hangs in which load").add(page.hanging()));
         }
     }
 
@@ -62,7 +62,7 @@ final class RunPage {
                 page.note("Masks that stand another cure may go round from load to load: then the most in one load will"
                         + " do.");
             }
-            page.add(MasksTable.of(run, masks, job.shop()));
+            page.add(MasksTable.compose(run, masks, job.shop()));
         }
         page.heading("Oven loads");
         run.queues().forEach(queue -> page.note(limits(queue)));

@@ -9,7 +9,7 @@ final class SampledPieces {
     private SampledPieces() {}
 
     /** How many of each row: at least one, never more than there are, in turn until the sample is full. */
-    static List<Integer> of(List<Integer> piecesOfRows, int sample) {
+    static List<Integer> draw(List<Integer> piecesOfRows, int sample) {
         int all = piecesOfRows.stream().mapToInt(Integer::intValue).sum();
         int rounds = 1;
         while (upTo(rounds, piecesOfRows) < Math.min(sample, all)) {

@@ -11,8 +11,8 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.WorkbookBuilder;
 import java.util.Currency;
 import java.util.stream.Collectors;
 
@@ -29,12 +29,12 @@ final class SendOutPage {
     private SendOutPage() {}
 
     /** The list, and where there are earth points what is measured here once the pieces are back. */
-    static void on(WorkbookBuilder workbook, SendOut sendOut, Workshop workshop, String footer) {
-        workbook.page(list(sendOut, workshop, footer));
+    static void on(ReportBuilder report, SendOut sendOut, Workshop workshop, String footer) {
+        report.page(list(sendOut, workshop, footer));
         if (EarthTable.speaksOf(sendOut.rows())) {
             PageBuilder back = page(sendOut, " back", ", back", footer);
             EarthTable.on(back, sendOut.rows(), "send-out", sendOut.number());
-            workbook.page(back.signatures("Released to stores by"));
+            report.page(back.signatures("Released to stores by"));
         }
     }
 
@@ -47,9 +47,9 @@ final class SendOutPage {
                     .add(WHY.of(sendOut.tooBig()).about("send-out", sendOut.number()));
         }
         if (!sendOut.coater().fitsMasks() && PartsTable.masks(sendOut.rows()) > 0) {
-            page.heading("Masks").add(MasksTable.of(sendOut, workshop.coating()));
+            page.heading("Masks").add(MasksTable.compose(sendOut, workshop.coating()));
         }
-        page.heading("Pieces").add(PartsTable.of(sendOut.rows(), BY_HAND).about("send-out", sendOut.number()));
+        page.heading("Pieces").add(PartsTable.compose(sendOut.rows(), BY_HAND).about("send-out", sendOut.number()));
         return page.signatures("Counted out by", "Taken over by the coater", "Counted back and inspected by");
     }
 

@@ -17,7 +17,7 @@ final class Sprays {
     private Sprays() {}
 
     /** What is in the booth first, then light to dark, then as the batches come. */
-    static List<Spray> of(List<OvenBatch> batches, BoothWays booths, CoatingShop shop) {
+    static List<Spray> plan(List<OvenBatch> batches, BoothWays booths, CoatingShop shop) {
         Map<Key, List<Pass>> byKey = new LinkedHashMap<>();
         for (OvenBatch batch : batches) {
             for (Pass pass : passes(batch)) {

@@ -19,23 +19,23 @@ import java.util.stream.Stream;
 record Demand(Part part, String finish, BigDecimal quantity, BigDecimal extraQuantity, Timing timing) {
 
     /** Of all parts that are bought or made as such, by part number; nothing inside what is bought. */
-    static SortedMap<PartNumber, Demand> of(PricedBill priced, Source source) {
+    static SortedMap<PartNumber, Demand> of(CostedBill costed, Source source) {
         SortedMap<PartNumber, Demand> sums = new TreeMap<>();
-        Stream.concat(ofKit(priced), ofExtras(priced))
+        Stream.concat(ofKit(costed), ofExtras(costed))
                 .filter(demand -> demand.part().source() == source)
                 .forEach(demand -> sums.merge(demand.part().number(), demand, Demand::plus));
         return sums;
     }
 
-    private static Stream<Demand> ofKit(PricedBill priced) {
-        return priced.rows().stream()
+    private static Stream<Demand> ofKit(CostedBill costed) {
+        return costed.rows().stream()
                 .filter(row -> !row.insideBought())
                 .map(row -> new Demand(
                         row.item().part(), row.item().finish(), row.item().quantity(), BigDecimal.ZERO, row.timing()));
     }
 
-    private static Stream<Demand> ofExtras(PricedBill priced) {
-        return priced.times().extras().stream()
+    private static Stream<Demand> ofExtras(CostedBill costed) {
+        return costed.times().extras().stream()
                 .map(extra -> new Demand(extra.part(), "", extra.quantity(), extra.quantity(), extra.timing()));
     }
 

@@ -24,8 +24,8 @@ public record Job(Part part, String finish, BigDecimal count, BigDecimal extra, 
             .thenComparing(job -> job.part().number());
 
     /** What must be released first stands first. */
-    public static List<Job> of(PricedBill priced) {
-        return Demand.of(priced, Source.MAKE).values().stream()
+    public static List<Job> of(CostedBill costed) {
+        return Demand.of(costed, Source.MAKE).values().stream()
                 .map(Job::of)
                 .sorted(BY_NEED)
                 .toList();

@@ -23,7 +23,7 @@ public final class Pricing {
     private final KitTimes times;
     private final MinorUnit unit;
     private final Function<Item, BigDecimal> coatingCost;
-    private final List<PricedItem> rows = new ArrayList<>();
+    private final List<ItemCost> rows = new ArrayList<>();
 
     private Pricing(KitTimes times, Catalogue catalogue, Function<Item, BigDecimal> coatingCost) {
         this.times = times;
@@ -32,8 +32,8 @@ public final class Pricing {
     }
 
     /** With what coating costs in this workshop. */
-    public static PricedBill of(Bill bill, Catalogue catalogue) {
-        return of(
+    public static CostedBill cost(Bill bill, Catalogue catalogue) {
+        return cost(
                 bill, catalogue, item -> coating(item, catalogue), extra -> ExtraCoating.ofOne(extra, bill, catalogue));
     }
 
@@ -41,7 +41,7 @@ public final class Pricing {
         Finish finish = catalogue.finishes().get(item.finish());
         return finish == null
                 ? BigDecimal.ZERO
-                : CoatingCost.of(item, finish, catalogue.workshop().coating());
+                : CoatingCost.compute(item, finish, catalogue.workshop().coating());
     }
 
     /**
@@ -50,7 +50,7 @@ public final class Pricing {
      * @param coatingCost what coating an item's whole quantity costs, unrounded; asked of coated items only
      * @param coatingOfExtra what coating one of an extra costs, unrounded; left out where the order tells the extra's cost
      */
-    static PricedBill of(
+    static CostedBill cost(
             Bill bill,
             Catalogue catalogue,
             Function<Item, BigDecimal> coatingCost,
@@ -58,10 +58,10 @@ public final class Pricing {
         KitTimes times = KitTimes.of(bill, catalogue);
         Pricing pricing = new Pricing(times, catalogue, coatingCost);
         bill.items().forEach(item -> pricing.row(item, null));
-        List<PricedExtra> extras = bill.order().extra().stream()
-                .map(extra -> PricedExtra.of(extra, catalogue, coatingOfExtra.apply(extra)))
+        List<ExtraCost> extras = bill.order().extra().stream()
+                .map(extra -> ExtraCost.of(extra, catalogue, coatingOfExtra.apply(extra)))
                 .toList();
-        return new PricedBill(bill, catalogue, times, List.copyOf(pricing.rows), extras);
+        return new CostedBill(bill, catalogue, times, List.copyOf(pricing.rows), extras);
     }
 
     /** @param bought when what it comes inside of must be there, where that is bought; else null */
@@ -70,7 +70,7 @@ public final class Pricing {
         Timing timing = bought == null ? times.of(item) : bought;
         BigDecimal extended = inside ? BigDecimal.ZERO : Costs.own(item);
         BigDecimal coating = item.coated() && !inside ? coatingCost.apply(item) : BigDecimal.ZERO;
-        rows.add(new PricedItem(item, inside, unit.round(extended), unit.round(coating), timing));
+        rows.add(new ItemCost(item, inside, unit.round(extended), unit.round(coating), timing));
         boolean holds = inside || item.part().source() == Source.BUY;
         item.inside().forEach(child -> row(child, holds ? timing : null));
     }

@@ -34,9 +34,9 @@ public record Purchase(
             .thenComparing(purchase -> purchase.part().number());
 
     /** By supplier; within a supplier what must be ordered first stands first. */
-    public static List<Purchase> of(PricedBill priced) {
-        MinorUnit unit = new MinorUnit(priced.currency());
-        return Demand.of(priced, Source.BUY).values().stream()
+    public static List<Purchase> of(CostedBill costed) {
+        MinorUnit unit = new MinorUnit(costed.currency());
+        return Demand.of(costed, Source.BUY).values().stream()
                 .map(demand -> of(demand, unit))
                 .sorted(BY_SUPPLIER)
                 .toList();

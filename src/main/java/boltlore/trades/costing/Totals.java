@@ -14,9 +14,9 @@ public record Totals(BigDecimal made, BigDecimal bought, BigDecimal coating, Big
 
     public static final Totals NONE = new Totals(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
 
-    static Totals of(Collection<PricedItem> rows) {
+    static Totals of(Collection<ItemCost> rows) {
         Totals sum = NONE;
-        for (PricedItem row : rows) {
+        for (ItemCost row : rows) {
             sum = sum.plus(row);
         }
         return sum;
@@ -31,7 +31,7 @@ public record Totals(BigDecimal made, BigDecimal bought, BigDecimal coating, Big
         return own().add(coating);
     }
 
-    private Totals plus(PricedItem row) {
+    private Totals plus(ItemCost row) {
         return new Totals(
                 row.made() ? made.add(row.extended()) : made,
                 row.made() ? bought : bought.add(row.extended()),

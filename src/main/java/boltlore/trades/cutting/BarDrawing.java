@@ -38,7 +38,7 @@ final class BarDrawing {
     }
 
     /** @param alike bars that are cut alike, at least one */
-    static Drawing of(List<SawnBar> alike, MaterialCuts cuts) {
+    static Drawing draw(List<SawnBar> alike, MaterialCuts cuts) {
         double longest = cuts.bars().stream()
                 .mapToDouble(bar -> bar.lengthMm().doubleValue())
                 .max()
@@ -77,7 +77,7 @@ final class BarDrawing {
         marks.add(Mark.from(new Point(EDGE_MM, TOP_MM / 2 - 0.4), title, WORDS_MM));
         marks.add(Mark.dashed(Outlines.box(x(BigDecimal.ZERO), TOP_MM, x(bar.lengthMm()), BOTTOM_MM)));
         BigDecimal first = bar.pieces().get(0).fromMm();
-        marks.addAll(Hatching.of(x(BigDecimal.ZERO), TOP_MM, x(first), BOTTOM_MM));
+        marks.addAll(Hatching.draw(x(BigDecimal.ZERO), TOP_MM, x(first), BOTTOM_MM));
     }
 
     private void pieces() {
@@ -124,7 +124,7 @@ final class BarDrawing {
         double left = x(bar.lengthMm().subtract(bar.restMm()));
         double right = x(bar.lengthMm());
         if (!bar.isKept()) {
-            marks.addAll(Hatching.of(left, TOP_MM, right, BOTTOM_MM));
+            marks.addAll(Hatching.draw(left, TOP_MM, right, BOTTOM_MM));
         }
         String words = (bar.isKept() ? "Keep " : "Scrap ") + Digits.plain(bar.restMm());
         if (Mark.Lettering.widthMm(words, WORDS_MM) <= right - left - 1 && bar.isKept()) {

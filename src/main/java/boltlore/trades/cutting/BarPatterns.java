@@ -22,7 +22,7 @@ final class BarPatterns {
     private BarPatterns() {}
 
     /** In the order of their first bars. */
-    static List<List<SawnBar>> of(List<SawnBar> bars) {
+    static List<List<SawnBar>> group(List<SawnBar> bars) {
         Map<Alike, List<SawnBar>> patterns = new LinkedHashMap<>();
         for (SawnBar bar : bars) {
             List<Piece> pieces = bar.pieces().stream().map(Piece::of).toList();

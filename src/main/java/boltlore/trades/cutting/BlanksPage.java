@@ -44,7 +44,7 @@ final class BlanksPage {
 
     private BlanksPage() {}
 
-    static PageBuilder of(List<BlankRow> rows, Workshop workshop, String footer) {
+    static PageBuilder compose(List<BlankRow> rows, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Blanks").landscape().footer(footer).frozen(1);
         page.title("Sheet-metal blanks").note(FORMULA);
         CautionNotes.always(page, "cutting-press", workshop, "en");

@@ -21,7 +21,7 @@ final class CutCollector {
     private final Bill bill;
     private final Catalogue catalogue;
     private final SortedMap<PartNumber, BigDecimal> made = new TreeMap<>();
-    private final SortedMap<PartNumber, BigDecimal> heldBack = new TreeMap<>();
+    private final SortedMap<PartNumber, BigDecimal> onHold = new TreeMap<>();
 
     CutCollector(Bill bill, Catalogue catalogue) {
         this.bill = bill;
@@ -38,14 +38,14 @@ final class CutCollector {
     }
 
     /** How many belong to brackets of which nobody has said yet whether they ship. */
-    SortedMap<PartNumber, Integer> heldBack() {
-        return whole(heldBack);
+    SortedMap<PartNumber, Integer> onHold() {
+        return whole(onHold);
     }
 
     /** What is bought has its parts in it already. */
     private void walk(Item item) {
         if (item.part().source() == Source.MAKE) {
-            (isUndecided(item) ? heldBack : made).merge(item.part().number(), item.quantity(), BigDecimal::add);
+            (isUndecided(item) ? onHold : made).merge(item.part().number(), item.quantity(), BigDecimal::add);
             item.inside().forEach(this::walk);
         }
     }

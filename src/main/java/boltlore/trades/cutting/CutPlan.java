@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param orders earliest due first
  * @param materials in the order of their names
  * @param blanks by sheet, then by part
- * @param heldBack parts that nobody has decided about, which are not cut
+ * @param onHold parts that nobody has decided about, which are not cut
  * @param notCut what cannot be planned
  * @param idle remnants of materials that nothing is cut from
  */
@@ -24,12 +24,12 @@ public record CutPlan(
         List<Order> orders,
         List<MaterialCuts> materials,
         List<BlankRow> blanks,
-        List<HeldBack> heldBack,
+        List<OnHold> onHold,
         List<NotCut> notCut,
         List<Remnant> idle) {
 
     /** Parts of one number in one order. */
-    public record HeldBack(String order, Part part, int count) {}
+    public record OnHold(String order, Part part, int count) {}
 
     /**
      * Pieces that no bar is known for.
@@ -43,18 +43,18 @@ public record CutPlan(
         orders = List.copyOf(orders);
         materials = List.copyOf(materials);
         blanks = List.copyOf(blanks);
-        heldBack = List.copyOf(heldBack);
+        onHold = List.copyOf(onHold);
         notCut = List.copyOf(notCut);
         idle = List.copyOf(idle);
     }
 
     public boolean isEmpty() {
-        return materials.isEmpty() && blanks.isEmpty() && heldBack.isEmpty() && notCut.isEmpty();
+        return materials.isEmpty() && blanks.isEmpty() && onHold.isEmpty() && notCut.isEmpty();
     }
 
     /** What a person must know: what waits for a decision, and where the list is not proved to be the cheapest. */
     Findings findings(Currency currency) {
-        Stream<Finding> waiting = heldBack.stream()
+        Stream<Finding> waiting = onHold.stream()
                 .map(held -> Finding.of(
                         CuttingFinding.PART_NOT_TO_BE_CUT,
                         held.part().number().text(),

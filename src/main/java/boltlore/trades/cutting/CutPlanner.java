@@ -7,8 +7,8 @@ import boltlore.catalogue.Material;
 import boltlore.catalogue.Part;
 import boltlore.measure.PartNumber;
 import boltlore.order.Order;
-import boltlore.trades.cutting.CutPlan.HeldBack;
 import boltlore.trades.cutting.CutPlan.NotCut;
+import boltlore.trades.cutting.CutPlan.OnHold;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -30,7 +30,7 @@ public final class CutPlanner {
     private final SortedMap<String, List<PieceSet>> byMaterial = new TreeMap<>();
     private final SortedMap<PartNumber, List<String>> ordersOfBlank = new TreeMap<>();
     private final SortedMap<PartNumber, Integer> blanks = new TreeMap<>();
-    private final List<HeldBack> heldBack = new ArrayList<>();
+    private final List<OnHold> onHold = new ArrayList<>();
     private final List<NotCut> notCut = new ArrayList<>();
 
     private CutPlanner(Catalogue catalogue, List<Remnant> remnants) {
@@ -43,7 +43,7 @@ public final class CutPlanner {
      *
      * @param remnants at hand, each name once
      */
-    public static CutPlan of(Collection<Bill> bills, Catalogue catalogue, List<Remnant> remnants) {
+    public static CutPlan plan(Collection<Bill> bills, Catalogue catalogue, List<Remnant> remnants) {
         return new CutPlanner(catalogue, remnants).plan(bills);
     }
 
@@ -55,14 +55,14 @@ public final class CutPlanner {
         earliestFirst.forEach(this::collect);
         List<Order> orders = earliestFirst.stream().map(Bill::order).toList();
         List<MaterialCuts> materials = materials(orders);
-        return new CutPlan(orders, materials, blanks(), heldBack, notCut, idle(materials));
+        return new CutPlan(orders, materials, blanks(), onHold, notCut, idle(materials));
     }
 
     private void collect(Bill bill) {
         String order = bill.order().name();
         CutCollector parts = new CutCollector(bill, catalogue);
         parts.made().forEach((number, count) -> collect(order, catalogue.part(number), count));
-        parts.heldBack().forEach((number, count) -> heldBack.add(new HeldBack(order, catalogue.part(number), count)));
+        parts.onHold().forEach((number, count) -> onHold.add(new OnHold(order, catalogue.part(number), count)));
     }
 
     private void collect(String order, Part part, int count) {

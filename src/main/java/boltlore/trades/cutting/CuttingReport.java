@@ -16,11 +16,11 @@ import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.Picture;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
-import boltlore.trades.cutting.CutPlan.HeldBack;
+import boltlore.trades.cutting.CutPlan.OnHold;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.Currency;
@@ -46,21 +46,21 @@ final class CuttingReport {
                     + " or kept. They are on no bar and among no blanks until this list is issued again.";
     private static final int NAMED_IN_FOOTER = 4;
 
-    private static final TableSpec<HeldBack> ON_HOLD = TableSpec.<HeldBack>named("held-back")
-            .text("order", "Order", 20, HeldBack::order)
+    private static final TableSpec<OnHold> ON_HOLD = TableSpec.<OnHold>named("held-back")
+            .text("order", "Order", 20, OnHold::order)
             .text("part", "Part", 20, held -> held.part().number().text())
             .text("revision", "Rev", held -> held.part().revision())
             .text("name", "Name", 40, held -> held.part().name().english())
-            .whole("count", "Parts", "", HeldBack::count)
+            .whole("count", "Parts", "", OnHold::count)
             .box(new Column("decision", "Left out or kept", Kind.blank().oneOf("Left out", "Kept")))
             .box(Column.signature("by", "Decided by"));
 
     private CuttingReport() {}
 
-    static Workbook of(CutPlan plan, Catalogue catalogue) {
+    static Report compose(CutPlan plan, Catalogue catalogue) {
         Workshop workshop = catalogue.workshop();
         String footer = "Cutting list, " + orders(plan);
-        WorkbookBuilder report = Workbook.of("cutting-list", "Cutting list")
+        ReportBuilder report = Report.named("cutting-list", "Cutting list")
                 .about(orders(plan))
                 .by(workshop.name())
                 .found(plan.findings(workshop.currency()));
@@ -72,19 +72,19 @@ final class CuttingReport {
                 .max(Comparator.naturalOrder())
                 .ifPresent(report::dated);
         report.page(overview(plan, workshop, footer));
-        plan.materials().forEach(cuts -> report.page(SawPage.of(cuts, workshop, footer)));
+        plan.materials().forEach(cuts -> report.page(SawPage.compose(cuts, workshop, footer)));
         if (!plan.blanks().isEmpty()) {
-            report.page(BlanksPage.of(plan.blanks(), workshop, footer));
+            report.page(BlanksPage.compose(plan.blanks(), workshop, footer));
         }
-        RackPage.of(plan, catalogue, footer).ifPresent(report::page);
-        if (!plan.heldBack().isEmpty()) {
-            report.page(onHold(plan.heldBack(), footer));
+        RackPage.compose(plan, catalogue, footer).ifPresent(report::page);
+        if (!plan.onHold().isEmpty()) {
+            report.page(onHold(plan.onHold(), footer));
         }
         return report.build();
     }
 
     /** Each way of cutting in words, then all materials. */
-    private static void glance(WorkbookBuilder report, CutPlan plan, Workshop workshop) {
+    private static void glance(ReportBuilder report, CutPlan plan, Workshop workshop) {
         report.glance(new Heading(orders(plan), Look.TITLE));
         if (plan.materials().isEmpty()) {
             report.glance(Note.plain("", "Nothing in these orders is sawn."));
@@ -92,7 +92,8 @@ final class CuttingReport {
         }
         for (MaterialCuts cuts : plan.materials()) {
             report.glance(new Heading(cuts.material().says(), Look.HEADING));
-            BarPatterns.of(cuts.bars()).forEach(pattern -> report.glance(new Picture(BarDrawing.of(pattern, cuts))));
+            BarPatterns.group(cuts.bars())
+                    .forEach(pattern -> report.glance(new Picture(BarDrawing.draw(pattern, cuts))));
         }
         report.glance(materials(plan.materials(), workshop.currency(), false).build());
     }
@@ -170,9 +171,9 @@ final class CuttingReport {
     }
 
     /** What is not to be cut until someone has decided about it. */
-    private static PageBuilder onHold(List<HeldBack> heldBack, String footer) {
+    private static PageBuilder onHold(List<OnHold> onHold, String footer) {
         PageBuilder page = Page.named("On hold").landscape().footer(footer);
-        return page.title("On hold: do not cut").note(UNDECIDED).add(ON_HOLD.of(heldBack));
+        return page.title("On hold: do not cut").note(UNDECIDED).add(ON_HOLD.of(onHold));
     }
 
     /** 'Order BL-1001', 'Orders BL-1001, BL-1002', or how many where there are more than fit a footer. */

@@ -65,7 +65,7 @@ public final class CuttingTrade implements Trade {
         Catalogue catalogue = kits.get(0).catalogue();
         List<Bill> bills = kits.stream().map(KitInWork::bill).toList();
         return remnants(options, catalogue).then(remnants -> {
-            CutPlan plan = CutPlanner.of(bills, catalogue, remnants);
+            CutPlan plan = CutPlanner.plan(bills, catalogue, remnants);
             List<Fault> faults =
                     plan.notCut().stream().map(CuttingTrade::fault).distinct().toList();
             return faults.isEmpty() ? Outcome.sound(List.of(result(plan, catalogue, options))) : Outcome.faulty(faults);
@@ -84,7 +84,7 @@ public final class CuttingTrade implements Trade {
         return new TradeResult(
                 "",
                 plan.findings(catalogue.workshop().currency()),
-                List.of(Sheet.of(() -> CuttingReport.of(plan, catalogue))),
+                List.of(Sheet.of(() -> CuttingReport.compose(plan, catalogue))),
                 left);
     }
 

@@ -94,7 +94,7 @@ final class MaterialPlanner {
     MaterialCuts plan(int firstNumber, UnaryOperator<String> restName) {
         // The bars of a parted set must be of one heat, which remnants seldom are.
         BarStocks stocks = new BarStocks(stock, parted ? List.of() : remnants, sawing);
-        Packing packing = Packer.of(task(stocks));
+        Packing packing = Packer.pack(task(stocks));
         List<SawnBar> bars = new ArrayList<>();
         packing.bars().stream()
                 .sorted(Comparator.comparingInt(CuttingPattern::stock))

@@ -30,7 +30,7 @@ final class RackPage {
     private RackPage() {}
 
     /** Empty where there are no remnants before or after. */
-    static Optional<PageBuilder> of(CutPlan plan, Catalogue catalogue, String footer) {
+    static Optional<PageBuilder> compose(CutPlan plan, Catalogue catalogue, String footer) {
         List<Racked> taken = new ArrayList<>();
         List<Racked> kept = new ArrayList<>();
         List<Racked> unused = new ArrayList<>();

@@ -67,13 +67,13 @@ final class SawPage {
 
     private SawPage() {}
 
-    static PageBuilder of(MaterialCuts cuts, Workshop workshop, String footer) {
+    static PageBuilder compose(MaterialCuts cuts, Workshop workshop, String footer) {
         String material = cuts.material().name();
         PageBuilder page = Page.named(material).landscape().footer(footer);
         page.title(cuts.material().says()).add(saw(cuts));
         CautionNotes.always(page, "cutting-saw", workshop, "en");
         page.heading("Bars as they are cut, lengths in mm");
-        BarPatterns.of(cuts.bars()).forEach(pattern -> page.picture(BarDrawing.of(pattern, cuts)));
+        BarPatterns.group(cuts.bars()).forEach(pattern -> page.picture(BarDrawing.draw(pattern, cuts)));
         page.heading("Bars to take").add(bars(cuts, workshop.currency()).about("material", material));
         page.heading("Pieces, bar by bar")
                 .add(PIECES.of(cuts.bars().stream().flatMap(Piece::of).toList()).about("material", material));

@@ -20,7 +20,7 @@ final class BagsPage {
 
     private BagsPage() {}
 
-    static PageBuilder of(KitFixings fixings, Catalogue catalogue, String footer) {
+    static PageBuilder compose(KitFixings fixings, Catalogue catalogue, String footer) {
         PageBuilder page = Page.named("Bags").landscape().footer(footer);
         page.title("Fixings by bag, counted by weight")
                 .add(spec(catalogue).of(fixings.bags()))

@@ -1,7 +1,7 @@
 package boltlore.trades.fixings;
 
 import boltlore.faults.Outcome;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.Room;
@@ -44,23 +44,23 @@ public final class FixingsTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.sound(kits.stream().map(FixingsTrade::of).toList());
+        return Outcome.sound(kits.stream().map(FixingsTrade::work).toList());
     }
 
-    private static TradeResult of(KitInWork kit) {
+    private static TradeResult work(KitInWork kit) {
         KitFixings fixings = FixingsMaker.make(kit);
         return TradeResult.of(kit, fixings.findings(), () -> report(fixings, kit));
     }
 
-    static Workbook report(KitFixings fixings, KitInWork kit) {
+    static Report report(KitFixings fixings, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
         return KitReport.begin(kit, "fixings", TITLE)
                 .found(fixings.findings())
                 .glance(JointsPage.glance(fixings).build())
                 .glance(JointsPage.figures("glance", fixings).build())
-                .page(JointsPage.of(fixings, kit, footer))
-                .page(SafetyPage.of(fixings, kit.workshop(), footer))
-                .page(BagsPage.of(fixings, kit.catalogue(), footer))
+                .page(JointsPage.compose(fixings, kit, footer))
+                .page(SafetyPage.compose(fixings, kit.workshop(), footer))
+                .page(BagsPage.compose(fixings, kit.catalogue(), footer))
                 .build();
     }
 }

@@ -44,7 +44,7 @@ final class JointsPage {
 
     private JointsPage() {}
 
-    static PageBuilder of(KitFixings fixings, KitInWork kit, String footer) {
+    static PageBuilder compose(KitFixings fixings, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Joints").landscape().footer(footer);
         page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
         FindingsTable.add(page, fixings.findings(), "en");

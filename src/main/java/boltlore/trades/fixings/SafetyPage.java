@@ -47,7 +47,7 @@ final class SafetyPage {
 
     private SafetyPage() {}
 
-    static PageBuilder of(KitFixings fixings, Workshop workshop, String footer) {
+    static PageBuilder compose(KitFixings fixings, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Signed joints").landscape().footer(footer);
         page.title("Joints to sign for")
                 .add(SIGNED.of(

@@ -1,10 +1,10 @@
 package boltlore.trades.orders;
 
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.bill.sheets.ContentsWorkbook;
+import boltlore.trades.bill.sheets.BillReport;
+import boltlore.trades.bill.sheets.ContentsReport;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.picking.PickingTrade;
@@ -17,8 +17,10 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /** Bill and contents list of an order that nothing stops. */
-    public static List<Supplier<Workbook>> of(KitInWork kit, OrderPricing pricing, List<FoundBy> found) {
+    public static List<Supplier<Report>> prepare(KitInWork kit, OrderPricing pricing, List<FoundBy> found) {
         PickingList packed = PickingTrade.list(kit);
-        return List.of(() -> BillWorkbook.of(pricing, packed, found), () -> ContentsWorkbook.of(kit.plan(), kit.bill(), packed));
+        return List.of(
+                () -> BillReport.compose(pricing, packed, found),
+                () -> ContentsReport.compose(kit.plan(), kit.bill(), packed));
     }
 }

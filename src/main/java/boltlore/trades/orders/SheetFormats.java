@@ -3,10 +3,10 @@ package boltlore.trades.orders;
 import boltlore.report.BarChart;
 import boltlore.report.Column;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.csv.CsvWriter;
 import boltlore.report.html.HtmlWriter;
 import boltlore.report.json.JsonWriter;
@@ -27,7 +27,7 @@ public final class SheetFormats {
                 Table.named("ready").columns(Column.text("text", "Text"), Column.decimal("figure", "Figure", 2));
         table.row().put("text", "-").put("figure", BigDecimal.ONE);
         table.total("sum", "Sum").sum("figure", BigDecimal.ONE);
-        of(List.of(Workbook.of("ready", "Ready")
+        write(List.of(Report.named("ready", "Ready")
                 .page(Page.named("Ready")
                         .title("Ready")
                         .note("-")
@@ -36,8 +36,8 @@ public final class SheetFormats {
                 .build()));
     }
 
-    public static List<SheetFile> of(List<Workbook> workbooks) {
-        return of(workbooks, false);
+    public static List<SheetFile> write(List<Report> reports) {
+        return write(reports, false);
     }
 
     /**
@@ -45,19 +45,16 @@ public final class SheetFormats {
      *
      * @param html whether each is written as a page too
      */
-    public static List<SheetFile> of(List<Workbook> workbooks, boolean html) {
-        return ofEach(
-                workbooks.stream()
-                        .<Supplier<Workbook>>map(workbook -> () -> workbook)
-                        .toList(),
-                html);
+    public static List<SheetFile> write(List<Report> reports, boolean html) {
+        return writeEach(
+                reports.stream().<Supplier<Report>>map(report -> () -> report).toList(), html);
     }
 
     /** Makes each workbook, writes it and lets it go, several at once. */
-    public static List<SheetFile> ofEach(List<Supplier<Workbook>> workbooks, boolean html) {
+    public static List<SheetFile> writeEach(List<Supplier<Report>> workbooks, boolean html) {
         List<Written> all = workbooks.parallelStream()
                 .map(Supplier::get)
-                .map(workbook -> written(workbook, html))
+                .map(report -> written(report, html))
                 .toList();
         List<SheetFile> files = new ArrayList<>();
         all.forEach(written -> files.addAll(written.books()));
@@ -65,14 +62,14 @@ public final class SheetFormats {
         return files;
     }
 
-    private static Written written(Workbook workbook, boolean html) {
+    private static Written written(Report report, boolean html) {
         List<SheetFile> tables = new ArrayList<>();
         if (html) {
-            new HtmlWriter().write(workbook).forEach(file -> tables.add(file.under("html")));
+            new HtmlWriter().write(report).forEach(file -> tables.add(file.under("html")));
         }
-        new CsvWriter().write(workbook).forEach(file -> tables.add(file.under("csv")));
-        new JsonWriter().write(workbook).forEach(file -> tables.add(file.under("json")));
-        return new Written(new XlsxWriter().write(workbook), tables);
+        new CsvWriter().write(report).forEach(file -> tables.add(file.under("csv")));
+        new JsonWriter().write(report).forEach(file -> tables.add(file.under("json")));
+        return new Written(new XlsxWriter().write(report), tables);
     }
 
     private record Written(List<SheetFile> books, List<SheetFile> tables) {}

@@ -1,7 +1,7 @@
 package boltlore.trades.orders;
 
+import boltlore.report.Report;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
 import boltlore.trades.TradeResult;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,23 +16,23 @@ public final class TradeFiles {
      *
      * @param html whether each report is written as a page too
      */
-    public static List<SheetFile> of(List<TradeResult> results, boolean html) {
+    public static List<SheetFile> write(List<TradeResult> results, boolean html) {
         List<SheetFile> files = new ArrayList<>();
         for (TradeResult result : results) {
-            List<Workbook> reports = result.sheets().parallelStream()
+            List<Report> reports = result.sheets().parallelStream()
                     .map(sheet -> sheet.report().get())
                     .toList();
-            files.addAll(of(result, reports, html));
+            files.addAll(write(result, reports, html));
         }
         return files;
     }
 
     /** Of a result whose reports are made already. */
-    public static List<SheetFile> of(TradeResult result, List<Workbook> reports, boolean html) {
+    public static List<SheetFile> write(TradeResult result, List<Report> reports, boolean html) {
         List<SheetFile> files = new ArrayList<>();
         for (int i = 0; i < reports.size(); i++) {
             TradeResult.Sheet sheet = result.sheets().get(i);
-            List<SheetFile> all = new ArrayList<>(SheetFormats.of(List.of(reports.get(i)), html));
+            List<SheetFile> all = new ArrayList<>(SheetFormats.write(List.of(reports.get(i)), html));
             all.addAll(sheet.beside().get());
             all.forEach(file -> files.add(sheet.folder().isEmpty() ? file : file.under(sheet.folder())));
         }

@@ -29,7 +29,7 @@ final class Bags {
         this.shown = shown;
     }
 
-    static List<BagPage> of(Bill bill, List<Stage> stages, ShownCautions shown) {
+    static List<BagPage> fill(Bill bill, List<Stage> stages, ShownCautions shown) {
         Bags bags = new Bags(new Spares(bill.picked().map(Item::part)), shown);
         SortedMap<String, List<Item>> byStage = bill.picked()
                 .collect(Collectors.groupingBy(

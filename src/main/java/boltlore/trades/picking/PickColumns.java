@@ -38,7 +38,7 @@ record PickColumns(int digits) {
             return of(row.part(), row.quantity(), row.spares());
         }
 
-        static Handed of(HeldBack held) {
+        static Handed of(OnHold held) {
             return of(held.part(), held.quantity(), BigDecimal.ZERO);
         }
 
@@ -68,7 +68,7 @@ record PickColumns(int digits) {
         Stream<BigDecimal> bags =
                 list.bags().stream().flatMap(page -> page.rows().stream()).map(BagRow::quantity);
         Stream<BigDecimal> apart = Stream.concat(
-                list.heldBack().stream().map(HeldBack::quantity),
+                list.onHold().stream().map(OnHold::quantity),
                 list.extras().stream().map(extra -> extra.extra().quantity()));
         int finest = Stream.concat(bags, apart)
                 .mapToInt(quantity -> quantity.stripTrailingZeros().scale())

@@ -104,9 +104,9 @@ final class PickPages {
     }
 
     /** What waits for a decision; it has no box to tick, so that nobody picks it. */
-    PageBuilder onHold(List<HeldBack> rows) {
+    PageBuilder onHold(List<OnHold> rows) {
         FindingWords words = new FindingWords(kit.family());
-        TableBuilder table = columns.<HeldBack>of("held-back", "Bin", false, Handed::of)
+        TableBuilder table = columns.<OnHold>of("held-back", "Bin", false, Handed::of)
                 .text("finish", "Finish", held -> finish(held.finish()))
                 .text(
                         "brackets",

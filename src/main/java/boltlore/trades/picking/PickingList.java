@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  *
  * @param walk from bins, in walking order
  * @param fromCoating coated for this kit, so fetched from coating; by finish, then in walking order
- * @param heldBack not to be picked until the order decides on its unused brackets
+ * @param onHold not to be picked until the order decides on its unused brackets
  * @param extras outside the universal kit, in the order's own order
  * @param bags a page for each fit stage that gets anything, in fitting order
  * @param cautions codes of all cautions for the head of the list, sorted
@@ -29,7 +29,7 @@ import java.util.stream.Stream;
 public record PickingList(
         List<PickRow> walk,
         List<CoatedRow> fromCoating,
-        List<HeldBack> heldBack,
+        List<OnHold> onHold,
         List<ExtraRow> extras,
         List<BagPage> bags,
         List<String> cautions) {
@@ -50,8 +50,8 @@ public record PickingList(
 
     /** A finding for each bracket that nobody has decided about, with all that hangs on it. */
     private Stream<Finding> onHold(FindingWords words) {
-        SortedMap<LineName, List<HeldBack>> byBracket = new TreeMap<>();
-        heldBack.forEach(held -> held.brackets()
+        SortedMap<LineName, List<OnHold>> byBracket = new TreeMap<>();
+        onHold.forEach(held -> held.brackets()
                 .forEach(bracket -> byBracket
                         .computeIfAbsent(bracket, any -> new ArrayList<>())
                         .add(held)));

@@ -35,7 +35,7 @@ final class PickingMaker {
         this.sure = Undecided.sure(plan, bill);
         this.walk = new Walk(workshop.aisles());
         this.shown = new ShownCautions(workshop.cautions());
-        this.bags = Bags.of(sure, workshop.stages(), shown);
+        this.bags = Bags.fill(sure, workshop.stages(), shown);
         this.spares = spares(bags);
     }
 
@@ -50,7 +50,7 @@ final class PickingMaker {
                 rows.stream().filter(row -> row.finish().isEmpty()).toList();
         List<ExtraRow> extras = bill.order().extra().stream().map(this::extra).toList();
         return new PickingList(
-                fromBins, fromCoating, Undecided.heldBack(bill, sure, walk), extras, bags, head(rows, extras));
+                fromBins, fromCoating, Undecided.onHold(bill, sure, walk), extras, bags, head(rows, extras));
     }
 
     /** One row for each part and finish, in walking order. */

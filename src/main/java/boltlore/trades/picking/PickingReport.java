@@ -11,8 +11,8 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
 import java.util.Collection;
@@ -30,9 +30,9 @@ final class PickingReport {
 
     private PickingReport() {}
 
-    static Workbook of(KitInWork kit, PickingList list, Findings findings) {
+    static Report compose(KitInWork kit, PickingList list, Findings findings) {
         Order order = kit.order();
-        WorkbookBuilder report = Workbook.of("picking-list", "Picking list " + order.name())
+        ReportBuilder report = Report.named("picking-list", "Picking list " + order.name())
                 .about("Order " + order.name() + ", " + order.customer())
                 .by(kit.workshop().name())
                 .found(findings)
@@ -45,14 +45,14 @@ final class PickingReport {
         report.page(pickList(kit, list, findings, pages));
         apart(report, list.fromCoating(), pages::fromCoating);
         apart(report, list.extras(), pages::extras);
-        apart(report, list.heldBack(), pages::onHold);
+        apart(report, list.onHold(), pages::onHold);
         apart(report, list.walk().stream().filter(PickColumns::needsSerialsPage).toList(), pages::serials);
         list.bags().forEach(stage -> report.page(pages.bags(stage)));
         return report.build();
     }
 
     /** Nothing gets a page where there is none of it. */
-    private static <R> void apart(WorkbookBuilder report, List<R> rows, Function<List<R>, PageBuilder> page) {
+    private static <R> void apart(ReportBuilder report, List<R> rows, Function<List<R>, PageBuilder> page) {
         if (!rows.isEmpty()) {
             report.page(page.apply(rows));
         }
@@ -63,7 +63,7 @@ final class PickingReport {
         count(says, "bins", "Lines from bins", list.walk());
         count(says, "coating", "Lines from coating", list.fromCoating());
         count(says, "outside", "Lines outside the kit", list.extras());
-        count(says, "held", "Lines on hold", list.heldBack());
+        count(says, "held", "Lines on hold", list.onHold());
         return says;
     }
 
@@ -108,7 +108,7 @@ final class PickingReport {
         return list.walk().size() + " lines from bins"
                 + more(list.fromCoating(), "from coating")
                 + more(list.extras(), "outside the kit")
-                + more(list.heldBack(), "on hold");
+                + more(list.onHold(), "on hold");
     }
 
     private static String more(Collection<?> rows, String words) {

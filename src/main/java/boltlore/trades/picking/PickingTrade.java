@@ -41,13 +41,13 @@ public final class PickingTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.sound(kits.stream().map(PickingTrade::of).toList());
+        return Outcome.sound(kits.stream().map(PickingTrade::work).toList());
     }
 
-    private static TradeResult of(KitInWork kit) {
+    private static TradeResult work(KitInWork kit) {
         PickingList list = list(kit);
         Findings findings = list.findings(kit);
-        Sheet sheet = Sheet.always(() -> PickingReport.of(kit, list, findings));
+        Sheet sheet = Sheet.always(() -> PickingReport.compose(kit, list, findings));
         return new TradeResult(kit.order().name(), findings, List.of(sheet));
     }
 

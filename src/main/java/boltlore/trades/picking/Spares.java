@@ -33,11 +33,11 @@ final class Spares {
     /** Spares for one bag that holds so many of the part; none for what is no small fixing. */
     BigDecimal inBag(Part part, BigDecimal quantity) {
         boolean counted = !Units.measured(part.unit()) && quantity.signum() > 0;
-        return counted && small.contains(part.number()) ? of(quantity) : BigDecimal.ZERO;
+        return counted && small.contains(part.number()) ? add(quantity) : BigDecimal.ZERO;
     }
 
     /** The larger of one and 5 % rounded up. */
-    private static BigDecimal of(BigDecimal quantity) {
+    private static BigDecimal add(BigDecimal quantity) {
         return quantity.multiply(SHARE).setScale(0, RoundingMode.CEILING).max(BigDecimal.ONE);
     }
 

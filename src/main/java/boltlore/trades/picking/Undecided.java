@@ -58,12 +58,12 @@ final class Undecided {
                 kit.quantities(),
                 kit.finishes(),
                 kit.cautions());
-        return BillMaker.of(
+        return BillMaker.make(
                 plan, bill.order(), new Resolution.Resolved(resolved.choices(), smaller, resolved.findings()));
     }
 
     /** What the bill holds beyond the sure one, as it is picked. */
-    static List<HeldBack> heldBack(Bill bill, Bill sure, Walk walk) {
+    static List<OnHold> onHold(Bill bill, Bill sure, Walk walk) {
         if (lines(bill).isEmpty()) {
             return List.of();
         }
@@ -75,18 +75,18 @@ final class Undecided {
         return pieces.values().stream()
                 .map(items -> held(items, kept.getOrDefault(Piece.of(items.get(0)), BigDecimal.ZERO), brackets))
                 .filter(held -> held.quantity().signum() > 0)
-                .sorted(Comparator.comparing((HeldBack held) -> held.part().bin(), walk.order()))
+                .sorted(Comparator.comparing((OnHold held) -> held.part().bin(), walk.order()))
                 .toList();
     }
 
-    private static HeldBack held(List<Item> items, BigDecimal kept, SortedMap<LineName, Set<PartNumber>> brackets) {
+    private static OnHold held(List<Item> items, BigDecimal kept, SortedMap<LineName, Set<PartNumber>> brackets) {
         Item first = items.get(0);
         BigDecimal all = items.stream().map(Item::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
         List<LineName> calling = brackets.entrySet().stream()
                 .filter(bracket -> items.stream().anyMatch(item -> calls(bracket.getKey(), bracket.getValue(), item)))
                 .map(Map.Entry::getKey)
                 .toList();
-        return new HeldBack(first.part(), first.finish(), all.subtract(kept), calling);
+        return new OnHold(first.part(), first.finish(), all.subtract(kept), calling);
     }
 
     /** Whether the item hangs on that bracket line: it stands there, or the bracket's ask is the largest at its joint. */

@@ -23,7 +23,7 @@ final class BatteryFindings {
         this.byAir = shipment.route().by() == By.AIR;
     }
 
-    static List<Finding> of(Shipment shipment) {
+    static List<Finding> find(Shipment shipment) {
         BatteryFindings found = new BatteryFindings(shipment);
         List<DangerousGoods> lithium =
                 shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
@@ -69,7 +69,7 @@ final class BatteryFindings {
                     "most",
                     AirRules.MOST_NET_KG,
                     "holds",
-                    Told.number(crate.netKg(), 1));
+                    NumberFormats.number(crate.netKg(), 1));
         }
     }
 
@@ -112,7 +112,7 @@ final class BatteryFindings {
                     "goods",
                     goods.says(),
                     "percent",
-                    Told.number(percent, 1),
+                    NumberFormats.number(percent, 1),
                     "most",
                     most);
         }

@@ -22,7 +22,7 @@ final class BorderFindings {
         this.shipping = shipment.shipping();
     }
 
-    static List<Finding> of(Shipment shipment) {
+    static List<Finding> find(Shipment shipment) {
         BorderFindings found = new BorderFindings(shipment);
         if (shipment.route().to().isEmpty()) {
             found.add(ShippingFinding.DESTINATION_NOT_TOLD, "destination");
@@ -65,7 +65,7 @@ final class BorderFindings {
     }
 
     private void wood(ShippingFinding kind, List<Crate> crates, String marks) {
-        add(kind, "wood", "marks", marks, "count", crates.size(), "crates", Told.numbers(crates));
+        add(kind, "wood", "marks", marks, "count", crates.size(), "crates", NumberFormats.numbers(crates));
     }
 
     private void uncoded() {
@@ -76,7 +76,13 @@ final class BorderFindings {
                 .distinct()
                 .toList();
         if (!names.isEmpty()) {
-            add(ShippingFinding.CUSTOMS_CODE_NOT_KNOWN, CUSTOMS, "parts", Told.first(names), "more", Told.more(names));
+            add(
+                    ShippingFinding.CUSTOMS_CODE_NOT_KNOWN,
+                    CUSTOMS,
+                    "parts",
+                    NumberFormats.first(names),
+                    "more",
+                    NumberFormats.more(names));
         }
     }
 
@@ -92,7 +98,7 @@ final class BorderFindings {
                     "hs",
                     hs,
                     "kw",
-                    Told.number(motor.kw(), 3),
+                    NumberFormats.number(motor.kw(), 3),
                     "usual",
                     Tariff.of(motor).code());
         }

@@ -1,6 +1,6 @@
 package boltlore.trades.shipping;
 
-import static boltlore.trades.shipping.Told.number;
+import static boltlore.trades.shipping.NumberFormats.number;
 
 import boltlore.catalogue.CrateType;
 import boltlore.catalogue.Shipping;
@@ -27,7 +27,7 @@ final class CrateFindings {
         this.shipment = shipment;
     }
 
-    static List<Finding> of(Shipment shipment) {
+    static List<Finding> find(Shipment shipment) {
         if (shipment.shipping().crates().isEmpty()) {
             return List.of(
                     shipment.shipping().equals(Shipping.NONE)
@@ -59,7 +59,7 @@ final class CrateFindings {
         List<Object> named = new ArrayList<>(List.of("goods", goods.says()));
         named.addAll(List.of("mass", number(goods.measured() ? packed.kg() : goods.kg(BigDecimal.ONE), 1)));
         named.addAll(List.of("sized", goods.size() == null ? 0 : 1));
-        named.addAll(List.of("size", goods.size() == null ? "" : Told.size(goods.size())));
+        named.addAll(List.of("size", goods.size() == null ? "" : NumberFormats.size(goods.size())));
         Optional<CrateType> strongest = types(goods).max(Comparator.comparing(CrateType::payloadKg));
         ShippingFinding kind = ShippingFinding.NO_CRATE_OF_THAT_KIND;
         if (oneFits(goods)) {
@@ -71,7 +71,7 @@ final class CrateFindings {
                 kind = ShippingFinding.GOES_INTO_NO_CRATE;
                 CrateType crate = strongest.get();
                 named.addAll(List.of("crate", crate.name(), "payload", number(crate.payloadKg(), 1)));
-                named.addAll(List.of("inside", Told.size(crate.inside())));
+                named.addAll(List.of("inside", NumberFormats.size(crate.inside())));
             }
         }
         add(kind, goods.name(), named.toArray());
@@ -90,20 +90,20 @@ final class CrateFindings {
     }
 
     private void undecided() {
-        List<String> brackets = shipment.heldBack().stream()
+        List<String> brackets = shipment.onHold().stream()
                 .flatMap(held -> held.brackets().stream())
                 .map(LineName::text)
                 .distinct()
                 .sorted()
                 .toList();
-        if (!shipment.heldBack().isEmpty()) {
+        if (!shipment.onHold().isEmpty()) {
             add(
                     ShippingFinding.BRACKETS_NOT_DECIDED,
                     "leftOut",
                     "brackets",
-                    Told.first(brackets),
+                    NumberFormats.first(brackets),
                     "more",
-                    Told.more(brackets));
+                    NumberFormats.more(brackets));
         }
     }
 
@@ -118,9 +118,9 @@ final class CrateFindings {
                     "crate",
                     crate.number(),
                     "parts",
-                    Told.first(unweighed),
+                    NumberFormats.first(unweighed),
                     "more",
-                    Told.more(unweighed));
+                    NumberFormats.more(unweighed));
         }
         crate.heart(shipment.shipping().lifting())
                 .ifPresent(heart -> add(
@@ -152,7 +152,7 @@ final class CrateFindings {
                     "count",
                     mostly.size(),
                     "crates",
-                    Told.numbers(mostly));
+                    NumberFormats.numbers(mostly));
         }
     }
 

@@ -68,7 +68,7 @@ final class CratePacker {
     private void bag(List<Packed> bag) {
         if (!place(bag)) {
             bag.stream()
-                    .flatMap(each -> Pieces.of(each).stream())
+                    .flatMap(each -> Pieces.split(each).stream())
                     .sorted(Comparator.comparing(Packed::kg).reversed())
                     .forEach(this::piece);
         }

@@ -26,7 +26,7 @@ final class CratesDrawing {
     private CratesDrawing() {}
 
     /** What does not fit beside the others stands in the next row. */
-    static Drawing of(List<Crate> crates) {
+    static Drawing draw(List<Crate> crates) {
         CratesDrawing drawing = new CratesDrawing();
         for (List<Crate> row : rows(crates)) {
             drawing.row(row);
@@ -38,7 +38,7 @@ final class CratesDrawing {
     private static String says(List<Crate> crates) {
         return crates.stream()
                 .map(crate -> "crate " + crate.number() + " "
-                        + Told.size(crate.type().outside()) + " mm, " + Told.kg(crate.grossKg()))
+                        + NumberFormats.size(crate.type().outside()) + " mm, " + NumberFormats.kg(crate.grossKg()))
                 .collect(Collectors.joining("; ", "Crates from their long side, 1 : 40: ", "."));
     }
 
@@ -91,7 +91,7 @@ final class CratesDrawing {
 
     private void words(Crate crate, Point middle, double top) {
         marks.add(Mark.centred(middle, "" + crate.number(), WORDS_MM * 1.6));
-        String mass = Told.kg(crate.grossKg());
+        String mass = NumberFormats.kg(crate.grossKg());
         marks.add(Mark.centred(new Point(middle.xMm(), top - 3), mass, WORDS_MM));
     }
 

@@ -40,14 +40,15 @@ final class CratesPage {
 
     private CratesPage() {}
 
-    static PageBuilder of(Shipment shipment, Consignment together, Findings findings, LoadWords words, String footer) {
+    static PageBuilder compose(
+            Shipment shipment, Consignment together, Findings findings, LoadWords words, String footer) {
         PageBuilder page =
                 Page.named("Crates").footer(footer).title(ShippingReport.TITLE).add(head(shipment, together));
         if (findings.stops()) {
             page.caution(Severity.STOP.says(), "Nothing leaves as it is: see 'Before the crates leave'.");
         }
         if (!shipment.crates().isEmpty()) {
-            page.picture(CratesDrawing.of(shipment.crates()));
+            page.picture(CratesDrawing.draw(shipment.crates()));
             page.add(crates(shipment, words)).note(MASSES);
             page.add(INSIDE.of(shipment.crates())).note(FILLED);
         }
@@ -76,7 +77,10 @@ final class CratesPage {
                 .whole("crate", "Crate", "", Crate::number)
                 .text("what", "Fit stage and content", 24, crate -> words.of(crate.load()))
                 .text("kind", "Kind", 15, crate -> crate.type().name())
-                .text("outside", "Outside (mm)", crate -> Told.size(crate.type().outside()))
+                .text(
+                        "outside",
+                        "Outside (mm)",
+                        crate -> NumberFormats.size(crate.type().outside()))
                 .decimal("net", "Net", "kg", 1, Crate::netKg)
                 .decimal(
                         "empty",

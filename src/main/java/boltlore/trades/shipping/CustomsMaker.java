@@ -28,7 +28,7 @@ final class CustomsMaker {
     }
 
     /** By code, then by origin; goods without a code first. */
-    static List<CustomsLine> of(List<Goods> goods, @Nullable SellingPrice price, PieceCosts costs) {
+    static List<CustomsLine> make(List<Goods> goods, @Nullable SellingPrice price, PieceCosts costs) {
         return new CustomsMaker(price, costs).lines(groups(goods));
     }
 

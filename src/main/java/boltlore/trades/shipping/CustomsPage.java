@@ -39,7 +39,7 @@ final class CustomsPage {
 
     private CustomsPage() {}
 
-    static PageBuilder of(Shipment shipment, String footer) {
+    static PageBuilder compose(Shipment shipment, String footer) {
         PageBuilder page = Page.named("Customs lines")
                 .footer(footer)
                 .title("Customs lines, draft")
@@ -60,7 +60,10 @@ final class CustomsPage {
                 .say("order", "Order", order.name())
                 .say("consignee", "Consignee", order.partner().isEmpty() ? order.customer() : order.partner())
                 .leave("address", "Consignee's address")
-                .say("crates", "Packages", shipment.crates().size() + ", gross " + Told.kg(shipment.grossKg()));
+                .say(
+                        "crates",
+                        "Packages",
+                        shipment.crates().size() + ", gross " + NumberFormats.kg(shipment.grossKg()));
         boolean asked = shipment.route().leavesUnion(shipment.shipping());
         says.say("asked", "Customs papers", asked ? "required" : "not required within the customs union");
         SellingPrice price = shipment.price();

@@ -15,7 +15,7 @@ final class DangerousFindings {
 
     private DangerousFindings() {}
 
-    static List<Finding> of(Shipment shipment, Consignment together) {
+    static List<Finding> find(Shipment shipment, Consignment together) {
         List<Goods> goods = Stream.concat(
                         shipment.crates().stream().flatMap(crate -> crate.packed().stream()),
                         shipment.tooLarge().stream())
@@ -58,7 +58,7 @@ final class DangerousFindings {
                 "count",
                 dangerous.crates().size(),
                 "crates",
-                Told.numbers(dangerous.crates()),
+                NumberFormats.numbers(dangerous.crates()),
                 "alone",
                 UnNumber.LITHIUM_ION.un()));
     }
@@ -100,12 +100,12 @@ final class DangerousFindings {
                         : ShippingFinding.ADR_POINTS_ABOVE_EXEMPTION,
                 "vehicle",
                 "points",
-                Told.number(points.points(), 1),
+                NumberFormats.number(points.points(), 1),
                 "others",
                 together.shipments().size() - 1,
                 "limit",
                 RoadPoints.LIMIT,
                 "left",
-                Told.number(RoadPoints.LIMIT.subtract(points.points()).max(BigDecimal.ZERO), 1));
+                NumberFormats.number(RoadPoints.LIMIT.subtract(points.points()).max(BigDecimal.ZERO), 1));
     }
 }

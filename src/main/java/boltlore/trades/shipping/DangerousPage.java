@@ -44,7 +44,7 @@ final class DangerousPage {
 
     private static final TableSpec<DangerousGoods> GOODS = TableSpec.<DangerousGoods>named("dangerous-goods")
             .text("un", "UN number", DangerousGoods::un)
-            .text("crates", "Crates", goods -> Told.numbers(goods.crates()))
+            .text("crates", "Crates", goods -> NumberFormats.numbers(goods.crates()))
             .quantity("pieces", "Pieces", "", DangerousGoods::pieces)
             .decimal("net", "Articles, net", "kg", 1, DangerousGoods::netKg)
             .decimal("energy", "Energy", "Wh", 0, DangerousGoods::wattHours);
@@ -81,7 +81,7 @@ final class DangerousPage {
 
     private DangerousPage() {}
 
-    static PageBuilder of(Shipment shipment, Consignment together, String footer) {
+    static PageBuilder compose(Shipment shipment, Consignment together, String footer) {
         PageBuilder page = Page.named("Dangerous goods").footer(footer);
         page.title("DRAFT – dangerous goods");
         CautionNotes.always(page, "dangerous-goods", shipment.workshop(), "en");
@@ -111,7 +111,7 @@ final class DangerousPage {
     private static TableBuilder entries(Shipment shipment) {
         TableBuilder table = ENTRIES.empty();
         for (DangerousGoods goods : shipment.dangerous()) {
-            table.group(goods.un(), goods.un() + " in " + Told.crates(goods.crates()));
+            table.group(goods.un(), goods.un() + " in " + NumberFormats.crates(goods.crates()));
             List<String> drafts = drafts(goods, shipment);
             for (int i = 0; i < drafts.size(); i++) {
                 ENTRIES.add(table, "", new Entry(Papers.ROAD_ENTRIES.get(i), drafts.get(i)));
@@ -154,7 +154,7 @@ final class DangerousPage {
     private static String quantity(DangerousGoods goods) {
         String energy = goods.wattHours().signum() == 0 ? "" : ", " + Digits.upTo(goods.wattHours(), 0) + " Wh in all";
         String pieces = goods.pieces().compareTo(BigDecimal.ONE) == 0 ? " piece, " : " pieces, ";
-        return Digits.upTo(goods.pieces(), 0) + pieces + Told.kg(goods.netKg()) + " net" + energy;
+        return Digits.upTo(goods.pieces(), 0) + pieces + NumberFormats.kg(goods.netKg()) + " net" + energy;
     }
 
     /** Those that a trained person chooses from. */

@@ -26,7 +26,7 @@ final class GoodsMaker {
     }
 
     /** Bags in fitting order, then extras; what the customer supplies is not ours to send. */
-    static List<Goods> of(PickingList list, Catalogue catalogue) {
+    static List<Goods> make(PickingList list, Catalogue catalogue) {
         GoodsMaker maker = new GoodsMaker(catalogue);
         List<Goods> goods = new ArrayList<>();
         list.bags().forEach(page -> page.rows().forEach(row -> goods.add(maker.ofBag(page.stage(), row))));

@@ -36,7 +36,7 @@ final class LabelDrawing {
         this.words = words;
     }
 
-    static Drawing of(Crate crate, Shipment shipment, LoadWords words) {
+    static Drawing draw(Crate crate, Shipment shipment, LoadWords words) {
         LabelDrawing label = new LabelDrawing(crate, shipment, words);
         label.frame();
         label.written();
@@ -53,7 +53,7 @@ final class LabelDrawing {
 
     private String says() {
         return "Label of crate " + crate.number() + ", order "
-                + shipment.order().name() + ", " + Told.kg(crate.grossKg()) + " gross.";
+                + shipment.order().name() + ", " + NumberFormats.kg(crate.grossKg()) + " gross.";
     }
 
     private void frame() {
@@ -78,7 +78,7 @@ final class LabelDrawing {
         line(say("grossWord") + " " + words.kg(crate.grossKg()), 9);
         line(
                 say("netWord") + " " + words.kg(crate.netKg()) + " – "
-                        + Told.size(crate.type().outside()) + " mm",
+                        + NumberFormats.size(crate.type().outside()) + " mm",
                 4);
         line(say("lift." + Lift.of(crate.grossKg(), shipment.shipping().lifting())), 5);
     }

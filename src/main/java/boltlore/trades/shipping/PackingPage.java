@@ -37,7 +37,7 @@ final class PackingPage {
         this.words = words;
     }
 
-    static PageBuilder of(Shipment shipment, Map<String, Finish> finishes, LoadWords words) {
+    static PageBuilder compose(Shipment shipment, Map<String, Finish> finishes, LoadWords words) {
         PackingPage packing = new PackingPage(shipment, finishes, words);
         Phrases phrases = words.phrases();
         PageBuilder page = Page.named(phrases.say("page")).print(packing.print());
@@ -93,7 +93,7 @@ final class PackingPage {
     }
 
     private void rest(PageBuilder page) {
-        if (!shipment.heldBack().isEmpty()) {
+        if (!shipment.onHold().isEmpty()) {
             page.heading(phrases.say("undecided")).note(phrases.say("undecidedSays"));
         }
         if (!shipment.byCustomer().isEmpty()) {
@@ -168,7 +168,7 @@ final class PackingPage {
     private String heading(Crate crate) {
         return phrases.say("crate") + " " + crate.number() + " " + phrases.say("of") + " "
                 + shipment.crates().size() + " · " + words.of(crate.load()) + " · "
-                + Told.size(crate.type().outside()) + " mm · " + phrases.say("grossWord") + " "
+                + NumberFormats.size(crate.type().outside()) + " mm · " + phrases.say("grossWord") + " "
                 + words.kg(crate.grossKg());
     }
 

@@ -2,7 +2,7 @@ package boltlore.trades.shipping;
 
 import boltlore.bill.Item;
 import boltlore.measure.PartNumber;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.HashMap;
@@ -26,11 +26,11 @@ final class PieceCosts {
 
     private final Map<Piece, Sum> sums = new HashMap<>();
 
-    static PieceCosts of(PricedBill priced) {
+    static PieceCosts of(CostedBill costed) {
         IdentityHashMap<Item, BigDecimal> own = new IdentityHashMap<>();
-        priced.rows().forEach(row -> own.put(row.item(), row.total()));
+        costed.rows().forEach(row -> own.put(row.item(), row.total()));
         PieceCosts costs = new PieceCosts();
-        priced.bill().picked().forEach(item -> costs.add(item, whole(item, own)));
+        costed.bill().picked().forEach(item -> costs.add(item, whole(item, own)));
         return costs;
     }
 

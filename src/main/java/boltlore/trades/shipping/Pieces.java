@@ -14,7 +14,7 @@ final class Pieces {
     private Pieces() {}
 
     /** One by one; a can or coil stays whole. */
-    static List<Packed> of(Packed packed) {
+    static List<Packed> split(Packed packed) {
         if (packed.goods().measured()) {
             return List.of(packed);
         }

@@ -22,7 +22,7 @@ public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDeci
 
     /** Of the order's quotation; empty where it has no price. */
     public static Optional<SellingPrice> of(OrderPricing pricing) {
-        List<Extra> ordered = pricing.priced().bill().order().extra();
+        List<Extra> ordered = pricing.costed().bill().order().extra();
         return pricing.quotation().map(quotation -> of(quotation, ordered));
     }
 

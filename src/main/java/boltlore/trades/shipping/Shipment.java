@@ -8,7 +8,7 @@ import boltlore.findings.Findings;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.order.Order;
-import boltlore.trades.picking.HeldBack;
+import boltlore.trades.picking.OnHold;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param crates in fitting order
  * @param tooLarge what goes into no crate of the workshop
- * @param heldBack what is not packed until the order decides on brackets that carry nothing
+ * @param onHold what is not packed until the order decides on brackets that carry nothing
  * @param customs lines that add up to the price
  * @param price null where the order has none
  */
@@ -30,7 +30,7 @@ public record Shipment(
         Route route,
         List<Crate> crates,
         List<Packed> tooLarge,
-        List<HeldBack> heldBack,
+        List<OnHold> onHold,
         List<CustomsLine> customs,
         @Nullable SellingPrice price) {
 
@@ -70,10 +70,10 @@ public record Shipment(
 
     Findings findings(Consignment together) {
         return Stream.of(
-                        CrateFindings.of(this),
-                        DangerousFindings.of(this, together),
-                        BatteryFindings.of(this),
-                        BorderFindings.of(this))
+                        CrateFindings.find(this),
+                        DangerousFindings.find(this, together),
+                        BatteryFindings.find(this),
+                        BorderFindings.find(this))
                 .flatMap(List::stream)
                 .collect(Findings.collected());
     }

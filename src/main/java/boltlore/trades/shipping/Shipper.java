@@ -4,7 +4,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Workshop;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -32,18 +32,17 @@ public final class Shipper {
      * @param price that the customer pays; null where the order has none
      * @param list what stores hand out of the same bill
      */
-    public static Shipment of(PricedBill priced, @Nullable SellingPrice price, PickingList list, Route route) {
-        return new Shipper(priced.catalogue()).shipment(priced, price, list, route);
+    public static Shipment ship(CostedBill costed, @Nullable SellingPrice price, PickingList list, Route route) {
+        return new Shipper(costed.catalogue()).shipment(costed, price, list, route);
     }
 
-    private Shipment shipment(PricedBill priced, @Nullable SellingPrice price, PickingList list, Route route) {
-        List<Goods> goods = GoodsMaker.of(list, priced.catalogue());
+    private Shipment shipment(CostedBill costed, @Nullable SellingPrice price, PickingList list, Route route) {
+        List<Goods> goods = GoodsMaker.make(list, costed.catalogue());
         List<Crate> crates = new ArrayList<>();
         List<Packed> tooLarge = new ArrayList<>();
         loads(goods).forEach((load, all) -> pack(load, all, crates, tooLarge));
-        List<CustomsLine> customs = CustomsMaker.of(goods, price, PieceCosts.of(priced));
-        return new Shipment(
-                priced.bill(), workshop, shipping, route, crates, tooLarge, list.heldBack(), customs, price);
+        List<CustomsLine> customs = CustomsMaker.make(goods, price, PieceCosts.of(costed));
+        return new Shipment(costed.bill(), workshop, shipping, route, crates, tooLarge, list.onHold(), customs, price);
     }
 
     private void pack(Load load, List<Goods> goods, List<Crate> crates, List<Packed> tooLarge) {

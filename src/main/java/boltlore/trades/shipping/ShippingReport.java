@@ -8,8 +8,8 @@ import boltlore.report.Heading;
 import boltlore.report.Look;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import java.util.List;
 import java.util.Map;
 
@@ -24,12 +24,12 @@ final class ShippingReport {
     private ShippingReport() {}
 
     /** @param together all orders in the vehicle, whose dangerous goods count together */
-    static Workbook of(Shipment shipment, Consignment together, Map<String, Finish> finishes) {
+    static Report compose(Shipment shipment, Consignment together, Map<String, Finish> finishes) {
         Order order = shipment.order();
         Findings findings = shipment.findings(together);
         LoadWords english = LoadWords.of(shipment, Wording.ENGLISH);
         String footer = TITLE + ", order " + order.name();
-        WorkbookBuilder book = Workbook.of("shipping-papers", TITLE)
+        ReportBuilder book = Report.named("shipping-papers", TITLE)
                 .about("Order " + order.name())
                 .by(shipment.workshop().name())
                 .found(findings)
@@ -39,24 +39,24 @@ final class ShippingReport {
         if (order.placed() != null) {
             book.dated(order.placed());
         }
-        book.page(CratesPage.of(shipment, together, findings, english, footer));
+        book.page(CratesPage.compose(shipment, together, findings, english, footer));
         book.page(CratesPage.findings(findings, footer));
         LoadWords words = LoadWords.of(shipment, order.language());
-        book.page(PackingPage.of(shipment, finishes, words));
-        book.page(CustomsPage.of(shipment, footer));
+        book.page(PackingPage.compose(shipment, finishes, words));
+        book.page(CustomsPage.compose(shipment, footer));
         if (!shipment.dangerous().isEmpty()) {
-            book.page(DangerousPage.of(shipment, together, footer));
+            book.page(DangerousPage.compose(shipment, together, footer));
         }
         labels(book, shipment, words);
         return book.build();
     }
 
-    private static void labels(WorkbookBuilder book, Shipment shipment, LoadWords words) {
+    private static void labels(ReportBuilder book, Shipment shipment, LoadWords words) {
         List<Crate> crates = shipment.crates();
         for (int i = 0; i < crates.size(); i += LABELS_ON_PAGE) {
             PageBuilder page = Page.named("Labels " + (i / LABELS_ON_PAGE + 1));
             crates.subList(i, Math.min(crates.size(), i + LABELS_ON_PAGE))
-                    .forEach(crate -> page.picture(LabelDrawing.of(crate, shipment, words)));
+                    .forEach(crate -> page.picture(LabelDrawing.draw(crate, shipment, words)));
             book.page(page);
         }
     }

@@ -91,9 +91,11 @@ public final class ShippingTrade implements Trade {
     private static TradeResult.Sheet sheet(KitInWork kit, Shipment shipment, Consignment together) {
         Supplier<List<SheetFile>> drawing = () -> shipment.crates().isEmpty()
                 ? List.of()
-                : List.of(SheetFile.utf8("crates.svg", Svg.of(CratesDrawing.of(shipment.crates()))));
+                : List.of(SheetFile.utf8("crates.svg", Svg.encode(CratesDrawing.draw(shipment.crates()))));
         return new TradeResult.Sheet(
-                "", () -> ShippingReport.of(shipment, together, kit.catalogue().finishes()), drawing);
+                "",
+                () -> ShippingReport.compose(shipment, together, kit.catalogue().finishes()),
+                drawing);
     }
 
     /** Without values where the order has no price, unless a price was asked for. */
@@ -103,7 +105,7 @@ public final class ShippingTrade implements Trade {
         boolean asked = QuoteOptions.ALL.stream().anyMatch(options::has);
         return price == null && asked && kit.catalogue().prices() != null
                 ? Outcome.faulty(pricing.calculation().faults())
-                : Outcome.sound(Shipper.of(pricing.priced(), price, PickingTrade.list(kit), route));
+                : Outcome.sound(Shipper.ship(pricing.costed(), price, PickingTrade.list(kit), route));
     }
 
     private static Outcome<By> by(String text) {

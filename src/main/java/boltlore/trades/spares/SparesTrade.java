@@ -20,10 +20,10 @@ import boltlore.report.Look;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
 import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Room;
@@ -117,10 +117,10 @@ public final class SparesTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.sound(kits.stream().map(kit -> of(kit, options)).toList());
+        return Outcome.sound(kits.stream().map(kit -> work(kit, options)).toList());
     }
 
-    private static TradeResult of(KitInWork kit, Given options) {
+    private static TradeResult work(KitInWork kit, Given options) {
         List<Spare> spares = spares(kit, options);
         if (spares.isEmpty()) {
             Finding nothing =
@@ -209,9 +209,9 @@ public final class SparesTrade implements Trade {
         return new Finding(kind, part.number().text(), data);
     }
 
-    private static Workbook report(List<Spare> spares, Findings findings, KitInWork kit) {
+    private static Report report(List<Spare> spares, Findings findings, KitInWork kit) {
         Order order = kit.order();
-        WorkbookBuilder report = Workbook.of("service-spares", "Service spares")
+        ReportBuilder report = Report.named("service-spares", "Service spares")
                 .about("Order " + order.name())
                 .by(kit.workshop().name())
                 .found(findings)

@@ -20,8 +20,8 @@ final class Boxes {
 
     private Boxes() {}
 
-    static List<Box> of(String key, KitTest test, Instrument instrument) {
-        LimitRule rule = test.demand() instanceof Demand.Reckoned reckoned ? reckoned.rule() : null;
+    static List<Box> lay(String key, KitTest test, Instrument instrument) {
+        LimitRule rule = test.demand() instanceof Demand.Computed reckoned ? reckoned.rule() : null;
         if (rule == LimitRule.ISOLATION) {
             return isolation(key, instrument.scale());
         }

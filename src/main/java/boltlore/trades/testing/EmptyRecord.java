@@ -3,10 +3,10 @@ package boltlore.trades.testing;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.Report;
 import boltlore.report.SheetFile;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.Workbook;
 import boltlore.report.csv.CsvWriter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -27,9 +27,9 @@ final class EmptyRecord {
 
     private EmptyRecord() {}
 
-    static List<SheetFile> of(TestPlan plan) {
+    static List<SheetFile> write(TestPlan plan) {
         List<Line> lines = lines(plan);
-        Workbook record = Workbook.of(TestSheet.FILE, "Record")
+        Report record = Report.named(TestSheet.FILE, "Record")
                 .page(Page.named("Record").add(table(plan, lines)))
                 .build();
         Stream<SheetFile> csv = new CsvWriter().write(record).stream().map(file -> file.under("csv"));

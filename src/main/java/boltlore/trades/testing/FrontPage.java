@@ -26,7 +26,7 @@ final class FrontPage {
 
     private FrontPage() {}
 
-    static PageBuilder of(TestPlan plan, Workshop workshop, TestWords words) {
+    static PageBuilder compose(TestPlan plan, Workshop workshop, TestWords words) {
         PageBuilder page = Page.named(words.say("page.order")).title(words.say("title"));
         page.add(particulars(plan, workshop, words));
         page.note(words.say("sheet.intro"))

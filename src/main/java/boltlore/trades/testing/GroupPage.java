@@ -41,7 +41,7 @@ final class GroupPage {
     }
 
     /** @param first number of its first row on the whole sheet */
-    static PageBuilder of(GroupPlan plan, int first, Workshop workshop, TestWords words) {
+    static PageBuilder compose(GroupPlan plan, int first, Workshop workshop, TestWords words) {
         TestGroup group = plan.group();
         PageBuilder page = Page.named(group.says().in(words.language()));
         page.title(group.says().in(words.language()));
@@ -104,7 +104,7 @@ final class GroupPage {
     /** How the isolation of this kit is measured and worked out: circuit, formula, limit. */
     private static void isolation(PageBuilder page, GroupPlan plan, BigDecimal suitedOhm, TestWords words) {
         page.heading(words.say("isolation.heading"));
-        page.picture(IsolationCircuit.of(words));
+        page.picture(IsolationCircuit.draw(words));
         page.note(words.say("isolation.formula", Digits.plain(suitedOhm.movePointLeft(KILO))));
         plan.rows().stream()
                 .filter(row -> row.suitedOhm() != null)

@@ -27,7 +27,7 @@ final class IsolationCircuit {
         this.words = words;
     }
 
-    static Drawing of(TestWords words) {
+    static Drawing draw(TestWords words) {
         return new IsolationCircuit(words).drawing();
     }
 
@@ -58,7 +58,7 @@ final class IsolationCircuit {
     }
 
     private void chassis() {
-        marks.addAll(Hatching.of(6, CHASSIS, WIDTH_MM - 6, CHASSIS + 3));
+        marks.addAll(Hatching.draw(6, CHASSIS, WIDTH_MM - 6, CHASSIS + 3));
         marks.add(
                 new Mark.Line(List.of(new Point(6, CHASSIS), new Point(WIDTH_MM - 6, CHASSIS)), Mark.THICK_MM, false));
         lettering(6, CHASSIS + 7, words.say("circuit.chassis"));

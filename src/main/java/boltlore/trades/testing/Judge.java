@@ -22,7 +22,7 @@ public final class Judge {
      * @param readings of that order's kit, in the order of the files; empty boxes may be among them
      * @param today no reading is of a later day
      */
-    public static Verdict of(TestPlan plan, List<Reading> readings, LocalDate today) {
+    public static Verdict judge(TestPlan plan, List<Reading> readings, LocalDate today) {
         List<Reading> filled = readings.stream()
                 .filter(reading -> !reading.value().isBlank())
                 .sorted(AS_THEY_COUNT)

@@ -12,7 +12,7 @@ final class LabelsPage {
 
     private LabelsPage() {}
 
-    static PageBuilder of(TestPlan plan, TestWords words) {
+    static PageBuilder compose(TestPlan plan, TestWords words) {
         PageBuilder page = Page.named(words.say("page.labels")).title(words.say("labels.title"));
         page.add(FrontPage.brief(plan, words)).note(words.say("labels.intro"));
         List<PlacedLabel> labels = plan.labels();

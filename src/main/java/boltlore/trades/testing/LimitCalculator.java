@@ -27,7 +27,7 @@ final class LimitCalculator {
 
     ComputedLimit limit(Demand demand, Instrument instrument) {
         String unit = instrument.scale() == null ? "" : instrument.scale().unit();
-        if (demand instanceof Demand.Reckoned reckoned) {
+        if (demand instanceof Demand.Computed reckoned) {
             return computed(reckoned);
         } else if (demand instanceof Demand.InState inState) {
             return new ComputedLimit(new Limit.InState(inState.state()), "", "");
@@ -40,7 +40,7 @@ final class LimitCalculator {
         return new ComputedLimit(new Limit.Between(between.least(), between.most()), "", unit);
     }
 
-    private ComputedLimit computed(Demand.Reckoned demand) {
+    private ComputedLimit computed(Demand.Computed demand) {
         Figure figure = switch (demand.rule()) {
             case BONDING -> PackRules.bonding();
             case BONDING_AMPS -> PackRules.bondingAmps();
@@ -60,7 +60,7 @@ final class LimitCalculator {
         return new ComputedLimit(limit(figure, demand), figure.basis(), figure.unit(), suited);
     }
 
-    private static Limit limit(Figure figure, Demand.Reckoned demand) {
+    private static Limit limit(Figure figure, Demand.Computed demand) {
         if (figure.value() == null) {
             return new Limit.Unknown(figure.missing() == null ? NotKnown.PACK : figure.missing());
         }

@@ -33,7 +33,7 @@ final class ReadingsPage {
                         Column.text("on", words.say("report.on")));
     }
 
-    static PageBuilder of(Verdict verdict, TestWords words) {
+    static PageBuilder compose(Verdict verdict, TestWords words) {
         ReadingsPage page = new ReadingsPage(words);
         verdict.rows().forEach(page::rows);
         return Page.named(words.say("report.rows"))

@@ -7,7 +7,7 @@ import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import boltlore.json.ObjectReader;
 import boltlore.json.Shape;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.json.TextShape;
 import java.util.List;
 
@@ -58,7 +58,7 @@ public final class RecordJson {
     }
 
     private Reading reading(ObjectReader reader) {
-        Spot spot = reader.spot();
+        SourceLocation location = reader.spot();
         return new Reading(
                 reader.text("box", TextShape.LINE),
                 word(reader, "value"),
@@ -66,9 +66,9 @@ public final class RecordJson {
                 word(reader, "instrument"),
                 word(reader, "by"),
                 word(reader, "on"),
-                spot.file(),
-                spot.line(),
-                spot.pointer());
+                location.file(),
+                location.line(),
+                location.pointer());
     }
 
     /** A text or number as it was written; what is not filled in is an empty text, or nothing at all. */

@@ -10,7 +10,7 @@ final class SectionsPage {
 
     private SectionsPage() {}
 
-    static PageBuilder of(TestPlan plan, TestWords words) {
+    static PageBuilder compose(TestPlan plan, TestWords words) {
         PageBuilder page = Page.named(words.say("page.manual")).title(words.say("manual.title"));
         page.add(FrontPage.brief(plan, words)).note(words.say("manual.intro"));
         return page.add(TableSpec.<KitSection>named("sections")

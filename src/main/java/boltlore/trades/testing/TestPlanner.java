@@ -27,7 +27,7 @@ public final class TestPlanner {
         this.limits = LimitCalculator.of(bill);
     }
 
-    public static TestPlan of(Catalogue catalogue, Bill bill) {
+    public static TestPlan plan(Catalogue catalogue, Bill bill) {
         return new TestPlanner(bill).plan(catalogue.revision());
     }
 
@@ -88,7 +88,7 @@ public final class TestPlanner {
                 computed.basis(),
                 computed.unit(),
                 computed.suitedOhm(),
-                Boxes.of(key, test, endOfLine.instrument(test.instrument())));
+                Boxes.lay(key, test, endOfLine.instrument(test.instrument())));
     }
 
     private Stream<PlacedLabel> labels(Label label) {

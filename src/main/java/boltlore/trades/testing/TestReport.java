@@ -7,9 +7,9 @@ import boltlore.report.Look;
 import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.report.Signatures;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
 import java.util.List;
 
 /** The test report of one kit: what did not pass first, then every reading with its verdict, retests included. */
@@ -31,17 +31,17 @@ public final class TestReport {
         this.says = new VerdictWords(words);
     }
 
-    public static Workbook of(Verdict verdict, Workshop workshop) {
+    public static Report compose(Verdict verdict, Workshop workshop) {
         return new TestReport(verdict, workshop).workbook();
     }
 
-    private Workbook workbook() {
-        WorkbookBuilder book = TestSheet.book(FILE, words.say("report.title"), plan, workshop, words);
-        book.found(VerdictFindings.of(verdict))
+    private Report workbook() {
+        ReportBuilder book = TestSheet.book(FILE, words.say("report.title"), plan, workshop, words);
+        book.found(VerdictFindings.find(verdict))
                 .glance(new Heading(TestSheet.glance(plan), Look.TITLE))
                 .glance(Note.plain("", new VerdictWords(TestWords.in("en")).headline(verdict)));
         return book.page(TestSheet.print(verdictPage(), plan, words))
-                .page(TestSheet.print(ReadingsPage.of(verdict, words), plan, words))
+                .page(TestSheet.print(ReadingsPage.compose(verdict, words), plan, words))
                 .build();
     }
 
@@ -49,7 +49,7 @@ public final class TestReport {
         PageBuilder page = Page.named(words.say("report.page")).title(words.say("report.title"));
         page.add(FrontPage.particulars(plan, workshop, words));
         page.heading(says.headline(verdict)).caution(words.say("caution"), words.say("report.release"));
-        FindingsTable.add(page, VerdictFindings.of(verdict), words.language());
+        FindingsTable.add(page, VerdictFindings.find(verdict), words.language());
         List<String> lines = List.of(words.say("sign.tester"), words.say("sign.second"), words.say("sign.release"));
         return page.add(new Signatures(lines, words.say("date")));
     }

@@ -6,8 +6,8 @@ import boltlore.report.Heading;
 import boltlore.report.Look;
 import boltlore.report.PageBuilder;
 import boltlore.report.PrintSetup;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 
 /** The workbooks that a finished kit is tested with, in the order's language. */
 final class TestSheet {
@@ -17,33 +17,33 @@ final class TestSheet {
 
     private TestSheet() {}
 
-    static Workbook sheet(TestPlan plan, Workshop workshop) {
+    static Report sheet(TestPlan plan, Workshop workshop) {
         TestWords words = TestWords.in(plan.bill().order().language());
-        WorkbookBuilder book = book(FILE, words.say("title"), plan, workshop, words)
+        ReportBuilder book = book(FILE, words.say("title"), plan, workshop, words)
                 .found(TestTrade.findings(plan))
                 .glance(new Heading(glance(plan) + ", catalogue revision " + plan.revision(), Look.TITLE))
                 .glance(FrontPage.limits(plan, TestWords.in("en")).build());
-        book.page(upright(FrontPage.of(plan, workshop, words), plan, words));
+        book.page(upright(FrontPage.compose(plan, workshop, words), plan, words));
         int first = 1;
         for (GroupPlan group : plan.groups()) {
-            book.page(print(GroupPage.of(group, first, workshop, words), plan, words));
+            book.page(print(GroupPage.compose(group, first, workshop, words), plan, words));
             first += group.rows().size();
         }
         book.page(print(EmptyRecord.page(plan, words), plan, words));
         return book.build();
     }
 
-    static Workbook papers(TestPlan plan, Workshop workshop) {
+    static Report papers(TestPlan plan, Workshop workshop) {
         TestWords words = TestWords.in(plan.bill().order().language());
-        WorkbookBuilder book = book(PAPERS, words.say("labels.title"), plan, workshop, words);
-        book.page(print(LabelsPage.of(plan, words), plan, words));
-        book.page(upright(SectionsPage.of(plan, words), plan, words));
+        ReportBuilder book = book(PAPERS, words.say("labels.title"), plan, workshop, words);
+        book.page(print(LabelsPage.compose(plan, words), plan, words));
+        book.page(upright(SectionsPage.compose(plan, words), plan, words));
         return book.build();
     }
 
-    static WorkbookBuilder book(String file, String title, TestPlan plan, Workshop workshop, TestWords words) {
+    static ReportBuilder book(String file, String title, TestPlan plan, Workshop workshop, TestWords words) {
         Order order = plan.bill().order();
-        WorkbookBuilder book = Workbook.of(file, title)
+        ReportBuilder book = Report.named(file, title)
                 .about(words.say("order") + " " + order.name())
                 .by(workshop.name())
                 .in(words.language());

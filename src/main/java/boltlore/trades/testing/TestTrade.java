@@ -45,17 +45,17 @@ public final class TestTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.sound(kits.stream().map(TestTrade::of).toList());
+        return Outcome.sound(kits.stream().map(TestTrade::work).toList());
     }
 
-    private static TradeResult of(KitInWork kit) {
-        TestPlan plan = kit.once(TestPlan.class, own -> TestPlanner.of(own.catalogue(), own.bill()));
+    private static TradeResult work(KitInWork kit) {
+        TestPlan plan = kit.once(TestPlan.class, own -> TestPlanner.plan(own.catalogue(), own.bill()));
         if (plan.groups().isEmpty()) {
             Finding none = Finding.of(KitFinding.NOT_JUDGED, NAME, "trade", "End-of-line test", "file", "tests.json");
             return new TradeResult(kit.order().name(), Findings.of(none), List.of());
         }
         List<TradeResult.Sheet> sheets = new ArrayList<>();
-        sheets.add(new TradeResult.Sheet("", () -> TestSheet.sheet(plan, kit.workshop()), () -> EmptyRecord.of(plan)));
+        sheets.add(new TradeResult.Sheet("", () -> TestSheet.sheet(plan, kit.workshop()), () -> EmptyRecord.write(plan)));
         if (!plan.labels().isEmpty() || !plan.sections().isEmpty()) {
             sheets.add(TradeResult.Sheet.of(() -> TestSheet.papers(plan, kit.workshop())));
         }

@@ -11,7 +11,7 @@ final class VerdictFindings {
 
     private VerdictFindings() {}
 
-    static Findings of(Verdict verdict) {
+    static Findings find(Verdict verdict) {
         return Stream.concat(
                         verdict.open().map(VerdictFindings::open),
                         verdict.strangers().stream().map(VerdictFindings::stranger))

@@ -1,8 +1,8 @@
 package boltlore.trades.weighing;
 
 import boltlore.faults.Outcome;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.Room;
@@ -53,20 +53,20 @@ public final class AxleLoadsTrade implements Trade {
         return kit.once(Weighing.class, own -> Weigher.weigh(own.catalogue(), own.family(), own.bill()));
     }
 
-    static Workbook report(KitInWork kit) {
+    static Report report(KitInWork kit) {
         Weighing weighing = weighing(kit);
         String footer = KitReport.footer(kit, TITLE);
-        WorkbookBuilder report = KitReport.begin(kit, "weight-statement", TITLE).found(weighing.findings());
+        ReportBuilder report = KitReport.begin(kit, "weight-statement", TITLE).found(weighing.findings());
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             report.glance(StatementPage.glance(onAxles).build());
         }
         report.glance(StatementPage.result(weighing).build());
-        report.page(StatementPage.of(weighing, kit, footer));
-        report.page(MassesPage.of(weighing, footer));
+        report.page(StatementPage.compose(weighing, kit, footer));
+        report.page(MassesPage.compose(weighing, footer));
         if (onAxles != null) {
             report.page(MassesPage.weighbridge(onAxles, kit.workshop(), footer));
-            report.page(PartsPage.of(weighing, onAxles, footer));
+            report.page(PartsPage.compose(weighing, onAxles, footer));
         }
         return report.build();
     }

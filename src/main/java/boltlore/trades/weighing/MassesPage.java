@@ -36,7 +36,7 @@ final class MassesPage {
 
     private MassesPage() {}
 
-    static PageBuilder of(Weighing weighing, String footer) {
+    static PageBuilder compose(Weighing weighing, String footer) {
         PageBuilder page = Page.named("Masses").footer(footer).title("Removed and added");
         if (!weighing.removed().isEmpty()) {
             TableBuilder removed = REMOVED.of(weighing.removed());

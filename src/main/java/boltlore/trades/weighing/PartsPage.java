@@ -10,7 +10,7 @@ final class PartsPage {
 
     private PartsPage() {}
 
-    static PageBuilder of(Weighing weighing, OnAxles onAxles, String footer) {
+    static PageBuilder compose(Weighing weighing, OnAxles onAxles, String footer) {
         int wheelbaseMm = onAxles.chassis().wheelbaseMm();
         List<Added> parts = weighing.heaviest(Limited.WHOLE, wheelbaseMm);
         return Page.named("Parts by mass")

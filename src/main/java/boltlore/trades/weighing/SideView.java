@@ -33,7 +33,7 @@ final class SideView {
         this.perMm = BETWEEN_AXLES_MM / onAxles.chassis().wheelbaseMm();
     }
 
-    static Drawing of(OnAxles onAxles) {
+    static Drawing draw(OnAxles onAxles) {
         SideView view = new SideView(onAxles);
         view.vehicle();
         view.axle(Limited.FRONT, FRONT_X_MM);

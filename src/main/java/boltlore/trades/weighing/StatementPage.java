@@ -55,13 +55,13 @@ final class StatementPage {
 
     private StatementPage() {}
 
-    static PageBuilder of(Weighing weighing, KitInWork kit, String footer) {
+    static PageBuilder compose(Weighing weighing, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Weights").footer(footer);
         page.title("Weight statement").add(head(weighing, kit));
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             page.heading("Axle loads").add(loads(onAxles, true));
-            page.picture(SideView.of(onAxles));
+            page.picture(SideView.draw(onAxles));
         }
         Growth growth = weighing.growth();
         if (growth != null) {

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.report.Column;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -149,11 +149,11 @@ class CsvWriterTest {
 
     @Test
     void tables_of_one_name_on_two_pages_are_one_file_with_what_sets_them_apart() {
-        Workbook workbook = Workbook.of("picking", "Picking list")
+        Report report = Report.named("picking", "Picking list")
                 .page(Page.named("Front").add(bag("front")))
                 .page(Page.named("Rear").add(bag("rear")))
                 .build();
-        SheetFile only = new CsvWriter().write(workbook).get(0);
+        SheetFile only = new CsvWriter().write(report).get(0);
         assertThat(only.name()).isEqualTo("picking-bag.csv");
         assertThat(new String(only.content(), StandardCharsets.UTF_8))
                 .isEqualTo("subject,bag,part\r\n,front,P\r\n,rear,P\r\n");
@@ -170,7 +170,7 @@ class CsvWriterTest {
     }
 
     private static String field(String text) {
-        return CsvField.of(text);
+        return CsvField.encode(text);
     }
 
     private static TableBuilder bag(String name) {

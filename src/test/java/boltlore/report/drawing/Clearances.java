@@ -23,7 +23,8 @@ public final class Clearances {
             if (mark instanceof Mark.Line line) {
                 lines.add(line);
             } else if (mark instanceof Mark.Lettering lettering) {
-                words.add(new Words(lettering.text(), Letters.outline(lettering).getBounds2D()));
+                words.add(
+                        new Words(lettering.text(), Typeface.outline(lettering).getBounds2D()));
             }
         }
     }

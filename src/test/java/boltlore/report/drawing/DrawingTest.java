@@ -72,7 +72,7 @@ class DrawingTest {
         }
 
         private double dotsPerMm() throws IOException {
-            try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(Png.of(SQUARE)))) {
+            try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(Png.encode(SQUARE)))) {
                 var reader = ImageIO.getImageReaders(in).next();
                 reader.setInput(in);
                 IIOMetadata metadata = reader.getImageMetadata(0);
@@ -95,7 +95,7 @@ class DrawingTest {
         void holds_its_lines_its_words_and_what_it_shows() throws Exception {
             Document svg = DocumentBuilderFactory.newInstance()
                     .newDocumentBuilder()
-                    .parse(new ByteArrayInputStream(Svg.of(SQUARE).getBytes(StandardCharsets.UTF_8)));
+                    .parse(new ByteArrayInputStream(Svg.encode(SQUARE).getBytes(StandardCharsets.UTF_8)));
             assertThat(svg.getDocumentElement().getAttribute("viewBox")).isEqualTo("0 0 20 10");
             assertThat(svg.getElementsByTagName("polygon").getLength()).isEqualTo(1);
             assertThat(svg.getElementsByTagName("polyline").getLength()).isEqualTo(1);
@@ -108,13 +108,13 @@ class DrawingTest {
 
     @Test
     void the_same_drawing_gives_the_same_bytes() {
-        assertThat(Png.of(SQUARE)).isEqualTo(Png.of(SQUARE));
-        assertThat(Svg.of(SQUARE)).isEqualTo(Svg.of(SQUARE));
+        assertThat(Png.encode(SQUARE)).isEqualTo(Png.encode(SQUARE));
+        assertThat(Svg.encode(SQUARE)).isEqualTo(Svg.encode(SQUARE));
     }
 
     private static BufferedImage image(Drawing drawing) {
         try {
-            return ImageIO.read(new ByteArrayInputStream(Png.of(drawing)));
+            return ImageIO.read(new ByteArrayInputStream(Png.encode(drawing)));
         } catch (IOException e) {
             throw new AssertionError(e);
         }

@@ -66,7 +66,7 @@ class LettersTest {
     @Test
     @DisplayName("The file of letters is what the font gives; a new one is left under target")
     void generated() throws IOException {
-        String made = line(Letters.MISSING, 0)
+        String made = line(Typeface.MISSING, 0)
                 + Stream.of(RUNS)
                         .flatMapToInt(run -> IntStream.rangeClosed(run[0], run[1]))
                         .filter(c -> glyph(c) != 0)
@@ -91,8 +91,8 @@ class LettersTest {
 
     @Test
     void sizes_are_those_of_the_font() throws IOException {
-        assertThat(Letters.TYPE_SIZE).isEqualTo(font.getUnitsPerEm());
-        assertThat(Letters.CAPITALS)
+        assertThat(Typeface.TYPE_SIZE).isEqualTo(font.getUnitsPerEm());
+        assertThat(Typeface.CAPITALS)
                 .isEqualTo(font.getGlyph()
                         .getGlyph(glyph('H'))
                         .getPath()
@@ -104,7 +104,7 @@ class LettersTest {
     @ParameterizedTest
     @CsvSource({"0, 556", "W, 944", "i, 222", "ü, 556", "kg, 1056", "AV, 1334"})
     void words_run_as_wide_as_in_the_published_metrics(String words, int thousandths) {
-        double width = Letters.width(words) * Letters.CAPITALS / Letters.TYPE_SIZE;
+        double width = Typeface.width(words) * Typeface.CAPITALS / Typeface.TYPE_SIZE;
         assertThat(width).isCloseTo(thousandths / 1000.0, Offset.offset(0.001));
     }
 
@@ -134,7 +134,7 @@ class LettersTest {
     @Test
     void a_stranger_is_an_empty_box() {
         assertThat(outline("\u4E2D")).isEqualTo(outline("\u2603")).isEqualTo(outline("\uFFFD"));
-        assertThat(Letters.width("\u4E2D")).isPositive();
+        assertThat(Typeface.width("\u4E2D")).isPositive();
     }
 
     @Test
@@ -146,11 +146,11 @@ class LettersTest {
     }
 
     private static java.awt.geom.Path2D lettering(String text, double heightMm) {
-        return Letters.outline(new Mark.Lettering(new Point(0, 0), text, heightMm, false));
+        return Typeface.outline(new Mark.Lettering(new Point(0, 0), text, heightMm, false));
     }
 
     private static String outline(String letter) {
-        return path(lettering(letter, Letters.CAPITALS).getPathIterator(null));
+        return path(lettering(letter, Typeface.CAPITALS).getPathIterator(null));
     }
 
     private static int glyph(int character) {

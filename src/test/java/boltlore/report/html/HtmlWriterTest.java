@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
@@ -25,7 +25,7 @@ import org.xml.sax.InputSource;
 class HtmlWriterTest {
 
     private static String text(PageBuilder page) {
-        return HtmlWriter.text(Workbook.of("list", "List")
+        return HtmlWriter.text(Report.named("list", "List")
                 .in("de")
                 .about("Order <1>")
                 .page(page)
@@ -40,7 +40,7 @@ class HtmlWriterTest {
 
     @Test
     void holds_every_heading_row_and_caution_of_the_report() throws Exception {
-        Workbook example = WorkedExample.workbook();
+        Report example = WorkedExample.workbook();
         Document page = read(HtmlWriter.text(example));
         NodeList tables = page.getElementsByTagName("table");
         assertThat(tables.getLength())

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.Report;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -20,21 +20,21 @@ import org.junit.jupiter.api.Test;
 @DisplayName("A report as JSON, read back by another reader")
 class JsonWriterTest {
 
-    private static JsonNode read(Workbook report) throws IOException {
+    private static JsonNode read(Report report) throws IOException {
         return new ObjectMapper().readTree(bytes(report));
     }
 
-    private static byte[] bytes(Workbook report) {
+    private static byte[] bytes(Report report) {
         SheetFile only = new JsonWriter().write(report).get(0);
         return only.content();
     }
 
-    private static Workbook of(TableBuilder... tables) {
+    private static Report of(TableBuilder... tables) {
         PageBuilder page = Page.named("One");
         for (TableBuilder table : tables) {
             page.add(table);
         }
-        return Workbook.of("list", "List").page(page).build();
+        return Report.named("list", "List").page(page).build();
     }
 
     @Test
@@ -66,7 +66,7 @@ class JsonWriterTest {
 
     @Test
     void tables_of_one_name_are_one_table_with_what_sets_them_apart_as_a_column() throws IOException {
-        Workbook report = Workbook.of("list", "List")
+        Report report = Report.named("list", "List")
                 .page(Page.named("One").add(batch("1")))
                 .page(Page.named("Two").add(batch("2")))
                 .build();

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.report.Approved;
 import boltlore.report.Column;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
@@ -49,11 +49,11 @@ class TextWriterTest {
 
     @Test
     void a_catalogue_cannot_steer_the_terminal() {
-        Workbook workbook = Workbook.of("list", "List")
+        Report report = Report.named("list", "List")
                 .dated(LocalDate.of(2026, 1, 1))
                 .page(Page.named("One").title("clear\u001b[2J screen \u202Eturned \u0007 é 漢"))
                 .build();
-        assertThat(new TextWriter(80).text(workbook))
+        assertThat(new TextWriter(80).text(report))
                 .contains("clear\uFFFD[2J screen \uFFFDturned \uFFFD é 漢")
                 .doesNotContain("\u001b", "\u202E", "\u0007");
     }

@@ -1,6 +1,6 @@
 package boltlore.report.xlsx;
 
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -34,12 +34,12 @@ final class Opened {
         }
     }
 
-    static byte[] bytes(Workbook workbook) {
-        return new XlsxWriter().write(workbook).get(0).content();
+    static byte[] bytes(Report report) {
+        return new XlsxWriter().write(report).get(0).content();
     }
 
-    static Opened of(Workbook workbook) {
-        return new Opened(bytes(workbook));
+    static Opened of(Report report) {
+        return new Opened(bytes(report));
     }
 
     Iterable<String> names() {

@@ -2,7 +2,7 @@ package boltlore.report.xlsx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.WorkedExample;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -46,8 +46,8 @@ class XlsxDeterminismTest {
 
     @Test
     void another_date_gives_other_bytes() {
-        Workbook example = WorkedExample.workbook();
-        Workbook later = new Workbook(
+        Report example = WorkedExample.workbook();
+        Report later = new Report(
                 example.file(),
                 example.title(),
                 example.subject(),

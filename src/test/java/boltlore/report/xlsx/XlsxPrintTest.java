@@ -8,9 +8,9 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.PrintSetup;
 import boltlore.report.PrintSetup.PageCount;
+import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import boltlore.report.drawing.Drawing;
 import java.util.List;
@@ -45,7 +45,7 @@ class XlsxPrintTest {
                 .title("Eins")
                 .print(PrintSetup.PORTRAIT.withCount(new PageCount("Seite ", " von ")))
                 .footer("Schrauben & Muttern");
-        Opened opened = Opened.of(Workbook.of("list", "List").page(german).build());
+        Opened opened = Opened.of(Report.named("list", "List").page(german).build());
         assertThat(opened.find(FIRST, "//oddFooter")).containsExactly("&L&8 Schrauben && Muttern&R&8 Seite &P von &N");
         assertThat(Opened.of(WorkedExample.workbook()).find(FIRST, "//oddFooter"))
                 .allMatch(footer -> footer.endsWith("Page &P of &N"));
@@ -86,7 +86,7 @@ class XlsxPrintTest {
             for (int i = 0; i < headings; i++) {
                 page.heading("Heading " + i);
             }
-            return Opened.of(Workbook.of("list", "List")
+            return Opened.of(Report.named("list", "List")
                     .page(page.add(list("list", 3, 3)))
                     .build());
         }
@@ -103,13 +103,14 @@ class XlsxPrintTest {
                     .put("b", "long ".repeat(12))
                     .put("c", "c");
             PageBuilder page = Page.named("One").landscape().add(table).frozen(2);
-            assertThat(Opened.of(Workbook.of("list", "List").page(page).build()).find(FIRST, "//pane/@xSplit"))
+            assertThat(Opened.of(Report.named("list", "List").page(page).build())
+                            .find(FIRST, "//pane/@xSplit"))
                     .containsExactly("1.0");
         }
 
         private Iterable<String> titlesWithSecondTableOf(int rows) {
             PageBuilder page = Page.named("One").add(list("first", 4, 50)).add(list("second", 2, rows));
-            Opened opened = Opened.of(Workbook.of("list", "List").page(page).build());
+            Opened opened = Opened.of(Report.named("list", "List").page(page).build());
             return opened.find(BOOK, "//definedName[@name='_xlnm.Print_Titles']");
         }
     }
@@ -118,7 +119,7 @@ class XlsxPrintTest {
     @Test
     void a_drawing_wider_than_the_page_ends_within_its_last_column_and_says_what_it_shows() {
         Drawing wide = new Drawing(400, 40, "Two rails & a hook", List.of());
-        Opened opened = Opened.of(Workbook.of("plan", "Plan")
+        Opened opened = Opened.of(Report.named("plan", "Plan")
                 .page(Page.named("One").picture(wide).add(list("list", 4, 3)))
                 .build());
         int last = opened.find(FIRST, "//cols/col").size() - 1;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.report.BulkExample;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.WorkedExample;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -24,19 +24,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class XlsxReadBackTest {
 
-    static Stream<Workbook> workbooks() {
+    static Stream<Report> workbooks() {
         return Stream.concat(Stream.of(WorkedExample.workbook()), BulkExample.workbooks().stream());
     }
 
     @ParameterizedTest
     @MethodSource("workbooks")
     @DisplayName("Another reader finds every cell, formula cells with the core's own result")
-    void another_reader_finds_every_cell(Workbook workbook) throws IOException {
-        List<List<ReadBack.ReadCell>> sheets = ReadBack.sheets(Opened.bytes(workbook));
-        assertThat(sheets).hasSameSizeAs(workbook.pages());
+    void another_reader_finds_every_cell(Report report) throws IOException {
+        List<List<ReadBack.ReadCell>> sheets = ReadBack.sheets(Opened.bytes(report));
+        assertThat(sheets).hasSameSizeAs(report.pages());
         for (int i = 0; i < sheets.size(); i++) {
             assertThat(sheets.get(i).stream().map(ReadBack.ReadCell::value))
-                    .containsExactlyElementsOf(CellsInOrder.of(workbook.pages().get(i)));
+                    .containsExactlyElementsOf(CellsInOrder.of(report.pages().get(i)));
         }
     }
 
@@ -69,10 +69,10 @@ class XlsxReadBackTest {
     /** ECMA-376 part 1, annex A, as XmlBeans has compiled it: which elements there are, in which order, with what values. */
     @ParameterizedTest
     @MethodSource("workbooks")
-    void every_sheet_and_the_styles_are_as_the_standard_s_schema_wants_them(Workbook workbook) throws IOException {
+    void every_sheet_and_the_styles_are_as_the_standard_s_schema_wants_them(Report report) throws IOException {
         List<XmlError> errors = new ArrayList<>();
         XmlOptions into = new XmlOptions().setErrorListener(errors);
-        try (XSSFWorkbook read = read(workbook)) {
+        try (XSSFWorkbook read = read(report)) {
             read.getStylesSource().getCTStylesheet().validate(into);
             read.getCTWorkbook().validate(into);
             read.sheetIterator()
@@ -93,7 +93,7 @@ class XlsxReadBackTest {
 
     @Test
     void a_page_name_from_a_catalogue_becomes_a_name_that_a_sheet_may_bear() throws IOException {
-        Workbook workbook = Workbook.of("list", "List")
+        Report report = Report.named("list", "List")
                 .page(Page.named("Bag 1/2: [front]?*\\ and a very long tail of words")
                         .title("a"))
                 .page(Page.named("Bag 1/2: [front]?*\\ and a very long tail of signs")
@@ -101,7 +101,7 @@ class XlsxReadBackTest {
                 .page(Page.named("History").title("c"))
                 .page(Page.named("'quoted'").title("d"))
                 .build();
-        try (XSSFWorkbook read = read(workbook)) {
+        try (XSSFWorkbook read = read(report)) {
             Iterable<String> names =
                     Stream.of(0, 1, 2, 3).map(read::getSheetName).toList();
             assertThat(names)
@@ -116,13 +116,13 @@ class XlsxReadBackTest {
     /** Each name of at most 31 characters, which is all that a tab takes, and none that reads as another size. */
     @Test
     void a_long_page_name_loses_whole_words_from_its_middle_never_the_end_of_a_size() throws IOException {
-        Workbook workbook = Workbook.of("list", "List")
+        Report report = Report.named("list", "List")
                 .page(Page.named("Steel tube S235 round, 30 x 3 mm").title("a"))
                 .page(Page.named("Steel tube S235 square, 40 x 40 x 3 mm").title("b"))
                 .page(Page.named("Steel flat bar S235, 40 x 5 mm").title("c"))
                 .page(Page.named("Donaudampfschifffahrtsgesellschaftskapitän").title("d"))
                 .build();
-        try (XSSFWorkbook read = read(workbook)) {
+        try (XSSFWorkbook read = read(report)) {
             assertThat(Stream.of(0, 1, 2, 3).map(read::getSheetName))
                     .containsExactly(
                             "Steel tube S235 round, 30x3 mm",
@@ -133,16 +133,16 @@ class XlsxReadBackTest {
     }
 
     private static XSSFCell firstCell(String text) throws IOException {
-        Workbook workbook = Workbook.of("list", "List")
+        Report report = Report.named("list", "List")
                 .page(Page.named("One").heading(text))
                 .build();
-        try (XSSFWorkbook read = read(workbook)) {
+        try (XSSFWorkbook read = read(report)) {
             XSSFSheet sheet = read.getSheetAt(0);
             return sheet.getRow(0).getCell(0);
         }
     }
 
-    private static XSSFWorkbook read(Workbook workbook) throws IOException {
-        return new XSSFWorkbook(new ByteArrayInputStream(Opened.bytes(workbook)));
+    private static XSSFWorkbook read(Report report) throws IOException {
+        return new XSSFWorkbook(new ByteArrayInputStream(Opened.bytes(report)));
     }
 }

@@ -6,10 +6,10 @@ import boltlore.report.BulkExample;
 import boltlore.report.Column;
 import boltlore.report.Formula;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.RowBuilder;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import boltlore.trades.bill.sheets.DemoKit;
 import java.io.IOException;
@@ -51,8 +51,8 @@ class XlsxRecalculationTest {
         recalculated = Recalculated.all(folder);
     }
 
-    private void write(Path folder, String name, Workbook workbook) throws IOException {
-        byte[] bytes = Opened.bytes(workbook);
+    private void write(Path folder, String name, Report report) throws IOException {
+        byte[] bytes = Opened.bytes(report);
         written.put(name, bytes);
         Files.write(folder.resolve(name), bytes);
     }
@@ -119,7 +119,7 @@ class XlsxRecalculationTest {
     }
 
     /** Two groups of two rows; the off amount is added to every result. */
-    private static Workbook everyFormula(BigDecimal off) {
+    private static Report everyFormula(BigDecimal off) {
         TableBuilder table = Table.named("parts")
                 .columns(
                         Column.text("part", "Part"),
@@ -158,7 +158,9 @@ class XlsxRecalculationTest {
                 "-3");
         worked(table, "squared", Formula.product(sum, sum), off, "2.25");
         table.total("kit", "Kit").sumOfSubtotals("cost", off.add(new BigDecimal("11.5851")));
-        return Workbook.of("all", "All").page(Page.named("It's all").add(table)).build();
+        return Report.named("all", "All")
+                .page(Page.named("It's all").add(table))
+                .build();
     }
 
     private static void plain(RowBuilder row, String source, String quantity, String cost) {

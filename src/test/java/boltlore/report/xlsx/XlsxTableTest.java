@@ -8,9 +8,9 @@ import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
+import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -192,7 +192,7 @@ class XlsxTableTest {
     }
 
     private static Opened opened(PageBuilder page) {
-        return Opened.of(Workbook.of("list", "List").page(page).build());
+        return Opened.of(Report.named("list", "List").page(page).build());
     }
 
     private static XSSFTable only(PageBuilder page) throws IOException {
@@ -206,7 +206,7 @@ class XlsxTableTest {
     }
 
     private static XSSFWorkbook read(PageBuilder... pages) throws IOException {
-        var book = Workbook.of("list", "List");
+        var book = Report.named("list", "List");
         for (PageBuilder page : pages) {
             book.page(page);
         }

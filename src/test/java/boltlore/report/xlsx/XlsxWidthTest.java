@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.report.BulkExample;
 import boltlore.report.Column;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
 import boltlore.report.WorkedExample;
 import java.math.BigDecimal;
 import java.util.List;
@@ -18,10 +18,10 @@ class XlsxWidthTest {
 
     @Test
     void figures_get_the_room_they_need_however_wide_the_page_gets() {
-        Workbook workbook = Workbook.of("list", "List")
+        Report report = Report.named("list", "List")
                 .page(Page.named("One").add(figures(30, new BigDecimal("123456789.12"))))
                 .build();
-        assertThat(widths(workbook, 1)).hasSize(30).allMatch(width -> width >= 13);
+        assertThat(widths(report, 1)).hasSize(30).allMatch(width -> width >= 13);
     }
 
     @Test
@@ -37,13 +37,13 @@ class XlsxWidthTest {
 
     @Test
     void a_second_table_spans_columns_of_the_first_so_that_its_figures_have_room() {
-        Workbook workbook = Workbook.of("list", "List")
+        Report report = Report.named("list", "List")
                 .page(Page.named("One")
                         .add(figures(12, new BigDecimal("1.1")))
                         .add(Table.named("sums").columns(Column.decimal("sum", "Sum", 2), Column.text("text", "Text")))
                         .add(wide()))
                 .build();
-        Opened opened = Opened.of(workbook);
+        Opened opened = Opened.of(report);
         assertThat(opened.find("xl/worksheets/sheet1.xml", "//mergeCell/@ref")).isNotEmpty();
     }
 
@@ -56,7 +56,7 @@ class XlsxWidthTest {
                 .add(figures(14, new BigDecimal("1000000.5")))
                 .add(table)
                 .build();
-        List<LaidPage.LaidRow> rows = PageLayout.of(page).rows();
+        List<LaidPage.LaidRow> rows = PageLayout.lay(page).rows();
         double shortRow = rows.get(rows.size() - 2).height();
         assertThat(rows.get(rows.size() - 1).height()).isGreaterThan(shortRow * 1.5);
     }
@@ -67,7 +67,7 @@ class XlsxWidthTest {
         table.row().put("a", "a, b");
         table.row().put("a", "a,\nb");
         List<LaidPage.LaidRow> rows =
-                PageLayout.of(Page.named("One").add(table).build()).rows();
+                PageLayout.lay(Page.named("One").add(table).build()).rows();
         assertThat(rows.get(rows.size() - 1).height())
                 .isGreaterThan(rows.get(rows.size() - 2).height());
     }
@@ -99,13 +99,12 @@ class XlsxWidthTest {
         return table;
     }
 
-    private static double total(Workbook workbook, int sheet) {
-        return widths(workbook, sheet).stream().mapToDouble(Double::doubleValue).sum();
+    private static double total(Report report, int sheet) {
+        return widths(report, sheet).stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    private static List<Double> widths(Workbook workbook, int sheet) {
-        Stream<String> widths =
-                Opened.of(workbook).find("xl/worksheets/sheet" + sheet + ".xml", "//col/@width").stream();
+    private static List<Double> widths(Report report, int sheet) {
+        Stream<String> widths = Opened.of(report).find("xl/worksheets/sheet" + sheet + ".xml", "//col/@width").stream();
         return widths.map(Double::valueOf).toList();
     }
 }

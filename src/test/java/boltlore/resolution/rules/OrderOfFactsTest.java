@@ -39,7 +39,7 @@ class OrderOfFactsTest {
             RuleSession session = RuleSession.inOrder(order);
             try (KitRules rules = new KitRules(plan, new PartFacts(plan), choices, without, session)) {
                 rules.leaveOut(without ? rules.unused() : Set.of());
-                conclusions.add(rules.count(Quantities.of(plan, choices, rules.lines(), rules.filled())));
+                conclusions.add(rules.count(Quantities.sum(plan, choices, rules.lines(), rules.filled())));
             }
         }
         return conclusions;

@@ -57,7 +57,7 @@ class RuleFilesTest {
         assertThat(rules().filter(rule ->
                         rule.then().contains("Reason( ") && rule.then().contains("Way." + way.name())))
                 .extracting(RuleFile.Rule::name)
-                .containsExactly(RuleWords.of(way));
+                .containsExactly(RuleWords.say(way));
     }
 
     @ParameterizedTest

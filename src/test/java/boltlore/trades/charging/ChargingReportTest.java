@@ -8,7 +8,7 @@ import boltlore.checkvalues.CheckTable;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.drawing.Svg;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.KitInWork;
@@ -21,7 +21,7 @@ class ChargingReportTest {
 
     private static final int WIDE = 200;
 
-    private static Workbook demo(String order) {
+    private static Report demo(String order) {
         KitInWork kit = Demo.kit(order);
         return ChargingTrade.report(ChargingTrade.atHome(kit), kit);
     }
@@ -60,7 +60,7 @@ class ChargingReportTest {
 
     @Test
     void the_chain_is_drawn_and_says_in_words_what_limits_it() {
-        assertThat(ChainDrawing.of(ChargingTrade.atHome(Demo.kit("bl-1002"))).map(Svg::of))
+        assertThat(ChainDrawing.draw(ChargingTrade.atHome(Demo.kit("bl-1002"))).map(Svg::encode))
                 .hasValueSatisfying(svg -> assertThat(svg)
                         .contains(
                                 "<title>The chain of supply, cable, inlet, charger and pack: 7.4 kW, 2.2 h from 20 to 80 %")
@@ -70,8 +70,7 @@ class ChargingReportTest {
     @Test
     void without_facts_there_are_two_pages_that_say_what_is_missing() {
         KitInWork kit = Demo.kit("bl-1001");
-        Workbook sheet =
-                ChargingTrade.report(ChargingCalculation.calculate(Electrics.NONE, kit.bill(), null, null), kit);
+        Report sheet = ChargingTrade.report(ChargingCalculation.calculate(Electrics.NONE, kit.bill(), null, null), kit);
 
         assertThat(sheet.pages()).extracting(Page::name).containsExactly("Charging", "High voltage");
         assertThat(new TextWriter(WIDE).text(sheet)).contains("says no battery pack for this order");

@@ -28,7 +28,7 @@ class CoatPlannerTest {
             SampleOrders.catalogue("PB-BLACK", OWN_BLACK, GREY, ZINC_BY_AREA, ZINC_BY_PIECE);
 
     private static CoatPlan plan(SampleOrders... orders) {
-        return CoatPlanner.of(List.of(orders).stream().map(SampleOrders::bill).toList(), CATALOGUE);
+        return CoatPlanner.plan(List.of(orders).stream().map(SampleOrders::bill).toList(), CATALOGUE);
     }
 
     private static List<String> marks(BatchRow row) {
@@ -55,7 +55,7 @@ class CoatPlannerTest {
         @Test
         void an_undecided_bracket_is_held_back_and_in_no_load() {
             CoatPlan plan = plan(order("BL-1").undecided(1, BRACKET, OWN_BLACK));
-            assertThat(plan.heldBack()).hasSize(1);
+            assertThat(plan.onHold()).hasSize(1);
             assertThat(plan.batches()).isEmpty();
         }
 
@@ -63,7 +63,7 @@ class CoatPlannerTest {
         void an_undecided_bracket_does_not_hold_back_the_same_part_that_is_needed() {
             CoatPlan plan = plan(order("BL-1").with(2, BRACKET, OWN_BLACK).undecided(1, BRACKET, OWN_BLACK));
             assertThat(marks(plan.batches().get(0).rows().get(0))).containsExactly("BL-1 1–2");
-            assertThat(marks(plan.heldBack().get(0))).containsExactly("BL-1 3");
+            assertThat(marks(plan.onHold().get(0))).containsExactly("BL-1 3");
         }
 
         @Test

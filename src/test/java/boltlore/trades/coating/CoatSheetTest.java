@@ -14,7 +14,7 @@ import boltlore.catalogue.Part;
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.FoundBy;
 import java.util.List;
 import java.util.stream.Stream;
@@ -43,24 +43,24 @@ class CoatSheetTest {
         return CheckTable.rows("coating-thickness-acceptance.csv", "CT-33");
     }
 
-    private static Workbook sheet(SampleOrders... orders) {
+    private static Report sheet(SampleOrders... orders) {
         CoatJob job = job(orders);
-        return CoatSheet.of(job, CoatingFindings.of(job));
+        return CoatSheet.compose(job, CoatingFindings.find(job));
     }
 
     private static CoatJob job(SampleOrders... orders) {
         return CoatJob.of(
-                CoatPlanner.of(Stream.of(orders).map(SampleOrders::bill).toList(), CATALOGUE), CATALOGUE);
+                CoatPlanner.plan(Stream.of(orders).map(SampleOrders::bill).toList(), CATALOGUE), CATALOGUE);
     }
 
     private static List<String> found(SampleOrders order) {
-        return CoatingFindings.of(job(order)).all().stream()
+        return CoatingFindings.find(job(order)).all().stream()
                 .map(finding -> finding.severity().code() + " " + FoundBy.name(finding))
                 .toList();
     }
 
-    private static String text(Workbook workbook) {
-        return SheetWords.of(workbook);
+    private static String text(Report report) {
+        return SheetWords.of(report);
     }
 
     @Nested
@@ -68,7 +68,7 @@ class CoatSheetTest {
 
         @Test
         void a_page_for_each_batch_and_send_out_after_the_overview() {
-            Workbook sheet = sheet(order("BL-1").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA));
+            Report sheet = sheet(order("BL-1").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA));
             assertThat(sheet.pages())
                     .extracting(Page::name)
                     .containsExactly("Overview", "Powders", "Batch 1", "Run 1", "Batch 1 film", "Send-out 2");
@@ -76,7 +76,7 @@ class CoatSheetTest {
 
         @Test
         void earth_points_of_sent_out_pieces_are_measured_on_a_page_of_its_own_when_they_are_back() {
-            Workbook sheet = sheet(order("BL-1").with(1, EARTHED, ZINC_BY_AREA));
+            Report sheet = sheet(order("BL-1").with(1, EARTHED, ZINC_BY_AREA));
             assertThat(sheet.pages())
                     .extracting(Page::name)
                     .containsExactly("Overview", "Send-out 1", "Send-out 1 back");
@@ -84,7 +84,7 @@ class CoatSheetTest {
 
         @Test
         void nothing_to_coat_is_said() {
-            Workbook sheet = sheet(order("BL-1").notCoated(SampleShop.part("SC-1", null)));
+            Report sheet = sheet(order("BL-1").notCoated(SampleShop.part("SC-1", null)));
             assertThat(text(sheet)).contains("Nothing in these orders is coated.");
         }
 
@@ -113,7 +113,7 @@ class CoatSheetTest {
 
         @Test
         void an_undecided_one_is_held_back_and_on_no_batch_page() {
-            Workbook sheet = sheet(order("BL-1").undecided(1, PLAIN, OWN_BLACK));
+            Report sheet = sheet(order("BL-1").undecided(1, PLAIN, OWN_BLACK));
             assertThat(sheet.pages()).extracting(Page::name).containsExactly("Overview", "On hold");
             assertThat(text(sheet)).contains("On hold: do not coat").contains("PL-1");
             assertThat(found(order("BL-1").undecided(1, PLAIN, OWN_BLACK))).containsExactly("check on hold: PL-1");

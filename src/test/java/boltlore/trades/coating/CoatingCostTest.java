@@ -55,6 +55,6 @@ class CoatingCostTest {
     }
 
     private static BigDecimal cost(Part part, Finish finish) {
-        return CoatingCost.of(part, finish, SampleShop.SHOP);
+        return CoatingCost.compute(part, finish, SampleShop.SHOP);
     }
 }

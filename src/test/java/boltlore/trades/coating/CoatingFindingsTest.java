@@ -34,8 +34,9 @@ class CoatingFindingsTest {
 
     private static List<Finding> found(CoatingShop shop, @Nullable LocalDate start, SampleOrders... orders) {
         Catalogue catalogue = SampleOrders.catalogue(shop, Map.of(), OWN_BLACK, ZINC_BY_AREA, ZINC_BY_PIECE);
-        CoatPlan plan = CoatPlanner.of(Stream.of(orders).map(SampleOrders::bill).toList(), catalogue);
-        return CoatingFindings.of(new CoatJob(plan, catalogue.workshop(), start, null))
+        CoatPlan plan =
+                CoatPlanner.plan(Stream.of(orders).map(SampleOrders::bill).toList(), catalogue);
+        return CoatingFindings.find(new CoatJob(plan, catalogue.workshop(), start, null))
                 .all();
     }
 

@@ -33,7 +33,7 @@ class ColourOrderTest {
             BatchRow row = SampleOrders.row(SampleShop.part("P-1", SampleShop.coat("0.1")), SampleShop.coat("0.1"), 1);
             batches.add(new OvenBatch(batches.size() + 1, finish, SampleShop.OVEN, List.of(row), List.of()));
         }
-        return Sprays.of(batches, booths, SampleShop.costed("", 0));
+        return Sprays.plan(batches, booths, SampleShop.costed("", 0));
     }
 
     private static Finish of(String... powders) {
@@ -108,7 +108,7 @@ class ColourOrderTest {
         for (Finish finish : finishes) {
             order.with(1, SampleShop.part("P-" + finish.coats().get(0).powder(), SampleShop.coat("0.1")), finish);
         }
-        CoatPlan plan = CoatPlanner.of(List.of(order.bill()), SampleOrders.catalogue(two, Map.of(), finishes));
+        CoatPlan plan = CoatPlanner.plan(List.of(order.bill()), SampleOrders.catalogue(two, Map.of(), finishes));
         assertThat(plan.changeOvers()).isZero();
         assertThat(plan.runs()).extracting(PowderRun::booth).containsExactlyInAnyOrder("booth", "second");
     }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.bill.Item;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
 import java.math.BigDecimal;
 import java.util.stream.Stream;
@@ -17,12 +17,12 @@ class DemoCoatSheetTest {
     private static final int WIDE = 200;
 
     private static CoatPlan plan(String... orders) {
-        return CoatPlanner.of(Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue());
+        return CoatPlanner.plan(Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue());
     }
 
-    private static Workbook sheet(CoatPlan plan) {
+    private static Report sheet(CoatPlan plan) {
         CoatJob job = CoatJob.of(plan, Demo.catalogue());
-        return CoatSheet.of(job, CoatingFindings.of(job));
+        return CoatSheet.compose(job, CoatingFindings.find(job));
     }
 
     private static int pieces(CoatPlan plan) {
@@ -32,7 +32,7 @@ class DemoCoatSheetTest {
                                         batch.rows().stream(),
                                         batch.tooBig().stream().map(big -> big.row()))),
                         plan.sendOuts().stream().flatMap(sendOut -> sendOut.rows().stream()),
-                        plan.heldBack().stream())
+                        plan.onHold().stream())
                 .flatMap(rows -> rows)
                 .mapToInt(BatchRow::pieces)
                 .sum();
@@ -40,7 +40,7 @@ class DemoCoatSheetTest {
 
     @Test
     void an_order_that_has_not_decided_about_its_brackets() {
-        Workbook sheet = sheet(plan("bl-1002"));
+        Report sheet = sheet(plan("bl-1002"));
         Approved.check("trades/coating/bl-1002", new TextWriter(WIDE).text(sheet));
     }
 

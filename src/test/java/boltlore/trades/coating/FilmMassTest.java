@@ -84,13 +84,13 @@ class FilmMassTest {
 
     @Test
     void a_part_that_is_not_coated_carries_no_film() {
-        assertThat(FilmMass.of(SampleShop.part("P-1", null), SampleShop.OWN_BLACK))
+        assertThat(FilmMass.compute(SampleShop.part("P-1", null), SampleShop.OWN_BLACK))
                 .isZero();
     }
 
     @Test
     void a_coated_part_carries_film_on_its_whole_area() {
-        assertThat(FilmMass.of(SampleShop.part("P-1", SampleShop.coat("0.5")), SampleShop.OWN_BLACK))
+        assertThat(FilmMass.compute(SampleShop.part("P-1", SampleShop.coat("0.5")), SampleShop.OWN_BLACK))
                 .isEqualByComparingTo("0.060");
     }
 

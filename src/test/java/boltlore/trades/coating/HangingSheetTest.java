@@ -6,7 +6,7 @@ import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Page;
 import boltlore.report.Picture;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -16,25 +16,25 @@ class HangingSheetTest {
 
     private static final int WIDE = 200;
 
-    private static Workbook demo(CoatPlan plan) {
-        return HangingSheet.of(CoatJob.of(plan, Demo.catalogue()));
+    private static Report demo(CoatPlan plan) {
+        return HangingSheet.compose(CoatJob.of(plan, Demo.catalogue()));
     }
 
-    private static Workbook ofSample(boolean coated) {
+    private static Report ofSample(boolean coated) {
         SampleOrders order = SampleOrders.order("BL-1")
                 .with(
                         1,
                         SampleShop.part("PL-1", SampleShop.coat("0.2")),
                         coated ? SampleShop.OWN_BLACK : SampleShop.ZINC_BY_AREA);
         var catalogue = SampleOrders.catalogue("PB-BLACK", SampleShop.OWN_BLACK, SampleShop.ZINC_BY_AREA);
-        return HangingSheet.of(CoatJob.of(CoatPlanner.of(List.of(order.bill()), catalogue), catalogue));
+        return HangingSheet.compose(CoatJob.of(CoatPlanner.plan(List.of(order.bill()), catalogue), catalogue));
     }
 
     @Test
     @DisplayName("A page for each load of the demo order, with its drawing")
     void a_page_for_each_load() {
-        CoatPlan plan = CoatPlanner.of(List.of(Demo.bill("bl-1001")), Demo.catalogue());
-        Workbook sheet = demo(plan);
+        CoatPlan plan = CoatPlanner.plan(List.of(Demo.bill("bl-1001")), Demo.catalogue());
+        Report sheet = demo(plan);
         assertThat(sheet.pages())
                 .extracting(Page::name)
                 .containsExactlyElementsOf(plan.loads()
@@ -47,14 +47,14 @@ class HangingSheetTest {
     @Test
     @DisplayName("The demo order's loads read as approved")
     void reads_as_approved() {
-        CoatPlan plan = CoatPlanner.of(List.of(Demo.bill("bl-1001")), Demo.catalogue());
+        CoatPlan plan = CoatPlanner.plan(List.of(Demo.bill("bl-1001")), Demo.catalogue());
         Approved.check("trades/coating/hanging-bl-1001", new TextWriter(WIDE).text(demo(plan)));
     }
 
     @Test
     @DisplayName("An oven whose rails are not told gets words instead of a drawing")
     void no_rails() {
-        Workbook sheet = ofSample(true);
+        Report sheet = ofSample(true);
         assertThat(SheetWords.of(sheet)).contains("The rails of Box oven are not known");
         assertThat(sheet.pages().get(0).blocks()).noneMatch(Picture.class::isInstance);
     }

@@ -28,7 +28,7 @@ class OvenLoadLawsTest {
     @DisplayName("At least n loads: n is never more than the least that trying everything finds")
     void the_lower_bound_is_one(int seed) {
         List<BatchRow> rows = rows(seed);
-        assertThat(LeastLoads.of(rows, SampleShop.OVEN)).isLessThanOrEqualTo(leastByTryingAll(rows));
+        assertThat(LeastLoads.bound(rows, SampleShop.OVEN)).isLessThanOrEqualTo(leastByTryingAll(rows));
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -36,7 +36,7 @@ class OvenLoadLawsTest {
     @DisplayName("Planned loads hold every piece once, pass no limit, and are at most one more than the least")
     void loads(int seed) {
         List<BatchRow> rows = rows(seed);
-        List<OvenLoad> loads = OvenLoads.of(rows, SampleShop.OVEN);
+        List<OvenLoad> loads = OvenLoads.fill(rows, SampleShop.OVEN);
         assertThat(loads).allMatch(load -> load.size().within(LIMITS));
         assertThat(loads.stream().mapToInt(OvenLoad::pieces).sum())
                 .isEqualTo(rows.stream().mapToInt(BatchRow::pieces).sum());

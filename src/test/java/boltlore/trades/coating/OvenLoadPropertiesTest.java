@@ -31,11 +31,11 @@ class OvenLoadPropertiesTest {
             "Every piece in exactly one load, no load over a limit or with sections too far apart, never below the bound")
     void loads(@ForAll long seed, @ForAll @IntRange(min = 1, max = 300) int most) {
         List<BatchRow> rows = rows(new Random(seed), most, "BL-1");
-        List<OvenLoad> loads = OvenLoads.of(rows, OVEN);
+        List<OvenLoad> loads = OvenLoads.fill(rows, OVEN);
         assertThat(pieces(loads.stream().flatMap(load -> load.rows().stream()))).isEqualTo(pieces(rows.stream()));
         assertThat(loads).allSatisfy(OvenLoadPropertiesTest::sound);
-        assertThat(loads.size()).isGreaterThanOrEqualTo(LeastLoads.of(rows, OVEN));
-        assertThat(OvenLoads.of(rows, OVEN)).isEqualTo(loads);
+        assertThat(loads.size()).isGreaterThanOrEqualTo(LeastLoads.bound(rows, OVEN));
+        assertThat(OvenLoads.fill(rows, OVEN)).isEqualTo(loads);
     }
 
     @Property(tries = 80)
@@ -49,15 +49,15 @@ class OvenLoadPropertiesTest {
             slowest.add(row.coat().thickestMm());
         }));
         int least = least(sizes, slowest, 0, new ArrayList<>());
-        assertThat(LeastLoads.of(rows, OVEN)).isLessThanOrEqualTo(least);
-        assertThat(OvenLoads.of(rows, OVEN).size()).isBetween(least, least + 1);
+        assertThat(LeastLoads.bound(rows, OVEN)).isLessThanOrEqualTo(least);
+        assertThat(OvenLoads.fill(rows, OVEN).size()).isBetween(least, least + 1);
     }
 
     @Property(tries = 60)
     @Label("More pieces in planned loads: those that hang stay where they are, and no load goes over a limit")
     void more(@ForAll long seed) {
         Random random = new Random(seed);
-        List<OvenLoad> planned = numbered(OvenLoads.of(rows(random, 60, "BL-1"), OVEN));
+        List<OvenLoad> planned = numbered(OvenLoads.fill(rows(random, 60, "BL-1"), OVEN));
         List<BatchRow> late = rows(random, 30, "BL-2");
         List<OvenLoad> after = OvenLoads.into(planned, late, OVEN);
         assertThat(after).allSatisfy(OvenLoadPropertiesTest::sound);

@@ -22,7 +22,8 @@ class OvenLoadsTest {
     }
 
     private static int loads(CoatingSpec coat, int pieces) {
-        return OvenLoads.of(List.of(row("P-1", coat, pieces)), SampleShop.OVEN).size();
+        return OvenLoads.fill(List.of(row("P-1", coat, pieces)), SampleShop.OVEN)
+                .size();
     }
 
     @Nested
@@ -76,12 +77,12 @@ class OvenLoadsTest {
 
         @Test
         void small_pieces_go_where_they_leave_the_load_fullest() {
-            assertThat(OvenLoads.of(MIXED, SampleShop.OVEN)).hasSize(3);
+            assertThat(OvenLoads.fill(MIXED, SampleShop.OVEN)).hasSize(3);
         }
 
         @Test
         void every_piece_is_in_exactly_one_load() {
-            List<String> hung = OvenLoads.of(MIXED, SampleShop.OVEN).stream()
+            List<String> hung = OvenLoads.fill(MIXED, SampleShop.OVEN).stream()
                     .flatMap(load -> load.rows().stream())
                     .flatMap(row -> row.marks().stream()
                             .flatMap(marks -> IntStream.rangeClosed(marks.from(), marks.to())
@@ -94,20 +95,20 @@ class OvenLoadsTest {
 
         @Test
         void no_load_is_over_a_limit() {
-            assertThat(OvenLoads.of(MIXED, SampleShop.OVEN))
+            assertThat(OvenLoads.fill(MIXED, SampleShop.OVEN))
                     .allSatisfy(load -> assertThat(load.size().within(LIMITS)).isTrue());
         }
 
         @Test
         void the_same_pieces_give_the_same_loads() {
-            assertThat(OvenLoads.of(MIXED, SampleShop.OVEN)).isEqualTo(OvenLoads.of(MIXED, SampleShop.OVEN));
+            assertThat(OvenLoads.fill(MIXED, SampleShop.OVEN)).isEqualTo(OvenLoads.fill(MIXED, SampleShop.OVEN));
         }
 
         @Test
         void as_many_loads_whatever_the_order_of_the_rows() {
             List<BatchRow> turned = new ArrayList<>(MIXED);
             Collections.reverse(turned);
-            assertThat(OvenLoads.of(turned, SampleShop.OVEN)).hasSameSizeAs(OvenLoads.of(MIXED, SampleShop.OVEN));
+            assertThat(OvenLoads.fill(turned, SampleShop.OVEN)).hasSameSizeAs(OvenLoads.fill(MIXED, SampleShop.OVEN));
         }
     }
 
@@ -115,7 +116,7 @@ class OvenLoadsTest {
     class At_least {
 
         private static int atLeast(String areaM2, int pieces) {
-            return LeastLoads.of(List.of(row("P-1", SampleShop.coat(areaM2), pieces)), SampleShop.OVEN);
+            return LeastLoads.bound(List.of(row("P-1", SampleShop.coat(areaM2), pieces)), SampleShop.OVEN);
         }
 
         @Test
@@ -138,7 +139,7 @@ class OvenLoadsTest {
 
         @Test
         void nothing_needs_no_load() {
-            assertThat(LeastLoads.of(List.of(), SampleShop.OVEN)).isZero();
+            assertThat(LeastLoads.bound(List.of(), SampleShop.OVEN)).isZero();
         }
     }
 
@@ -146,7 +147,7 @@ class OvenLoadsTest {
     class Sections {
 
         private static OvenLoad load(BatchRow... rows) {
-            return OvenLoads.of(List.of(rows), SampleShop.OVEN).get(0);
+            return OvenLoads.fill(List.of(rows), SampleShop.OVEN).get(0);
         }
 
         @Test

@@ -85,6 +85,6 @@ class PowderRunsTest {
             order.with(
                     1, SampleShop.part("P-" + finish.name().toUpperCase(Locale.ROOT), SampleShop.coat("0.2")), finish);
         }
-        return CoatPlanner.of(List.of(order.bill()), SampleOrders.catalogue(inBooth, finishes));
+        return CoatPlanner.plan(List.of(order.bill()), SampleOrders.catalogue(inBooth, finishes));
     }
 }

@@ -34,7 +34,7 @@ class RoundsTest {
     }
 
     private static CoatPlan plan(SampleOrders... orders) {
-        return CoatPlanner.of(bills(orders), CATALOGUE);
+        return CoatPlanner.plan(bills(orders), CATALOGUE);
     }
 
     @Nested
@@ -101,7 +101,7 @@ class RoundsTest {
                             180,
                             25,
                             SampleShop.BLACK.utilisationPercent()));
-            CoatPlan plan = CoatPlanner.of(
+            CoatPlan plan = CoatPlanner.plan(
                     bills(order("BL-1").with(1, BRACKET, BLACK).with(1, PLATE, longer)),
                     SampleOrders.catalogue(SampleShop.costed("", 0), Map.of(), BLACK, longer));
             assertThat(plan.runs()).hasSize(1);
@@ -114,7 +114,7 @@ class RoundsTest {
         @DisplayName("Two coats of one powder are one run, the second coat cured after the first")
         void twice() {
             Finish twice = SampleShop.own("twice", SampleShop.BLACK, SampleShop.BLACK);
-            CoatPlan plan = CoatPlanner.of(
+            CoatPlan plan = CoatPlanner.plan(
                     bills(order("BL-1").with(1, BRACKET, twice)),
                     SampleOrders.catalogue(SampleShop.costed("", 0), Map.of(), twice));
             assertThat(plan.runs()).hasSize(1);

@@ -8,10 +8,10 @@ import boltlore.report.Note;
 import boltlore.report.Particulars;
 import boltlore.report.Picture;
 import boltlore.report.Printed;
+import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Signatures;
 import boltlore.report.Table;
-import boltlore.report.Workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -23,8 +23,8 @@ final class SheetWords implements Block.Cases<String> {
 
     private SheetWords() {}
 
-    static String of(Workbook workbook) {
-        return workbook.pages().stream()
+    static String of(Report report) {
+        return report.pages().stream()
                 .flatMap(page -> page.blocks().stream())
                 .map(block -> block.as(new SheetWords()))
                 .collect(Collectors.joining("\n"))

@@ -41,7 +41,7 @@ class CostCheckValuesTest {
     void a_job_costs_material_labour_and_overhead_on_labour(CheckRow row) {
         BigDecimal overhead =
                 row.number("direct_labour").multiply(Percent.fraction(row.number("overhead_pct_of_labour")));
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(SketchedPart.bought("MAT-1").cost(row.text("material")))
                 .know(SketchedPart.made("JOB-1")
                         .cost(row.number("direct_labour").add(overhead).toPlainString())
@@ -50,8 +50,8 @@ class CostCheckValuesTest {
                 .priced();
 
         assertThat(overhead).isEqualByComparingTo(row.number("expected_overhead"));
-        near(row, "expected_total_cost", priced.totals().cost());
-        near(row, "expected_unit_cost", priced.totals().cost().divide(row.number("units"), MathContext.DECIMAL128));
+        near(row, "expected_total_cost", costed.totals().cost());
+        near(row, "expected_unit_cost", costed.totals().cost().divide(row.number("units"), MathContext.DECIMAL128));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -14,19 +14,19 @@ class JobTest {
     @Test
     @DisplayName("takes the set-up once and the run for each piece")
     void minutes() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("BR-1").operation("saw", "10", "2.5").operation("weld", "5", "7"))
                 .take("drive", "BR-1", "3")
                 .take("battery", "BR-1", "1")
                 .priced();
 
-        assertThat(Job.of(priced)).extracting(Job::minutes).containsExactly(new BigDecimal("53.0"));
+        assertThat(Job.of(costed)).extracting(Job::minutes).containsExactly(new BigDecimal("53.0"));
     }
 
     @Test
     @DisplayName("stands with the first to release on top")
     void order() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("CR-1").days(5).contains("PL-1", "2"))
                 .know(made("PL-1").days(2))
                 .know(made("AA-1").days(1))
@@ -34,7 +34,7 @@ class JobTest {
                 .take("drive", "CR-1", "1")
                 .priced();
 
-        assertThat(Job.of(priced))
+        assertThat(Job.of(costed))
                 .extracting(job -> job.part().number().text())
                 .containsExactly("PL-1", "CR-1", "AA-1");
     }
@@ -42,23 +42,23 @@ class JobTest {
     @Test
     @DisplayName("holds nothing that is bought, nor what comes inside it")
     void bought_is_not_made() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(bought("BX-1").contains("BR-1", "2"))
                 .know(made("BR-1"))
                 .take("drive", "BX-1", "1")
                 .priced();
 
-        assertThat(Job.of(priced)).isEmpty();
+        assertThat(Job.of(costed)).isEmpty();
     }
 
     @Test
     @DisplayName("makes one more where scrap asks for a part of one")
     void scrap() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("BR-1").scrap("10"))
                 .take("drive", "BR-1", "9.5")
                 .priced();
 
-        assertThat(Job.of(priced)).extracting(Job::count).containsExactly(new BigDecimal("11"));
+        assertThat(Job.of(costed)).extracting(Job::count).containsExactly(new BigDecimal("11"));
     }
 }

@@ -15,31 +15,31 @@ class LeadTimesTest {
     @Test
     @DisplayName("is the longest chain: part, assembly, outside coater, then the workshop's assembly days")
     void longest_chain() {
-        PricedBill priced = kit(made("CR-1").days(5).coated("zinc"));
+        CostedBill costed = kit(made("CR-1").days(5).coated("zinc"));
 
-        assertThat(priced.leadDays()).isEqualTo(30 + 5 + 8 + 6);
+        assertThat(costed.leadDays()).isEqualTo(30 + 5 + 8 + 6);
     }
 
     @Test
     @DisplayName("takes no turn-round for what is coated in the own oven")
     void own_oven() {
-        PricedBill priced = kit(made("CR-1").days(5).coated("black"));
+        CostedBill costed = kit(made("CR-1").days(5).coated("black"));
 
-        assertThat(priced.leadDays()).isEqualTo(30 + 5 + 6);
+        assertThat(costed.leadDays()).isEqualTo(30 + 5 + 6);
     }
 
     @Test
     @DisplayName("does not look inside what is bought")
     void bought_assembly() {
-        PricedBill priced = kit(bought("CR-1").days(5));
+        CostedBill costed = kit(bought("CR-1").days(5));
 
-        assertThat(priced.leadDays()).isEqualTo(5 + 6);
+        assertThat(costed.leadDays()).isEqualTo(5 + 6);
     }
 
     @Test
     @DisplayName("is another part's where that takes longer than the assembly")
     void other_chain() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("CR-1").days(5).contains("TU-1", "1"))
                 .know(bought("TU-1").days(10))
                 .know(bought("DU-1").days(35))
@@ -47,20 +47,20 @@ class LeadTimesTest {
                 .take("drive", "DU-1", "1")
                 .priced();
 
-        assertThat(priced.leadDays()).isEqualTo(35 + 6);
+        assertThat(costed.leadDays()).isEqualTo(35 + 6);
     }
 
     @Test
     @DisplayName("times a part that stands in two places by the earlier one")
     void earlier_place() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("CR-1").days(5).contains("TU-1", "1"))
                 .know(bought("TU-1").days(10))
                 .take("drive", "TU-1", "1")
                 .take("drive", "CR-1", "1")
                 .priced();
 
-        assertThat(Purchase.of(priced)).extracting(Purchase::timing).containsExactly(new Timing(11, 21));
+        assertThat(Purchase.of(costed)).extracting(Purchase::timing).containsExactly(new Timing(11, 21));
     }
 
     @Test
@@ -78,7 +78,7 @@ class LeadTimesTest {
         assertThat(new Timing(6, 41).startBy(null)).isEmpty();
     }
 
-    private static PricedBill kit(SketchedPart cradle) {
+    private static CostedBill kit(SketchedPart cradle) {
         return new SmallKit()
                 .know(cradle.contains("TU-1", "2"))
                 .know(bought("TU-1").days(30))

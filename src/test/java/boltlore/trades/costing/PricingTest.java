@@ -16,7 +16,7 @@ class PricingTest {
     @Test
     @DisplayName("rounds each row half-up to the cent, and totals add what is printed")
     void rounds_rows() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(bought("BO-8").cost("0.085"))
                 .know(bought("BO-9").cost("0.0849"))
                 .take("drive", "BO-8", "1")
@@ -24,21 +24,19 @@ class PricingTest {
                 .take("drive", "BO-9", "1")
                 .priced();
 
-        assertThat(priced.rows())
-                .extracting(PricedItem::extended)
-                .containsExactly(eur("0.09"), eur("0.09"), eur("0.08"));
-        assertThat(priced.totals().bought()).isEqualByComparingTo("0.26");
+        assertThat(costed.rows()).extracting(ItemCost::extended).containsExactly(eur("0.09"), eur("0.09"), eur("0.08"));
+        assertThat(costed.totals().bought()).isEqualByComparingTo("0.26");
     }
 
     @Test
     @DisplayName("adds scrap by dividing: 19 at 5 % scrap cost as much as 20")
     void scrap_divides() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(bought("CB-1").cost("2.00").scrap("5"))
                 .take("drive", "CB-1", "19")
                 .priced();
 
-        assertThat(priced.totals().cost()).isEqualByComparingTo("40.00");
+        assertThat(costed.totals().cost()).isEqualByComparingTo("40.00");
     }
 
     @Test
@@ -50,11 +48,11 @@ class PricingTest {
     @Test
     @DisplayName("takes the cost of a bought assembly for all of it")
     void bought_assemblies_are_all_of_it() {
-        PricedBill priced = cradle(bought("CR-1"));
+        CostedBill costed = cradle(bought("CR-1"));
 
-        assertThat(priced.totals().cost()).isEqualByComparingTo("40.00");
-        assertThat(priced.totals().massKg()).isEqualByComparingTo("2");
-        assertThat(Purchase.of(priced))
+        assertThat(costed.totals().cost()).isEqualByComparingTo("40.00");
+        assertThat(costed.totals().massKg()).isEqualByComparingTo("2");
+        assertThat(Purchase.of(costed))
                 .extracting(purchase -> purchase.part().number().text())
                 .containsExactly("CR-1");
     }
@@ -62,48 +60,48 @@ class PricingTest {
     @Test
     @DisplayName("puts the coating of a coated part beside its cost, rounded for itself")
     void coating_stands_apart() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("BR-1").cost("10.00").coated("black"))
                 .know(made("BR-2").cost("10.00"))
                 .take("drive", "BR-1", "1")
                 .take("drive", "BR-2", "1")
                 .priced();
 
-        assertThat(priced.totals().made()).isEqualByComparingTo("20.00");
-        assertThat(priced.totals().coating()).isEqualByComparingTo("2.01");
-        assertThat(priced.totals().cost()).isEqualByComparingTo("22.01");
+        assertThat(costed.totals().made()).isEqualByComparingTo("20.00");
+        assertThat(costed.totals().coating()).isEqualByComparingTo("2.01");
+        assertThat(costed.totals().cost()).isEqualByComparingTo("22.01");
     }
 
     @Test
     @DisplayName("sub-totals by sub-system, in the workshop's order, add up to the kit")
     void sub_totals_add_up() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(bought("BM-1").cost("612.335"))
                 .know(made("BR-1").cost("10.005").coated("black"))
                 .take("battery", "BM-1", "8")
                 .take("drive", "BR-1", "3")
                 .priced();
 
-        assertThat(priced.bySubSystem().keySet()).containsExactly("drive", "battery");
-        assertThat(priced.bySubSystem().values().stream().map(Totals::cost).reduce(BigDecimal.ZERO, BigDecimal::add))
-                .isEqualByComparingTo(priced.totals().cost());
+        assertThat(costed.bySubSystem().keySet()).containsExactly("drive", "battery");
+        assertThat(costed.bySubSystem().values().stream().map(Totals::cost).reduce(BigDecimal.ZERO, BigDecimal::add))
+                .isEqualByComparingTo(costed.totals().cost());
     }
 
     @Test
     @DisplayName("an extra that is a part of the workshop costs what its parts cost")
     void extra_part() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("CR-1").cost("40.00").contains("BR-1", "2"))
                 .know(bought("BR-1").cost("3.00"))
                 .extra(new Extra(new PartNumber("CR-1"), "", BigDecimal.ONE, "each", null, null, false, "a spare"))
                 .priced();
 
-        assertThat(priced.extrasCost()).isEqualByComparingTo("46.00");
-        assertThat(Purchase.of(priced)).extracting(Purchase::extra).containsExactly(new BigDecimal("2"));
-        assertThat(Job.of(priced)).extracting(Job::extra).containsExactly(BigDecimal.ONE);
+        assertThat(costed.extrasCost()).isEqualByComparingTo("46.00");
+        assertThat(Purchase.of(costed)).extracting(Purchase::extra).containsExactly(new BigDecimal("2"));
+        assertThat(Job.of(costed)).extracting(Job::extra).containsExactly(BigDecimal.ONE);
     }
 
-    private static PricedBill cradle(SketchedPart cradle) {
+    private static CostedBill cradle(SketchedPart cradle) {
         return new SmallKit()
                 .know(cradle.cost("40.00").contains("BR-1", "2"))
                 .know(bought("BR-1").cost("3.00"))

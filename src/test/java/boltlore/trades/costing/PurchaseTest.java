@@ -50,7 +50,7 @@ class PurchaseTest {
     @Test
     @DisplayName("stands by supplier, and first what must be ordered first")
     void order() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(bought("AA-1").days(5).from("Tarnholt", null, null))
                 .know(bought("BB-1").days(9).from("Tarnholt", null, null))
                 .know(bought("CC-1").days(1).from("Brennock", null, null))
@@ -59,7 +59,7 @@ class PurchaseTest {
                 .take("drive", "CC-1", "1")
                 .priced();
 
-        assertThat(Purchase.of(priced))
+        assertThat(Purchase.of(costed))
                 .extracting(purchase -> purchase.part().number().text())
                 .containsExactly("CC-1", "BB-1", "AA-1");
     }
@@ -67,22 +67,22 @@ class PurchaseTest {
     @Test
     @DisplayName("holds what goes into made parts, and nothing that is made")
     void inside_made() {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(made("CR-1").contains("TU-1", "2"))
                 .know(bought("TU-1"))
                 .take("drive", "CR-1", "2")
                 .priced();
 
-        assertThat(Purchase.of(priced)).extracting(Purchase::needed).containsExactly(new BigDecimal("4"));
+        assertThat(Purchase.of(costed)).extracting(Purchase::needed).containsExactly(new BigDecimal("4"));
     }
 
     private static Purchase only(SketchedPart part, String here, String there) {
-        PricedBill priced = new SmallKit()
+        CostedBill costed = new SmallKit()
                 .know(part)
                 .take("drive", "BO-8", here)
                 .take("battery", "BO-8", there)
                 .priced();
-        List<Purchase> purchases = Purchase.of(priced);
+        List<Purchase> purchases = Purchase.of(costed);
         assertThat(purchases).hasSize(1);
         return purchases.get(0);
     }

@@ -80,8 +80,8 @@ public final class SmallKit {
         return this;
     }
 
-    public PricedBill priced() {
-        return Pricing.of(
+    public CostedBill priced() {
+        return Pricing.cost(
                 bill(),
                 catalogue(),
                 item -> new BigDecimal("2.005").multiply(item.quantity()),

@@ -6,8 +6,8 @@ import boltlore.bill.Item;
 import boltlore.catalogue.Source;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
+import boltlore.report.Report;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
 import boltlore.report.csv.CsvWriter;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Png;
@@ -43,11 +43,11 @@ class CuttingReportTest {
     }
 
     private static CutPlan plan(List<Remnant> remnants, String... orders) {
-        return CutPlanner.of(Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue(), remnants);
+        return CutPlanner.plan(Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue(), remnants);
     }
 
-    private static Workbook sheet(CutPlan plan) {
-        return CuttingReport.of(plan, Demo.catalogue());
+    private static Report sheet(CutPlan plan) {
+        return CuttingReport.compose(plan, Demo.catalogue());
     }
 
     @Test
@@ -103,12 +103,11 @@ class CuttingReportTest {
     @Test
     void holds_back_what_nobody_has_decided_about() {
         CutPlan plan = plan("bl-1002");
-        assertThat(plan.heldBack()).isNotEmpty();
+        assertThat(plan.onHold()).isNotEmpty();
         assertThat(plan.blanks().stream().map(row -> row.part().number()))
-                .doesNotContainAnyElementsOf(plan.heldBack().stream()
-                        .map(held -> held.part().number())
-                        .toList());
-        assertThat(plan("bl-1003").heldBack()).isEmpty();
+                .doesNotContainAnyElementsOf(
+                        plan.onHold().stream().map(held -> held.part().number()).toList());
+        assertThat(plan("bl-1003").onHold()).isEmpty();
     }
 
     @Test
@@ -128,7 +127,7 @@ class CuttingReportTest {
             for (MaterialCuts cuts : plan.materials()) {
                 List<XSSFPicture> pictures =
                         pictures(book.getSheet(cuts.material().name()));
-                assertThat(pictures).hasSameSizeAs(BarPatterns.of(cuts.bars()));
+                assertThat(pictures).hasSameSizeAs(BarPatterns.group(cuts.bars()));
                 for (XSSFPicture picture : pictures) {
                     BufferedImage image = ImageIO.read(
                             new ByteArrayInputStream(picture.getPictureData().getData()));
@@ -147,7 +146,7 @@ class CuttingReportTest {
 
     @Test
     void keeps_the_drawings_out_of_the_tables_for_programs() {
-        Workbook sheet = sheet(plan("bl-1001"));
+        Report sheet = sheet(plan("bl-1001"));
         String json = new String(new JsonWriter().write(sheet).get(0).content(), StandardCharsets.UTF_8);
         assertThat(json).contains("\"pieces\"").doesNotContain("<svg");
         for (SheetFile file : new CsvWriter().write(sheet)) {

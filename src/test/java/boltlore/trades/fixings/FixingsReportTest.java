@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.KitInWork;
 import org.junit.jupiter.api.Test;
@@ -14,7 +14,7 @@ class FixingsReportTest {
 
     private static final int WIDE = 240;
 
-    private static Workbook demo(String order) {
+    private static Report demo(String order) {
         KitInWork kit = Demo.kit(order);
         return FixingsTrade.report(FixingsMaker.make(kit), kit);
     }

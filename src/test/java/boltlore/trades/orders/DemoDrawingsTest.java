@@ -8,7 +8,7 @@ import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.report.Page;
 import boltlore.report.Picture;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.drawing.Clearances;
 import boltlore.report.drawing.Drawing;
 import boltlore.report.xlsx.PrintedPicture;
@@ -36,7 +36,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("Drawings of the demo orders' sheets")
 class DemoDrawingsTest {
 
-    private static Stream<Workbook> workbooks(String order) {
+    private static Stream<Report> workbooks(String order) {
         KitInWork kit = Demo.kit(order);
         return KitTrades.of(kit).results().values().stream()
                 .flatMap(List::stream)
@@ -44,8 +44,8 @@ class DemoDrawingsTest {
                 .map(sheet -> sheet.report().get());
     }
 
-    private static Stream<Drawing> drawings(Workbook workbook) {
-        return workbook.pages().stream().flatMap(DemoDrawingsTest::drawings);
+    private static Stream<Drawing> drawings(Report report) {
+        return report.pages().stream().flatMap(DemoDrawingsTest::drawings);
     }
 
     private static Stream<Drawing> drawings(Page page) {
@@ -76,7 +76,7 @@ class DemoDrawingsTest {
         Catalogue catalogue = Demo.catalogue();
         Outcome<List<TradeResult>> cut = new CuttingTrade().work(kits, Given.NONE);
         List<Drawing> drawings = Stream.of(
-                        HangingSheet.of(CoatJob.of(CoatPlanner.of(bills, catalogue), catalogue)),
+                        HangingSheet.compose(CoatJob.of(CoatPlanner.plan(bills, catalogue), catalogue)),
                         ((Outcome.Sound<List<TradeResult>>) cut)
                                 .value()
                                 .get(0)
@@ -94,13 +94,13 @@ class DemoDrawingsTest {
     void printed_whole(@TempDir Path folder) throws IOException, InterruptedException {
         Map<String, Long> drawn = new TreeMap<>();
         for (String order : List.of("bl-2001", "bl-1011")) {
-            for (Workbook workbook : workbooks(order).toList()) {
-                String file = order + "-" + workbook.file();
-                if (drawings(workbook).findAny().isPresent()) {
-                    drawn.put(file, drawings(workbook).count());
+            for (Report report : workbooks(order).toList()) {
+                String file = order + "-" + report.file();
+                if (drawings(report).findAny().isPresent()) {
+                    drawn.put(file, drawings(report).count());
                     Files.write(
                             folder.resolve(file + ".xlsx"),
-                            new XlsxWriter().write(workbook).get(0).content());
+                            new XlsxWriter().write(report).get(0).content());
                 }
             }
         }

@@ -37,8 +37,8 @@ class PickingListTest {
                 .toList();
     }
 
-    private static List<String> heldBack(PickingList list) {
-        return list.heldBack().stream()
+    private static List<String> onHold(PickingList list) {
+        return list.onHold().stream()
                 .map(held -> held.part().number() + " " + held.quantity() + " " + held.brackets())
                 .toList();
     }
@@ -122,7 +122,7 @@ class PickingListTest {
         @Test
         void that_nobody_has_decided_on_is_held_back_with_what_it_alone_brings() {
             PickingList list = list(withoutAir());
-            assertThat(heldBack(list))
+            assertThat(onHold(list))
                     .containsExactly(
                             "FX-M8 3 [compressor-bracket]",
                             "FX-M12 2 [compressor-bracket]",
@@ -141,20 +141,20 @@ class PickingListTest {
 
         @Test
         void that_carries_something_is_not_held_back() {
-            assertThat(list(withAir()).heldBack()).isEmpty();
+            assertThat(list(withAir()).onHold()).isEmpty();
         }
 
         @Test
         void that_is_kept_is_picked() {
             PickingList list = list(withoutAir().leftOut(new LeftOut.Keep()));
-            assertThat(list.heldBack()).isEmpty();
+            assertThat(list.onHold()).isEmpty();
             assertThat(fromCoating(list)).contains("BR-9 1 (front 1) black");
         }
 
         @Test
         void that_someone_answers_for_is_picked() {
             PickingList list = list(withoutAir().waived(SHIPS));
-            assertThat(list.heldBack()).isEmpty();
+            assertThat(list.onHold()).isEmpty();
             assertThat(fromCoating(list)).contains("BR-9 1 (front 1) black");
         }
 
@@ -162,7 +162,7 @@ class PickingListTest {
         void that_is_left_out_is_nowhere() {
             Set<LineName> lines = Set.of(new LineName("compressor-bracket"));
             PickingList list = list(withoutAir().leftOut(new LeftOut.These(new TreeSet<>(lines))));
-            assertThat(list.heldBack()).isEmpty();
+            assertThat(list.onHold()).isEmpty();
             assertThat(fromCoating(list)).noneMatch(row -> row.startsWith("BR-9"));
         }
     }

@@ -14,9 +14,9 @@ import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.Printed;
+import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Table;
-import boltlore.report.Workbook;
 import boltlore.report.text.TextWriter;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
@@ -49,7 +49,7 @@ class PickingReportTest {
     @Test
     @DisplayName("What is held back has no box to tick; what is picked has three")
     void boxes() {
-        Workbook sheet = sheet(withoutAir());
+        Report sheet = sheet(withoutAir());
         assertThat(byHand(table(sheet.page("On hold"), "held-back"))).isEmpty();
         assertThat(byHand(table(sheet.page("From coating"), "from-coating")))
                 .containsExactly("batch", "picked", "secondCount", "short");
@@ -136,7 +136,7 @@ class PickingReportTest {
         return ((Outcome.Sound<List<TradeResult>>) worked).value().get(0);
     }
 
-    private static Workbook sheet(OrderSketch order) {
+    private static Report sheet(OrderSketch order) {
         return result(order).sheets().get(0).report().get();
     }
 

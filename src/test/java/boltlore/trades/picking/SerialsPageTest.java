@@ -6,7 +6,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Tracked;
 import boltlore.findings.Findings;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PartSketch;
@@ -18,7 +18,7 @@ class SerialsPageTest {
 
     @Test
     void several_pieces_with_a_serial_number_each_get_a_line_each() {
-        Workbook sheet = sheet(Tracked.SERIAL, "3");
+        Report sheet = sheet(Tracked.SERIAL, "3");
         assertThat(sheet.page("Serials").tables().findFirst().orElseThrow().rows())
                 .hasSize(3);
     }
@@ -33,12 +33,12 @@ class SerialsPageTest {
         assertThat(sheet(Tracked.LOT, "3").pages()).extracting(Page::name).doesNotContain("Serials");
     }
 
-    private static Workbook sheet(Tracked tracked, String quantity) {
+    private static Report sheet(Tracked tracked, String quantity) {
         Catalogue catalogue = new CatalogueSketch()
                 .part(PartSketch.bought("BM-1").tracked(tracked))
                 .position(PositionSketch.at("modules").line("modules", "BM-1", quantity))
                 .draw();
         KitInWork kit = SampleStores.kit(new OrderSketch(catalogue));
-        return PickingReport.of(kit, PickingTrade.list(kit), Findings.NONE);
+        return PickingReport.compose(kit, PickingTrade.list(kit), Findings.NONE);
     }
 }

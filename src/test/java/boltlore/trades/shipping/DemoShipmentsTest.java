@@ -9,10 +9,10 @@ import boltlore.demo.Demo;
 import boltlore.order.Extra;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Pricing;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
 import java.util.List;
@@ -29,22 +29,23 @@ class DemoShipmentsTest {
 
     private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
 
-    private static PricedBill priced(String order) {
+    private static CostedBill priced(String order) {
         Catalogue catalogue = Demo.catalogue();
-        return Pricing.of(Demo.bill(order), catalogue);
+        return Pricing.cost(Demo.bill(order), catalogue);
     }
 
     private static PickingList list(Bill bill) {
         return PickingList.of(RESOLVER.plan(bill.order().family()), bill);
     }
 
-    private static Shipment shipment(PricedBill priced) {
-        return Shipper.of(priced, price(priced), list(priced.bill()), new Route(By.ROAD, List.of("FR")));
+    private static Shipment shipment(CostedBill costed) {
+        return Shipper.ship(costed, price(costed), list(costed.bill()), new Route(By.ROAD, List.of("FR")));
     }
 
-    private static SellingPrice price(PricedBill priced) {
-        Asked asked = new Asked(Objects.requireNonNull(priced.bill().order().placed()), null, null);
-        return SellingPrice.of(OrderPricing.of(priced.bill(), priced.catalogue(), asked))
+    private static SellingPrice price(CostedBill costed) {
+        QuoteRequest asked =
+                new QuoteRequest(Objects.requireNonNull(costed.bill().order().placed()), null, null);
+        return SellingPrice.of(OrderPricing.of(costed.bill(), costed.catalogue(), asked))
                 .orElseThrow();
     }
 
@@ -73,36 +74,36 @@ class DemoShipmentsTest {
     @ParameterizedTest
     @ValueSource(strings = {"bl-1001", "bl-1002", "bl-1010", "bl-2001", "bl-2002"})
     void every_part_and_every_extra_of_a_demo_order_is_in_exactly_one_crate(String order) {
-        PricedBill priced = priced(order);
+        CostedBill costed = priced(order);
         Map<String, BigDecimal> packed = new TreeMap<>();
-        shipment(priced).crates().stream()
+        shipment(costed).crates().stream()
                 .flatMap(crate -> crate.packed().stream())
                 .forEach(each -> add(packed, each.goods().name() + each.goods().finish(), each.quantity()));
-        assertThat(packed).isEqualTo(handedOut(priced.bill()));
+        assertThat(packed).isEqualTo(handedOut(costed.bill()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"bl-1001", "bl-2001"})
     void masses_of_crates_add_up_to_the_kit_with_its_spares(String order) {
-        PricedBill priced = priced(order);
-        BigDecimal spares = list(priced.bill()).bags().stream()
+        CostedBill costed = priced(order);
+        BigDecimal spares = list(costed.bill()).bags().stream()
                 .flatMap(page -> page.rows().stream())
                 .map(row -> Masses.eachKg(row.part(), Demo.catalogue()::part).multiply(row.spares()))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        Shipment shipment = shipment(priced);
-        assertThat(shipment.heldBack()).isEmpty();
+        Shipment shipment = shipment(costed);
+        assertThat(shipment.onHold()).isEmpty();
         assertThat(shipment.netKg())
-                .isEqualByComparingTo(Masses.kitKg(priced.bill()).add(spares));
+                .isEqualByComparingTo(Masses.kitKg(costed.bill()).add(spares));
         assertThat(sum(shipment.customs().stream().map(CustomsLine::netKg))).isEqualByComparingTo(shipment.netKg());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"bl-1001", "bl-1010", "bl-2001"})
     void values_of_customs_lines_add_up_to_the_price_to_the_cent(String order) {
-        PricedBill priced = priced(order);
-        List<CustomsLine> lines = shipment(priced).customs();
+        CostedBill costed = priced(order);
+        List<CustomsLine> lines = shipment(costed).customs();
         assertThat(sum(lines.stream().map(CustomsLine::value)))
-                .isEqualByComparingTo(price(priced).total());
+                .isEqualByComparingTo(price(costed).total());
         assertThat(lines).allSatisfy(line -> assertThat(line.value()).isGreaterThanOrEqualTo(BigDecimal.ZERO));
     }
 

@@ -24,13 +24,13 @@ class ShipDrawingsTest {
     }
 
     private static Drawing label(Shipment shipment, int crate, String language) {
-        return LabelDrawing.of(shipment.crates().get(crate), shipment, LoadWords.of(shipment, language));
+        return LabelDrawing.draw(shipment.crates().get(crate), shipment, LoadWords.of(shipment, language));
     }
 
     @ParameterizedTest
     @ValueSource(ints = {1, 3, 10, 41})
     void crates_stand_within_the_drawing_with_their_sizes_and_masses(int weights) {
-        Drawing drawing = CratesDrawing.of(
+        Drawing drawing = CratesDrawing.draw(
                 new ShippedKit().part("WEIGHT", "100", weights).shipment().crates());
         Clearances.assertLegible(drawing);
         assertThat(lettering(drawing)).hasSize(4 * weights + 1).contains("1", "1040", "740", "122 kg");
@@ -38,7 +38,7 @@ class ShipDrawingsTest {
 
     @Test
     void crates_are_drawn_to_one_scale() {
-        Drawing drawing = CratesDrawing.of(new ShippedKit()
+        Drawing drawing = CratesDrawing.draw(new ShippedKit()
                 .part("A", "5", 1)
                 .battery("PACK", "20", "3000")
                 .shipment()

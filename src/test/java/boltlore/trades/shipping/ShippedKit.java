@@ -18,8 +18,8 @@ import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
 import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.PricedExtra;
+import boltlore.trades.costing.CostedBill;
+import boltlore.trades.costing.ExtraCost;
 import boltlore.trades.costing.Pricing;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
@@ -192,20 +192,20 @@ public final class ShippedKit {
         Catalogue catalogue = catalogue();
         OrderSketch order = new OrderSketch(catalogue).extra(extras.toArray(Extra[]::new));
         PickingList list = PickingList.of(order.plan(), order.bill());
-        PricedBill priced = Pricing.of(order.bill(), catalogue);
-        return Shipper.of(priced, price(priced), list, new Route(by, to));
+        CostedBill costed = Pricing.cost(order.bill(), catalogue);
+        return Shipper.ship(costed, price(costed), list, new Route(by, to));
     }
 
     /** What everything costs directly and 40 % on it, or what an extra was agreed at. */
-    private static SellingPrice price(PricedBill priced) {
+    private static SellingPrice price(CostedBill costed) {
         BigDecimal factor = new BigDecimal("1.4");
         Map<Extra, BigDecimal> of = new LinkedHashMap<>();
-        priced.extras().forEach(each -> of.merge(each.extra(), price(each, factor), BigDecimal::add));
-        BigDecimal kit = priced.totals().cost().multiply(factor).setScale(2, RoundingMode.HALF_UP);
-        return new SellingPrice(priced.currency(), kit, of);
+        costed.extras().forEach(each -> of.merge(each.extra(), price(each, factor), BigDecimal::add));
+        BigDecimal kit = costed.totals().cost().multiply(factor).setScale(2, RoundingMode.HALF_UP);
+        return new SellingPrice(costed.currency(), kit, of);
     }
 
-    private static BigDecimal price(PricedExtra costed, BigDecimal factor) {
+    private static BigDecimal price(ExtraCost costed, BigDecimal factor) {
         Extra extra = costed.extra();
         return extra.suppliedByCustomer() || extra.price() == null
                 ? costed.cost().multiply(factor).setScale(2, RoundingMode.HALF_UP)

@@ -8,16 +8,16 @@ import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
-import boltlore.trades.bill.sheets.BillWorkbook;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.bill.sheets.BillReport;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Pricing;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -39,27 +39,27 @@ class ShippingReportTest {
     private static final int WIDE = 200;
     private static final Resolver RESOLVER = new RuleResolver(Demo.catalogue());
 
-    private static PricedBill priced(String order) {
-        return Pricing.of(Demo.bill(order), Demo.catalogue());
+    private static CostedBill priced(String order) {
+        return Pricing.cost(Demo.bill(order), Demo.catalogue());
     }
 
     private static Shipment shipment(String order, By by, String... to) {
-        PricedBill priced = priced(order);
-        Bill bill = priced.bill();
+        CostedBill costed = priced(order);
+        Bill bill = costed.bill();
         PickingList list = PickingList.of(RESOLVER.plan(bill.order().family()), bill);
-        return Shipper.of(priced, quoted(priced), list, new Route(by, List.of(to)));
+        return Shipper.ship(costed, quoted(costed), list, new Route(by, List.of(to)));
     }
 
     /** At the price of a quotation on the day of the order. */
-    private static SellingPrice quoted(PricedBill priced) {
-        LocalDate placed = Objects.requireNonNull(priced.bill().order().placed());
-        return SellingPrice.of(OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(placed, null, null)))
+    private static SellingPrice quoted(CostedBill costed) {
+        LocalDate placed = Objects.requireNonNull(costed.bill().order().placed());
+        return SellingPrice.of(OrderPricing.of(costed.bill(), costed.catalogue(), new QuoteRequest(placed, null, null)))
                 .orElseThrow();
     }
 
-    private static Workbook sheet(Shipment shipment) {
+    private static Report sheet(Shipment shipment) {
         Catalogue catalogue = Demo.catalogue();
-        return ShippingReport.of(shipment, new Consignment(List.of(shipment)), catalogue.finishes());
+        return ShippingReport.compose(shipment, new Consignment(List.of(shipment)), catalogue.finishes());
     }
 
     private static String text(Shipment shipment) {
@@ -133,11 +133,11 @@ class ShippingReportTest {
 
         /** Sums of cost that are large enough not to stand there by chance. */
         private Set<String> costs(String order) {
-            PricedBill priced = priced(order);
+            CostedBill costed = priced(order);
             Set<String> costs = new TreeSet<>();
-            costs.add(shown(Costs.kit(priced.bill())));
-            costs.add(shown(priced.totals().cost()));
-            priced.rows().stream()
+            costs.add(shown(Costs.kit(costed.bill())));
+            costs.add(shown(costed.totals().cost()));
+            costed.rows().stream()
                     .map(row -> row.total())
                     .filter(total -> total.compareTo(BigDecimal.valueOf(150)) > 0)
                     .map(this::shown)
@@ -159,11 +159,12 @@ class ShippingReportTest {
         @Test
         void while_the_bill_does_hold_them() {
             StringBuilder bill = new StringBuilder();
-            PricedBill priced = priced("bl-1001");
-            PickingList list = PickingList.of(RESOLVER.plan("pannier-van"), priced.bill());
+            CostedBill costed = priced("bl-1001");
+            PickingList list = PickingList.of(RESOLVER.plan("pannier-van"), costed.bill());
             new JsonWriter()
-                    .write(BillWorkbook.of(
-                            OrderPricing.of(priced.bill(), priced.catalogue(), new Asked(LocalDate.EPOCH, null, null)),
+                    .write(BillReport.compose(
+                            OrderPricing.of(
+                                    costed.bill(), costed.catalogue(), new QuoteRequest(LocalDate.EPOCH, null, null)),
                             list,
                             List.of()))
                     .forEach(file -> bill.append(new String(file.content(), StandardCharsets.UTF_8)));

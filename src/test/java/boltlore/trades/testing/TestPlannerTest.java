@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TestPlannerTest {
 
     private static TestPlan plan(String order) {
-        return TestPlanner.of(Demo.catalogue(), Demo.bill(order));
+        return TestPlanner.plan(Demo.catalogue(), Demo.bill(order));
     }
 
     private static Set<String> keys(String name) {
@@ -132,8 +132,8 @@ class TestPlannerTest {
         Set<LimitRule> used = Demo.catalogue().families().values().stream()
                 .flatMap(family -> family.endOfLine().groups().stream())
                 .flatMap(group -> group.tests().stream())
-                .filter(test -> test.demand() instanceof Demand.Reckoned)
-                .map(test -> ((Demand.Reckoned) test.demand()).rule())
+                .filter(test -> test.demand() instanceof Demand.Computed)
+                .map(test -> ((Demand.Computed) test.demand()).rule())
                 .collect(Collectors.toSet());
         assertThat(used).containsExactlyInAnyOrder(LimitRule.values());
     }

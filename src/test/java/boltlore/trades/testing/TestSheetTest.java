@@ -6,7 +6,7 @@ import boltlore.catalogue.Workshop;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -24,18 +24,18 @@ class TestSheetTest {
 
     /** The demo's plan without the catalogue's revision, which every edit of the catalogue changes. */
     private static TestPlan plan(String order) {
-        TestPlan plan = TestPlanner.of(Demo.catalogue(), Demo.bill(order));
+        TestPlan plan = TestPlanner.plan(Demo.catalogue(), Demo.bill(order));
         return new TestPlan(plan.bill(), "revision", plan.groups(), plan.labels(), plan.sections());
     }
 
-    private static List<Workbook> books(String order) {
+    private static List<Report> books(String order) {
         TestPlan plan = plan(order);
         Workshop workshop = Demo.catalogue().workshop();
         return List.of(TestSheet.sheet(plan, workshop), TestSheet.papers(plan, workshop));
     }
 
-    private static String text(Workbook workbook) {
-        return new TextWriter(WIDE).text(workbook);
+    private static String text(Report report) {
+        return new TextWriter(WIDE).text(report);
     }
 
     private static String words(String order) {
@@ -63,8 +63,8 @@ class TestSheetTest {
                 reading("isolation-link.junction-box.vb", "350", "V", "2026-03-30"),
                 reading("brake-lamps.brake-switch", "off", "", "2026-03-30"),
                 reading("refrigerant-vacuum.condenser", "3", "mbar", "2026-03-30"));
-        Workbook report = TestReport.of(
-                Judge.of(plan("bl-2002"), readings, TODAY), Demo.catalogue().workshop());
+        Report report = TestReport.compose(
+                Judge.judge(plan("bl-2002"), readings, TODAY), Demo.catalogue().workshop());
         Approved.check("trades/testing/bl-2002-report", text(report));
     }
 
@@ -75,7 +75,7 @@ class TestSheetTest {
     @ParameterizedTest
     @ValueSource(strings = {"bl-1001", "bl-1011", "bl-1012", "bl-2002"})
     void every_page_of_tests_says_first_who_may_do_it(String order) {
-        Workbook sheet = books(order).get(0);
+        Report sheet = books(order).get(0);
         TestPlan plan = plan(order);
         assertThat(sheet.pages())
                 .as("front page, a page a group, boxes of the record")
@@ -113,7 +113,7 @@ class TestSheetTest {
     @Test
     void the_empty_record_has_each_box_of_the_sheet_once() {
         TestPlan plan = plan("bl-1001");
-        String csv = new String(EmptyRecord.of(plan).get(0).content(), StandardCharsets.UTF_8);
+        String csv = new String(EmptyRecord.write(plan).get(0).content(), StandardCharsets.UTF_8);
         assertThat(csv.lines().skip(1)).hasSize((int) plan.boxes().count());
         assertThat(plan.boxes().map(Box::key)).doesNotHaveDuplicates().allMatch(key -> csv.contains("," + key + ",,"));
     }

@@ -37,13 +37,13 @@ final class TestedRow {
     }
 
     static TestedRow isolation(String limitKohm, String suitedOhm) {
-        Demand demand = new Demand.Reckoned(LimitRule.ISOLATION, BigDecimal.ZERO);
+        Demand demand = new Demand.Computed(LimitRule.ISOLATION, BigDecimal.ZERO);
         Limit limit = new Limit.AtLeast(new BigDecimal(limitKohm));
         return new TestedRow(row(limit, demand, scale("V", "1000"), "kohm", new BigDecimal(suitedOhm)));
     }
 
     static TestedRow precharge(String percent) {
-        Demand demand = new Demand.Reckoned(LimitRule.PRECHARGE_VOLTS, BigDecimal.ZERO);
+        Demand demand = new Demand.Computed(LimitRule.PRECHARGE_VOLTS, BigDecimal.ZERO);
         return new TestedRow(row(new Limit.AtLeast(new BigDecimal(percent)), demand, scale("V", "1000"), "%", null));
     }
 
@@ -57,7 +57,7 @@ final class TestedRow {
         Instrument instrument = new Instrument("meter", says, scale);
         KitTest test = new KitTest("test", says, Condition.ALWAYS, List.of(), false, says, "meter", demand);
         TestGroup group = new TestGroup("group", says, says, List.of(), List.of(test));
-        List<Box> boxes = Boxes.of("test", test, instrument);
+        List<Box> boxes = Boxes.lay("test", test, instrument);
         return new TestRow("test", group, test, null, instrument, limit, "", unit, suitedOhm, boxes);
     }
 

@@ -7,9 +7,9 @@ import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Cell;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Table;
-import boltlore.report.Workbook;
 import boltlore.report.text.TextWriter;
 import java.util.Comparator;
 import java.util.List;
@@ -20,7 +20,7 @@ class WeightStatementTest {
 
     private static final int WIDE = 200;
 
-    private static Workbook demo(String order) {
+    private static Report demo(String order) {
         return AxleLoadsTrade.report(Demo.kit(order));
     }
 
@@ -48,7 +48,7 @@ class WeightStatementTest {
     @Test
     void without_axle_loads_there_are_two_pages_that_say_what_is_missing() {
         WeighedKit kit = new WeighedKit().donor(null).added("BOX", "20", 100, null);
-        Workbook sheet = AxleLoadsTrade.report(kit.inWork());
+        Report sheet = AxleLoadsTrade.report(kit.inWork());
         assertThat(sheet.pages()).extracting(Page::name).containsExactly("Weights", "Masses");
         assertThat(new TextWriter(WIDE).text(sheet)).contains("Axle loads: 'donor' in family.json is missing");
     }

@@ -1,7 +1,7 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.report.PageBuilder;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.quote.OrderPricing;
 
 /** The costed bill of materials: all levels, grouped by sub-system. */
@@ -14,22 +14,22 @@ final class BillPage {
                     + " over parts, so an assembly shows its mass for one only.";
 
     private final OrderPricing pricing;
-    private final PricedBill priced;
+    private final CostedBill costed;
     private final OrderHead head;
 
     BillPage(OrderPricing pricing, OrderHead head) {
         this.pricing = pricing;
-        this.priced = pricing.priced();
+        this.costed = pricing.costed();
         this.head = head;
     }
 
     PageBuilder page() {
         return head.page(PageNames.BILL, "Costed bill of materials")
-                .add(BillTable.of(priced))
+                .add(BillTable.compose(costed))
                 .heading("From cost to price")
                 .add(PriceBlock.worked(pricing))
                 .heading("Mass")
-                .add(PriceBlock.masses(priced))
+                .add(PriceBlock.masses(costed))
                 .note(ROUNDING)
                 .frozen(4);
     }

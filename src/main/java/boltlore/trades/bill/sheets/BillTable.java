@@ -15,9 +15,9 @@ import boltlore.report.Formula;
 import boltlore.report.Kind;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.costing.CostedBill;
+import boltlore.trades.costing.ItemCost;
 import boltlore.trades.costing.MinorUnit;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.PricedItem;
 import boltlore.trades.costing.Totals;
 import java.math.BigDecimal;
 import java.util.Currency;
@@ -33,24 +33,24 @@ final class BillTable {
     private static final Formula ONE = fixed(BigDecimal.ONE);
     private static final Formula HUNDRED = fixed(BigDecimal.valueOf(100));
 
-    private final PricedBill priced;
+    private final CostedBill costed;
     private final Currency currency;
     private final int coins;
     private final ItemWords words;
-    private final TableSpec<PricedItem> spec = TableSpec.named("bill");
+    private final TableSpec<ItemCost> spec = TableSpec.named("bill");
 
-    private BillTable(PricedBill priced) {
-        this.priced = priced;
-        this.currency = priced.currency();
+    private BillTable(CostedBill costed) {
+        this.costed = costed;
+        this.currency = costed.currency();
         this.coins = new MinorUnit(currency).digits();
-        this.words = new ItemWords(priced.bill().order().choices().family());
+        this.words = new ItemWords(costed.bill().order().choices().family());
         what();
         figures();
         trade();
     }
 
-    static TableBuilder of(PricedBill priced) {
-        return new BillTable(priced).table();
+    static TableBuilder compose(CostedBill costed) {
+        return new BillTable(costed).table();
     }
 
     private void what() {
@@ -66,7 +66,7 @@ final class BillTable {
                         "finish",
                         "Finish",
                         12,
-                        row -> priced.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
+                        row -> costed.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
                 .text(
                         "name",
                         "Name",
@@ -78,8 +78,8 @@ final class BillTable {
     }
 
     private void figures() {
-        int unitCost = Scales.of(priced.rows().stream().map(PricedItem::unitCost), coins, 4);
-        spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), priced.catalogue()::part))
+        int unitCost = Scales.fit(costed.rows().stream().map(ItemCost::unitCost), coins, 4);
+        spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), costed.catalogue()::part))
                 .column(
                         Column.decimal("massExtended", "Mass", 2).in("kg"),
                         row -> part(row).isAssembly()
@@ -103,20 +103,20 @@ final class BillTable {
                 .text("calledBy", "Called for by", 34, row -> words.calledBy(row.item()));
     }
 
-    private static Part part(PricedItem row) {
+    private static Part part(ItemCost row) {
         return row.item().part();
     }
 
-    private static boolean hasScrap(PricedItem row) {
+    private static boolean hasScrap(ItemCost row) {
         return part(row).scrapPercent().signum() != 0;
     }
 
-    private static Formula amount(PricedItem row) {
+    private static Formula amount(ItemCost row) {
         Formula amount = product(cell("quantity"), cell("unitCost"));
         return hasScrap(row) ? amount.over(ONE.minus(cell("scrap").over(HUNDRED))) : amount;
     }
 
-    private static @Nullable String customs(PricedItem row, Function<Customs, String> said) {
+    private static @Nullable String customs(ItemCost row, Function<Customs, String> said) {
         Customs customs = part(row).customs();
         return customs == null ? null : said.apply(customs);
     }
@@ -132,8 +132,8 @@ final class BillTable {
 
     private TableBuilder table() {
         TableBuilder table = spec.empty();
-        Map<String, Totals> sums = priced.bySubSystem();
-        priced.rowsBySubSystem().forEach((subSystem, items) -> {
+        Map<String, Totals> sums = costed.bySubSystem();
+        costed.rowsBySubSystem().forEach((subSystem, items) -> {
             table.group(subSystem, subSystem.substring(0, 1).toUpperCase(Locale.ROOT) + subSystem.substring(1));
             items.forEach(item -> spec.add(table, "", item));
             subtotal(table, subSystem, items, sums.getOrDefault(subSystem, Totals.NONE));
@@ -142,7 +142,7 @@ final class BillTable {
         return table;
     }
 
-    private static void subtotal(TableBuilder table, String subSystem, List<PricedItem> rows, Totals sum) {
+    private static void subtotal(TableBuilder table, String subSystem, List<ItemCost> rows, Totals sum) {
         table.subtotal("Sum of " + subSystem + ", " + rows.size() + (rows.size() == 1 ? " row" : " rows"))
                 .sum("massExtended", sum.massKg())
                 .sum("extended", sum.own())
@@ -150,7 +150,7 @@ final class BillTable {
     }
 
     private void totals(TableBuilder table) {
-        Totals kit = priced.totals();
+        Totals kit = costed.totals();
         source(table, "make", kit.made());
         source(table, "buy", kit.bought());
         table.total("kit", "Kit")

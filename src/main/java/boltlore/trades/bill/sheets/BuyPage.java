@@ -3,7 +3,7 @@ package boltlore.trades.bill.sheets;
 import boltlore.report.PageBuilder;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Purchase;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
@@ -16,15 +16,15 @@ import java.util.stream.Collectors;
 final class BuyPage {
 
     private final OrderPricing pricing;
-    private final PricedBill priced;
+    private final CostedBill costed;
     private final OrderHead head;
     private final List<Purchase> purchases;
 
     BuyPage(OrderPricing pricing, OrderHead head) {
         this.pricing = pricing;
-        this.priced = pricing.priced();
+        this.costed = pricing.costed();
         this.head = head;
-        this.purchases = Purchase.of(priced);
+        this.purchases = Purchase.of(costed);
     }
 
     PageBuilder page() {
@@ -41,7 +41,7 @@ final class BuyPage {
 
     private TableBuilder table() {
         TableBuilder table = Table.named("buy");
-        BuyRows rows = new BuyRows(purchases, priced);
+        BuyRows rows = new BuyRows(purchases, costed);
         rows.columns(table);
         Map<String, List<Purchase>> bySupplier = purchases.stream()
                 .collect(Collectors.groupingBy(Purchase::supplier, LinkedHashMap::new, Collectors.toList()));
@@ -55,7 +55,7 @@ final class BuyPage {
     }
 
     private String says(String supplier) {
-        String says = priced.catalogue().workshop().suppliers().getOrDefault(supplier, "");
+        String says = costed.catalogue().workshop().suppliers().getOrDefault(supplier, "");
         return says.isEmpty() ? supplier : supplier + ": " + says;
     }
 

@@ -9,8 +9,8 @@ import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.RowBuilder;
 import boltlore.report.TableBuilder;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.MinorUnit;
-import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.Purchase;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -26,11 +26,11 @@ final class BuyRows {
     private final int coins;
     private final @Nullable LocalDate due;
 
-    BuyRows(List<Purchase> purchases, PricedBill priced) {
+    BuyRows(List<Purchase> purchases, CostedBill costed) {
         this.purchases = purchases;
-        this.currency = priced.currency();
+        this.currency = costed.currency();
         this.coins = new MinorUnit(currency).digits();
-        this.due = priced.bill().order().due();
+        this.due = costed.bill().order().due();
     }
 
     void columns(TableBuilder table) {
@@ -63,7 +63,7 @@ final class BuyRows {
     }
 
     private int unitCostDigits() {
-        return Scales.of(purchases.stream().map(Purchase::part).map(Part::cost), coins, 4);
+        return Scales.fit(purchases.stream().map(Purchase::part).map(Part::cost), coins, 4);
     }
 
     void fill(RowBuilder row, Purchase purchase) {

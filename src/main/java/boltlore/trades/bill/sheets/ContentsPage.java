@@ -45,10 +45,10 @@ final class ContentsPage {
         if (!packed.extras().isEmpty()) {
             page.heading(phrases.say("extras")).add(tables.extras(packed.extras()));
         }
-        if (!packed.heldBack().isEmpty()) {
+        if (!packed.onHold().isEmpty()) {
             page.heading(phrases.say("undecided"))
                     .note(phrases.say("undecidedSays"))
-                    .add(tables.undecided(packed.heldBack()));
+                    .add(tables.undecided(packed.onHold()));
         }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }
@@ -62,7 +62,7 @@ final class ContentsPage {
     private void head(PageBuilder page) {
         page.title(phrases.say("title")).add(particulars()).note(phrases.say("intro"));
         CautionNotes.add(page, cautions(), workshop, phrases.say("caution"), order.language());
-        page.heading(phrases.say("chosen")).note(String.join(". ", ChoiceWords.of(order, order.language())) + ".");
+        page.heading(phrases.say("chosen")).note(String.join(". ", ChoiceWords.say(order, order.language())) + ".");
     }
 
     private ParticularsBuilder particulars() {

@@ -11,7 +11,7 @@ import boltlore.report.TableBuilder;
 import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
 import boltlore.trades.picking.ExtraRow;
-import boltlore.trades.picking.HeldBack;
+import boltlore.trades.picking.OnHold;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -52,7 +52,7 @@ final class ContentsTables {
                 Column.tick("checked", phrases.say("checked")));
     }
 
-    TableBuilder undecided(List<HeldBack> heldBack) {
+    TableBuilder undecided(List<OnHold> onHold) {
         TableBuilder table = Table.named("undecided")
                 .columns(
                         Column.text("part", phrases.say("part")),
@@ -60,7 +60,7 @@ final class ContentsTables {
                         Column.text("finish", phrases.say("finish")).atMost(24),
                         Column.quantity("quantity", phrases.say("quantity")),
                         Column.text("unit", phrases.say("unit")));
-        heldBack.forEach(held -> part(table.row(), held.part(), held.finish(), held.quantity()));
+        onHold.forEach(held -> part(table.row(), held.part(), held.finish(), held.quantity()));
         return table;
     }
 

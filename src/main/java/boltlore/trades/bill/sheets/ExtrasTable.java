@@ -6,8 +6,8 @@ import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.PricedExtra;
+import boltlore.trades.costing.CostedBill;
+import boltlore.trades.costing.ExtraCost;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 
@@ -18,14 +18,14 @@ final class ExtrasTable {
 
     /** Heading and table, or nothing where the order has no extra. */
     static void add(PageBuilder page, OrderPricing pricing) {
-        if (!pricing.priced().extras().isEmpty()) {
+        if (!pricing.costed().extras().isEmpty()) {
             page.heading("Extras, outside the universal kit and what is proved of it")
                     .add(table(pricing));
         }
     }
 
     private static TableBuilder table(OrderPricing pricing) {
-        PricedBill priced = pricing.priced();
+        CostedBill costed = pricing.costed();
         Quotation quotation = pricing.quotation().orElse(null);
         TableBuilder table = Table.named("extras");
         table.columns(
@@ -33,28 +33,28 @@ final class ExtrasTable {
                 Column.quantity("quantity", "Quantity"),
                 Column.text("unit", "Unit").atMost(5),
                 Column.text("by", "Supplied by").atMost(8),
-                Column.money("cost", "Direct cost", priced.currency()));
+                Column.money("cost", "Direct cost", costed.currency()));
         if (quotation != null) {
             table.columns(Column.money("price", "Price", quotation.currency()));
         }
         table.columns(Column.text("reason", "Reason").atMost(26));
-        for (int i = 0; i < priced.extras().size(); i++) {
+        for (int i = 0; i < costed.extras().size(); i++) {
             RowBuilder row = table.row();
-            fill(row, priced.extras().get(i), priced);
+            fill(row, costed.extras().get(i), costed);
             if (quotation != null) {
                 row.put("price", quotation.extras().get(i).price());
             }
         }
-        RowBuilder total = table.total("extras", "Extras").sum("cost", priced.extrasCost());
+        RowBuilder total = table.total("extras", "Extras").sum("cost", costed.extrasCost());
         if (quotation != null) {
             total.sum("price", quotation.extrasPrice());
         }
         return table;
     }
 
-    private static void fill(RowBuilder row, PricedExtra of, PricedBill priced) {
+    private static void fill(RowBuilder row, ExtraCost of, CostedBill costed) {
         Extra extra = of.extra();
-        row.put("extra", says(extra, priced))
+        row.put("extra", says(extra, costed))
                 .put("quantity", extra.quantity())
                 .put("unit", extra.unit())
                 .put("by", extra.suppliedByCustomer() ? "customer" : "us")
@@ -62,9 +62,9 @@ final class ExtrasTable {
                 .put("reason", extra.reason());
     }
 
-    private static String says(Extra extra, PricedBill priced) {
+    private static String says(Extra extra, CostedBill costed) {
         return extra.part() == null
                 ? extra.says()
-                : extra.part() + " " + priced.catalogue().part(extra.part()).name();
+                : extra.part() + " " + costed.catalogue().part(extra.part()).name();
     }
 }

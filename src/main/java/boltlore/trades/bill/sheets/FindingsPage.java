@@ -3,7 +3,7 @@ package boltlore.trades.bill.sheets;
 import boltlore.report.CautionNotes;
 import boltlore.report.PageBuilder;
 import boltlore.trades.FoundBy;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.util.List;
 import java.util.SortedSet;
@@ -12,14 +12,14 @@ import java.util.SortedSet;
 final class FindingsPage {
 
     private final OrderPricing pricing;
-    private final PricedBill priced;
+    private final CostedBill costed;
     private final List<FoundBy> found;
     private final OrderHead head;
 
     FindingsPage(OrderPricing pricing, OrderHead head, List<FoundBy> found) {
         this.found = found;
         this.pricing = pricing;
-        this.priced = pricing.priced();
+        this.costed = pricing.costed();
         this.head = head;
     }
 
@@ -29,8 +29,8 @@ final class FindingsPage {
         findings(page);
         ExtrasTable.add(page, pricing);
         page.heading("Cautions");
-        SortedSet<String> codes = priced.bill().resolved().kit().cautionsOn("bill");
-        CautionNotes.add(page, codes, priced.catalogue().workshop(), "Caution", "en");
+        SortedSet<String> codes = costed.bill().resolved().kit().cautionsOn("bill");
+        CautionNotes.add(page, codes, costed.catalogue().workshop(), "Caution", "en");
         return page.signatures("Checked by", "Released by");
     }
 
@@ -40,9 +40,9 @@ final class FindingsPage {
         } else {
             page.add(FindingTables.findings(found));
         }
-        if (!priced.bill().order().waived().isEmpty()) {
+        if (!costed.bill().order().waived().isEmpty()) {
             page.heading("What was waived, and by whom")
-                    .add(FindingTables.waivers(priced.bill().order()));
+                    .add(FindingTables.waivers(costed.bill().order()));
         }
     }
 }

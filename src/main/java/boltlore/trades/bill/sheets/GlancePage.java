@@ -11,7 +11,7 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.ParticularsBuilder;
 import boltlore.trades.FoundBy;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.util.Comparator;
 import java.util.List;
@@ -20,24 +20,24 @@ import java.util.List;
 final class GlancePage {
 
     private final OrderPricing pricing;
-    private final PricedBill priced;
+    private final CostedBill costed;
     private final List<FoundBy> found;
     private final OrderHead head;
 
     GlancePage(OrderPricing pricing, OrderHead head, List<FoundBy> found) {
         this.found = found;
         this.pricing = pricing;
-        this.priced = pricing.priced();
+        this.costed = pricing.costed();
         this.head = head;
     }
 
     PageBuilder page() {
-        Order order = priced.bill().order();
+        Order order = costed.bill().order();
         PageBuilder page = Page.named(PageNames.ORDER)
                 .title("Order " + order.name() + " at a glance")
                 .add(particulars(order))
                 .heading("What was chosen")
-                .note(String.join(". ", ChoiceWords.of(order, Wording.ENGLISH)) + ".");
+                .note(String.join(". ", ChoiceWords.say(order, Wording.ENGLISH)) + ".");
         if (!order.notes().isEmpty()) {
             page.add(Note.plain("Notes on the order", order.notes()));
         }
@@ -58,9 +58,9 @@ final class GlancePage {
 
     private void totals(PageBuilder page) {
         page.heading("Cost, mass, lead time and price")
-                .add(TotalsTable.of(priced))
+                .add(TotalsTable.compose(costed))
                 .charts(
-                        bars("Cost by sub-system", "Cost (" + priced.currency() + ")", "cost"),
+                        bars("Cost by sub-system", "Cost (" + costed.currency() + ")", "cost"),
                         bars("Mass by sub-system", "Mass (kg)", "mass"));
     }
 
@@ -71,7 +71,7 @@ final class GlancePage {
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
         OrderHead.day(says, "built", "Base vehicle built", order.donorBuilt());
-        TimeBlock.add(says, priced);
+        TimeBlock.add(says, costed);
         says.say("findings", "Findings", FindingTables.count(found));
         return says;
     }

@@ -12,8 +12,8 @@ import boltlore.report.Column;
 import boltlore.report.PageBuilder;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Job;
-import boltlore.trades.costing.PricedBill;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -37,10 +37,10 @@ final class JobCardsPage {
     private final List<Job> jobs;
     private final MakingWords words;
 
-    JobCardsPage(PricedBill priced, OrderHead head, List<Job> jobs) {
+    JobCardsPage(CostedBill costed, OrderHead head, List<Job> jobs) {
         this.head = head;
         this.jobs = jobs.stream().filter(JobCardsPage::has).toList();
-        this.words = new MakingWords(priced.catalogue().materials());
+        this.words = new MakingWords(costed.catalogue().materials());
     }
 
     /** Whether there is anything to say of how the part is made. */

@@ -11,9 +11,9 @@ import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Job;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.picking.HeldBack;
+import boltlore.trades.picking.OnHold;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -26,26 +26,26 @@ import org.jspecify.annotations.Nullable;
 /** What is to make: one row for each part, to release, count, inspect and sign. */
 final class MakePage {
 
-    private final PricedBill priced;
+    private final CostedBill costed;
     private final OrderHead head;
     private final @Nullable LocalDate due;
     private final MakingWords words;
     private final List<Job> jobs;
     private final Map<PartNumber, BigDecimal> undecided;
 
-    MakePage(PricedBill priced, OrderHead head, List<Job> jobs, List<HeldBack> heldBack) {
-        this.priced = priced;
+    MakePage(CostedBill costed, OrderHead head, List<Job> jobs, List<OnHold> onHold) {
+        this.costed = costed;
         this.head = head;
-        this.due = priced.bill().order().due();
-        this.words = new MakingWords(priced.catalogue().materials());
+        this.due = costed.bill().order().due();
+        this.words = new MakingWords(costed.catalogue().materials());
         this.jobs = jobs;
-        this.undecided = undecided(heldBack);
+        this.undecided = undecided(onHold);
     }
 
     /** How many of each part belong to brackets of which nobody has said yet whether they ship. */
-    private static Map<PartNumber, BigDecimal> undecided(List<HeldBack> heldBack) {
-        return heldBack.stream()
-                .collect(Collectors.toMap(held -> held.part().number(), HeldBack::quantity, BigDecimal::add));
+    private static Map<PartNumber, BigDecimal> undecided(List<OnHold> onHold) {
+        return onHold.stream()
+                .collect(Collectors.toMap(held -> held.part().number(), OnHold::quantity, BigDecimal::add));
     }
 
     PageBuilder page() {
@@ -53,7 +53,7 @@ final class MakePage {
         SortedSet<String> cautions = jobs.stream()
                 .flatMap(job -> job.part().cautions().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
-        CautionNotes.add(page, cautions, priced.catalogue().workshop(), "Caution", "en");
+        CautionNotes.add(page, cautions, costed.catalogue().workshop(), "Caution", "en");
         return page.add(table()).frozen(2).signatures("Released by", "Inspected by");
     }
 
@@ -105,7 +105,7 @@ final class MakePage {
                 .put("name", job.part().name().english())
                 .put("material", words.material(job.part().making()))
                 .put("cuts", words.cuts(job.part().making()))
-                .put("finish", priced.catalogue().finishSays(job.finish(), Wording.ENGLISH));
+                .put("finish", costed.catalogue().finishSays(job.finish(), Wording.ENGLISH));
         Drawing drawing = job.part().making().drawing();
         if (drawing != null) {
             row.put("drawing", drawing.number()).put("issue", drawing.issue());

@@ -7,8 +7,8 @@ import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.PrintSetup;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookBuilder;
+import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
@@ -25,8 +25,8 @@ final class OrderHead {
         this.catalogue = catalogue;
     }
 
-    WorkbookBuilder book(String file, String title) {
-        WorkbookBuilder book = Workbook.of(file, title)
+    ReportBuilder book(String file, String title) {
+        ReportBuilder book = Report.named(file, title)
                 .about("Order " + order.name() + ", " + vehicle())
                 .by(catalogue.workshop().name());
         return order.placed() == null ? book : book.dated(order.placed());

@@ -8,7 +8,7 @@ import boltlore.report.Kind;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.trades.coating.KitFilm;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Totals;
 import boltlore.trades.costing.cost.Bridge;
 import boltlore.trades.costing.quote.Calculation;
@@ -23,14 +23,14 @@ final class PriceBlock {
     private static final String NAME = "price";
 
     private final OrderPricing pricing;
-    private final PricedBill priced;
+    private final CostedBill costed;
     private final Kind money;
     private final ParticularsBuilder says = Particulars.named(NAME);
 
     private PriceBlock(OrderPricing pricing) {
         this.pricing = pricing;
-        this.priced = pricing.priced();
-        this.money = Kind.money(priced.currency());
+        this.costed = pricing.costed();
+        this.money = Kind.money(costed.currency());
     }
 
     /** On the bill's own page, as live formulas over its total row. */
@@ -39,7 +39,7 @@ final class PriceBlock {
     }
 
     private ParticularsBuilder worked() {
-        Totals totals = priced.totals();
+        Totals totals = costed.totals();
         says.say("own", "Parts and manufacture", money, total("extended"), totals.own())
                 .say("coating", "Coating", money, total("coating"), totals.coating())
                 .say("cost", "Direct cost of the kit", money, sum(value("own"), value("coating")), totals.cost());
@@ -121,9 +121,9 @@ final class PriceBlock {
         return why.isEmpty() ? says : says.say("noPrice", "Note", why);
     }
 
-    static ParticularsBuilder masses(PricedBill priced) {
-        BigDecimal kit = priced.totals().massKg();
-        BigDecimal film = KitFilm.kg(priced.bill(), priced.catalogue().finishes());
+    static ParticularsBuilder masses(CostedBill costed) {
+        BigDecimal kit = costed.totals().massKg();
+        BigDecimal film = KitFilm.kg(costed.bill(), costed.catalogue().finishes());
         Kind kg = Kind.decimal(2);
         Formula both = sum(cell("masses", "kit", Particulars.VALUE), cell("masses", "film", Particulars.VALUE));
         return Particulars.named("masses")
@@ -135,7 +135,7 @@ final class PriceBlock {
     /** On the front page: the same figures, taken from the bill. */
     static ParticularsBuilder shown(OrderPricing pricing) {
         PriceBlock block = new PriceBlock(pricing);
-        BigDecimal direct = pricing.priced().totals().cost();
+        BigDecimal direct = pricing.costed().totals().cost();
         block.says.say("cost", "Direct cost of the kit", block.money, there("cost"), direct);
         pricing.found().ifPresent(found -> {
             BigDecimal full = found.cost().kit().total();

@@ -9,7 +9,7 @@ final class Scales {
     private Scales() {}
 
     /** The most that any of the numbers has, within bounds. */
-    static int of(Stream<BigDecimal> numbers, int least, int most) {
+    static int fit(Stream<BigDecimal> numbers, int least, int most) {
         int needed = numbers.mapToInt(number ->
                         number.signum() == 0 ? 0 : number.stripTrailingZeros().scale())
                 .max()

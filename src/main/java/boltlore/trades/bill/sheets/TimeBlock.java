@@ -2,7 +2,7 @@ package boltlore.trades.bill.sheets;
 
 import boltlore.order.Order;
 import boltlore.report.ParticularsBuilder;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
@@ -12,10 +12,10 @@ final class TimeBlock {
 
     private TimeBlock() {}
 
-    static void add(ParticularsBuilder says, PricedBill priced) {
-        int leadDays = priced.leadDays();
+    static void add(ParticularsBuilder says, CostedBill costed) {
+        int leadDays = costed.leadDays();
         says.say("lead", "Lead time of the kit", leadDays + " calendar days");
-        Order order = priced.bill().order();
+        Order order = costed.bill().order();
         if (order.due() != null) {
             against(says, order.due().minusDays(leadDays), order.placed());
         }

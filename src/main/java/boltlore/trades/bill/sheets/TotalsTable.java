@@ -10,8 +10,8 @@ import boltlore.report.Formula;
 import boltlore.report.RowBuilder;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.PricedItem;
+import boltlore.trades.costing.CostedBill;
+import boltlore.trades.costing.ItemCost;
 import boltlore.trades.costing.Totals;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -29,21 +29,21 @@ final class TotalsTable {
 
     private TotalsTable() {}
 
-    static TableBuilder of(PricedBill priced) {
+    static TableBuilder compose(CostedBill costed) {
         TableBuilder table = Table.named(NAME);
-        columns(table, priced.currency());
-        Totals kit = priced.totals();
-        Map<String, Totals> sums = priced.bySubSystem();
-        priced.rowsBySubSystem()
+        columns(table, costed.currency());
+        Totals kit = costed.totals();
+        Map<String, Totals> sums = costed.bySubSystem();
+        costed.rowsBySubSystem()
                 .forEach((subSystem, items) ->
                         row(table.row(subSystem), items, sums.getOrDefault(subSystem, Totals.NONE), kit));
         table.total("kit", "Kit")
-                .sum("rows", BigDecimal.valueOf(priced.rows().size()))
+                .sum("rows", BigDecimal.valueOf(costed.rows().size()))
                 .sum("own", kit.own())
                 .sum("coating", kit.coating())
                 .sum("cost", kit.cost())
                 .sum("mass", kit.massKg())
-                .put("lead", priced.leadDays());
+                .put("lead", costed.leadDays());
         return table;
     }
 
@@ -60,7 +60,7 @@ final class TotalsTable {
                 Column.whole("lead", "Longest lead time").in("days"));
     }
 
-    private static void row(RowBuilder row, List<PricedItem> items, Totals some, Totals kit) {
+    private static void row(RowBuilder row, List<ItemCost> items, Totals some, Totals kit) {
         String subSystem = items.get(0).subSystem();
         row.put("subSystem", subSystem).put("rows", items.size()).put("lead", leadDays(items));
         figures(row, subSystem, some);
@@ -68,7 +68,7 @@ final class TotalsTable {
         share(row, "massShare", "mass", some.massKg(), kit.massKg());
     }
 
-    private static int leadDays(List<PricedItem> items) {
+    private static int leadDays(List<ItemCost> items) {
         return items.stream().mapToInt(item -> item.timing().startDays()).max().orElse(0);
     }
 

@@ -6,7 +6,7 @@ import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import boltlore.json.TextShape;
 import boltlore.trades.coating.FilmAcceptance;
 import boltlore.trades.coating.FilmReading;
@@ -55,7 +55,7 @@ final class RecordJson {
         return written(new PowderIssued(run, kg), reader.spot());
     }
 
-    private static <T> Written<T> written(T value, Spot spot) {
-        return new Written<>(value, spot.file(), spot.line(), spot.pointer());
+    private static <T> Written<T> written(T value, SourceLocation location) {
+        return new Written<>(value, location.file(), location.line(), location.pointer());
     }
 }

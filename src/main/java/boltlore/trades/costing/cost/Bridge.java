@@ -20,8 +20,8 @@ public record Bridge(BigDecimal direct, BigDecimal held, BigDecimal work, BigDec
                 .add(Elements.sum(cost.made().values()).of(Element.SCRAP));
         BigDecimal delivery = kit.of(Element.FREIGHT).add(kit.of(Element.DUTY)).add(kit.of(Element.CLEARANCE));
         return new Bridge(
-                cost.priced().totals().cost(),
-                cost.priced().totals().made().subtract(material),
+                cost.costed().totals().cost(),
+                cost.costed().totals().made().subtract(material),
                 work,
                 delivery,
                 kit.of(Element.OVERHEAD));

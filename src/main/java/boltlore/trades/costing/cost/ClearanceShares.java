@@ -29,7 +29,7 @@ public final class ClearanceShares {
                 .filter(place -> PartCosting.supplier(rows.get(place).part()).equals(delivery.supplier()))
                 .boxed()
                 .toList();
-        List<BigDecimal> shares = Shares.of(
+        List<BigDecimal> shares = Shares.split(
                 ofOneKit(delivery, unit),
                 places.stream().map(place -> price(rows.get(place))).toList(),
                 unit);

@@ -1,11 +1,11 @@
 package boltlore.trades.costing.cost;
 
 import boltlore.catalogue.Part;
-import boltlore.trades.costing.PricedItem;
+import boltlore.trades.costing.ItemCost;
 import java.util.List;
 
 /** A row of the costed bill with what it costs in full; parts inside a made part have rows of their own. */
-public record CostedItem(PricedItem priced, List<Work> work, Elements elements) {
+public record CostedItem(ItemCost priced, List<Work> work, Elements elements) {
 
     public CostedItem {
         work = List.copyOf(work);

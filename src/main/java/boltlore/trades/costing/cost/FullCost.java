@@ -3,7 +3,7 @@ package boltlore.trades.costing.cost;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -17,7 +17,7 @@ import java.util.TreeMap;
  * @param priced the costed bill that it stands beside
  * @param rows of the kit, all levels, without what is inside bought assemblies
  */
-public record FullCost(PricedBill priced, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras) {
+public record FullCost(CostedBill costed, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras) {
 
     public FullCost {
         rows = List.copyOf(rows);
@@ -43,7 +43,7 @@ public record FullCost(PricedBill priced, PriceBook prices, List<CostedItem> row
         Map<String, Elements> found = new LinkedHashMap<>();
         rows.forEach(row -> found.merge(row.priced().subSystem(), row.elements(), Elements::plus));
         Map<String, Elements> sums = new LinkedHashMap<>();
-        for (String subSystem : priced.catalogue().workshop().subSystems()) {
+        for (String subSystem : costed.catalogue().workshop().subSystems()) {
             Elements elements = found.get(subSystem);
             if (elements != null) {
                 sums.put(subSystem, elements);

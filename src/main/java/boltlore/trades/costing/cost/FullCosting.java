@@ -6,9 +6,9 @@ import boltlore.catalogue.Finish;
 import boltlore.catalogue.PriceBook;
 import boltlore.order.Extra;
 import boltlore.trades.coating.ExtraCoating;
+import boltlore.trades.costing.CostedBill;
+import boltlore.trades.costing.ItemCost;
 import boltlore.trades.costing.MinorUnit;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.PricedItem;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
@@ -27,8 +27,8 @@ public final class FullCosting {
     }
 
     /** With what coating costs in this workshop. */
-    public static FullCost of(PricedBill priced, PriceBook prices) {
-        return of(priced, prices, extra -> ExtraCoating.ofOne(extra, priced.bill(), priced.catalogue()));
+    public static FullCost cost(CostedBill costed, PriceBook prices) {
+        return cost(costed, prices, extra -> ExtraCoating.ofOne(extra, costed.bill(), costed.catalogue()));
     }
 
     /**
@@ -36,24 +36,24 @@ public final class FullCosting {
      *
      * @param coatingOfExtra what coating one of an extra costs, unrounded; left out where the order tells the extra's cost
      */
-    public static FullCost of(PricedBill priced, PriceBook prices, Function<Extra, BigDecimal> coatingOfExtra) {
-        FullCosting costing = new FullCosting(priced.catalogue(), prices);
-        List<CostedItem> rows = priced.rows().stream()
+    public static FullCost cost(CostedBill costed, PriceBook prices, Function<Extra, BigDecimal> coatingOfExtra) {
+        FullCosting costing = new FullCosting(costed.catalogue(), prices);
+        List<CostedItem> rows = costed.rows().stream()
                 .filter(row -> !row.insideBought())
                 .map(costing::row)
                 .toList();
-        List<CostedExtra> extras = priced.bill().order().extra().stream()
+        List<CostedExtra> extras = costed.bill().order().extra().stream()
                 .map(extra -> new CostedExtra(extra, costing.extra(extra, coatingOfExtra)))
                 .toList();
         return new FullCost(
-                priced,
+                costed,
                 prices,
                 new ClearanceShares(rows, costing.unit)
                         .of(prices.landing().suppliers().values()),
                 extras);
     }
 
-    private CostedItem row(PricedItem row) {
+    private CostedItem row(ItemCost row) {
         PartCost cost = parts.of(row.item().part(), row.item().quantity());
         Elements elements = row.coating().signum() == 0
                 ? cost.elements()

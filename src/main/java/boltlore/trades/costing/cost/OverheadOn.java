@@ -13,7 +13,7 @@ public final class OverheadOn {
     private OverheadOn() {}
 
     /** Unrounded; set-up counts as labour, and what is lost as material. */
-    public static BigDecimal of(Elements elements, Overhead overhead) {
+    public static BigDecimal compute(Elements elements, Overhead overhead) {
         BigDecimal labour = elements.of(Element.LABOUR).add(elements.of(Element.SET_UP));
         BigDecimal material = elements.of(Element.MATERIAL).add(elements.of(Element.SCRAP));
         return labour.multiply(Percent.fraction(overhead.onLabourPercent()))

@@ -82,7 +82,7 @@ public final class PartCosting {
     }
 
     private Elements overhead(Elements elements) {
-        return elements.with(Element.OVERHEAD, unit.round(OverheadOn.of(elements, prices.overhead())));
+        return elements.with(Element.OVERHEAD, unit.round(OverheadOn.compute(elements, prices.overhead())));
     }
 
     private static BigDecimal issued(Part part, BigDecimal quantity) {

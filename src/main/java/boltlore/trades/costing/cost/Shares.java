@@ -16,7 +16,7 @@ final class Shares {
      *
      * @param weights 0 or more; where all are 0 the first bears all
      */
-    static List<BigDecimal> of(BigDecimal amount, List<BigDecimal> weights, MinorUnit unit) {
+    static List<BigDecimal> split(BigDecimal amount, List<BigDecimal> weights, MinorUnit unit) {
         BigDecimal all = weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         List<BigDecimal> shares = new ArrayList<>();
         BigDecimal running = BigDecimal.ZERO;

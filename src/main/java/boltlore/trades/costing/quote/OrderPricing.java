@@ -5,7 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.PriceBook;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Pricing;
 import boltlore.trades.costing.cost.FullCosting;
 import boltlore.trades.costing.path.LeadPath;
@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param calculation from full cost to quotation; faults where the workshop has not written down how it prices, or an
  *     exchange rate has run out: then the order has no price, and no other figure stands in for it
  */
-public record OrderPricing(PricedBill priced, Outcome<Calculation> calculation) {
+public record OrderPricing(CostedBill costed, Outcome<Calculation> calculation) {
 
     private static final Outcome<Calculation> NO_PRICES = Outcome.faulty(Fault.of(
             "workshop/pricing.json",
@@ -27,20 +27,22 @@ public record OrderPricing(PricedBill priced, Outcome<Calculation> calculation) 
             "what labour, overhead and delivery cost, and how a price is made of it",
             "Add it; catalog/README.md says how."));
 
-    public static OrderPricing of(Bill bill, Catalogue catalogue, Asked asked) {
-        PricedBill priced = Pricing.of(bill, catalogue);
+    public static OrderPricing of(Bill bill, Catalogue catalogue, QuoteRequest asked) {
+        CostedBill costed = Pricing.cost(bill, catalogue);
         PriceBook prices = catalogue.prices();
         return new OrderPricing(
-                priced,
-                prices == null ? NO_PRICES : Quoting.of(FullCosting.of(priced, prices), asked, priced.leadDays()));
+                costed,
+                prices == null
+                        ? NO_PRICES
+                        : Quoting.calculate(FullCosting.cost(costed, prices), asked, costed.leadDays()));
     }
 
     public LeadPath path() {
-        return priced.times().path();
+        return costed.times().path();
     }
 
     public int leadDays() {
-        return priced.leadDays();
+        return costed.leadDays();
     }
 
     public Optional<Calculation> found() {

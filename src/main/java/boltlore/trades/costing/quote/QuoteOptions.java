@@ -46,7 +46,7 @@ public final class QuoteOptions {
     }
 
     private static OrderPricing price(KitInWork kit, Given options) {
-        Asked asked = new Asked(
+        QuoteRequest asked = new QuoteRequest(
                 options.get(ON).orElse(kit.day()),
                 options.get(DISCOUNT).orElse(null),
                 options.get(CURRENCY).orElse(null));

@@ -27,23 +27,23 @@ public final class Quoting {
     private final FullCost cost;
     private final PriceBook prices;
     private final Catalogue catalogue;
-    private final Asked asked;
+    private final QuoteRequest asked;
     private final int leadDays;
     private final OrderTerms agreed;
     private final @Nullable PartnerTerms terms;
 
-    private Quoting(FullCost cost, Asked asked, int leadDays) {
+    private Quoting(FullCost cost, QuoteRequest asked, int leadDays) {
         this.cost = cost;
         this.prices = cost.prices();
-        this.catalogue = cost.priced().catalogue();
+        this.catalogue = cost.costed().catalogue();
         this.asked = asked;
         this.leadDays = leadDays;
-        this.agreed = cost.priced().bill().order().terms();
-        this.terms = prices.partners().get(cost.priced().bill().order().partner());
+        this.agreed = cost.costed().bill().order().terms();
+        this.terms = prices.partners().get(cost.costed().bill().order().partner());
     }
 
     /** The calculation; a fault where the wanted currency has no rate that holds on the day. */
-    public static Outcome<Calculation> of(FullCost cost, Asked asked, int leadDays) {
+    public static Outcome<Calculation> calculate(FullCost cost, QuoteRequest asked, int leadDays) {
         Quoting quoting = new Quoting(cost, asked, leadDays);
         Currency home = quoting.catalogue.workshop().currency();
         return Conversion.rate(cost.prices(), home, quoting.currency(), asked.on())
@@ -116,7 +116,7 @@ public final class Quoting {
 
     private @Nullable SalesTax tax() {
         SalesTax agreed = terms == null ? null : terms.tax();
-        String market = cost.priced()
+        String market = cost.costed()
                 .bill()
                 .resolved()
                 .choices()

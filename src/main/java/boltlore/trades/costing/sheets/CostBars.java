@@ -32,12 +32,12 @@ final class CostBars {
 
     private CostBars(FullCost cost) {
         this.all = cost.kit().plus(cost.ofExtras());
-        this.currency = cost.priced().currency().getCurrencyCode();
+        this.currency = cost.costed().currency().getCurrencyCode();
         BigDecimal largest = all.amounts().values().stream().reduce(BigDecimal.ONE, BigDecimal::max);
         this.mmForOne = LONGEST_MM / largest.doubleValue();
     }
 
-    static Drawing of(FullCost cost) {
+    static Drawing draw(FullCost cost) {
         CostBars bars = new CostBars(cost);
         List<Element> elements = Arrays.stream(Element.values())
                 .filter(element -> bars.all.of(element).signum() != 0)
@@ -56,7 +56,7 @@ final class CostBars {
         double middle = top + BAR_MM / 2;
         marks.add(Mark.from(new Point(2, middle), element.says(), WORDS_MM));
         marks.add(Mark.outline(Outlines.box(LEFT_MM, top, right, bottom)));
-        marks.addAll(Hatching.of(LEFT_MM, top, right, bottom));
+        marks.addAll(Hatching.draw(LEFT_MM, top, right, bottom));
         marks.add(Mark.from(new Point(right + 2, middle), whole(element) + " " + currency, WORDS_MM));
     }
 

@@ -49,21 +49,21 @@ final class CostPage {
         this.calculation = calculation;
         this.cost = calculation.cost();
         this.quotation = calculation.quotation();
-        this.home = cost.priced().currency();
+        this.home = cost.costed().currency();
     }
 
     PageBuilder page(Findings findings, String footer) {
         PageBuilder page = Page.named("Cost").footer(footer).title("Cost statement, for the workshop only");
         page.add(head());
-        page.heading("Full cost").add(elements()).picture(CostBars.of(cost));
+        page.heading("Full cost").add(elements()).picture(CostBars.draw(cost));
         page.heading("From cost to price").add(price()).add(margin());
         FindingsTable.add(page, findings, "en");
         return page;
     }
 
     private ParticularsBuilder head() {
-        Order order = cost.priced().bill().order();
-        Workshop workshop = cost.priced().catalogue().workshop();
+        Order order = cost.costed().bill().order();
+        Workshop workshop = cost.costed().catalogue().workshop();
         ParticularsBuilder says = Particulars.named("order")
                 .say("workshop", "Workshop", workshop.name() + ", " + workshop.place())
                 .say("order", "Order", order.name())
@@ -170,7 +170,7 @@ final class CostPage {
                         "margin",
                         "Margin",
                         Money.says(calculation.left(), home) + " (" + percent + " %), after discount and rounding")
-                .say("lead", "Lead time", LeadPage.says(cost.priced().times().path()))
+                .say("lead", "Lead time", LeadPage.says(cost.costed().times().path()))
                 .say("send", "Send out", "only the folder 'customer'");
     }
 }

@@ -4,7 +4,7 @@ import boltlore.findings.Findings;
 import boltlore.order.Order;
 import boltlore.report.Heading;
 import boltlore.report.Look;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.drawing.Svg;
 import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.quote.Calculation;
@@ -16,15 +16,15 @@ public final class CostSheet {
 
     private CostSheet() {}
 
-    public static Workbook of(Calculation calculation, Findings findings) {
+    public static Report compose(Calculation calculation, Findings findings) {
         FullCost cost = calculation.cost();
-        Order order = cost.priced().bill().order();
+        Order order = cost.costed().bill().order();
         String footer = "Cost statement, order " + order.name() + ", for the workshop only";
         CostPage front = new CostPage(calculation);
         CostTables tables = new CostTables(cost, footer);
-        return Workbook.of(FILE, "Cost statement")
+        return Report.named(FILE, "Cost statement")
                 .about("Order " + order.name())
-                .by(cost.priced().catalogue().workshop().name())
+                .by(cost.costed().catalogue().workshop().name())
                 .dated(calculation.quotation().on())
                 .found(findings)
                 .glance(new Heading(order.name() + ", " + order.customer(), Look.TITLE))
@@ -34,14 +34,14 @@ public final class CostSheet {
                 .page(tables.reconciliation())
                 .page(tables.subSystems())
                 .page(tables.work())
-                .page(LandedPage.of(cost, footer))
+                .page(LandedPage.compose(cost, footer))
                 .page(tables.madeParts())
-                .page(LeadPage.of(calculation, footer))
+                .page(LeadPage.compose(calculation, footer))
                 .build();
     }
 
     /** The elements of the cost as bars, as SVG. */
     public static String bars(FullCost cost) {
-        return Svg.of(CostBars.of(cost));
+        return Svg.encode(CostBars.draw(cost));
     }
 }

@@ -37,7 +37,7 @@ final class CostTables {
 
     CostTables(FullCost cost, String footer) {
         this.cost = cost;
-        this.currency = cost.priced().currency();
+        this.currency = cost.costed().currency();
         this.footer = footer;
     }
 
@@ -103,14 +103,14 @@ final class CostTables {
     /** What is inside an assembly has its own row or is bought. */
     PageBuilder madeParts() {
         Map<PartNumber, BigDecimal> quantities =
-                cost.priced().bill().resolved().kit().quantities();
+                cost.costed().bill().resolved().kit().quantities();
         TableSpec<Map.Entry<PartNumber, Elements>> spec = TableSpec.<Map.Entry<PartNumber, Elements>>named("made")
                 .text("part", "Part", made -> made.getKey().text())
                 .text(
                         "name",
                         "Name",
                         34,
-                        made -> cost.priced()
+                        made -> cost.costed()
                                 .catalogue()
                                 .part(made.getKey())
                                 .name()

@@ -29,6 +29,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** Holds the price of an order against its full cost and what is agreed, and its lead time against the time there is. */
@@ -46,10 +47,10 @@ final class CostingFindings {
     private CostingFindings() {}
 
     /** @param on the day of the quotation, on which everything may be ordered */
-    static Findings of(OrderPricing pricing, LocalDate on) {
+    static Findings find(OrderPricing pricing, LocalDate on) {
         CostingFindings findings = new CostingFindings();
         pricing.found().ifPresentOrElse(findings::price, () -> findings.noPrice(pricing));
-        Order order = pricing.priced().bill().order();
+        Order order = pricing.costed().bill().order();
         if (order.due() != null) {
             findings.dates(pricing.path(), on, order.due());
         }
@@ -57,7 +58,7 @@ final class CostingFindings {
     }
 
     private void noPrice(OrderPricing pricing) {
-        if (pricing.priced().catalogue().prices() == null) {
+        if (pricing.costed().catalogue().prices() == null) {
             add(KitFinding.NOT_JUDGED, PRICE, "trade", "Price", "file", "workshop/pricing.json");
             return;
         }
@@ -78,7 +79,7 @@ final class CostingFindings {
 
     private void price(Calculation calculation) {
         discount(calculation);
-        Currency home = calculation.cost().priced().currency();
+        Currency home = calculation.cost().costed().currency();
         if (calculation.left().signum() < 0) {
             BigDecimal below = Money.rounded(calculation.left().negate(), home);
             BigDecimal cost = calculation.cost().total();
@@ -92,11 +93,12 @@ final class CostingFindings {
         }
     }
 
-    /** More than the partner has by its terms, or than nothing where it has none. */
+    /** More than is agreed for this order, or else with the partner. */
     private void discount(Calculation calculation) {
-        Order order = calculation.cost().priced().bill().order();
+        Order order = calculation.cost().costed().bill().order();
         PartnerTerms terms = calculation.cost().prices().partners().get(order.partner());
-        BigDecimal agreed = terms == null ? BigDecimal.ZERO : terms.discountPercent();
+        BigDecimal ofPartner = terms == null ? BigDecimal.ZERO : terms.discountPercent();
+        BigDecimal agreed = Objects.requireNonNullElse(order.terms().discountPercent(), ofPartner);
         BigDecimal discount = calculation.quotation().discountPercent();
         if (discount.compareTo(agreed) > 0) {
             String partner = order.partner().isEmpty() ? order.customer() : order.partner();

@@ -61,12 +61,12 @@ public final class CostingTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        return Outcome.all(kits.stream().map(kit -> of(kit, options)).toList());
+        return Outcome.all(kits.stream().map(kit -> work(kit, options)).toList());
     }
 
-    private static Outcome<TradeResult> of(KitInWork kit, Given options) {
+    private static Outcome<TradeResult> work(KitInWork kit, Given options) {
         OrderPricing pricing = QuoteOptions.pricing(kit, options);
-        Findings findings = CostingFindings.of(
+        Findings findings = CostingFindings.find(
                 pricing, pricing.quotation().map(Quotation::on).orElse(kit.day()));
         return pricing.calculation() instanceof Outcome.Sound<Calculation> sound
                 ? Outcome.sound(new TradeResult(kit.order().name(), findings, sheets(kit, sound.value(), findings)))
@@ -78,10 +78,10 @@ public final class CostingTrade implements Trade {
     /** What leaves the house and what must not, in folders of their own; findings are the workshop's. */
     private static List<Sheet> sheets(KitInWork kit, Calculation calculation, Findings findings) {
         return List.of(
-                new Sheet("workshop", () -> CostSheet.of(calculation, findings), () -> List.of(SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost())))),
+                new Sheet("workshop", () -> CostSheet.compose(calculation, findings), () -> List.of(SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost())))),
                 new Sheet(
                         "customer",
-                        () -> QuotationSheet.of(
+                        () -> QuotationSheet.compose(
                                 calculation.quotation(), kit.bill(), AxleLoadsTrade.weighing(kit), kit.catalogue()),
                         List::of));
     }

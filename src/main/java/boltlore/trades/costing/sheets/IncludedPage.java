@@ -18,7 +18,7 @@ final class IncludedPage {
 
     private IncludedPage() {}
 
-    static PageBuilder of(QuotedOrder quoted) {
+    static PageBuilder compose(QuotedOrder quoted) {
         String included = quoted.phrases().say("included");
         Map<String, Set<String>> positions = positions(quoted);
         return Page.named(included)

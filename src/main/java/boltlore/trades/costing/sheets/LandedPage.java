@@ -27,7 +27,7 @@ final class LandedPage {
 
     private LandedPage() {}
 
-    static PageBuilder of(FullCost cost, String footer) {
+    static PageBuilder compose(FullCost cost, String footer) {
         List<LandedPart> landed = cost.landed();
         long untold =
                 landed.stream().filter(each -> each.part().customs() == null).count();
@@ -35,7 +35,7 @@ final class LandedPage {
                 .landscape()
                 .footer(footer)
                 .title("Landed cost of bought parts")
-                .add(table(landed, cost.priced().currency()));
+                .add(table(landed, cost.costed().currency()));
         page.note(
                 "Landed cost is price, freight, duty and clearance of what is issued, scrap with it. Duty is calculated on "
                         + (cost.prices().landing().dutyOnFreight() ? "price and freight" : "the price")

@@ -5,7 +5,7 @@ import boltlore.measure.PartNumber;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableSpec;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.path.Slot;
 import boltlore.trades.costing.path.Step;
@@ -27,12 +27,12 @@ final class LeadPage {
     private final @Nullable LocalDate due;
 
     private LeadPage(Calculation calculation) {
-        PricedBill priced = calculation.cost().priced();
-        this.path = priced.times().path();
-        this.due = priced.bill().order().due();
+        CostedBill costed = calculation.cost().costed();
+        this.path = costed.times().path();
+        this.due = costed.bill().order().due();
     }
 
-    static PageBuilder of(Calculation calculation, String footer) {
+    static PageBuilder compose(Calculation calculation, String footer) {
         return new LeadPage(calculation).page(footer);
     }
 
@@ -58,8 +58,15 @@ final class LeadPage {
     private TableSpec<Slot<Step>> steps(String name) {
         TableSpec<Slot<Step>> spec = TableSpec.<Slot<Step>>named(name)
                 .text("what", "Step", 34, slot -> slot.activity().what().what().says())
-                .text("part", "Part", slot -> of(slot, part -> part.number().text()))
-                .text("name", "Name", 30, slot -> of(slot, part -> part.name().english()))
+                .text(
+                        "part",
+                        "Part",
+                        slot -> compose(slot, part -> part.number().text()))
+                .text(
+                        "name",
+                        "Name",
+                        30,
+                        slot -> compose(slot, part -> part.name().english()))
                 .whole("days", "Duration", "days", slot -> slot.activity().days());
         LocalDate known = due;
         return known == null
@@ -71,7 +78,7 @@ final class LeadPage {
         return path.days() - slot.latestStart();
     }
 
-    private static @Nullable String of(Slot<Step> slot, Function<Part, String> said) {
+    private static @Nullable String compose(Slot<Step> slot, Function<Part, String> said) {
         Part part = slot.activity().what().part();
         return part == null ? null : said.apply(part);
     }

@@ -38,7 +38,7 @@ final class OfferPage {
         PageBuilder page = Page.named(phrases.say("page")).print(quoted.print());
         page.title(phrases.say("title")).add(head());
         page.heading(phrases.say("chosen"))
-                .note(String.join(". ", ChoiceWords.of(quoted.order(), quoted.language())) + ".");
+                .note(String.join(". ", ChoiceWords.say(quoted.order(), quoted.language())) + ".");
         page.heading(phrases.say("price")).add(prices());
         if (!quotation.extras().isEmpty()) {
             page.note(phrases.say("extrasSay"));

@@ -3,7 +3,7 @@ package boltlore.trades.costing.sheets;
 import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.report.Phrases;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.weighing.Weighing;
 
@@ -17,16 +17,16 @@ public final class QuotationSheet {
 
     private QuotationSheet() {}
 
-    public static Workbook of(Quotation quotation, Bill bill, Weighing weighing, Catalogue catalogue) {
+    public static Report compose(Quotation quotation, Bill bill, Weighing weighing, Catalogue catalogue) {
         Phrases phrases = phrases(bill.order().language());
         QuotedOrder quoted = new QuotedOrder(quotation, bill, catalogue, phrases);
-        return Workbook.of(FILE, phrases.say("title"))
+        return Report.named(FILE, phrases.say("title"))
                 .about(phrases.say("order") + " " + bill.order().name())
                 .by(catalogue.workshop().name())
                 .dated(quotation.on())
                 .in(bill.order().language())
                 .page(new OfferPage(quoted).page())
-                .page(IncludedPage.of(quoted))
+                .page(IncludedPage.compose(quoted))
                 .page(new TermsPage(quoted, weighing).page())
                 .build();
     }

@@ -17,7 +17,7 @@ final class WeightStatement {
         this.phrases = phrases;
     }
 
-    static String of(Weighing weighing, Phrases phrases) {
+    static String say(Weighing weighing, Phrases phrases) {
         WeightStatement statement = new WeightStatement(phrases);
         Growth growth = weighing.growth();
         if (growth == null) {

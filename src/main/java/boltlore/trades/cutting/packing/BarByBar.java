@@ -33,7 +33,7 @@ final class BarByBar {
         Arrays.setAll(left, stock -> task.stocks().get(stock).most() - used[stock]);
     }
 
-    static List<CuttingPattern> of(Task task, int[] wanted, int[] used) {
+    static List<CuttingPattern> pack(Task task, int[] wanted, int[] used) {
         return new BarByBar(task, wanted, used).fill();
     }
 

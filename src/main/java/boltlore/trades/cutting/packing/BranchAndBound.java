@@ -51,7 +51,7 @@ final class BranchAndBound {
             longest++;
         }
         if (longest == wanted.length) {
-            best = best.orBetter(LocalImprovement.of(task, bars));
+            best = best.orBetter(LocalImprovement.improve(task, bars));
         } else if (cost + atLeast() < best.cost()) {
             search(longest);
         }

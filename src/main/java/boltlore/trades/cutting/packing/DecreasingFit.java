@@ -39,7 +39,7 @@ final class DecreasingFit {
     }
 
     /** The bars of one stock, which has room for every kind and as many bars as are asked for. */
-    static List<CuttingPattern> of(Task task, int stock, Rule rule) {
+    static List<CuttingPattern> pack(Task task, int stock, Rule rule) {
         DecreasingFit fit = new DecreasingFit(task, stock, rule);
         for (int kind = 0; kind < task.kinds().size(); kind++) {
             for (int i = 0; i < task.kinds().get(kind).count(); i++) {

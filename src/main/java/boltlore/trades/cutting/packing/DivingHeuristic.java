@@ -71,7 +71,7 @@ final class DivingHeuristic {
 
     private CuttingPlan finished() {
         List<CuttingPattern> bars = new ArrayList<>(taken);
-        bars.addAll(BarByBar.of(task, wanted, used));
-        return LocalImprovement.of(task, bars);
+        bars.addAll(BarByBar.pack(task, wanted, used));
+        return LocalImprovement.improve(task, bars);
     }
 }

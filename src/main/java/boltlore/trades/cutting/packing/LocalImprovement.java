@@ -23,7 +23,7 @@ final class LocalImprovement {
         bars.forEach(bar -> take(bar.stock(), 1));
     }
 
-    static CuttingPlan of(Task task, List<CuttingPattern> bars) {
+    static CuttingPlan improve(Task task, List<CuttingPattern> bars) {
         LocalImprovement improved = new LocalImprovement(task, bars);
         improved.cheapen();
         improved.useUp();

@@ -13,7 +13,7 @@ public final class Packer {
 
     private Packer() {}
 
-    public static Packing of(Task task) {
+    public static Packing pack(Task task) {
         if (task.kinds().isEmpty()) {
             return new Packing(List.of(), 0, 0);
         }
@@ -52,13 +52,14 @@ public final class Packer {
     }
 
     private static CuttingPlan byRule(Task task) {
-        CuttingPlan best = LocalImprovement.of(
-                task, BarByBar.of(task, task.counts(), new int[task.stocks().size()]));
+        CuttingPlan best = LocalImprovement.improve(
+                task, BarByBar.pack(task, task.counts(), new int[task.stocks().size()]));
         for (int stock = 0; stock < task.stocks().size(); stock++) {
             if (holdsEveryKind(task, stock)) {
                 best = best.orBetter(
-                        LocalImprovement.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.FIRST)));
-                best = best.orBetter(LocalImprovement.of(task, DecreasingFit.of(task, stock, DecreasingFit.Rule.BEST)));
+                        LocalImprovement.improve(task, DecreasingFit.pack(task, stock, DecreasingFit.Rule.FIRST)));
+                best = best.orBetter(
+                        LocalImprovement.improve(task, DecreasingFit.pack(task, stock, DecreasingFit.Rule.BEST)));
             }
         }
         return best;

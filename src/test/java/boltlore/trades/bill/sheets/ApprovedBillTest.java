@@ -3,7 +3,7 @@ package boltlore.trades.bill.sheets;
 import boltlore.report.Approved;
 import boltlore.report.Block;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
@@ -31,8 +31,8 @@ class ApprovedBillTest {
         Approved.check("trades/bill/sheets/contents-bl-1011", start(kit.contents()));
     }
 
-    private static String start(Workbook book) {
-        return book.pages().stream().map(ApprovedBillTest::start).collect(Collectors.joining("\n"));
+    private static String start(Report report) {
+        return report.pages().stream().map(ApprovedBillTest::start).collect(Collectors.joining("\n"));
     }
 
     private static String start(Page page) {

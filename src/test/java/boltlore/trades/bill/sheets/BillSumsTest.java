@@ -7,10 +7,10 @@ import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Formula;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.Workbook;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -36,28 +36,28 @@ class BillSumsTest {
         Formula one = Formula.fixed(new BigDecimal("1.00"));
         TableBuilder table = Table.named("bill").columns(Column.decimal("cost", "Cost", 2));
         table.row().put("cost", one, new BigDecimal("1.01"));
-        Workbook book =
-                Workbook.of("bill", "Bill").page(Page.named("Bill").add(table)).build();
+        Report report =
+                Report.named("bill", "Bill").page(Page.named("Bill").add(table)).build();
 
-        assertThat(new WorkedOut(book).sums()).hasSize(1).noneMatch(WorkedOut.Sum::agrees);
+        assertThat(new WorkedOut(report).sums()).hasSize(1).noneMatch(WorkedOut.Sum::agrees);
     }
 
     @Test
     @DisplayName("by sub-system and by make or buy, both add up to the kit")
     void both_ways() {
         DemoKit kit = DemoKit.of("BL-1001");
-        PricedBill priced = kit.priced();
+        CostedBill costed = kit.priced();
         Table bill = bill(kit);
 
         BigDecimal cost = result(bill, "kit", "extended");
         assertThat(result(bill, "sum-make", "extended").add(result(bill, "sum-buy", "extended")))
                 .isEqualByComparingTo(cost);
-        assertThat(priced.bySubSystem().keySet().stream()
+        assertThat(costed.bySubSystem().keySet().stream()
                         .map(subSystem -> result(bill, "subtotal-" + subSystem, "extended"))
                         .reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(cost);
         assertThat(cost.add(result(bill, "kit", "coating")))
-                .isEqualByComparingTo(priced.totals().cost());
+                .isEqualByComparingTo(costed.totals().cost());
     }
 
     @Test

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.report.Cell;
 import boltlore.report.Page;
+import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Table;
-import boltlore.report.Workbook;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.picking.BagRow;
 import boltlore.trades.picking.PickingList;
@@ -126,8 +126,8 @@ class ContentsTest {
                 .toList();
     }
 
-    private static List<BigDecimal> numbers(Workbook book) {
-        return book.pages().stream()
+    private static List<BigDecimal> numbers(Report report) {
+        return report.pages().stream()
                 .flatMap(Page::tables)
                 .flatMap(table -> table.rows().stream())
                 .flatMap(row -> row.cells().stream())

@@ -7,15 +7,15 @@ import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
 import boltlore.resolution.rules.RuleResolver;
-import boltlore.trades.costing.PricedBill;
-import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.picking.PickingList;
 import java.nio.file.Path;
@@ -41,27 +41,27 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
     static DemoKit of(Order order) {
         Resolution resolution = sound(new OrderResolver(RESOLVER).resolve(order, List.of()));
         FamilyPlan plan = RESOLVER.plan(order.family());
-        return new DemoKit(plan, BillMaker.of(plan, order, (Resolution.Resolved) resolution));
+        return new DemoKit(plan, BillMaker.make(plan, order, (Resolution.Resolved) resolution));
     }
 
     /** The workshop's own workbook. */
-    public Workbook billBook() {
-        return BillWorkbook.of(pricing(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved())));
+    public Report billBook() {
+        return BillReport.compose(pricing(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved())));
     }
 
     /** The workbook that goes with the kit. */
-    public Workbook contents() {
-        return ContentsWorkbook.of(plan, bill, PickingList.of(plan, bill));
+    public Report contents() {
+        return ContentsReport.compose(plan, bill, PickingList.of(plan, bill));
     }
 
-    public PricedBill priced() {
-        return pricing().priced();
+    public CostedBill priced() {
+        return pricing().costed();
     }
 
     /** On the day of the order. */
     public OrderPricing pricing() {
         LocalDate placed = Objects.requireNonNull(bill.order().placed());
-        return OrderPricing.of(bill, plan.catalogue(), new Asked(placed, null, null));
+        return OrderPricing.of(bill, plan.catalogue(), new QuoteRequest(placed, null, null));
     }
 
     private static <T> T sound(Outcome<T> outcome) {

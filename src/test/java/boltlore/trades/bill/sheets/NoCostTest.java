@@ -3,14 +3,14 @@ package boltlore.trades.bill.sheets;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.bill.Item;
+import boltlore.report.Report;
+import boltlore.report.ReportWriter;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookWriter;
 import boltlore.report.csv.CsvWriter;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.report.xlsx.XlsxWriter;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("No cost leaks out of the contents list")
 class NoCostTest {
 
-    private static final List<WorkbookWriter> WRITERS =
+    private static final List<ReportWriter> WRITERS =
             List.of(new XlsxWriter(), new CsvWriter(), new JsonWriter(), new TextWriter(160));
 
     @ParameterizedTest
@@ -67,25 +67,25 @@ class NoCostTest {
         assertThat(parts).noneMatch(part -> part.text().contains("hidden"));
     }
 
-    private static Set<String> found(Workbook book, PricedBill priced) {
+    private static Set<String> found(Report report, CostedBill costed) {
         Set<String> leaks = new TreeSet<>();
-        for (WorkbookWriter writer : WRITERS) {
-            for (SheetFile file : writer.write(book)) {
-                WrittenPart.of(file).forEach(part -> leaks.addAll(part.leaks(amounts(priced), priced.currency())));
+        for (ReportWriter writer : WRITERS) {
+            for (SheetFile file : writer.write(report)) {
+                WrittenPart.of(file).forEach(part -> leaks.addAll(part.leaks(amounts(costed), costed.currency())));
             }
         }
         return leaks;
     }
 
     /** All money of the order that is no quantity, thread, strength class or size of a hose by chance. */
-    private static Set<BigDecimal> amounts(PricedBill priced) {
+    private static Set<BigDecimal> amounts(CostedBill costed) {
         Set<BigDecimal> amounts = new TreeSet<>();
-        Stream.of(ofRows(priced), ofExtras(priced), ofTotals(priced))
+        Stream.of(ofRows(costed), ofExtras(costed), ofTotals(costed))
                 .flatMap(each -> each)
                 .filter(NoCostTest::isTelling)
                 .forEach(amounts::add);
-        priced.bill().all().map(Item::quantity).forEach(amounts::remove);
-        priced.bill().quantities().values().forEach(amounts::remove);
+        costed.bill().all().map(Item::quantity).forEach(amounts::remove);
+        costed.bill().quantities().values().forEach(amounts::remove);
         return amounts;
     }
 
@@ -94,19 +94,19 @@ class NoCostTest {
         return digits > 1 || (digits == 1 && amount.compareTo(new BigDecimal("100")) > 0);
     }
 
-    private static Stream<BigDecimal> ofRows(PricedBill priced) {
-        return priced.rows().stream()
+    private static Stream<BigDecimal> ofRows(CostedBill costed) {
+        return costed.rows().stream()
                 .flatMap(row -> Stream.of(row.unitCost(), row.extended(), row.coating(), row.total()));
     }
 
-    private static Stream<BigDecimal> ofExtras(PricedBill priced) {
-        return priced.extras().stream().flatMap(extra -> Stream.of(extra.cost()));
+    private static Stream<BigDecimal> ofExtras(CostedBill costed) {
+        return costed.extras().stream().flatMap(extra -> Stream.of(extra.cost()));
     }
 
-    private static Stream<BigDecimal> ofTotals(PricedBill priced) {
-        Stream<BigDecimal> totals = priced.bySubSystem().values().stream()
+    private static Stream<BigDecimal> ofTotals(CostedBill costed) {
+        Stream<BigDecimal> totals = costed.bySubSystem().values().stream()
                 .flatMap(some -> Stream.of(some.own(), some.coating(), some.cost()));
         return Stream.concat(
-                totals, Stream.of(priced.totals().cost(), priced.totals().own()));
+                totals, Stream.of(costed.totals().cost(), costed.totals().own()));
     }
 }

@@ -6,10 +6,10 @@ import boltlore.report.Formula;
 import boltlore.report.Page;
 import boltlore.report.Particulars;
 import boltlore.report.Place;
+import boltlore.report.Report;
 import boltlore.report.Row;
 import boltlore.report.Row.RowKind;
 import boltlore.report.Table;
-import boltlore.report.Workbook;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -30,15 +30,15 @@ final class WorkedOut {
         }
     }
 
-    private final Workbook book;
+    private final Report report;
 
-    WorkedOut(Workbook book) {
-        this.book = book;
+    WorkedOut(Report report) {
+        this.report = report;
     }
 
     List<Sum> sums() {
         List<Sum> sums = new ArrayList<>();
-        for (Page page : book.pages()) {
+        for (Page page : report.pages()) {
             page.tables()
                     .forEach(table -> table.rows()
                             .forEach(row -> row.cells().stream()
@@ -124,7 +124,7 @@ final class WorkedOut {
         }
 
         private BigDecimal at(Place place) {
-            Page on = place.page().isEmpty() ? page : book.page(place.page());
+            Page on = place.page().isEmpty() ? page : report.page(place.page());
             if (place.block().isEmpty()) {
                 Row own = Objects.requireNonNull(row);
                 Table table = (Table) block;

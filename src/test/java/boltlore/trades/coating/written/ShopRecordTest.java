@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Batch 1 holds three pieces of BR-1, order BL-1; it is run 1. */
 class ShopRecordTest {
 
-    private static final CoatPlan PLAN = CoatPlanner.of(
+    private static final CoatPlan PLAN = CoatPlanner.plan(
             List.of(SampleOrders.order("BL-1")
                     .with(3, SampleShop.part("BR-1", SampleShop.coat("0.5")), SampleShop.OWN_BLACK)
                     .bill()),

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.PriceBook;
 import boltlore.demo.Demo;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Pricing;
 import java.util.Objects;
 import org.junit.jupiter.api.DisplayName;
@@ -15,13 +15,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("The demo's full costs")
 class DemoCostTest {
 
-    private static PricedBill priced(String order) {
-        return Pricing.of(Demo.bill(order), Demo.catalogue());
+    private static CostedBill priced(String order) {
+        return Pricing.cost(Demo.bill(order), Demo.catalogue());
     }
 
     private static FullCost cost(String order) {
         PriceBook prices = Objects.requireNonNull(Demo.catalogue().prices());
-        return FullCosting.of(priced(order), prices);
+        return FullCosting.cost(priced(order), prices);
     }
 
     @ParameterizedTest

@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FullCostingTest {
 
     private static FullCost cost(PriceBookSketch prices, SmallKit kit) {
-        return FullCosting.of(kit.priced(), prices.book(), extra -> BigDecimal.ZERO);
+        return FullCosting.cost(kit.priced(), prices.book(), extra -> BigDecimal.ZERO);
     }
 
     /** A kit of so many of one part. */

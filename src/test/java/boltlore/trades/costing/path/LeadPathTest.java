@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
-import boltlore.trades.costing.PricedBill;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.SketchedPart;
 import boltlore.trades.costing.SmallKit;
 import java.math.BigDecimal;
@@ -22,7 +22,7 @@ class LeadPathTest {
 
     private static final PartNumber TUBE = new PartNumber("TU-1");
 
-    private static PricedBill kit(SketchedPart cradle) {
+    private static CostedBill kit(SketchedPart cradle) {
         return new SmallKit()
                 .know(cradle.contains("TU-1", "2"))
                 .know(bought("TU-1").days(30))
@@ -82,7 +82,7 @@ class LeadPathTest {
     class Companions {
 
         /** A box that holds a frame; the frame, or the box, needs bolts that take long. */
-        private PricedBill kit(SketchedPart box, String asker) {
+        private CostedBill kit(SketchedPart box, String asker) {
             return new SmallKit()
                     .know(box.contains("FR-1", "1"))
                     .know(made("FR-1").days(4))

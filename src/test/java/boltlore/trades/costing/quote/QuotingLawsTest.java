@@ -56,12 +56,12 @@ class QuotingLawsTest {
             kit.know(bought("BO-" + i).cost(costs.get(i).toPlainString()).scrap("4"));
             kit.take("drive", "BO-" + i, "1.37");
         }
-        return FullCosting.of(kit.priced(), prices.book(), extra -> BigDecimal.ZERO);
+        return FullCosting.cost(kit.priced(), prices.book(), extra -> BigDecimal.ZERO);
     }
 
     private static Quotation quotation(FullCost cost, int discountPercent) {
-        Asked asked = new Asked(ON, BigDecimal.valueOf(discountPercent), null);
-        if (Quoting.of(cost, asked, 1) instanceof Outcome.Sound<Calculation> sound) {
+        QuoteRequest asked = new QuoteRequest(ON, BigDecimal.valueOf(discountPercent), null);
+        if (Quoting.calculate(cost, asked, 1) instanceof Outcome.Sound<Calculation> sound) {
             return sound.value().quotation();
         }
         throw new AssertionError("No currency was asked for");

@@ -34,11 +34,11 @@ class QuotingTest {
 
     private static Outcome<Calculation> outcome(
             PriceBookSketch prices, SmallKit kit, @Nullable String discount, @Nullable String currency) {
-        Asked asked = new Asked(
+        QuoteRequest asked = new QuoteRequest(
                 ON,
                 discount == null ? null : new BigDecimal(discount),
                 currency == null ? null : Currency.getInstance(currency));
-        return Quoting.of(FullCosting.of(kit.priced(), prices.book(), extra -> BigDecimal.ZERO), asked, 41);
+        return Quoting.calculate(FullCosting.cost(kit.priced(), prices.book(), extra -> BigDecimal.ZERO), asked, 41);
     }
 
     private static Calculation calculation(

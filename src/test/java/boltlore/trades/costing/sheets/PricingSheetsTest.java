@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Page;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.report.text.TextWriter;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -20,8 +20,8 @@ class PricingSheetsTest {
     }
 
     /** In one line, without the rules of tables. */
-    private static String words(Workbook book) {
-        return new TextWriter(WIDE).text(book).replaceAll("[\\s|]+", " ");
+    private static String words(Report report) {
+        return new TextWriter(WIDE).text(report).replaceAll("[\\s|]+", " ");
     }
 
     @Test
@@ -90,9 +90,9 @@ class PricingSheetsTest {
 
     @Test
     void the_cost_statement_says_what_the_costed_bill_shows_and_what_it_does_not() {
-        Workbook book = demo("bl-1001").costStatement();
-        assertThat(book.pages()).extracting(Page::name).contains("Reconciliation");
-        assertThat(words(book)).contains("Direct cost, as on the costed bill").contains("for the workshop only");
+        Report report = demo("bl-1001").costStatement();
+        assertThat(report.pages()).extracting(Page::name).contains("Reconciliation");
+        assertThat(words(report)).contains("Direct cost, as on the costed bill").contains("for the workshop only");
     }
 
     @Test

@@ -5,15 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.ExchangeRate;
 import boltlore.demo.Demo;
+import boltlore.report.Report;
+import boltlore.report.ReportWriter;
 import boltlore.report.SheetFile;
-import boltlore.report.Workbook;
-import boltlore.report.WorkbookWriter;
 import boltlore.report.csv.CsvWriter;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.report.xlsx.XlsxWriter;
 import boltlore.trades.bill.sheets.WrittenPart;
-import boltlore.trades.costing.PricedItem;
+import boltlore.trades.costing.ItemCost;
 import boltlore.trades.costing.cost.Bridge;
 import boltlore.trades.costing.cost.CostedItem;
 import boltlore.trades.costing.cost.Elements;
@@ -47,7 +47,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("Nothing of the workshop's own figures leaks out of a quotation:")
 class QuotationLeakTest {
 
-    private static final List<WorkbookWriter> WRITERS =
+    private static final List<ReportWriter> WRITERS =
             List.of(new XlsxWriter(), new CsvWriter(), new JsonWriter(), new TextWriter(160));
 
     /** Words that would tell how a price came about, in the quotation's languages. */
@@ -161,13 +161,13 @@ class QuotationLeakTest {
         return new SheetFile(file.name(), bytes.toByteArray());
     }
 
-    private static Stream<WrittenPart> parts(Workbook book) {
-        return WRITERS.stream().flatMap(writer -> writer.write(book).stream()).flatMap(WrittenPart::of);
+    private static Stream<WrittenPart> parts(Report report) {
+        return WRITERS.stream().flatMap(writer -> writer.write(report).stream()).flatMap(WrittenPart::of);
     }
 
-    private static Set<String> canaries(Workbook book) {
+    private static Set<String> canaries(Report report) {
         Set<String> found = new TreeSet<>();
-        parts(book).forEach(part -> {
+        parts(report).forEach(part -> {
             CanaryCatalogue.FIGURE
                     .matcher(part.text())
                     .results()
@@ -179,8 +179,8 @@ class QuotationLeakTest {
         return found;
     }
 
-    private static List<String> leaks(Workbook book, QuotedDemo demo) {
-        return leaks(parts(book).toList(), demo);
+    private static List<String> leaks(Report report, QuotedDemo demo) {
+        return leaks(parts(report).toList(), demo);
     }
 
     private static List<String> leaks(List<WrittenPart> parts, QuotedDemo demo) {
@@ -230,7 +230,7 @@ class QuotationLeakTest {
         Stream<BigDecimal> elements = cost.rows().stream().flatMap(row -> row.elements().amounts().values().stream());
         Stream<BigDecimal> bill =
                 cost.rows().stream().map(CostedItem::priced).flatMap(row -> Stream.of(row.unitCost(), row.total()));
-        Stream<BigDecimal> extended = cost.priced().rows().stream().map(PricedItem::extended);
+        Stream<BigDecimal> extended = cost.costed().rows().stream().map(ItemCost::extended);
         return Stream.of(elements, bill, extended, cost.landed().stream().map(LandedPart::landed))
                 .flatMap(each -> each);
     }

@@ -8,14 +8,14 @@ import boltlore.faults.Outcome;
 import boltlore.findings.Findings;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.costing.path.LeadPath;
-import boltlore.trades.costing.quote.Asked;
 import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.weighing.Weigher;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -31,9 +31,9 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
         Order order = sound(OrderReader.read(ORDERS.resolve(name + ".json"), catalogue));
         OrderResolver resolver = new OrderResolver(new RuleResolver(catalogue));
         Resolution.Resolved resolved = (Resolution.Resolved) sound(resolver.resolve(order, List.of()));
-        Bill bill = BillMaker.of(resolver.resolver().plan(order.family()), order, resolved);
+        Bill bill = BillMaker.make(resolver.resolver().plan(order.family()), order, resolved);
         LocalDate on = Objects.requireNonNull(order.placed());
-        OrderPricing pricing = OrderPricing.of(bill, catalogue, new Asked(on, null, null));
+        OrderPricing pricing = OrderPricing.of(bill, catalogue, new QuoteRequest(on, null, null));
         return new QuotedDemo(catalogue, bill, sound(pricing.calculation()), pricing.path());
     }
 
@@ -41,16 +41,16 @@ record QuotedDemo(Catalogue catalogue, Bill bill, Calculation calculation, LeadP
         return sound(CatalogueReader.read(folder));
     }
 
-    Workbook quotation() {
-        return QuotationSheet.of(
+    Report quotation() {
+        return QuotationSheet.compose(
                 calculation.quotation(),
                 bill,
                 Weigher.weigh(catalogue, bill.resolved().choices().family(), bill),
                 catalogue);
     }
 
-    Workbook costStatement() {
-        return CostSheet.of(calculation, Findings.NONE);
+    Report costStatement() {
+        return CostSheet.compose(calculation, Findings.NONE);
     }
 
     private static <T> T sound(Outcome<T> outcome) {

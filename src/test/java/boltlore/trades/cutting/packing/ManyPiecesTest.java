@@ -19,9 +19,9 @@ class ManyPiecesTest {
     @CsvSource({"40, 100, 1400", "40, 700, 2900", "120, 20, 900", "1000, 150, 2500", "12, 1050, 1990"})
     void are_packed_in_seconds_with_hardly_a_gap(int lengths, int shortest, int longest) {
         Task task = task(lengths, shortest, longest);
-        Packer.of(task(5, 500, 900));
+        Packer.pack(task(5, 500, 900));
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-        Packing packing = Packer.of(task);
+        Packing packing = Packer.pack(task);
         Duration took = Duration.ofNanos(ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before);
         double gapPercent = 100.0 * (packing.cost() - packing.bound()) / packing.cost();
         System.out.printf(

@@ -24,7 +24,7 @@ class OpenDataTest {
     @MethodSource("rows")
     @DisplayName("the packing needs the proven number of bars, and is known to be the best")
     void the_best(CheckRow row) {
-        Packing packing = Packer.of(PlainTask.of(row));
+        Packing packing = Packer.pack(PlainTask.of(row));
         assertThat(packing.cost()).isEqualTo(row.number("expected_bars").longValueExact());
         assertThat(packing.proven()).isTrue();
     }
@@ -42,7 +42,7 @@ class OpenDataTest {
     @MethodSource("rows")
     @DisplayName("first-fit decreasing needs as many bars as published")
     void first_fit(CheckRow row) {
-        assertThat(DecreasingFit.of(PlainTask.of(row), 0, DecreasingFit.Rule.FIRST))
+        assertThat(DecreasingFit.pack(PlainTask.of(row), 0, DecreasingFit.Rule.FIRST))
                 .hasSize(row.number("expected_first_fit_decreasing_bars").intValueExact());
     }
 
@@ -50,7 +50,7 @@ class OpenDataTest {
     @MethodSource("rows")
     @DisplayName("best-fit decreasing needs as many bars as published")
     void best_fit(CheckRow row) {
-        assertThat(DecreasingFit.of(PlainTask.of(row), 0, DecreasingFit.Rule.BEST))
+        assertThat(DecreasingFit.pack(PlainTask.of(row), 0, DecreasingFit.Rule.BEST))
                 .hasSize(row.number("expected_best_fit_decreasing_bars").intValueExact());
     }
 

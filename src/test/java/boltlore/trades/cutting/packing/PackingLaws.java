@@ -19,7 +19,7 @@ class PackingLaws {
     @Property(tries = 150)
     @Label("every piece is cut exactly once")
     void every_piece_once(@ForAll("tasks") Task task) {
-        Packing packing = Packer.of(task);
+        Packing packing = Packer.pack(task);
         for (int kind = 0; kind < task.kinds().size(); kind++) {
             int at = kind;
             assertThat(packing.bars().stream().mapToInt(bar -> bar.of(at)).sum())
@@ -30,7 +30,7 @@ class PackingLaws {
     @Property(tries = 150)
     @Label("no bar is overfull, and none at hand is used more often than it is there")
     void no_bar_overfull(@ForAll("tasks") Task task) {
-        Packing packing = Packer.of(task);
+        Packing packing = Packer.pack(task);
         packing.bars()
                 .forEach(bar -> assertThat(task.load(bar))
                         .isLessThanOrEqualTo(task.stocks().get(bar.stock()).room()));
@@ -44,7 +44,7 @@ class PackingLaws {
     @Property(tries = 150)
     @Label("the cost is that of the bars and never under the bound")
     void never_under_the_bound(@ForAll("tasks") Task task) {
-        Packing packing = Packer.of(task);
+        Packing packing = Packer.pack(task);
         assertThat(packing.cost())
                 .isEqualTo(CuttingPlan.of(task, packing.bars()).cost())
                 .isGreaterThanOrEqualTo(packing.bound());
@@ -53,13 +53,13 @@ class PackingLaws {
     @Property(tries = 50)
     @Label("the same task gives the same packing")
     void the_same(@ForAll("tasks") Task task) {
-        assertThat(Packer.of(task)).isEqualTo(Packer.of(task));
+        assertThat(Packer.pack(task)).isEqualTo(Packer.pack(task));
     }
 
     @Property(tries = 150)
     @Label("no bar is bought for what a bar at hand that nothing is on would hold")
     void at_hand_first(@ForAll("tasks") Task task) {
-        Packing packing = Packer.of(task);
+        Packing packing = Packer.pack(task);
         for (int stock = 0; stock < task.stocks().size(); stock++) {
             int at = stock;
             Stock atHand = task.stocks().get(stock);
@@ -74,7 +74,7 @@ class PackingLaws {
     @Property(tries = 120)
     @Label("few pieces are packed at the least cost, as trying all ways shows, and it is known to be the least")
     void the_least(@ForAll("smallTasks") Task task) {
-        Packing packing = Packer.of(task);
+        Packing packing = Packer.pack(task);
         assertThat(packing.cost()).isEqualTo(AllWays.leastCost(task));
         assertThat(packing.proven()).isTrue();
     }

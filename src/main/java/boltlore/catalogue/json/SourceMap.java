@@ -1,17 +1,17 @@
 package boltlore.catalogue.json;
 
-import boltlore.json.Spot;
+import boltlore.json.SourceLocation;
 import java.util.IdentityHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** Where each record was written, so that checks across files can say so. */
-final class Places {
+final class SourceMap {
 
-    private final IdentityHashMap<Object, Spot> spots = new IdentityHashMap<>();
+    private final IdentityHashMap<Object, SourceLocation> spots = new IdentityHashMap<>();
 
     /** The record itself, remembered with its place. */
-    <T> T put(T record, Spot spot) {
-        spots.put(record, spot);
+    <T> T put(T record, SourceLocation location) {
+        spots.put(record, location);
         return record;
     }
 
@@ -21,11 +21,11 @@ final class Places {
     }
 
     /** @throws IllegalArgumentException for a record that was never put */
-    Spot of(@Nullable Object record) {
-        Spot spot = spots.get(record);
-        if (spot == null) {
+    SourceLocation of(@Nullable Object record) {
+        SourceLocation location = spots.get(record);
+        if (location == null) {
             throw new IllegalArgumentException("No place of " + record);
         }
-        return spot;
+        return location;
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Turns a workbook into the files of one format. The same workbook gives the same bytes. */
 @FunctionalInterface
-public interface WorkbookWriter {
+public interface ReportWriter {
 
-    List<SheetFile> write(Workbook workbook);
+    List<SheetFile> write(Report report);
 }

@@ -1,18 +1,18 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.findings.Findings;
-import boltlore.report.Workbook;
+import boltlore.report.Report;
 import boltlore.trades.FoundBy;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Job;
-import boltlore.trades.costing.PricedBill;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import java.util.List;
 
 /** The workshop's own workbook of one order: at a glance, costed bill, to buy, to make, job cards. */
-public final class BillWorkbook {
+public final class BillReport {
 
-    private BillWorkbook() {}
+    private BillReport() {}
 
     /**
      * The workbook of a priced order.
@@ -20,18 +20,18 @@ public final class BillWorkbook {
      * @param packed what stores hand out of it, and what they hold back
      * @param found all that was found of the kit, by whom
      */
-    public static Workbook of(OrderPricing pricing, PickingList packed, List<FoundBy> found) {
-        PricedBill priced = pricing.priced();
-        List<Job> jobs = Job.of(priced);
-        OrderHead head = new OrderHead(priced.bill().order(), priced.catalogue());
+    public static Report compose(OrderPricing pricing, PickingList packed, List<FoundBy> found) {
+        CostedBill costed = pricing.costed();
+        List<Job> jobs = Job.of(costed);
+        OrderHead head = new OrderHead(costed.bill().order(), costed.catalogue());
         return head.book("bill", "Costed bill of materials")
                 .found(found.stream().map(FoundBy::findings).reduce(Findings.NONE, Findings::and))
                 .page(new GlancePage(pricing, head, found).page())
                 .page(new FindingsPage(pricing, head, found).page())
                 .page(new BillPage(pricing, head).page())
                 .page(new BuyPage(pricing, head).page())
-                .page(new MakePage(priced, head, jobs, packed.heldBack()).page())
-                .page(new JobCardsPage(priced, head, jobs).page())
+                .page(new MakePage(costed, head, jobs, packed.onHold()).page())
+                .page(new JobCardsPage(costed, head, jobs).page())
                 .build();
     }
 }

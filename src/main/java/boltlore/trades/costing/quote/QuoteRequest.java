@@ -13,13 +13,13 @@ import org.jspecify.annotations.Nullable;
  * @param discountPercent in place of the partner's, or null
  * @param currency in place of the partner's and the workshop's, or null
  */
-public record Asked(
+public record QuoteRequest(
         LocalDate on,
         @Nullable BigDecimal discountPercent,
         @Nullable Currency currency) {
 
     /** As the order and its partner have agreed, on the date of the order, or else today. */
-    public static Asked usual(Order order, LocalDate today) {
-        return new Asked(order.placed() == null ? today : order.placed(), null, null);
+    public static QuoteRequest usual(Order order, LocalDate today) {
+        return new QuoteRequest(order.placed() == null ? today : order.placed(), null, null);
     }
 }

@@ -14,4 +14,4 @@ import org.jspecify.annotations.Nullable;
  * @param found by the rules, then by each trade
  * @param written the sheets that were written, or empty
  */
-record Kitted(OrderKit kit, @Nullable OrderPricing priced, List<FoundBy> found, List<Path> written) {}
+record KitResult(OrderKit kit, @Nullable OrderPricing priced, List<FoundBy> found, List<Path> written) {}

@@ -5,8 +5,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Writes a {@link Workbook} down from front to back. */
-public final class WorkbookBuilder {
+/** Writes a {@link Report} down from front to back. */
+public final class ReportBuilder {
 
     private final String file;
     private final String title;
@@ -18,48 +18,48 @@ public final class WorkbookBuilder {
     private String author = "";
     private LocalDate dated = LocalDate.of(2000, 1, 1);
 
-    WorkbookBuilder(String file, String title) {
+    ReportBuilder(String file, String title) {
         this.file = file;
         this.title = title;
     }
 
-    public WorkbookBuilder about(String subjectLine) {
+    public ReportBuilder about(String subjectLine) {
         subject = subjectLine;
         return this;
     }
 
-    public WorkbookBuilder by(String workshop) {
+    public ReportBuilder by(String workshop) {
         author = workshop;
         return this;
     }
 
-    public WorkbookBuilder dated(LocalDate day) {
+    public ReportBuilder dated(LocalDate day) {
         dated = day;
         return this;
     }
 
-    public WorkbookBuilder in(String languageOfWords) {
+    public ReportBuilder in(String languageOfWords) {
         language = languageOfWords;
         return this;
     }
 
-    public WorkbookBuilder found(Findings all) {
+    public ReportBuilder found(Findings all) {
         findings = all;
         return this;
     }
 
     /** What a terminal shows of it: a heading, a few facts, the one table that matters. */
-    public WorkbookBuilder glance(Block... blocks) {
+    public ReportBuilder glance(Block... blocks) {
         glance.addAll(List.of(blocks));
         return this;
     }
 
-    public WorkbookBuilder page(PageBuilder page) {
+    public ReportBuilder page(PageBuilder page) {
         pages.add(page.build());
         return this;
     }
 
-    public Workbook build() {
-        return new Workbook(file, title, subject, author, dated, language, findings, glance, pages);
+    public Report build() {
+        return new Report(file, title, subject, author, dated, language, findings, glance, pages);
     }
 }

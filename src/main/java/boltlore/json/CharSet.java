@@ -1,23 +1,23 @@
 package boltlore.json;
 
 /** A set of ASCII letters, looked up without searching: names are checked by the ten thousand when a catalogue is read. */
-public final class Letters {
+public final class CharSet {
 
-    public static final Letters SMALL = new Letters("abcdefghijklmnopqrstuvwxyz");
-    public static final Letters CAPITAL = new Letters("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
-    public static final Letters DIGIT = new Letters("0123456789");
+    public static final CharSet SMALL = new CharSet("abcdefghijklmnopqrstuvwxyz");
+    public static final CharSet CAPITAL = new CharSet("ABCDEFGHIJKLMNOPQRSTUVWXYZ");
+    public static final CharSet DIGIT = new CharSet("0123456789");
 
     private final boolean[] held = new boolean[128];
 
-    private Letters(String letters) {
+    private CharSet(String letters) {
         for (int i = 0; i < letters.length(); i++) {
             held[letters.charAt(i)] = true;
         }
     }
 
     /** These and those. */
-    public Letters and(Letters more) {
-        Letters both = new Letters("");
+    public CharSet and(CharSet more) {
+        CharSet both = new CharSet("");
         for (int i = 0; i < held.length; i++) {
             both.held[i] = held[i] || more.held[i];
         }
@@ -25,12 +25,12 @@ public final class Letters {
     }
 
     /** These and those. */
-    public Letters and(String more) {
-        return and(new Letters(more));
+    public CharSet and(String more) {
+        return and(new CharSet(more));
     }
 
     /** Whether the text begins with one of these and goes on with the others, up to a length. */
-    public boolean begin(String text, Letters rest, int longest) {
+    public boolean begin(String text, CharSet rest, int longest) {
         int length = text.length();
         if (length == 0 || length > longest || !holds(text.charAt(0))) {
             return false;

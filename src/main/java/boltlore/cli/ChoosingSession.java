@@ -9,7 +9,7 @@ import boltlore.choosing.Repairer;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
-import boltlore.trades.costing.quote.Asked;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -20,7 +20,7 @@ import java.util.List;
  * @param order what is known of the order so far
  * @param newest options that were answered only now, the last answer first
  */
-record SalesDesk(
+record ChoosingSession(
         Order order,
         List<OptionName> newest,
         Chooser chooser,
@@ -35,20 +35,21 @@ record SalesDesk(
      * @param deadline of figures and repairs
      * @param reasons until when open values and reasons are wanted
      */
-    static SalesDesk of(Bench bench, Order order, List<OptionName> newest, Deadline deadline, Deadline reasons) {
+    static ChoosingSession of(
+            CatalogueSession session, Order order, List<OptionName> newest, Deadline deadline, Deadline reasons) {
         Chooser chooser = new Chooser(order.choices().family(), reasons);
         BestKits best = new BestKits(
-                bench.resolver().resolver(),
+                session.resolver().resolver(),
                 order,
-                Asked.usual(order, LocalDate.now(ZoneId.systemDefault())),
+                QuoteRequest.usual(order, LocalDate.now(ZoneId.systemDefault())),
                 deadline);
-        return new SalesDesk(
+        return new ChoosingSession(
                 order,
                 newest,
                 chooser,
                 best,
                 new Repairer(chooser, best),
-                new FamilyQuestions(bench.catalogue(), chooser, deadline),
+                new FamilyQuestions(session.catalogue(), chooser, deadline),
                 deadline);
     }
 

@@ -15,14 +15,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A catalogue laid out ready for work on orders. */
-record Bench(Catalogue catalogue, OrderResolver resolver) {
+record CatalogueSession(Catalogue catalogue, OrderResolver resolver) {
 
-    static Outcome<Bench> of(CatalogueOption option) {
+    static Outcome<CatalogueSession> of(CatalogueOption option) {
         return option.read().then(catalogue -> Outcome.sound(of(catalogue)));
     }
 
-    static Bench of(Catalogue catalogue) {
-        return new Bench(
+    static CatalogueSession of(Catalogue catalogue) {
+        return new CatalogueSession(
                 catalogue,
                 new OrderResolver(new RuleResolver(catalogue), Trades.kinds().toList()));
     }

@@ -9,9 +9,9 @@ import java.util.List;
  * @param answer what is told of its kit, as text or as JSON; empty where it became none
  * @param exit exit code that this file alone calls for
  */
-record Finished(String answer, List<Fault> faults, int exit) {
+record OrderOutcome(String answer, List<Fault> faults, int exit) {
 
-    static Finished refused(List<Fault> faults) {
-        return new Finished("", faults, Exit.FAULTS);
+    static OrderOutcome refused(List<Fault> faults) {
+        return new OrderOutcome("", faults, Exit.FAULTS);
     }
 }

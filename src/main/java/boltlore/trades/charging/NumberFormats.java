@@ -6,11 +6,11 @@ import java.math.RoundingMode;
 
 /** Figures in sentences, each with its unit: rounded half up; kW and h with one decimal, others without zeros at
  * the end. */
-public final class Figures {
+public final class NumberFormats {
 
     private static final int KILO = 3;
 
-    private Figures() {}
+    private NumberFormats() {}
 
     public static String number(BigDecimal number, int decimals) {
         return Digits.upTo(number, decimals);

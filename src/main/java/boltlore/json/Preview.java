@@ -5,11 +5,11 @@ import java.math.BigDecimal;
 import java.util.Locale;
 
 /** What stands in a file, short enough for one line of a message and without characters that cannot be read. */
-final class Shown {
+final class Preview {
 
     private static final int MOST = 60;
 
-    private Shown() {}
+    private Preview() {}
 
     static String text(String text) {
         StringBuilder shown = new StringBuilder("'");

@@ -14,7 +14,7 @@ import java.math.BigDecimal;
  * @param extended quantity / (1 − scrap) × unit cost; children add their own
  * @param coating for the whole quantity
  */
-public record PricedItem(Item item, boolean insideBought, BigDecimal extended, BigDecimal coating, Timing timing) {
+public record ItemCost(Item item, boolean insideBought, BigDecimal extended, BigDecimal coating, Timing timing) {
 
     public BigDecimal total() {
         return extended.add(coating);

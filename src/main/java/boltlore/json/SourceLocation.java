@@ -11,19 +11,20 @@ import org.jspecify.annotations.Nullable;
  * @param within the object or array around it, or null for the whole document
  * @param step key or index inside the surrounding value
  */
-public record Spot(String file, int line, @Nullable Spot within, String step) {
+public record SourceLocation(
+        String file, int line, @Nullable SourceLocation within, String step) {
 
     /** The whole document. */
-    public static Spot document(String file, int line) {
-        return new Spot(file, line, null, "");
+    public static SourceLocation document(String file, int line) {
+        return new SourceLocation(file, line, null, "");
     }
 
-    public Spot at(String key, int lineOfIt) {
-        return new Spot(file, lineOfIt, this, key);
+    public SourceLocation at(String key, int lineOfIt) {
+        return new SourceLocation(file, lineOfIt, this, key);
     }
 
-    public Spot at(int index, int lineOfIt) {
-        return new Spot(file, lineOfIt, this, Integer.toString(index));
+    public SourceLocation at(int index, int lineOfIt) {
+        return new SourceLocation(file, lineOfIt, this, Integer.toString(index));
     }
 
     /** JSON pointer (RFC 6901); empty for the whole document. */

@@ -12,12 +12,12 @@ import java.math.BigDecimal;
  *
  * @param cost of the whole quantity
  */
-public record PricedExtra(Extra extra, BigDecimal cost) {
+public record ExtraCost(Extra extra, BigDecimal cost) {
 
-    static PricedExtra of(Extra extra, Catalogue catalogue, BigDecimal coatingOfOne) {
+    static ExtraCost of(Extra extra, Catalogue catalogue, BigDecimal coatingOfOne) {
         MinorUnit unit = new MinorUnit(catalogue.workshop().currency());
         BigDecimal one = extra.suppliedByCustomer() ? BigDecimal.ZERO : costOfOne(extra, catalogue, coatingOfOne);
-        return new PricedExtra(extra, unit.round(extra.quantity().multiply(one)));
+        return new ExtraCost(extra, unit.round(extra.quantity().multiply(one)));
     }
 
     private static BigDecimal costOfOne(Extra extra, Catalogue catalogue, BigDecimal coatingOfOne) {

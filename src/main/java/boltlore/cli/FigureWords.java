@@ -11,9 +11,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Amounts and counts in words. */
-final class Figures {
+final class FigureWords {
 
-    private Figures() {}
+    private FigureWords() {}
 
     /** 'Price EUR 24,460.00 to 40,820.00 before tax', or the one price where the ends do not differ. */
     static String range(BestKit cheapest, BestKit dearest) {

@@ -17,8 +17,7 @@ import java.util.stream.Collectors;
  * @param rows of all levels in the bill's order
  * @param extras outside the kit
  */
-public record PricedBill(
-        Bill bill, Catalogue catalogue, KitTimes times, List<PricedItem> rows, List<PricedExtra> extras) {
+public record CostedBill(Bill bill, Catalogue catalogue, KitTimes times, List<ItemCost> rows, List<ExtraCost> extras) {
 
     public Currency currency() {
         return catalogue.workshop().currency();
@@ -36,11 +35,11 @@ public record PricedBill(
     }
 
     /** Rows by sub-system in the workshop's printing order; one without a row does not appear. */
-    public Map<String, List<PricedItem>> rowsBySubSystem() {
-        Map<String, List<PricedItem>> found = rows.stream().collect(Collectors.groupingBy(PricedItem::subSystem));
-        Map<String, List<PricedItem>> groups = new LinkedHashMap<>();
+    public Map<String, List<ItemCost>> rowsBySubSystem() {
+        Map<String, List<ItemCost>> found = rows.stream().collect(Collectors.groupingBy(ItemCost::subSystem));
+        Map<String, List<ItemCost>> groups = new LinkedHashMap<>();
         for (String subSystem : catalogue.workshop().subSystems()) {
-            List<PricedItem> some = found.get(subSystem);
+            List<ItemCost> some = found.get(subSystem);
             if (some != null) {
                 groups.put(subSystem, some);
             }
@@ -49,7 +48,7 @@ public record PricedBill(
     }
 
     public BigDecimal extrasCost() {
-        return extras.stream().map(PricedExtra::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return extras.stream().map(ExtraCost::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /** Calendar days of the longest chain, from ordering its first part to shipping the kit. */

@@ -18,7 +18,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * their accents, figures, units and signs of mathematics. They lie beside this class, under their licence, so that no font
  * of the machine is asked. What is not among them is drawn as the font's own empty box.
  */
-final class Letters {
+final class Typeface {
 
     /** Height of capitals in the units of the outlines. */
     static final double CAPITALS = 1409;
@@ -28,13 +28,13 @@ final class Letters {
 
     static final int MISSING = 0xFFFD;
 
-    private static final Letters ALL = new Letters();
+    private static final Typeface ALL = new Typeface();
 
     private final Map<Integer, String> lines = new HashMap<>();
     private final Map<Integer, Letter> drawn = new ConcurrentHashMap<>();
 
-    private Letters() {
-        try (InputStream in = Objects.requireNonNull(Letters.class.getResourceAsStream("letters.txt"), "letters")) {
+    private Typeface() {
+        try (InputStream in = Objects.requireNonNull(Typeface.class.getResourceAsStream("letters.txt"), "letters")) {
             new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .forEach(line -> lines.put(line.codePointAt(0), line));

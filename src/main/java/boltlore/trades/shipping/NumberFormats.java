@@ -7,11 +7,11 @@ import java.util.Collection;
 import java.util.List;
 
 /** Figures and lists as sentences say them. */
-final class Told {
+final class NumberFormats {
 
     private static final int NAMED = 4;
 
-    private Told() {}
+    private NumberFormats() {}
 
     /** '12.5 kg'. */
     static String kg(BigDecimal kg) {

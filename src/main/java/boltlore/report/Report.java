@@ -16,7 +16,7 @@ import java.util.Set;
  * @param glance what a terminal shows of it
  * @param dated from the order, never from the clock, so that the same order gives the same bytes
  */
-public record Workbook(
+public record Report(
         String file,
         String title,
         String subject,
@@ -27,26 +27,26 @@ public record Workbook(
         List<Block> glance,
         List<Page> pages) {
 
-    public Workbook {
+    public Report {
         pages = List.copyOf(pages);
         glance = List.copyOf(glance);
         if (!file.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw new IllegalArgumentException("Not a name for a file: '" + file + "'");
         }
         if (pages.isEmpty()) {
-            throw new IllegalArgumentException("Workbook '" + file + "' has no page");
+            throw new IllegalArgumentException("Report '" + file + "' has no page");
         }
         Set<String> names = new HashSet<>();
         pages.forEach(page -> {
             if (!names.add(page.name())) {
-                throw new IllegalArgumentException("Workbook '" + file + "' has two pages '" + page.name() + "'");
+                throw new IllegalArgumentException("Report '" + file + "' has two pages '" + page.name() + "'");
             }
         });
         References.check(pages);
     }
 
-    public static WorkbookBuilder of(String file, String title) {
-        return new WorkbookBuilder(file, title);
+    public static ReportBuilder named(String file, String title) {
+        return new ReportBuilder(file, title);
     }
 
     public Page page(String name) {

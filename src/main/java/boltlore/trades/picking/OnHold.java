@@ -12,4 +12,4 @@ import java.util.List;
  * @param quantity that the kit loses if all undecided brackets are left out
  * @param brackets the undecided bracket lines that it belongs to
  */
-public record HeldBack(Part part, String finish, BigDecimal quantity, List<LineName> brackets) {}
+public record OnHold(Part part, String finish, BigDecimal quantity, List<LineName> brackets) {}
