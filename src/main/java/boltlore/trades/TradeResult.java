@@ -41,8 +41,7 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
      * @param beside made only when they are written, as the report is
      * @param always whether it goes with every kit; else only where all sheets of a kit are asked for
      */
-    public record Sheet(
-            String folder, Supplier<Report> report, Supplier<List<SheetFile>> beside, boolean always) {
+    public record Sheet(String folder, Supplier<Report> report, Supplier<List<SheetFile>> beside, boolean always) {
 
         public Sheet(String folder, Supplier<Report> report, Supplier<List<SheetFile>> beside) {
             this(folder, report, beside, false);

@@ -85,9 +85,8 @@ public final class CsvWriter implements ReportWriter {
         fields[0] = subject;
         table.about().forEach((key, value) -> fields[at(places, key)] = CsvField.encode(value));
         List<Column> columns = table.columns();
-        int[] at = columns.stream()
-                .mapToInt(column -> at(places, heading(column)))
-                .toArray();
+        int[] at =
+                columns.stream().mapToInt(column -> at(places, heading(column))).toArray();
         int group = places.getOrDefault(GROUP, -1);
         Map<String, String> groups = new HashMap<>();
         for (Row row : table.rows()) {
@@ -111,10 +110,8 @@ public final class CsvWriter implements ReportWriter {
 
     /** 'fuse amps (A)' for the key 'fuse-amps', 'unit cost (EUR)' for 'unitCost'. */
     static String heading(Column column) {
-        String words = HUMP.matcher(column.key())
-                .replaceAll("$1 $2")
-                .replace('-', ' ')
-                .toLowerCase(Locale.ROOT);
+        String words =
+                HUMP.matcher(column.key()).replaceAll("$1 $2").replace('-', ' ').toLowerCase(Locale.ROOT);
         return column.unit().isEmpty() ? words : words + " (" + column.unit() + ")";
     }
 

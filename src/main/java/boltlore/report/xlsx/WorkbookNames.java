@@ -67,7 +67,9 @@ final class WorkbookNames {
     }
 
     private static String freeSheet(String name, Set<String> taken) {
-        String clean = APOSTROPHES.matcher(NOT_IN_SHEETS.matcher(name).replaceAll("-").strip()).replaceAll("-");
+        String clean = APOSTROPHES
+                .matcher(NOT_IN_SHEETS.matcher(name).replaceAll("-").strip())
+                .replaceAll("-");
         clean = clean.isEmpty() ? "-" : clean;
         String free = shorten(clean, LONGEST);
         for (int time = 2; !taken.add(free.toLowerCase(Locale.ROOT)); time++) {
