@@ -48,7 +48,7 @@ public final class FixingsTrade implements Trade {
     }
 
     private static TradeResult work(KitInWork kit) {
-        KitFixings fixings = FixingsMaker.make(kit.plan(), kit.bill());
+        KitFixings fixings = FixingsMaker.make(kit);
         return TradeResult.of(kit, fixings.findings(), () -> report(fixings, kit));
     }
 
