@@ -75,7 +75,7 @@ final class House {
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
                 report.drawing resolution trades trades.charging
             answers.json: answers choices explanation findings json measure order report.json resolution trades
-            trades.cutting.packing:
+            trades.cutting.packing: measure
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
                 trades.cutting.packing
             trades.orders: bill choices explanation faults findings report report.csv report.html report.json

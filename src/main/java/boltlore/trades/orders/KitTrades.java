@@ -29,7 +29,7 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         for (Trade trade : Trades.ALL) {
             Outcome<List<TradeResult>> worked = trade.work(List.of(kit), trade.forKit());
             found.add(FoundBy.of(trade.name(), findings(worked), kit.order()));
-            if (worked instanceof Outcome.Sound<List<TradeResult>> sound && trade.inKit()) {
+            if (worked instanceof Outcome.Sound<List<TradeResult>> sound) {
                 made.put(trade.name(), sound.value());
             }
         }
