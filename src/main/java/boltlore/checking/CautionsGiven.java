@@ -35,9 +35,14 @@ final class CautionsGiven {
 
     private static Optional<Remark> lithium(Part part) {
         Transport transport = part.transport();
-        return transport != null && LITHIUM_UN.contains(transport.un().replaceAll("[^0-9]", ""))
+        return transport != null && isLithium(part)
                 ? without(part, "lithium", Check.LITHIUM, "it travels as " + transport.un())
                 : Optional.empty();
+    }
+
+    static boolean isLithium(Part part) {
+        Transport transport = part.transport();
+        return transport != null && LITHIUM_UN.contains(transport.un().replaceAll("[^0-9]", ""));
     }
 
     private static Optional<Remark> lifting(Part part, Catalogue catalogue) {

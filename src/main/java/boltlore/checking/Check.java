@@ -14,6 +14,7 @@ public enum Check {
     PACKS("pack against minimum order"),
     MAKING("made, but not how"),
     HIGH_VOLTAGE("high voltage without its caution"),
+    SHEET_CAUTION("sheet without its cautions"),
     BONDING("high voltage without a test of bonding"),
     LITHIUM("lithium battery without its caution"),
     LIFTING("heavy without its caution"),

@@ -17,6 +17,7 @@ public final class Checks {
             BuyingGiven::remarks,
             MakingGiven::remarks,
             CautionsGiven::remarks,
+            SheetCautions::remarks,
             BondingTested::remarks,
             CoatingGiven::remarks,
             Torques::remarks,

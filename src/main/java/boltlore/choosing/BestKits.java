@@ -7,6 +7,7 @@ import boltlore.catalogue.Part;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
+import boltlore.faults.Outcome;
 import boltlore.logic.All;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
@@ -19,6 +20,7 @@ import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.resolution.Finding;
+import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.QuoteRequest;
@@ -100,6 +102,14 @@ public final class BestKits {
         unused.removeIf(
                 line -> !Conditions.holds(kit.called(line), choices) || Conditions.holds(kit.useful(line), choices));
         return order.withLeftOut(new LeftOut.These(unused));
+    }
+
+    /** Brackets that support nothing in the kit of these choices; none where they are not a whole order. */
+    public SortedSet<LineName> unused(Choices choices) {
+        Outcome<Resolution> outcome = resolver.resolve(choices, new LeftOut.Undecided());
+        return outcome instanceof Outcome.Sound<Resolution> sound && sound.value() instanceof Resolution.Resolved whole
+                ? whole.kit().unused()
+                : new TreeSet<>();
     }
 
     /**

@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.catalogue.Accepted;
 import boltlore.findings.Severity;
 import boltlore.proof.Answer;
 import boltlore.proof.FamilyProof;
@@ -54,6 +55,7 @@ final class AcceptedText {
         }
         accepted(proof.acceptedDefects().toList());
         idle(proof.idleAcceptances());
+        notJudged(proof.notJudged());
     }
 
     private void accepted(List<Answer.Defect> accepted) {
@@ -78,5 +80,15 @@ final class AcceptedText {
         screen.line("");
         screen.line("Accepted in family.json in vain:");
         idle.forEach(each -> screen.wrapped(2, each.accepted().finding() + ": " + each.why() + "."));
+    }
+
+    private void notJudged(List<Accepted> notJudged) {
+        if (notJudged.isEmpty()) {
+            return;
+        }
+        screen.line("");
+        screen.wrapped(
+                0, "Note: accepted in family.json, but found by a trade in kits only; proofs cannot say if it occurs:");
+        notJudged.forEach(each -> screen.wrapped(2, each.finding()));
     }
 }

@@ -32,7 +32,7 @@ final class AskCommand extends RoomCommand {
             "list                     what is decided, still to decide and not available",
             "why VALUE                why a value is not available, or the only one left",
             "open VALUE               what would have to change for it; then 'take 1' changes it so",
-            "built, due, partner, discount, number, customer … say it now, as 'due 2027-03-12'",
+            "built, due, partner, discount, brackets, number, customer … say it now, as 'due 2027-03-12'",
             "save                     keep the draft and go on",
             "quit                     keep the draft and end; Ctrl-C does the same");
 
@@ -110,6 +110,6 @@ final class AskCommand extends RoomCommand {
         Path file = asked.file();
         return file == null || DraftFile.isDraft(file)
                 ? Set.of()
-                : Set.of(AskedHead.BUILT, AskedHead.DUE, AskedHead.PARTNER, AskedHead.DISCOUNT);
+                : Set.of(AskedHead.BUILT, AskedHead.DUE, AskedHead.PARTNER, AskedHead.DISCOUNT, AskedHead.BRACKETS);
     }
 }

@@ -12,7 +12,6 @@ import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,7 +31,7 @@ final class AskSession {
     private final AskedOrder asked;
     private final DraftFile draft;
     private final ConflictWords words;
-    private final Set<AskedHead> skipped = EnumSet.noneOf(AskedHead.class);
+    private final HeadQuestions heads;
     private @Nullable Option again;
     private @Nullable Asking shown;
     private List<Repair> offered = List.of();
@@ -45,7 +44,7 @@ final class AskSession {
         this.asked = asked;
         this.draft = draft;
         this.words = new ConflictWords(asked.order().choices().family());
-        this.skipped.addAll(skipped);
+        this.heads = new HeadQuestions(screen, catalogue, asked, skipped);
     }
 
     /** The order as it was asked, every forced value in it; empty where the talk was ended before. */
@@ -74,7 +73,7 @@ final class AskSession {
     }
 
     private Optional<Asking> next() {
-        if (asks(AskedHead.BUILT)) {
+        if (heads.open(AskedHead.BUILT)) {
             return Optional.of(new Asking(null, AskedHead.BUILT));
         }
         Option wanted = again;
@@ -82,14 +81,7 @@ final class AskSession {
             return Optional.of(new Asking(wanted, null));
         }
         Optional<Asking> question = asked.interview().question().map(option -> new Asking(option, null));
-        return question.or(() -> EnumSet.allOf(AskedHead.class).stream()
-                .filter(this::asks)
-                .findFirst()
-                .map(head -> new Asking(null, head)));
-    }
-
-    private boolean asks(AskedHead head) {
-        return !skipped.contains(head) && head.missing(asked.order());
+        return question.or(() -> heads.next().map(head -> new Asking(null, head)));
     }
 
     /** A question that was only explained is not printed again. */
@@ -103,12 +95,7 @@ final class AskSession {
         if (option != null) {
             card().question(asked.standing(), option, asked.figures());
         } else if (head != null) {
-            screen.heading(head.asks());
-            if (head == AskedHead.PARTNER) {
-                screen.wrapped(
-                        2, String.join(", ", catalogue.workshop().partners().keySet()) + ".");
-            }
-            screen.wrapped(2, head.optional() ? "Enter leaves it out." : "'quit' keeps the draft without it.");
+            heads.print(head);
         }
     }
 
@@ -178,7 +165,7 @@ final class AskSession {
         if (!line.isEmpty()) {
             head(head, line);
         } else if (head.optional()) {
-            skipped.add(head);
+            heads.skip(head);
         }
     }
 

@@ -7,6 +7,7 @@ import boltlore.choices.Choices;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.OptionName;
+import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
 import boltlore.order.OrderTerms;
@@ -29,7 +30,11 @@ enum AskedHead {
     CUSTOMER("customer", "For which customer?", false),
     DUE("due", "When is the kit due? A date, as 2027-03-12.", true),
     PARTNER("partner", "Through which partner workshop?", true),
-    DISCOUNT("discount", "What discount, in per cent, in place of the partner's?", true);
+    DISCOUNT("discount", "What discount, in per cent, in place of the partner's?", true),
+    BRACKETS(
+            "brackets",
+            "Brackets that support nothing in this kit: leave them out, or keep them? 'out' or 'keep'.",
+            true);
 
     /** What is asked: a question of the family or something else that an order says. */
     record Asking(@Nullable Option option, @Nullable AskedHead head) {
@@ -61,6 +66,14 @@ enum AskedHead {
         return optional;
     }
 
+    /** What comes of it where nothing is said. */
+    String without() {
+        if (this == BRACKETS) {
+            return "Enter puts it off; the kit does not ship before it is decided.";
+        }
+        return optional ? "Enter leaves it out." : "'quit' keeps the draft without it.";
+    }
+
     static Optional<AskedHead> named(String command) {
         for (AskedHead head : values()) {
             if (head.command.equals(command)) {
@@ -78,6 +91,7 @@ enum AskedHead {
             case DUE -> order.due() == null;
             case PARTNER -> order.partner().isEmpty();
             case DISCOUNT -> order.terms().discountPercent() == null;
+            case BRACKETS -> order.leftOut() instanceof LeftOut.Undecided;
         };
     }
 
@@ -99,6 +113,7 @@ enum AskedHead {
                 case DUE -> Outcome.sound(builder.due(LocalDate.parse(text)).build());
                 case PARTNER -> Outcome.sound(builder.partner(text).build());
                 case DISCOUNT -> Outcome.sound(discount(order, text));
+                case BRACKETS -> brackets(order, text);
             };
             return changed.then(said -> checked(said, catalogue));
         } catch (DateTimeException | NumberFormatException unreadable) {
@@ -107,7 +122,11 @@ enum AskedHead {
     }
 
     private String expected() {
-        return this == DISCOUNT ? "per cent, as 2.5" : "a date, as 2027-03-12";
+        return switch (this) {
+            case DISCOUNT -> "per cent, as 2.5";
+            case BRACKETS -> "'out' or 'keep'";
+            default -> "a date, as 2027-03-12";
+        };
     }
 
     /** Whatever an order file may not say cannot be said here either. */
@@ -119,6 +138,14 @@ enum AskedHead {
     private static Order discount(Order order, String text) {
         OrderTerms terms = new OrderTerms(new BigDecimal(text), order.terms().currency());
         return new OrderBuilder(order).terms(terms).build();
+    }
+
+    private Outcome<Order> brackets(Order order, String text) {
+        return switch (text) {
+            case "out" -> Outcome.sound(order.withLeftOut(new LeftOut.AllUnused()));
+            case "keep" -> Outcome.sound(order.withLeftOut(new LeftOut.Keep()));
+            default -> Outcome.faulty(Fault.of("", "'" + text + "'", expected(), ""));
+        };
     }
 
     /** A month or a year settles as much as its days have in common; only a day is kept as the date. */

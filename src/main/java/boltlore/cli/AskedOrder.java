@@ -8,6 +8,7 @@ import boltlore.choices.Choices;
 import boltlore.choosing.ChoiceState;
 import boltlore.choosing.Importance;
 import boltlore.choosing.Interview;
+import boltlore.measure.LineName;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
@@ -15,6 +16,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -166,6 +168,11 @@ final class AskedOrder {
         }
         become(last.before());
         return Optional.ofNullable(last.asked());
+    }
+
+    /** Bracket lines that support nothing in the kit of what is chosen so far, where that is a whole kit. */
+    SortedSet<LineName> unusedBrackets() {
+        return choosing.best().unused(standing().withForced());
     }
 
     /** With every value that is the only one left. */

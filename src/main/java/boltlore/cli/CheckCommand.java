@@ -36,8 +36,12 @@ final class CheckCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
-        Outcome<Catalogue> read = CatalogueReader.read(folder != null ? folder : catalogue.folder());
-        return done(screen, read.then(known -> Outcome.sound(answer(screen, known))));
+        Path where = folder != null ? folder : catalogue.folder();
+        return done(
+                screen,
+                CatalogueReader.read(where)
+                        .then(known -> AcceptedKinds.known(known.families().values(), where)
+                                .then(families -> Outcome.sound(answer(screen, known)))));
     }
 
     private int answer(Screen screen, Catalogue known) {

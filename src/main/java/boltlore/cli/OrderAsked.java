@@ -42,8 +42,11 @@ final class OrderAsked {
 
     /** A bracket that the order leaves out, but that carries something now, has to come along. */
     private Order carried(ChoosingSession choosing, Order asked) {
+        if (!(asked.leftOut() instanceof LeftOut.These before)) {
+            return asked;
+        }
         LeftOut still = choosing.best().ordered(asked.choices()).leftOut();
-        if (asked.leftOut() instanceof LeftOut.These before && still instanceof LeftOut.These after) {
+        if (still instanceof LeftOut.These after) {
             Set<LineName> needed = new TreeSet<>(before.lines());
             needed.removeAll(after.lines());
             needed.forEach(line -> dialogue.screen()

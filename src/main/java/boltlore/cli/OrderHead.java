@@ -49,6 +49,12 @@ final class OrderHead {
     private @Nullable BigDecimal discount;
 
     @Option(
+            names = "--brackets",
+            paramLabel = "out|keep",
+            description = "What becomes of brackets that support nothing in the kit; asked where there are any.")
+    private @Nullable String brackets;
+
+    @Option(
             names = "--out",
             paramLabel = "ORDER.json",
             description = "The file to write, which must not exist; without it the order's number here.")
@@ -81,6 +87,7 @@ final class OrderHead {
         given.put(AskedHead.DUE, due);
         given.put(AskedHead.PARTNER, partner);
         given.put(AskedHead.DISCOUNT, discount == null ? null : discount.toPlainString());
+        given.put(AskedHead.BRACKETS, brackets);
         return given;
     }
 }

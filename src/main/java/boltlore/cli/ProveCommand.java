@@ -75,7 +75,8 @@ final class ProveCommand extends RoomCommand {
             return Outcome.sound(new SamplingTask(known, asked, instead.trialBuilds, files, this::writeSets));
         }
         return instead.against == null
-                ? Outcome.sound(new ProvingTask(known, asked, files, this::writeSets))
+                ? AcceptedKinds.known(asked, catalogue.folder())
+                        .then(sound -> Outcome.sound(new ProvingTask(known, sound, files, this::writeSets)))
                 : CatalogueReader.read(instead.against)
                         .then(earlier -> Outcome.sound(new RevisionTask(earlier, known, asked)));
     }

@@ -14,9 +14,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything that was asked of one family, with the answers in the order of the kinds.
  *
+ * @param kinds that were asked
  * @param orders how many valid orders there are
  */
-public record FamilyProof(Family family, Count orders, List<Answer> answers) {
+public record FamilyProof(Family family, List<StatementKind> kinds, Count orders, List<Answer> answers) {
 
     /** All that was refuted, whatever it weighs. */
     public Stream<Answer.Defect> defects() {
@@ -50,26 +51,29 @@ public record FamilyProof(Family family, Count orders, List<Answer> answers) {
                 : Optional.empty();
     }
 
-    /** Accepted findings that are none, or that cannot be accepted; those that were not reached are not among them. */
+    /** Accepted findings of judged kinds that no order has any more; those that were not reached are not among them. */
     public List<IdleAcceptance> idleAcceptances() {
         Map<String, Answer> byTitle = new HashMap<>();
         answers.forEach(answer -> byTitle.putIfAbsent(answer.statement().title(), answer));
         return family.accepted().stream()
+                .filter(accepted -> Acceptable.isJudged(accepted, kinds))
                 .flatMap(accepted -> idle(accepted, byTitle.get(accepted.finding())).stream())
+                .toList();
+    }
+
+    /** Accepted findings of kinds that a trade has of a kit; whether some order still has one a proof cannot say. */
+    public List<Accepted> notJudged() {
+        return family.accepted().stream()
+                .filter(accepted -> !Acceptable.isJudged(accepted, kinds))
                 .toList();
     }
 
     private static Optional<IdleAcceptance> idle(Accepted accepted, @Nullable Answer answer) {
         if (answer == null) {
-            return Optional.of(
-                    new IdleAcceptance(accepted, "it is the name of no finding that this family could have"));
+            return Optional.of(new IdleAcceptance(accepted, "this family has nothing of that name"));
         }
-        if (answer instanceof Answer.Proved) {
-            return Optional.of(new IdleAcceptance(accepted, "no valid order has it any more"));
-        }
-        boolean stops = answer.statement().kind().severity() == Severity.STOP;
-        return answer instanceof Answer.Defect && stops
-                ? Optional.of(new IdleAcceptance(accepted, "it stops the sheets of orders, so it counts all the same"))
+        return answer instanceof Answer.Proved
+                ? Optional.of(new IdleAcceptance(accepted, "no valid order has it any more"))
                 : Optional.empty();
     }
 

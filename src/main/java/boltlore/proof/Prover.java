@@ -64,7 +64,7 @@ public final class Prover {
         prover.answerAll();
         progress.counting();
         prover.share.beginOneOf(1);
-        return new FamilyProof(family, prover.counting.allInTime(), List.copyOf(prover.answers));
+        return new FamilyProof(family, kinds, prover.counting.allInTime(), List.copyOf(prover.answers));
     }
 
     /** Kinds that there is no time to state of everything they speak of stand as one statement each. */

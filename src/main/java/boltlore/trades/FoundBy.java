@@ -34,7 +34,8 @@ public record FoundBy(String by, Findings findings) {
                 .orElse(finding);
     }
 
-    private static boolean speaksOf(Waiver waiver, Finding finding) {
+    /** Whether the waiver is of that finding. */
+    public static boolean speaksOf(Waiver waiver, Finding finding) {
         return waiver.finding().equals(finding.kind().code())
                 && (waiver.subject().isEmpty() || waiver.subject().equals(finding.subject()));
     }

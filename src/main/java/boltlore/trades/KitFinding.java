@@ -5,7 +5,10 @@ import boltlore.findings.Severity;
 
 /** What any trade may say of an order. */
 public enum KitFinding implements Kind {
-    /** The file that the trade works from is not there or says nothing of this order: {trade}, {file}. */
+    /**
+     * The file that the trade works from is not there or says nothing of this order: {trade}, {file}. A note, since a
+     * workshop need not work with every trade.
+     */
     NOT_JUDGED(Severity.NOTE),
     /** Something keeps the trade from working: {found}, {expected}, {advice}. */
     NOT_WORKED(Severity.CHECK),
@@ -13,7 +16,7 @@ public enum KitFinding implements Kind {
     WAIVED_IN_ORDER(Severity.NOTE),
     /** So it is in every kit of the family, and meant to be: {finding}, {why}. */
     ACCEPTED_IN_FAMILY(Severity.NOTE),
-    /** A waiver of this order speaks of nothing that was found: {waiver}. */
+    /** A waiver of this order speaks of nothing that was found: {waiver}. A note, since it hides nothing. */
     WAIVER_WITHOUT_FINDING(Severity.NOTE);
 
     private final Severity severity;

@@ -38,7 +38,7 @@ final class House {
             report.text: measure report report.drawing
             report.xlsx: report report.drawing
             exports: faults json report
-            proof: catalogue choices findings logic measure order resolution
+            proof: catalogue choices faults findings logic measure order resolution
             proof.kinds: catalogue choices findings logic measure proof resolution
             proof.sample: catalogue choices logic
             proof.evidence: catalogue choices logic measure proof
@@ -78,7 +78,7 @@ final class House {
             trades.cutting.packing: measure
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
                 trades.cutting.packing
-            trades.orders: bill choices explanation faults findings report report.csv report.html report.json
+            trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing
                 trades.costing.quote trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping
                 trades.spares trades.testing trades.weighing

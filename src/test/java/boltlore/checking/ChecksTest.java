@@ -35,8 +35,10 @@ class ChecksTest {
 
     @Test
     void a_remark_says_what_stands_there_and_what_to_do() {
-        List<Remark> remarks = Checks.check(
-                new CatalogueSketch().part(PartSketch.bought("A").leadDays(0)).draw());
+        List<Remark> remarks = Checks.check(new CatalogueSketch()
+                .sheetCautions(SheetCautions.SHEETS.keySet())
+                .part(PartSketch.bought("A").leadDays(0))
+                .draw());
         assertThat(remarks)
                 .containsExactly(new Remark(
                         "part A",

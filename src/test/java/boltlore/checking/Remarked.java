@@ -11,7 +11,9 @@ final class Remarked {
     private Remarked() {}
 
     static List<String> in(CatalogueSketch catalogue) {
-        return Checks.check(catalogue.draw()).stream()
+        return Checks.check(
+                        catalogue.sheetCautions(SheetCautions.SHEETS.keySet()).draw())
+                .stream()
                 .map(remark -> remark.about() + ": " + remark.check().written())
                 .toList();
     }

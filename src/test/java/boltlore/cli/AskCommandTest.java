@@ -39,8 +39,8 @@ class AskCommandTest {
             "charger=seven",
             "heater=water");
 
-    /** Number, customer, and nothing said of due date, partner and discount. */
-    private static final String HEAD = "BL-3001\nNew Customer\n\n\n\n";
+    /** Number, customer, nothing said of due date, partner and discount; brackets that carry nothing stay out. */
+    private static final String HEAD = "BL-3001\nNew Customer\n\n\n\nout\n";
 
     @TempDir
     Path folder;
@@ -90,9 +90,71 @@ class AskCommandTest {
         assertThat(files()).containsExactly("exports", "new.json");
     }
 
+    @Nested
+    @DisplayName("asks for brackets that support nothing in the kit:")
+    class Brackets {
+
+        private static final String WITHOUT = "BL-3001\nNew Customer\n\n\n\n";
+
+        private String leftOut(Ran asked) throws IOException {
+            assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
+            return written("new.json").get("leftOut").asText();
+        }
+
+        @Test
+        void named_and_left_out() throws IOException {
+            Ran asked = ask("90-kw\nyes\n" + HEAD);
+
+            assertThat(words(asked)).contains("V2L outlet bracket (export-bracket), Three-phase contactor bracket");
+            assertThat(leftOut(asked)).isEqualTo("all");
+        }
+
+        @Test
+        void kept() throws IOException {
+            assertThat(leftOut(ask("90-kw\nyes\n" + WITHOUT, "--brackets", "keep")))
+                    .isEqualTo("keep");
+        }
+
+        @Test
+        void put_off_and_said_to_stop_the_shipping() throws IOException {
+            Ran asked = ask("90-kw\nyes\n" + WITHOUT + "maybe\n\n");
+
+            assertThat(words(asked)).contains("expected 'out' or 'keep'").contains("does not ship before");
+            assertThat(leftOut(asked)).isEqualTo("undecided");
+        }
+
+        @Test
+        void not_where_each_supports_something() throws IOException {
+            Ran asked = typed(
+                    WITHOUT,
+                    "ask",
+                    "pannier-van",
+                    "drive-side=left",
+                    "drive-unit=90-kw",
+                    "battery=two-strings",
+                    "market=europe",
+                    "inlet=type-2",
+                    "charger=eleven-two-way",
+                    "supply=three-phase-16",
+                    "export=cee-7-3",
+                    "air-conditioning=yes",
+                    "heater=water",
+                    "language=en",
+                    "colour=green",
+                    "cover-colour=cream",
+                    "--built",
+                    "1978-02-03",
+                    "--out",
+                    folder.resolve("new.json"));
+
+            assertThat(words(asked)).doesNotContain("Brackets that support nothing");
+            assertThat(leftOut(asked)).isEqualTo("undecided");
+        }
+    }
+
     @Test
     void asks_for_due_date_partner_and_discount_too_and_prices_with_them() throws IOException {
-        Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n2027-03-12\nWerkstatt Lindenquell\n5\n");
+        Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n2027-03-12\nWerkstatt Lindenquell\n5\nkeep\n");
 
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
         assertThat(written("new.json").get("due").asText()).isEqualTo("2027-03-12");
@@ -290,7 +352,7 @@ class AskCommandTest {
         void that_ask_goes_on_from_and_that_is_gone_when_the_order_is_written() throws IOException {
             ask("90-kw\ncustomer New Customer\nquit\n");
             Ran on = typed(
-                    "yes\nBL-3001\n\n\n\n",
+                    "yes\nBL-3001\n\n\n\nout\n",
                     "ask",
                     folder.resolve("new.draft.json"),
                     "--out",

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
@@ -72,14 +73,18 @@ class ProveCommandTest {
         assertThat(van.get("accepted")).hasSize(8);
     }
 
+    /** The example whose family accepts these findings. */
+    private Path accepting(String... findings) throws IOException {
+        String accepted = Stream.of(findings)
+                .map(finding -> "{\"finding\": \"" + finding + "\", \"because\": \"So.\"}")
+                .collect(Collectors.joining(", ", ", \"accepted\": [", "]}"));
+        return edited("film-hole/family.json", text -> text.strip().replaceAll("\\}$", accepted));
+    }
+
     @Test
-    @DisplayName(
-            "counts what is accepted in vain as no defect, and what stops orders as one in spite of being accepted")
+    @DisplayName("counts what is accepted in vain as no defect")
     void says_what_is_accepted_in_vain() throws IOException {
-        String accepted = ", \"accepted\": [{\"finding\": \"required part missing: print-film\", \"because\": \"So.\"},"
-                + " {\"finding\": \"dead line: a\", \"because\": \"So.\"},"
-                + " {\"finding\": \"line that no order brings: a\", \"because\": \"So.\"}]}";
-        Path edited = edited("film-hole/family.json", text -> text.strip().replaceAll("\\}$", accepted));
+        Path edited = accepting("line that no order brings: a", "line that no order brings: b-and-a-half");
 
         Ran ran = Ran.boltlore("prove", "film-hole", "--catalogue", edited);
 
@@ -87,10 +92,56 @@ class ProveCommandTest {
         assertThat(ran.out())
                 .contains("1 defect")
                 .contains("Stop: required part missing: print-film")
-                .contains(
-                        "required part missing: print-film: it stops the sheets of orders, so it counts all the same.")
-                .contains("dead line: a: it is the name of no finding that this family could have.")
-                .contains("line that no order brings: a: no valid order has it any more.");
+                .contains("line that no order brings: a: no valid order has it any more.")
+                .contains("line that no order brings: b-and-a-half: this family has nothing of that name.")
+                .doesNotContain("found by a trade");
+    }
+
+    @Test
+    @DisplayName("does not call a trade's finding accepted in vain, which only a kit can have, and says so in a note")
+    void knows_the_findings_of_trades() throws IOException {
+        Path edited = accepting("outlet above charger: export");
+
+        Ran ran = Ran.boltlore("prove", "film-hole", "--catalogue", edited);
+
+        assertThat(ran.out())
+                .contains("Note: accepted in family.json, but found by a trade in kits only")
+                .contains("  outlet above charger: export")
+                .doesNotContain("in vain");
+        assertThat(new ObjectMapper()
+                        .readTree(Ran.boltlore("prove", "film-hole", "--catalogue", edited, "--json")
+                                .out())
+                        .at("/0/acceptedNotJudged/0")
+                        .textValue())
+                .isEqualTo("outlet above charger: export");
+    }
+
+    @Test
+    @DisplayName(
+            "refuses to accept what stops orders, what is only told, what each order decides on and what is no kind")
+    void refuses_what_cannot_be_accepted() throws IOException {
+        Path edited = accepting(
+                "required part missing: print-film",
+                "fuse above cable: traction",
+                "joints not known: kit",
+                "lines on hold: a",
+                "line that no order bring: a",
+                "line that no order brings: a");
+
+        for (String command : List.of("prove", "check")) {
+            Ran ran = Ran.boltlore(command, "--catalogue", edited);
+
+            assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err().replaceAll("\\s+", " "))
+                    .contains("film-hole/family.json")
+                    .contains("'required part missing: print-film', which stops the sheets of orders")
+                    .contains("'fuse above cable: traction', which stops the sheets of orders")
+                    .contains("'joints not known: kit', which is told and asks for nothing")
+                    .contains("'lines on hold: a', which each order decides on")
+                    .contains("'line that no order bring: a', which is no kind of finding")
+                    .contains("Did you mean 'line that no order brings'?")
+                    .doesNotContain("/accepted/5/");
+        }
     }
 
     @Test

@@ -32,6 +32,7 @@ import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,6 +58,8 @@ public final class CatalogueSketch {
     private List<String> languages = List.of("en");
     private EndOfLine endOfLine = EndOfLine.NONE;
     private final Map<String, Wording> bags = new TreeMap<>();
+
+    private List<String> sheetCautions = List.of();
 
     public CatalogueSketch() {
         finish("black", new CoatedWhere.OwnOven("own"), BLACK);
@@ -124,6 +127,12 @@ public final class CatalogueSketch {
         return this;
     }
 
+    /** Names of the sheets that a caution always stands on. */
+    public CatalogueSketch sheetCautions(Collection<String> sheets) {
+        sheetCautions = List.copyOf(sheets);
+        return this;
+    }
+
     public CatalogueSketch languages(String... codes) {
         languages = List.of(codes);
         return this;
@@ -176,12 +185,16 @@ public final class CatalogueSketch {
         return new Stage(name, Wording.english(says));
     }
 
-    private static Map<String, Caution> cautions() {
+    private Map<String, Caution> cautions() {
         Map<String, Caution> cautions = new TreeMap<>();
         cautions.put("high-voltage", caution("high-voltage", "bill", "picking"));
         cautions.put("lift-two", caution("lift-two", "bill", "picking"));
         cautions.put("lithium", caution("lithium", "picking"));
         cautions.put("oven", caution("oven", "coating"));
+        if (!sheetCautions.isEmpty()) {
+            cautions.put(
+                    "sheets", new Caution("sheets", Wording.english("Mind the sheets."), List.of(), sheetCautions));
+        }
         return cautions;
     }
 

@@ -1,5 +1,6 @@
 package boltlore.proof.json;
 
+import boltlore.catalogue.Accepted;
 import boltlore.json.JsonOut;
 import boltlore.logic.Count;
 import boltlore.proof.Answer;
@@ -30,6 +31,9 @@ public final class ProofJson {
                 .put("defects", JsonOut.list(proof.openDefects().toList(), defect -> defect(defect, witness)))
                 .put("accepted", JsonOut.list(proof.acceptedDefects().toList(), defect -> accepted(proof, defect)))
                 .put("acceptedInVain", JsonOut.list(proof.idleAcceptances(), ProofJson::idle))
+                .putIfAny(
+                        "acceptedNotJudged",
+                        proof.notJudged().stream().map(Accepted::finding).toList())
                 .put(
                         "forInformation",
                         JsonOut.list(

@@ -4,6 +4,9 @@ import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
+import boltlore.order.Order;
+import boltlore.order.Waiver;
+import boltlore.resolution.FindingKind;
 import boltlore.resolution.Resolution;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitFinding;
@@ -24,16 +27,42 @@ import java.util.Map;
 public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> results) {
 
     public static KitTrades of(KitInWork kit) {
-        List<FoundBy> found = new ArrayList<>(List.of(byRules(kit.bill().resolved())));
+        FoundBy byRules = byRules(kit.bill().resolved());
+        Findings byTrades = Findings.NONE;
+        List<FoundBy> found = new ArrayList<>();
         Map<String, List<TradeResult>> made = new LinkedHashMap<>();
         for (Trade trade : Trades.ALL) {
             Outcome<List<TradeResult>> worked = trade.work(List.of(kit), trade.forKit());
-            found.add(FoundBy.of(trade.name(), findings(worked), kit.order()));
+            Findings findings = findings(worked);
+            byTrades = byTrades.and(findings);
+            found.add(FoundBy.of(trade.name(), findings, kit.order()));
             if (worked instanceof Outcome.Sound<List<TradeResult>> sound) {
                 made.put(trade.name(), sound.value());
             }
         }
+        Findings ofKit = byRules.findings().and(waivedInVain(kit.order(), byRules.findings(), byTrades));
+        found.add(0, new FoundBy(byRules.by(), ofKit));
         return new KitTrades(List.copyOf(found), made);
+    }
+
+    /** Waivers that speak of nothing that the rules or any trade found; told only here, where all have looked. */
+    private static Findings waivedInVain(Order order, Findings byRules, Findings byTrades) {
+        return order.waived().stream()
+                .filter(waiver -> byTrades.all().stream().noneMatch(finding -> FoundBy.speaksOf(waiver, finding)))
+                .filter(waiver -> byRules.all().stream().noneMatch(finding -> replaced(waiver, finding)))
+                .map(waiver ->
+                        waiver.subject().isEmpty() ? waiver.finding() : waiver.finding() + ": " + waiver.subject())
+                .map(waiver -> Finding.of(KitFinding.WAIVER_WITHOUT_FINDING, waiver, "waiver", waiver))
+                .collect(Findings.collected());
+    }
+
+    /** Whether the resolution has put the waiver in the place of what it speaks of. */
+    private static boolean replaced(Waiver waiver, Finding finding) {
+        String waived = waiver.finding() + ": " + waiver.subject();
+        return finding.kind() == FindingKind.WAIVED
+                && (waiver.subject().isEmpty()
+                        ? finding.subject().startsWith(waived)
+                        : finding.subject().equals(waived));
     }
 
     /** What keeps the trade from working is found as well: nothing that a trade cannot do is left unsaid. */

@@ -16,8 +16,9 @@ public enum WeighingFinding implements Kind {
     STATION_NOT_KNOWN(CHECK),
     REMOVED_NOT_KNOWN(CHECK),
     LOADS_NOT_KNOWN(CHECK),
-    MASS_LIMIT_NOT_KNOWN(CHECK),
     EXTRA_NOT_WEIGHED(CHECK),
+    /** A note: the market's data has no such rule, and where it has one, REMOVED_NOT_KNOWN says what is missing. */
+    MASS_LIMIT_NOT_KNOWN(NOTE),
     CENTRE_HEIGHT_NOT_KNOWN(NOTE);
 
     private final Severity severity;

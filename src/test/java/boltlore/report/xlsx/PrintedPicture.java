@@ -36,6 +36,9 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
     private static final int DARK = 200;
     private static final double SOFT_EDGE = 3;
 
+    /** A picture ends where a column ends, and a column's width is rounded to whole dots of its own. */
+    private static final double COLUMNS_ROUNDED = 0.03;
+
     private static final Pattern PAGE = Pattern.compile("<page number=\"(\\d+)\"");
     private static final Pattern IMAGE = Pattern.compile(
             "<image top=\"(-?\\d+)\" left=\"(-?\\d+)\" width=\"(\\d+)\" height=\"(\\d+)\" src=\"([^\"]+)\"");
@@ -126,9 +129,11 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
                 .isGreaterThan((double) picture.getWidth() / Png.DOTS_PER_MM - 1);
         Extent drawn = Extent.of(picture, 0, 0, picture.getWidth(), picture.getHeight());
         Extent printed = Extent.of(page, left, top, width, height);
-        double scale = (double) width / picture.getWidth();
-        assertThat((double) printed.right()).isCloseTo(drawn.right() * scale, Offset.offset(SOFT_EDGE));
-        assertThat((double) printed.bottom()).isCloseTo(drawn.bottom() * scale, Offset.offset(SOFT_EDGE));
+        double across = (double) width / picture.getWidth();
+        double down = (double) height / picture.getHeight();
+        assertThat(across / down).as("width to height").isCloseTo(1, Offset.offset(COLUMNS_ROUNDED));
+        assertThat((double) printed.right()).isCloseTo(drawn.right() * across, Offset.offset(SOFT_EDGE));
+        assertThat((double) printed.bottom()).isCloseTo(drawn.bottom() * down, Offset.offset(SOFT_EDGE));
     }
 
     /** Where the last ink is, from the upper left corner of a part of an image. */

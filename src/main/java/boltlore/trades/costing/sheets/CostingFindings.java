@@ -29,6 +29,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** Holds the price of an order against its full cost and what is agreed, and its lead time against the time there is. */
@@ -92,11 +93,12 @@ final class CostingFindings {
         }
     }
 
-    /** More than the partner has by its terms, or than nothing where it has none. */
+    /** More than is agreed for this order, or else with the partner. */
     private void discount(Calculation calculation) {
         Order order = calculation.cost().costed().bill().order();
         PartnerTerms terms = calculation.cost().prices().partners().get(order.partner());
-        BigDecimal agreed = terms == null ? BigDecimal.ZERO : terms.discountPercent();
+        BigDecimal ofPartner = terms == null ? BigDecimal.ZERO : terms.discountPercent();
+        BigDecimal agreed = Objects.requireNonNullElse(order.terms().discountPercent(), ofPartner);
         BigDecimal discount = calculation.quotation().discountPercent();
         if (discount.compareTo(agreed) > 0) {
             String partner = order.partner().isEmpty() ? order.customer() : order.partner();
