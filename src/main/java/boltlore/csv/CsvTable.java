@@ -111,10 +111,6 @@ public final class CsvTable {
         return rows;
     }
 
-    public List<String> headings() {
-        return headings;
-    }
-
     public boolean has(List<String> all) {
         return headings.containsAll(all);
     }

@@ -6,8 +6,6 @@ import static boltlore.findings.Severity.STOP;
 
 import boltlore.findings.Kind;
 import boltlore.findings.Severity;
-import java.util.Arrays;
-import java.util.Optional;
 
 /** The kinds of things that a person must look at, most serious first; the written name stands in orders and sheets. */
 public enum FindingKind implements Kind {
@@ -68,9 +66,5 @@ public enum FindingKind implements Kind {
     @Override
     public Severity severity() {
         return severity;
-    }
-
-    public static Optional<FindingKind> written(String name) {
-        return Arrays.stream(values()).filter(kind -> kind.written.equals(name)).findFirst();
     }
 }

@@ -16,9 +16,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Orders in their crates, with drafts of the papers that they travel with. */
-public final class ShippingTrade implements Trade {
+public final class ShippingTrade extends Trade {
 
     static final String NAME = "ship";
 
@@ -34,37 +35,15 @@ public final class ShippingTrade implements Trade {
             false,
             ShippingTrade::to);
 
-    @Override
-    public String name() {
-        return NAME;
-    }
-
-    @Override
-    public Room room() {
-        return Room.BENCH;
-    }
-
-    @Override
-    public String does() {
-        return "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
-                + " dangerous goods and labels. Orders given together travel in one vehicle.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        List<TradeOption<?>> all = new ArrayList<>(List.of(BY, TO));
-        all.addAll(QuoteOptions.ALL);
-        return all;
-    }
-
-    @Override
-    public List<ShippingFinding> kinds() {
-        return List.of(ShippingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these can be shipped.";
+    public ShippingTrade() {
+        super(
+                NAME,
+                Room.BENCH,
+                "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
+                        + " dangerous goods and labels. Orders given together travel in one vehicle.",
+                "No order of these can be shipped.",
+                List.of(ShippingFinding.values()),
+                Stream.concat(Stream.of(BY, TO), QuoteOptions.ALL.stream()).toList());
     }
 
     @Override
