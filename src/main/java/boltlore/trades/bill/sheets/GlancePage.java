@@ -1,5 +1,6 @@
 package boltlore.trades.bill.sheets;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.explanation.ChoiceWords;
 import boltlore.findings.Finding;
 import boltlore.findings.Severity;
@@ -70,7 +71,12 @@ final class GlancePage {
 
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
-        OrderHead.day(says, "built", "Base vehicle built", order.donorBuilt());
+        BuildDate built = order.donorBuilt();
+        if (built == null || built.isDay()) {
+            OrderHead.day(says, "built", "Base vehicle built", built == null ? null : built.first());
+        } else {
+            says.say("built", "Base vehicle built", built.toString());
+        }
         TimeBlock.add(says, costed);
         says.say("findings", "Findings", FindingTables.count(found));
         return says;
