@@ -104,6 +104,17 @@ public final class BestKits {
         return order.withLeftOut(new LeftOut.These(unused));
     }
 
+    /** The day that prices are of, and what is agreed beside the order. */
+    public QuoteRequest asked() {
+        return asked;
+    }
+
+    /** What a whole order comes to, looked at without any search; empty where something stops it. */
+    public Optional<OrderPricing> pricing(Choices whole) {
+        TrialKit kit = TrialKit.of(resolver, ordered(whole), asked);
+        return kit.stops().isEmpty() ? Optional.of(kit.pricing()) : Optional.empty();
+    }
+
     /** Brackets that support nothing in the kit of these choices; none where they are not a whole order. */
     public SortedSet<LineName> unused(Choices choices) {
         Outcome<Resolution> outcome = resolver.resolve(choices, new LeftOut.Undecided());

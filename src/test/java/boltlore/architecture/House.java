@@ -14,7 +14,7 @@ final class House {
             measure:
             faults:
             json: faults measure
-            csv: faults
+            csv: faults measure
             findings: measure
             catalogue: measure
             catalogue.json: catalogue faults json measure
@@ -33,7 +33,7 @@ final class House {
             report.drawing:
             report: catalogue findings measure report.drawing
             report.html: report report.drawing
-            report.csv: report
+            report.csv: measure report
             report.json: findings json report
             report.text: measure report report.drawing
             report.xlsx: report report.drawing

@@ -1,5 +1,6 @@
 package boltlore.report.csv;
 
+import boltlore.measure.Legible;
 import boltlore.report.Cell;
 import boltlore.report.Formula;
 import java.math.BigDecimal;
@@ -15,6 +16,7 @@ final class CsvField implements Cell.Cases<String> {
     private static final String STARTS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     private static final String PARTS_ELSEWHERE = ";|\t\r\n";
     private static final String QUOTED = PARTS_ELSEWHERE + ",\"";
+    private static final char UNSEEN = '\uFFFD';
     private static final CsvField FIELD = new CsvField();
 
     private CsvField() {}
@@ -48,7 +50,7 @@ final class CsvField implements Cell.Cases<String> {
             if (first && STARTS_FORMULA.indexOf(letter) >= 0) {
                 plain.append('\'');
             }
-            plain.append(letter);
+            plain.append(isShown(letter) ? letter : UNSEEN);
             first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
         }
         return plain.toString();
@@ -67,6 +69,11 @@ final class CsvField implements Cell.Cases<String> {
     @Override
     public String worked(Formula formula, BigDecimal result) {
         return result.toPlainString();
+    }
+
+    /** Half of a letter is looked at with its other half, by who makes the text. */
+    private static boolean isShown(char letter) {
+        return Legible.is(letter) || Character.isSurrogate(letter) || letter == '\n' || letter == '\r' || letter == '\t';
     }
 
     private static boolean holdsQuoted(String text) {

@@ -1,5 +1,6 @@
 package boltlore.trades.bill.sheets;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.explanation.ChoiceWords;
 import boltlore.findings.Finding;
 import boltlore.findings.Severity;
@@ -72,7 +73,12 @@ final class GlancePage {
 
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
-        OrderHead.day(says, "built", "Base vehicle built", order.donorBuilt());
+        BuildDate built = order.donorBuilt();
+        if (built == null || built.isDay()) {
+            OrderHead.day(says, "built", "Base vehicle built", built == null ? null : built.first());
+        } else {
+            says.say("built", "Base vehicle built", built.toString());
+        }
         times(says);
         says.say("findings", "Findings", FindingsPage.count(found));
         return says;
