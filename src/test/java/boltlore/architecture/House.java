@@ -57,7 +57,6 @@ final class House {
                 trades.costing trades.costing.cost trades.costing.path
             trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades trades.costing trades.costing.quote trades.picking
-            checking: bill catalogue choices measure resolution trades.fixings trades.picking trades.shipping
             trades.coating.written: catalogue csv faults json measure trades.coating
             trades.costing.sheets: bill catalogue choices explanation faults findings measure order power report
                 report.drawing resolution trades trades.costing trades.costing.cost trades.costing.path
@@ -72,6 +71,8 @@ final class House {
                 trades.picking
             trades.charging: bill catalogue choices faults findings measure power report report.drawing resolution
                 trades
+            checking: bill catalogue choices findings measure resolution trades.charging trades.fixings trades.picking
+                trades.shipping
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
                 report.drawing resolution trades trades.charging
             answers.json: answers choices explanation findings json measure order report.json resolution
