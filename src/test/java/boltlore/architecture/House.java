@@ -29,7 +29,7 @@ final class House {
             bill: catalogue choices measure order resolution
             trades.costing.path: bill catalogue choices measure order resolution
             explanation: bill catalogue choices findings measure order power resolution
-            answers: bill catalogue choices explanation faults measure order resolution
+            answers: bill catalogue choices explanation faults measure order resolution resolution.rules
             report.drawing:
             report: catalogue findings measure report.drawing
             report.html: report report.drawing
@@ -74,7 +74,8 @@ final class House {
                 trades
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
                 report.drawing resolution trades trades.charging
-            answers.json: answers choices explanation findings json measure order report.json resolution trades
+            answers.json: answers choices explanation findings json measure order report.json resolution resolution.rules
+                trades
             trades.cutting.packing: measure
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
                 trades.cutting.packing

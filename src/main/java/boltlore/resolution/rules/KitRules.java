@@ -12,7 +12,7 @@ import boltlore.resolution.rules.facts.CautionOn;
 import boltlore.resolution.rules.facts.Filled;
 import boltlore.resolution.rules.facts.InKit;
 import boltlore.resolution.rules.facts.LineSelected;
-import boltlore.resolution.rules.facts.OmissionsKnown;
+import boltlore.resolution.rules.facts.OmissionsStageDone;
 import boltlore.resolution.rules.facts.StaysOut;
 import boltlore.resolution.rules.facts.TakesFinish;
 import boltlore.resolution.rules.facts.Unused;
@@ -84,7 +84,7 @@ public final class KitRules implements AutoCloseable {
     public void leaveOut(Set<LineName> lines) {
         leftOut.addAll(lines);
         List<Object> said = new ArrayList<>(lines.stream().map(StaysOut::new).toList());
-        said.add(new OmissionsKnown());
+        said.add(new OmissionsStageDone());
         conclude(said, List.of());
     }
 

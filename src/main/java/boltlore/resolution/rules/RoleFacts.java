@@ -6,6 +6,7 @@ import boltlore.catalogue.Pair;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.resolution.rules.facts.ConditionKey;
 import boltlore.resolution.rules.facts.Electric;
 import boltlore.resolution.rules.facts.LabelLanguage;
 import boltlore.resolution.rules.facts.MarketLists;
@@ -61,7 +62,7 @@ final class RoleFacts {
     }
 
     private static void follows(Pair.One pair, Choices choices, ConditionKeys keys, List<Object> facts) {
-        String due = keys.of(pair.due());
+        ConditionKey due = keys.of(pair.due());
         Choice chosen = new Choice(pair.follows(), choices.value(pair.follows()).orElse(""));
         if (chosen.value().equals(pair.leftValue())) {
             facts.add(new PairFollows(pair.name(), Hand.LEFT, Hand.RIGHT, due));

@@ -32,7 +32,7 @@ public final class FixingsTrade extends Trade {
     }
 
     private static TradeResult work(KitInWork kit) {
-        KitFixings fixings = FixingsMaker.make(kit.plan(), kit.bill());
+        KitFixings fixings = FixingsMaker.make(kit);
         return TradeResult.of(kit, fixings.findings(), () -> report(fixings, kit));
     }
 

@@ -11,10 +11,11 @@ import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.QuoteOptions;
-import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Orders in their crates, with drafts of the papers that they travel with. */
@@ -67,7 +68,7 @@ public final class ShippingTrade extends Trade {
 
     /** The papers, and beside them all crates as a drawing of its own. */
     private static TradeResult.Sheet sheet(KitInWork kit, Shipment shipment, Consignment together) {
-        List<SheetFile> drawing = shipment.crates().isEmpty()
+        Supplier<List<SheetFile>> drawing = () -> shipment.crates().isEmpty()
                 ? List.of()
                 : List.of(SheetFile.utf8("crates.svg", Svg.encode(CratesDrawing.draw(shipment.crates()))));
         return new TradeResult.Sheet(
@@ -83,7 +84,7 @@ public final class ShippingTrade extends Trade {
         boolean asked = QuoteOptions.ALL.stream().anyMatch(options::has);
         return price == null && asked && kit.catalogue().prices() != null
                 ? Outcome.faulty(pricing.calculation().faults())
-                : Outcome.sound(Shipper.ship(pricing.costed(), price, PickingList.of(kit.plan(), kit.bill()), route));
+                : Outcome.sound(Shipper.ship(pricing.costed(), price, PickingTrade.list(kit), route));
     }
 
     private static Outcome<By> by(String text) {

@@ -39,7 +39,8 @@ public final class TestTrade extends Trade {
             return new TradeResult(kit.order().name(), Findings.of(none), List.of());
         }
         List<TradeResult.Sheet> sheets = new ArrayList<>();
-        sheets.add(new TradeResult.Sheet("", () -> TestSheet.sheet(plan, kit.workshop()), EmptyRecord.write(plan)));
+        sheets.add(
+                new TradeResult.Sheet("", () -> TestSheet.sheet(plan, kit.workshop()), () -> EmptyRecord.write(plan)));
         if (!plan.labels().isEmpty() || !plan.sections().isEmpty()) {
             sheets.add(TradeResult.Sheet.of(() -> TestSheet.papers(plan, kit.workshop())));
         }

@@ -7,6 +7,7 @@ import boltlore.catalogue.Hand;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
 import boltlore.resolution.rules.facts.Amount;
+import boltlore.resolution.rules.facts.ConditionKey;
 import boltlore.resolution.rules.facts.Expects;
 import boltlore.resolution.rules.facts.HandInKit;
 import boltlore.resolution.rules.facts.HandedPart;
@@ -20,7 +21,7 @@ import java.util.List;
 /** Rules about left and right parts, and about parts that expect others beside them. */
 final class CompanionCases {
 
-    private static final String CONDITION = "c1";
+    private static final ConditionKey CONDITION = new ConditionKey(1);
     private static final Holds HOLDS = new Holds(CONDITION);
     private static final InKit PEDALS_IN = new InKit(byPart("PB-RH"));
     private static final PairFollows LEFT_WANTED = new PairFollows("pedals", Hand.LEFT, Hand.RIGHT, CONDITION);

@@ -52,29 +52,30 @@ final class ElectricCases {
                         .given(Wired.plain(Role.INLET, "type-2"), lists(MarketUses.Kind.INLET))
                         .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
                         .butNotWithout(lists(MarketUses.Kind.INLET)),
-                rule("An export socket is one that the market uses")
+                rule("A V2L outlet is one that the market uses")
                         .given(OUTLET, lists(MarketUses.Kind.SOCKET))
-                        .concludes(new Finding(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, "outlet", "north"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, "outlet", "north"))
                         .butNotWith(new MarketUses(MarketUses.Kind.SOCKET, "cee-7-3")),
-                rule("An export socket is one that the market uses")
+                rule("A V2L outlet is one that the market uses")
                         .given(OUTLET, lists(MarketUses.Kind.SOCKET))
-                        .concludes(new Finding(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, "outlet", "north"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, "outlet", "north"))
                         .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
-                rule("Export to a load needs a charger that feeds out")
+                rule("A V2L outlet needs a bidirectional charger")
                         .given(OUTLET, ONE_WAY)
-                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "seven"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, "outlet", "seven"))
                         .butNotWhen(ONE_WAY, Wired.charger("seven", true, "4")),
-                rule("Export to a load needs a charger that feeds out")
+                rule("A V2L outlet needs a bidirectional charger")
                         .given(OUTLET, ONE_WAY)
-                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "seven"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, "outlet", "seven"))
                         .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
-                rule("Export to a load needs a charger that feeds out")
+                rule("A V2L outlet needs a bidirectional charger")
                         .given(OUTLET, Wired.plain(Role.CHARGER, "not-known"))
-                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "not-known"))
+                        .concludes(
+                                new Finding(FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, "outlet", "not-known"))
                         .butNotWithout(OUTLET),
-                rule("An export outlet gives no more than the charger may feed out")
+                rule("A V2L outlet gives no more than the charger may feed out")
                         .given(OUTLET, THREE_KW_OUT)
-                        .concludes(new Finding(FindingKind.EXPORT_ABOVE_RATING, "outlet", "seven"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_ABOVE_CHARGER, "outlet", "seven"))
                         .butNotWhen(THREE_KW_OUT, Wired.charger("seven", true, "3.68")),
                 rule("Labels and manual are in a language of the market")
                         .given(GERMAN, lists(MarketUses.Kind.LANGUAGE))

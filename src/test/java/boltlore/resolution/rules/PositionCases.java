@@ -6,6 +6,7 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
+import boltlore.resolution.rules.facts.ConditionKey;
 import boltlore.resolution.rules.facts.Due;
 import boltlore.resolution.rules.facts.DueOnly;
 import boltlore.resolution.rules.facts.Filled;
@@ -18,7 +19,7 @@ import java.util.List;
 /** Rules about what must and must not stand at a position. */
 final class PositionCases {
 
-    private static final String CONDITION = "c1";
+    private static final ConditionKey CONDITION = new ConditionKey(1);
     private static final Holds HOLDS = new Holds(CONDITION);
     private static final Filled PUMP = new Filled(position("pump"));
     private static final LineSelected SECOND = new LineSelected(line("pump-b"), position("pump"), false);

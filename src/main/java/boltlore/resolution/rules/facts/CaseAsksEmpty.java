@@ -3,4 +3,4 @@ package boltlore.resolution.rules.facts;
 import boltlore.measure.PositionName;
 
 /** That case asks for that position to be empty. */
-public record CaseAsksEmpty(String condition, int number, PositionName position) {}
+public record CaseAsksEmpty(ConditionKey condition, int number, PositionName position) {}

@@ -1,4 +1,4 @@
 package boltlore.resolution.rules.facts;
 
 /** One of the cases in which a condition holds. */
-public record ConditionCase(String condition, int number) {}
+public record ConditionCase(ConditionKey condition, int number) {}

@@ -9,4 +9,4 @@ import java.math.BigDecimal;
  * @param target name for people
  * @param counted name of the {@link Amount} that tells it
  */
-public record Expects(Requirer asker, String target, String counted, BigDecimal atLeast, String condition) {}
+public record Expects(Requirer asker, String target, String counted, BigDecimal atLeast, ConditionKey condition) {}

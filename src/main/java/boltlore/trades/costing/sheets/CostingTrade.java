@@ -57,13 +57,15 @@ public final class CostingTrade extends Trade {
 
     /** What leaves the house and what must not, in folders of their own; findings are the workshop's. */
     private static List<Sheet> sheets(KitInWork kit, Calculation calculation, Findings findings) {
-        SheetFile bars = SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost()));
         return List.of(
-                new Sheet("workshop", () -> CostSheet.compose(calculation, findings), List.of(bars)),
+                new Sheet(
+                        "workshop",
+                        () -> CostSheet.compose(calculation, findings),
+                        () -> List.of(SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost())))),
                 new Sheet(
                         "customer",
                         () -> QuotationSheet.compose(
                                 calculation.quotation(), kit.bill(), AxleLoadsTrade.weighing(kit), kit.catalogue()),
-                        List.of()));
+                        List::of));
     }
 }

@@ -8,12 +8,12 @@ import boltlore.proof.PossibleFinding;
 import boltlore.resolution.FindingKind;
 import java.util.List;
 
-/** An export socket with a charger that does not feed out. */
-final class ExportWithoutTwoWay implements FindingStatements {
+/** A V2L outlet with a charger that is not bidirectional. */
+final class V2lOutletNeedsBidirectionalCharger implements FindingStatements {
 
     @Override
     public FindingKind finding() {
-        return FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER;
+        return FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER;
     }
 
     @Override
@@ -23,12 +23,12 @@ final class ExportWithoutTwoWay implements FindingStatements {
 
     @Override
     public String holds() {
-        return "Every export socket comes with a two-way charger.";
+        return "Every V2L outlet comes with a bidirectional charger.";
     }
 
     @Override
     public String mend() {
-        return "Add a limit that an export socket comes with a two-way charger.";
+        return "Add a limit that a V2L outlet comes with a bidirectional charger.";
     }
 
     @Override
@@ -37,8 +37,8 @@ final class ExportWithoutTwoWay implements FindingStatements {
                 kit,
                 Role.EXPORT,
                 Role.CHARGER,
-                ExportWithoutTwoWay::clash,
-                "A valid order has export socket %1$s with charger %2$s, which does not feed out.");
+                V2lOutletNeedsBidirectionalCharger::clash,
+                "A valid order has V2L outlet %1$s with charger %2$s, which is not bidirectional.");
     }
 
     private static boolean clash(OptionValue export, OptionValue charger) {

@@ -8,12 +8,12 @@ import boltlore.proof.PossibleFinding;
 import boltlore.resolution.FindingKind;
 import java.util.List;
 
-/** An export socket that the market does not use. */
-final class SocketOfAnotherMarket implements FindingStatements {
+/** A V2L outlet that the market does not use. */
+final class V2lOutletOfAnotherMarket implements FindingStatements {
 
     @Override
     public FindingKind finding() {
-        return FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET;
+        return FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET;
     }
 
     @Override
@@ -23,7 +23,7 @@ final class SocketOfAnotherMarket implements FindingStatements {
 
     @Override
     public String holds() {
-        return "Every export socket is one that its market uses.";
+        return "Every V2L outlet is one that its market uses.";
     }
 
     @Override
@@ -37,8 +37,8 @@ final class SocketOfAnotherMarket implements FindingStatements {
                 kit,
                 Role.EXPORT,
                 Role.MARKET,
-                SocketOfAnotherMarket::clash,
-                "A valid order has export socket %1$s in market %2$s, which does not use it.");
+                V2lOutletOfAnotherMarket::clash,
+                "A valid order has V2L outlet %1$s in market %2$s, which does not use it.");
     }
 
     private static boolean clash(OptionValue export, OptionValue market) {

@@ -10,12 +10,12 @@ import boltlore.resolution.FindingKind;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** An export socket that gives more power than the charger may feed out. */
-final class ExportAboveRating implements FindingStatements {
+/** A V2L outlet that gives more power than the charger may feed out. */
+final class V2lOutletAboveCharger implements FindingStatements {
 
     @Override
     public FindingKind finding() {
-        return FindingKind.EXPORT_ABOVE_RATING;
+        return FindingKind.V2L_OUTLET_ABOVE_CHARGER;
     }
 
     @Override
@@ -25,7 +25,7 @@ final class ExportAboveRating implements FindingStatements {
 
     @Override
     public String holds() {
-        return "No export socket gives more than the charger may feed out.";
+        return "No V2L outlet gives more than the charger may feed out.";
     }
 
     @Override
@@ -39,8 +39,8 @@ final class ExportAboveRating implements FindingStatements {
                 kit,
                 Role.EXPORT,
                 Role.CHARGER,
-                ExportAboveRating::clash,
-                "A valid order has export socket %1$s, which gives more than charger %2$s may feed out.");
+                V2lOutletAboveCharger::clash,
+                "A valid order has V2L outlet %1$s, which gives more than charger %2$s may feed out.");
     }
 
     private static boolean clash(OptionValue export, OptionValue charger) {
