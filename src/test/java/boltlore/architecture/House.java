@@ -24,8 +24,7 @@ final class House {
             power: catalogue choices measure
             logic: catalogue choices measure
             resolution: catalogue choices faults findings measure order
-            resolution.rules.facts: catalogue measure resolution
-            resolution.rules: catalogue choices faults measure order resolution resolution.rules.facts
+            resolution.rules: catalogue choices faults measure order resolution
             bill: catalogue choices measure order resolution
             trades.costing.path: bill catalogue choices measure order resolution
             explanation: bill catalogue choices findings measure order power resolution

@@ -7,12 +7,12 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Cable;
-import boltlore.resolution.rules.facts.ConditionKey;
-import boltlore.resolution.rules.facts.FittedPort;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.RouteWindow;
+import boltlore.resolution.rules.Facts.Cable;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.FittedPort;
+import boltlore.resolution.rules.Facts.Holds;
+import boltlore.resolution.rules.Facts.InKit;
+import boltlore.resolution.rules.Facts.RouteWindow;
 import java.util.List;
 
 /** Rules about high-voltage connectors and cables. */

@@ -5,10 +5,11 @@ import static boltlore.resolution.rules.RuleCase.rule;
 import boltlore.catalogue.Role;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Electric;
-import boltlore.resolution.rules.facts.LabelLanguage;
-import boltlore.resolution.rules.facts.MarketLists;
-import boltlore.resolution.rules.facts.MarketUses;
+import boltlore.resolution.rules.Facts.Electric;
+import boltlore.resolution.rules.Facts.LabelLanguage;
+import boltlore.resolution.rules.Facts.MarketLists;
+import boltlore.resolution.rules.Facts.MarketUses;
+import boltlore.resolution.rules.Facts.Use;
 import java.util.List;
 
 /** Rules by which inlet, charger, supply, outlet and market agree. */
@@ -45,19 +46,19 @@ final class ElectricCases {
                         .concludes(new Finding(FindingKind.CHARGER_ABOVE_INLET, "big", "type-2"))
                         .butNotWhen(CHARGER_48, Wired.amps(Role.CHARGER, "big", "32.0")),
                 rule("An inlet is one that the market uses")
-                        .given(Wired.plain(Role.INLET, "type-2"), lists(MarketUses.Kind.INLET))
+                        .given(Wired.plain(Role.INLET, "type-2"), lists(Use.INLET))
                         .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
-                        .butNotWith(new MarketUses(MarketUses.Kind.INLET, "type-2")),
+                        .butNotWith(new MarketUses(Use.INLET, "type-2")),
                 rule("An inlet is one that the market uses")
-                        .given(Wired.plain(Role.INLET, "type-2"), lists(MarketUses.Kind.INLET))
+                        .given(Wired.plain(Role.INLET, "type-2"), lists(Use.INLET))
                         .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
-                        .butNotWithout(lists(MarketUses.Kind.INLET)),
+                        .butNotWithout(lists(Use.INLET)),
                 rule("A V2L outlet is one that the market uses")
-                        .given(OUTLET, lists(MarketUses.Kind.SOCKET))
+                        .given(OUTLET, lists(Use.SOCKET))
                         .concludes(new Finding(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, "outlet", "north"))
-                        .butNotWith(new MarketUses(MarketUses.Kind.SOCKET, "cee-7-3")),
+                        .butNotWith(new MarketUses(Use.SOCKET, "cee-7-3")),
                 rule("A V2L outlet is one that the market uses")
-                        .given(OUTLET, lists(MarketUses.Kind.SOCKET))
+                        .given(OUTLET, lists(Use.SOCKET))
                         .concludes(new Finding(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, "outlet", "north"))
                         .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
                 rule("A V2L outlet needs a bidirectional charger")
@@ -78,12 +79,12 @@ final class ElectricCases {
                         .concludes(new Finding(FindingKind.V2L_OUTLET_ABOVE_CHARGER, "outlet", "seven"))
                         .butNotWhen(THREE_KW_OUT, Wired.charger("seven", true, "3.68")),
                 rule("Labels and manual are in a language of the market")
-                        .given(GERMAN, lists(MarketUses.Kind.LANGUAGE))
+                        .given(GERMAN, lists(Use.LANGUAGE))
                         .concludes(new Finding(FindingKind.LABELS_OF_ANOTHER_MARKET, "de", "north"))
-                        .butNotWith(new MarketUses(MarketUses.Kind.LANGUAGE, "de")));
+                        .butNotWith(new MarketUses(Use.LANGUAGE, "de")));
     }
 
-    private static MarketLists lists(MarketUses.Kind kind) {
+    private static MarketLists lists(Use kind) {
         return new MarketLists("north", kind);
     }
 }

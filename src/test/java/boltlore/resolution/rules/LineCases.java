@@ -9,19 +9,19 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Reason;
 import boltlore.resolution.Way;
-import boltlore.resolution.rules.facts.Brings;
-import boltlore.resolution.rules.facts.CaseAsksEmpty;
-import boltlore.resolution.rules.facts.CaseAsksFilled;
-import boltlore.resolution.rules.facts.CaseFails;
-import boltlore.resolution.rules.facts.ConditionCase;
-import boltlore.resolution.rules.facts.ConditionKey;
-import boltlore.resolution.rules.facts.Filled;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.LineOffered;
-import boltlore.resolution.rules.facts.LineSelected;
-import boltlore.resolution.rules.facts.OmissionsStageDone;
-import boltlore.resolution.rules.facts.StaysOut;
+import boltlore.resolution.rules.Facts.Brings;
+import boltlore.resolution.rules.Facts.CaseAsksEmpty;
+import boltlore.resolution.rules.Facts.CaseAsksFilled;
+import boltlore.resolution.rules.Facts.CaseFails;
+import boltlore.resolution.rules.Facts.ConditionCase;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.Filled;
+import boltlore.resolution.rules.Facts.Holds;
+import boltlore.resolution.rules.Facts.InKit;
+import boltlore.resolution.rules.Facts.LineOffered;
+import boltlore.resolution.rules.Facts.LineSelected;
+import boltlore.resolution.rules.Facts.OmissionsStageDone;
+import boltlore.resolution.rules.Facts.StaysOut;
 import java.util.List;
 
 /** Rules by which lines join the kit and parts bring parts. */

@@ -7,9 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boltlore.resolution.Way;
-import boltlore.resolution.rules.facts.Brings;
-import boltlore.resolution.rules.facts.ConditionKey;
-import boltlore.resolution.rules.facts.InKit;
+import boltlore.resolution.rules.Facts.Brings;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.InKit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;

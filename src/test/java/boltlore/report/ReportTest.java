@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-class WorkbookTest {
+class ReportTest {
 
     @Test
     void a_workbook_is_written_down_from_front_to_back() {

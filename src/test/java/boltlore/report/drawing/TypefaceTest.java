@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Letters are those of Liberation Sans, as the Apache PDFBox package carries it")
-class LettersTest {
+class TypefaceTest {
 
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
@@ -81,7 +81,8 @@ class LettersTest {
     @Test
     @DisplayName("They are handed on under the licence that they came with")
     void licence() throws IOException {
-        URL beside = new URL(String.valueOf(LettersTest.class.getResource(FONT)).replace(FONT, "/META-INF/LICENSE"));
+        URL beside =
+                new URL(String.valueOf(TypefaceTest.class.getResource(FONT)).replace(FONT, "/META-INF/LICENSE"));
         try (InputStream in = beside.openStream()) {
             assertThat(text("letters.licence.txt")).contains("Red Hat", "SIL OPEN FONT LICENSE Version 1.1");
             assertThat(squeezed(new String(in.readAllBytes(), StandardCharsets.UTF_8)))
@@ -121,7 +122,7 @@ class LettersTest {
     void each_letter_has_an_outline_of_its_own(String letters) {
         List<String> outlines = letters.codePoints()
                 .mapToObj(Character::toString)
-                .map(LettersTest::outline)
+                .map(TypefaceTest::outline)
                 .toList();
         assertThat(outlines).doesNotHaveDuplicates().doesNotContain(outline("\uFFFD"), "");
     }
@@ -192,7 +193,7 @@ class LettersTest {
     }
 
     private static InputStream resource(String name) {
-        InputStream in = LettersTest.class.getResourceAsStream(name);
+        InputStream in = TypefaceTest.class.getResourceAsStream(name);
         assertThat(in).as(name).isNotNull();
         return in;
     }
