@@ -43,6 +43,14 @@ public interface Trade {
      */
     Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options);
 
+    /**
+     * The same where something stops other orders of the run; a trade that works on all of them together says so on its
+     * sheets.
+     */
+    default Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given options) {
+        return work(kits, options);
+    }
+
     /** Said where it can make nothing of any order. */
     String nothing();
 

@@ -25,7 +25,7 @@ import java.util.Set;
  * Tables as data, one file for all tables of a name, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a
  * byte order mark. In front stand whose table it is and what sets it apart from others of its name; then the columns
  * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
- * no line break in a cell.
+ * no line break or no-break space in a cell: a comma at the end of a line parts what follows by itself.
  */
 public final class CsvWriter implements ReportWriter {
 
@@ -109,7 +109,8 @@ public final class CsvWriter implements ReportWriter {
     }
 
     private static String field(String text) {
-        return CsvField.encode(text.strip().replaceAll("\\s*[\\r\\n]+\\s*", " / "));
+        String oneLine = text.strip().replace('\u00A0', ' ').replaceAll(",\\s*[\\r\\n]+\\s*", ", ");
+        return CsvField.encode(oneLine.replaceAll("\\s*[\\r\\n]+\\s*", " / "));
     }
 
     private static void line(Utf8 csv, List<String> fields) {
