@@ -153,6 +153,11 @@ public final class CsvTable {
         return at < 0 || at >= row.cells().size() ? "" : row.cells().get(at);
     }
 
+    /** Whether something stands beyond the last heading. */
+    public boolean overflows(Row row) {
+        return row.cells().stream().skip(headings.size()).anyMatch(cell -> !cell.isEmpty());
+    }
+
     public Fault fault(Row row, String heading, String found, String expected) {
         return new Fault(file, row.line(), heading, found, expected, "");
     }

@@ -86,6 +86,14 @@ public abstract class Trade {
      */
     public abstract Outcome<List<TradeResult>> work(List<KitInWork> kits, Given given);
 
+    /**
+     * The same where something stops other orders of the run; a trade that works on all of them together says so on its
+     * sheets.
+     */
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given given) {
+        return work(kits, given);
+    }
+
     /** The options with which it works on the kit of a single order. */
     public Given forKit() {
         return Given.NONE;

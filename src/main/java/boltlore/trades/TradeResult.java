@@ -31,8 +31,10 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
      * A file at the place that an option names, written after the sheets.
      *
      * @param kind what writes it, for only its own earlier file is replaced: 'cut --left'
+     * @param carriesOver the file's text as this run has read it, where all of that is in the new text: then the earlier file
+     *     is replaced although somebody has written in it; else empty
      */
-    public record Apart(Path file, String kind, Supplier<String> text) {}
+    public record Apart(Path file, String kind, Supplier<String> text, String carriesOver) {}
 
     /**
      * A report, or files of another kind that go with the reports.

@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
  * Tables as data, one file for all tables of a name, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a
  * byte order mark. In front stand whose table it is and what sets it apart from others of its name; then the columns
  * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
- * no line break in a cell.
+ * no line break or no-break space in a cell: a comma at the end of a line parts what follows by itself.
  */
 public final class CsvWriter implements ReportWriter {
 
@@ -35,6 +35,7 @@ public final class CsvWriter implements ReportWriter {
     private static final String GROUP = "group";
     private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
     private static final Pattern BREAK = Pattern.compile("\\s*[\\r\\n]+\\s*");
+    private static final Pattern BREAK_AFTER_COMMA = Pattern.compile(",\\s*[\\r\\n]+\\s*");
 
     @Override
     public List<SheetFile> write(Report report) {
@@ -126,8 +127,13 @@ public final class CsvWriter implements ReportWriter {
     }
 
     private static String field(String text) {
-        boolean several = text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0;
-        return CsvField.encode(several ? BREAK.matcher(text.strip()).replaceAll(" / ") : text.strip());
+        String oneLine = text.strip().replace('\u00A0', ' ');
+        boolean several = oneLine.indexOf('\n') >= 0 || oneLine.indexOf('\r') >= 0;
+        return CsvField.encode(several ? oneLine(oneLine) : oneLine);
+    }
+
+    private static String oneLine(String text) {
+        return BREAK.matcher(BREAK_AFTER_COMMA.matcher(text).replaceAll(", ")).replaceAll(" / ");
     }
 
     private static void line(Utf8 csv, String[] fields) {

@@ -3,6 +3,7 @@ package boltlore.trades.cutting;
 import boltlore.catalogue.Bending;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Workshop;
+import boltlore.findings.Findings;
 import boltlore.measure.Digits;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
@@ -85,13 +86,13 @@ final class CuttingReport {
 
     private CuttingReport() {}
 
-    static Report compose(CutPlan plan, Catalogue catalogue) {
+    static Report compose(CutPlan plan, Findings findings, Catalogue catalogue) {
         Workshop workshop = catalogue.workshop();
         String footer = "Cutting list, " + orders(plan);
         ReportBuilder report = Report.named("cutting-list", "Cutting list")
                 .about(orders(plan))
                 .by(workshop.name())
-                .found(plan.findings(workshop.currency()));
+                .found(findings);
         glance(report, plan, workshop);
         // The list cannot be older than its latest order.
         plan.orders().stream()
@@ -99,7 +100,7 @@ final class CuttingReport {
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder())
                 .ifPresent(report::dated);
-        report.page(overview(plan, workshop, footer));
+        report.page(overview(plan, findings, workshop, footer));
         plan.materials().forEach(cuts -> report.page(SawPage.compose(cuts, workshop, footer)));
         if (!plan.blanks().isEmpty()) {
             report.page(blanksPage(plan.blanks(), workshop, footer));
@@ -127,11 +128,13 @@ final class CuttingReport {
     }
 
     /** Orders and their dates, cautions, all materials at a glance. */
-    private static PageBuilder overview(CutPlan plan, Workshop workshop, String footer) {
+    private static PageBuilder overview(CutPlan plan, Findings findings, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Overview").landscape().footer(footer);
         page.title("Cutting list").add(head(plan, workshop));
         if (plan.isEmpty()) {
-            return page.note("Nothing in these orders is cut.");
+            page.note("Nothing in these orders is cut.");
+            FindingsTable.add(page, findings, "en");
+            return page;
         }
         if (!plan.materials().isEmpty()) {
             CautionNotes.always(page, "cutting-bars", workshop, "en");
@@ -140,7 +143,7 @@ final class CuttingReport {
         if (!plan.blanks().isEmpty()) {
             CautionNotes.always(page, "cutting-blanks", workshop, "en");
         }
-        FindingsTable.add(page, plan.findings(workshop.currency()), "en");
+        FindingsTable.add(page, findings, "en");
         if (!plan.materials().isEmpty()) {
             page.heading("Bars").add(materials(plan.materials(), workshop.currency(), true));
             page.note(BOUND).note(ASSUMED);
