@@ -21,6 +21,7 @@ public final class Checks {
             BondingTested::remarks,
             CoatingGiven::remarks,
             Torques::remarks,
+            SelfLocking::remarks,
             ElectricsGiven::remarks,
             Bins::remarks,
             CratesTake::remarks,
