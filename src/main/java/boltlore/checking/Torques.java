@@ -60,7 +60,7 @@ final class Torques {
                         Digits.plain(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
                         "about " + Digits.plain(expectedNm.setScale(1, RoundingMode.HALF_UP))
                                 + " Nm: at least half of it, at most 15 % more",
-                        "Look at class, friction and unit of the torque"))
+                        "Check class, friction and unit of the torque"))
                 : Optional.empty();
     }
 }

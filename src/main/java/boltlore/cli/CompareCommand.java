@@ -9,7 +9,6 @@ import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
-import boltlore.measure.Digits;
 import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
 import boltlore.trades.costing.quote.OrderPricing;
@@ -17,6 +16,7 @@ import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Objects;
@@ -89,12 +89,12 @@ final class CompareCommand extends RoomCommand {
         if (comparison.changes().isEmpty()) {
             screen.wrapped(2, "The same parts in the same quantities and finishes.");
         }
-        findings(screen, "no longer: ", first, comparison.findingsGone());
-        findings(screen, "now: ", second, comparison.findingsNew());
+        findings(screen, "finding removed: ", first, comparison.findingsGone());
+        findings(screen, "finding added: ", second, comparison.findingsNew());
         screen.wrapped(
                 2,
-                price(pricing(known, first, first.bill()), pricing(known, second, second.bill())) + ", mass "
-                        + signed(comparison.massKgDifference()) + " kg");
+                price(pricing(known, first, first.bill()), pricing(known, second, second.bill())) + ", "
+                        + FigureWords.mass(comparison.massKgDifference().setScale(1, RoundingMode.HALF_UP)));
     }
 
     private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
@@ -154,9 +154,5 @@ final class CompareCommand extends RoomCommand {
     private static void findings(Screen screen, String head, OrderKit kit, SortedSet<Finding> findings) {
         FindingWords words = new FindingWords(kit.order().choices().family());
         findings.forEach(finding -> screen.wrapped(2, head + words.of(finding)));
-    }
-
-    private static String signed(BigDecimal number) {
-        return (number.signum() > 0 ? "+" : "") + Digits.plain(number);
     }
 }

@@ -16,7 +16,7 @@ public final class BulkExample {
     private static final LocalDate DATED = LocalDate.of(2026, 3, 12);
     private static final int GROUPS = 12;
     private static final String HIGH_VOLTAGE =
-            "High voltage can kill: only licensed people may work on it, with the pack"
+            "High voltage can kill: only qualified people may work on it, with the pack"
                     + " isolated, locked off and proved dead, and always by your local codes.";
 
     private BulkExample() {}

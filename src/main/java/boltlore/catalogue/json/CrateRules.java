@@ -22,7 +22,7 @@ final class CrateRules {
 
     private static void sides(CrateType crate, ObjectReader reader) {
         if (!holds(crate.outside(), crate.inside())) {
-            reader.faultAt("outsideMm", "smaller than its inside", "no side shorter than inside", "Look at both.");
+            reader.faultAt("outsideMm", "smaller than its inside", "no side shorter than inside", "Check both.");
         }
     }
 
@@ -31,7 +31,7 @@ final class CrateRules {
             String own = crate.tareKg().add(crate.packingKg()).toPlainString();
             String found = crate.mostGrossKg().toPlainString() + " kg, which leaves nothing for parts";
             String expected = "more than the " + own + " kg of crate and packing";
-            reader.faultAt("maxGrossKg", found, expected, "Look at the three masses.");
+            reader.faultAt("maxGrossKg", found, expected, "Check the three masses.");
         }
     }
 

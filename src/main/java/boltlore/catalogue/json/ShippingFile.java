@@ -91,7 +91,7 @@ final class ShippingFile {
                     "twoPersonsKg",
                     "less than one person lifts",
                     "at least " + lifting.onePersonKg().toPlainString() + " kg",
-                    "Look at both.");
+                    "Check both.");
         }
         return lifting;
     }

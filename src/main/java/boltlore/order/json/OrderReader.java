@@ -137,7 +137,7 @@ public final class OrderReader {
         LocalDate built = order.donorBuilt();
         if (placed != null && built != null && built.isAfter(placed)) {
             String expected = "a day not after " + placed + ", when it was placed";
-            reader.faultAt("donorBuilt", "built " + built, expected, "Look at the donor's papers.");
+            reader.faultAt("donorBuilt", "built " + built, expected, "Check the vehicle's papers.");
         }
         LocalDate due = order.due();
         if (placed != null && due != null && due.isBefore(placed)) {
