@@ -13,7 +13,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** Which families there are, how much is to be chosen in each, and how many orders lie beside the catalogue. */
-@Command(name = "families", description = "List the families, with the number of their options and of the orders beside the catalogue.")
+@Command(
+        name = "families",
+        description = "List the families, with the number of their options and of the orders beside the catalogue.")
 final class FamiliesCommand extends RoomCommand {
 
     @Mixin

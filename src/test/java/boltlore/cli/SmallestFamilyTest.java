@@ -73,11 +73,13 @@ class SmallestFamilyTest {
     @Test
     void names_schemas_that_lie_where_it_says() throws IOException {
         try (Stream<Path> files = Files.walk(catalogue)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".json")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".json")).toList()) {
                 Matcher schema = Pattern.compile("\"\\$schema\": \"([^\"]+)\"").matcher(Files.readString(file));
                 assertThat(schema.find()).isTrue();
                 Path there = file.resolveSibling(schema.group(1)).normalize();
-                assertThat(Path.of("catalog").resolve(catalogue.relativize(there))).exists();
+                assertThat(Path.of("catalog").resolve(catalogue.relativize(there)))
+                        .exists();
             }
         }
     }

@@ -118,9 +118,7 @@ class WorkedProofsTest {
         FamilyProof proof = WorkedFamilies.prove("film-dead");
         assertThat(defects(proof))
                 .containsExactly(
-                        "required part missing: print-film 11",
-                        "line in no order: d 0",
-                        "part in no order: EX-A 0");
+                        "required part missing: print-film 11", "line in no order: d 0", "part in no order: EX-A 0");
         assertThat(proof.defects().skip(1).findFirst().orElseThrow().limits())
                 .extracting(Limit::name)
                 .containsExactly("l2");

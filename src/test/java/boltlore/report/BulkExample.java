@@ -126,7 +126,7 @@ public final class BulkExample {
                         Column.text("drawing", "Drawing"),
                         Column.text("stage", "Stage"),
                         Column.text("bag", "Bag"),
-                        Column.text("choice", "Called for by").atMost(28));
+                        Column.text("choice", "Needed by").atMost(28));
         for (int group = 0; group < GROUPS; group++) {
             table.group("g" + group, "Sub-system number " + group);
             for (int i = group * 32; i < (group + 1) * 32; i++) {

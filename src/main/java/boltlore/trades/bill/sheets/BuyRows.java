@@ -57,7 +57,7 @@ final class BuyRows {
                 Column.percent("scrap", "Scrap", 1),
                 Column.decimal("withScrap", "With scrap", 2),
                 Column.quantity("pack", "Pack of"),
-                Column.quantity("least", "MOQ"),
+                Column.quantity("minimumOrder", "MOQ"),
                 Column.quantity("ordered", "To order"),
                 Column.text("unit", "Unit").atMost(5));
     }
@@ -89,7 +89,7 @@ final class BuyRows {
         Buying buying = purchase.part().buying();
         if (buying != null) {
             whereTold(row, "pack", buying.packOf());
-            whereTold(row, "least", buying.minimumOrder());
+            whereTold(row, "minimumOrder", buying.minimumOrder());
         }
     }
 

@@ -28,7 +28,7 @@ final class JobCardsPage {
         Column.decimal("setUp", "Set-up", 1).in("min"),
         Column.decimal("run", "Run, each", 1).in("min"),
         Column.decimal("minutes", "Time", 1).in("min"),
-        Column.blank("good", "Good").atMost(8),
+        Column.blank("accepted", "Accepted").atMost(8),
         Column.blank("scrapped", "Scrapped").atMost(8),
         Column.signature("done", "Done by")
     };
