@@ -15,8 +15,8 @@ final class Bins {
     private Bins() {}
 
     static Stream<Remark> shared(Catalogue catalogue) {
-        SortedMap<String, List<Part>> byBin = stored(catalogue)
-                .collect(Collectors.groupingBy(Part::bin, TreeMap::new, Collectors.toList()));
+        SortedMap<String, List<Part>> byBin =
+                stored(catalogue).collect(Collectors.groupingBy(Part::bin, TreeMap::new, Collectors.toList()));
         return byBin.entrySet().stream()
                 .filter(bin -> bin.getValue().size() > 1)
                 .map(bin -> shared(bin.getKey(), bin.getValue()));

@@ -31,14 +31,15 @@ final class BranchesHold {
     }
 
     private Stream<Remark> all() {
-        return electrics.branches().stream().flatMap(branch -> electrics.packs().stream()
-                .filter(pack -> together.canHold(branch.when(), pack.when()))
-                .flatMap(pack -> checks(branch, pack))
-                .flatMap(check -> check.comparisons().stream())
-                .filter(comparison -> !comparison.holds())
-                .map(Comparison::finding)
-                .filter(Finding::stops)
-                .map(finding -> remark(branch, finding)));
+        return electrics.branches().stream()
+                .flatMap(branch -> electrics.packs().stream()
+                        .filter(pack -> together.canHold(branch.when(), pack.when()))
+                        .flatMap(pack -> checks(branch, pack))
+                        .flatMap(check -> check.comparisons().stream())
+                        .filter(comparison -> !comparison.holds())
+                        .map(Comparison::finding)
+                        .filter(Finding::stops)
+                        .map(finding -> remark(branch, finding)));
     }
 
     private Stream<BranchCheck> checks(Branch branch, Pack pack) {

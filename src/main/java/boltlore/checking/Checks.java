@@ -80,9 +80,10 @@ public final class Checks {
     }
 
     private static Set<String> subjects(Catalogue rest, Set<PartNumber> faulty) {
-        Stream<String> lines = rest.families().values().stream().flatMap(family -> family.lines()
-                .filter(line -> faulty.contains(line.part()))
-                .map(line -> Said.line(family, line)));
+        Stream<String> lines = rest.families().values().stream()
+                .flatMap(family -> family.lines()
+                        .filter(line -> faulty.contains(line.part()))
+                        .map(line -> Said.line(family, line)));
         return Stream.concat(faulty.stream().map(rest::part).map(Said::part), lines)
                 .collect(Collectors.toSet());
     }

@@ -9,8 +9,8 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Pair;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** A line that only orders of one hand call for has the part of that hand. */

@@ -51,10 +51,12 @@ final class HighVoltageParts {
                 .flatMap(parts -> parts)
                 .forEach(part -> because.putIfAbsent(part, "electrics.json of " + family.name() + " names it"));
         at(family, positions(electrics), "where electrics.json has a cable");
-        tests(family).forEach(test -> at(
-                family,
-                Set.copyOf(test.at()),
-                "where test '" + test.name() + "' asks for " + ((Demand.Computed) test.demand()).rule().written()));
+        tests(family)
+                .forEach(test -> at(
+                        family,
+                        Set.copyOf(test.at()),
+                        "where test '" + test.name() + "' asks for "
+                                + ((Demand.Computed) test.demand()).rule().written()));
     }
 
     private static Set<PositionName> positions(Electrics electrics) {

@@ -45,10 +45,10 @@ final class CheckCommand extends RoomCommand {
     }
 
     private Outcome<Integer> judged(Screen screen, PartlyRead read, Path where) {
-        Outcome<Integer> accepted = AcceptedKinds.known(read.rest().families().values(), where)
-                .then(families -> Outcome.sound(Exit.OK));
-        List<Fault> faults =
-                Stream.concat(read.whole().faults().stream(), accepted.faults().stream()).toList();
+        Outcome<Integer> accepted =
+                AcceptedKinds.known(read.rest().families().values(), where).then(families -> Outcome.sound(Exit.OK));
+        List<Fault> faults = Stream.concat(read.whole().faults().stream(), accepted.faults().stream())
+                .toList();
         List<Remark> remarks = Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown());
         if (json()) {
             screen.line(JsonOut.object()

@@ -9,13 +9,12 @@ import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
-import boltlore.measure.Digits;
 import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuoteRequest;
-import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -89,12 +88,12 @@ final class CompareCommand extends RoomCommand {
         if (comparison.changes().isEmpty()) {
             screen.wrapped(2, "The same parts in the same quantities and finishes.");
         }
-        findings(screen, "no longer: ", first, comparison.findingsGone());
-        findings(screen, "now: ", second, comparison.findingsNew());
+        findings(screen, "finding removed: ", first, comparison.findingsGone());
+        findings(screen, "finding added: ", second, comparison.findingsNew());
         screen.wrapped(
                 2,
-                price(pricing(known, first, first.bill()), pricing(known, second, second.bill())) + ", mass "
-                        + signed(comparison.massKgDifference()) + " kg");
+                price(pricing(known, first, first.bill()), pricing(known, second, second.bill())) + ", "
+                        + FigureWords.mass(comparison.massKgDifference().setScale(1, RoundingMode.HALF_UP)));
     }
 
     private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
@@ -154,9 +153,5 @@ final class CompareCommand extends RoomCommand {
     private static void findings(Screen screen, String head, OrderKit kit, SortedSet<Finding> findings) {
         FindingWords words = new FindingWords(kit.order().choices().family());
         findings.forEach(finding -> screen.wrapped(2, head + words.of(finding)));
-    }
-
-    private static String signed(BigDecimal number) {
-        return (number.signum() > 0 ? "+" : "") + Digits.plain(number);
     }
 }

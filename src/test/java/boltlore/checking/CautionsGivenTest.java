@@ -53,7 +53,8 @@ class CautionsGivenTest {
     void a_welded_part_says_so_and_a_bolted_one_need_not() {
         assertThat(Remarked.in(welded(Joined.WELDED), bought("P-1").cost("0")))
                 .containsExactly("part A-1: welded without its caution");
-        assertThat(Remarked.in(welded(Joined.WELDED).cautions("welding"), bought("P-1").cost("0")))
+        assertThat(Remarked.in(
+                        welded(Joined.WELDED).cautions("welding"), bought("P-1").cost("0")))
                 .isEmpty();
         assertThat(Remarked.in(welded(Joined.BOLTED), bought("P-1").cost("0"))).isEmpty();
     }

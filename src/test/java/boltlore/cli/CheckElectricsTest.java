@@ -64,7 +64,8 @@ class CheckElectricsTest {
 
     @Test
     void a_fuse_above_the_cable_behind_it() throws IOException {
-        assertThat(check(ELECTRICS, "\"part\": \"HV-JB1\", \"amps\": \"20\"", "\"part\": \"HV-JB1\", \"amps\": \"200\""))
+        assertThat(check(
+                        ELECTRICS, "\"part\": \"HV-JB1\", \"amps\": \"20\"", "\"part\": \"HV-JB1\", \"amps\": \"200\""))
                 .contains("branch pannier-van/converter: found fuse above cable: Junction box to DC-DC converter: 200 A"
                         + " fuse on a cable rated 57.6 A as installed;");
     }
@@ -106,7 +107,8 @@ class CheckElectricsTest {
                 String text = Files.readString(file);
                 Files.writeString(
                         file,
-                        text.replaceAll("(\\{\"part\": \"" + part + "\", \"revision\".*)\"cautions\": \\[[^]]*], ", "$1"));
+                        text.replaceAll(
+                                "(\\{\"part\": \"" + part + "\", \"revision\".*)\"cautions\": \\[[^]]*], ", "$1"));
             }
         }
     }

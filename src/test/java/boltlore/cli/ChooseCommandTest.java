@@ -123,8 +123,8 @@ class ChooseCommandTest {
         assertThat(supply.get("because").get("limits").get(0).get("limit").asText())
                 .isEqualTo("north-america-split-phase");
         assertThat(option(look, "market").get("state").asText()).isEqualTo("chosen");
-        assertThat(option(look, "inlet").get("open")).hasSize(2);
-        assertThat(option(look, "inlet").get("closed").get(0).get("value").asText())
+        assertThat(option(look, "inlet").get("available")).hasSize(2);
+        assertThat(option(look, "inlet").get("notAvailable").get(0).get("value").asText())
                 .isEqualTo("type-2");
     }
 

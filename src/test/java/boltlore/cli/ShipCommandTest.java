@@ -79,7 +79,7 @@ class ShipCommandTest {
         BigDecimal other = fact(order("ship", OTHER_FAMILY, "--json", "--out", out()), "points");
         JsonNode both = order("ship", FIRST, OTHER_FAMILY, "--json", "--out", out());
         assertThat(fact(both, "points")).isEqualByComparingTo(one.add(other));
-        assertThat(both.get("findings").findValuesAsText("says"))
+        assertThat(both.get("findings").findValuesAsText("sentence"))
                 .anySatisfy(says -> assertThat(says).contains("ADR points with the other order in the vehicle"));
     }
 

@@ -14,8 +14,7 @@ import java.util.Set;
  * @param faulty parts of the rest that something is wrong with, so that their figures may be stand-ins
  * @param workshopKnown whether nothing is wrong with the files of the workshop, its finishes and materials
  */
-public record PartlyRead(
-        Outcome<Catalogue> whole, Catalogue rest, Set<PartNumber> faulty, boolean workshopKnown) {
+public record PartlyRead(Outcome<Catalogue> whole, Catalogue rest, Set<PartNumber> faulty, boolean workshopKnown) {
 
     static PartlyRead sound(Catalogue catalogue) {
         return new PartlyRead(Outcome.sound(catalogue), catalogue, Set.of(), true);

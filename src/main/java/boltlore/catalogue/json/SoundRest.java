@@ -47,7 +47,8 @@ final class SoundRest {
                 .noneMatch(fault -> isUnder("workshop", fault)
                         || isUnder(CatalogueFolder.FINISHES, fault)
                         || isUnder(CatalogueFolder.MATERIALS, fault));
-        boolean allParts = compared && workshopKnown && parts.size() == catalogue.parts().size();
+        boolean allParts =
+                compared && workshopKnown && parts.size() == catalogue.parts().size();
         Map<String, Family> families = sifted(catalogue.families(), family -> allParts && isSound(family));
         Catalogue rest = new Catalogue(
                 catalogue.workshop(),
@@ -108,7 +109,9 @@ final class SoundRest {
     }
 
     private static List<PartNumber> children(Part part) {
-        return Stream.concat(part.contains().stream().map(Contained::part), part.needs().stream().map(Need::part))
+        return Stream.concat(
+                        part.contains().stream().map(Contained::part),
+                        part.needs().stream().map(Need::part))
                 .toList();
     }
 

@@ -47,7 +47,7 @@ final class UnsafeToLeaveOut implements StatementKind {
 
     @Override
     public String mend() {
-        return "Say what the bracket really carries, or let what it brings be brought by what needs it.";
+        return "Say what the bracket really supports, or let the parts that it needs be needed by what uses them.";
     }
 
     @Override

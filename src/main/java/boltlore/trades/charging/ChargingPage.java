@@ -67,9 +67,9 @@ final class ChargingPage {
                     way -> way.either(ac -> ac.chain().whatLimits(), DcCharging::limits));
 
     private static final TableSpec<Comparison> COMPARED = TableSpec.<Comparison>named("compared")
-            .text("about", "Subject", 16, Comparison::about)
+            .text("subject", "Subject", 16, Comparison::about)
             .text("verdict", "Result", 8, Comparison::verdict)
-            .text("says", "Compared with its limit", 74, Comparison::says);
+            .text("comparison", "Compared with its limit", 74, Comparison::says);
 
     private ChargingPage() {}
 

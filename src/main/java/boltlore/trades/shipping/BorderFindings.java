@@ -25,7 +25,7 @@ final class BorderFindings {
     static List<Finding> find(Shipment shipment) {
         BorderFindings found = new BorderFindings(shipment);
         if (shipment.route().to().isEmpty()) {
-            found.add(ShippingFinding.DESTINATION_NOT_TOLD, "destination");
+            found.add(ShippingFinding.DESTINATION_NOT_GIVEN, "destination");
         }
         if (shipment.route().crossesBorder(found.shipping)) {
             found.wood();

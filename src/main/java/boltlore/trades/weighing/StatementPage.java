@@ -85,7 +85,7 @@ final class StatementPage {
     private static TableBuilder loads(OnAxles onAxles, boolean margins) {
         Chassis chassis = onAxles.chassis();
         TableSpec<CaseLoads> spec = TableSpec.<CaseLoads>named("axle-loads")
-                .text("stand", "Condition", 40, row -> row.loadCase().says());
+                .text("condition", "Condition", 40, row -> row.loadCase().says());
         for (Limited limited : Limited.values()) {
             spec.decimal(
                     limited.key(),
