@@ -36,7 +36,7 @@ final class FindingsPage {
 
     private void findings(PageBuilder page) {
         if (FindingTables.all(found).findAny().isEmpty()) {
-            page.note("Nothing was found that a person must look at or know of.");
+            page.note("Nothing was found that a person must check or know of.");
         } else {
             page.add(FindingTables.findings(found));
         }

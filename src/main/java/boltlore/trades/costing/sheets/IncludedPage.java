@@ -13,7 +13,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.SortedSet;
 
-/** What is in the kit, by sub-system, in the words of its positions; brackets that carry nothing stand elsewhere. */
+/** What is in the kit, by sub-system, in the words of its positions; brackets that support nothing stand elsewhere. */
 final class IncludedPage {
 
     private IncludedPage() {}
