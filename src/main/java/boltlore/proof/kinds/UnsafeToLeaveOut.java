@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A finding that stops, brought about by leaving out all brackets that carry nothing. */
+/** A finding that stops, brought about by leaving out all brackets that support nothing. */
 final class UnsafeToLeaveOut implements StatementKind {
 
     private final List<FindingStatements> stopping;
@@ -42,7 +42,7 @@ final class UnsafeToLeaveOut implements StatementKind {
 
     @Override
     public String holds() {
-        return "Leaving out all brackets that carry nothing never stops an order.";
+        return "Leaving out all brackets that support nothing never stops an order.";
     }
 
     @Override

@@ -104,7 +104,7 @@ public final class SparesTrade extends Trade {
         List<Spare> spares = spares(kit, options);
         if (spares.isEmpty()) {
             Finding nothing =
-                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "parts/*.json");
+                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "'service' in parts/*.json");
             return new TradeResult(kit.order().name(), Findings.of(nothing), List.of());
         }
         Findings findings = findings(kit.bill());

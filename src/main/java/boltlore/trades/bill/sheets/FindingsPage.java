@@ -61,7 +61,7 @@ final class FindingsPage {
     /** The worst first, and by who found it. */
     private void findings(PageBuilder page) {
         if (all(found).findAny().isEmpty()) {
-            page.note("Nothing was found that a person must look at or know of.");
+            page.note("Nothing was found that a person must check or know of.");
         } else {
             page.add(FINDINGS.of(found.stream()
                     .flatMap(by -> by.findings().all().stream().map(finding -> new Row(by.by(), finding)))
