@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.choosing.BestKit;
 import boltlore.logic.Count;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -16,11 +17,11 @@ final class FigureWords {
     private FigureWords() {}
 
     /** 'Price EUR 24,460.00 to 40,820.00 before tax', or the one price where the ends do not differ. */
-    static String range(BestKit cheapest, BestKit dearest) {
-        Optional<Quotation> low = cheapest.pricing().quotation();
-        Optional<Quotation> high = dearest.pricing().quotation();
+    static String range(OrderPricing cheapest, OrderPricing dearest) {
+        Optional<Quotation> low = cheapest.quotation();
+        Optional<Quotation> high = dearest.quotation();
         if (low.isEmpty() || high.isEmpty()) {
-            return KitFigures.noPrice(cheapest.pricing()).orElse("No price");
+            return KitFigures.noPrice(cheapest).orElse("No price");
         }
         String least = KitFigures.beforeTax(low.get());
         boolean same = low.get().net().compareTo(high.get().net()) == 0;

@@ -2,7 +2,6 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
-import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
@@ -34,10 +33,6 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
             }
         }
         return faults.isEmpty() ? Outcome.sound(read) : Outcome.faulty(faults);
-    }
-
-    Catalogue catalogue() {
-        return session.catalogue();
     }
 
     FamilyPlan plan(Bill bill) {

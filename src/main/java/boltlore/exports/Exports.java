@@ -212,7 +212,7 @@ public final class Exports {
         }
     }
 
-    private static String randomName() {
+    static String randomName() {
         return Leftovers.ASIDE + new BigInteger(RANDOM_BITS, RANDOM).toString(Character.MAX_RADIX);
     }
 
@@ -282,7 +282,7 @@ public final class Exports {
         }
     }
 
-    private static void write(Path file, byte[] content) throws IOException {
+    static void write(Path file, byte[] content) throws IOException {
         Files.write(file, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 }

@@ -153,6 +153,39 @@ class KitCommandTest {
         assertThat(out.resolve("exports/BL-1001")).isDirectory();
     }
 
+    @Test
+    @DisplayName("tells each waiver that speaks of nothing that the rules or a trade found, and no other")
+    void tells_waivers_without_finding() throws IOException {
+        String by = "\"who\": \"Rowan Dell\", \"when\": \"2026-07-08\", \"why\": \"Looked at.\"}";
+        Path order = out.resolve("waiving.json");
+        Files.writeString(
+                order,
+                Files.readString(ORDERS.resolve("bl-1010.json"))
+                        .replace(
+                                "\"waived\": [",
+                                "\"waived\": [{\"finding\": \"inlet of another market\", \"subject\": \"type-2\", " + by
+                                        + ", {\"finding\": \"no mask in that size\", " + by
+                                        + ", {\"finding\": \"bolt without torque\", \"subject\": \"lifting-eyes\", "
+                                        + by
+                                        + ", {\"finding\": \"bolt without torque\", \"subject\": \"lifting-eye\", " + by
+                                        + ", {\"finding\": \"sizes by mass\", " + by + ","));
+
+        Ran ran = Ran.boltlore("kit", order, "--out", out.resolve("sheets"), "--json");
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        JsonNode findings = new ObjectMapper().readTree(ran.out()).get(0).get("findings");
+        assertThat(findings(findings))
+                .filteredOn(finding -> finding.startsWith("waiver without finding "))
+                .containsExactlyInAnyOrder(
+                        "waiver without finding inlet of another market: type-2",
+                        "waiver without finding no mask in that size",
+                        "waiver without finding bolt without torque: lifting-eye");
+        assertThat(findings.findValuesAsText("says"))
+                .contains("The order waives 'no mask in that size', but the kit has no such finding.");
+        assertThat(findings)
+                .anyMatch(finding -> finding.path("rule").asText().equals("An unused bracket is kept on purpose"));
+    }
+
     /** What a trade finds is told and stops the exit, but whoever mends it needs the sheets. */
     private static boolean stopsByRules(JsonNode findings) {
         for (JsonNode finding : findings) {

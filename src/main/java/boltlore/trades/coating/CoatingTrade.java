@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The coating of many orders together: what is sprayed after what, what cures with what, what goes out. */
-public final class CoatingTrade implements Trade {
+public final class CoatingTrade extends Trade {
 
     public static final String NOTHING = "No order of these can be coated, or not the late one.";
 
@@ -36,40 +36,20 @@ public final class CoatingTrade implements Trade {
     private static final TradeOption<Boolean> HANGING =
             TradeOption.flag("--hanging", "Also draw how each oven load may hang, as a hanging plan.");
 
-    @Override
-    public String name() {
-        return "coat";
-    }
-
-    @Override
-    public Room room() {
-        return Room.FABRICATION;
-    }
-
-    @Override
-    public String does() {
-        return "Plan the coating of several orders together and write their powder-coat batch sheet.";
-    }
-
-    @Override
-    public List<Kind> kinds() {
-        return Stream.<Kind>concat(Stream.of(CoatingFinding.values()), Stream.of(FilmFinding.values()))
-                .toList();
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        return List.of(LATE, START, AGAIN, HANGING);
+    public CoatingTrade() {
+        super(
+                "coat",
+                Room.FABRICATION,
+                "Plan the coating of several orders together and write their powder-coat batch sheet.",
+                NOTHING,
+                Stream.<Kind>concat(Stream.of(CoatingFinding.values()), Stream.of(FilmFinding.values()))
+                        .toList(),
+                List.of(LATE, START, AGAIN, HANGING));
     }
 
     @Override
     public Given forKit() {
         return Given.NONE.with(HANGING, true);
-    }
-
-    @Override
-    public String nothing() {
-        return NOTHING;
     }
 
     @Override
@@ -120,7 +100,7 @@ public final class CoatingTrade implements Trade {
 
     private static TradeResult work(CoatJob job, boolean hanging) {
         Findings findings = CoatingFindings.find(job);
-        Sheet batches = new Sheet("", () -> CoatSheet.compose(job, findings), FilmRecord.write(job), true);
+        Sheet batches = new Sheet("", () -> CoatSheet.compose(job, findings), () -> FilmRecord.write(job), true);
         List<Sheet> sheets = new ArrayList<>(List.of(batches));
         if (hanging) {
             sheets.add(Sheet.of(() -> HangingSheet.compose(job)));

@@ -22,41 +22,21 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Which bar gives which piece for all orders together, and the sheet-metal blanks. */
-public final class CuttingTrade implements Trade {
+public final class CuttingTrade extends Trade {
 
     private static final TradeOption<Path> REMNANTS =
             TradeOption.file("--remnants", "Remnants at hand, which are used before new bars.");
     private static final TradeOption<Path> LEFT = TradeOption.file(
             "--left", "Write the remnants that lie on the rack when all is cut, for --remnants next time.");
 
-    @Override
-    public String name() {
-        return "cut";
-    }
-
-    @Override
-    public Room room() {
-        return Room.FABRICATION;
-    }
-
-    @Override
-    public String does() {
-        return "Plan which bar gives which piece for several orders together and write their cutting list.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        return List.of(REMNANTS, LEFT);
-    }
-
-    @Override
-    public List<CuttingFinding> kinds() {
-        return List.of(CuttingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these can be cut.";
+    public CuttingTrade() {
+        super(
+                "cut",
+                Room.FABRICATION,
+                "Plan which bar gives which piece for several orders together and write their cutting list.",
+                "No order of these can be cut.",
+                List.of(CuttingFinding.values()),
+                List.of(REMNANTS, LEFT));
     }
 
     @Override

@@ -14,6 +14,7 @@ public enum PropertyClass {
     /** In MPa. */
     public record Strength(int proof, int yield, int tensile) {}
 
+    /** Bolts of class 8.8 above this diameter have the higher strengths (ISO 898-1:2013). */
     private static final BigDecimal THICK_MM = BigDecimal.valueOf(16);
 
     private final String written;
