@@ -76,7 +76,9 @@ final class FilmCommand extends RoomCommand {
     private Outcome<Integer> judged(Screen screen, CoatJob job) {
         return ShopRecord.read(records, job.plan())
                 .then(record -> Outcome.sound(issue(
-                        screen, job, RecordVerdict.of(
+                        screen,
+                        job,
+                        RecordVerdict.of(
                                 job.plan(), record.filmRead(), record.film(), record.issued(), job.workshop()))));
     }
 

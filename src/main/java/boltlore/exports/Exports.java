@@ -116,8 +116,7 @@ public final class Exports {
         return new SheetSet(kind + " " + name, List.of(new SheetFile(name, content)), true);
     }
 
-    private static Outcome<Written> write(
-            Path folder, List<SheetSet> sets, boolean mayStandBeside, Print carriedOver) {
+    private static Outcome<Written> write(Path folder, List<SheetSet> sets, boolean mayStandBeside, Print carriedOver) {
         Path absolute = folder.toAbsolutePath().normalize();
         if (absolute.getParent() == null || (Inside.there(absolute) && !Files.isDirectory(absolute))) {
             return Outcome.faulty(Unwritten.noPlace(folder));

@@ -94,10 +94,10 @@ final class Plan {
             Manifest.Entry entry = before.files().get(name);
             OnDisk standing = standing(name, print);
             boolean same = print.equals(standing.print());
-            boolean untouched = entry != null
-                    && (entry.print().equals(standing.print())
-                            || (carriedOver.length() > 0 && carriedOver.equals(standing.print())));
-            boolean ours = untouched && entry.set().equals(set.name());
+            boolean untouched = entry != null && entry.print().equals(standing.print());
+            boolean carried = carriedOver.length() > 0 && carriedOver.equals(standing.print());
+            boolean ours =
+                    entry != null && (untouched || carried) && entry.set().equals(set.name());
             boolean free = folder.leadsTo(name) && (!standing.there() || same || ours);
             boolean madeOfThis = entry != null && entry.print().equals(print);
             if (!free && (!mayStandBeside || (entry == null && time == 0) || !folder.leadsTo(name))) {
@@ -122,7 +122,9 @@ final class Plan {
     /** What stands there already as it is to be stays what it was: the sheet of who wrote it first. */
     private static Manifest.Entry entry(SheetSet set, Print print, Manifest.@Nullable Entry same) {
         boolean anothers = same != null && !same.set().equals(set.name());
-        return anothers ? new Manifest.Entry(same.set(), same.of(), print) : new Manifest.Entry(set.name(), set.of(), print);
+        return anothers
+                ? new Manifest.Entry(same.set(), same.of(), print)
+                : new Manifest.Entry(set.name(), set.of(), print);
     }
 
     private void come(Coming comes, Manifest.Entry entry, OnDisk standing) {
@@ -147,8 +149,7 @@ final class Plan {
             }
             Path stays = shown.resolve(each);
             Path newest = places.get(places.size() - 1);
-            boolean anothers =
-                    !entry.set().equals(set.name()) && entry.print().isOf(folder.file(each));
+            boolean anothers = !entry.set().equals(set.name()) && entry.print().isOf(folder.file(each));
             String why = anothers
                     ? stays + " was written by '" + entry.set() + "'" + named(entry.of())
                     : stays + " was changed after it was written";

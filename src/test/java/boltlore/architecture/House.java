@@ -49,14 +49,15 @@ final class House {
                 trades
             trades.picking: bill catalogue explanation faults findings measure order report resolution trades
             trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
-            trades.coating: bill catalogue choices faults findings measure order report report.drawing resolution trades
+            trades.coating: bill catalogue choices csv faults findings json measure order report report.drawing
+                resolution trades
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
             trades.costing.cost: bill catalogue measure order trades.coating trades.costing
             trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
                 trades.costing trades.costing.cost trades.costing.path
             trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades trades.costing trades.costing.quote trades.picking
-            trades.coating.written: catalogue csv faults json measure trades.coating
+            trades.coating.written: csv faults json trades.coating
             trades.costing.sheets: bill catalogue choices explanation faults findings measure order power report
                 report.drawing resolution trades trades.costing trades.costing.cost trades.costing.path
                 trades.costing.quote trades.weighing

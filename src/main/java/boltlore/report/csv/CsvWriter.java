@@ -35,7 +35,7 @@ public final class CsvWriter implements ReportWriter {
     private static final String GROUP = "group";
     private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
     private static final Pattern BREAK = Pattern.compile("\\s*[\\r\\n]+\\s*");
-    private static final Pattern BREAK_AFTER_COMMA = Pattern.compile(",\\s*[\\r\\n]+\\s*");
+    private static final Pattern COMMA_BREAK = Pattern.compile(",\\s*[\\r\\n]+\\s*");
 
     @Override
     public List<SheetFile> write(Report report) {
@@ -127,13 +127,12 @@ public final class CsvWriter implements ReportWriter {
     }
 
     private static String field(String text) {
-        String oneLine = text.strip().replace('\u00A0', ' ');
-        boolean several = oneLine.indexOf('\n') >= 0 || oneLine.indexOf('\r') >= 0;
-        return CsvField.encode(several ? oneLine(oneLine) : oneLine);
-    }
-
-    private static String oneLine(String text) {
-        return BREAK.matcher(BREAK_AFTER_COMMA.matcher(text).replaceAll(", ")).replaceAll(" / ");
+        boolean several = text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0;
+        String oneLine = several
+                ? BREAK.matcher(COMMA_BREAK.matcher(text.strip()).replaceAll(", "))
+                        .replaceAll(" / ")
+                : text.strip();
+        return CsvField.encode(oneLine.replace('\u00A0', ' '));
     }
 
     private static void line(Utf8 csv, String[] fields) {

@@ -58,7 +58,9 @@ public record Again(Map<String, Integer> coatings) {
                         plan.sendOuts().stream().flatMap(out -> out.rows().stream()))
                 .flatMap(row -> row.marks().stream().flatMap(PieceMarks::each).map(piece -> which(row, piece)))
                 .toList();
-        return coatings.keySet().stream().filter(piece -> !there.contains(piece)).toList();
+        return coatings.keySet().stream()
+                .filter(piece -> !there.contains(piece))
+                .toList();
     }
 
     /** Reads a CSV table with a row for each piece. */
@@ -74,8 +76,10 @@ public record Again(Map<String, Integer> coatings) {
         for (CsvTable.Row row : table.rows()) {
             String cell = table.cell(row, "coating");
             String coating = cell.isEmpty() ? SECOND : cell;
-            NEEDED.stream().filter(heading -> table.cell(row, heading).isEmpty()).forEach(heading ->
-                    faults.add(table.fault(row, heading, "nothing", "the part and the mark of a piece")));
+            NEEDED.stream()
+                    .filter(heading -> table.cell(row, heading).isEmpty())
+                    .forEach(heading ->
+                            faults.add(table.fault(row, heading, "nothing", "the part and the mark of a piece")));
             if (coating.matches("[2-9]|[1-9][0-9]")) {
                 coatings.put(table.cell(row, "part") + " " + table.cell(row, "piece"), Integer.valueOf(coating));
             } else {

@@ -26,7 +26,12 @@ final class CoatCodes {
         FilmDemand demand = FilmDemand.of(finish);
         return code(
                 "F",
-                finish.name() + ';' + coats + ';' + FilmAcceptance.READINGS + ' '
+                finish.name()
+                        + ';'
+                        + coats
+                        + ';'
+                        + FilmAcceptance.READINGS
+                        + ' '
                         + demand.acceptance().floorUm());
     }
 

@@ -44,8 +44,7 @@ public record CoatJob(
         return of(kits, late, null, Again.NONE).map(job -> job.without(stopped));
     }
 
-    static Optional<CoatJob> of(
-            List<KitInWork> kits, @Nullable String late, @Nullable LocalDate start, Again again) {
+    static Optional<CoatJob> of(List<KitInWork> kits, @Nullable String late, @Nullable LocalDate start, Again again) {
         List<Bill> planned = kits.stream()
                 .map(KitInWork::bill)
                 .filter(bill -> !bill.order().name().equals(late))

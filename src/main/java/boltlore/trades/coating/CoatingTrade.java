@@ -70,7 +70,10 @@ public final class CoatingTrade extends Trade {
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given options) {
         return again(options).then(again -> {
             Optional<CoatJob> job = CoatJob.of(
-                            kits, options.get(LATE).orElse(null), options.get(START).orElse(null), again)
+                            kits,
+                            options.get(LATE).orElse(null),
+                            options.get(START).orElse(null),
+                            again)
                     .map(planned -> planned.without(stopped));
             List<Fault> faults = job.map(planned -> again.missing(planned.plan())).orElse(List.of()).stream()
                     .map(CoatingTrade::missing)

@@ -70,7 +70,8 @@ final class FilmPage {
 
     private static String acceptance(OvenBatch batch) {
         String all = batch.finish().coats().size() > 1 ? "All coats together. " : "";
-        return all + "Read each piece marked 'read' at five places after cooling; of the others write down what is seen or"
+        return all
+                + "Read each piece marked 'read' at five places after cooling; of the others write down what is seen or"
                 + " read besides. " + rule(batch) + GAUGE;
     }
 

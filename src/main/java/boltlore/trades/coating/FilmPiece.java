@@ -24,8 +24,7 @@ record FilmPiece(BatchRow row, String mark, boolean toRead) {
         List<FilmPiece> all = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             BatchRow row = batch.rows().get(i);
-            List<String> marks =
-                    row.marks().stream().flatMap(PieceMarks::each).toList();
+            List<String> marks = row.marks().stream().flatMap(PieceMarks::each).toList();
             for (int piece = 0; piece < marks.size(); piece++) {
                 all.add(new FilmPiece(row, marks.get(piece), piece < read.get(i)));
             }

@@ -20,7 +20,8 @@ final class FilmPlaces {
     private record Place(Finish finish, @Nullable OvenBatch batch) {
 
         boolean isOf(FilmReading reading) {
-            return batch != null && CoatCodes.limits(finish).equals(reading.sheet().limits());
+            return batch != null
+                    && CoatCodes.limits(finish).equals(reading.sheet().limits());
         }
     }
 
@@ -35,7 +36,8 @@ final class FilmPlaces {
         for (BatchRow row : rows) {
             for (PieceMarks marks : row.marks()) {
                 marks.each()
-                        .forEach(piece -> places.put(row.part().number() + " " + piece, new Place(row.finish(), batch)));
+                        .forEach(
+                                piece -> places.put(row.part().number() + " " + piece, new Place(row.finish(), batch)));
             }
         }
     }
@@ -81,8 +83,7 @@ final class FilmPlaces {
                 : place.finish().says().english().equals(first.sheet().finish())
                         ? FilmFinding.LIMITS_CHANGED_SINCE
                         : FilmFinding.OTHER_COAT_ASKED;
-        List<String> pieces =
-                alike.stream().map(FilmReading::which).distinct().toList();
+        List<String> pieces = alike.stream().map(FilmReading::which).distinct().toList();
         return Finding.of(
                 kind,
                 first.order(),

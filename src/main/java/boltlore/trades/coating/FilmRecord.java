@@ -16,10 +16,10 @@ final class FilmRecord {
         List<JsonOut> readings = job.plan().batches().stream()
                 .flatMap(batch -> FilmPiece.of(batch).stream().map(piece -> reading(batch, piece, job.again())))
                 .toList();
-        List<JsonOut> issued = job.plan().runs().stream().map(FilmRecord::issued).toList();
-        JsonOut.Members record = JsonOut.object()
-                .put("readings", JsonOut.list(readings))
-                .put("issued", JsonOut.list(issued));
+        List<JsonOut> issued =
+                job.plan().runs().stream().map(FilmRecord::issued).toList();
+        JsonOut.Members record =
+                JsonOut.object().put("readings", JsonOut.list(readings)).put("issued", JsonOut.list(issued));
         return readings.isEmpty() ? List.of() : List.of(SheetFile.utf8(JSON, record.written()));
     }
 

@@ -3,7 +3,6 @@ package boltlore.trades.coating;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import boltlore.measure.Digits;
-import boltlore.trades.StoppedOrder;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.FindingsTable;
@@ -17,6 +16,7 @@ import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.StoppedOrder;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -72,7 +72,11 @@ public final class FilmSheet {
     /** What {@code coat --again} takes. */
     private static final TableSpec<Rework> AGAIN = TableSpec.<Rework>named("again")
             .text("batch", "Batch", each -> String.valueOf(each.film().batch().number()))
-            .text("finish", "Finish", 30, each -> each.film().batch().finish().says().english())
+            .text(
+                    "finish",
+                    "Finish",
+                    30,
+                    each -> each.film().batch().finish().says().english())
             .text("part", "Part", each -> each.piece().reading().part())
             .text("piece", "Piece", each -> each.piece().reading().piece())
             .whole("coating", "Coating", "", each -> each.piece().reading().coating() + 1)
@@ -116,6 +120,12 @@ public final class FilmSheet {
             report.glance(POWDER.of(verdict.powder()).build());
         }
         report.page(first);
+        pieces(report, verdict, footer);
+        return report.build();
+    }
+
+    /** What was read of each piece, and which of them come back. */
+    private static void pieces(ReportBuilder report, RecordVerdict verdict, String footer) {
         if (verdict.film().stream().anyMatch(film -> !film.pieces().isEmpty())) {
             report.page(pieces(verdict, footer));
         }
@@ -130,7 +140,6 @@ public final class FilmSheet {
                     .note(REWORK)
                     .add(AGAIN.of(rework)));
         }
-        return report.build();
     }
 
     /** By what each batch is accepted, with the figures and where they come from. */

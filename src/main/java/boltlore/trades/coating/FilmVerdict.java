@@ -49,21 +49,13 @@ public record FilmVerdict(
         Decision decision = decision(lot, sample, pieces);
         boolean whole = later.isEmpty() || decision == Decision.REJECTED;
         return new FilmVerdict(
-                batch,
-                demand,
-                sample,
-                pieces,
-                unread(batch, filled),
-                later,
-                whole ? decision : Decision.READ_MORE);
+                batch, demand, sample, pieces, unread(batch, filled), later, whole ? decision : Decision.READ_MORE);
     }
 
     /** A record of just this lot, or one that names no lot, is of all its pieces; another one of those that it lists. */
     private static List<String> later(OvenBatch batch, List<FilmReading> readings) {
         String lot = CoatCodes.lot(batch);
-        if (readings.stream()
-                .map(reading -> reading.sheet().lot())
-                .anyMatch(of -> of.isEmpty() || of.equals(lot))) {
+        if (readings.stream().map(reading -> reading.sheet().lot()).anyMatch(of -> of.isEmpty() || of.equals(lot))) {
             return List.of();
         }
         Set<String> listed = readings.stream().map(FilmReading::which).collect(Collectors.toSet());
@@ -155,8 +147,8 @@ public record FilmVerdict(
         Stream<Finding> parts = pieces.isEmpty()
                 ? Stream.of()
                 : unread.stream()
-                        .map(part -> Finding.of(
-                                FilmFinding.PART_NOT_READ, part, "batch", batch.number(), "part", part));
+                        .map(part ->
+                                Finding.of(FilmFinding.PART_NOT_READ, part, "batch", batch.number(), "part", part));
         return Stream.of(
                         whole(),
                         rework(),
@@ -175,16 +167,13 @@ public record FilmVerdict(
                 boolean enough = !pieces.isEmpty() && read() >= sample.pieces();
                 yield enough
                         ? Stream.of()
-                        : Stream.of(
-                                of(pieces.isEmpty() ? FilmFinding.BATCH_NOT_READ : FilmFinding.TOO_FEW_READINGS));
+                        : Stream.of(of(pieces.isEmpty() ? FilmFinding.BATCH_NOT_READ : FilmFinding.TOO_FEW_READINGS));
             }
         };
     }
 
     private Stream<Finding> laterOnes() {
-        return later.isEmpty()
-                ? Stream.of()
-                : Stream.of(named(FilmFinding.PIECES_IN_NO_RECORD, later));
+        return later.isEmpty() ? Stream.of() : Stream.of(named(FilmFinding.PIECES_IN_NO_RECORD, later));
     }
 
     private Stream<Finding> rework() {

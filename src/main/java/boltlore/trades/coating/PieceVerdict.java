@@ -27,7 +27,8 @@ public record PieceVerdict(FilmReading reading, FilmDemand demand, boolean repla
         return reading.um().stream().reduce(BigDecimal::min).orElse(null);
     }
 
-    @Nullable BigDecimal highest() {
+    @Nullable
+    BigDecimal highest() {
         return reading.um().stream().reduce(BigDecimal::max).orElse(null);
     }
 
@@ -48,7 +49,8 @@ public record PieceVerdict(FilmReading reading, FilmDemand demand, boolean repla
     }
 
     /** The one reading that is far from all others, or null. */
-    @Nullable BigDecimal slip() {
+    @Nullable
+    BigDecimal slip() {
         List<BigDecimal> sorted = reading.um().stream().sorted().toList();
         if (sorted.size() < FilmAcceptance.READINGS) {
             return null;
@@ -91,7 +93,14 @@ public record PieceVerdict(FilmReading reading, FilmDemand demand, boolean repla
         if (mean != null && lowest != null && highest != null) {
             BigDecimal shown = mean.setScale(1, RoundingMode.HALF_UP);
             limit(mean.compareTo(least) < 0, FilmFinding.MEAN_BELOW_MINIMUM, batch, "mean", shown, least, found);
-            limit(lowest.compareTo(floor) < 0, FilmFinding.READING_BELOW_MINIMUM, batch, "reading", lowest, floor, found);
+            limit(
+                    lowest.compareTo(floor) < 0,
+                    FilmFinding.READING_BELOW_MINIMUM,
+                    batch,
+                    "reading",
+                    lowest,
+                    floor,
+                    found);
             limit(mean.compareTo(most) > 0, FilmFinding.MEAN_ABOVE_MAXIMUM, batch, "mean", shown, most, found);
             boolean place = highest.compareTo(most) > 0 && mean.compareTo(most) <= 0;
             limit(place, FilmFinding.READING_ABOVE_MAXIMUM, batch, "reading", highest, most, found);

@@ -18,11 +18,7 @@ public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder, 
 
     /** @param filmRead whether the record is of film, though nothing may be filled in yet */
     public static RecordVerdict of(
-            CoatPlan plan,
-            boolean filmRead,
-            List<FilmReading> readings,
-            List<PowderIssued> issued,
-            Workshop workshop) {
+            CoatPlan plan, boolean filmRead, List<FilmReading> readings, List<PowderIssued> issued, Workshop workshop) {
         FilmPlaces places = new FilmPlaces(plan);
         List<FilmVerdict> film = plan.batches().stream()
                 .filter(batch -> filmRead && !batch.rows().isEmpty())
@@ -30,15 +26,14 @@ public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder, 
                 .toList();
         List<PowderVerdict> powder = plan.runs().stream()
                 .flatMap(run -> issued.stream()
-                        .filter(powders -> run(plan, powders).filter(run::equals).isPresent())
+                        .filter(powders ->
+                                run(plan, powders).filter(run::equals).isPresent())
                         .map(powders -> PowderVerdict.of(run, powders.kg(), workshop)))
                 .toList();
         Stream<Finding> otherRuns =
                 issued.stream().filter(powders -> run(plan, powders).isEmpty()).map(RecordVerdict::otherRun);
         return new RecordVerdict(
-                film,
-                powder,
-                Stream.concat(places.apart(readings), otherRuns).collect(Findings.collected()));
+                film, powder, Stream.concat(places.apart(readings), otherRuns).collect(Findings.collected()));
     }
 
     /** By its code, or by its number where the record says none. */
@@ -52,12 +47,7 @@ public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder, 
 
     private static Finding otherRun(PowderIssued issued) {
         return Finding.of(
-                FilmFinding.RUN_CHANGED_SINCE,
-                "run " + issued.run(),
-                "run",
-                issued.run(),
-                "issued",
-                issued.kg());
+                FilmFinding.RUN_CHANGED_SINCE, "run " + issued.run(), "run", issued.run(), "issued", issued.kg());
     }
 
     /** All that somebody must act on. */

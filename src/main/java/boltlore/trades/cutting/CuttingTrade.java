@@ -93,8 +93,10 @@ public final class CuttingTrade extends Trade {
         Path file = options.get(REMNANTS).orElse(null);
         return file == null
                 ? Outcome.sound(new RackRead(RemnantRack.EMPTY, ""))
-                : JsonFile.bytes(file).then(bytes -> RemnantsFile.parse(file.toString(), bytes, catalogue)
-                        .then(rack -> Outcome.sound(new RackRead(rack, new String(bytes, StandardCharsets.UTF_8)))));
+                : JsonFile.bytes(file)
+                        .then(bytes -> RemnantsFile.parse(file.toString(), bytes, catalogue)
+                                .then(rack ->
+                                        Outcome.sound(new RackRead(rack, new String(bytes, StandardCharsets.UTF_8)))));
     }
 
     /** Pieces that cannot be cut are a fault of the catalogue: a list without them would be taken for whole. */

@@ -148,6 +148,13 @@ class CsvWriterTest {
     }
 
     @Test
+    void where_a_line_ends_with_a_comma_the_comma_parts_and_blanks_that_hold_words_together_are_plain() {
+        TableBuilder table = Table.named("list").columns(Column.text("says", "Says"));
+        table.row().put("says", "BL-1\u00A01,\nBL-2\u00A03");
+        assertThat(csv(table)).isEqualTo("subject,says\r\nBL-1,\"BL-1 1, BL-2 3\"\r\n");
+    }
+
+    @Test
     void tables_of_one_name_on_two_pages_are_one_file_with_what_sets_them_apart() {
         Report report = Report.named("picking", "Picking list")
                 .page(Page.named("Front").add(bag("front")))

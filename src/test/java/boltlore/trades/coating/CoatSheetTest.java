@@ -99,6 +99,20 @@ class CoatSheetTest {
     }
 
     @Nested
+    class Overview {
+
+        @Test
+        @DisplayName("Batches and send-outs stand by the day of need; on one day what goes out comes first")
+        void earliest_need_first() {
+            String text = text(sheet(
+                    order("BL-1", "2026-06-24").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA),
+                    order("BL-2", "2026-06-18").with(1, PLAIN, OWN_TWO_COAT)));
+            assertThat(text.substring(text.indexOf("earliest need first")))
+                    .containsSubsequence("Batch 1", "2026-06-12", "Send-out 3", "2026-06-18", "Batch 2", "2026-06-18");
+        }
+    }
+
+    @Nested
     class Brackets {
 
         @Test

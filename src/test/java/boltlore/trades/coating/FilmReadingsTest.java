@@ -146,7 +146,8 @@ class FilmReadingsTest {
     }
 
     @Test
-    @DisplayName("Two of ten that fell short tell of the eleventh, read or not: coated again the batch is free once it is read")
+    @DisplayName(
+            "Two of ten that fell short tell of the eleventh, read or not: coated again the batch is free once it is read")
     void rejected_until_all_are_read() {
         List<FilmReading> readings = readings(8, 2);
         readings.add(read(8, 2, GOOD));
@@ -158,10 +159,8 @@ class FilmReadingsTest {
 
     @Test
     void read_again_on_a_later_day_the_later_reading_counts_alone() {
-        FilmReading first =
-                new FilmReading(SHEET, "P-1", "BL-1 1", 1, LocalDate.parse("2026-06-01"), THIN, "");
-        FilmReading later =
-                new FilmReading(SHEET, "P-1", "BL-1 1", 1, LocalDate.parse("2026-06-02"), GOOD, "");
+        FilmReading first = new FilmReading(SHEET, "P-1", "BL-1 1", 1, LocalDate.parse("2026-06-01"), THIN, "");
+        FilmReading later = new FilmReading(SHEET, "P-1", "BL-1 1", 1, LocalDate.parse("2026-06-02"), GOOD, "");
         FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(later, first));
         assertThat(verdict.decision()).isEqualTo(FilmVerdict.Decision.ACCEPTED);
         assertThat(verdict.shortfalls()).isZero();

@@ -43,7 +43,8 @@ class CuttingReportTest {
     }
 
     private static CutPlan plan(List<Remnant> remnants, String... orders) {
-        return CutPlanner.plan(Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue(), new RemnantRack(remnants, List.of()));
+        return CutPlanner.plan(
+                Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue(), new RemnantRack(remnants, List.of()));
     }
 
     private static Report sheet(CutPlan plan) {

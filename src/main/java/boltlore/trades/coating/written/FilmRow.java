@@ -55,8 +55,10 @@ final class FilmRow {
             String found = um.size() + (um.size() == 1 ? " reading" : " readings");
             faults.add(new Fault(file, line.line(), "", found, FilmAcceptance.READINGS + " on each piece", ""));
         }
-        Stream.of("limits", "part", "piece").filter(heading -> cell(line, heading).isEmpty()).forEach(heading ->
-                faults.add(table.fault(line, heading, "nothing", "what 'boltlore coat' wrote there")));
+        Stream.of("limits", "part", "piece")
+                .filter(heading -> cell(line, heading).isEmpty())
+                .forEach(heading ->
+                        faults.add(table.fault(line, heading, "nothing", "what 'boltlore coat' wrote there")));
         OptionalInt coating = cell(line, "coating").isEmpty() ? OptionalInt.of(1) : cells.whole(line, "coating");
         LocalDate on = cells.day(line, "on").orElse(null);
         if (faults.count() == before) {

@@ -34,8 +34,7 @@ final class RecordCheck {
 
     private void film(Written<FilmReading> written) {
         FilmReading reading = written.value();
-        if (reading.isFilled()
-                && !pieces.add(new Key(reading.which(), reading.coating(), reading.on()))) {
+        if (reading.isFilled() && !pieces.add(new Key(reading.which(), reading.coating(), reading.on()))) {
             faults.add(written.fault(
                     "piece '" + reading.piece() + "' of " + reading.part() + " a second time",
                     "each piece once, or once for each coating and day",

@@ -68,8 +68,8 @@ final class RecordCsv {
             if (!kg.isEmpty()) {
                 String code = table.cell(line, "code");
                 cells.whole(line, "run")
-                        .ifPresent(run -> issued.add(new Written<>(
-                                new PowderIssued(run, code, kg.get(0)), file, line.line(), "issued")));
+                        .ifPresent(run -> issued.add(
+                                new Written<>(new PowderIssued(run, code, kg.get(0)), file, line.line(), "issued")));
             }
         }
         return issued;
