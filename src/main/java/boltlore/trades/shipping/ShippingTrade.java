@@ -33,6 +33,15 @@ public final class ShippingTrade implements Trade {
             false,
             ShippingTrade::to);
 
+    /** A kit is planned before anybody has to know where it goes; nobody types this. */
+    private static final TradeOption<Boolean> PLANNED =
+            TradeOption.of("planned", "", "Not shipped yet.", text -> Outcome.sound(true));
+
+    @Override
+    public Given forKit() {
+        return Given.NONE.with(PLANNED, true);
+    }
+
     @Override
     public String name() {
         return NAME;
@@ -68,7 +77,8 @@ public final class ShippingTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        Route route = new Route(options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()));
+        Route route = new Route(
+                options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()), !options.has(PLANNED));
         List<Outcome<Shipment>> shipments =
                 kits.stream().map(kit -> shipment(kit, route, options)).toList();
         return Outcome.all(shipments).then(all -> Outcome.sound(results(kits, all)));
