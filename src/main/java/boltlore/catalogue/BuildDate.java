@@ -60,6 +60,8 @@ public record BuildDate(LocalDate first, LocalDate last) {
             return first.toString();
         }
         YearMonth month = YearMonth.from(first);
-        return month.equals(YearMonth.from(last)) ? month.toString() : Year.from(first).toString();
+        return month.equals(YearMonth.from(last))
+                ? month.toString()
+                : Year.from(first).toString();
     }
 }

@@ -18,6 +18,7 @@ public record BuildDates(
 
     /** Whether any day that it may be is among these. */
     public boolean meets(BuildDate built) {
-        return (from == null || !built.last().isBefore(from)) && (to == null || !built.first().isAfter(to));
+        return (from == null || !built.last().isBefore(from))
+                && (to == null || !built.first().isAfter(to));
     }
 }

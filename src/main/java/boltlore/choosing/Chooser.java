@@ -89,7 +89,8 @@ public final class Chooser {
                 ? importance.leastFirst(family, requests).stream()
                         .filter(alone -> !Requests.fulfillable(this, List.of(alone), wanted))
                         .map(alone -> told(List.of(alone), wanted))
-                        .min(Comparator.comparingInt(conflict -> conflict.limits().size()))
+                        .min(Comparator.comparingInt(
+                                conflict -> conflict.limits().size()))
                 : Optional.empty();
         return plainest.orElseGet(() -> conflict(requests, wanted, importance));
     }

@@ -80,8 +80,7 @@ final class AskSession {
             return new Asking(wanted, null);
         }
         Optional<Asking> question = asked.interview().question().map(option -> new Asking(option, null));
-        return question.orElseGet(
-                () -> new Asking(null, heads.next().orElse(null)));
+        return question.orElseGet(() -> new Asking(null, heads.next().orElse(null)));
     }
 
     /** A question that was only explained is not printed again. */

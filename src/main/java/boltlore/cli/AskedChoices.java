@@ -53,8 +53,8 @@ final class AskedChoices {
     Outcome<Order> in(CatalogueSession session) {
         Outcome<Order> start =
                 family.endsWith(".json") ? session.order(Path.of(family)) : inFamily(session.catalogue());
-        return start.then(
-                order -> WrittenChoices.added(order.choices(), written).then(choices -> firm(order, choices, session.catalogue())));
+        return start.then(order -> WrittenChoices.added(order.choices(), written)
+                .then(choices -> firm(order, choices, session.catalogue())));
     }
 
     private Outcome<Order> inFamily(Catalogue catalogue) {

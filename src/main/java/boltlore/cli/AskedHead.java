@@ -98,19 +98,18 @@ enum AskedHead {
     /** The order with what was said, or what is wrong with it. */
     Outcome<Order> said(Order order, String text, Catalogue catalogue) {
         OrderBuilder builder = new OrderBuilder(order);
-        Outcome<Order> changed =
-                switch (this) {
-                    case BUILT -> BuiltSaid.in(order, text);
-                    case NUMBER -> Outcome.sound(builder.name(text).build());
-                    case CUSTOMER -> Outcome.sound(builder.customer(text).build());
-                    case DUE -> day(text).then(day -> Outcome.sound(builder.due(day).build()));
-                    case PARTNER -> Outcome.sound(new PapersLanguage(catalogue).through(text, order));
-                    case DISCOUNT -> discount(order, text);
-                    case BRACKETS -> brackets(order, text);
-                    case PLACED ->
-                        day(text).then(day -> Outcome.sound(builder.placed(day).build()));
-                    case LANGUAGE -> Outcome.sound(builder.language(text).build());
-                };
+        Outcome<Order> changed = switch (this) {
+            case BUILT -> BuiltSaid.in(order, text);
+            case NUMBER -> Outcome.sound(builder.name(text).build());
+            case CUSTOMER -> Outcome.sound(builder.customer(text).build());
+            case DUE -> day(text).then(day -> Outcome.sound(builder.due(day).build()));
+            case PARTNER -> Outcome.sound(new PapersLanguage(catalogue).through(text, order));
+            case DISCOUNT -> discount(order, text);
+            case BRACKETS -> brackets(order, text);
+            case PLACED ->
+                day(text).then(day -> Outcome.sound(builder.placed(day).build()));
+            case LANGUAGE -> Outcome.sound(builder.language(text).build());
+        };
         return changed.then(said -> checked(said, catalogue));
     }
 
@@ -126,8 +125,10 @@ enum AskedHead {
         Outcome<Order> read = OrderReader.parse("", text, catalogue);
         return read instanceof Outcome.Sound<Order>
                 ? Outcome.sound(order)
-                : Outcome.faulty(
-                        read.faults().stream().map(Fault::withoutPlace).distinct().toList());
+                : Outcome.faulty(read.faults().stream()
+                        .map(Fault::withoutPlace)
+                        .distinct()
+                        .toList());
     }
 
     private static Outcome<Order> discount(Order order, String text) {

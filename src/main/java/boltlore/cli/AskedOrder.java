@@ -122,10 +122,7 @@ final class AskedOrder {
     private Order with(Choices other) {
         TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
         byDate.removeIf(option -> !other.value(option).equals(order.choices().value(option)));
-        return new OrderBuilder(order)
-                .choices(other)
-                .settledByDate(byDate)
-                .build();
+        return new OrderBuilder(order).choices(other).settledByDate(byDate).build();
     }
 
     private void changed(Order after, boolean ofChoices, @Nullable Option asked) {

@@ -51,6 +51,7 @@ final class BuiltSaid {
 
     /** An option that a build date would settle and nobody has answered. */
     static boolean wouldSettle(Choices choices) {
-        return choices.unsettled().stream().anyMatch(option -> !option.builtFrom().isEmpty());
+        return choices.unsettled().stream()
+                .anyMatch(option -> !option.builtFrom().isEmpty());
     }
 }

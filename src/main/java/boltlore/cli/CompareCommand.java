@@ -101,8 +101,7 @@ final class CompareCommand extends RoomCommand {
         screen.wrapped(
                 2,
                 price(before, after) + ", "
-                        + FigureWords.mass(
-                                comparison.massKgDifference().setScale(1, RoundingMode.HALF_UP))
+                        + FigureWords.mass(comparison.massKgDifference().setScale(1, RoundingMode.HALF_UP))
                         + (cost ? "; " + costs(before, after) : "") + ".");
     }
 
@@ -117,16 +116,17 @@ final class CompareCommand extends RoomCommand {
     }
 
     private static BigDecimal direct(OrderPricing before, OrderPricing after) {
-        return after.costed()
-                .totals()
-                .cost()
-                .subtract(before.costed().totals().cost());
+        return after.costed().totals().cost().subtract(before.costed().totals().cost());
     }
 
     /** Of the kits without their extras, as the direct cost is. */
     private static Optional<BigDecimal> full(OrderPricing before, OrderPricing after) {
-        return before.found().flatMap(was -> after.found()
-                .map(is -> is.cost().kit().total().subtract(was.cost().kit().total())));
+        return before.found()
+                .flatMap(was -> after.found()
+                        .map(is -> is.cost()
+                                .kit()
+                                .total()
+                                .subtract(was.cost().kit().total())));
     }
 
     private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
@@ -161,9 +161,7 @@ final class CompareCommand extends RoomCommand {
                 ? comparison
                         .put("costCurrency", after.costed().currency().getCurrencyCode())
                         .put("directCostDifference", direct(before, after))
-                        .putIfAny(
-                                "fullCostDifference",
-                                full(before, after).orElse(null))
+                        .putIfAny("fullCostDifference", full(before, after).orElse(null))
                 : comparison;
     }
 

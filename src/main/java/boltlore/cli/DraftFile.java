@@ -52,9 +52,7 @@ final class DraftFile {
     /** Without a file that says otherwise the order's number, as soon as it is known. */
     private Path named(Order order) {
         boolean numbered = !order.name().equals(OrderBuilder.NO_NUMBER);
-        return given != null
-                ? given
-                : Path.of(numbered ? order.name().toLowerCase(Locale.ROOT) : order.family());
+        return given != null ? given : Path.of(numbered ? order.name().toLowerCase(Locale.ROOT) : order.family());
     }
 
     static boolean isDraft(Path file) {
@@ -105,8 +103,8 @@ final class DraftFile {
 
     String says() {
         return kept.file()
-                .map(file -> "Draft kept in " + file + ". 'boltlore ask " + file + "' goes on from it; 'boltlore choose "
-                        + file + "' says what it may come to.")
+                .map(file -> "Draft kept in " + file + ". 'boltlore ask " + file
+                        + "' goes on from it; 'boltlore choose " + file + "' says what it may come to.")
                 .orElse("Nothing was answered, so nothing is kept.");
     }
 }

@@ -32,7 +32,11 @@ final class OrderHead {
             description = "When the base vehicle was built, as 1971-05-20, 1971-05 or 1971.")
     private @Nullable BuildDate built;
 
-    @Option(names = "--placed", paramLabel = "DATE", converter = Day.class, description = "The date of the order; without it today.")
+    @Option(
+            names = "--placed",
+            paramLabel = "DATE",
+            converter = Day.class,
+            description = "The date of the order; without it today.")
     private @Nullable LocalDate placed;
 
     @Option(

@@ -29,8 +29,7 @@ record PapersLanguage(Catalogue catalogue) {
     }
 
     private Order in(Order order, Choices choices) {
-        String language =
-                chosen(choices).or(() -> ofPartner(order)).orElse("en");
+        String language = chosen(choices).or(() -> ofPartner(order)).orElse("en");
         return new OrderBuilder(order).language(language).build();
     }
 

@@ -115,7 +115,9 @@ final class Plan {
     /** What stands there already as it is to be stays what it was: the sheet of who wrote it first. */
     private static Manifest.Entry entry(SheetSet set, Print print, Manifest.@Nullable Entry same) {
         boolean anothers = same != null && !same.set().equals(set.name());
-        return anothers ? new Manifest.Entry(same.set(), same.of(), print) : new Manifest.Entry(set.name(), set.of(), print);
+        return anothers
+                ? new Manifest.Entry(same.set(), same.of(), print)
+                : new Manifest.Entry(set.name(), set.of(), print);
     }
 
     private void come(Coming comes, Manifest.Entry entry, OnDisk standing) {
@@ -140,8 +142,7 @@ final class Plan {
             }
             Path stays = shown.resolve(each);
             Path newest = places.get(places.size() - 1);
-            boolean anothers =
-                    !entry.set().equals(set.name()) && entry.print().isOf(folder.file(each));
+            boolean anothers = !entry.set().equals(set.name()) && entry.print().isOf(folder.file(each));
             String why = anothers
                     ? stays + " was written by '" + entry.set() + "'" + named(entry.of())
                     : stays + " was changed after it was written";

@@ -85,10 +85,7 @@ public final class OrderResolver {
             boolean against = !then.isEmpty()
                     && then.stream().noneMatch(dates -> dates.value().equals(value));
             if (against && !value.isEmpty()) {
-                findings.add(new Finding(
-                        FindingKind.ERA_AGAINST_BUILD_DATE,
-                        value,
-                        built.toString()));
+                findings.add(new Finding(FindingKind.ERA_AGAINST_BUILD_DATE, value, built.toString()));
             }
         }
         return findings;

@@ -61,7 +61,15 @@ class AskCommandTest {
     private Ran ask(String typed, Object... more) {
         List<Object> all = new ArrayList<>(List.of("ask", "pannier-van"));
         all.addAll(MOST);
-        all.addAll(List.of("--built", "1978-02-03", "--placed", "2026-06-15", "--out", folder.resolve("new.json"), "--within", "20s"));
+        all.addAll(List.of(
+                "--built",
+                "1978-02-03",
+                "--placed",
+                "2026-06-15",
+                "--out",
+                folder.resolve("new.json"),
+                "--within",
+                "20s"));
         all.addAll(List.of(more));
         return typed(typed, all.toArray());
     }
@@ -429,7 +437,9 @@ class AskCommandTest {
         Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-99-99");
 
         assertThat(asked.exit()).isEqualTo(Exit.USAGE);
-        assertThat(asked.err()).contains("'1963-99-99'; expected a day, a month or a year").doesNotContain("Exception");
+        assertThat(asked.err())
+                .contains("'1963-99-99'; expected a day, a month or a year")
+                .doesNotContain("Exception");
     }
 
     @Nested
@@ -451,7 +461,8 @@ class AskCommandTest {
 
             assertThat(words(asked))
                     .contains("All is decided")
-                    .containsPattern("Order BL-1011 for .*, vehicle built [\\d-]+, placed [\\d-]+, .*papers in German\\.")
+                    .containsPattern(
+                            "Order BL-1011 for .*, vehicle built [\\d-]+, placed [\\d-]+, .*papers in German\\.")
                     .containsPattern("Price EUR [\\d,.]+ before tax; 1 valid order remains\\.");
         }
 
@@ -467,7 +478,10 @@ class AskCommandTest {
         void takes_changes_and_takes_them_back() throws IOException {
             ask(DECIDED + "air-conditioning=no\ndiscount 5\nundo\ncustomer Other\nwrite\n");
 
-            assertThat(written("new.json").get("choices").get("air-conditioning").asText())
+            assertThat(written("new.json")
+                            .get("choices")
+                            .get("air-conditioning")
+                            .asText())
                     .isEqualTo("no");
             assertThat(written("new.json").get("customer").asText()).isEqualTo("Other");
             assertThat(written("new.json").has("terms")).isFalse();
@@ -483,7 +497,10 @@ class AskCommandTest {
                     folder.resolve("new.json"));
 
             assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
-            assertThat(written("new.json").get("choices").get("air-conditioning").asText())
+            assertThat(written("new.json")
+                            .get("choices")
+                            .get("air-conditioning")
+                            .asText())
                     .isEqualTo("no");
         }
     }
@@ -501,7 +518,14 @@ class AskCommandTest {
         @Test
         void of_labels_and_manuals_chosen_on_the_command_line() throws IOException {
             Ran asked = typed(
-                    "quit\n", "ask", "pannier-van", "language=de", "--built", "1970", "--out", folder.resolve("x.json"));
+                    "quit\n",
+                    "ask",
+                    "pannier-van",
+                    "language=de",
+                    "--built",
+                    "1970",
+                    "--out",
+                    folder.resolve("x.json"));
             typed("number BL-1\nquit\n", "ask", "pannier-van", "language=de", "--out", folder.resolve("new.json"));
 
             assertThat(asked.exit()).isEqualTo(Exit.STOPPED);
@@ -538,12 +562,7 @@ class AskCommandTest {
                     "Werkstatt Lindenquell",
                     "--out",
                     folder.resolve("new.json"));
-            typed(
-                    "partner Werkstatt Lindenquell\nquit\n",
-                    "ask",
-                    "pannier-van",
-                    "--out",
-                    folder.resolve("new.json"));
+            typed("partner Werkstatt Lindenquell\nquit\n", "ask", "pannier-van", "--out", folder.resolve("new.json"));
 
             assertThat(written("new.draft.json").get("language").asText()).isEqualTo("de");
         }
@@ -588,6 +607,7 @@ class AskCommandTest {
                 .readTree(Files.readString(draft))
                 .get("$schema")
                 .asText();
-        assertThat(draft.resolveSibling(schema).normalize()).isEqualTo(Path.of("catalog/schema/order.schema.json").toAbsolutePath());
+        assertThat(draft.resolveSibling(schema).normalize())
+                .isEqualTo(Path.of("catalog/schema/order.schema.json").toAbsolutePath());
     }
 }

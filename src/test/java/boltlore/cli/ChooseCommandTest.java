@@ -48,11 +48,7 @@ class ChooseCommandTest {
     @Test
     void says_the_plainest_of_several_reasons() {
         assertThat(words(choose(
-                        "pannier-van",
-                        "drive-side=right",
-                        "market=united-kingdom",
-                        "--why",
-                        "supply=split-phase-32")))
+                        "pannier-van", "drive-side=right", "market=united-kingdom", "--why", "supply=split-phase-32")))
                 .startsWith("Split-phase, 120/240 V, 32 A: not available, because United Kingdom is chosen.");
         assertThat(words(choose(
                         "pannier-van",

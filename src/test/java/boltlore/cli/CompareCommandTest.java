@@ -73,7 +73,8 @@ class CompareCommandTest {
                         .out());
 
         assertThat(words(ran))
-                .containsPattern(", \\d+\\.\\d kg less; direct cost of the kit EUR [\\d,.]+ less, full cost EUR [\\d,.]+ less\\.");
+                .containsPattern(
+                        ", \\d+\\.\\d kg less; direct cost of the kit EUR [\\d,.]+ less, full cost EUR [\\d,.]+ less\\.");
         assertThat(json.get("costCurrency").asText()).isEqualTo("EUR");
         assertThat(json.get("directCostDifference").asText()).startsWith("-");
         assertThat(json.get("fullCostDifference").asText()).startsWith("-");

@@ -20,8 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayName("A draft")
 class DraftFileTest {
 
-    private static final Order ORDER =
-            Order.draft(Choices.of(Demo.catalogue().family("pannier-van"), Map.of()));
+    private static final Order ORDER = Order.draft(Choices.of(Demo.catalogue().family("pannier-van"), Map.of()));
 
     @TempDir
     Path temp;
@@ -98,11 +97,7 @@ class DraftFileTest {
         assertThat(text("van-3.draft.json")).contains("Two");
         assertThat(names())
                 .containsExactly(
-                        ".van.draft.json.new",
-                        "van-2.draft.json",
-                        "van-3.draft.json",
-                        "van.draft.json",
-                        "victim.txt");
+                        ".van.draft.json.new", "van-2.draft.json", "van-3.draft.json", "van.draft.json", "victim.txt");
     }
 
     @Test

@@ -123,8 +123,9 @@ class KitCommandTest {
         assertThat(made.resolve("powder-coat-batch.xlsx")).hasBinaryContent(batch);
         assertThat(made.resolve("powder-coat-batch.new.xlsx")).exists();
         assertThat(coat.err().replaceAll("\\s+", " "))
-                .contains("powder-coat-batch.xlsx was written by 'kit' of BL-1001: it stays as it is, and what is new is"
-                        + " powder-coat-batch.new.xlsx beside it.");
+                .contains(
+                        "powder-coat-batch.xlsx was written by 'kit' of BL-1001: it stays as it is, and what is new is"
+                                + " powder-coat-batch.new.xlsx beside it.");
     }
 
     @Test

@@ -215,7 +215,8 @@ class ExportsTest {
     }
 
     @Test
-    @DisplayName("of another kind of run are never replaced: the new sheet comes beside them, and a sentence says whose they are")
+    @DisplayName(
+            "of another kind of run are never replaced: the new sheet comes beside them, and a sentence says whose they are")
     void leave_what_another_kind_wrote_under_the_same_name() throws IOException {
         of("kit", "BL-1", file("batch.xlsx", "1"));
 
@@ -225,8 +226,9 @@ class ExportsTest {
         assertThat(place("batch.xlsx")).hasContent("1");
         assertThat(place("batch.new.xlsx")).hasContent("3");
         assertThat(first.kept())
-                .containsExactly(place("batch.xlsx")
-                        + " was written by 'kit' of BL-1: it stays as it is, and what is new is batch.new.xlsx beside it.");
+                .containsExactly(
+                        place("batch.xlsx")
+                                + " was written by 'kit' of BL-1: it stays as it is, and what is new is batch.new.xlsx beside it.");
         assertThat(second.kept()).hasSize(1);
         assertThat(of("kit", "BL-1", file("batch.xlsx", "4")).kept()).isEmpty();
         assertThat(place("batch.xlsx")).hasContent("4");
@@ -248,9 +250,11 @@ class ExportsTest {
     void tell_of_other_orders() throws IOException {
         of("coat", "BL-1", file("batch.xlsx", "1"), file("csv/batch.csv", "1"));
 
-        assertThat(of("coat", "BL-2", file("batch.xlsx", "2"), file("csv/batch.csv", "2")).kept())
+        assertThat(of("coat", "BL-2", file("batch.xlsx", "2"), file("csv/batch.csv", "2"))
+                        .kept())
                 .containsExactly("In " + place("") + " the sheets of BL-1 have made room for those of BL-2.");
-        assertThat(of("coat", "BL-2", file("batch.xlsx", "3"), file("csv/batch.csv", "2")).kept())
+        assertThat(of("coat", "BL-2", file("batch.xlsx", "3"), file("csv/batch.csv", "2"))
+                        .kept())
                 .isEmpty();
     }
 
@@ -262,7 +266,8 @@ class ExportsTest {
 
         assertThat(Exports.file(file, "prove --report", bytes("2")).faults())
                 .singleElement()
-                .satisfies(fault -> assertThat(fault.found()).isEqualTo("a file that 'cut --left left.json' has written"));
+                .satisfies(
+                        fault -> assertThat(fault.found()).isEqualTo("a file that 'cut --left left.json' has written"));
         assertThat(file).hasContent("1");
     }
 

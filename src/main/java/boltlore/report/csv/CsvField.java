@@ -66,7 +66,11 @@ final class CsvField implements Cell.Cases<String> {
 
     /** Half of a letter is looked at with its other half, by who makes the text. */
     private static boolean isShown(char letter) {
-        return Legible.is(letter) || Character.isSurrogate(letter) || letter == '\n' || letter == '\r' || letter == '\t';
+        return Legible.is(letter)
+                || Character.isSurrogate(letter)
+                || letter == '\n'
+                || letter == '\r'
+                || letter == '\t';
     }
 
     private static String quoted(String text) {

@@ -77,8 +77,8 @@ public final class ShippingTrade implements Trade {
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        Route route = new Route(
-                options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()), !options.has(PLANNED));
+        Route route =
+                new Route(options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()), !options.has(PLANNED));
         List<Outcome<Shipment>> shipments =
                 kits.stream().map(kit -> shipment(kit, route, options)).toList();
         return Outcome.all(shipments).then(all -> Outcome.sound(results(kits, all)));

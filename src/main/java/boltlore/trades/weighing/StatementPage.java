@@ -129,9 +129,7 @@ final class StatementPage {
     static ParticularsBuilder facts(Weighing weighing) {
         Growth growth = weighing.growth();
         MassLimit limit = growth == null ? null : growth.limit();
-        return limit == null
-                ? result(weighing)
-                : result(weighing).say("market-limit", "Market limit", limit.because());
+        return limit == null ? result(weighing) : result(weighing).say("market-limit", "Market limit", limit.because());
     }
 
     private static List<Change> list(Growth growth, @Nullable OnAxles onAxles) {
