@@ -52,14 +52,15 @@ public final class WhyIn {
         Line line = plan.line(((Requirer.OfLine) reason.asker()).line());
         return new Because(
                 sentence,
-                List.of(Because.of("Line " + line.name() + " is called for by: " + conditions.of(line.when()))));
+                List.of(Because.of("Line " + line.name() + " is selected "
+                        + (line.when().isAlways() ? "in " : "by: ") + conditions.of(line.when()))));
     }
 
     private String detail(Reason reason) {
         if (reason.asker() instanceof Requirer.OfLine of) {
             Line line = plan.line(of.line());
             Position position = plan.positionOf(of.line());
-            String at = "line " + line.name() + " at " + position.says().english();
+            String at = position.says().english();
             return reason.way() == Way.LINE
                     ? at + ", " + line.quantity().toPlainString()
                     : at + " " + needs(line.needs(), reason.part());

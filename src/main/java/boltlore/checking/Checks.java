@@ -31,6 +31,7 @@ public final class Checks {
             SheetCautions::remarks,
             BondingTested::remarks,
             CoatingGiven::remarks,
+            SelfLocking::remarks,
             ElectricsGiven::remarks,
             BranchesHold::remarks,
             HandsFollow::remarks,

@@ -69,7 +69,7 @@ final class StoppedOrders {
         }
         if (++withoutFormula > MOST_WITHOUT_FORMULA) {
             throw new Deadline.Passed("more than " + MOST_WITHOUT_FORMULA
-                    + " kits have findings that stop them, and not all other kits were looked at");
+                    + " kits have findings that stop them, and not all other kits were tried");
         }
         Condition stopped = alike(order, finding);
         met.add(stopped);

@@ -33,7 +33,7 @@ public final class Acceptable {
 
     private static String whyNot(Severity severity, boolean ofFamilies) {
         return switch (severity) {
-            case STOP -> "which stops the sheets of orders";
+            case STOP -> "a Stop";
             case CHECK -> ofFamilies ? "" : "which each order decides on";
             case NOTE -> "which is told and asks for nothing";
         };

@@ -41,7 +41,7 @@ class AskCommandTest {
             "charger=seven",
             "heater=water");
 
-    /** Number, customer, nothing said of due date, partner and discount; brackets that carry nothing stay out. */
+    /** Number, customer, nothing said of due date, partner and discount; brackets that support nothing stay out. */
     private static final String HEAD = "BL-3001\nNew Customer\n\n\n\nout\nwrite\n";
 
     @TempDir

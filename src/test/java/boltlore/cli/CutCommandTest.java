@@ -162,7 +162,7 @@ class CutCommandTest {
             assertThat(finding.get("severity").asText()).isEqualTo("check");
             assertThat(finding.get("data").get("order").asText()).isEqualTo("BL-1002");
         });
-        assertThat(tables(together).get("held-back")).hasSameSizeAs(together.get("findings"));
+        assertThat(tables(together).get("on-hold")).hasSameSizeAs(together.get("findings"));
         assertThat(decided.get("findings")).isEmpty();
     }
 

@@ -114,7 +114,10 @@ class PriceCommandTest {
                 .isEqualByComparingTo(step(order, "Price before tax", "quoted").add(step(order, "Tax", "quoted")));
         assertThat(facts.get("rate-of").get("value").asText()).isEqualTo("2026-06-15");
         assertThat(number(facts.get("margin-left"), "value")).isPositive();
-        assertThat(table(order, "cost-statement", "chain").get(0).get("part").asText())
+        assertThat(table(order, "cost-statement", "critical-path")
+                        .get(0)
+                        .get("part")
+                        .asText())
                 .isEqualTo("BM-44");
     }
 
@@ -147,7 +150,7 @@ class PriceCommandTest {
         assertThat(order.get("findings"))
                 .anyMatch(finding -> finding.get("kind").asText().equals("discount above agreed")
                         && finding.get("severity").asText().equals("check")
-                        && finding.get("says").asText().startsWith("The discount is 10 %; 4 % is agreed with "));
+                        && finding.get("sentence").asText().startsWith("The discount is 10 %; 4 % is agreed with "));
     }
 
     @Test
@@ -211,12 +214,12 @@ class PriceCommandTest {
                 .get("orders")
                 .get(0);
         assertThat(late.get("findings"))
-                .anyMatch(finding -> finding.get("says")
+                .anyMatch(finding -> finding.get("sentence")
                         .asText()
                         .equals(
                                 "The kit is due on 2026-06-19; everything ordered on 2026-04-26, it ships on 2026-06-20 at"
                                         + " the earliest, 1 days too late."))
-                .anyMatch(finding -> finding.get("says").asText().endsWith("before 2026-04-26: DU-90."));
+                .anyMatch(finding -> finding.get("sentence").asText().endsWith("before 2026-04-26: DU-90."));
         JsonNode inTime = json("price", FIRST, "--json", "--out", out(), "--on", "2026-04-25")
                 .get("orders")
                 .get(0);

@@ -61,7 +61,7 @@ class InjectedDefectsTest {
                         "value never possible: bs-1363 (export)",
                         "value never possible: as-nzs-3112 (export)",
                         "value always forced: left (drive-side)",
-                        "limit that never bites: english-labels",
+                        "limit without effect: english-labels",
                         "limit implied by others: left-hand-north-america",
                         "limit implied by others: j3400-north-america"),
                 broken(
@@ -70,7 +70,7 @@ class InjectedDefectsTest {
                                         "early-two-strings-60-kw",
                                         all(is("body-era", "early"), is("battery", "two-strings")),
                                         is("drive-unit", "60-kw")),
-                        "limit that never bites: early-two-strings-60-kw"),
+                        "limit without effect: early-two-strings-60-kw"),
                 broken(
                         "a limit that follows from two others",
                         van().never("90-kw-early-body", all(is("body-era", "early"), is("drive-unit", "90-kw"))),
@@ -90,14 +90,14 @@ class InjectedDefectsTest {
                                         "when",
                                         all(is("inlet", "j3400"), is("drive-side", "right"))),
                         "required part missing: inlet-loom",
-                        "line that no order brings: inlet-loom-j3400-left",
-                        "part that no order brings: PV-WL-IJL"),
+                        "line in no order: inlet-loom-j3400-left",
+                        "part in no order: PV-WL-IJL"),
                 broken(
                         "a part that stands only on a line that no order calls for",
                         van().line("label-heater-fr", "when", all(is("heater", "none"), is("heater", "air"))),
                         "required part missing: label-heater",
-                        "line that no order brings: label-heater-fr",
-                        "part that no order brings: LB-HE-FR"),
+                        "line in no order: label-heater-fr",
+                        "part in no order: LB-HE-FR"),
                 broken(
                         "a line that reaches into another's orders",
                         van().line("stone-guard-early", "when", is("body-era", "early", "middle")),
@@ -335,6 +335,6 @@ class InjectedDefectsTest {
 
     /** Lines and parts of a value that can no longer be chosen are dead with it. */
     private static boolean isConsequence(String title) {
-        return title.startsWith("line that no order brings") || title.startsWith("part that no order brings");
+        return title.startsWith("line in no order") || title.startsWith("part in no order");
     }
 }

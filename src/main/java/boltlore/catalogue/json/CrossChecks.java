@@ -73,7 +73,7 @@ final class CrossChecks {
                                         line.quantity().toPlainString() + " of " + line.part()
                                                 + " with all that comes with them",
                                         "at most " + PieceCounts.MOST + " pieces by one line",
-                                        "Look at the quantities here and inside the part.")));
+                                        "Check the quantities here and inside the part.")));
     }
 
     private static void roles(Family family, Reading reading) {

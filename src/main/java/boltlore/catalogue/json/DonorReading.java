@@ -113,10 +113,10 @@ final class DonorReading {
         axle(reader, "rear", chassis.rearKg(), chassis.rearLimitKg());
         if (chassis.massKg().compareTo(chassis.grossKg()) > 0) {
             reader.fault(
-                    "a donor of " + chassis.massKg().toPlainString() + " kg and 'grossKg' "
+                    "a base vehicle of " + chassis.massKg().toPlainString() + " kg and 'grossKg' "
                             + chassis.grossKg().toPlainString(),
                     "axle loads that add up to the gross limit at most",
-                    "Weigh it again, or look at the donor's plate.");
+                    "Weigh it again, or check the vehicle's plate.");
         }
     }
 
@@ -126,7 +126,7 @@ final class DonorReading {
                     loadKg.toPlainString() + " kg on the donor's " + axle + " axle, which may carry "
                             + limitKg.toPlainString(),
                     "an axle load within the axle's limit",
-                    "Weigh it again, or look at the donor's plate.");
+                    "Weigh it again, or check the vehicle's plate.");
         }
     }
 }

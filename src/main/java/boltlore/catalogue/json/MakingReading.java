@@ -103,7 +103,8 @@ final class MakingReading {
                 reader.findDecimal("torqueNm", Range.above(0, 10_000)),
                 reader.findText("torqueTable", TextShape.LINE).orElse(null),
                 reader.findDecimal("friction", Range.above(0, 1)),
-                reader.findText("threadLock", TextShape.LINE).orElse(null));
+                reader.findText("threadLock", TextShape.LINE).orElse(null),
+                reader.findObject("prevailing", MakingReading::prevailing).orElse(null));
         if (reader.breaks(WITH_ITS_TABLE)) {
             reader.faultAt(
                     "torqueNm",
@@ -112,6 +113,11 @@ final class MakingReading {
                     "A torque means nothing without them.");
         }
         return fixing;
+    }
+
+    private static Fixing.Prevailing prevailing(ObjectReader reader) {
+        return new Fixing.Prevailing(
+                reader.decimal("torqueNm", Range.above(0, 1_000)), reader.text("table", TextShape.LINE));
     }
 
     static Hole hole(ObjectReader reader) {

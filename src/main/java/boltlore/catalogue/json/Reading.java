@@ -29,7 +29,9 @@ record Reading(Faults faults, Names names, SourceMap sources, String family) {
     /** The text of a required key, which gives something its name. */
     String named(ObjectReader reader, String key, Kind kind) {
         String name = reader.text(key, kind.shape());
-        if (!name.isEmpty()) {
+        if (name.isEmpty()) {
+            names.tear(kind, within(kind));
+        } else {
             give(kind, name, reader.spot(key));
         }
         return name;

@@ -91,7 +91,7 @@ final class ShippingFile {
                     "twoPersonsKg",
                     "less than one person lifts",
                     "at least " + lifting.onePersonKg().toPlainString() + " kg",
-                    "Look at both.");
+                    "Check both.");
         }
         return lifting;
     }
@@ -137,7 +137,7 @@ final class ShippingFile {
 
     private static void sides(CrateType crate, ObjectReader reader) {
         if (!holds(crate.outside(), crate.inside())) {
-            reader.faultAt("outsideMm", "smaller than its inside", "no side shorter than inside", "Look at both.");
+            reader.faultAt("outsideMm", "smaller than its inside", "no side shorter than inside", "Check both.");
         }
     }
 
@@ -146,7 +146,7 @@ final class ShippingFile {
             String own = crate.tareKg().add(crate.packingKg()).toPlainString();
             String found = crate.mostGrossKg().toPlainString() + " kg, which leaves nothing for parts";
             String expected = "more than the " + own + " kg of crate and packing";
-            reader.faultAt("maxGrossKg", found, expected, "Look at the three masses.");
+            reader.faultAt("maxGrossKg", found, expected, "Check the three masses.");
         }
     }
 

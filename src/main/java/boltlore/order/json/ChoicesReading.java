@@ -81,7 +81,7 @@ final class ChoicesReading {
     /** Options among the chosen ones that no repair may touch. */
     SortedSet<OptionName> firm(ObjectReader reader, Collection<OptionName> chosen) {
         SortedSet<OptionName> firm = new TreeSet<>();
-        reader.findTexts("firm", TextShape.NAME, (name, location) -> {
+        reader.findTexts("fixed", TextShape.NAME, (name, location) -> {
             OptionName option = new OptionName(name);
             if (knows(name, location) && !chosen.contains(option)) {
                 faults.add(location.fault("'" + name + "'", "an option that is chosen", "Choose its value too."));
@@ -97,7 +97,7 @@ final class ChoicesReading {
             OptionName option = new OptionName(name);
             if (knows(name, location) && firm.contains(option)) {
                 faults.add(location.fault(
-                        "'" + name + "', which is firm", "options that are not firm", "Remove it here."));
+                        "'" + name + "', which is fixed", "options that are not fixed", "Remove it here."));
             }
             return option;
         });

@@ -152,7 +152,7 @@ public final class OrderReader {
         BuildDate built = order.donorBuilt();
         if (placed != null && built != null && built.isAfter(placed)) {
             String expected = "a day not after " + placed + ", when it was placed";
-            reader.faultAt("donorBuilt", "built " + built, expected, "Look at the base vehicle's papers.");
+            reader.faultAt("donorBuilt", "built " + built, expected, "Check the vehicle's papers.");
         }
         LocalDate due = order.due();
         if (placed != null && due != null && due.isBefore(placed)) {

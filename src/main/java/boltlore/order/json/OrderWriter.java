@@ -40,7 +40,7 @@ public final class OrderWriter {
                 .putIfAny("placed", text(order.placed()))
                 .putIfAny("due", text(order.due()))
                 .put("choices", choices(order))
-                .putIfAny("firm", order.firm())
+                .putIfAny("fixed", order.firm())
                 .putIfAny("rank", order.rank())
                 .put("leftOut", leftOut(order.leftOut()));
         return terms(lists(out, order).putIfAny("notes", order.notes()), order.terms())

@@ -67,7 +67,7 @@ public record Fitted(
                 return found.get(0);
             }
             missing.add(
-                    Finding.of(ChargingFinding.NOT_TOLD_ONCE, what, "count", found.isEmpty() ? 0 : 2, "what", what));
+                    Finding.of(ChargingFinding.NOT_GIVEN_ONCE, what, "count", found.isEmpty() ? 0 : 2, "what", what));
             return null;
         }
     }

@@ -100,7 +100,7 @@ final class CoatSheet {
     private static final TableSpec<BatchRow> ON_HOLD = onHold();
 
     private static TableSpec<BatchRow> onHold() {
-        TableSpec<BatchRow> table = CoatWords.named(TableSpec.named("held-back"), 30, row -> row);
+        TableSpec<BatchRow> table = CoatWords.named(TableSpec.named("on-hold"), 30, row -> row);
         table.text("revision", "Rev", row -> row.part().revision())
                 .text("finish", "Finish", 30, row -> row.finish().says().english());
         return CoatWords.counted(CoatWords.marked(table, 30, row -> row), row -> row)

@@ -28,7 +28,7 @@ public final class CoatingTrade extends Trade {
     private static final TradeOption<String> LATE = TradeOption.order(
             "--late", "One more order file: say what it moves in the plan of the others, which stays as it is.");
     private static final TradeOption<LocalDate> START = TradeOption.date(
-            "--start", "First working day (2026-06-01): days become dates, and orders that come late are told.");
+            "--start", "First working day (2026-06-01): days become dates, and late orders are listed.");
     private static final TradeOption<Path> AGAIN = TradeOption.file(
             "--again",
             "Plan only these pieces, to be coated again: a CSV table with a row for each part and piece, such as the one that"

@@ -93,7 +93,7 @@ final class PowdersPage {
                         "Order of powders",
                         round -> round.shortest()
                                 ? "no other costs less to change"
-                                : "the best known; that no other costs less is not proved")
+                                : "the best known; another may cost less")
                 .of(plan.rounds());
     }
 

@@ -75,7 +75,7 @@ final class CuttingReport {
                     + " or kept. They are on no bar and among no blanks until this list is issued again.";
     private static final int NAMED_IN_FOOTER = 4;
 
-    private static final TableSpec<OnHold> ON_HOLD = TableSpec.<OnHold>named("held-back")
+    private static final TableSpec<OnHold> ON_HOLD = TableSpec.<OnHold>named("on-hold")
             .text("order", "Order", 20, OnHold::order)
             .text("part", "Part", 20, held -> held.part().number().text())
             .text("revision", "Rev", held -> held.part().revision())

@@ -34,10 +34,16 @@ final class FixingsMaker {
         Stream<Finding> notKnown = !joints.isEmpty() && plan.family().joints().isEmpty()
                 ? Stream.of(Finding.of(FixingFinding.JOINTS_NOT_KNOWN, "joints.json"))
                 : Stream.empty();
+        List<ClampedJoint> clamped = ClampedJoint.among(joints);
         return new KitFixings(
                 joints,
+                clamped,
                 bags,
-                Stream.concat(joints.stream().flatMap(JointJudge::findings), notKnown)
+                Stream.of(
+                                joints.stream().flatMap(JointJudge::findings),
+                                clamped.stream().flatMap(ClampJudge::findings),
+                                notKnown)
+                        .flatMap(found -> found)
                         .collect(Findings.collected()));
     }
 
@@ -45,9 +51,10 @@ final class FixingsMaker {
      * The fixings of one order.
      *
      * @param joints in fitting order
+     * @param clamped those of them whose clamp load is compared with a load or with what they clamp
      * @param bags in fitting order
      */
-    record KitFixings(List<BoltedJoint> joints, List<BagCount> bags, Findings findings) {}
+    record KitFixings(List<BoltedJoint> joints, List<ClampedJoint> clamped, List<BagCount> bags, Findings findings) {}
 
     /** In fitting order; within a stage as in the bill. */
     private static Comparator<BoltedJoint> byStage(List<Stage> stages) {

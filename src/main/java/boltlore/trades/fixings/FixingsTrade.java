@@ -2,6 +2,7 @@ package boltlore.trades.fixings;
 
 import boltlore.faults.Outcome;
 import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.Room;
@@ -38,13 +39,15 @@ public final class FixingsTrade extends Trade {
 
     static Report report(KitFixings fixings, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
-        return KitReport.begin(kit, "fixings", TITLE)
+        ReportBuilder report = KitReport.begin(kit, "fixings", TITLE)
                 .found(fixings.findings())
                 .glance(JointsPage.glance(fixings).build())
                 .glance(JointsPage.figures("glance", fixings).build())
                 .page(JointsPage.compose(fixings, kit, footer))
-                .page(SafetyPage.compose(fixings, kit.workshop(), footer))
-                .page(BagsPage.compose(fixings, kit.catalogue(), footer))
-                .build();
+                .page(SafetyPage.compose(fixings, kit.workshop(), footer));
+        if (!fixings.clamped().isEmpty()) {
+            report.page(ClampPage.compose(fixings, footer));
+        }
+        return report.page(BagsPage.compose(fixings, kit.catalogue(), footer)).build();
     }
 }

@@ -104,7 +104,7 @@ public final class SparesTrade extends Trade {
         List<Spare> spares = spares(kit, options);
         if (spares.isEmpty()) {
             Finding nothing =
-                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "parts/*.json");
+                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "'service' in parts/*.json");
             return new TradeResult(kit.order().name(), Findings.of(nothing), List.of());
         }
         Findings findings = findings(kit.bill());
@@ -248,7 +248,7 @@ public final class SparesTrade extends Trade {
         return known(spares)
                 .text("bin", "Bin", spare -> spare.part().bin())
                 .text("supplier", "Supplier", 20, spare -> spare.bought(Buying::supplier))
-                .text("code", "Order code", spare -> spare.bought(Buying::orderCode))
+                .text("code", "Supplier part no.", spare -> spare.bought(Buying::orderCode))
                 .whole("lead", "Lead time", "days", spare -> spare.part().leadDays())
                 .text("why", "Why", 36, spare -> spare.service().why().english())
                 .box(Column.blank("done", "Replaced: day, km"));

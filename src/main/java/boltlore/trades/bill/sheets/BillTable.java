@@ -100,7 +100,7 @@ final class BillTable {
                 .text("hs", "HS code", 8, row -> customs(row, Customs::hs))
                 .text("origin", "Origin", 5, row -> customs(row, Customs::origin))
                 .text("tracked", "Track by", 6, row -> word(part(row).tracked()))
-                .text("calledBy", "Called for by", 34, row -> words.calledBy(row.item()));
+                .text("calledBy", "Needed by", 34, row -> words.calledBy(row.item()));
     }
 
     private static Part part(ItemCost row) {

@@ -68,7 +68,7 @@ final class BuyPage {
                         2,
                         purchase -> told(purchase.part().scrapPercent()) == null ? null : purchase.withScrap())
                 .quantity("pack", "Pack of", "", purchase -> told(purchase, Buying::packOf))
-                .quantity("least", "MOQ", "", purchase -> told(purchase, Buying::minimumOrder))
+                .quantity("minimumOrder", "MOQ", "", purchase -> told(purchase, Buying::minimumOrder))
                 .quantity("ordered", "To order", "", Purchase::ordered)
                 .text("unit", "Unit", 5, purchase -> purchase.part().unit())
                 .column(

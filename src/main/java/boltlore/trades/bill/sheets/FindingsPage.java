@@ -26,7 +26,7 @@ final class FindingsPage {
     private static final TableSpec<Row> FINDINGS = TableSpec.<Row>named("findings")
             .text("severity", "Severity", 10, row -> row.finding().severity().says())
             .text("by", "By", 12, Row::by)
-            .text("finding", "Finding", 22, row -> row.finding().kind().code())
+            .text("kind", "Finding", 22, row -> row.finding().kind().code())
             .text("sentence", "What was found", 60, row -> row.finding().says());
 
     private static final TableSpec<Waiver> WAIVERS = TableSpec.<Waiver>named("waivers")
@@ -61,7 +61,7 @@ final class FindingsPage {
     /** The worst first, and by who found it. */
     private void findings(PageBuilder page) {
         if (all(found).findAny().isEmpty()) {
-            page.note("Nothing was found that a person must look at or know of.");
+            page.note("Nothing was found that a person must check or know of.");
         } else {
             page.add(FINDINGS.of(found.stream()
                     .flatMap(by -> by.findings().all().stream().map(finding -> new Row(by.by(), finding)))

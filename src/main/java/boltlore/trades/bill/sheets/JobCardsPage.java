@@ -58,7 +58,7 @@ final class JobCardsPage {
                 .decimal("setUp", "Set-up", "min", 1, step -> of(step, Operation::setUpMin))
                 .decimal("run", "Run, each", "min", 1, step -> of(step, Operation::runMin))
                 .column(Column.decimal("minutes", "Time", 1).in("min"), JobCardsPage::minutes)
-                .box(Column.blank("good", "Good").atMost(8))
+                .box(Column.blank("accepted", "Accepted").atMost(8))
                 .box(Column.blank("scrapped", "Scrapped").atMost(8))
                 .box(Column.signature("done", "Done by"));
     }
