@@ -5,13 +5,13 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Position;
 import boltlore.explanation.ConditionWords;
-import boltlore.explanation.RuleWords;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Requirer;
 import boltlore.resolution.Way;
+import boltlore.resolution.rules.RuleSentences;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -45,7 +45,7 @@ public final class WhyIn {
     }
 
     private Because because(Reason reason) {
-        String sentence = RuleWords.say(reason.way()) + ": " + detail(reason);
+        String sentence = RuleSentences.say(reason.way()) + ": " + detail(reason);
         if (reason.asker() instanceof Requirer.OfPart of) {
             return new Because(sentence, reasons(of.part()));
         }

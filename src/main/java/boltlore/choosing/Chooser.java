@@ -5,6 +5,7 @@ import boltlore.catalogue.Family;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
+import boltlore.logic.MusMcsEnumeration;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
@@ -163,5 +164,27 @@ public final class Chooser {
         return list(choices).stream()
                 .filter(choice -> choice.option().equals(option))
                 .toList();
+    }
+
+    /**
+     * All minimal conflicts, those of fewest choices first.
+     *
+     * @param complete false where there are more than were looked for
+     */
+    public record AllConflicts(List<Conflict> conflicts, boolean complete) {
+
+        private static final int MOST = 1000;
+
+        static AllConflicts of(Chooser chooser, List<Choice> requests, List<Condition> wanted, Deadline deadline) {
+            MusMcsEnumeration<Choice> sets =
+                    MusMcsEnumeration.of(requests, some -> Requests.fulfillable(chooser, some, wanted), MOST, deadline);
+            List<Conflict> told = sets.conflicts().stream()
+                    .map(conflict -> chooser.told(conflict, wanted))
+                    .sorted(Comparator.<Conflict>comparingInt(
+                                    conflict -> conflict.choices().size())
+                            .thenComparing(conflict -> conflict.choices().toString()))
+                    .toList();
+            return new AllConflicts(told, sets.complete());
+        }
     }
 }

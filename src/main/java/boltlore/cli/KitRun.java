@@ -124,10 +124,9 @@ final class KitRun {
     }
 
     private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
-        FamilyPlan plan = inWork.plan();
         KitTrades trades = KitTrades.of(inWork);
         List<SheetFile> always =
-                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(plan, priced, trades.found()), html));
+                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades.found()), html));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
         if (all) {

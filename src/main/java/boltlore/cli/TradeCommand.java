@@ -129,7 +129,7 @@ final class TradeCommand extends RoomCommand {
 
     private Outcome<List<TradeResult>> worked(KitsTogether kits, TradeOption.Given given) {
         List<KitInWork> inWork = kits.inWork();
-        return inWork.isEmpty() ? Outcome.sound(List.of()) : trade.work(inWork, given);
+        return inWork.isEmpty() ? Outcome.sound(List.of()) : trade.work(inWork, kits.stoppedOrders(), given);
     }
 
     /** Orders that something stops are told and not worked on. */
@@ -138,7 +138,7 @@ final class TradeCommand extends RoomCommand {
             kits.stopped().forEach(kit -> KitText.print(screen, kit));
         }
         if (results.isEmpty()) {
-            screen.line(json() ? "{}" : trade.nothing());
+            screen.line(json() ? TradeAnswer.json(TradeAnswer.stopped(kits), List.of()) : trade.nothing());
             return Exit.STOPPED;
         }
         List<Path> written = new ArrayList<>();
@@ -152,6 +152,7 @@ final class TradeCommand extends RoomCommand {
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
             answers.add(new TradeAnswer.OfOrder(order(kits, result), foundBy(kits, result), reports));
         }
+        answers.addAll(json() ? TradeAnswer.stopped(kits) : List.of());
         if (!faults.isEmpty()) {
             return refused(faults, Exit.NOT_WRITTEN);
         }
@@ -173,7 +174,8 @@ final class TradeCommand extends RoomCommand {
                                 .map(apart -> Exports.file(
                                         apart.file(),
                                         apart.kind(),
-                                        apart.text().get().getBytes(StandardCharsets.UTF_8)))
+                                        apart.text().get().getBytes(StandardCharsets.UTF_8),
+                                        apart.carriesOver().getBytes(StandardCharsets.UTF_8)))
                                 .toList())
                         .then(apart -> Outcome.sound(
                                 Stream.concat(sheets.stream(), apart.stream()).toList())));

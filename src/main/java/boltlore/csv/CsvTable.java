@@ -138,10 +138,6 @@ public final class CsvTable {
         return rows;
     }
 
-    public List<String> headings() {
-        return headings;
-    }
-
     public boolean has(List<String> all) {
         return headings.containsAll(all);
     }
@@ -155,6 +151,11 @@ public final class CsvTable {
     public String cell(Row row, String heading) {
         int at = headings.indexOf(heading);
         return at < 0 || at >= row.cells().size() ? "" : row.cells().get(at);
+    }
+
+    /** Whether something stands beyond the last heading. */
+    public boolean overflows(Row row) {
+        return row.cells().stream().skip(headings.size()).anyMatch(cell -> !cell.isEmpty());
     }
 
     public Fault fault(Row row, String heading, String found, String expected) {

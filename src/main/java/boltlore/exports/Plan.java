@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class Plan {
 
+    static final Print NOTHING = Print.of(new byte[0]);
+
     /** A file that comes, under the name that it gets. */
     record Coming(String name, SheetFile file) {}
 
@@ -30,6 +32,7 @@ final class Plan {
     private final Path shown;
     private final Manifest before;
     private final boolean mayStandBeside;
+    private final Print carriedOver;
 
     private final TreeMap<String, Manifest.Entry> after = new TreeMap<>();
     private final List<Coming> coming = new ArrayList<>();
@@ -43,8 +46,10 @@ final class Plan {
     /**
      * @param shown the folder as the user named it
      * @param mayStandBeside whether a file may get another name than its own
+     * @param carriedOver of a file that was read and whose content is all in what comes in its place
      */
-    Plan(Inside folder, Path shown, Manifest before, boolean mayStandBeside) {
+    Plan(Inside folder, Path shown, Manifest before, boolean mayStandBeside, Print carriedOver) {
+        this.carriedOver = carriedOver;
         this.folder = folder;
         this.shown = shown;
         this.before = before;
@@ -78,7 +83,7 @@ final class Plan {
         long length = Files.size(path);
         Manifest.Entry entry = before.files().get(name);
         boolean known = length == wanted.length()
-                || (entry != null && length == entry.print().length());
+                || (entry != null && (length == entry.print().length() || length == carriedOver.length()));
         return new OnDisk(true, known ? Print.of(path) : null);
     }
 
@@ -89,7 +94,9 @@ final class Plan {
             Manifest.Entry entry = before.files().get(name);
             OnDisk standing = standing(name, print);
             boolean same = print.equals(standing.print());
-            boolean untouched = entry != null && entry.print().equals(standing.print());
+            boolean untouched = entry != null
+                    && (entry.print().equals(standing.print())
+                            || (carriedOver.length() > 0 && carriedOver.equals(standing.print())));
             boolean ours = untouched && entry.set().equals(set.name());
             boolean free = folder.leadsTo(name) && (!standing.there() || same || ours);
             boolean madeOfThis = entry != null && entry.print().equals(print);

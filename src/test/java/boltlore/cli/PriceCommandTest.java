@@ -159,6 +159,26 @@ class PriceCommandTest {
     }
 
     @Test
+    void the_discount_of_the_orders_own_terms_is_agreed_and_only_more_than_that_is_told() throws IOException {
+        Path order = folder.resolve("own-terms.json");
+        Files.writeString(
+                order,
+                Files.readString(Path.of(FIRST))
+                        .strip()
+                        .replaceAll("\\}$", ", \"terms\": {\"discountPercent\": \"7\"}}"));
+
+        assertThat(kinds(priced(order))).doesNotContain("discount above agreed");
+        assertThat(kinds(priced(order, "--discount", "7.1"))).contains("discount above agreed");
+        assertThat(kinds(priced(FIRST, "--discount", "7"))).contains("discount above agreed");
+    }
+
+    private JsonNode priced(Object order, String... options) throws IOException {
+        Object[] command = Stream.concat(Stream.of("price", order, "--json", "--out", out()), Stream.of(options))
+                .toArray();
+        return json(command).get("orders").get(0);
+    }
+
+    @Test
     void a_price_below_full_cost_is_a_loss_that_is_told_and_written_all_the_same() throws IOException {
         JsonNode order = json("price", FIRST, "--json", "--out", out(), "--discount", "60")
                 .get("orders")
@@ -175,6 +195,9 @@ class PriceCommandTest {
                 .get("orders")
                 .get(0);
         assertThat(kinds(order)).contains("margin below target").doesNotContain("loss");
+        assertThat(order.get("findings"))
+                .anyMatch(finding -> finding.get("kind").asText().equals("margin below target")
+                        && finding.get("severity").asText().equals("check"));
         assertThat(kinds(json("price", FIRST, "--json", "--out", folder.resolve("whole"))
                         .get("orders")
                         .get(0)))

@@ -36,6 +36,13 @@ final class CsvField implements Cell.Cases<String> {
 
     @Override
     public String words(String text) {
+        return holdsQuoted(text)
+                ? '"' + apart(text).replace("\"", "\"\"") + '"'
+                : !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+
+    /** With an apostrophe before each part that begins like a formula. */
+    private static String apart(String text) {
         StringBuilder plain = new StringBuilder(text.length());
         boolean first = true;
         for (int i = 0; i < text.length(); i++) {
@@ -46,7 +53,7 @@ final class CsvField implements Cell.Cases<String> {
             plain.append(isShown(letter) ? letter : UNSEEN);
             first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
         }
-        return quoted(plain.toString());
+        return plain.toString();
     }
 
     @Override
@@ -73,12 +80,12 @@ final class CsvField implements Cell.Cases<String> {
                 || letter == '\t';
     }
 
-    private static String quoted(String text) {
+    private static boolean holdsQuoted(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (QUOTED.indexOf(text.charAt(i)) >= 0) {
-                return '"' + text.replace("\"", "\"\"") + '"';
+                return true;
             }
         }
-        return text;
+        return false;
     }
 }

@@ -45,7 +45,7 @@ public record Fitted(
                 choosing.all(electrics.branches(), Branch::when).stream()
                         .filter(branch -> isThere(branch, bill))
                         .toList(),
-                exports ? choosing.one("guard of the export outlet", electrics.outlets(), Outlet::when) : null,
+                exports ? choosing.one("guard of the V2L outlet", electrics.outlets(), Outlet::when) : null,
                 choosing.missing());
     }
 

@@ -43,7 +43,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The service spares list: what of a kit is replaced, how often, and from where. */
-public final class SparesTrade implements Trade {
+public final class SparesTrade extends Trade {
 
     /** Days in a month, when a lead time in days is held against an interval in months: rounded to the strict side. */
     private static final int MONTH_DAYS = 28;
@@ -85,34 +85,14 @@ public final class SparesTrade implements Trade {
         }
     }
 
-    @Override
-    public String name() {
-        return "spares";
-    }
-
-    @Override
-    public Room room() {
-        return Room.BENCH;
-    }
-
-    @Override
-    public String does() {
-        return "List the parts of each kit that are replaced in service, with intervals, quantities and suppliers.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        return List.of(MONTHS, KM);
-    }
-
-    @Override
-    public List<SparesFinding> kinds() {
-        return List.of(SparesFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "For no order of these is there a kit to list spares of.";
+    public SparesTrade() {
+        super(
+                "spares",
+                Room.BENCH,
+                "List the parts of each kit that are replaced in service, with intervals, quantities and suppliers.",
+                "For no order of these is there a kit to list spares of.",
+                List.of(SparesFinding.values()),
+                List.of(MONTHS, KM));
     }
 
     @Override

@@ -216,14 +216,14 @@ class CoatSheetTest {
         @DisplayName("One coat from 60 µm: mean 60, none under 48")
         void one_coat() {
             assertThat(text(sheet(order("BL-1").with(1, PLAIN, OWN_BLACK))))
-                    .contains("at least 60 µm and none is under 48 µm; over 120 µm");
+                    .contains("at least 60 µm and none is under 48 µm or over 120 µm");
         }
 
         @Test
         @DisplayName("Primer from 30 µm and topcoat from 60 µm are read together: mean 90, none under 72")
         void two_coats() {
             assertThat(text(sheet(order("BL-1").with(1, PLAIN, OWN_TWO_COAT))))
-                    .contains("at least 90 µm and none is under 72 µm; over 210 µm");
+                    .contains("at least 90 µm and none is under 72 µm or over 210 µm");
         }
 
         @ParameterizedTest(name = "{0}")

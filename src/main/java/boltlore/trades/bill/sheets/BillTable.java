@@ -78,7 +78,7 @@ final class BillTable {
     }
 
     private void figures() {
-        int unitCost = Scales.fit(costed.rows().stream().map(ItemCost::unitCost), coins, 4);
+        int unitCost = new MinorUnit(currency).digits(costed.rows().stream().map(ItemCost::unitCost), 4);
         spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), costed.catalogue()::part))
                 .column(
                         Column.decimal("massExtended", "Mass", 2).in("kg"),

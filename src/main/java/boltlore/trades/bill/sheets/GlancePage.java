@@ -14,6 +14,8 @@ import boltlore.report.ParticularsBuilder;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.quote.OrderPricing;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 
@@ -50,7 +52,7 @@ final class GlancePage {
 
     /** What a person must look at stands on the front page; all findings stand on their own page. */
     private void toLookAt(PageBuilder page) {
-        FindingTables.all(found)
+        FindingsPage.all(found)
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .sorted(Comparator.comparing(Finding::severity))
                 .forEach(finding -> page.add(Note.plain(
@@ -77,8 +79,24 @@ final class GlancePage {
         } else {
             says.say("built", "Base vehicle built", built.toString());
         }
-        TimeBlock.add(says, costed);
-        says.say("findings", "Findings", FindingTables.count(found));
+        times(says);
+        says.say("findings", "Findings", FindingsPage.count(found));
         return says;
+    }
+
+    /** How long the kit takes, against the time there is. */
+    private void times(ParticularsBuilder says) {
+        int leadDays = costed.leadDays();
+        says.say("lead", "Lead time of the kit", leadDays + " calendar days");
+        Order order = costed.bill().order();
+        if (order.due() == null) {
+            return;
+        }
+        LocalDate first = order.due().minusDays(leadDays);
+        says.say("first", "First part on order by", first);
+        if (order.placed() != null) {
+            long days = ChronoUnit.DAYS.between(order.placed(), first);
+            says.say("slack", "From the order to then", days < 0 ? -days + " days too late" : days + " days to spare");
+        }
     }
 }
