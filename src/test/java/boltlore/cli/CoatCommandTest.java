@@ -242,7 +242,7 @@ class CoatCommandTest {
 
         @Test
         void text_that_would_steer_a_terminal() throws IOException {
-            Ran ran = film(record().piece("PV-UT-M BL-1002 1", "70\u001B[31m"));
+            Ran ran = film(record().piece("PV-BL-S BL-1002 1", "70\u001B[31m"));
             assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
             assertThat(ran.err())
                     .contains("found the character U+001B")
