@@ -16,6 +16,8 @@ public enum Check {
     HIGH_VOLTAGE("high voltage without its caution"),
     SHEET_CAUTION("sheet without its cautions"),
     BONDING("high voltage without a test of bonding"),
+    TEST_ORDER("test out of order"),
+    TEST_CIRCUIT("tests that are neither dead nor live"),
     LITHIUM("lithium battery without its caution"),
     LIFTING("heavy without its caution"),
     HANG_POINTS("coated, but nowhere to hang it"),

@@ -19,6 +19,7 @@ public final class Checks {
             CautionsGiven::remarks,
             SheetCautions::remarks,
             BondingTested::remarks,
+            TestOrder::remarks,
             CoatingGiven::remarks,
             Torques::remarks,
             SelfLocking::remarks,
