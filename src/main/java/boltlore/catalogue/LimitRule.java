@@ -8,8 +8,12 @@ public enum LimitRule {
     BONDING_AMPS("bonding-amps", "A", Way.AT_LEAST),
     /** Of the direct-current bus against the chassis, from voltmeter readings; the meter shows V, the limit is in kohm. */
     ISOLATION("isolation", "V", Way.AT_LEAST),
-    /** Of the mains side against the chassis, with an insulation tester. */
+    /** Of the same bus while it is dead, with an insulation tester. */
+    DEAD_ISOLATION("dead-isolation", "Mohm", Way.AT_LEAST),
+    /** Of the mains side against the chassis, with an insulation tester: the strictest of all series of the regulation. */
     MAINS_ISOLATION("mains-isolation", "Mohm", Way.AT_LEAST),
+    /** The same by the newest series alone. */
+    MAINS_ISOLATION_PER_VOLT("mains-isolation-per-volt", "Mohm", Way.AT_LEAST),
     /** Of the circuit that feeds a load, likewise. */
     EXPORT_ISOLATION("export-isolation", "Mohm", Way.AT_LEAST),
     /** Until the link stands at the share of the pack's voltage at which the main contactor may close. */

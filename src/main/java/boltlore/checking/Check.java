@@ -17,6 +17,8 @@ public enum Check {
     SHEET_CAUTION("sheet without its cautions"),
     BONDING("high voltage without a test of bonding"),
     WELDING("welded without its caution"),
+    TEST_ORDER("test out of order"),
+    TEST_CIRCUIT("tests that are neither dead nor live"),
     LITHIUM("lithium battery without its caution"),
     LIFTING("heavy without its caution"),
     HANG_POINTS("coated, but nowhere to hang it"),

@@ -30,6 +30,7 @@ public final class Checks {
             CableRoutes::remarks,
             SheetCautions::remarks,
             BondingTested::remarks,
+            TestOrder::remarks,
             CoatingGiven::remarks,
             SelfLocking::remarks,
             ElectricsGiven::remarks,

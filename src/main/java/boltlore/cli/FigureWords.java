@@ -43,11 +43,16 @@ final class FigureWords {
         return KitFigures.money(currency, more.abs()) + (more.signum() > 0 ? " more" : " less");
     }
 
+    /** 'EUR 120.00 more', 'EUR 3.50 less', 'the same'. */
+    static String costs(Currency currency, BigDecimal more) {
+        return more.signum() == 0 ? "the same" : difference(currency, more);
+    }
+
     /** '1.2 kg more', '3.0 kg less', 'same mass'. */
     static String mass(BigDecimal more) {
         return more.signum() == 0
                 ? "same mass"
-                : more.abs().toPlainString() + " kg " + (more.signum() > 0 ? "more" : "less");
+                : String.format(Locale.ROOT, "%,.1f kg ", more.abs()) + (more.signum() > 0 ? "more" : "less");
     }
 
     /** '12 days later', '1 day sooner', 'same lead time'. */

@@ -43,7 +43,10 @@ class BondingTestedTest {
         Demand demand = new Demand.Computed(rule, BigDecimal.ZERO);
         KitTest test = new KitTest("test", says, Condition.ALWAYS, at, false, says, "meter", demand);
         return new EndOfLine(
-                Map.of(), List.of(new TestGroup("group", says, says, List.of(), List.of(test))), List.of(), List.of());
+                Map.of(),
+                List.of(new TestGroup("group", says, null, says, List.of(), List.of(test))),
+                List.of(),
+                List.of());
     }
 
     @Test

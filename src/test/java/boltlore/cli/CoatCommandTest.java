@@ -241,6 +241,15 @@ class CoatCommandTest {
         }
 
         @Test
+        void text_that_would_steer_a_terminal() throws IOException {
+            Ran ran = film(record().piece("PV-BL-S BL-1002 1", "70\u001B[31m"));
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err())
+                    .contains("found the character U+001B")
+                    .doesNotContain("\u001B");
+        }
+
+        @Test
         @DisplayName("A file that is not there is told as CSV")
         void missing() {
             Ran ran = boltlore("film-check", SECOND, "--record", folder.resolve("none.csv"), "--out", out());

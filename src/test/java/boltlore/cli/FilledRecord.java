@@ -57,8 +57,18 @@ final class FilledRecord {
     private void fill(String key, List<JsonNode> own) {
         Map<String, String> values = new HashMap<>();
         JsonNode test = own.get(0);
-        if (own.size() == 5) {
-            values.putAll(Map.of(key + ".vb", "350", key + ".v1", "200", key + ".v1-ro", "90", key + ".meter", "11"));
+        if (own.size() == 6) {
+            values.putAll(Map.of(
+                    key + ".vb",
+                    "350",
+                    key + ".v1",
+                    "200",
+                    key + ".v2",
+                    "145",
+                    key + ".v1-ro",
+                    "90",
+                    key + ".meter",
+                    "11"));
             values.put(key + ".ro", test.get("resistor").asText());
         } else if (own.size() == 2) {
             values.putAll(Map.of(key + ".vb", "350", key + ".link", "341"));

@@ -112,6 +112,39 @@ class KitCommandTest {
     }
 
     @Test
+    @DisplayName("keeps its sheets where another command writes into the same folder")
+    void keeps_its_own_sheets() throws IOException {
+        Path made = out.resolve("BL-1001");
+        Ran.boltlore("kit", "catalog/orders/bl-1001.json", "--out", out);
+        byte[] batch = Files.readAllBytes(made.resolve("powder-coat-batch.xlsx"));
+
+        Ran coat = Ran.boltlore("coat", "catalog/orders/bl-1002.json", "--out", made);
+
+        assertThat(made.resolve("powder-coat-batch.xlsx")).hasBinaryContent(batch);
+        assertThat(made.resolve("powder-coat-batch.new.xlsx")).exists();
+        assertThat(coat.err().replaceAll("\\s+", " "))
+                .contains(
+                        "powder-coat-batch.xlsx was written by 'kit' of BL-1001: it stays as it is, and what is new is"
+                                + " powder-coat-batch.new.xlsx beside it.");
+    }
+
+    @Test
+    @DisplayName("refuses an order whose vehicle is still to be built")
+    void refuses_a_vehicle_of_the_future() throws IOException {
+        String text = Files.readString(Path.of("catalog/orders/bl-1001.json"));
+        Path order = Files.writeString(
+                out.resolve("later.json"),
+                text.replaceFirst("\"donorBuilt\": \"[^\"]*\"", "\"donorBuilt\": \"2190-05\"")
+                        .replaceFirst("\"placed\": \"[^\"]*\",", ""));
+
+        Ran kit = Ran.boltlore("kit", order, "--out", out);
+
+        assertThat(kit.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(kit.err().replaceAll("\\s+", " "))
+                .contains("/donorBuilt: found built 2190-05; expected a day not after today");
+    }
+
+    @Test
     @DisplayName("writes no sheet of an order in conflict, and says which limits it breaks")
     void writes_no_sheet_of_a_conflict() {
         Ran ran = Ran.boltlore("kit", ORDERS.resolve("bl-1006.json"), "--out", out);

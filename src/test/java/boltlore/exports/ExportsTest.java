@@ -1,6 +1,7 @@
 package boltlore.exports;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -356,6 +357,28 @@ class ExportsTest {
             assertThat(fault.file()).isEqualTo("/proc/boltlore/BL-1");
             assertThat(fault.found()).isEqualTo("a place where no folder can be made");
         });
+    }
+
+    @Test
+    @DisplayName("into a folder that may only be read are refused in a sentence, and all stays as it was")
+    void refuse_a_folder_that_may_only_be_read() throws IOException {
+        written(file("bill.xlsx", "1"));
+        try {
+            assertThat(place(".boltlore").toFile().setWritable(false)).isTrue();
+            assertThat(place("").toFile().setWritable(false)).isTrue();
+            assumeThat(Files.isWritable(place("")))
+                    .as("whether this user may write everywhere")
+                    .isFalse();
+
+            assertThat(write("kit", file("bill.xlsx", "2")).faults())
+                    .singleElement()
+                    .satisfies(fault -> assertThat(fault.found()).isEqualTo("no permission to write here"));
+            assertThat(place("bill.xlsx")).hasContent("1");
+            assertThat(names(place(".boltlore"))).containsExactly("written.json");
+        } finally {
+            assertThat(place("").toFile().setWritable(true)).isTrue();
+            assertThat(place(".boltlore").toFile().setWritable(true)).isTrue();
+        }
     }
 
     @Test

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.Circuit;
 import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.Instrument;
 import boltlore.catalogue.KitTest;
@@ -27,6 +28,8 @@ final class TestsFile {
                     Stream.of("kohm", "s", "min", "mbar", "bar", "degC", "l/min", "g", "mm"))
             .distinct()
             .toArray(String[]::new));
+
+    private static final Allowed<Circuit> CIRCUITS = Allowed.of(Circuit.values(), Circuit::written);
 
     private final Reading reading;
     private final ConditionReading conditions;
@@ -75,6 +78,7 @@ final class TestsFile {
         return new TestGroup(
                 reading.named(reader, "group", Kind.TEST_GROUP),
                 reading.wording(reader, "says"),
+                reader.findOneOf("circuit", CIRCUITS),
                 reading.wording(reader, "before"),
                 reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
                 reader.objects("tests", this::test));

@@ -88,6 +88,11 @@ final class ChargingPage {
         return page.signatures("Checked by");
     }
 
+    /** What was compared and keeps its limit: the rest is among the findings. */
+    static TableBuilder kept(Charging charging) {
+        return COMPARED.of(charging.others().stream().filter(Comparison::holds).toList());
+    }
+
     /** Where it can be charged, a row for each supply and cable. */
     static TableBuilder ways(Charging charging) {
         Stream<Way> dc = Stream.ofNullable(charging.dc()).map(way -> new Way(null, way));

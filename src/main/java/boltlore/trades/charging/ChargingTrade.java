@@ -88,7 +88,8 @@ public final class ChargingTrade extends Trade {
         ReportBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title)
                 .found(charging.findings())
                 .glance(ChargingPage.ways(charging).build())
-                .glance(glance(charging).build());
+                .glance(glance(charging).build())
+                .glance(ChargingPage.kept(charging).build());
         report.page(ChargingPage.compose(charging, kit, footer));
         report.page(HighVoltagePage.compose(charging, kit.workshop(), footer));
         LoomPage.compose(charging, kit.workshop(), footer).ifPresent(report::page);

@@ -22,6 +22,14 @@ public record IsolationReading(
     private static final BigDecimal LEAST_METER_OHM = BigDecimal.valueOf(10_000_000);
     private static final BigDecimal WINDOW = new BigDecimal("0.2");
 
+    /** A meter's own error beside its last digit: common practice, no source. */
+    private static final BigDecimal METER_ERROR = new BigDecimal("1.02");
+
+    /** How far both poles together may be off what was worked out: common practice, no source. */
+    private static final BigDecimal SUM_ERROR = new BigDecimal("0.1");
+
+    private static final BigDecimal TWO = BigDecimal.valueOf(2);
+
     public IsolationReading {
         Positive.number("packVolts", packVolts);
         Positive.number("chassisVolts", chassisVolts);
@@ -38,12 +46,79 @@ public record IsolationReading(
         /** The voltage did not fall, so nothing can be said. */
         VOLTAGE_DID_NOT_FALL,
         /** A pole shows more against the chassis than the poles against each other. */
-        MORE_THAN_THE_PACK
+        MORE_THAN_THE_PACK,
+        /** The other pole shows more, so the resistor was at the wrong one. */
+        OTHER_POLE_GREATER,
+        /** Both poles together do not show what the result and the meter's own resistance let them show. */
+        POLES_DO_NOT_ADD_UP,
+        /** For the result the pole would show more: a clip was off the chassis or the pole. */
+        CHASSIS_VOLTS_TOO_SMALL
     }
 
     /** Ri = Ro × Vb × (1/V1' − 1/V1), in Ω; nothing to go by where {@link #flaws} finds one. */
     public BigDecimal isolationOhm() {
         BigDecimal share = inverse(withResistorVolts).subtract(inverse(chassisVolts));
+        return resistorOhm.multiply(packVolts).multiply(share);
+    }
+
+    /**
+     * What the pole shows against the chassis at least, in V: Vb · (Ri ∥ Rm) / (Ri + Ri ∥ Rm) = Vb · Rm / (2 Rm + Ri), where
+     * the meter's own resistance lies beside a pole that insulates no worse than the other one. It follows from the circuit.
+     */
+    public BigDecimal leastChassisVolts(BigDecimal meterOhm) {
+        return leastChassisVolts(meterOhm, isolationOhm());
+    }
+
+    private BigDecimal leastChassisVolts(BigDecimal meterOhm, BigDecimal ohm) {
+        return packVolts.multiply(meterOhm).divide(TWO.multiply(meterOhm).add(ohm), MathContext.DECIMAL128);
+    }
+
+    /**
+     * What both poles show together, in V: Vb / (1 + R / Rm), where R is the isolation of both poles side by side; that of
+     * the better one follows from the ratio of the two voltages.
+     *
+     * @param otherVolts between the other pole and the chassis, from 0
+     */
+    public BigDecimal bothPolesVolts(BigDecimal otherVolts, BigDecimal meterOhm) {
+        return bothPolesVolts(otherVolts, meterOhm, isolationOhm());
+    }
+
+    private BigDecimal bothPolesVolts(BigDecimal otherVolts, BigDecimal meterOhm, BigDecimal ohm) {
+        BigDecimal side = ohm.multiply(chassisVolts).divide(chassisVolts.add(otherVolts), MathContext.DECIMAL128);
+        return packVolts.multiply(meterOhm).divide(meterOhm.add(side), MathContext.DECIMAL128);
+    }
+
+    /**
+     * Whether the voltages can be at all for the isolation that they give, with the meter's last digit and error on the
+     * tester's side; to be asked where {@link #flaws} finds nothing.
+     *
+     * @param otherVolts between the other pole and the chassis, from 0
+     * @param stepVolts last digit of the meter, above 0
+     */
+    public Set<Flaw> implausible(BigDecimal otherVolts, BigDecimal meterOhm, BigDecimal stepVolts) {
+        Set<Flaw> flaws = EnumSet.noneOf(Flaw.class);
+        BigDecimal most = ohm(withResistorVolts.subtract(stepVolts).max(stepVolts.divide(TWO)), stepVolts);
+        BigDecimal least =
+                ohm(withResistorVolts.add(stepVolts), stepVolts.negate()).max(BigDecimal.ZERO);
+        BigDecimal sum = chassisVolts.add(otherVolts);
+        BigDecimal steps = stepVolts.multiply(TWO);
+        BigDecimal shown = chassisVolts.multiply(METER_ERROR).add(stepVolts);
+        note(flaws, otherVolts.compareTo(chassisVolts.add(stepVolts)) > 0, Flaw.OTHER_POLE_GREATER);
+        note(flaws, shown.compareTo(leastChassisVolts(meterOhm, most)) < 0, Flaw.CHASSIS_VOLTS_TOO_SMALL);
+        boolean under = sum.add(steps)
+                        .compareTo(
+                                bothPolesVolts(otherVolts, meterOhm, most).multiply(BigDecimal.ONE.subtract(SUM_ERROR)))
+                < 0;
+        boolean over = sum.subtract(steps)
+                        .compareTo(bothPolesVolts(otherVolts, meterOhm, least).multiply(BigDecimal.ONE.add(SUM_ERROR)))
+                > 0;
+        note(flaws, under || over, Flaw.POLES_DO_NOT_ADD_UP);
+        return flaws;
+    }
+
+    private BigDecimal ohm(BigDecimal withVolts, BigDecimal aboveVolts) {
+        BigDecimal share =
+                inverse(withVolts).subtract(inverse(chassisVolts.add(aboveVolts).max(withVolts)));
         return resistorOhm.multiply(packVolts).multiply(share);
     }
 

@@ -35,6 +35,10 @@ public final class ShippingTrade extends Trade {
             false,
             ShippingTrade::to);
 
+    /** A kit is planned before anybody has to know where it goes; nobody types this. */
+    private static final TradeOption<Boolean> PLANNED =
+            TradeOption.of("planned", "", "Not shipped yet.", text -> Outcome.sound(true));
+
     public ShippingTrade() {
         super(
                 NAME,
@@ -47,8 +51,14 @@ public final class ShippingTrade extends Trade {
     }
 
     @Override
+    public Given forKit() {
+        return Given.NONE.with(PLANNED, true);
+    }
+
+    @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        Route route = new Route(options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()));
+        Route route =
+                new Route(options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()), !options.has(PLANNED));
         List<Outcome<Shipment>> shipments =
                 kits.stream().map(kit -> shipment(kit, route, options)).toList();
         return Outcome.all(shipments).then(all -> Outcome.sound(results(kits, all)));

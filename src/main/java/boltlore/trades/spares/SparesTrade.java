@@ -103,8 +103,8 @@ public final class SparesTrade extends Trade {
     private static TradeResult work(KitInWork kit, Given options) {
         List<Spare> spares = spares(kit, options);
         if (spares.isEmpty()) {
-            Finding nothing =
-                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "'service' in parts/*.json");
+            Finding nothing = Finding.of(
+                    KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "'service' in parts/*.json");
             return new TradeResult(kit.order().name(), Findings.of(nothing), List.of());
         }
         Findings findings = findings(kit.bill());

@@ -16,6 +16,7 @@ public record Box(String key, Quantity quantity, @Nullable Scale scale) {
         RESULT("", ""),
         PACK_VOLTS("vb", "Vb"),
         CHASSIS_VOLTS("v1", "V1"),
+        OTHER_POLE_VOLTS("v2", "V2"),
         WITH_RESISTOR_VOLTS("v1-ro", "V1'"),
         RESISTOR("ro", "Ro"),
         METER("meter", "Rm"),

@@ -33,7 +33,13 @@ final class Boxes {
 
     private static List<Box> isolation(String key, @Nullable Scale volts) {
         return Stream.concat(
-                        volts(key, volts, Quantity.PACK_VOLTS, Quantity.CHASSIS_VOLTS, Quantity.WITH_RESISTOR_VOLTS),
+                        volts(
+                                key,
+                                volts,
+                                Quantity.PACK_VOLTS,
+                                Quantity.CHASSIS_VOLTS,
+                                Quantity.OTHER_POLE_VOLTS,
+                                Quantity.WITH_RESISTOR_VOLTS),
                         Stream.of(box(key, Quantity.RESISTOR, RESISTOR), box(key, Quantity.METER, METER)))
                 .toList();
     }

@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +17,10 @@ final class DerivedResult {
 
     private static final int KILO = 3;
     private static final int MEGA = 6;
+    private static final BigDecimal TENTH = new BigDecimal("0.1");
+
+    /** Of these 0 may be read: nothing flowed yet, or a pole lies on the chassis. */
+    private static final Set<Quantity> FROM_ZERO = Set.of(Quantity.LINK_VOLTS, Quantity.OTHER_POLE_VOLTS);
 
     private DerivedResult() {}
 
@@ -22,7 +28,8 @@ final class DerivedResult {
     static @Nullable BigDecimal result(TestRow row, Function<Quantity, BigDecimal> read, List<Flaw> flaws) {
         boolean isolation = row.boxes().stream().anyMatch(box -> box.quantity() == Quantity.RESISTOR);
         for (Box box : row.boxes()) {
-            if (read.apply(box.quantity()).signum() <= 0 && box.quantity() != Quantity.LINK_VOLTS) {
+            int sign = read.apply(box.quantity()).signum();
+            if (sign < 0 || (sign == 0 && !FROM_ZERO.contains(box.quantity()))) {
                 flaws.add(new Flaw(Flaw.Kind.NOT_ABOVE_ZERO, box.quantity().sign(), ""));
             }
         }
@@ -42,7 +49,38 @@ final class DerivedResult {
         BigDecimal meterOhm = read.apply(Quantity.METER).movePointRight(MEGA);
         BigDecimal suited = row.suitedOhm() == null ? reading.resistorOhm() : row.suitedOhm();
         reading.flaws(meterOhm, suited).forEach(flaw -> flaws.add(flaw(flaw, suited)));
+        if (flaws.isEmpty()) {
+            implausible(row, reading, read.apply(Quantity.OTHER_POLE_VOLTS), meterOhm, flaws);
+        }
         return flaws.isEmpty() ? reading.isolationOhm().movePointLeft(KILO).setScale(1, RoundingMode.FLOOR) : null;
+    }
+
+    /** A wire that was not where it belongs gives a fine result of voltages that cannot be. */
+    private static void implausible(
+            TestRow row, IsolationReading reading, BigDecimal otherVolts, BigDecimal meterOhm, List<Flaw> flaws) {
+        BigDecimal step = row.boxes().stream()
+                .filter(box -> box.quantity() == Quantity.CHASSIS_VOLTS && box.scale() != null)
+                .map(box -> Objects.requireNonNull(box.scale()).resolution())
+                .findFirst()
+                .orElse(TENTH);
+        Set<IsolationReading.Flaw> found = reading.implausible(otherVolts, meterOhm, step);
+        if (found.contains(IsolationReading.Flaw.OTHER_POLE_GREATER)) {
+            flaws.add(new Flaw(Flaw.Kind.OTHER_POLE_GREATER, Digits.plain(otherVolts), ""));
+        } else if (found.contains(IsolationReading.Flaw.CHASSIS_VOLTS_TOO_SMALL)) {
+            flaws.add(new Flaw(
+                    Flaw.Kind.CHASSIS_VOLTS_TOO_SMALL,
+                    Digits.plain(reading.chassisVolts()),
+                    tenths(reading.leastChassisVolts(meterOhm))));
+        } else if (found.contains(IsolationReading.Flaw.POLES_DO_NOT_ADD_UP)) {
+            flaws.add(new Flaw(
+                    Flaw.Kind.POLES_DO_NOT_ADD_UP,
+                    Digits.plain(reading.chassisVolts().add(otherVolts)),
+                    tenths(reading.bothPolesVolts(otherVolts, meterOhm))));
+        }
+    }
+
+    private static String tenths(BigDecimal volts) {
+        return Digits.plain(volts.setScale(1, RoundingMode.HALF_UP));
     }
 
     private static Flaw flaw(IsolationReading.Flaw flaw, BigDecimal suitedOhm) {
@@ -52,6 +90,9 @@ final class DerivedResult {
             case RESISTOR_UNSUITED -> new Flaw(Flaw.Kind.RESISTOR_UNSUITED, "", suited);
             case VOLTAGE_DID_NOT_FALL -> Flaw.of(Flaw.Kind.VOLTAGE_DID_NOT_FALL);
             case MORE_THAN_THE_PACK -> Flaw.of(Flaw.Kind.MORE_THAN_THE_PACK);
+            case OTHER_POLE_GREATER -> Flaw.of(Flaw.Kind.OTHER_POLE_GREATER);
+            case POLES_DO_NOT_ADD_UP -> Flaw.of(Flaw.Kind.POLES_DO_NOT_ADD_UP);
+            case CHASSIS_VOLTS_TOO_SMALL -> Flaw.of(Flaw.Kind.CHASSIS_VOLTS_TOO_SMALL);
         };
     }
 

@@ -15,6 +15,7 @@ public record Flaw(Kind kind, String found, String expected) {
         NOT_A_DAY,
         DAY_TO_COME,
         NOT_A_NUMBER,
+        NUMBER_TWO_WAYS,
         OUT_OF_RANGE,
         NO_UNIT,
         OTHER_UNIT,
@@ -24,7 +25,10 @@ public record Flaw(Kind kind, String found, String expected) {
         METER_LOADS_THE_BUS,
         RESISTOR_UNSUITED,
         VOLTAGE_DID_NOT_FALL,
-        MORE_THAN_THE_PACK
+        MORE_THAN_THE_PACK,
+        OTHER_POLE_GREATER,
+        POLES_DO_NOT_ADD_UP,
+        CHASSIS_VOLTS_TOO_SMALL
     }
 
     static Flaw of(Kind kind) {

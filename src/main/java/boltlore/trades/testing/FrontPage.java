@@ -65,6 +65,7 @@ final class FrontPage {
     private static TableBuilder groups(TestPlan plan, TestWords words) {
         return TableSpec.<GroupPlan>named("groups")
                 .text("group", words.say("group"), group -> group.group().says().in(words.language()))
+                .text("circuit", words.say("during"), group -> words.circuit(group.group()))
                 .whole("tests", words.say("tests"), "", group -> group.rows().size())
                 .box(Column.blank("begun", words.say("begun")))
                 .box(Column.signature("clear", words.say("clear")))

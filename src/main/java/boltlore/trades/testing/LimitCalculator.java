@@ -49,7 +49,9 @@ final class LimitCalculator {
             case PRECHARGE_VOLTS -> PackRules.prechargeVolts();
             case TRIP_AMPS -> pack.tripAmps();
             case TRIP_TIME -> pack.tripTime();
+            case DEAD_ISOLATION -> pack.deadIsolation();
             case MAINS_ISOLATION -> mains.isolation();
+            case MAINS_ISOLATION_PER_VOLT -> mains.isolationPerVolt();
             case EXPORT_ISOLATION -> mains.exportIsolation();
             case PILOT_DUTY -> mains.pilotDuty();
             case CHARGE_AMPS -> mains.chargeAmps();

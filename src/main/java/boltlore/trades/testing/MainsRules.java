@@ -26,15 +26,24 @@ final class MainsRules {
         this.choices = choices;
     }
 
-    /** {@link Isolation} of an AC bus, with the voltage between two lines where there are three phases. */
+    /** {@link Isolation} of an inlet, with the voltage between two lines where there are three phases. */
     Figure isolation() {
+        return volts().map(volts -> Figure.least(
+                        Isolation.inletOhm(volts).movePointLeft(MEGA),
+                        "Mohm",
+                        Digits.plain(Isolation.INLET_OHM.movePointLeft(MEGA)) + " Mohm; " + basis(volts)))
+                .orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
+    }
+
+    /** {@link Isolation} of an AC bus alone. */
+    Figure isolationPerVolt() {
+        return volts().map(MainsRules::isolation).orElseGet(() -> Figure.missing(NotKnown.SUPPLY));
+    }
+
+    private Optional<BigDecimal> volts() {
         Facts supply = choices.facts(Role.SUPPLY).or(choices.facts(Role.INLET));
-        BigDecimal volts = supply.volts();
-        if (volts == null) {
-            return Figure.missing(NotKnown.SUPPLY);
-        }
         boolean three = supply.phases() != null && supply.phases() == 3;
-        return isolation(three ? betweenLines(volts) : volts);
+        return Optional.ofNullable(supply.volts()).map(volts -> three ? betweenLines(volts) : volts);
     }
 
     /** The same with the voltage of the V2L outlet. */
@@ -45,8 +54,11 @@ final class MainsRules {
 
     private static Figure isolation(BigDecimal volts) {
         BigDecimal ohm = Isolation.limitOhm(Buses.SEPARATE_AC, volts);
-        String perVolt = Digits.plain(Isolation.ohmPerVolt(Buses.SEPARATE_AC));
-        return Figure.least(ohm.movePointLeft(MEGA), "Mohm", perVolt + " ohm/V × " + Digits.plain(volts) + " V");
+        return Figure.least(ohm.movePointLeft(MEGA), "Mohm", basis(volts));
+    }
+
+    private static String basis(BigDecimal volts) {
+        return Digits.plain(Isolation.ohmPerVolt(Buses.SEPARATE_AC)) + " ohm/V × " + Digits.plain(volts) + " V";
     }
 
     /** √3 times the voltage of one phase, rounded to a volt. */

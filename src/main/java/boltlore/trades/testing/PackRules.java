@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class PackRules {
 
     private static final int KILO = 3;
+    private static final int MEGA = 6;
 
     private final PackFigures figures;
 
@@ -33,6 +34,15 @@ final class PackRules {
 
     /** {@link Isolation}: UN Regulation 100, with the highest voltage that the pack reaches. */
     Figure isolation() {
+        return isolation(KILO, "kohm");
+    }
+
+    /** The same, as an insulation tester shows it of the circuit without the pack. */
+    Figure deadIsolation() {
+        return isolation(MEGA, "Mohm");
+    }
+
+    private Figure isolation(int digits, String unit) {
         Pack pack = figures.pack();
         Buses buses = figures.buses();
         if (pack == null || buses == null) {
@@ -41,7 +51,7 @@ final class PackRules {
         BigDecimal ohm = Isolation.limitOhm(buses, pack.highestVolts());
         String basis =
                 Digits.plain(Isolation.ohmPerVolt(buses)) + " ohm/V × " + Digits.plain(pack.highestVolts()) + " V";
-        return Figure.least(ohm.movePointLeft(KILO), "kohm", basis);
+        return Figure.least(ohm.movePointLeft(digits), unit, basis);
     }
 
     @Nullable

@@ -4,6 +4,7 @@ import boltlore.catalogue.FoundState;
 import boltlore.catalogue.Scale;
 import boltlore.measure.Digits;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -19,7 +20,14 @@ import org.jspecify.annotations.Nullable;
 /** Whether a reading can be understood: a number in the right unit that the instrument can show, or a known state. */
 final class ReadingCheck {
 
-    private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]{1,12}(\\.[0-9]{1,9})?");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]{1,12}([.,][0-9]{1,40})?");
+
+    /** Three digits behind a comma may be thousands, unless a 0 stands before it. */
+    private static final Pattern TWO_WAYS = Pattern.compile("[+-]?0*[1-9][0-9]*,[0-9]{3}");
+
+    /** Digits behind the point that count; more is the dust of a conversion between programs. */
+    private static final int MOST_DECIMALS = 9;
+
     private static final Pattern DAY =
             Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})|([0-9]{1,2})\\.([0-9]{1,2})\\.([0-9]{4})");
 
@@ -92,12 +100,20 @@ final class ReadingCheck {
             flaw(Flaw.Kind.NOT_A_NUMBER, reading.value(), scale.unit());
             return null;
         }
-        BigDecimal number = new BigDecimal(reading.value());
+        if (TWO_WAYS.matcher(reading.value()).matches()) {
+            flaw(Flaw.Kind.NUMBER_TWO_WAYS, reading.value(), reading.value().replace(',', '.'));
+            return null;
+        }
+        BigDecimal number = plain(new BigDecimal(reading.value().replace(',', '.')));
         if (!scale.shows(number)) {
             String range = Digits.plain(scale.from()) + " … " + Digits.plain(scale.to()) + " " + scale.unit();
             flaw(Flaw.Kind.OUT_OF_RANGE, Digits.plain(number), range);
         }
         return new ParsedReading.Figured(number, on);
+    }
+
+    private static BigDecimal plain(BigDecimal number) {
+        return number.scale() > MOST_DECIMALS ? number.setScale(MOST_DECIMALS, RoundingMode.HALF_UP) : number;
     }
 
     /** A small m is a thousandth and a large one a million, so letters must be as they are. */

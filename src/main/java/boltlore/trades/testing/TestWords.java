@@ -2,6 +2,7 @@ package boltlore.trades.testing;
 
 import boltlore.catalogue.FoundState;
 import boltlore.catalogue.Scale;
+import boltlore.catalogue.TestGroup;
 import boltlore.measure.Wording;
 import boltlore.report.Phrases;
 import java.math.BigDecimal;
@@ -100,6 +101,11 @@ final class TestWords {
         return box.quantity() == Box.Quantity.RESULT
                 ? ""
                 : say("quantity." + box.quantity().key());
+    }
+
+    /** What the high-voltage circuit is like while a group is tested; empty where nobody says. */
+    String circuit(TestGroup group) {
+        return group.circuit() == null ? "" : say("during." + group.circuit().written());
     }
 
     /** All that may be found where no number is read. */

@@ -45,7 +45,11 @@ public final class AxleLoadsTrade extends Trade {
         if (onAxles != null) {
             report.glance(StatementPage.glance(onAxles).build());
         }
-        report.glance(StatementPage.result(weighing).build());
+        Growth growth = weighing.growth();
+        if (growth != null) {
+            report.glance(StatementPage.changes(growth, onAxles).build());
+        }
+        report.glance(StatementPage.facts(weighing).build());
         report.page(StatementPage.compose(weighing, kit, footer));
         report.page(MassesPage.compose(weighing, footer));
         if (onAxles != null) {

@@ -22,6 +22,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CsvWriterTest {
 
+    @Test
+    void what_would_steer_a_terminal_never_comes_through() {
+        assertThat(field("\u001B[31mEvil\u0007\u202E")).isEqualTo("\uFFFD[31mEvil\uFFFD\uFFFD");
+        assertThat(field("Käserei, 2. Stock")).isEqualTo("\"Käserei, 2. Stock\"");
+    }
+
     /** The characters are those of OWASP's page 'CSV Injection'. */
     @ParameterizedTest
     @ValueSource(

@@ -25,14 +25,14 @@ class IsolationJudgedTest {
         return rows("IB-09");
     }
 
-    private static TestedRow isolation(CheckRow row) {
+    private static TestedRow limited(CheckRow row) {
         BigDecimal limitOhm = row.number("limit_ohm_per_v").multiply(row.number("pack_nominal_v"));
         return TestedRow.isolation(limitOhm.movePointLeft(3).toPlainString(), limitOhm.toPlainString());
     }
 
     private static TestedRow measured(CheckRow row) {
         String kohm = row.number("inserted_resistor_ohm").movePointLeft(3).toPlainString();
-        return isolation(row)
+        return limited(row)
                 .measured(row.text("measured_pack_v"), row.text("v1_v"), row.text("v1_with_resistor_v"), kohm, "10");
     }
 
@@ -78,6 +78,56 @@ class IsolationJudgedTest {
                         .measured("400", "250", "100", "160", "10")
                         .flaws())
                 .isEmpty();
+    }
+
+    /**
+     * A clip off the chassis: the meter shows next to nothing, and the formula gives 117 Mohm. For that, V1 would be
+     * Vb · (Ri ∥ Rm) / (Ri + Ri ∥ Rm) = 390 V × 9.21 / (117 + 9.21) = 28.5 V at least.
+     */
+    @Test
+    void voltages_that_cannot_be_are_measured_again_and_pass_nothing() {
+        TestedRow off = isolation("390", "0.3", "0.3", "0.2", "180");
+
+        assertThat(off.flaws()).containsExactly(Flaw.Kind.CHASSIS_VOLTS_TOO_SMALL);
+        assertThat(off.judgement())
+                .isInstanceOfSatisfying(
+                        Judgement.Unreadable.class,
+                        unreadable -> assertThat(new VerdictWords(TestWords.in("en"))
+                                        .flaw(unreadable.flaws().get(0)))
+                                .isEqualTo(
+                                        "not plausible, repeat: V1 is 0.3 V; for the Ri worked out and Rm it would be"
+                                                + " 28.5 V at least. Look at the clips on pole and chassis"));
+    }
+
+    /**
+     * By hand, meter of 10 Mohm, Ro 200 kohm, poles that insulate with Ra and Rb: V1 = Vb Gb / (Ga + Gb + Gm), V2 the other,
+     * V1' with Ro beside. 480 kohm and 800 kohm at 400 V: 242.7, 145.6, 98.8 V. 100 Mohm each at 390 V: 32.5, 32.5, 0.8 V.
+     * 1 Gohm each: 3.8, 3.8, 0.1 V. One pole at 480 kohm and none measurable at the other: 381.7, 0, 116.0 V.
+     */
+    @ParameterizedTest
+    @CsvSource({"400, 242.7, 145.6, 98.8", "390, 32.5, 32.5, 0.8", "390, 3.8, 3.8, 0.1", "400, 381.7, 0, 116.0"})
+    void what_a_real_circuit_shows_is_plausible(String vb, String v1, String v2, String withResistor) {
+        assertThat(isolation(vb, v1, v2, withResistor, "200").judgement().passed())
+                .isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "390, 0.3, 0.3, 0.1, CHASSIS_VOLTS_TOO_SMALL",
+        "390, 1.0, 0.8, 0.1, CHASSIS_VOLTS_TOO_SMALL",
+        "400, 242.7, 0, 98.8, POLES_DO_NOT_ADD_UP",
+        "400, 242.7, 250, 98.8, OTHER_POLE_GREATER",
+        "390, 195, 195, 1.0, POLES_DO_NOT_ADD_UP"
+    })
+    void what_no_circuit_shows_is_not(String vb, String v1, String v2, String withResistor, Flaw.Kind kind) {
+        assertThat(isolation(vb, v1, v2, withResistor, "200").flaws()).containsExactly(kind);
+    }
+
+    /** Limit 40 kohm, resistor within a fifth of 200 kohm, meter of 10 Mohm. */
+    private static TestedRow isolation(String vb, String v1, String v2, String withResistor, String kohm) {
+        return TestedRow.isolation("40", "200000")
+                .measured(vb, v1, withResistor, kohm, "10")
+                .read("test.v2", v2, "V", "2026-03-30");
     }
 
     static Stream<CheckRow> bonding() {

@@ -67,6 +67,33 @@ class RowJudgeTest {
     }
 
     @Nested
+    @DisplayName("as people and programs write numbers")
+    class AsWritten {
+
+        @ParameterizedTest
+        @CsvSource(
+                delimiter = '|',
+                value = {
+                    "0,05 | true",
+                    "0,123 | false",
+                    "0,099 | true",
+                    "0,1 | false",
+                    "0.15000000000000002 | false",
+                    "0.05000000000000000277 | true",
+                    "0.09999999999999999 | false"
+                })
+        void a_decimal_comma_and_the_dust_of_a_conversion_are_read(String written, boolean passes) {
+            assertThat(passes(new Limit.Below(new BigDecimal("0.1")), written)).isEqualTo(passes);
+        }
+
+        @Test
+        void dust_is_not_told_as_a_measured_digit() {
+            assertThat(missedBy(new Limit.Below(new BigDecimal("0.1")), "0.15000000000000002"))
+                    .isEqualByComparingTo("0.05");
+        }
+    }
+
+    @Nested
     @DisplayName("against a state")
     class AgainstAState {
 
@@ -97,7 +124,7 @@ class RowJudgeTest {
     class CannotBeJudged {
 
         @ParameterizedTest
-        @ValueSource(strings = {"ok", "0.05 ohm", "0,05", "> 20", "1e1", "1 000", "--1", "."})
+        @ValueSource(strings = {"ok", "0.05 ohm", "0,0,5", "1,234.5", "> 20", "1e1", "1 000", "--1", "."})
         void where_anything_but_a_number_is_written(String written) {
             assertThat(TestedRow.ohm(AT_MOST_10).read(written, "ohm").flaws()).containsExactly(Flaw.Kind.NOT_A_NUMBER);
         }
@@ -106,6 +133,13 @@ class RowJudgeTest {
         @CsvSource({"-0.001", "20.1"})
         void where_the_instrument_cannot_have_shown_it(String written) {
             assertThat(TestedRow.ohm(AT_MOST_10).read(written, "ohm").flaws()).containsExactly(Flaw.Kind.OUT_OF_RANGE);
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"1,234", "12,000", "-3,500"})
+        void where_a_comma_may_part_thousands(String written) {
+            assertThat(TestedRow.ohm(AT_MOST_10).read(written, "ohm").flaws())
+                    .containsExactly(Flaw.Kind.NUMBER_TWO_WAYS);
         }
 
         @Test

@@ -39,12 +39,16 @@ final class TestedRow {
     static TestedRow isolation(String limitKohm, String suitedOhm) {
         Demand demand = new Demand.Computed(LimitRule.ISOLATION, BigDecimal.ZERO);
         Limit limit = new Limit.AtLeast(new BigDecimal(limitKohm));
-        return new TestedRow(row(limit, demand, scale("V", "1000"), "kohm", new BigDecimal(suitedOhm)));
+        return new TestedRow(row(limit, demand, volts(), "kohm", new BigDecimal(suitedOhm)));
     }
 
     static TestedRow precharge(String percent) {
         Demand demand = new Demand.Computed(LimitRule.PRECHARGE_VOLTS, BigDecimal.ZERO);
         return new TestedRow(row(new Limit.AtLeast(new BigDecimal(percent)), demand, scale("V", "1000"), "%", null));
+    }
+
+    private static Scale volts() {
+        return new Scale("V", BigDecimal.ZERO, new BigDecimal("1000"), new BigDecimal("0.1"));
     }
 
     private static Scale scale(String unit, String to) {
@@ -56,7 +60,7 @@ final class TestedRow {
         Wording says = Wording.english("Test");
         Instrument instrument = new Instrument("meter", says, scale);
         KitTest test = new KitTest("test", says, Condition.ALWAYS, List.of(), false, says, "meter", demand);
-        TestGroup group = new TestGroup("group", says, says, List.of(), List.of(test));
+        TestGroup group = new TestGroup("group", says, null, says, List.of(), List.of(test));
         List<Box> boxes = Boxes.lay("test", test, instrument);
         return new TestRow("test", group, test, null, instrument, limit, "", unit, suitedOhm, boxes);
     }
@@ -78,9 +82,18 @@ final class TestedRow {
     TestedRow measured(String vb, String v1, String v1WithResistor, String kohm, String meterMohm) {
         return read("test.vb", vb, "V", "2026-03-30")
                 .read("test.v1", v1, "V", "2026-03-30")
+                .read("test.v2", otherPole(vb, v1), "V", "2026-03-30")
                 .read("test.v1-ro", v1WithResistor, "V", "2026-03-30")
                 .read("test.ro", kohm, "kohm", "2026-03-30")
                 .read("test.meter", meterMohm, "Mohm", "2026-03-30");
+    }
+
+    /** As a meter that loads nothing shows it. */
+    private static String otherPole(String vb, String v1) {
+        return new BigDecimal(vb)
+                .subtract(new BigDecimal(v1))
+                .max(BigDecimal.ZERO)
+                .toPlainString();
     }
 
     JudgedRow judged() {
