@@ -26,6 +26,7 @@ public enum Check {
     TORQUE_LOW("torque far below its property class"),
     ELECTRICS_MISSING("high-voltage data missing for some order"),
     ELECTRICS_TWICE("high-voltage data twice for some order"),
+    MODULE_ENERGY("energy of a module against its volts and ampere-hours"),
     MODULES("modules of the pack against the kit"),
     BIN_SHARED("two parts in one bin"),
     BIN_OFF_THE_WALK("bin that nobody walks past"),

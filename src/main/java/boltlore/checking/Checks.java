@@ -22,6 +22,7 @@ public final class Checks {
             CoatingGiven::remarks,
             Torques::remarks,
             ElectricsGiven::remarks,
+            ModuleEnergy::remarks,
             Bins::remarks,
             CratesTake::remarks,
             Translations::remarks,

@@ -1,39 +1,19 @@
 package boltlore.report.csv;
 
-import boltlore.report.Cell;
-import boltlore.report.Formula;
-import java.math.BigDecimal;
-import java.time.LocalDate;
-
 /**
  * One field. Text that a spreadsheet program would take for a formula gets an apostrophe in front, as OWASP's page 'CSV
  * Injection' advises; numbers, negative ones too, are written as they are. A program that parts cells by something else
  * than the comma takes a field apart in spite of its quotation marks: so each part of it is looked at.
  */
-final class CsvField implements Cell.Cases<String> {
+final class CsvField {
 
     private static final String STARTS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     private static final String PARTS_ELSEWHERE = ";|\t\r\n";
     private static final String QUOTED = PARTS_ELSEWHERE + ",\"";
-    private static final CsvField FIELD = new CsvField();
 
     private CsvField() {}
 
-    static String encode(Cell cell) {
-        return cell.as(FIELD);
-    }
-
     static String encode(String text) {
-        return FIELD.words(text);
-    }
-
-    @Override
-    public String empty() {
-        return "";
-    }
-
-    @Override
-    public String words(String text) {
         StringBuilder plain = new StringBuilder(text.length());
         boolean first = true;
         for (int i = 0; i < text.length(); i++) {
@@ -45,21 +25,6 @@ final class CsvField implements Cell.Cases<String> {
             first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
         }
         return quoted(plain.toString());
-    }
-
-    @Override
-    public String figure(BigDecimal value) {
-        return value.toPlainString();
-    }
-
-    @Override
-    public String day(LocalDate value) {
-        return value.toString();
-    }
-
-    @Override
-    public String worked(Formula formula, BigDecimal result) {
-        return result.toPlainString();
     }
 
     private static String quoted(String text) {

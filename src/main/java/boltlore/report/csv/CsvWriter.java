@@ -2,8 +2,8 @@ package boltlore.report.csv;
 
 import boltlore.report.Cell;
 import boltlore.report.Column;
+import boltlore.report.Fact;
 import boltlore.report.Kind;
-import boltlore.report.Page;
 import boltlore.report.Printed;
 import boltlore.report.Report;
 import boltlore.report.ReportWriter;
@@ -11,6 +11,7 @@ import boltlore.report.Row;
 import boltlore.report.Row.RowKind;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
+import boltlore.report.TableSpec;
 import boltlore.report.Utf8;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -24,27 +25,41 @@ import java.util.Set;
 /**
  * Tables as data, one file for all tables of a name, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a
  * byte order mark. In front stand whose table it is and what sets it apart from others of its name; then the columns
- * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
- * no line break in a cell.
+ * under their English names, whatever the report's language. Only plain rows are written, with the digits
+ * that are known and no line break in a cell; totals stand among the facts, in a file of their own.
  */
 public final class CsvWriter implements ReportWriter {
 
     private static final String LINE_END = "\r\n";
     private static final String SUBJECT = "subject";
     private static final String GROUP = "group";
+    private static final String FACTS = "facts";
 
     @Override
     public List<SheetFile> write(Report report) {
         Map<String, List<Table>> tables = new LinkedHashMap<>();
-        for (Page page : report.pages()) {
-            page.tables()
-                    .forEach(table -> tables.computeIfAbsent(table.name(), name -> new ArrayList<>())
-                            .add(table));
+        report.tables()
+                .forEach(table -> tables.computeIfAbsent(table.name(), name -> new ArrayList<>())
+                        .add(table));
+        List<Fact> facts = report.facts();
+        if (!facts.isEmpty()) {
+            tables.put(FACTS, List.of(facts(facts)));
         }
         List<SheetFile> files = new ArrayList<>();
         tables.forEach((name, same) ->
                 files.add(new SheetFile(report.file() + "-" + name + ".csv", bytes(report.subject(), same))));
         return files;
+    }
+
+    /** Single values and totals, one a row: their units differ, so they stand in a column. */
+    private static Table facts(List<Fact> facts) {
+        return TableSpec.<Fact>named(FACTS)
+                .text("fact", "Fact", Fact::key)
+                .text("says", "Says", Fact::says)
+                .column(Column.text("value", "Value"), Fact::cell)
+                .text("unit", "Unit", Fact::unit)
+                .of(facts)
+                .build();
     }
 
     static byte[] bytes(String subject, List<Table> tables) {
@@ -56,6 +71,7 @@ public final class CsvWriter implements ReportWriter {
         }
         for (Table table : tables) {
             table.columns().forEach(column -> headings.add(heading(column)));
+            table.rows().forEach(row -> row.codes().keySet().forEach(code -> headings.add(words(code))));
             rows(subject, table, rows);
         }
         Utf8 csv = new Utf8(8 * 1024);
@@ -84,6 +100,7 @@ public final class CsvWriter implements ReportWriter {
                     Column column = table.columns().get(i);
                     fields.put(heading(column), field(column.kind(), row.cells().get(i)));
                 }
+                row.codes().forEach((key, code) -> fields.put(words(key), field(code)));
                 rows.add(fields);
             }
         }
@@ -91,21 +108,18 @@ public final class CsvWriter implements ReportWriter {
 
     /** 'fuse amps (A)' for the key 'fuse-amps', 'unit cost (EUR)' for 'unitCost'. */
     static String heading(Column column) {
-        String words = column.key()
-                .replaceAll("([a-z0-9])([A-Z])", "$1 $2")
-                .replace('-', ' ')
-                .toLowerCase(Locale.ROOT);
+        String words = words(column.key());
         return column.unit().isEmpty() ? words : words + " (" + column.unit() + ")";
     }
 
+    private static String words(String key) {
+        return key.replaceAll("([a-z0-9])([A-Z])", "$1 $2")
+                .replaceAll("[-_]", " ")
+                .toLowerCase(Locale.ROOT);
+    }
+
     private static String field(Kind kind, Cell cell) {
-        if (cell instanceof Cell.Figure figure) {
-            return Printed.rounded(kind, figure.value()).toPlainString();
-        }
-        if (cell instanceof Cell.Worked worked) {
-            return Printed.rounded(kind, worked.result()).toPlainString();
-        }
-        return cell instanceof Cell.Words words ? field(words.text()) : CsvField.encode(cell);
+        return cell instanceof Cell.Words words ? field(words.text()) : Printed.data(kind, cell);
     }
 
     private static String field(String text) {

@@ -79,26 +79,27 @@ final class GroupPage {
             row.boxes().forEach(box -> box(row, box, box.equals(row.boxes().get(0)) ? tested + method : ""));
             result(row);
         } else {
-            line(row, tested + method, words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
+            line(row, row.key(), tested + method, words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
         }
         number++;
     }
 
-    private RowBuilder line(TestRow row, String tested, String limit) {
+    private RowBuilder line(TestRow row, String box, String tested, String limit) {
         return table.row()
                 .put("no", number)
                 .put("tested", tested)
                 .put("where", words.place(row.at()))
-                .put("limit", limit);
+                .put("limit", limit)
+                .code("box-id", box);
     }
 
     private void box(TestRow row, Box box, String tested) {
-        line(row, tested, words.quantity(box)).put("unit", TestWords.unit(box.unit()));
+        line(row, box.key(), tested, words.quantity(box)).put("unit", TestWords.unit(box.unit()));
     }
 
     private void result(TestRow row) {
         String key = row.suitedOhm() == null && row.unit().equals("%") ? "quantity.share" : "quantity.ri";
-        line(row, words.say(key), words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
+        line(row, row.key(), words.say(key), words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
     }
 
     /** How the isolation of this kit is measured and worked out: circuit, formula, limit. */

@@ -35,7 +35,7 @@ final class BuyRows {
 
     void columns(TableBuilder table) {
         table.columns(
-                Column.text("orderCode", "Supplier part no.").atMost(14),
+                Column.text("supplierPart", "Supplier part no.").atMost(14),
                 Column.text("part", "Part number").atMost(12),
                 Column.text("revision", "Rev.").atMost(4),
                 Column.text("name", "Name").atMost(40));
@@ -45,7 +45,7 @@ final class BuyRows {
                 Column.money("cost", "Cost", currency),
                 Days.column("orderBy", "Order by", "Order", due),
                 Column.tick("ordering", "Ordered"),
-                Column.blank("stock", "From stock").atMost(10));
+                Column.blank("fromStock", "From stock").atMost(10));
     }
 
     private void quantities(TableBuilder table) {
@@ -57,7 +57,7 @@ final class BuyRows {
                 Column.percent("scrap", "Scrap", 1),
                 Column.decimal("withScrap", "With scrap", 2),
                 Column.quantity("pack", "Pack of"),
-                Column.quantity("least", "MOQ"),
+                Column.quantity("minimumOrder", "MOQ"),
                 Column.quantity("ordered", "To order"),
                 Column.text("unit", "Unit").atMost(5));
     }
@@ -68,7 +68,7 @@ final class BuyRows {
 
     void fill(RowBuilder row, Purchase purchase) {
         Part part = purchase.part();
-        row.put("orderCode", purchase.orderCode())
+        row.put("supplierPart", purchase.orderCode())
                 .put("part", part.number().text())
                 .put("revision", part.revision())
                 .put("name", part.name().english())
@@ -89,7 +89,7 @@ final class BuyRows {
         Buying buying = purchase.part().buying();
         if (buying != null) {
             whereTold(row, "pack", buying.packOf());
-            whereTold(row, "least", buying.minimumOrder());
+            whereTold(row, "minimumOrder", buying.minimumOrder());
         }
     }
 

@@ -26,7 +26,8 @@ public final class ContentsReport {
         Phrases phrases = phrases(order.language());
         ReportBuilder book = Report.named("contents", phrases.say("title"))
                 .about(phrases.say("order") + " " + order.name())
-                .by(plan.catalogue().workshop().name());
+                .by(plan.catalogue().workshop().name())
+                .in(order.language());
         if (order.placed() != null) {
             book.dated(order.placed());
         }

@@ -96,7 +96,9 @@ final class ContentsTables {
                         of.bag().isEmpty()
                                 ? phrases.say("loose")
                                 : catalogue.shipping().bagSays(of.bag(), catalogue.workshop(), language))
-                .put("revision", part.revision());
+                .put("revision", part.revision())
+                .code("bag-id", of.bag())
+                .code("finish-id", of.finish());
         if (of.spares().signum() > 0) {
             row.put("spares", of.spares());
         }

@@ -34,8 +34,8 @@ final class FindingTables {
     private static final TableSpec<Row> FINDINGS = TableSpec.<Row>named("findings")
             .text("severity", "Severity", 10, row -> row.finding().severity().says())
             .text("by", "By", 12, Row::by)
-            .text("finding", "Finding", 22, row -> row.finding().kind().code())
-            .text("sentence", "What was found", SENTENCE, row -> row.finding().says());
+            .text("kind", "Finding", 22, row -> row.finding().kind().code())
+            .text("says", "What was found", SENTENCE, row -> row.finding().says());
 
     private FindingTables() {}
 

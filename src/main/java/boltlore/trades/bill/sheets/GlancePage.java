@@ -6,6 +6,7 @@ import boltlore.findings.Severity;
 import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.BarChart;
+import boltlore.report.Look;
 import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -37,9 +38,9 @@ final class GlancePage {
                 .title("Order " + order.name() + " at a glance")
                 .add(particulars(order))
                 .heading("What was chosen")
-                .note(String.join(". ", ChoiceWords.say(order, Wording.ENGLISH)) + ".");
+                .note("chosen", String.join(". ", ChoiceWords.say(order, Wording.ENGLISH)) + ".");
         if (!order.notes().isEmpty()) {
-            page.add(Note.plain("Notes on the order", order.notes()));
+            page.add(new Note(Look.NOTE, "order", "Notes on the order", order.notes()));
         }
         totals(page);
         page.add(PriceBlock.shown(pricing));
@@ -52,8 +53,11 @@ final class GlancePage {
         FindingTables.all(found)
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .sorted(Comparator.comparing(Finding::severity))
-                .forEach(finding -> page.add(Note.plain(
-                        finding.severity().says() + ", " + finding.kind().code(), finding.says())));
+                .forEach(finding -> page.add(new Note(
+                        Look.NOTE,
+                        "finding",
+                        finding.severity().says() + ", " + finding.kind().code(),
+                        finding.says())));
     }
 
     private void totals(PageBuilder page) {
@@ -71,6 +75,9 @@ final class GlancePage {
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
         OrderHead.day(says, "built", "Base vehicle built", order.donorBuilt());
+        pricing.quotation()
+                .ifPresent(quotation ->
+                        says.say("quoted-in", "Price in", quotation.currency().getCurrencyCode()));
         TimeBlock.add(says, costed);
         says.say("findings", "Findings", FindingTables.count(found));
         return says;
