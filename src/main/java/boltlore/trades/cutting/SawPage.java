@@ -42,7 +42,7 @@ final class SawPage {
     private static final TableSpec<Piece> PIECES = TableSpec.<Piece>named("pieces")
             .whole("bar", "Bar", "", piece -> piece.bar().number())
             .whole("place", "Place", "", Piece::place)
-            .decimal("from", "From head", "mm", 1, piece -> piece.laid().fromMm())
+            .decimal("from-head", "From head", "mm", 1, piece -> piece.laid().fromMm())
             .decimal(
                     "length",
                     "Length over all",
@@ -99,14 +99,14 @@ final class SawPage {
                 .text("take", "Take", 30, SawPage::source)
                 .decimal("length", "Length", "mm", 1, SawnBar::lengthMm)
                 .money("cost", "Cost", currency, SawnBar::cost)
-                .text("known", "Heat number known", 16, SawnBar::heat)
+                .text("heat-known", "Heat number known", 16, SawnBar::heat)
                 .box(Column.blank("heat", "Heat number read on the bar"));
         if (cuts.bars().stream().anyMatch(bar -> !bar.oneHeatWith().isEmpty())) {
             spec.text("together", "Same heat as bar", 12, SawPage::together);
         }
         return spec.whole("pieces", "Pieces", "", bar -> bar.pieces().size())
-                .decimal("rest", "Offcut", "mm", 1, SawnBar::restMm)
-                .text("then", "Offcut: keep or scrap", 30, SawPage::offcut)
+                .decimal("offcut", "Offcut", "mm", 1, SawnBar::restMm)
+                .text("offcut-goes", "Offcut: keep or scrap", 30, SawPage::offcut)
                 .box(Column.tick("done", "Done"))
                 .of(cuts.bars());
     }

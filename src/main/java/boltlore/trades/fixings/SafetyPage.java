@@ -24,17 +24,17 @@ final class SafetyPage {
 
     private static final TableSpec<BoltedJoint> SIGNED = JointsPage.bolts(
                     TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says))
-            .text("stands", "Torque table", 30, joint -> JointsPage.ofTorque(joint, Fixing::torqueTable))
+            .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, Fixing::torqueTable))
             .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint, newton -> newton))
             .decimal(
-                    "least",
+                    "least-preload",
                     "Min. preload",
                     "kN",
                     1,
                     joint -> kilonewton(joint, newton -> Tightening.afterScatter(newton, Tightening.WRENCH)))
             .decimal("clamp", "Clamped", "mm", 0, joint -> ofFacts(joint, JointFacts::clampMm))
             .text(
-                    "into",
+                    "thread-in",
                     "Thread in",
                     joint -> ofFacts(
                             joint,

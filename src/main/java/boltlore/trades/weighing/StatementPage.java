@@ -42,18 +42,22 @@ final class StatementPage {
      */
     private record Change(String figure, String unit, BigDecimal before, BigDecimal after, int decimals, String limit) {
 
+        String labelled() {
+            return unit.isEmpty() ? figure : figure + " (" + unit + ")";
+        }
+
         BigDecimal rounded(BigDecimal number) {
             return new BigDecimal(Digits.upTo(number, decimals));
         }
     }
 
     private static final TableSpec<Change> CHANGES = TableSpec.<Change>named("changes")
-            .text("figure", "Figure", 50, Change::figure)
+            .text("figure", "Figure", 50, Change::labelled)
             .quantity("before", "Before", "", row -> row.rounded(row.before()))
             .quantity("after", "After", "", row -> row.rounded(row.after()))
             .quantity("change", "Change", "", row -> row.rounded(row.after().subtract(row.before())))
-            .text("unit", "Unit", 6, Change::unit)
-            .text("limit", "Limit", 44, Change::limit);
+            .text("limit", "Limit", 44, Change::limit)
+            .code("unit", Change::unit);
 
     private StatementPage() {}
 

@@ -126,7 +126,7 @@ class WeightStatementTest {
         @Test
         void a_move_forward_is_a_change_below_zero() {
             assertThat(facts(new WeighedKit().added("BOX-A", "100", 0, 300)))
-                    .contains("Centre of gravity behind the front axle 1120 1023 -97 mm");
+                    .contains("Centre of gravity behind the front axle (mm) 1120 1023 -97");
         }
 
         @Test
@@ -145,7 +145,7 @@ class WeightStatementTest {
         @Test
         void a_lighter_vehicle_changes_by_less_than_nothing() {
             assertThat(facts(new WeighedKit().removed("engine", "105", 0, null)))
-                    .contains("Mass, unladen 1050 945 -105 kg")
+                    .contains("Mass, unladen (kg) 1050 945 -105")
                     .contains("Change of mass -10.0 %");
         }
 

@@ -78,13 +78,13 @@ final class ContentsTables {
                         Column.text("extra", phrases.say("extra")).atMost(60),
                         Column.quantity("quantity", phrases.say("quantity")),
                         Column.text("unit", phrases.say("unit")),
-                        Column.text("by", phrases.say("suppliedBy")),
+                        Column.text("supplied-by", phrases.say("suppliedBy")),
                         Column.tick("checked", phrases.say("checked")));
         extras.forEach(row -> table.row()
                 .put("extra", says(row))
                 .put("quantity", row.extra().quantity())
                 .put("unit", phrases.unit(row.extra().unit(), row.extra().quantity()))
-                .put("by", phrases.say(row.extra().suppliedByCustomer() ? "customerSupplies" : "us")));
+                .put("supplied-by", phrases.say(row.extra().suppliedByCustomer() ? "customerSupplies" : "us")));
         return table;
     }
 

@@ -32,7 +32,7 @@ final class ExtrasTable {
                 Column.text("extra", "Extra").atMost(24),
                 Column.quantity("quantity", "Quantity"),
                 Column.text("unit", "Unit").atMost(5),
-                Column.text("by", "Supplied by").atMost(8),
+                Column.text("suppliedBy", "Supplied by").atMost(8),
                 Column.money("cost", "Direct cost", costed.currency()));
         if (quotation != null) {
             table.columns(Column.money("price", "Price", quotation.currency()));
@@ -57,7 +57,7 @@ final class ExtrasTable {
         row.put("extra", says(extra, costed))
                 .put("quantity", extra.quantity())
                 .put("unit", extra.unit())
-                .put("by", extra.suppliedByCustomer() ? "customer" : "us")
+                .put("suppliedBy", extra.suppliedByCustomer() ? "customer" : "us")
                 .put("cost", of.cost())
                 .put("reason", extra.reason());
     }

@@ -39,11 +39,11 @@ final class TotalsTable {
                         row(table.row(subSystem), items, sums.getOrDefault(subSystem, Totals.NONE), kit));
         table.total("kit", "Kit")
                 .sum("rows", BigDecimal.valueOf(costed.rows().size()))
-                .sum("own", kit.own())
+                .sum("partsAndManufacture", kit.own())
                 .sum("coating", kit.coating())
                 .sum("cost", kit.cost())
                 .sum("mass", kit.massKg())
-                .put("lead", costed.leadDays());
+                .put("longestLead", costed.leadDays());
         return table;
     }
 
@@ -51,18 +51,18 @@ final class TotalsTable {
         table.columns(
                 Column.text("subSystem", "Sub-system").atMost(24),
                 Column.whole("rows", "Rows"),
-                Column.money("own", "Parts and manufacture", currency),
+                Column.money("partsAndManufacture", "Parts and manufacture", currency),
                 Column.money("coating", "Coating", currency),
                 Column.money("cost", "Cost", currency),
                 Column.percent("costShare", "Share of cost", 1),
                 Column.decimal("mass", "Mass", 2).in("kg"),
                 Column.percent("massShare", "Share of mass", 1),
-                Column.whole("lead", "Longest lead time").in("days"));
+                Column.whole("longestLead", "Longest lead time").in("days"));
     }
 
     private static void row(RowBuilder row, List<ItemCost> items, Totals some, Totals kit) {
         String subSystem = items.get(0).subSystem();
-        row.put("subSystem", subSystem).put("rows", items.size()).put("lead", leadDays(items));
+        row.put("subSystem", subSystem).put("rows", items.size()).put("longestLead", leadDays(items));
         figures(row, subSystem, some);
         share(row, "costShare", "cost", some.cost(), kit.cost());
         share(row, "massShare", "mass", some.massKg(), kit.massKg());
@@ -73,9 +73,9 @@ final class TotalsTable {
     }
 
     private static void figures(RowBuilder row, String subSystem, Totals some) {
-        row.put("own", subtotal(subSystem, "extended"), some.own())
+        row.put("partsAndManufacture", subtotal(subSystem, "extended"), some.own())
                 .put("coating", subtotal(subSystem, "coating"), some.coating())
-                .put("cost", sum(cell("own"), cell("coating")), some.cost())
+                .put("cost", sum(cell("partsAndManufacture"), cell("coating")), some.cost())
                 .put("mass", subtotal(subSystem, "massExtended"), some.massKg());
     }
 
