@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  * friction it stands for.
  *
  * @param threadLock what keeps it from coming loose, in words, or null
+ * @param prevailing what a self-locking nut or bolt takes before it clamps, or null
  */
 public record Fixing(
         String thread,
@@ -16,7 +17,16 @@ public record Fixing(
         @Nullable BigDecimal torqueNm,
         @Nullable String torqueTable,
         @Nullable BigDecimal friction,
-        @Nullable String threadLock) {
+        @Nullable String threadLock,
+        @Nullable Prevailing prevailing) {
+
+    /**
+     * What a self-locking thread takes to turn before it clamps; it comes on top of the torque.
+     *
+     * @param torqueNm highest at the first tightening
+     * @param table where it comes from
+     */
+    public record Prevailing(BigDecimal torqueNm, String table) {}
 
     /** One that says nothing about a thread lock. */
     public Fixing(
@@ -26,6 +36,6 @@ public record Fixing(
             @Nullable BigDecimal torqueNm,
             @Nullable String torqueTable,
             @Nullable BigDecimal friction) {
-        this(thread, lengthMm, propertyClass, torqueNm, torqueTable, friction, null);
+        this(thread, lengthMm, propertyClass, torqueNm, torqueTable, friction, null, null);
     }
 }

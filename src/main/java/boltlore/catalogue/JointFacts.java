@@ -13,6 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param clampMm what lies between head and thread, washers included
  * @param into what the thread holds in
  * @param depthMm depth of a tapped hole's thread
+ * @param torque what a drawing or a maker asks for at this joint instead of the bolt's table, or null
+ * @param tighteningFactor greatest over least preload of the tool, or null where it is a torque wrench
+ * @param slip what shears the joint, or null
+ * @param bearing what may bear under the heads, or null
  */
 public record JointFacts(
         @Nullable PositionName position,
@@ -20,11 +24,60 @@ public record JointFacts(
         boolean safety,
         @Nullable BigDecimal clampMm,
         @Nullable Into into,
-        @Nullable BigDecimal depthMm) {
+        @Nullable BigDecimal depthMm,
+        @Nullable OwnTorque torque,
+        @Nullable BigDecimal tighteningFactor,
+        @Nullable Slip slip,
+        @Nullable Bearing bearing) {
+
+    /**
+     * A torque that the clamped part sets and not the bolt: gasket, plastic, electrical terminal, soft metal.
+     *
+     * @param thread bolts of that thread only; empty: all of the joint
+     * @param source drawing or data sheet
+     */
+    public record OwnTorque(String thread, BigDecimal torqueNm, String source) {}
+
+    /**
+     * A load along the clamped faces that friction holds.
+     *
+     * @param transverseNewton on all bolts of the position together
+     * @param friction between the clamped faces
+     * @param interfaces faces that carry it
+     * @param leastSafety how many times the load the joint holds at least
+     * @param estimate whether it is a first estimate, for the engineer's judgement
+     * @param source where load and friction come from
+     */
+    public record Slip(
+            BigDecimal transverseNewton,
+            BigDecimal friction,
+            int interfaces,
+            BigDecimal leastSafety,
+            boolean estimate,
+            String source) {}
+
+    /**
+     * What a clamped part bears under heads and nuts.
+     *
+     * @param material of the clamped part
+     * @param outerMm diameter at which the ring that presses ends, or null: that of a hexagon head
+     * @param holeMm diameter of the hole under it, or null: the medium clearance hole
+     * @param estimate whether it is a first estimate, for the engineer's judgement
+     * @param source where the limit comes from
+     */
+    public record Bearing(
+            String material,
+            BigDecimal limitMpa,
+            @Nullable BigDecimal outerMm,
+            @Nullable BigDecimal holeMm,
+            boolean estimate,
+            String source) {}
 
     /** What a bolt's thread holds in. */
     public enum Into {
         NUT("nut"),
+        /** Steel, and open behind its thread, so that no bolt bottoms. */
+        RIVET_NUT("rivet-nut"),
         STEEL("steel"),
         CAST_IRON("cast-iron"),
         ALUMINIUM("aluminium");

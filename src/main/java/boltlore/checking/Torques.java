@@ -4,6 +4,8 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Part;
 import boltlore.measure.Digits;
+import boltlore.trades.fixings.PropertyClass;
+import boltlore.trades.fixings.ScrewThread;
 import boltlore.trades.fixings.Tightening;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -11,14 +13,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** A torque comes with its table and friction, for tables disagree; and it does not stretch the bolt. */
+/**
+ * A torque comes with its table and friction, for tables disagree; it clamps, and does not stretch the bolt; and a bolt whose
+ * thread or class is not known is told, for nothing of it is compared.
+ */
 final class Torques {
-
-    /** Tables for the same bolt and friction differ by up to 15 %. */
-    private static final BigDecimal ABOVE = new BigDecimal("1.15");
-
-    /** Less than half is a slip of the unit, or a joint that never clamps. */
-    private static final BigDecimal BELOW = new BigDecimal("0.5");
 
     private Torques() {}
 
@@ -27,9 +26,13 @@ final class Torques {
     }
 
     private static Stream<Remark> check(Part part, @Nullable Fixing fixing) {
-        return fixing == null || fixing.torqueNm() == null
-                ? Stream.empty()
-                : Stream.concat(alone(part, fixing), far(part, fixing, fixing.torqueNm()));
+        if (fixing == null) {
+            return Stream.empty();
+        }
+        return fixing.torqueNm() == null
+                ? unknown(part, fixing)
+                : Stream.of(unknown(part, fixing), alone(part, fixing), far(part, fixing, fixing.torqueNm()))
+                        .flatMap(found -> found);
     }
 
     private static Stream<Remark> alone(Part part, Fixing fixing) {
@@ -45,22 +48,50 @@ final class Torques {
     }
 
     private static Stream<Remark> far(Part part, Fixing fixing, BigDecimal torqueNm) {
-        return Tightening.of(fixing)
-                .flatMap(Tightening::torqueNm)
-                .flatMap(expectedNm -> far(part, fixing, torqueNm, expectedNm))
-                .stream();
+        return Tightening.of(fixing).flatMap(tightening -> far(part, fixing, torqueNm, tightening)).stream();
     }
 
-    private static Optional<Remark> far(Part part, Fixing fixing, BigDecimal torqueNm, BigDecimal expectedNm) {
-        boolean high = torqueNm.compareTo(expectedNm.multiply(ABOVE)) > 0;
-        return high || torqueNm.compareTo(expectedNm.multiply(BELOW)) < 0
-                ? Optional.of(new Remark(
+    private static Optional<Remark> far(Part part, Fixing fixing, BigDecimal torqueNm, Tightening tightening) {
+        Check check = switch (tightening.fit(torqueNm).orElse(Tightening.Fit.FITS)) {
+            case FAR_BELOW -> Check.TORQUE_FAR_LOW;
+            case BELOW -> Check.TORQUE_LOW;
+            case FITS -> null;
+            case ABOVE -> Check.TORQUE_HIGH;
+            case FAR_ABOVE -> Check.TORQUE_FAR_HIGH;
+        };
+        return Optional.ofNullable(check)
+                .map(found -> new Remark(
                         Said.part(part),
-                        high ? Check.TORQUE_HIGH : Check.TORQUE_LOW,
+                        found,
                         Digits.plain(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
-                        "about " + Digits.plain(expectedNm.setScale(1, RoundingMode.HALF_UP))
-                                + " Nm: at least half of it, at most 15 % more",
-                        "Look at class, friction and unit of the torque"))
-                : Optional.empty();
+                        "about " + said(tightening)
+                                + " Nm, which uses 90 % of the yield: at least 90 % of it, at most 2 %" + " more",
+                        "Check class, friction and unit of the torque; what a drawing or a maker asks for at one joint"
+                                + " belongs in joints.json under 'torque'"));
+    }
+
+    private static String said(Tightening tightening) {
+        return tightening
+                .torqueNm()
+                .map(computed -> Digits.plain(computed.setScale(1, RoundingMode.HALF_UP)))
+                .orElse("");
+    }
+
+    /** Nuts have no length, and their class is of another kind. */
+    private static Stream<Remark> unknown(Part part, Fixing fixing) {
+        boolean thread =
+                ScrewThread.of(fixing.thread()).flatMap(ScrewThread::bearingMm).isPresent();
+        boolean bolt = fixing.torqueNm() != null || (fixing.lengthMm() != null && fixing.propertyClass() != null);
+        boolean known = PropertyClass.of(fixing.propertyClass()).isPresent();
+        return thread && (known || !bolt)
+                ? Stream.empty()
+                : Stream.of(new Remark(
+                        Said.part(part),
+                        Check.BOLT_UNKNOWN,
+                        fixing.thread() + (fixing.propertyClass() == null ? "" : ", class " + fixing.propertyClass()),
+                        "a thread such as M8, M8x1, 1/2-13 UNC or 7/16-20 UNF, and for bolts a class such as 8.8 or"
+                                + " 'SAE J429 grade 5'",
+                        "Its torque and length are compared with nothing: check how it is written, or judge it by"
+                                + " hand"));
     }
 }

@@ -47,7 +47,7 @@ class FixingsCommandTest {
         Ran ran = boltlore("fixings", FIRST, OTHER_FAMILY, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(flat(ran.out()))
-                .contains("Cradle 6 M12 × 90, 8.8 84.0 0.12 yes")
+                .contains("Cradle 6 M12 × 90, 8.8 84.0 0.12 15.5 99.5 yes")
                 .contains("Torque tables to VDI 2230, 90 % of yield")
                 .contains("2 sheets written to ");
         assertThat(out().resolve("BL-1001/fixings.xlsx")).isRegularFile();
@@ -98,6 +98,9 @@ class FixingsCommandTest {
             value = {
                 "parts/common-fixings.json | \"lengthMm\": 90, \"propertyClass\": \"8.8\" | \"lengthMm\": 90, \"propertyClass\": \"A2-70\" | bolts of class A2-70.",
                 "parts/common-fixings.json | \"lengthMm\": 90, \"propertyClass\": \"8.8\" | \"lengthMm\": 85, \"propertyClass\": \"8.8\" | 15 mm of the bolt are left for the nut. Nut and two threads proud take 15.5 mm.",
+                "parts/common-fixings.json | \"lengthMm\": 25, \"propertyClass\": \"8.8\", \"torqueNm\": \"24.6\" | \"lengthMm\": 25, \"propertyClass\": \"8.8\", \"torqueNm\": \"2.46\" | 2.46 Nm is far below the 24.6 Nm computed",
+                "parts/common-fixings.json | \"lengthMm\": 35, \"propertyClass\": \"8.8\", \"torqueNm\": \"48\" | \"lengthMm\": 35, \"propertyClass\": \"8.8\", \"torqueNm\": \"4.8\" | Propshaft: 4.8 Nm is far below the 48.4 Nm computed",
+                "families/pannier-van/joints.json | \"limitMpa\": 490, \"outerMm\": 20 | \"limitMpa\": 120, \"outerMm\": 20 | MPa under the heads, and S235 bears 120 MPa",
                 "families/pannier-van/joints.json | \"position\": \"torque-arms\", \"safety\": true, \"clampMm\": 18 | \"position\": \"torque-arms\", \"safety\": true, \"clampMm\": 24 | only 11 mm of thread hold in steel. At least 12 mm are needed.",
                 "families/pannier-van/joints.json | \"position\": \"torque-arms\", \"safety\": true, \"clampMm\": 18 | \"position\": \"torque-arms\", \"safety\": true, \"clampMm\": 12 | so it bottoms before it clamps."
             })

@@ -6,6 +6,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
 import boltlore.measure.PositionName;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -14,6 +15,9 @@ final class JointsFile {
 
     private static final Allowed<JointFacts.Into> INTO = Allowed.of(JointFacts.Into.values(), JointFacts.Into::written);
     private static final Range MM = Range.above(0, 1_000);
+
+    /** Against slipping under a load that alternates: common practice, no source. */
+    private static final BigDecimal SAFETY = new BigDecimal("1.8");
 
     private final Reading reading;
 
@@ -33,8 +37,46 @@ final class JointsFile {
                 reader.truth("safety", false),
                 reader.findDecimal("clampMm", MM),
                 reader.findOneOf("into", INTO),
-                reader.findDecimal("depthMm", MM));
+                reader.findDecimal("depthMm", MM),
+                reader.findObject("torque", JointsFile::torque).orElse(null),
+                reader.findDecimal("tighteningFactor", Range.between(1, 4)),
+                reader.findObject("slip", JointsFile::slip).orElse(null),
+                reader.findObject("bearing", JointsFile::bearing).orElse(null));
         return reading.sources().put(joint, reader.spot());
+    }
+
+    private static JointFacts.OwnTorque torque(ObjectReader reader) {
+        return new JointFacts.OwnTorque(
+                reader.findText("thread", TextShape.LINE).orElse(""),
+                reader.decimal("torqueNm", Range.above(0, 10_000)),
+                reader.text("source", TextShape.LINE));
+    }
+
+    private static JointFacts.Slip slip(ObjectReader reader) {
+        BigDecimal safety = reader.findDecimal("safety", Range.between(1, 10));
+        return new JointFacts.Slip(
+                reader.decimal("transverseN", Range.above(0, 10_000_000)),
+                reader.decimal("friction", Range.above(0, 1)),
+                reader.whole("interfaces", 1, 20),
+                safety == null ? SAFETY : safety,
+                reader.truth("estimate", false),
+                reader.text("source", TextShape.LINE));
+    }
+
+    private static JointFacts.Bearing bearing(ObjectReader reader) {
+        JointFacts.Bearing bearing = new JointFacts.Bearing(
+                reader.text("material", TextShape.LINE),
+                reader.decimal("limitMpa", Range.above(0, 10_000)),
+                reader.findDecimal("outerMm", MM),
+                reader.findDecimal("holeMm", MM),
+                reader.truth("estimate", false),
+                reader.text("source", TextShape.LINE));
+        if (bearing.outerMm() != null
+                && bearing.holeMm() != null
+                && bearing.outerMm().compareTo(bearing.holeMm()) <= 0) {
+            reader.faultAt("outerMm", "a ring that ends inside its hole", "'outerMm' above 'holeMm'", "");
+        }
+        return bearing;
     }
 
     private @Nullable PositionName position(ObjectReader reader) {

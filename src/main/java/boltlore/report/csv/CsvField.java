@@ -1,5 +1,7 @@
 package boltlore.report.csv;
 
+import boltlore.measure.Legible;
+
 /**
  * One field. Text that a spreadsheet program would take for a formula gets an apostrophe in front, as OWASP's page 'CSV
  * Injection' advises; numbers, negative ones too, are written as they are. A program that parts cells by something else
@@ -10,10 +12,18 @@ final class CsvField {
     private static final String STARTS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     private static final String PARTS_ELSEWHERE = ";|\t\r\n";
     private static final String QUOTED = PARTS_ELSEWHERE + ",\"";
+    private static final char UNSEEN = '\uFFFD';
 
     private CsvField() {}
 
     static String encode(String text) {
+        return holdsQuoted(text)
+                ? '"' + apart(text).replace("\"", "\"\"") + '"'
+                : !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+
+    /** With an apostrophe before each part that begins like a formula. */
+    private static String apart(String text) {
         StringBuilder plain = new StringBuilder(text.length());
         boolean first = true;
         for (int i = 0; i < text.length(); i++) {
@@ -21,18 +31,27 @@ final class CsvField {
             if (first && STARTS_FORMULA.indexOf(letter) >= 0) {
                 plain.append('\'');
             }
-            plain.append(letter);
+            plain.append(isShown(letter) ? letter : UNSEEN);
             first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
         }
-        return quoted(plain.toString());
+        return plain.toString();
     }
 
-    private static String quoted(String text) {
+    /** Half of a letter is looked at with its other half, by who makes the text. */
+    private static boolean isShown(char letter) {
+        return Legible.is(letter)
+                || Character.isSurrogate(letter)
+                || letter == '\n'
+                || letter == '\r'
+                || letter == '\t';
+    }
+
+    private static boolean holdsQuoted(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (QUOTED.indexOf(text.charAt(i)) >= 0) {
-                return '"' + text.replace("\"", "\"\"") + '"';
+                return true;
             }
         }
-        return text;
+        return false;
     }
 }

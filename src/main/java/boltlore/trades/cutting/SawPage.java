@@ -106,7 +106,7 @@ final class SawPage {
         }
         return spec.whole("pieces", "Pieces", "", bar -> bar.pieces().size())
                 .decimal("offcut", "Offcut", "mm", 1, SawnBar::restMm)
-                .text("offcut-goes", "Offcut: keep or scrap", 30, SawPage::offcut)
+                .text("keepOrScrap", "Offcut: keep or scrap", 30, SawPage::offcut)
                 .box(Column.tick("done", "Done"))
                 .of(cuts.bars());
     }

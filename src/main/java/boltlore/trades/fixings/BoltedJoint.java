@@ -6,9 +6,11 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,12 +47,55 @@ public record BoltedJoint(
         return Objects.requireNonNull(bolt.fixing(), "a bolt has a thread");
     }
 
+    /** What this joint's drawing or maker asks for; empty where the bolt's table holds. */
+    public Optional<JointFacts.OwnTorque> ownTorque() {
+        return Optional.ofNullable(facts)
+                .map(JointFacts::torque)
+                .filter(own -> own.thread().isEmpty() || own.thread().equals(fixing().thread()));
+    }
+
+    /** What each bolt is tightened to, in Nm, a self-locking thread aside; null where nobody says. */
+    public @Nullable BigDecimal torqueNm() {
+        return ownTorque().map(JointFacts.OwnTorque::torqueNm).orElse(fixing().torqueNm());
+    }
+
+    /** Where that torque comes from. */
+    public @Nullable String torqueFrom() {
+        return ownTorque().map(JointFacts.OwnTorque::source).orElse(fixing().torqueTable());
+    }
+
+    /** What the self-locking thread takes at most before the joint clamps, in Nm; null where none is. */
+    public @Nullable BigDecimal prevailingNm() {
+        return Stream.concat(Stream.of(bolt), with.stream().map(Accompanying::part))
+                .map(Part::fixing)
+                .filter(Objects::nonNull)
+                .map(Fixing::prevailing)
+                .filter(Objects::nonNull)
+                .map(Fixing.Prevailing::torqueNm)
+                .max(Comparator.naturalOrder())
+                .orElse(null);
+    }
+
+    /** The highest that the wrench is set to in Nm: the torque, and on top what the self-locking thread takes. */
+    public @Nullable BigDecimal wrenchNm() {
+        BigDecimal torque = torqueNm();
+        BigDecimal prevailing = prevailingNm();
+        return torque == null || prevailing == null ? torque : torque.add(prevailing);
+    }
+
     /** Preload in N at the bolt's torque and friction; empty where one of them, or the thread, is not known. */
     public Optional<BigDecimal> preloadNewton() {
-        BigDecimal torqueNm = fixing().torqueNm();
+        BigDecimal torqueNm = torqueNm();
         return torqueNm == null
                 ? Optional.empty()
                 : Tightening.of(fixing()).flatMap(tightening -> tightening.preloadNewton(torqueNm));
+    }
+
+    /** What is left of the preload where tightening scatters. */
+    public Optional<BigDecimal> leastPreloadNewton() {
+        BigDecimal factor =
+                facts == null || facts.tighteningFactor() == null ? Tightening.WRENCH : facts.tighteningFactor();
+        return preloadNewton().map(newton -> Tightening.afterScatter(newton, factor));
     }
 
     /** Whether each bolt is torqued, ticked and signed for. */

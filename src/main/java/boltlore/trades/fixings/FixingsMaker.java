@@ -1,14 +1,14 @@
 package boltlore.trades.fixings;
 
-import boltlore.bill.Bill;
 import boltlore.catalogue.Stage;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.KitInWork;
 import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
-import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -21,22 +21,29 @@ final class FixingsMaker {
 
     private FixingsMaker() {}
 
-    static KitFixings make(FamilyPlan plan, Bill bill) {
-        List<BoltedJoint> joints = new JointsOfKit(plan, bill)
+    static KitFixings make(KitInWork kit) {
+        FamilyPlan plan = kit.plan();
+        List<BoltedJoint> joints = new JointsOfKit(plan, kit.bill())
                 .all().stream()
                         .sorted(byStage(plan.catalogue().workshop().stages()))
                         .toList();
         Set<PartNumber> counted = joints.stream().flatMap(FixingsMaker::parts).collect(Collectors.toSet());
-        List<BagCount> bags = PickingList.of(plan, bill).bags().stream()
+        List<BagCount> bags = PickingTrade.list(kit).bags().stream()
                 .flatMap(page -> counts(page, counted))
                 .toList();
         Stream<Finding> notKnown = !joints.isEmpty() && plan.family().joints().isEmpty()
                 ? Stream.of(Finding.of(FixingFinding.JOINTS_NOT_KNOWN, "joints.json"))
                 : Stream.empty();
+        List<ClampedJoint> clamped = ClampedJoint.among(joints);
         return new KitFixings(
                 joints,
+                clamped,
                 bags,
-                Stream.concat(joints.stream().flatMap(JointJudge::findings), notKnown)
+                Stream.of(
+                                joints.stream().flatMap(JointJudge::findings),
+                                clamped.stream().flatMap(ClampJudge::findings),
+                                notKnown)
+                        .flatMap(found -> found)
                         .collect(Findings.collected()));
     }
 
@@ -44,9 +51,10 @@ final class FixingsMaker {
      * The fixings of one order.
      *
      * @param joints in fitting order
+     * @param clamped those of them whose clamp load is compared with a load or with what they clamp
      * @param bags in fitting order
      */
-    record KitFixings(List<BoltedJoint> joints, List<BagCount> bags, Findings findings) {}
+    record KitFixings(List<BoltedJoint> joints, List<ClampedJoint> clamped, List<BagCount> bags, Findings findings) {}
 
     /** In fitting order; within a stage as in the bill. */
     private static Comparator<BoltedJoint> byStage(List<Stage> stages) {

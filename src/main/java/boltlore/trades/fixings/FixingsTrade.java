@@ -2,6 +2,7 @@ package boltlore.trades.fixings;
 
 import boltlore.faults.Outcome;
 import boltlore.report.Report;
+import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.Room;
@@ -12,34 +13,18 @@ import boltlore.trades.fixings.FixingsMaker.KitFixings;
 import java.util.List;
 
 /** What is bolted to what, with torques, spares and counts by weight. */
-public final class FixingsTrade implements Trade {
+public final class FixingsTrade extends Trade {
 
     private static final String TITLE = "Fixings";
 
-    @Override
-    public String name() {
-        return "fixings";
-    }
-
-    @Override
-    public Room room() {
-        return Room.BENCH;
-    }
-
-    @Override
-    public String does() {
-        return "List bolts, nuts and washers by joint and by bag with their torques, judge each joint, and write a"
-                + " fixings sheet for each order.";
-    }
-
-    @Override
-    public List<FixingFinding> kinds() {
-        return List.of(FixingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these has fixings to list.";
+    public FixingsTrade() {
+        super(
+                "fixings",
+                Room.BENCH,
+                "List bolts, nuts and washers by joint and by bag with their torques, judge each joint, and write a"
+                        + " fixings sheet for each order.",
+                "No order of these has fixings to list.",
+                List.of(FixingFinding.values()));
     }
 
     @Override
@@ -48,19 +33,21 @@ public final class FixingsTrade implements Trade {
     }
 
     private static TradeResult work(KitInWork kit) {
-        KitFixings fixings = FixingsMaker.make(kit.plan(), kit.bill());
+        KitFixings fixings = FixingsMaker.make(kit);
         return TradeResult.of(kit, fixings.findings(), () -> report(fixings, kit));
     }
 
     static Report report(KitFixings fixings, KitInWork kit) {
         String footer = KitReport.footer(kit, TITLE);
-        return KitReport.begin(kit, "fixings", TITLE)
+        ReportBuilder report = KitReport.begin(kit, "fixings", TITLE)
                 .found(fixings.findings())
                 .glance(JointsPage.glance(fixings).build())
                 .glance(JointsPage.figures("glance", fixings).build())
                 .page(JointsPage.compose(fixings, kit, footer))
-                .page(SafetyPage.compose(fixings, kit.workshop(), footer))
-                .page(BagsPage.compose(fixings, kit.catalogue(), footer))
-                .build();
+                .page(SafetyPage.compose(fixings, kit.workshop(), footer));
+        if (!fixings.clamped().isEmpty()) {
+            report.page(ClampPage.compose(fixings, footer));
+        }
+        return report.page(BagsPage.compose(fixings, kit.catalogue(), footer)).build();
     }
 }

@@ -24,11 +24,18 @@ final class JointJudge {
     /** Threads that stand proud of a nut. */
     private static final BigDecimal PROUD = BigDecimal.valueOf(2);
 
+    /** Least engagement in diameters, the lower end of what is usual: common practice, no source. */
+    private static final BigDecimal IN_STEEL = BigDecimal.ONE;
+
+    private static final BigDecimal IN_CAST_IRON = new BigDecimal("1.25");
+    private static final BigDecimal IN_ALUMINIUM = new BigDecimal("1.5");
+
     private static final int KILO = 3;
 
     private static final Wording UNKNOWN = wording("unknown", "unbekannt", "inconnue");
 
     private static final Map<Into, Wording> MATERIALS = Map.of(
+            Into.RIVET_NUT, wording("a rivet nut", "einer Blindnietmutter", "un écrou à sertir"),
             Into.STEEL, wording("steel", "Stahl", "l'acier"),
             Into.CAST_IRON, wording("cast iron", "Gusseisen", "la fonte"),
             Into.ALUMINIUM, wording("aluminium", "Aluminium", "l'aluminium"));
@@ -48,6 +55,7 @@ final class JointJudge {
         JointJudge judge = new JointJudge(joint);
         judge.propertyClass();
         judge.nuts();
+        judge.known();
         judge.torque();
         judge.stretch();
         judge.length(joint.facts());
@@ -57,18 +65,20 @@ final class JointJudge {
     /** Never stainless A2 in its place without a new calculation. */
     private void propertyClass() {
         String written = joint.fixing().propertyClass();
-        if (joint.safety() && PropertyClass.of(written).isEmpty()) {
+        if (joint.safety()
+                && !PropertyClass.of(written).filter(PropertyClass::holdsSafety).isPresent()) {
             found(FixingFinding.BOLT_CLASS_TOO_LOW, "class", written == null ? UNKNOWN : written);
         }
     }
 
-    /** A nut's class is at least the first number of its bolt's (ISO 898-2, from memory). */
+    /** A nut's class is at least the first number of its bolt's (ISO 898-2, SAE J995, from memory). */
     private void nuts() {
         PropertyClass bolt = PropertyClass.of(joint.fixing().propertyClass()).orElse(null);
         for (BoltedJoint.Accompanying each : joint.with()) {
             Fixing nut = each.part().fixing();
             String written = nut == null || nut.propertyClass() == null ? "" : nut.propertyClass();
-            if (bolt != null && written.matches("\\d{1,2}") && Integer.parseInt(written) < bolt.nut()) {
+            if (bolt != null
+                    && bolt.nutClass(written).filter(of -> of < bolt.nut()).isPresent()) {
                 found(FixingFinding.NUT_CLASS_TOO_LOW, "nut", written, "bolt", bolt.written(), "least", bolt.nut());
             }
         }
@@ -76,25 +86,66 @@ final class JointJudge {
 
     private void torque() {
         Fixing fixing = joint.fixing();
-        if (fixing.torqueNm() == null) {
+        if (joint.torqueNm() == null) {
             found(FixingFinding.BOLT_WITHOUT_TORQUE);
-        } else if (fixing.torqueTable() == null || fixing.friction() == null) {
+        } else if (joint.ownTorque().isEmpty() && (fixing.torqueTable() == null || fixing.friction() == null)) {
             found(FixingFinding.TORQUE_WITHOUT_TABLE);
         }
     }
 
-    /** A preload above the proof load leaves the bolt longer than it was. */
+    /** A thread or class that nobody knows here is told, or its torque and length would pass unseen. */
+    private void known() {
+        Fixing fixing = joint.fixing();
+        boolean thread =
+                ScrewThread.of(fixing.thread()).flatMap(HeadFace::under).isPresent();
+        boolean judged = fixing.propertyClass() != null || joint.torqueNm() != null;
+        if (!thread || (judged && PropertyClass.of(fixing.propertyClass()).isEmpty())) {
+            found(
+                    FixingFinding.BOLT_NOT_KNOWN,
+                    "thread",
+                    fixing.thread(),
+                    "class",
+                    fixing.propertyClass() == null ? UNKNOWN : fixing.propertyClass());
+        }
+    }
+
+    /** Too little clamps too little, unless the joint's own drawing asks for it; too much takes the bolt to its yield. */
     private void stretch() {
-        Tightening.of(joint.fixing())
-                .map(tightening -> tightening.propertyClass().proofLoadNewton(tightening.thread()))
-                .ifPresent(proof -> joint.preloadNewton()
-                        .filter(preload -> preload.compareTo(proof) > 0)
-                        .ifPresent(preload -> found(
-                                FixingFinding.TORQUE_ABOVE_PROOF_LOAD,
-                                "preload",
-                                kilonewton(preload),
-                                "proof",
-                                kilonewton(proof))));
+        BigDecimal torqueNm = joint.torqueNm();
+        Tightening tightening = Tightening.of(joint.fixing()).orElse(null);
+        if (torqueNm == null || tightening == null) {
+            return;
+        }
+        boolean own = joint.ownTorque().isPresent();
+        switch (tightening.fit(torqueNm).orElse(Tightening.Fit.FITS)) {
+            case FAR_BELOW -> found(!own, FixingFinding.TORQUE_FAR_TOO_LOW, tightening, torqueNm);
+            case BELOW -> found(!own, FixingFinding.TORQUE_TOO_LOW, tightening, torqueNm);
+            case FITS -> {}
+            case ABOVE -> found(true, FixingFinding.TORQUE_TOO_HIGH, tightening, torqueNm);
+            case FAR_ABOVE -> found(true, FixingFinding.TORQUE_FAR_TOO_HIGH, tightening, torqueNm);
+        }
+    }
+
+    private void found(boolean counts, FixingFinding kind, Tightening tightening, BigDecimal torqueNm) {
+        if (counts) {
+            found(
+                    kind,
+                    "torque",
+                    mm(torqueNm),
+                    "computed",
+                    rounded(tightening.torqueNm(), 0),
+                    "percent",
+                    rounded(tightening.percentOfYield(torqueNm), 0).setScale(0, RoundingMode.HALF_UP),
+                    "preload",
+                    rounded(joint.preloadNewton(), KILO),
+                    "proof",
+                    kilonewton(tightening.propertyClass().proofLoadNewton(tightening.thread())));
+        }
+    }
+
+    /** There, since the computed torque is: thread, class and friction are known. */
+    private static BigDecimal rounded(Optional<BigDecimal> figure, int left) {
+        return figure.orElse(BigDecimal.ZERO).movePointLeft(left).setScale(1, RoundingMode.HALF_UP);
     }
 
     private static BigDecimal kilonewton(BigDecimal newton) {
@@ -103,7 +154,7 @@ final class JointJudge {
 
     private void length(@Nullable JointFacts facts) {
         BigDecimal length = joint.fixing().lengthMm();
-        Optional<MetricThread> thread = MetricThread.of(joint.fixing().thread());
+        Optional<ScrewThread> thread = ScrewThread.of(joint.fixing().thread());
         if (facts != null && facts.clampMm() != null && length != null && thread.isPresent()) {
             BigDecimal held = length.subtract(facts.clampMm());
             Into into = facts.into() == null ? Into.NUT : facts.into();
@@ -116,19 +167,19 @@ final class JointJudge {
     }
 
     /** A self-locking nut is about as high as its thread is wide (from memory). */
-    private void nut(BigDecimal held, MetricThread thread) {
+    private void nut(BigDecimal held, ScrewThread thread) {
         BigDecimal least = thread.diameterMm().add(PROUD.multiply(thread.pitchMm()));
         if (held.compareTo(least) < 0) {
             found(FixingFinding.BOLT_TOO_SHORT_FOR_NUT, "left", mm(held), "least", mm(least));
         }
     }
 
-    /** The lower end of what is usual: 1 in steel, 1.25 in cast iron, 1.5 in aluminium times the diameter. */
+    /** How many diameters the thread is engaged at least. */
     static BigDecimal leastEngagement(Into into) {
         return switch (into) {
-            case NUT, STEEL -> BigDecimal.ONE;
-            case CAST_IRON -> new BigDecimal("1.25");
-            case ALUMINIUM -> new BigDecimal("1.5");
+            case NUT, RIVET_NUT, STEEL -> IN_STEEL;
+            case CAST_IRON -> IN_CAST_IRON;
+            case ALUMINIUM -> IN_ALUMINIUM;
         };
     }
 
@@ -144,7 +195,7 @@ final class JointJudge {
                     "least",
                     mm(least));
         }
-        if (depth != null && held.compareTo(depth) > 0) {
+        if (depth != null && into != Into.RIVET_NUT && held.compareTo(depth) > 0) {
             found(FixingFinding.BOLT_BOTTOMS, "reaches", mm(held), "depth", mm(depth));
         }
     }

@@ -27,6 +27,11 @@ final class JointsPage {
             "A torque holds for its table, edition, friction and class only: for threads as"
                     + " delivered, neither oiled nor cleaned. A liquid thread lock changes the friction; follow its maker.";
 
+    /** FAA AC 43.13-1B, 7-40. */
+    private static final String SELF_LOCKING =
+            "A self-locking nut turns hard before it clamps: measure what it takes with the bolt's end through it, and"
+                    + " add that to the torque. Above what stands under 'Self-locking' take another nut.";
+
     private static final TableSpec<BoltedJoint> GLANCE = bolts(
                     TableSpec.<BoltedJoint>named("joints").text("joint", "Joint", 40, BoltedJoint::says))
             .text("to-sign", "To sign", 8, JointsPage::sign);
@@ -35,7 +40,7 @@ final class JointsPage {
                     .text("joint", "Joint", 26, BoltedJoint::says)
                     .text("bolted", "What is bolted", 34, BoltedJoint::held)
                     .text("because", "Note", 38, BoltedJoint::because))
-            .text("torque-table", "Torque table", 24, joint -> ofTorque(joint, Fixing::torqueTable))
+            .text("torque-table", "Torque table", 24, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
             .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
             .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
             .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
@@ -48,7 +53,7 @@ final class JointsPage {
         PageBuilder page = Page.named("Joints").landscape().footer(footer);
         page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
         FindingsTable.add(page, fixings.findings(), "en");
-        page.heading("Joints").add(joints(fixings, kit.workshop())).note(TABLES);
+        page.heading("Joints").add(joints(fixings, kit.workshop())).note(TABLES).note(SELF_LOCKING);
         CautionNotes.always(page, "fixings", kit.workshop(), "en");
         return page;
     }
@@ -71,11 +76,16 @@ final class JointsPage {
     }
 
     private static String tables(KitFixings fixings) {
-        return fixings.joints().stream()
-                .map(joint -> joint.fixing().torqueTable())
+        String tables = fixings.joints().stream()
+                .filter(joint -> joint.ownTorque().isEmpty())
+                .map(BoltedJoint::torqueFrom)
                 .filter(Objects::nonNull)
                 .distinct()
                 .collect(Collectors.joining("; "));
+        long own = fixings.joints().stream()
+                .filter(joint -> joint.ownTorque().isPresent())
+                .count();
+        return own == 0 ? tables : tables + "; " + own + " joints after a drawing or maker of their own";
     }
 
     /** By fit stage. */
@@ -96,8 +106,25 @@ final class JointsPage {
     static TableSpec<BoltedJoint> bolts(TableSpec<BoltedJoint> spec) {
         return spec.quantity("quantity", "Bolts", "", BoltedJoint::quantity)
                 .text("size", "Size, class", 18, joint -> size(joint.fixing()))
-                .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, Fixing::torqueNm))
-                .decimal("friction", "Friction", "", 2, joint -> ofTorque(joint, Fixing::friction));
+                .decimal("torque", "Torque", "Nm", 1, joint -> ofTorque(joint, BoltedJoint::torqueNm))
+                .decimal(
+                        "friction",
+                        "Friction",
+                        "",
+                        2,
+                        joint -> ofTorque(joint, of -> of.fixing().friction()))
+                .decimal(
+                        "prevailing",
+                        "Self-locking, at most",
+                        "Nm",
+                        1,
+                        joint -> ofTorque(joint, BoltedJoint::prevailingNm))
+                .decimal("wrench", "Wrench, at most", "Nm", 1, joint -> ofTorque(joint, JointsPage::wrench));
+    }
+
+    /** Where a self-locking thread adds to it. */
+    private static @Nullable BigDecimal wrench(BoltedJoint joint) {
+        return joint.prevailingNm() == null ? null : joint.wrenchNm();
     }
 
     private static @Nullable String sign(BoltedJoint joint) {
@@ -111,11 +138,11 @@ final class JointsPage {
                 + (fixing.propertyClass() == null ? "class unknown" : fixing.propertyClass());
     }
 
-    /** A torque is never printed without the table and the friction that it stands for. */
-    static <T> @Nullable T ofTorque(BoltedJoint joint, Function<Fixing, @Nullable T> figure) {
+    /** A torque is never printed without the table and the friction that it stands for, or its own drawing. */
+    static <T> @Nullable T ofTorque(BoltedJoint joint, Function<BoltedJoint, @Nullable T> figure) {
         Fixing fixing = joint.fixing();
         boolean complete = fixing.torqueNm() != null && fixing.torqueTable() != null && fixing.friction() != null;
-        return complete ? figure.apply(fixing) : null;
+        return complete || joint.ownTorque().isPresent() ? figure.apply(joint) : null;
     }
 
     /** '4 × Flat washer M8 (FX-W8); 4 × Self-locking nut M8 (FX-N8)'. */

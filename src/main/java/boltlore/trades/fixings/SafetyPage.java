@@ -1,6 +1,5 @@
 package boltlore.trades.fixings;
 
-import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Workshop;
 import boltlore.report.CautionNotes;
@@ -10,6 +9,7 @@ import boltlore.report.PageBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.fixings.FixingsMaker.KitFixings;
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -20,18 +20,13 @@ final class SafetyPage {
 
     private static final String PRELOAD =
             "Preload at that torque and friction to VDI 2230; min. preload: divided by 1.8, the"
-                    + " scatter of a torque wrench.";
+                    + " scatter of a torque wrench, or by the factor of the joint.";
 
     private static final TableSpec<BoltedJoint> SIGNED = JointsPage.bolts(
                     TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says))
-            .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, Fixing::torqueTable))
-            .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint, newton -> newton))
-            .decimal(
-                    "least-preload",
-                    "Min. preload",
-                    "kN",
-                    1,
-                    joint -> kilonewton(joint, newton -> Tightening.afterScatter(newton, Tightening.WRENCH)))
+            .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom))
+            .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint.preloadNewton()))
+            .decimal("least-preload", "Min. preload", "kN", 1, joint -> kilonewton(joint.leastPreloadNewton()))
             .decimal("clamp", "Clamped", "mm", 0, joint -> ofFacts(joint, JointFacts::clampMm))
             .text(
                     "thread-in",
@@ -57,11 +52,8 @@ final class SafetyPage {
         return page.signatures("Checked by a second person");
     }
 
-    private static @Nullable BigDecimal kilonewton(BoltedJoint joint, Function<BigDecimal, BigDecimal> of) {
-        return joint.preloadNewton()
-                .map(of)
-                .map(newton -> newton.movePointLeft(KILO))
-                .orElse(null);
+    static @Nullable BigDecimal kilonewton(Optional<BigDecimal> newton) {
+        return newton.map(each -> each.movePointLeft(KILO)).orElse(null);
     }
 
     private static <T> @Nullable T ofFacts(BoltedJoint joint, Function<JointFacts, @Nullable T> figure) {

@@ -10,13 +10,26 @@ import java.util.Optional;
  *
  * @param friction in the thread and under the head, above 0
  */
-public record Tightening(MetricThread thread, PropertyClass propertyClass, BigDecimal friction) {
+public record Tightening(ScrewThread thread, PropertyClass propertyClass, BigDecimal friction) {
 
     private static final MathContext DIGITS = MathContext.DECIMAL64;
     /** α of a torque wrench, as in a worked bolt calculation after VDI 2230. */
     public static final BigDecimal WRENCH = new BigDecimal("1.8");
 
     private static final BigDecimal OF_YIELD = new BigDecimal("0.9");
+    private static final BigDecimal PERCENT_OF_YIELD = BigDecimal.valueOf(90);
+
+    /** Below it the wrench's scatter leaves less than half of the preload that the bolt is there for: 0.8 / 1.8. */
+    private static final BigDecimal FAR_BELOW = new BigDecimal("0.80");
+
+    private static final BigDecimal BELOW = new BigDecimal("0.90");
+
+    /** Published tables round by up to 2 %. */
+    private static final BigDecimal ROUNDED = new BigDecimal("1.02");
+
+    /** 99 % of yield: whatever a wrench is off takes the bolt beyond. */
+    private static final BigDecimal FAR_ABOVE = new BigDecimal("1.10");
+
     private static final BigDecimal THREE = BigDecimal.valueOf(3);
     private static final BigDecimal THREE_HALVES = new BigDecimal("1.5");
 
@@ -33,7 +46,7 @@ public record Tightening(MetricThread thread, PropertyClass propertyClass, BigDe
         BigDecimal friction = fixing.friction();
         return friction == null
                 ? Optional.empty()
-                : MetricThread.of(fixing.thread())
+                : ScrewThread.of(fixing.thread())
                         .flatMap(thread -> PropertyClass.of(fixing.propertyClass())
                                 .map(propertyClass -> new Tightening(thread, propertyClass, friction)));
     }
@@ -64,6 +77,34 @@ public record Tightening(MetricThread thread, PropertyClass propertyClass, BigDe
                 .multiply(thread.pitchMm())
                 .add(THREAD_PART.multiply(thread.pitchDiameterMm()).multiply(friction))
                 .add(bearingMm.divide(TWO, DIGITS).multiply(friction));
+    }
+
+    /** How a torque lies to the computed one, which uses 90 % of the yield. */
+    public enum Fit {
+        FAR_BELOW,
+        BELOW,
+        FITS,
+        ABOVE,
+        FAR_ABOVE
+    }
+
+    /** Empty where the bearing face is not known. */
+    public Optional<Fit> fit(BigDecimal givenNm) {
+        return torqueNm().map(computed -> fit(givenNm, computed));
+    }
+
+    private static Fit fit(BigDecimal given, BigDecimal computed) {
+        if (given.compareTo(computed.multiply(BELOW)) < 0) {
+            return given.compareTo(computed.multiply(FAR_BELOW)) < 0 ? Fit.FAR_BELOW : Fit.BELOW;
+        } else if (given.compareTo(computed.multiply(ROUNDED)) <= 0) {
+            return Fit.FITS;
+        }
+        return given.compareTo(computed.multiply(FAR_ABOVE)) > 0 ? Fit.FAR_ABOVE : Fit.ABOVE;
+    }
+
+    /** How much of the yield a torque uses, twist included, in %; empty where the bearing face is not known. */
+    public Optional<BigDecimal> percentOfYield(BigDecimal givenNm) {
+        return torqueNm().map(computed -> PERCENT_OF_YIELD.multiply(givenNm).divide(computed, DIGITS));
     }
 
     /** The preload in N that a torque in Nm gives, by the same formula; empty where the bearing face is not known. */

@@ -71,7 +71,7 @@ final class StatementPage {
         }
         Growth growth = weighing.growth();
         if (growth != null) {
-            page.heading("Before and after").add(CHANGES.of(changes(growth, onAxles)));
+            page.heading("Before and after").add(changes(growth, onAxles));
             page.add(result(weighing));
         }
         if (growth != null && growth.limit() != null) {
@@ -126,7 +126,19 @@ final class StatementPage {
         return exceeded ? Severity.STOP.says() : "OK";
     }
 
-    private static List<Change> changes(Growth growth, @Nullable OnAxles onAxles) {
+    /** The figures before and after conversion, each with its limit. */
+    static TableBuilder changes(Growth growth, @Nullable OnAxles onAxles) {
+        return CHANGES.of(list(growth, onAxles));
+    }
+
+    /** What the weighing comes to, and why the market allows no more. */
+    static ParticularsBuilder facts(Weighing weighing) {
+        Growth growth = weighing.growth();
+        MassLimit limit = growth == null ? null : growth.limit();
+        return limit == null ? result(weighing) : result(weighing).say("market-limit", "Market limit", limit.because());
+    }
+
+    private static List<Change> list(Growth growth, @Nullable OnAxles onAxles) {
         MassLimit limit = growth.limit();
         List<Change> changes = new ArrayList<>();
         changes.add(new Change(

@@ -3,6 +3,7 @@ package boltlore.report.xlsx;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.report.BulkExample;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -53,7 +54,7 @@ class XlsxPrintTest {
     @CsvSource({"en, ''", "de, [$-407]", "fr, [$-40C]"})
     void numbers_keep_the_decimal_sign_of_the_sheets_language_wherever_it_is_opened(String language, String locale) {
         TableBuilder table = Table.named("t").columns(Column.decimal("b", "B", 1), Column.date("d", "D"));
-        table.row().put("b", BigDecimal.ONE).put("d", LocalDate.of(2026, 3, 12));
+        table.row().put("b", BigDecimal.ONE).put("d", Cell.of(LocalDate.of(2026, 3, 12)));
         Report report = Report.named("list", "List")
                 .in(language)
                 .page(Page.named("One").add(table))

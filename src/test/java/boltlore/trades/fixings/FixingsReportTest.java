@@ -16,7 +16,7 @@ class FixingsReportTest {
 
     private static Report demo(String order) {
         KitInWork kit = Demo.kit(order);
-        return FixingsTrade.report(FixingsMaker.make(kit.plan(), kit.bill()), kit);
+        return FixingsTrade.report(FixingsMaker.make(kit), kit);
     }
 
     @Test
@@ -25,8 +25,10 @@ class FixingsReportTest {
     }
 
     @Test
-    void joints_to_sign_for_and_bags_to_weigh_have_pages_of_their_own() {
-        assertThat(demo("bl-1001").pages()).extracting(Page::name).containsExactly("Joints", "Signed joints", "Bags");
+    void joints_to_sign_for_clamp_loads_and_bags_to_weigh_have_pages_of_their_own() {
+        assertThat(demo("bl-1001").pages())
+                .extracting(Page::name)
+                .containsExactly("Joints", "Signed joints", "Clamp loads", "Bags");
     }
 
     @Test

@@ -11,6 +11,7 @@ import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A joint in the making. */
@@ -22,6 +23,10 @@ final class Jointed {
     private @Nullable Into into;
     private @Nullable BigDecimal clampMm;
     private @Nullable BigDecimal depthMm;
+    private JointFacts.@Nullable OwnTorque own;
+    private JointFacts.@Nullable Slip slip;
+    private JointFacts.@Nullable Bearing bearing;
+    private BigDecimal quantity = BigDecimal.ONE;
 
     private Jointed(Fixing fixing) {
         this.fixing = fixing;
@@ -57,13 +62,59 @@ final class Jointed {
         return this;
     }
 
+    Jointed selfLocking(String prevailingNm) {
+        Part nut = PartSketch.bought("NUT")
+                .fixing(new Fixing(
+                        "M8",
+                        null,
+                        "8",
+                        null,
+                        null,
+                        null,
+                        null,
+                        new Fixing.Prevailing(new BigDecimal(prevailingNm), "nut table")))
+                .draw();
+        with = List.of(new BoltedJoint.Accompanying(nut, BigDecimal.ONE));
+        return this;
+    }
+
+    Jointed own(String thread, String torqueNm) {
+        own = new JointFacts.OwnTorque(thread, new BigDecimal(torqueNm), "drawing T-1, issue A");
+        return this;
+    }
+
+    /** So many bolts, with a load in N across them; it holds 1.8 times that at least. */
+    Jointed sheared(int bolts, String newton, String friction, int interfaces, boolean estimate) {
+        quantity = BigDecimal.valueOf(bolts);
+        slip = new JointFacts.Slip(
+                new BigDecimal(newton),
+                new BigDecimal(friction),
+                interfaces,
+                new BigDecimal("1.8"),
+                estimate,
+                "load sheet");
+        return this;
+    }
+
+    Jointed bears(String limitMpa, boolean estimate) {
+        bearing = new JointFacts.Bearing("S235", new BigDecimal(limitMpa), null, null, estimate, "material table");
+        return this;
+    }
+
     List<Finding> findings() {
+        BoltedJoint joint = joint();
+        return Stream.concat(
+                        JointJudge.findings(joint),
+                        ClampedJoint.among(List.of(joint)).stream().flatMap(ClampJudge::findings))
+                .toList();
+    }
+
+    BoltedJoint joint() {
         Position position =
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
-        JointFacts facts = new JointFacts(position.name(), "", safety, clampMm, into, depthMm);
-        return JointJudge.findings(new BoltedJoint(
-                        Wording.english("Frame"), "frame", position, "", "", bolt, BigDecimal.ONE, with, facts))
-                .toList();
+        JointFacts facts =
+                new JointFacts(position.name(), "", safety, clampMm, into, depthMm, own, null, slip, bearing);
+        return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, with, facts);
     }
 }

@@ -15,7 +15,7 @@ class TighteningLawsTest {
     private static final String[] THREADS = {"M4", "M5", "M6", "M8", "M8x1", "M10", "M10x1.25", "M12", "M16", "M20"};
 
     private static Tightening tightening(int thread, PropertyClass propertyClass, BigDecimal friction) {
-        return new Tightening(MetricThread.of(THREADS[thread]).orElseThrow(), propertyClass, friction);
+        return new Tightening(ScrewThread.of(THREADS[thread]).orElseThrow(), propertyClass, friction);
     }
 
     @Property
@@ -36,7 +36,7 @@ class TighteningLawsTest {
             @ForAll PropertyClass propertyClass,
             @ForAll @BigRange(min = "0.05", max = "0.30") @Scale(3) BigDecimal friction) {
         Tightening tightening = tightening(thread, propertyClass, friction);
-        MetricThread sizes = tightening.thread();
+        ScrewThread sizes = tightening.thread();
         BigDecimal atYield = sizes.stressAreaMm2()
                 .multiply(BigDecimal.valueOf(
                         propertyClass.strength(sizes.diameterMm()).yield()));

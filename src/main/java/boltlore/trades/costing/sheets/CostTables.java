@@ -45,7 +45,7 @@ final class CostTables {
     PageBuilder reconciliation() {
         Bridge bridge = Bridge.of(cost);
         TableBuilder table = TableSpec.<Map.Entry<String, BigDecimal>>named("reconciliation")
-                .text("step", "What", 70, Map.Entry::getKey)
+                .text("what", "What", 70, Map.Entry::getKey)
                 .money("amount", "Amount", currency, Map.Entry::getValue)
                 .of(List.of(
                         Map.entry("Direct cost, as on the costed bill", bridge.direct()),
