@@ -25,6 +25,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
 import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -90,7 +91,7 @@ class OnePriceTest {
 
     private Ran asked(Path order) {
         InputStream terminal = System.in;
-        System.setIn(new ByteArrayInputStream(new byte[0]));
+        System.setIn(new ByteArrayInputStream("write\n".getBytes(StandardCharsets.UTF_8)));
         try {
             return Ran.boltlore("ask", order, "--out", folder.resolve("asked.json"), "--within", "60s");
         } finally {

@@ -36,7 +36,7 @@ public final class OrderReader {
     private static final TextShape BUILT = new TextShape(
             OrderReader::isBuildDate,
             "a day, a month or a year, as \"1968-05-20\", \"1968-05\" or \"1968\"",
-            "^\\d{4}(-\\d{2}(-\\d{2})?)?$",
+            "^(19|20|21)[0-9]{2}(-[0-9]{2}){0,2}$",
             10);
 
     private static final Range DISCOUNT = new Range(BigDecimal.ZERO, true, MOST_DISCOUNT);

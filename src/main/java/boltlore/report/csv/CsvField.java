@@ -16,7 +16,8 @@ final class CsvField {
 
     private CsvField() {}
 
-    static String encode(String text) {
+    static String encode(String said) {
+        String text = shown(said);
         return holdsQuoted(text)
                 ? '"' + apart(text).replace("\"", "\"\"") + '"'
                 : !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
@@ -31,10 +32,23 @@ final class CsvField {
             if (first && STARTS_FORMULA.indexOf(letter) >= 0) {
                 plain.append('\'');
             }
-            plain.append(isShown(letter) ? letter : UNSEEN);
+            plain.append(letter);
             first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
         }
         return plain.toString();
+    }
+
+    private static String shown(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (!isShown(text.charAt(i))) {
+                StringBuilder shown = new StringBuilder(text);
+                for (int at = i; at < shown.length(); at++) {
+                    shown.setCharAt(at, isShown(shown.charAt(at)) ? shown.charAt(at) : UNSEEN);
+                }
+                return shown.toString();
+            }
+        }
+        return text;
     }
 
     /** Half of a letter is looked at with its other half, by who makes the text. */
