@@ -244,9 +244,7 @@ class CoatCommandTest {
         void text_that_would_steer_a_terminal() throws IOException {
             Ran ran = film(record().piece("PV-BL-S BL-1002 1", "70\u001B[31m"));
             assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
-            assertThat(ran.err())
-                    .contains("found the character U+001B")
-                    .doesNotContain("\u001B");
+            assertThat(ran.err()).contains("found the character U+001B").doesNotContain("\u001B");
         }
 
         @Test

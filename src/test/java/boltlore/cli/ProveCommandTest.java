@@ -51,9 +51,9 @@ class ProveCommandTest {
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(ran.out())
                 .contains("Stop: required part missing: print-film")
-                .contains("Touches 4 of 11 valid orders, 36.36 %: exactly those with size=large, print=stw.")
+                .contains("Affects 4 of 11 valid orders, 36.36 %: exactly those with size=large, print=stw.")
                 .contains("Lines: a, b")
-                .contains("To mend it: Add a line for these orders");
+                .contains("Fix: Add a line for these orders");
     }
 
     @Test
@@ -125,7 +125,7 @@ class ProveCommandTest {
                 "fuse above cable: traction",
                 "joints not known: kit",
                 "lines on hold: a",
-                "line that no order bring: a",
+                "line in no orders: a",
                 "line in no order: a");
 
         for (String command : List.of("prove", "check")) {
@@ -138,7 +138,7 @@ class ProveCommandTest {
                     .contains("'fuse above cable: traction', a Stop")
                     .contains("'joints not known: kit', which is told and asks for nothing")
                     .contains("'lines on hold: a', which each order decides on")
-                    .contains("'line that no order bring: a', which is no kind of finding")
+                    .contains("'line in no orders: a', which is no kind of finding")
                     .contains("Did you mean 'line in no order'?")
                     .doesNotContain("/accepted/5/");
         }

@@ -50,7 +50,7 @@ class WorkedProofsTest {
     }
 
     @Test
-    @DisplayName("TS-20: a third limit whose case the others exclude never bites")
+    @DisplayName("TS-20: a third limit whose case the others exclude is without effect")
     void a_limit_that_never_bites() {
         assertThat(expected("TS-20")).isEqualTo("yes");
 

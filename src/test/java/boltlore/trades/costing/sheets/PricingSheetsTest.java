@@ -99,6 +99,6 @@ class PricingSheetsTest {
     void the_cost_statement_says_why_shortening_one_part_alone_gains_nothing() {
         assertThat(words(demo("bl-2001").costStatement()))
                 .contains("Half the duration of one part saves nothing: these have no slack either: CH-7.");
-        assertThat(words(demo("bl-1001").costStatement())).contains("Half the days of DU-90 would save 7 days.");
+        assertThat(words(demo("bl-1001").costStatement())).contains("Half the duration of DU-90 would save 7 days.");
     }
 }
