@@ -10,7 +10,7 @@ final class NeedWords {
     static String say(Need need) {
         String because = need.because().isEmpty() ? "" : ": " + need.because();
         if (need.ask() instanceof Need.AtJoint at) {
-            return "needs at least " + at.atLeast().toPlainString() + " on joint " + at.joint() + because;
+            return "needs at least " + at.atLeast().toPlainString() + ", shared at joint " + at.joint() + because;
         }
         return "needs " + ((Need.Each) need.ask()).quantity().toPlainString() + " for each" + because;
     }

@@ -5,13 +5,13 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Position;
 import boltlore.explanation.ConditionWords;
-import boltlore.explanation.RuleWords;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Kit;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Requirer;
 import boltlore.resolution.Way;
+import boltlore.resolution.rules.RuleSentences;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -45,21 +45,22 @@ public final class WhyIn {
     }
 
     private Because because(Reason reason) {
-        String sentence = RuleWords.say(reason.way()) + ": " + detail(reason);
+        String sentence = RuleSentences.say(reason.way()) + ": " + detail(reason);
         if (reason.asker() instanceof Requirer.OfPart of) {
             return new Because(sentence, reasons(of.part()));
         }
         Line line = plan.line(((Requirer.OfLine) reason.asker()).line());
         return new Because(
                 sentence,
-                List.of(Because.of("Line " + line.name() + " is called for by: " + conditions.of(line.when()))));
+                List.of(Because.of("Line " + line.name() + " is selected "
+                        + (line.when().isAlways() ? "in " : "by: ") + conditions.of(line.when()))));
     }
 
     private String detail(Reason reason) {
         if (reason.asker() instanceof Requirer.OfLine of) {
             Line line = plan.line(of.line());
             Position position = plan.positionOf(of.line());
-            String at = "line " + line.name() + " at " + position.says().english();
+            String at = position.says().english();
             return reason.way() == Way.LINE
                     ? at + ", " + line.quantity().toPlainString()
                     : at + " " + needs(line.needs(), reason.part());

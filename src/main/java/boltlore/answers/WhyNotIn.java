@@ -14,7 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What would bring a part into a kit that it is not in: each line, assembly and companion, with what it waits for. */
+/** What would add a part to a kit that it is not in: each line, assembly and companion, with what it depends on. */
 public final class WhyNotIn {
 
     private final FamilyPlan plan;
@@ -30,7 +30,7 @@ public final class WhyNotIn {
         this.conditions = new ConditionWords(plan.family());
     }
 
-    /** Empty where nothing in the family could ever bring the part. */
+    /** Empty where nothing in the family could ever add the part. */
     public static List<Because> explain(FamilyPlan plan, Kit kit, Choices choices, PartNumber part) {
         return new WhyNotIn(plan, kit, choices).ways(part);
     }
@@ -55,22 +55,22 @@ public final class WhyNotIn {
         String named = "Line " + line.name() + " at "
                 + plan.positionOf(line.name()).says().english();
         if (line.part().equals(part)) {
-            ways.add(Because.of(named + " would bring it; " + waitsFor(line)));
+            ways.add(Because.of(named + " would add it; " + dependsOn(line)));
         }
         for (Need need : line.needs()) {
             if (need.part().equals(part)) {
-                ways.add(Because.of(named + " " + asked(need) + "; " + waitsFor(line)));
+                ways.add(Because.of(named + " " + asked(need) + "; " + dependsOn(line)));
             }
         }
     }
 
-    private String waitsFor(Line line) {
+    private String dependsOn(Line line) {
         if (kit.leftOut().contains(line.name())) {
             return "this order leaves the line out";
         }
         return kit.lines().contains(line.name())
                 ? "the line is in this kit"
-                : "it waits for: " + conditions.of(line.when());
+                : "needed only with: " + conditions.of(line.when());
     }
 
     private boolean contains(PartNumber assembly, PartNumber part) {
@@ -92,7 +92,7 @@ public final class WhyNotIn {
 
     private Because needOf(PartNumber asker, String named, Need need) {
         if (kit.contains(asker)) {
-            return Because.of(named + " is in this kit and " + NeedWords.say(need) + "; it waits for: "
+            return Because.of(named + " is in this kit and " + NeedWords.say(need) + "; needed only with: "
                     + conditions.of(need.when()));
         }
         boolean open = Conditions.holds(need.when(), choices, kit.filled()::contains);

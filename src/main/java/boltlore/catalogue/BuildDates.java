@@ -10,4 +10,15 @@ public record BuildDates(
     public boolean holds(LocalDate built) {
         return (from == null || !built.isBefore(from)) && (to == null || !built.isAfter(to));
     }
+
+    /** Whether every day that it may be is among these. */
+    public boolean holds(BuildDate built) {
+        return holds(built.first()) && holds(built.last());
+    }
+
+    /** Whether any day that it may be is among these. */
+    public boolean meets(BuildDate built) {
+        return (from == null || !built.last().isBefore(from))
+                && (to == null || !built.first().isAfter(to));
+    }
 }

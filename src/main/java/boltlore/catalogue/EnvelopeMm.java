@@ -6,14 +6,17 @@ import java.util.Arrays;
 /** Outer size in mm. */
 public record EnvelopeMm(int length, int width, int height) {
 
-    private static final BigDecimal MM3_IN_LITRE = BigDecimal.valueOf(1_000_000);
+    /** 1 l = 10⁶ mm³. */
+    private static final int MM3_IN_LITRE_DIGITS = 6;
 
     /** Volume in litres (dm³), exact. */
     public BigDecimal litres() {
-        return BigDecimal.valueOf(length)
+        BigDecimal litres = BigDecimal.valueOf(length)
                 .multiply(BigDecimal.valueOf(width))
                 .multiply(BigDecimal.valueOf(height))
-                .divide(MM3_IN_LITRE);
+                .movePointLeft(MM3_IN_LITRE_DIGITS)
+                .stripTrailingZeros();
+        return litres.scale() < 0 ? litres.setScale(0) : litres;
     }
 
     /** Whether a box of this size goes into one of that, edges along edges, turned any way. */

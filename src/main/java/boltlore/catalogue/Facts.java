@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param phases phases in use, 1 or 3
  * @param amps current per phase in A
  * @param volts voltage that one phase sees in V: line to neutral, or of the single-phase supply
- * @param socket name of the export socket
+ * @param socket name of the V2L outlet
  * @param sockets names of the sockets in use in a market
  * @param inlets names of the inlet values in use in a market
  * @param languages language codes in use in a market

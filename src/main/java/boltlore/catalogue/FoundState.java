@@ -14,7 +14,7 @@ public enum FoundState {
     DRY("dry", "trocken", "sec"),
     FORWARD("forward", "vorwärts", "en avant"),
     REVERSE("reverse", "rückwärts", "en arrière"),
-    STATIONARY("stationary", "steht", "immobile"),
+    STATIONARY("stationary", "steht still", "immobile"),
     READABLE("readable", "lesbar", "lisible");
 
     private final String english;

@@ -26,11 +26,11 @@ public enum LimitRule {
     CHARGE_AMPS("charge-amps", "A", Way.AT_MOST),
     /** Power taken from the customer's supply. */
     CHARGE_POWER("charge-power", "kW", Way.AROUND),
-    /** Voltage at the export socket. */
+    /** Voltage at the V2L outlet. */
     EXPORT_VOLTS("export-volts", "V", Way.AROUND),
-    /** Residual current at which the export socket is cut off. */
+    /** Residual current at which the V2L outlet is cut off. */
     TRIP_AMPS("trip-amps", "mA", Way.AT_MOST),
-    /** Time until the export socket is cut off at the rated residual current. */
+    /** Time until the V2L outlet is cut off at the rated residual current. */
     TRIP_TIME("trip-time", "ms", Way.AT_MOST);
 
     /** Whether the figure is a limit or a target. */

@@ -51,6 +51,6 @@ final class AssemblyMass {
                         Check.CHILD_HEAVIER,
                         child.part() + " in it weighs " + Said.kg(childKg),
                         "at most the " + Said.kg(weighedKg) + " of the whole",
-                        "Look at the child's mass and quantity"));
+                        "Check the child's mass and quantity"));
     }
 }

@@ -9,25 +9,27 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Each bin lies on the walk through the stores and holds one part. */
+/** Each bin lies in an aisle of the stores and holds one part. */
 final class Bins {
 
     private Bins() {}
 
-    static Stream<Remark> remarks(Catalogue catalogue) {
-        SortedMap<String, List<Part>> byBin = catalogue.parts().values().stream()
-                .filter(part -> !part.bin().isEmpty())
-                .collect(Collectors.groupingBy(Part::bin, TreeMap::new, Collectors.toList()));
+    static Stream<Remark> shared(Catalogue catalogue) {
+        SortedMap<String, List<Part>> byBin =
+                stored(catalogue).collect(Collectors.groupingBy(Part::bin, TreeMap::new, Collectors.toList()));
+        return byBin.entrySet().stream()
+                .filter(bin -> bin.getValue().size() > 1)
+                .map(bin -> shared(bin.getKey(), bin.getValue()));
+    }
+
+    static Stream<Remark> offTheWalk(Catalogue catalogue) {
         List<String> aisles = catalogue.workshop().aisles();
         Walk walk = new Walk(aisles);
-        return Stream.concat(
-                byBin.entrySet().stream()
-                        .filter(bin -> bin.getValue().size() > 1)
-                        .map(bin -> shared(bin.getKey(), bin.getValue())),
-                byBin.values().stream()
-                        .flatMap(List::stream)
-                        .filter(part -> !walk.passes(part.bin()))
-                        .map(part -> offTheWalk(part, aisles)));
+        return stored(catalogue).filter(part -> !walk.passes(part.bin())).map(part -> offTheWalk(part, aisles));
+    }
+
+    private static Stream<Part> stored(Catalogue catalogue) {
+        return catalogue.parts().values().stream().filter(part -> !part.bin().isEmpty());
     }
 
     private static Remark shared(String bin, List<Part> parts) {
@@ -44,7 +46,7 @@ final class Bins {
                 Said.part(part),
                 Check.BIN_OFF_THE_WALK,
                 "bin '" + part.bin() + "'",
-                "aisle, bay, rack, shelf and place, in one of the aisles " + String.join(", ", aisles),
-                "Mend the bin, or add its aisle to the workshop's walk");
+                "aisle, bay, rack, level and position, in one of the aisles " + String.join(", ", aisles),
+                "Correct the bin, or add its aisle to 'aisles' in workshop.json, in walking order");
     }
 }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** A bought part says from whom, by which code and how long it takes, and its least order is a number of whole packs. */
+/** A bought part says from whom, by which of its numbers and how long it takes, and its least order is a number of whole packs. */
 final class BuyingGiven {
 
     private BuyingGiven() {}
@@ -31,7 +31,7 @@ final class BuyingGiven {
             missing.add("supplier");
         }
         if (buying == null || buying.orderCode().isBlank()) {
-            missing.add("order code");
+            missing.add("supplier part number");
         }
         if (part.leadDays() <= 0) {
             missing.add("lead days");
@@ -42,7 +42,7 @@ final class BuyingGiven {
                         Said.part(part),
                         Check.BUYING,
                         "no " + String.join(", no ", missing),
-                        "supplier, order code and lead days of a bought part",
+                        "supplier, supplier part number (orderCode) and lead days of a bought part",
                         "Ask purchasing"));
     }
 

@@ -52,6 +52,6 @@ final class CableRoutes {
                 Check.CABLE_LENGTH,
                 line.part() + " is " + lengthMm + " mm long",
                 route.needsMm() + " to " + longest + " mm on the route of " + position.name(),
-                "Look at the cable's length, or let the line and the route ask for the same choices");
+                "Check the cable's length, or let the line and the route ask for the same choices");
     }
 }

@@ -2,10 +2,13 @@ package boltlore.checking;
 
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Joined;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
+import boltlore.measure.PartNumber;
 import boltlore.trades.picking.Units;
 import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -22,14 +25,20 @@ final class CautionsGiven {
     private CautionsGiven() {}
 
     static Stream<Remark> remarks(Catalogue catalogue) {
+        Map<PartNumber, String> highVoltage = HighVoltageParts.in(catalogue);
         return catalogue.parts().values().stream()
-                .flatMap(part -> Stream.of(highVoltage(part), lithium(part), lifting(part, catalogue)))
+                .flatMap(part -> Stream.of(
+                        Optional.ofNullable(highVoltage.get(part.number()))
+                                .flatMap(because -> without(part, "high-voltage", Check.HIGH_VOLTAGE, because)),
+                        welding(part),
+                        lithium(part),
+                        lifting(part, catalogue)))
                 .flatMap(Optional::stream);
     }
 
-    private static Optional<Remark> highVoltage(Part part) {
-        return !part.ports().isEmpty()
-                ? without(part, "high-voltage", Check.HIGH_VOLTAGE, "it has high-voltage connectors")
+    private static Optional<Remark> welding(Part part) {
+        return part.structure().joined() == Joined.WELDED
+                ? without(part, "welding", Check.WELDING, "it is welded")
                 : Optional.empty();
     }
 

@@ -1,42 +1,97 @@
 package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Contained;
+import boltlore.catalogue.Part;
+import boltlore.measure.PartNumber;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** All checks, one after the other. */
 public final class Checks {
 
-    private static final List<Function<Catalogue, Stream<Remark>>> ALL = List.of(
-            CoatedMass::remarks,
+    /** These look at parts alone, whatever else the catalogue holds. */
+    private static final List<Function<Catalogue, Stream<Remark>>> OF_PARTS = List.of(
             AssemblyMass::remarks,
-            HolesForFixings::remarks,
-            CableRoutes::remarks,
             CostGiven::remarks,
             BuyingGiven::remarks,
             MakingGiven::remarks,
             CautionsGiven::remarks,
+            Torques::remarks,
+            Bins::shared);
+
+    private static final List<Function<Catalogue, Stream<Remark>>> OF_ALL = List.of(
+            CoatedMass::remarks,
+            HolesForFixings::remarks,
+            CableRoutes::remarks,
             SheetCautions::remarks,
             BondingTested::remarks,
             TestOrder::remarks,
             CoatingGiven::remarks,
-            Torques::remarks,
             SelfLocking::remarks,
             ElectricsGiven::remarks,
-            Bins::remarks,
+            BranchesHold::remarks,
+            HandsFollow::remarks,
+            Bins::offTheWalk,
             CratesTake::remarks,
             Translations::remarks,
             Translations::unnamedBags);
+
+    /** What adds up from the parts inside an assembly. */
+    private static final Set<Check> ADDED_UP = EnumSet.of(
+            Check.MASS_AGAINST_AREA,
+            Check.MASS_AGAINST_SCALE,
+            Check.CHILD_HEAVIER,
+            Check.COSTS_NOTHING,
+            Check.COST_TWICE,
+            Check.LIFTING,
+            Check.CRATE);
 
     private Checks() {}
 
     /** What is doubtful in the catalogue, by subject. */
     public static List<Remark> check(Catalogue catalogue) {
-        return ALL.stream()
-                .flatMap(check -> check.apply(catalogue))
-                .distinct()
-                .sorted()
+        return run(Stream.concat(OF_PARTS.stream(), OF_ALL.stream()), catalogue).toList();
+    }
+
+    /**
+     * What is doubtful in as much of a catalogue as could be read.
+     *
+     * @param faulty parts whose figures may be stand-ins, so that nothing is told of them
+     * @param workshopKnown whether the workshop's own files are there to compare with
+     */
+    public static List<Remark> checkRest(Catalogue rest, Set<PartNumber> faulty, boolean workshopKnown) {
+        Set<String> open = subjects(rest, faulty);
+        Set<String> openInside = rest.parts().values().stream()
+                .filter(part -> holds(rest, part, faulty))
+                .map(Said::part)
+                .collect(Collectors.toSet());
+        return run(Stream.concat(OF_PARTS.stream(), workshopKnown ? OF_ALL.stream() : Stream.of()), rest)
+                .filter(remark -> !open.contains(remark.about()))
+                .filter(remark -> !(ADDED_UP.contains(remark.check()) && openInside.contains(remark.about())))
                 .toList();
+    }
+
+    private static Stream<Remark> run(Stream<Function<Catalogue, Stream<Remark>>> checks, Catalogue catalogue) {
+        return checks.flatMap(check -> check.apply(catalogue)).distinct().sorted();
+    }
+
+    private static Set<String> subjects(Catalogue rest, Set<PartNumber> faulty) {
+        Stream<String> lines = rest.families().values().stream()
+                .flatMap(family -> family.lines()
+                        .filter(line -> faulty.contains(line.part()))
+                        .map(line -> Said.line(family, line)));
+        return Stream.concat(faulty.stream().map(rest::part).map(Said::part), lines)
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean holds(Catalogue rest, Part part, Set<PartNumber> faulty) {
+        return part.contains().stream()
+                .map(Contained::part)
+                .anyMatch(child -> faulty.contains(child) || holds(rest, rest.part(child), faulty));
     }
 }

@@ -55,7 +55,7 @@ final class CoatedMass {
                         Check.MASS_AGAINST_AREA,
                         Said.kg(mass) + " with " + Digits.plain(coat.areaM2()) + " m² coated",
                         "about " + Said.kg(expected) + " for that area and section, within a factor of 2",
-                        "Look at the coated area (both sides of sheet), the section and the mass"));
+                        "Check the coated area (both sides of sheet), the section and the mass"));
     }
 
     private BigDecimal expectedKg(Part part, CoatingSpec coat) {

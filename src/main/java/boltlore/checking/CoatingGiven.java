@@ -51,7 +51,7 @@ final class CoatingGiven {
                 coat.powder() + ": least " + coat.filmMinUm() + ", target " + coat.filmTargetUm() + ", most "
                         + coat.filmMaxUm() + " µm",
                 "more than 0, then no less than the one before",
-                "Look at the powder's data sheet");
+                "Check the powder's data sheet");
     }
 
     private static Stream<Remark> cure(Finish finish, PowderCoat coat) {
@@ -67,6 +67,6 @@ final class CoatingGiven {
                         coat.powder() + ": " + coat.cureMinutes() + " min at " + coat.cureMetalC() + " °C",
                         SHORTEST_MIN + " to " + LONGEST_MIN + " min at " + COOLEST_C + " to " + HOTTEST_C
                                 + " °C of the metal",
-                        "Look at the powder's data sheet"));
+                        "Check the powder's data sheet"));
     }
 }

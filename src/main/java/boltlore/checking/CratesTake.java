@@ -30,7 +30,7 @@ final class CratesTake {
                         Check.CRATE,
                         Said.kg(Masses.eachKg(part, catalogue::part)) + " that no crate takes",
                         "one that goes into a crate of shipping.json that is meant for it",
-                        "Look at its mass and size, and at the crates"));
+                        "Check its mass and size, and the crates"));
     }
 
     private static Optional<Remark> battery(Part part, Catalogue catalogue) {

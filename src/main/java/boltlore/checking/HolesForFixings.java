@@ -68,7 +68,7 @@ final class HolesForFixings {
                     Check.HOLE_SIZE,
                     thread + " for " + part.number() + ", which has holes of " + sizes(part),
                     "a hole of " + wanted.say(),
-                    "Look at the fixing, or at the drawing's holes"));
+                    "Check the fixing, or the drawing's holes"));
         }
         return fitting >= bolts
                 ? Optional.empty()
@@ -77,7 +77,7 @@ final class HolesForFixings {
                         Check.HOLE_COUNT,
                         bolts + " of " + thread + " for " + part.number(),
                         "at most one for each of its " + fitting + " holes of that size",
-                        "Look at the count of the fixings, or of the holes"));
+                        "Check the count of the fixings and of the holes"));
     }
 
     /** For one part: what it always takes and the most of what it takes under a condition, which may exclude each other. */

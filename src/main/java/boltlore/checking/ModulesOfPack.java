@@ -52,6 +52,6 @@ record ModulesOfPack(Family family, Together together) {
                 Check.MODULES,
                 Digits.plain(modules) + " of " + pack.module() + " in some kit",
                 pack.modules() + ": " + pack.inSeries() + " in series, " + pack.inParallel() + " side by side",
-                "Look at the pack, or at the lines of its modules");
+                "Check the pack, or the lines of its modules");
     }
 }

@@ -66,7 +66,7 @@ final class Torques {
                         Digits.plain(torqueNm) + " Nm for " + fixing.thread() + ", class " + fixing.propertyClass(),
                         "about " + said(tightening)
                                 + " Nm, which uses 90 % of the yield: at least 90 % of it, at most 2 %" + " more",
-                        "Look at class, friction and unit of the torque; what a drawing or a maker asks for at one joint"
+                        "Check class, friction and unit of the torque; what a drawing or a maker asks for at one joint"
                                 + " belongs in joints.json under 'torque'"));
     }
 
@@ -91,7 +91,7 @@ final class Torques {
                         fixing.thread() + (fixing.propertyClass() == null ? "" : ", class " + fixing.propertyClass()),
                         "a thread such as M8, M8x1, 1/2-13 UNC or 7/16-20 UNF, and for bolts a class such as 8.8 or"
                                 + " 'SAE J429 grade 5'",
-                        "Its torque and length are compared with nothing: look at how it is written, or judge it by"
+                        "Its torque and length are compared with nothing: check how it is written, or judge it by"
                                 + " hand"));
     }
 }

@@ -1,11 +1,14 @@
 package boltlore.choosing;
 
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Part;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
 import boltlore.faults.Outcome;
+import boltlore.logic.All;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.logic.LeastOrders;
@@ -13,6 +16,7 @@ import boltlore.logic.LeastSum;
 import boltlore.logic.PartConditions;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.LineName;
+import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.resolution.Finding;
@@ -33,6 +37,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Finds the best complete kits that keep what has been chosen. Kits with a finding that stops their sheets are passed
@@ -75,7 +80,7 @@ public final class BestKits {
         this.parts = new PartConditions(kit);
         this.sums = new KitSums(parts, family);
         this.stopped = new StoppedOrders(resolver.catalogue(), family, deadline);
-        this.cases = ExtraCases.list(draft.extra(), resolver.catalogue(), family);
+        this.cases = extraCases(draft.extra(), resolver.catalogue(), family);
     }
 
     private boolean mayStayOut(LineName bracket) {
@@ -97,6 +102,17 @@ public final class BestKits {
         unused.removeIf(
                 line -> !Conditions.holds(kit.called(line), choices) || Conditions.holds(kit.useful(line), choices));
         return order.withLeftOut(new LeftOut.These(unused));
+    }
+
+    /** The day that prices are of, and what is agreed beside the order. */
+    public QuoteRequest asked() {
+        return asked;
+    }
+
+    /** What a whole order comes to, looked at without any search; empty where something stops it. */
+    public Optional<OrderPricing> pricing(Choices whole) {
+        TrialKit kit = TrialKit.of(resolver, ordered(whole), asked);
+        return kit.stops().isEmpty() ? Optional.of(kit.pricing()) : Optional.empty();
     }
 
     /** Brackets that support nothing in the kit of these choices; none where they are not a whole order. */
@@ -252,5 +268,32 @@ public final class BestKits {
             }
         }
         return all;
+    }
+
+    /** Conditions of which exactly one holds for every order. */
+    private static List<Condition> extraCases(List<Extra> extras, Catalogue catalogue, Family family) {
+        FinishCases finishes = new FinishCases(family);
+        List<List<FinishCases.Case>> open = extras.stream()
+                .filter(extra -> !extra.suppliedByCustomer() && extra.finish().isEmpty())
+                .filter(extra -> extra.cost() == null && extra.price() == null)
+                .flatMap(extra -> Stream.ofNullable(extra.part()))
+                .flatMap(part -> whole(catalogue.part(part), catalogue))
+                .map(finishes::of)
+                .filter(cases -> cases.size() > 1)
+                .distinct()
+                .toList();
+        List<Condition> all = List.of(Condition.ALWAYS);
+        for (List<FinishCases.Case> cases : open) {
+            all = all.stream()
+                    .flatMap(before -> cases.stream().map(each -> All.of(before, each.when())))
+                    .toList();
+        }
+        return all;
+    }
+
+    private static Stream<Part> whole(Part part, Catalogue catalogue) {
+        return Stream.concat(
+                Stream.of(part),
+                part.contains().stream().flatMap(child -> whole(catalogue.part(child.part()), catalogue)));
     }
 }

@@ -5,13 +5,16 @@ import boltlore.catalogue.Family;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
+import boltlore.logic.MusMcsEnumeration;
 import boltlore.logic.ValidOrders;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -19,6 +22,9 @@ import java.util.Set;
  * family from one question to the next; not safe to share between threads.
  */
 public final class Chooser {
+
+    /** Each of so many choices is tried alone; of more only a few of a first refutation. */
+    private static final int MOST_ALONE = 100;
 
     private final Family family;
     private final Deadline deadline;
@@ -67,12 +73,27 @@ public final class Chooser {
         if (some(others, value)) {
             return new Conflict(own(choices, wanted.option()), List.of());
         }
-        return conflict(others, List.of(value), importance);
+        return reason(others, List.of(value), importance);
     }
 
     /** Why an option that nobody has chosen has just this one value left. */
     public Conflict whyForced(Choices choices, Choice forced, Importance importance) {
-        return conflict(others(choices, forced.option()), List.of(new Condition.Not(condition(forced))), importance);
+        return reason(others(choices, forced.option()), List.of(new Condition.Not(condition(forced))), importance);
+    }
+
+    /**
+     * A choice that is enough by itself is the plainest reason, and of several that with the fewest limits; else a minimal
+     * conflict.
+     */
+    private Conflict reason(List<Choice> requests, List<Condition> wanted, Importance importance) {
+        Optional<Conflict> plainest = requests.size() <= MOST_ALONE && Requests.fulfillable(this, List.of(), wanted)
+                ? importance.leastFirst(family, requests).stream()
+                        .filter(alone -> !Requests.fulfillable(this, List.of(alone), wanted))
+                        .map(alone -> told(List.of(alone), wanted))
+                        .min(Comparator.comparingInt(
+                                conflict -> conflict.limits().size()))
+                : Optional.empty();
+        return plainest.orElseGet(() -> conflict(requests, wanted, importance));
     }
 
     /** Why these choices cannot stand with what is wanted, which may be among them. */
@@ -143,5 +164,27 @@ public final class Chooser {
         return list(choices).stream()
                 .filter(choice -> choice.option().equals(option))
                 .toList();
+    }
+
+    /**
+     * All minimal conflicts, those of fewest choices first.
+     *
+     * @param complete false where there are more than were looked for
+     */
+    public record AllConflicts(List<Conflict> conflicts, boolean complete) {
+
+        private static final int MOST = 1000;
+
+        static AllConflicts of(Chooser chooser, List<Choice> requests, List<Condition> wanted, Deadline deadline) {
+            MusMcsEnumeration<Choice> sets =
+                    MusMcsEnumeration.of(requests, some -> Requests.fulfillable(chooser, some, wanted), MOST, deadline);
+            List<Conflict> told = sets.conflicts().stream()
+                    .map(conflict -> chooser.told(conflict, wanted))
+                    .sorted(Comparator.<Conflict>comparingInt(
+                                    conflict -> conflict.choices().size())
+                            .thenComparing(conflict -> conflict.choices().toString()))
+                    .toList();
+            return new AllConflicts(told, sets.complete());
+        }
     }
 }

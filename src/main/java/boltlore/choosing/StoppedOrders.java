@@ -35,9 +35,9 @@ final class StoppedOrders {
     private static final int MOST_WITHOUT_FORMULA = 500;
 
     private static final Map<FindingKind, Set<Role>> LOOKS_AT = Map.of(
-            FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, Set.of(Role.EXPORT, Role.MARKET),
-            FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, Set.of(Role.EXPORT, Role.CHARGER),
-            FindingKind.EXPORT_ABOVE_RATING, Set.of(Role.EXPORT, Role.CHARGER),
+            FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, Set.of(Role.EXPORT, Role.MARKET),
+            FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, Set.of(Role.EXPORT, Role.CHARGER),
+            FindingKind.V2L_OUTLET_ABOVE_CHARGER, Set.of(Role.EXPORT, Role.CHARGER),
             FindingKind.CHARGER_ABOVE_INLET, Set.of(Role.CHARGER, Role.INLET));
 
     private final Catalogue catalogue;
@@ -69,7 +69,7 @@ final class StoppedOrders {
         }
         if (++withoutFormula > MOST_WITHOUT_FORMULA) {
             throw new Deadline.Passed("more than " + MOST_WITHOUT_FORMULA
-                    + " kits have findings that stop them, and not all other kits were looked at");
+                    + " kits have findings that stop them, and not all other kits were tried");
         }
         Condition stopped = alike(order, finding);
         met.add(stopped);

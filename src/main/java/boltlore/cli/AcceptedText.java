@@ -50,8 +50,8 @@ final class AcceptedText {
             screen.line("");
             screen.wrapped(
                     0,
-                    "What is to be looked at and is right as it is can be accepted: name it in family.json under"
-                            + " \"accepted\", as 'look at it' names it here, with the reason.");
+                    "A Check that is right as it is can be accepted: name it in family.json under"
+                            + " \"accepted\", as it is named here, with the reason.");
         }
         accepted(proof.acceptedDefects().toList());
         idle(proof.idleAcceptances());
@@ -78,7 +78,7 @@ final class AcceptedText {
             return;
         }
         screen.line("");
-        screen.line("Accepted in family.json in vain:");
+        screen.line("Accepted in family.json but no longer found:");
         idle.forEach(each -> screen.wrapped(2, each.accepted().finding() + ": " + each.why() + "."));
     }
 

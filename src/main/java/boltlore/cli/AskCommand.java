@@ -9,9 +9,12 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -32,7 +35,8 @@ final class AskCommand extends RoomCommand {
             "list                     what is decided, still to decide and not available",
             "why VALUE                why a value is not available, or the only one left",
             "open VALUE               what would have to change for it; then 'take 1' changes it so",
-            "built, due, partner, discount, brackets, number, customer … say it now, as 'due 2027-03-12'",
+            "built, due, partner, discount, brackets, number, customer, placed, language … say it now, as 'due 2027-03-12'",
+            "write                    when all is decided: write the order",
             "save                     keep the draft and go on",
             "quit                     keep the draft and end; Ctrl-C does the same");
 
@@ -58,8 +62,18 @@ final class AskCommand extends RoomCommand {
                 screen,
                 CatalogueSession.of(catalogue)
                         .then(session -> asked.in(session)
-                                .then(order -> head.in(order, session.catalogue()))
+                                .then(order -> head.in(order, usualDay(), session.catalogue()))
                                 .then(order -> ask(screen, session, order))));
+    }
+
+    /** An order that is being placed is so today; what an order file leaves out it leaves out on purpose. */
+    private @Nullable LocalDate usualDay() {
+        return isNew() ? LocalDate.now(ZoneId.systemDefault()) : null;
+    }
+
+    private boolean isNew() {
+        Path file = asked.file();
+        return file == null || DraftFile.isDraft(file);
     }
 
     private Outcome<Integer> ask(Screen screen, CatalogueSession session, Order given) {
@@ -74,7 +88,7 @@ final class AskCommand extends RoomCommand {
             Screen screen, CatalogueSession session, ChoosingSession choosing, ChoiceState.Sound start) {
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         Dialogue dialogue = new Dialogue(screen, in);
-        DraftFile draft = DraftFile.of(asked.file(), head.out(), choosing.order());
+        DraftFile draft = DraftFile.of(asked.file(), head.out(), schemas());
         AskedOrder order = new AskedOrder(
                 session,
                 other -> ChoosingSession.of(session, other, asked.newest(), time.deadline(FOOT), Deadline.NONE),
@@ -86,7 +100,8 @@ final class AskCommand extends RoomCommand {
         try {
             Optional<Order> finished = new AskSession(dialogue, session.catalogue(), order, notAsked(), draft).run();
             return finished.isPresent()
-                    ? new OrderAsked(dialogue, session, head.out(), draft).write(choosing, finished.get())
+                    ? new OrderAsked(dialogue, session, head.out(), draft, schemas())
+                            .write(order.choosing(), finished.get())
                     : quit(screen, draft);
         } finally {
             Interruptible.forget(interrupted);
@@ -105,10 +120,13 @@ final class AskCommand extends RoomCommand {
         aside().flush();
     }
 
+    private Path schemas() {
+        return catalogue.folder().resolve("schema");
+    }
+
     /** Of an order that was placed what it does not say was left out on purpose. */
     private Set<AskedHead> notAsked() {
-        Path file = asked.file();
-        return file == null || DraftFile.isDraft(file)
+        return isNew()
                 ? Set.of()
                 : Set.of(AskedHead.BUILT, AskedHead.DUE, AskedHead.PARTNER, AskedHead.DISCOUNT, AskedHead.BRACKETS);
     }

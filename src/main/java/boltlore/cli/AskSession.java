@@ -52,36 +52,35 @@ final class AskSession {
         screen.heading(asked.order().choices().family().says().english());
         card().decided(asked.standing());
         screen.wrapped(0, AskCommand.SHORT_HELP);
-        Optional<Asking> next = next();
-        while (next.isPresent()) {
-            show(next.get());
-            Optional<String> line = dialogue.ask(next.get().prompt());
+        while (true) {
+            Asking next = next();
+            show(next);
+            Optional<String> line = dialogue.ask(next.prompt());
             if (line.isEmpty() || ENDS.contains(line.get())) {
                 return Optional.empty();
             }
-            heard(next.get(), line.get());
-            next = next();
+            if (next.isLast() && line.get().equals("write")) {
+                return Optional.of(asked.finished());
+            }
+            heard(next, line.get());
         }
-        screen.heading("All is decided");
-        card().decided(asked.standing());
-        screen.wrapped(0, card().foot(asked.choices()));
-        return Optional.of(asked.finished());
     }
 
     private JobCard card() {
         return new JobCard(screen, asked.choosing());
     }
 
-    private Optional<Asking> next() {
+    /** The next question; where all is decided, whether the order is to be written. */
+    private Asking next() {
         if (heads.open(AskedHead.BUILT)) {
-            return Optional.of(new Asking(null, AskedHead.BUILT));
+            return new Asking(null, AskedHead.BUILT);
         }
         Option wanted = again;
         if (wanted != null && asked.standing().questions().contains(wanted)) {
-            return Optional.of(new Asking(wanted, null));
+            return new Asking(wanted, null);
         }
         Optional<Asking> question = asked.interview().question().map(option -> new Asking(option, null));
-        return question.or(() -> heads.next().map(head -> new Asking(null, head)));
+        return question.orElseGet(() -> new Asking(null, heads.next().orElse(null)));
     }
 
     /** A question that was only explained is not printed again. */
@@ -96,6 +95,8 @@ final class AskSession {
             card().question(asked.standing(), option, asked.figures());
         } else if (head != null) {
             heads.print(head);
+        } else {
+            heads.lastLook(card());
         }
     }
 
@@ -186,6 +187,9 @@ final class AskSession {
         if (settles) {
             card().decided(asked.standing());
         }
+        if (head == AskedHead.DUE || head == AskedHead.PLACED) {
+            card().tooSoon(asked.order(), asked.choices()).ifPresent(late -> screen.wrapped(2, late));
+        }
     }
 
     private void changed() {
@@ -199,7 +203,9 @@ final class AskSession {
 
     private void back(boolean toQuestion) {
         if (!asked.canGoBack()) {
-            screen.wrapped(0, "There is nothing to take back.");
+            screen.wrapped(
+                    0,
+                    "There is nothing to take back of this talk. What was said before it OPTION=VALUE answers anew.");
             return;
         }
         Optional<Option> question = asked.back();

@@ -53,8 +53,8 @@ final class AskedChoices {
     Outcome<Order> in(CatalogueSession session) {
         Outcome<Order> start =
                 family.endsWith(".json") ? session.order(Path.of(family)) : inFamily(session.catalogue());
-        return start.then(
-                order -> WrittenChoices.added(order.choices(), written).then(choices -> firm(order, choices)));
+        return start.then(order -> WrittenChoices.added(order.choices(), written)
+                .then(choices -> firm(order, choices, session.catalogue())));
     }
 
     private Outcome<Order> inFamily(Catalogue catalogue) {
@@ -70,7 +70,7 @@ final class AskedChoices {
     }
 
     /** What is chosen now is no longer what the build date settled. */
-    private Outcome<Order> firm(Order order, Choices choices) {
+    private Outcome<Order> firm(Order order, Choices choices, Catalogue catalogue) {
         TreeSet<OptionName> all = new TreeSet<>(order.firm());
         List<Fault> faults = new ArrayList<>();
         for (String name : firm) {
@@ -82,11 +82,12 @@ final class AskedChoices {
         }
         TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
         byDate.removeIf(option -> !choices.value(option).equals(order.choices().value(option)));
-        Order changed = new OrderBuilder(order)
+        Order chosen = new OrderBuilder(order)
                 .choices(choices)
                 .settledByDate(byDate)
                 .firm(all)
                 .build();
+        Order changed = new PapersLanguage(catalogue).following(order.choices(), choices, chosen);
         return faults.isEmpty() ? Outcome.sound(changed) : Outcome.faulty(faults);
     }
 }

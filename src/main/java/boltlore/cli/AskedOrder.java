@@ -1,8 +1,6 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Option;
-import boltlore.catalogue.OptionValue;
-import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choosing.ChoiceState;
@@ -15,6 +13,7 @@ import boltlore.order.OrderBuilder;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -31,7 +30,7 @@ final class AskedOrder {
     private record Change(
             Order before, boolean ofChoices, @Nullable Option asked) {}
 
-    private final List<String> languages;
+    private final PapersLanguage papers;
     private final Function<Order, ChoosingSession> desks;
     private final DraftFile draft;
     private final Interview interview;
@@ -48,7 +47,7 @@ final class AskedOrder {
             ChoosingSession choosing,
             ChoiceState.Sound start,
             DraftFile draft) {
-        this.languages = session.catalogue().workshop().languages();
+        this.papers = new PapersLanguage(session.catalogue());
         this.desks = desks;
         this.choosing = choosing;
         this.figures = new AnswerFigures(choosing);
@@ -97,15 +96,17 @@ final class AskedOrder {
 
     /** Takes an answer, which may replace an earlier one, and tells what it settles beside its question. */
     List<Choice> answer(Choice choice) {
+        Choices before = standing().withForced();
         List<Choice> settled = interview.answer(choice);
         Option asked = order.choices().family().option(choice.option()).orElse(null);
-        changed(with(choices()), true, asked);
+        changed(papers.following(before, standing().withForced(), with(choices())), true, asked);
         return settled;
     }
 
     void choose(Choices other) {
+        Choices before = standing().withForced();
         interview.change(other);
-        changed(with(other), true, null);
+        changed(papers.following(before, standing().withForced(), with(other)), true, null);
     }
 
     /** Takes what the order says beside its choices, and what its build date settles. */
@@ -121,19 +122,7 @@ final class AskedOrder {
     private Order with(Choices other) {
         TreeSet<OptionName> byDate = new TreeSet<>(order.settledByDate());
         byDate.removeIf(option -> !other.value(option).equals(order.choices().value(option)));
-        return new OrderBuilder(order)
-                .choices(other)
-                .settledByDate(byDate)
-                .language(language(other))
-                .build();
-    }
-
-    /** Where the language of labels and manuals changes, the papers follow it as far as the workshop writes it. */
-    private String language(Choices other) {
-        Optional<OptionValue> now = other.inRole(Role.LANGUAGE);
-        return now.equals(order.choices().inRole(Role.LANGUAGE))
-                ? order.language()
-                : now.map(OptionValue::value).filter(languages::contains).orElse("en");
+        return new OrderBuilder(order).choices(other).settledByDate(byDate).build();
     }
 
     private void changed(Order after, boolean ofChoices, @Nullable Option asked) {
@@ -142,8 +131,9 @@ final class AskedOrder {
     }
 
     private void become(Order after) {
-        boolean soldAlike =
-                after.partner().equals(order.partner()) && after.terms().equals(order.terms());
+        boolean soldAlike = after.partner().equals(order.partner())
+                && after.terms().equals(order.terms())
+                && Objects.equals(after.placed(), order.placed());
         order = after;
         if (!soldAlike) {
             choosing = desks.apply(order);

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.answers.OrderKit;
+import boltlore.catalogue.BuildDate;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -11,6 +12,8 @@ import boltlore.resolution.OrderResolver;
 import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.orders.Trades;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,8 +34,21 @@ record CatalogueSession(Catalogue catalogue, OrderResolver resolver) {
         return resolver.resolver().plan(family);
     }
 
+    /** An order file; no vehicle was built after today. */
     Outcome<Order> order(Path file) {
-        return OrderReader.read(file, catalogue);
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        return OrderReader.read(file, catalogue).then(order -> {
+            BuildDate built = order.donorBuilt();
+            return built == null || !built.isAfter(today)
+                    ? Outcome.sound(order)
+                    : Outcome.faulty(new Fault(
+                            file.toString(),
+                            0,
+                            "/donorBuilt",
+                            "built " + built,
+                            "a day not after today, " + today,
+                            "Look at the base vehicle's papers."));
+        });
     }
 
     /** Reads and resolves one order; faults name its file. */

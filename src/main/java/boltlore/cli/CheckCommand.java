@@ -3,16 +3,20 @@ package boltlore.cli;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.json.CatalogueReader;
+import boltlore.catalogue.json.PartlyRead;
 import boltlore.checking.Check;
 import boltlore.checking.Checks;
 import boltlore.checking.Remark;
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.findings.Severity;
 import boltlore.json.JsonOut;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,33 +41,32 @@ final class CheckCommand extends RoomCommand {
     @Override
     int run(Screen screen) {
         Path where = folder != null ? folder : catalogue.folder();
-        return done(
-                screen,
-                CatalogueReader.read(where)
-                        .then(known -> AcceptedKinds.known(known.families().values(), where)
-                                .then(families -> Outcome.sound(answer(screen, known)))));
+        return done(screen, CatalogueReader.readAsFar(where).then(read -> judged(screen, read, where)));
     }
 
-    private int answer(Screen screen, Catalogue known) {
-        List<Remark> remarks = Checks.check(known);
+    private Outcome<Integer> judged(Screen screen, PartlyRead read, Path where) {
+        Outcome<Integer> accepted =
+                AcceptedKinds.known(read.rest().families().values(), where).then(families -> Outcome.sound(Exit.OK));
+        List<Fault> faults = Stream.concat(read.whole().faults().stream(), accepted.faults().stream())
+                .toList();
+        List<Remark> remarks = Checks.checkRest(read.rest(), read.faulty(), read.workshopKnown());
         if (json()) {
             screen.line(JsonOut.object()
-                    .put("revision", known.revision())
-                    .put("doubtful", JsonOut.list(remarks, CheckCommand::json))
+                    .put("revision", read.rest().revision())
+                    .put("findings", JsonOut.list(remarks, CheckCommand::json))
                     .written()
                     .stripTrailing());
         } else {
-            print(screen, known, remarks);
+            print(screen, read.rest(), remarks, faults.isEmpty());
         }
-        return remarks.isEmpty() ? Exit.OK : Exit.STOPPED;
+        int exit = remarks.isEmpty() ? Exit.OK : Exit.STOPPED;
+        return faults.isEmpty() ? Outcome.sound(exit) : Outcome.faulty(faults);
     }
 
-    private void print(Screen screen, Catalogue known, List<Remark> remarks) {
-        String families =
-                known.families().values().stream().map(CheckCommand::size).collect(Collectors.joining("; "));
-        screen.wrapped(
-                0,
-                "No errors: " + known.parts().size() + " parts; " + families + ". Revision " + known.revision() + ".");
+    private void print(Screen screen, Catalogue known, List<Remark> remarks, boolean sound) {
+        if (sound) {
+            screen.wrapped(0, size(known));
+        }
         SortedMap<Check, List<Remark>> byCheck =
                 remarks.stream().collect(Collectors.groupingBy(Remark::check, TreeMap::new, Collectors.toList()));
         List<Remark> untranslated = byCheck.getOrDefault(Check.TRANSLATION, List.of());
@@ -72,13 +75,24 @@ final class CheckCommand extends RoomCommand {
         }
         byCheck.forEach((check, found) -> print(screen, check, found));
         if (!untranslated.isEmpty() && !translations) {
-            screen.wrapped(0, "Not translated: " + texts(untranslated.size()) + ". List them with --translations.");
+            screen.wrapped(
+                    0, "Not translated: " + counted(untranslated.size(), "text") + ". List them with --translations.");
         }
-        int others = remarks.size() - untranslated.size();
-        screen.line(
-                remarks.isEmpty()
-                        ? "The data is consistent."
-                        : "To check: " + others + " in the data, " + texts(untranslated.size()) + " to translate.");
+        conclude(screen, remarks.size() - untranslated.size(), untranslated.size(), sound);
+    }
+
+    private static void conclude(Screen screen, int others, int untranslated, boolean sound) {
+        if (others + untranslated > 0) {
+            screen.line("To check: " + others + " in the data, " + counted(untranslated, "text") + " to translate.");
+        } else if (sound) {
+            screen.line("The data is consistent.");
+        }
+        if (!sound) {
+            screen.wrapped(
+                    0,
+                    "What the errors leave open was not checked: when they are corrected, run check again. More may be"
+                            + " found then.");
+        }
     }
 
     private static void print(Screen screen, Check check, List<Remark> found) {
@@ -91,20 +105,29 @@ final class CheckCommand extends RoomCommand {
         }
     }
 
-    private static String texts(int count) {
-        return count == 1 ? "1 text" : count + " texts";
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    private static String size(Catalogue known) {
+        String families =
+                known.families().values().stream().map(CheckCommand::size).collect(Collectors.joining("; "));
+        return "No errors: " + counted(known.parts().size(), "part") + "; " + families + ". Revision "
+                + known.revision() + ".";
     }
 
     private static String size(Family family) {
-        return family.name() + " with " + family.options().size() + " options, "
-                + family.limits().size() + " limits, " + family.positions().size() + " positions, "
-                + family.lines().count() + " lines";
+        return family.name() + " with " + counted(family.options().size(), "option") + ", "
+                + counted(family.limits().size(), "limit") + ", "
+                + counted(family.positions().size(), "position") + ", "
+                + counted((int) family.lines().count(), "line");
     }
 
     private static JsonOut json(Remark remark) {
         return JsonOut.object()
-                .put("about", remark.about())
-                .put("check", remark.check().name())
+                .put("severity", Severity.CHECK.code())
+                .put("kind", remark.check().written())
+                .put("subject", remark.about())
                 .put("found", remark.found())
                 .put("expected", remark.expected())
                 .put("advice", remark.advice());

@@ -174,7 +174,7 @@ final class ChoiceAnswers {
     private void closed(Choice asked) {
         List<Conflict> conflicts = conflicts(List.of(asked));
         told(
-                "closed",
+                "not available",
                 conflicts,
                 conflicts.stream()
                         .map(conflict -> words.closed(asked, conflict))
@@ -189,7 +189,7 @@ final class ChoiceAnswers {
         } else {
             boolean chosen = choices.value(asked.option()).isPresent();
             String sentence = words.says(asked) + (chosen ? " is chosen." : " is available.");
-            told(chosen ? "chosen" : "open", List.of(), List.of(sentence));
+            told(chosen ? "chosen" : "available", List.of(), List.of(sentence));
         }
     }
 

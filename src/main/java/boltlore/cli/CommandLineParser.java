@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -152,7 +153,9 @@ final class CommandLineParser {
         String says = String.valueOf(wrong.getMessage());
         return wrong instanceof MissingParameterException missing
                         && missing.getMissing().stream().noneMatch(ArgSpec::isOption)
-                ? "Something is missing: " + command.getHelp().synopsis(0).strip()
+                ? "Missing: "
+                        + missing.getMissing().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(", "))
+                        + ". " + command.getHelp().synopsis(0).strip()
                 : says + (says.endsWith(".") ? "" : ".");
     }
 

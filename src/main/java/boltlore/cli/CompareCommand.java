@@ -9,22 +9,24 @@ import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
-import boltlore.measure.Digits;
 import boltlore.measure.Wording;
 import boltlore.resolution.Finding;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Currency;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What changes from one order to another. */
@@ -39,6 +41,9 @@ final class CompareCommand extends RoomCommand {
 
     @Parameters(index = "1", paramLabel = "OTHER", description = "The order to compare with it.")
     private Path after = Path.of("");
+
+    @Option(names = "--cost", description = "Tell the costs too: not for a screen that a customer sees.")
+    private boolean cost;
 
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
@@ -83,18 +88,45 @@ final class CompareCommand extends RoomCommand {
         return Outcome.sound(Exit.OK);
     }
 
-    private static void print(Screen screen, Catalogue known, OrderKit first, OrderKit second, Comparison comparison) {
+    private void print(Screen screen, Catalogue known, OrderKit first, OrderKit second, Comparison comparison) {
         screen.heading("From " + first.order().name() + " to " + second.order().name());
         comparison.changes().forEach((piece, change) -> screen.wrapped(2, change(known, piece, change)));
         if (comparison.changes().isEmpty()) {
             screen.wrapped(2, "The same parts in the same quantities and finishes.");
         }
-        findings(screen, "no longer: ", first, comparison.findingsGone());
-        findings(screen, "now: ", second, comparison.findingsNew());
+        findings(screen, "finding removed: ", first, comparison.findingsGone());
+        findings(screen, "finding added: ", second, comparison.findingsNew());
+        OrderPricing before = pricing(known, first, first.bill());
+        OrderPricing after = pricing(known, second, second.bill());
         screen.wrapped(
                 2,
-                price(pricing(known, first, first.bill()), pricing(known, second, second.bill())) + ", mass "
-                        + signed(comparison.massKgDifference()) + " kg");
+                price(before, after) + ", "
+                        + FigureWords.mass(comparison.massKgDifference().setScale(1, RoundingMode.HALF_UP))
+                        + (cost ? "; " + costs(before, after) : "") + ".");
+    }
+
+    /** 'direct cost of the kit EUR 120.00 more, full cost EUR 150.00 more'. */
+    private static String costs(OrderPricing before, OrderPricing after) {
+        Currency home = after.costed().currency();
+        String direct = FigureWords.costs(home, direct(before, after));
+        return "direct cost of the kit " + direct
+                + full(before, after)
+                        .map(full -> ", full cost " + FigureWords.costs(home, full))
+                        .orElse("");
+    }
+
+    private static BigDecimal direct(OrderPricing before, OrderPricing after) {
+        return after.costed().totals().cost().subtract(before.costed().totals().cost());
+    }
+
+    /** Of the kits without their extras, as the direct cost is. */
+    private static Optional<BigDecimal> full(OrderPricing before, OrderPricing after) {
+        return before.found()
+                .flatMap(was -> after.found()
+                        .map(is -> is.cost()
+                                .kit()
+                                .total()
+                                .subtract(was.cost().kit().total())));
     }
 
     private static OrderPricing pricing(Catalogue known, OrderKit kit, @Nullable Bill bill) {
@@ -123,8 +155,14 @@ final class CompareCommand extends RoomCommand {
         return more + ", " + days;
     }
 
-    private static JsonOut withPrices(JsonOut.Members comparison, OrderPricing before, OrderPricing after) {
-        return comparison.put("before", figures(before)).put("after", figures(after));
+    private JsonOut withPrices(JsonOut.Members comparison, OrderPricing before, OrderPricing after) {
+        comparison.put("before", figures(before)).put("after", figures(after));
+        return cost
+                ? comparison
+                        .put("costCurrency", after.costed().currency().getCurrencyCode())
+                        .put("directCostDifference", direct(before, after))
+                        .putIfAny("fullCostDifference", full(before, after).orElse(null))
+                : comparison;
     }
 
     private static JsonOut figures(OrderPricing pricing) {
@@ -154,9 +192,5 @@ final class CompareCommand extends RoomCommand {
     private static void findings(Screen screen, String head, OrderKit kit, SortedSet<Finding> findings) {
         FindingWords words = new FindingWords(kit.order().choices().family());
         findings.forEach(finding -> screen.wrapped(2, head + words.of(finding)));
-    }
-
-    private static String signed(BigDecimal number) {
-        return (number.signum() > 0 ? "+" : "") + Digits.plain(number);
     }
 }

@@ -11,9 +11,14 @@ final class DiscountGiven implements ITypeConverter<BigDecimal> {
 
     private static final Pattern WRITTEN = Pattern.compile("[0-9]{1,3}(\\.[0-9]{1,4})?");
 
+    /** Few digits, and no power of ten: such a number can be written out. */
+    static boolean isWritten(String text) {
+        return WRITTEN.matcher(text).matches();
+    }
+
     @Override
     public BigDecimal convert(String written) {
-        if (!WRITTEN.matcher(written).matches()) {
+        if (!isWritten(written)) {
             throw new TypeConversionException("'" + written + "' is not a percentage: write it as 2.5");
         }
         BigDecimal percent = new BigDecimal(written);

@@ -13,7 +13,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** Which families there are, how much is to be chosen in each, and how many orders lie beside the catalogue. */
-@Command(name = "families", description = "List the families, with their options and the orders beside the catalogue.")
+@Command(
+        name = "families",
+        description = "List the families, with the number of their options and of the orders beside the catalogue.")
 final class FamiliesCommand extends RoomCommand {
 
     @Mixin
@@ -66,10 +68,14 @@ final class FamiliesCommand extends RoomCommand {
             screen.heading(family.name());
             screen.wrapped(
                     2,
-                    family.says().english() + ": " + family.options().size() + " options, " + beside
-                            + (beside == 1 ? " order" : " orders") + " in "
+                    family.says().english() + ": " + counted(family.options().size(), "option") + ", "
+                            + counted(beside, "order") + " in "
                             + catalogue.folder().resolve("orders"));
         }
         return Exit.OK;
+    }
+
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
     }
 }

@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.choosing.BestKit;
 import boltlore.logic.Count;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -16,11 +17,11 @@ final class FigureWords {
     private FigureWords() {}
 
     /** 'Price EUR 24,460.00 to 40,820.00 before tax', or the one price where the ends do not differ. */
-    static String range(BestKit cheapest, BestKit dearest) {
-        Optional<Quotation> low = cheapest.pricing().quotation();
-        Optional<Quotation> high = dearest.pricing().quotation();
+    static String range(OrderPricing cheapest, OrderPricing dearest) {
+        Optional<Quotation> low = cheapest.quotation();
+        Optional<Quotation> high = dearest.quotation();
         if (low.isEmpty() || high.isEmpty()) {
-            return KitFigures.noPrice(cheapest.pricing()).orElse("No price");
+            return KitFigures.noPrice(cheapest).orElse("No price");
         }
         String least = KitFigures.beforeTax(low.get());
         boolean same = low.get().net().compareTo(high.get().net()) == 0;
@@ -42,11 +43,16 @@ final class FigureWords {
         return KitFigures.money(currency, more.abs()) + (more.signum() > 0 ? " more" : " less");
     }
 
+    /** 'EUR 120.00 more', 'EUR 3.50 less', 'the same'. */
+    static String costs(Currency currency, BigDecimal more) {
+        return more.signum() == 0 ? "the same" : difference(currency, more);
+    }
+
     /** '1.2 kg more', '3.0 kg less', 'same mass'. */
     static String mass(BigDecimal more) {
         return more.signum() == 0
                 ? "same mass"
-                : more.abs().toPlainString() + " kg " + (more.signum() > 0 ? "more" : "less");
+                : String.format(Locale.ROOT, "%,.1f kg ", more.abs()) + (more.signum() > 0 ? "more" : "less");
     }
 
     /** '12 days later', '1 day sooner', 'same lead time'. */

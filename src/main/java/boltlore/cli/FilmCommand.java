@@ -40,10 +40,10 @@ final class FilmCommand extends RoomCommand {
             paramLabel = "FILE",
             required = true,
             description = {
-                "What the coating shop wrote down; may be given more than once. A CSV table of the batch sheet, filled in:",
-                "film readings (batch, part, piece, reading 1 to 5), or powder (run, issued).",
-                "Or JSON: {\"readings\": [{\"batch\": 1, \"part\": \"…\", \"piece\": \"…\", \"um\": [70, 71, 69, 74, 70]}],",
-                "\"issued\": [{\"run\": 1, \"kg\": \"3.4\"}]}"
+                "What the coating shop wrote down; may be given more than once. The tables that 'coat' writes, filled in:",
+                "powder-coat-batch-film.csv (readings, accepted or not), powder-coat-batch-powder-use.csv (issued),",
+                "or powder-coat-batch-record.json. A reading goes by its piece and the code of its film limits; of a piece",
+                "that was coated or read again the last one counts (coating, on)."
             })
     private List<Path> records = new ArrayList<>();
 
@@ -62,9 +62,12 @@ final class FilmCommand extends RoomCommand {
     private Outcome<Integer> judged(Screen screen, KitsTogether kits) {
         List<OrderKit> all = kits.kits();
         String lateName = late == null ? null : all.get(all.size() - 1).order().name();
-        Optional<CoatJob> job = CoatJob.of(kits.inWork(), lateName, null);
+        Optional<CoatJob> job = CoatJob.of(kits.inWork(), kits.stoppedOrders(), lateName);
         if (job.isEmpty()) {
-            screen.line(json() ? "{}" : CoatingTrade.NOTHING);
+            if (!json()) {
+                kits.stopped().forEach(kit -> KitText.print(screen, kit));
+            }
+            screen.line(json() ? TradeAnswer.json(TradeAnswer.stopped(kits), List.of()) : CoatingTrade.NOTHING);
             return Outcome.sound(Exit.STOPPED);
         }
         return judged(screen, job.get());
@@ -73,7 +76,10 @@ final class FilmCommand extends RoomCommand {
     private Outcome<Integer> judged(Screen screen, CoatJob job) {
         return ShopRecord.read(records, job.plan())
                 .then(record -> Outcome.sound(issue(
-                        screen, job, RecordVerdict.of(job.plan(), record.film(), record.issued(), job.workshop()))));
+                        screen,
+                        job,
+                        RecordVerdict.of(
+                                job.plan(), record.filmRead(), record.film(), record.issued(), job.workshop()))));
     }
 
     private int issue(Screen screen, CoatJob job, RecordVerdict verdict) {

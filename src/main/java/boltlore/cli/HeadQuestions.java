@@ -2,10 +2,16 @@ package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.explanation.FindingWords;
+import boltlore.order.Order;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What an order says beside its choices and is still asked. */
 final class HeadQuestions {
@@ -35,6 +41,37 @@ final class HeadQuestions {
         return !skipped.contains(head)
                 && head.missing(asked.order())
                 && (head != AskedHead.BRACKETS || !asked.unusedBrackets().isEmpty());
+    }
+
+    /** The whole order, before it is written. */
+    void lastLook(JobCard card) {
+        screen.heading("All is decided");
+        card.decided(asked.standing());
+        screen.wrapped(2, says(asked.order()));
+        screen.wrapped(0, card.foot(asked.choices()));
+        card.tooSoon(asked.order(), asked.choices()).ifPresent(late -> screen.wrapped(0, late));
+        screen.wrapped(
+                0, "'write' writes the order. Until then all can be changed: OPTION=VALUE, 'due DATE' …, 'undo'.");
+    }
+
+    /** What the order will say beside its choices. */
+    private static String says(Order order) {
+        List<String> says = new ArrayList<>();
+        says.add("Order " + order.name() + " for " + order.customer());
+        say(says, "through ", order.partner().isEmpty() ? null : order.partner());
+        say(says, "vehicle built ", order.donorBuilt());
+        say(says, "placed ", order.placed());
+        say(says, "due ", order.due());
+        BigDecimal discount = order.terms().discountPercent();
+        say(says, "discount ", discount == null ? null : discount.toPlainString() + " %");
+        says.add("papers in " + Locale.forLanguageTag(order.language()).getDisplayLanguage(Locale.ENGLISH));
+        return String.join(", ", says) + ".";
+    }
+
+    private static void say(List<String> says, String what, @Nullable Object value) {
+        if (value != null) {
+            says.add(what + value);
+        }
     }
 
     void print(AskedHead head) {

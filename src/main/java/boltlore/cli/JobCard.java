@@ -10,6 +10,9 @@ import boltlore.choosing.BestKit;
 import boltlore.choosing.ChoiceState;
 import boltlore.choosing.ConflictWords;
 import boltlore.logic.Deadline;
+import boltlore.order.Order;
+import boltlore.trades.costing.quote.OrderPricing;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,6 +26,8 @@ final class JobCard {
 
     /** So many values of one question are read; more are scrolled past. */
     private static final int MOST_VALUES = 60;
+
+    private static final String STOPPED = "No kit with these choices is free of findings that stop it";
 
     private final Screen screen;
     private final ChoosingSession choosing;
@@ -155,8 +160,49 @@ final class JobCard {
 
     /** What the choices come to, from the cheapest kit to the dearest, and how many valid orders remain. */
     String foot(Choices choices) {
-        return inTime("Price range not worked out yet (allow more with --within)", () -> price(choices)) + "; "
-                + inTime("remaining orders not counted yet", () -> count(choices)) + ".";
+        Optional<Choices> only = only(choices);
+        return only.isPresent()
+                ? choosing.best().pricing(only.get()).map(JobCard::says).orElse(STOPPED) + "; 1 valid order remains."
+                : inTime("Price range not worked out yet (allow more with --within)", () -> price(choices)) + "; "
+                        + inTime("remaining orders not counted yet", () -> count(choices)) + ".";
+    }
+
+    /** The order that is left, where it is only one: its price needs no search. */
+    private Optional<Choices> only(Choices choices) {
+        return choosing.chooser().standing(choices) instanceof ChoiceState.Sound sound
+                        && sound.withForced().unsettled().isEmpty()
+                ? Optional.of(sound.withForced())
+                : Optional.empty();
+    }
+
+    private static String says(OrderPricing pricing) {
+        return FigureWords.range(pricing, pricing);
+    }
+
+    /** That the due date is too soon for all kits that keep the choices. */
+    Optional<String> tooSoon(Order order, Choices choices) {
+        LocalDate due = order.due();
+        if (due == null) {
+            return Optional.empty();
+        }
+        choosing.time().begin();
+        try {
+            Optional<Choices> only = only(choices);
+            Optional<OrderPricing> soonest = only.isPresent()
+                    ? choosing.best().pricing(only.get())
+                    : choosing.best().bestAlone(Aim.SOONEST, choices).map(BestKit::pricing);
+            return soonest.flatMap(pricing -> late(pricing.leadDays(), due));
+        } catch (Deadline.Passed tooLate) {
+            return Optional.of("Whether a kit is ready by " + due + " is not worked out yet.");
+        }
+    }
+
+    private Optional<String> late(int days, LocalDate due) {
+        LocalDate ready = choosing.best().asked().on().plusDays(days);
+        return ready.isAfter(due)
+                ? Optional.of("Check: the due date " + due + " is too soon. The lead time is " + days + " days, until "
+                        + ready + ".")
+                : Optional.empty();
     }
 
     private String inTime(String tooLate, Supplier<String> figure) {
@@ -172,8 +218,8 @@ final class JobCard {
         Optional<BestKit> cheapest = choosing.best().bestAlone(Aim.CHEAPEST, choices);
         Optional<BestKit> dearest = cheapest.flatMap(same -> choosing.best().bestAlone(Aim.DEAREST, choices));
         return cheapest.isPresent() && dearest.isPresent()
-                ? FigureWords.range(cheapest.get(), dearest.get())
-                : "No kit with these choices is free of findings that stop it";
+                ? FigureWords.range(cheapest.get().pricing(), dearest.get().pricing())
+                : STOPPED;
     }
 
     private String count(Choices choices) {

@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.MinorUnit;
+import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
@@ -26,10 +27,15 @@ final class KitFigures {
     static String withCost(OrderPricing pricing) {
         Currency home = pricing.costed().currency();
         String full = pricing.found()
-                .map(found -> ", full cost " + money(home, found.cost().total()))
+                .map(found -> ", full cost " + money(home, found.cost().kit().total()) + extras(home, found.cost()))
                 .orElse("");
-        return say(pricing) + "; direct cost "
+        return say(pricing) + "; direct cost of the kit "
                 + money(home, pricing.costed().totals().cost()) + full;
+    }
+
+    private static String extras(Currency home, FullCost cost) {
+        BigDecimal extras = cost.total().subtract(cost.kit().total());
+        return extras.signum() == 0 ? "" : ", and of its extras " + money(home, extras);
     }
 
     /** 'price EUR 40,620.00 before tax', after discount and with extras. */

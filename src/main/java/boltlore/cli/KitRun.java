@@ -124,14 +124,13 @@ final class KitRun {
     }
 
     private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
-        FamilyPlan plan = inWork.plan();
         KitTrades trades = KitTrades.of(inWork);
         List<SheetFile> always =
-                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(plan, priced, trades.found()), html));
+                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades.found()), html));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
-        List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", always, true)));
+        List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
         if (all) {
-            trades.results().forEach((trade, results) -> sets.add(set(trade, results)));
+            trades.results().forEach((trade, results) -> sets.add(set(kit, trade, results)));
         }
         Outcome<List<Path>> outcome = write.apply(out.resolve(kit.order().name()), sets);
         List<Path> written = outcome instanceof Outcome.Sound<List<Path>> paths ? paths.value() : List.of();
@@ -143,9 +142,13 @@ final class KitRun {
     }
 
     /** What a trade could not make this time takes nothing away that it made before. */
-    private SheetSet set(String trade, List<TradeResult> results) {
+    private SheetSet set(OrderKit kit, String trade, List<TradeResult> results) {
         boolean whole = results.stream().anyMatch(result -> !result.sheets().isEmpty());
-        return new SheetSet(trade, files(results, sheet -> !sheet.always()), whole);
+        return new SheetSet("kit --all, " + trade, of(kit), files(results, sheet -> !sheet.always()), whole);
+    }
+
+    private static List<String> of(OrderKit kit) {
+        return List.of(kit.order().name());
     }
 
     private List<SheetFile> files(List<TradeResult> results, Predicate<TradeResult.Sheet> wanted) {

@@ -2,16 +2,20 @@ package boltlore.cli;
 
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
-import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.findings.Finding;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
+import boltlore.trades.StoppedOrder;
+import boltlore.trades.orders.KitTrades;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Orders that are worked on together, resolved; each is there once. */
@@ -29,10 +33,6 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
             }
         }
         return faults.isEmpty() ? Outcome.sound(read) : Outcome.faulty(faults);
-    }
-
-    Catalogue catalogue() {
-        return session.catalogue();
     }
 
     FamilyPlan plan(Bill bill) {
@@ -59,6 +59,24 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
     /** Orders that something stops, which stay out of what is made of the others. */
     List<OrderKit> stopped() {
         return kits.stream().filter(kit -> !kit.issuesSheets()).toList();
+    }
+
+    /** The same for the sheets of those others, each with what stops it. */
+    List<StoppedOrder> stoppedOrders() {
+        return stopped().stream()
+                .map(kit -> new StoppedOrder(
+                        kit.order(),
+                        found(kit).findings().all().stream()
+                                .filter(Finding::stops)
+                                .map(finding -> finding.kind().code())
+                                .distinct()
+                                .collect(Collectors.joining(", "))))
+                .toList();
+    }
+
+    /** What the rules found of an order. */
+    static FoundBy found(OrderKit kit) {
+        return KitTrades.byRules(kit.resolution());
     }
 
     /** Bills of the orders that nothing stops. */

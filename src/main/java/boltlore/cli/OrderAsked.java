@@ -6,9 +6,6 @@ import boltlore.faults.Outcome;
 import boltlore.measure.LineName;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
-import boltlore.order.json.OrderReader;
-import boltlore.order.json.OrderWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -24,20 +21,24 @@ final class OrderAsked {
     private final CatalogueSession session;
     private final @Nullable Path out;
     private final DraftFile draft;
+    private final Path schemas;
 
-    /** @param out the file that was asked for, or null */
-    OrderAsked(Dialogue dialogue, CatalogueSession session, @Nullable Path out, DraftFile draft) {
+    /**
+     * @param out the file that was asked for, or null
+     * @param schemas the folder of the catalogue's schemas
+     */
+    OrderAsked(Dialogue dialogue, CatalogueSession session, @Nullable Path out, DraftFile draft, Path schemas) {
         this.dialogue = dialogue;
         this.session = session;
         this.out = out;
         this.draft = draft;
+        this.schemas = schemas;
     }
 
     Outcome<Integer> write(ChoosingSession choosing, Order asked) {
         Order order = carried(choosing, asked);
-        byte[] text = OrderWriter.write(order).getBytes(StandardCharsets.UTF_8);
         Path file = out != null ? out : Path.of(order.name().toLowerCase(Locale.ROOT) + ".json");
-        return OrderReader.parse("", text, session.catalogue()).then(read -> write(file, text));
+        return AskedHead.checked(order, session.catalogue()).then(read -> write(file, order));
     }
 
     /** A bracket that the order leaves out, but that carries something now, has to come along. */
@@ -55,7 +56,7 @@ final class OrderAsked {
         return asked.withLeftOut(still);
     }
 
-    private Outcome<Integer> write(Path wanted, byte[] text) {
+    private Outcome<Integer> write(Path wanted, Order order) {
         Path file = wanted;
         while (Files.exists(file)) {
             Optional<String> other = dialogue.ask(file + " exists. Which other file?");
@@ -69,7 +70,7 @@ final class OrderAsked {
             }
             file = Path.of(other.get());
         }
-        return Exports.newFile(file, text).then(written -> {
+        return Exports.newFile(file, DraftFile.text(order, file, schemas)).then(written -> {
             draft.drop();
             dialogue.screen().wrapped(0, "Written: " + written + ". 'boltlore kit " + written + "' makes its sheets.");
             return Outcome.sound(Exit.OK);

@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
@@ -27,11 +28,15 @@ final class OrderHead {
     @Option(
             names = "--built",
             paramLabel = "DATE",
-            converter = Day.class,
-            description = "When the base vehicle was built, as 1971-05-20.")
-    private @Nullable LocalDate built;
+            converter = SaidDate.class,
+            description = "When the base vehicle was built, as 1971-05-20, 1971-05 or 1971.")
+    private @Nullable BuildDate built;
 
-    @Option(names = "--placed", paramLabel = "DATE", converter = Day.class, description = "The date of the order.")
+    @Option(
+            names = "--placed",
+            paramLabel = "DATE",
+            converter = Day.class,
+            description = "The date of the order; without it today.")
     private @Nullable LocalDate placed;
 
     @Option(
@@ -55,6 +60,12 @@ final class OrderHead {
     private @Nullable String brackets;
 
     @Option(
+            names = "--language",
+            paramLabel = "CODE",
+            description = "The language of the papers; without it that of labels and manuals, or the partner's.")
+    private @Nullable String language;
+
+    @Option(
             names = "--out",
             paramLabel = "ORDER.json",
             description = "The file to write, which must not exist; without it the order's number here.")
@@ -65,10 +76,14 @@ final class OrderHead {
         return out;
     }
 
-    /** The order with what was given, or all that is wrong with it. */
-    Outcome<Order> in(Order order, Catalogue catalogue) {
-        Order dated =
-                placed == null ? order : new OrderBuilder(order).placed(placed).build();
+    /**
+     * The order with what was given, or all that is wrong with it.
+     *
+     * @param usual its date where none is said
+     */
+    Outcome<Order> in(Order order, @Nullable LocalDate usual, Catalogue catalogue) {
+        LocalDate day = placed != null ? placed : order.placed() != null ? order.placed() : usual;
+        Order dated = new OrderBuilder(order).placed(day).build();
         Outcome<Order> said = Outcome.sound(dated);
         for (Map.Entry<AskedHead, @Nullable Object> given : given().entrySet()) {
             Object value = given.getValue();
@@ -88,6 +103,7 @@ final class OrderHead {
         given.put(AskedHead.PARTNER, partner);
         given.put(AskedHead.DISCOUNT, discount == null ? null : discount.toPlainString());
         given.put(AskedHead.BRACKETS, brackets);
+        given.put(AskedHead.LANGUAGE, language);
         return given;
     }
 }

@@ -24,11 +24,6 @@ final class OrdersOption {
                 .then(session -> OrderFiles.find(orders).then(files -> next.apply(session, files)));
     }
 
-    /** All of them resolved. */
-    Outcome<KitsTogether> kits() {
-        return kits(List.of());
-    }
-
     /** All of them resolved, and after them those of more files, none of which may be among them. */
     Outcome<KitsTogether> kits(List<Path> more) {
         return then((session, files) -> KitsTogether.read(

@@ -58,7 +58,7 @@ final class ProofResults implements ProofTask.Done {
                         shown.add(witness.defect());
                         ofFamily.add(file(witness.order()));
                     });
-            sets.add(new SheetSet("prove --witnesses " + proof.family().name(), ofFamily, !isOpen(proof)));
+            sets.add(new SheetSet("prove --examples " + proof.family().name(), ofFamily, !isOpen(proof)));
         }
         Outcome<List<Path>> outcome = write.apply(folder, sets);
         faults.addAll(outcome.faults());

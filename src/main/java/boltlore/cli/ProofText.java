@@ -62,15 +62,15 @@ final class ProofText {
         screen.wrapped(2, touched(defect.touched()) + cause(defect));
         named("Lines: ", statement.lines());
         named("Limits: ", defect.limits().stream().map(limit -> limit.name()).toList());
-        screen.wrapped(2, "To mend it: " + statement.kind().mend());
-        named("Witness: ", witness.apply(defect).isEmpty() ? List.of() : List.of(witness.apply(defect)));
+        screen.wrapped(2, "Fix: " + statement.kind().mend());
+        named("Example order: ", witness.apply(defect).isEmpty() ? List.of() : List.of(witness.apply(defect)));
     }
 
     static String touched(Touched touched) {
         String share = touched.percent()
                 .map(percent -> ", " + percent.toPlainString() + " %")
                 .orElse("");
-        return "Touches " + number(touched.orders()) + " of " + number(touched.all()) + " valid orders" + share;
+        return "Affects " + number(touched.orders()) + " of " + number(touched.all()) + " valid orders" + share;
     }
 
     private static String cause(Answer.Defect defect) {
@@ -114,7 +114,7 @@ final class ProofText {
         proof.information().forEach(defect -> found.merge(defect.statement().kind(), 1, Integer::sum));
         found.forEach((kind, many) -> {
             screen.line("");
-            screen.line("For information, " + kind.name() + ": " + number(many) + " (--json names them)");
+            screen.line("Note, " + kind.name() + ": " + number(many) + " (--json names them)");
         });
     }
 

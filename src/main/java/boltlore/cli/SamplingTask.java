@@ -56,7 +56,7 @@ record SamplingTask(
             samplings.forEach(sampling -> sampling.print(screen));
             tooLarge.forEach(family -> screen.wrapped(
                     0,
-                    family + ": too large. Threes are looked at up to " + Sampler.MOST_OPTIONS_FOR_THREES
+                    family + ": too large. Threes are covered up to " + Sampler.MOST_OPTIONS_FOR_THREES
                             + " options; pairs as long as there are fewer than 50 million."));
         }
 

@@ -34,7 +34,7 @@ final class SureText {
 
     static void print(Screen screen, CatalogueSession session, Answer answer) {
         SureParts sure = answer.sure();
-        screen.heading(answer.order().name() + ": parts that each completion brings, with their least quantity; "
+        screen.heading(answer.order().name() + ": parts certain whatever is still open, with their least quantity; "
                 + FigureWords.orders(sure.completions(), "complete it", "completes it"));
         if (answer.none()) {
             screen.wrapped(2, "No valid order keeps these choices; 'kit' names the limits they break.");

@@ -23,6 +23,13 @@ final class TradeAnswer {
 
     private TradeAnswer() {}
 
+    /** Orders of which nothing is made, with what stops them. */
+    static List<OfOrder> stopped(KitsTogether kits) {
+        return kits.stopped().stream()
+                .map(kit -> new OfOrder(kit.order().name(), KitsTogether.found(kit), List.of()))
+                .toList();
+    }
+
     static void print(Screen screen, List<OfOrder> answers, Path out) {
         TextWriter text = new TextWriter(screen.width());
         for (OfOrder answer : answers) {

@@ -129,7 +129,7 @@ final class TradeCommand extends RoomCommand {
 
     private Outcome<List<TradeResult>> worked(KitsTogether kits, TradeOption.Given given) {
         List<KitInWork> inWork = kits.inWork();
-        return inWork.isEmpty() ? Outcome.sound(List.of()) : trade.work(inWork, given);
+        return inWork.isEmpty() ? Outcome.sound(List.of()) : trade.work(inWork, kits.stoppedOrders(), given);
     }
 
     /** Orders that something stops are told and not worked on. */
@@ -138,7 +138,7 @@ final class TradeCommand extends RoomCommand {
             kits.stopped().forEach(kit -> KitText.print(screen, kit));
         }
         if (results.isEmpty()) {
-            screen.line(json() ? "{}" : trade.nothing());
+            screen.line(json() ? TradeAnswer.json(TradeAnswer.stopped(kits), List.of()) : trade.nothing());
             return Exit.STOPPED;
         }
         List<Path> written = new ArrayList<>();
@@ -147,11 +147,12 @@ final class TradeCommand extends RoomCommand {
         for (TradeResult result : results) {
             List<Report> reports =
                     result.sheets().stream().map(sheet -> sheet.report().get()).toList();
-            Outcome<List<Path>> outcome = write(result, reports);
+            Outcome<List<Path>> outcome = write(of(kits, result), result, reports);
             faults.addAll(outcome.faults());
             outcome.then(paths -> Outcome.sound(written.addAll(paths)));
             answers.add(new TradeAnswer.OfOrder(order(kits, result), foundBy(kits, result), reports));
         }
+        answers.addAll(json() ? TradeAnswer.stopped(kits) : List.of());
         if (!faults.isEmpty()) {
             return refused(faults, Exit.NOT_WRITTEN);
         }
@@ -166,14 +167,15 @@ final class TradeCommand extends RoomCommand {
     }
 
     /** The sheets, and where these are written what stands apart from them. */
-    private Outcome<List<Path>> write(TradeResult result, List<Report> reports) {
-        SheetSet set = new SheetSet(trade.name(), TradeFiles.write(result, reports, html), true);
+    private Outcome<List<Path>> write(List<String> of, TradeResult result, List<Report> reports) {
+        SheetSet set = new SheetSet(trade.name(), of, TradeFiles.write(result, reports, html), true);
         return writeSets(out.resolve(result.folder()), List.of(set))
                 .then(sheets -> Outcome.all(result.apart().stream()
                                 .map(apart -> Exports.file(
                                         apart.file(),
                                         apart.kind(),
-                                        apart.text().get().getBytes(StandardCharsets.UTF_8)))
+                                        apart.text().get().getBytes(StandardCharsets.UTF_8),
+                                        apart.carriesOver().getBytes(StandardCharsets.UTF_8)))
                                 .toList())
                         .then(apart -> Outcome.sound(
                                 Stream.concat(sheets.stream(), apart.stream()).toList())));
@@ -183,6 +185,14 @@ final class TradeCommand extends RoomCommand {
     private static String order(KitsTogether kits, TradeResult result) {
         boolean alone = result.folder().isEmpty() && kits.kits().size() == 1;
         return alone ? kits.kits().get(0).order().name() : result.folder();
+    }
+
+    /** The orders that a result is of. */
+    private static List<String> of(KitsTogether kits, TradeResult result) {
+        String order = order(kits, result);
+        return order.isEmpty()
+                ? kits.inWork().stream().map(kit -> kit.order().name()).toList()
+                : List.of(order);
     }
 
     /** What several orders share no single one of them can waive. */

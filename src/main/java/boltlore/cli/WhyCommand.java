@@ -25,7 +25,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Why a part is in the kits of orders, or what would bring it in. */
-@Command(name = "why", description = "Say which orders' kits hold a part and why, or what would bring it in.")
+@Command(name = "why", description = "Say which orders' kits hold a part and why, or what would add it.")
 final class WhyCommand extends RoomCommand {
 
     /** What is to be said of one order; no kit where its choices stop it. */
@@ -134,9 +134,9 @@ final class WhyCommand extends RoomCommand {
         if (answer.in()) {
             screen.heading(named + ": " + answer.quantity() + " " + part.unit() + " in this kit");
         } else if (answer.reasons().isEmpty()) {
-            screen.heading(named + ": not in this kit, and nothing in this family can bring it");
+            screen.heading(named + ": not in this kit, and nothing in this family can add it");
         } else {
-            screen.heading(named + ": not in this kit. What would bring it:");
+            screen.heading(named + ": not in this kit. What would add it:");
         }
         answer.reasons().forEach(reason -> print(screen, reason, 2));
     }

@@ -2,6 +2,7 @@ package boltlore.csv;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.measure.Legible;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -60,6 +61,10 @@ public final class CsvTable {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
             String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+            int unseen = unseen(plain);
+            if (unseen >= 0) {
+                return Outcome.faulty(unseen(file, plain, unseen));
+            }
             String first = plain.lines().findFirst().orElse("");
             boolean semicolons = count(first, ';') > count(first, ',');
             List<Row> lines = lines(plain, semicolons ? ';' : ',');
@@ -76,6 +81,28 @@ public final class CsvTable {
                     "a whole CSV file",
                     "It may be cut off."));
         }
+    }
+
+    /** Where the first character stands that steers a terminal or cannot be seen; below 0 where none does. */
+    private static int unseen(String text) {
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            int letter = text.codePointAt(at);
+            if (!Legible.is(letter) && letter != '\n' && letter != '\r' && letter != '\t') {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    private static Fault unseen(String file, String text, int at) {
+        int line = (int) text.substring(0, at).lines().count();
+        return new Fault(
+                file,
+                Math.max(1, at > 0 && text.charAt(at - 1) == '\n' ? line + 1 : line),
+                "",
+                String.format(Locale.ROOT, "the character U+%04X, which cannot be seen", text.codePointAt(at)),
+                "text that can be read",
+                "Type the line anew.");
     }
 
     private static long count(String text, char letter) {
@@ -111,10 +138,6 @@ public final class CsvTable {
         return rows;
     }
 
-    public List<String> headings() {
-        return headings;
-    }
-
     public boolean has(List<String> all) {
         return headings.containsAll(all);
     }
@@ -128,6 +151,11 @@ public final class CsvTable {
     public String cell(Row row, String heading) {
         int at = headings.indexOf(heading);
         return at < 0 || at >= row.cells().size() ? "" : row.cells().get(at);
+    }
+
+    /** Whether something stands beyond the last heading. */
+    public boolean overflows(Row row) {
+        return row.cells().stream().skip(headings.size()).anyMatch(cell -> !cell.isEmpty());
     }
 
     public Fault fault(Row row, String heading, String found, String expected) {

@@ -1,6 +1,5 @@
 package boltlore.explanation;
 
-import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
@@ -28,10 +27,5 @@ public final class ChoiceWords {
             sentences.add(byDate ? says + ", by the build date " + order.donorBuilt() : says);
         }
         return sentences;
-    }
-
-    /** The questions that have no answer yet. */
-    public static List<String> open(Order order) {
-        return order.choices().unsettled().stream().map(Option::asks).toList();
     }
 }

@@ -47,8 +47,10 @@ public final class Exports {
     private final Inside target;
     private final List<SheetSet> sets;
     private final boolean mayStandBeside;
+    private final Print carriedOver;
 
-    private Exports(Path shown, Path target, List<SheetSet> sets, boolean mayStandBeside) {
+    private Exports(Path shown, Path target, List<SheetSet> sets, boolean mayStandBeside, Print carriedOver) {
+        this.carriedOver = carriedOver;
         this.shown = shown;
         this.target = new Inside(target);
         this.sets = sets;
@@ -62,7 +64,7 @@ public final class Exports {
      *     or would be lost, and then the folder is as it was before
      */
     public static Outcome<Written> write(Path folder, List<SheetSet> sets) {
-        return write(folder, sets, true);
+        return write(folder, sets, true, Plan.NOTHING);
     }
 
     /**
@@ -71,11 +73,20 @@ public final class Exports {
      * @return faulty where something else stands there, or it was changed
      */
     public static Outcome<Path> file(Path file, String kind, byte[] content) {
+        return file(file, kind, content, new byte[0]);
+    }
+
+    /**
+     * The same, also in the place of an earlier one that somebody has written in, where that is all in the content.
+     *
+     * @param carriedOver what stands there, as it was read to make the content; empty where nothing was read
+     */
+    public static Outcome<Path> file(Path file, String kind, byte[] content, byte[] carriedOver) {
         Path name = file.getFileName();
         Path parent = Objects.requireNonNullElse(file.getParent(), Path.of(""));
         return name == null
                 ? Outcome.faulty(Unwritten.noPlace(file))
-                : write(parent, List.of(set(kind, name.toString(), content)), false)
+                : write(parent, List.of(set(kind, name.toString(), content)), false, Print.of(carriedOver))
                         .then(written -> Outcome.sound(file));
     }
 
@@ -105,7 +116,7 @@ public final class Exports {
         return new SheetSet(kind + " " + name, List.of(new SheetFile(name, content)), true);
     }
 
-    private static Outcome<Written> write(Path folder, List<SheetSet> sets, boolean mayStandBeside) {
+    private static Outcome<Written> write(Path folder, List<SheetSet> sets, boolean mayStandBeside, Print carriedOver) {
         Path absolute = folder.toAbsolutePath().normalize();
         if (absolute.getParent() == null || (Inside.there(absolute) && !Files.isDirectory(absolute))) {
             return Outcome.faulty(Unwritten.noPlace(folder));
@@ -117,7 +128,7 @@ public final class Exports {
             ReentrantLock turn = TURNS.computeIfAbsent(target, each -> new ReentrantLock());
             turn.lock();
             try {
-                Outcome<Written> written = new Exports(folder, target, sets, mayStandBeside).write();
+                Outcome<Written> written = new Exports(folder, target, sets, mayStandBeside, carriedOver).write();
                 made.keepIf(Inside.there(target));
                 return written;
             } finally {
@@ -181,7 +192,7 @@ public final class Exports {
         try (Journal journal = journal(aside)) {
             try {
                 journal.beginAside();
-                Outcome<Plan> plan = new Plan(aside, shown, Manifest.none(), mayStandBeside).of(sets);
+                Outcome<Plan> plan = new Plan(aside, shown, Manifest.none(), mayStandBeside, carriedOver).of(sets);
                 if (plan instanceof Outcome.Sound<Plan> sound) {
                     fill(aside, sound.value().coming());
                     write(aside.manifest(), sound.value().manifest().content());
@@ -201,7 +212,7 @@ public final class Exports {
         }
     }
 
-    private static String randomName() {
+    static String randomName() {
         return Leftovers.ASIDE + new BigInteger(RANDOM_BITS, RANDOM).toString(Character.MAX_RADIX);
     }
 
@@ -221,7 +232,7 @@ public final class Exports {
             Leftovers.settle(target, journal);
             Outcome<Manifest> manifest = Manifest.of(target);
             Outcome<Plan> plan = manifest instanceof Outcome.Sound<Manifest> known
-                    ? new Plan(target, shown, known.value(), mayStandBeside).of(sets)
+                    ? new Plan(target, shown, known.value(), mayStandBeside, carriedOver).of(sets)
                     : Outcome.faulty(manifest.faults());
             return plan instanceof Outcome.Sound<Plan> sound
                     ? Outcome.sound(carryOut(sound.value(), journal))
@@ -271,7 +282,7 @@ public final class Exports {
         }
     }
 
-    private static void write(Path file, byte[] content) throws IOException {
+    static void write(Path file, byte[] content) throws IOException {
         Files.write(file, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 }

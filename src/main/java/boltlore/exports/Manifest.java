@@ -11,21 +11,47 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * What the program wrote into a folder, as it wrote it: <code>{"format": 1, "sets": [{"set": "kit", "files": [{"file":
- * "csv/bill-bill.csv", "length": 4711, "sha256": "…"}]}]}</code>. A file that has another content now is somebody's work.
+ * What the program wrote into a folder, as it wrote it: <code>{"format": 1, "sets": [{"set": "coat", "of": ["BL-1"],
+ * "files": [{"file": "csv/batch.csv", "length": 4711, "sha256": "…"}]}]}</code>. A file that has another content now is somebody's work.
  *
  * @param files by name, with '/' between the steps
  */
 record Manifest(SortedMap<String, Entry> files) {
 
-    /** @param set the kind of run that wrote it */
-    record Entry(String set, Print print) {}
+    /**
+     * @param set the kind of run that wrote it
+     * @param of what it was of, such as the orders by their numbers
+     */
+    record Entry(String set, List<String> of, Print print) {
+        Entry {
+            of = List.copyOf(of);
+        }
+
+        private Kind kind() {
+            return new Kind(set, of);
+        }
+    }
+
+    /** The kinds of run are told one after another, and of each what its files are of. */
+    private record Kind(String set, List<String> of) implements Comparable<Kind> {
+        @Override
+        public int compareTo(Kind other) {
+            return Comparator.comparing(Kind::set)
+                    .thenComparing(kind -> String.join("\n", kind.of()))
+                    .compare(this, other);
+        }
+
+        private JsonOut json(List<JsonOut> files) {
+            return JsonOut.object().put("set", set).putIfAny("of", of).put("files", JsonOut.list(files));
+        }
+    }
 
     static final int FORMAT = 1;
 
@@ -66,7 +92,8 @@ record Manifest(SortedMap<String, Entry> files) {
 
     private static String set(ObjectReader reader, Map<String, Entry> files) {
         String set = reader.text("set", SET);
-        reader.findObjects("files", file -> files.put(file.text("file", FILE), new Entry(set, print(file))));
+        List<String> of = reader.findTexts("of", SET, (text, place) -> text);
+        reader.findObjects("files", file -> files.put(file.text("file", FILE), new Entry(set, of, print(file))));
         return set;
     }
 
@@ -84,18 +111,12 @@ record Manifest(SortedMap<String, Entry> files) {
     }
 
     byte[] content() {
-        Map<String, List<JsonOut>> sets = new TreeMap<>();
+        TreeMap<Kind, List<JsonOut>> sets = new TreeMap<>();
         files.forEach((name, entry) ->
-                sets.computeIfAbsent(entry.set(), set -> new ArrayList<>()).add(written(name, entry.print())));
+                sets.computeIfAbsent(entry.kind(), kind -> new ArrayList<>()).add(written(name, entry.print())));
         return JsonOut.object()
                 .put("format", FORMAT)
-                .put(
-                        "sets",
-                        JsonOut.list(
-                                sets.entrySet(),
-                                set -> JsonOut.object()
-                                        .put("set", set.getKey())
-                                        .put("files", JsonOut.list(set.getValue()))))
+                .put("sets", JsonOut.list(sets.entrySet(), set -> set.getKey().json(set.getValue())))
                 .written()
                 .getBytes(StandardCharsets.UTF_8);
     }

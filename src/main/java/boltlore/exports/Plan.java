@@ -15,19 +15,24 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where each file of a run goes. What the program wrote and nobody has touched since is replaced, or removed where it is
- * made no more. What somebody has changed stays, and the new file comes beside it, unless the changed one was made from
- * just that file. What the program never wrote is not in its way, or the run is refused.
+ * Where each file of a run goes. What its kind of run wrote and nobody has touched since is replaced, or removed where it
+ * is made no more. What somebody has changed or another kind of run wrote stays, and the new file comes beside it, unless
+ * the changed one was made from just that file. What the program never wrote is not in its way, or the run is refused.
  */
 final class Plan {
 
+    static final Print NOTHING = Print.of(new byte[0]);
+
     /** A file that comes, under the name that it gets. */
     record Coming(String name, SheetFile file) {}
+
+    private static final int MOST_NAMED = 5;
 
     private final Inside folder;
     private final Path shown;
     private final Manifest before;
     private final boolean mayStandBeside;
+    private final Print carriedOver;
 
     private final TreeMap<String, Manifest.Entry> after = new TreeMap<>();
     private final List<Coming> coming = new ArrayList<>();
@@ -41,8 +46,10 @@ final class Plan {
     /**
      * @param shown the folder as the user named it
      * @param mayStandBeside whether a file may get another name than its own
+     * @param carriedOver of a file that was read and whose content is all in what comes in its place
      */
-    Plan(Inside folder, Path shown, Manifest before, boolean mayStandBeside) {
+    Plan(Inside folder, Path shown, Manifest before, boolean mayStandBeside, Print carriedOver) {
+        this.carriedOver = carriedOver;
         this.folder = folder;
         this.shown = shown;
         this.before = before;
@@ -53,13 +60,14 @@ final class Plan {
         after.putAll(before.files());
         for (SheetSet set : sets) {
             for (SheetFile file : set.files()) {
-                place(set.name(), file);
+                place(set, file);
             }
         }
         for (SheetSet set : sets) {
             if (set.whole()) {
                 removeStale(set.name());
             }
+            tellOthers(set);
         }
         return faults.isEmpty() ? Outcome.sound(this) : Outcome.faulty(faults);
     }
@@ -75,34 +83,48 @@ final class Plan {
         long length = Files.size(path);
         Manifest.Entry entry = before.files().get(name);
         boolean known = length == wanted.length()
-                || (entry != null && length == entry.print().length());
+                || (entry != null && (length == entry.print().length() || length == carriedOver.length()));
         return new OnDisk(true, known ? Print.of(path) : null);
     }
 
-    private void place(String set, SheetFile file) throws IOException {
+    private void place(SheetSet set, SheetFile file) throws IOException {
         Print print = Print.of(file.content());
         for (int time = 0; ; time++) {
             String name = Named.beside(file.name(), "new", time);
             Manifest.Entry entry = before.files().get(name);
             OnDisk standing = standing(name, print);
             boolean same = print.equals(standing.print());
-            boolean ours = entry != null && entry.print().equals(standing.print());
+            boolean untouched = entry != null && entry.print().equals(standing.print());
+            boolean carried = carriedOver.length() > 0 && carriedOver.equals(standing.print());
+            boolean ours =
+                    entry != null && (untouched || carried) && entry.set().equals(set.name());
             boolean free = folder.leadsTo(name) && (!standing.there() || same || ours);
             boolean madeOfThis = entry != null && entry.print().equals(print);
             if (!free && (!mayStandBeside || (entry == null && time == 0) || !folder.leadsTo(name))) {
-                faults.add(Unwritten.wouldLose(shown.resolve(name), entry != null));
+                faults.add(
+                        untouched && standing.there()
+                                ? Unwritten.others(shown.resolve(name), entry.set())
+                                : Unwritten.wouldLose(shown.resolve(name), entry != null));
                 return;
             }
             taken.add(name);
             if (free || madeOfThis) {
                 places.add(shown.resolve(name));
-                keep(file.name(), free ? time : time + 1);
+                keep(set, file.name(), free ? time : time + 1);
                 if (free) {
-                    come(new Coming(name, file), new Manifest.Entry(set, print), standing);
+                    come(new Coming(name, file), entry(set, print, same ? entry : null), standing);
                 }
                 return;
             }
         }
+    }
+
+    /** What stands there already as it is to be stays what it was: the sheet of who wrote it first. */
+    private static Manifest.Entry entry(SheetSet set, Print print, Manifest.@Nullable Entry same) {
+        boolean anothers = same != null && !same.set().equals(set.name());
+        return anothers
+                ? new Manifest.Entry(same.set(), same.of(), print)
+                : new Manifest.Entry(set.name(), set.of(), print);
     }
 
     private void come(Coming comes, Manifest.Entry entry, OnDisk standing) {
@@ -117,21 +139,41 @@ final class Plan {
         in.add(new Named(comes.name(), entry.print()));
     }
 
-    /** Tells of the first changed files of that name; the one behind them is this run's. */
-    private void keep(String name, int changed) {
-        for (int time = 0; time < changed; time++) {
+    /** Tells of the first files of that name, which stay; the one behind them is this run's. */
+    private void keep(SheetSet set, String name, int staying) throws IOException {
+        for (int time = 0; time < staying; time++) {
             String each = Named.beside(name, "new", time);
-            if (!before.files().containsKey(each)) {
+            Manifest.Entry entry = before.files().get(each);
+            if (entry == null) {
                 continue;
             }
             Path stays = shown.resolve(each);
             Path newest = places.get(places.size() - 1);
-            kept.add(
-                    newest.equals(stays)
-                            ? stays + " was changed after it was written: it stays as it is."
-                            : stays + " was changed after it was written: it stays as it is, and what is new is "
-                                    + newest.getFileName() + " beside it.");
+            boolean anothers = !entry.set().equals(set.name()) && entry.print().isOf(folder.file(each));
+            String why = anothers
+                    ? stays + " was written by '" + entry.set() + "'" + named(entry.of())
+                    : stays + " was changed after it was written";
+            kept.add(why + ": it stays as it is"
+                    + (newest.equals(stays) ? "." : ", and what is new is " + newest.getFileName() + " beside it."));
         }
+    }
+
+    private static String named(List<String> of) {
+        String few = String.join(", ", of.subList(0, Math.min(MOST_NAMED, of.size())));
+        return of.isEmpty() ? "" : " of " + few + (of.size() > MOST_NAMED ? " …" : "");
+    }
+
+    /** Sheets of other orders make room for these, but not without a word. */
+    private void tellOthers(SheetSet set) {
+        before.files().entrySet().stream()
+                .filter(entry -> entry.getValue().set().equals(set.name())
+                        && !entry.getValue().of().isEmpty()
+                        && !entry.getValue().equals(after.get(entry.getKey())))
+                .map(entry -> entry.getValue().of())
+                .filter(of -> !of.equals(set.of()))
+                .distinct()
+                .forEach(of -> kept.add("In " + shown + " the sheets" + named(of) + " have made room for those"
+                        + named(set.of()) + "."));
     }
 
     private void removeStale(String set) throws IOException {

@@ -26,6 +26,15 @@ final class Unwritten {
                 "Move it elsewhere, or name another place; nothing was changed");
     }
 
+    /** @param set the kind of run that wrote it */
+    static Fault others(Path file, String set) {
+        return Fault.of(
+                file.toString(),
+                "a file that '" + set + "' has written",
+                "nothing of that name, or a file that this kind of run wrote",
+                "Move it elsewhere, or name another place; nothing was changed");
+    }
+
     static Fault noPlace(Path folder) {
         return Fault.of(
                 folder.toString(), "a file or the root of the disk", "a folder for sheets", "Name another folder");

@@ -7,7 +7,8 @@ import java.util.List;
  * What a run has written.
  *
  * @param files where each file stands, in the order given
- * @param kept a sentence for each file that somebody had changed and that therefore stayed
+ * @param kept a sentence for each file that stayed, because somebody had changed it or another kind of run had written it,
+ *     and for those of other orders that made room
  */
 public record Written(List<Path> files, List<String> kept) {
 

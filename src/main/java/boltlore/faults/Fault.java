@@ -32,6 +32,11 @@ public record Fault(String file, int line, String place, String found, String ex
         return new Fault(file, line, place, found, expected, (advice + " " + more).strip());
     }
 
+    /** The same of a text that nobody can look up: without file, line and place. */
+    public Fault withoutPlace() {
+        return of("", found, expected, advice);
+    }
+
     @Override
     public int compareTo(Fault other) {
         return BY_PLACE.compare(this, other);

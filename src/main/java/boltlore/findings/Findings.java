@@ -3,7 +3,6 @@ package boltlore.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collector;
 import java.util.stream.Stream;
 
@@ -46,15 +45,6 @@ public record Findings(List<Finding> all) {
 
     public boolean isEmpty() {
         return all.isEmpty();
-    }
-
-    public Findings only(Predicate<Finding> wanted) {
-        return new Findings(all.stream().filter(wanted).toList());
-    }
-
-    /** Those of one severity. */
-    public List<Finding> of(Severity severity) {
-        return all.stream().filter(finding -> finding.severity() == severity).toList();
     }
 
     /** Each put into words of its own: a waived one in the place of what it waives. */

@@ -128,7 +128,12 @@ public final class JsonText {
     }
 
     private static CharacterEscapes escapes(String text) {
-        return text.codePoints().anyMatch(JsonText::isOdd) ? NO_SURROGATES : LEGIBLE;
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isSurrogate(text.charAt(i))) {
+                return text.codePoints().anyMatch(JsonText::isOdd) ? NO_SURROGATES : LEGIBLE;
+            }
+        }
+        return LEGIBLE;
     }
 
     /** Half of a pair of surrogates, which UTF-8 cannot hold, or a pair that is not legible. */
@@ -143,13 +148,19 @@ public final class JsonText {
         int width = 2;
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
-            if ("\"\\\b\f\n\r\t".indexOf(letter) >= 0) {
+            if (isPlain(letter)) {
+                width++;
+            } else if ("\"\\\b\f\n\r\t".indexOf(letter) >= 0) {
                 width += 2;
             } else {
                 width += isEscaped(letter, odd) ? 6 : 1;
             }
         }
         return width;
+    }
+
+    private static boolean isPlain(char letter) {
+        return letter >= ' ' && letter <= '~' && letter != '"' && letter != '\\';
     }
 
     private static boolean isEscaped(int letter, boolean surrogates) {
@@ -269,7 +280,10 @@ public final class JsonText {
         }
 
         private void line(JsonGenerator to, int depth) throws IOException {
-            to.writeRaw("\n" + " ".repeat(indent * (around + depth)));
+            to.writeRaw('\n');
+            for (int blanks = indent * (around + depth); blanks > 0; blanks--) {
+                to.writeRaw(' ');
+            }
         }
     }
 }

@@ -22,6 +22,9 @@ import org.jspecify.annotations.Nullable;
  */
 public class ObjectReader {
 
+    /** The word for the same thing in other files, which is not near by its letters. */
+    private static final Map<String, String> OTHER_WORD = Map.of("says", "name", "name", "says");
+
     private final Json.Obj object;
     private final Faults faults;
     private final Set<String> asked = new LinkedHashSet<>();
@@ -314,8 +317,15 @@ public class ObjectReader {
                         .fault(
                                 "the unknown key " + Preview.text(key),
                                 "one of " + String.join(", ", asked),
-                                Nearest.advice(key, asked, "")));
+                                meant(key)));
             }
         });
+    }
+
+    private String meant(String key) {
+        String other = OTHER_WORD.get(key);
+        return other != null && asked.contains(other) && !has(other)
+                ? "Did you mean '" + other + "'?"
+                : Nearest.advice(key, asked, "");
     }
 }

@@ -173,11 +173,6 @@ public final class ValidOrders {
         return deadline;
     }
 
-    /** Whether every valid order fulfils the condition. */
-    public boolean every(Condition condition) {
-        return !some(new Condition.Not(condition));
-    }
-
     /** A valid order that fulfils all of these conditions, if there is one. */
     public Optional<Choices> witness(Collection<Condition> also) {
         return some(also) ? Optional.of(lastFound()) : Optional.empty();

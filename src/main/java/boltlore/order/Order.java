@@ -1,5 +1,6 @@
 package boltlore.order;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import java.time.LocalDate;
@@ -24,7 +25,7 @@ public record Order(
         String customer,
         String partner,
         String language,
-        @Nullable LocalDate donorBuilt,
+        @Nullable BuildDate donorBuilt,
         @Nullable LocalDate placed,
         @Nullable LocalDate due,
         Choices choices,

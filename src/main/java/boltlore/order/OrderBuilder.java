@@ -1,5 +1,6 @@
 package boltlore.order;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import java.time.LocalDate;
@@ -21,7 +22,7 @@ public final class OrderBuilder {
     private String customer = NO_CUSTOMER;
     private String partner = "";
     private String language = "en";
-    private @Nullable LocalDate donorBuilt;
+    private @Nullable BuildDate donorBuilt;
     private @Nullable LocalDate placed;
     private @Nullable LocalDate due;
     private Choices choices;
@@ -77,8 +78,8 @@ public final class OrderBuilder {
         return this;
     }
 
-    public OrderBuilder donorBuilt(@Nullable LocalDate day) {
-        this.donorBuilt = day;
+    public OrderBuilder donorBuilt(@Nullable BuildDate built) {
+        this.donorBuilt = built;
         return this;
     }
 

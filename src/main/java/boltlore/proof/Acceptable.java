@@ -33,7 +33,7 @@ public final class Acceptable {
 
     private static String whyNot(Severity severity, boolean ofFamilies) {
         return switch (severity) {
-            case STOP -> "which stops the sheets of orders";
+            case STOP -> "a Stop";
             case CHECK -> ofFamilies ? "" : "which each order decides on";
             case NOTE -> "which is told and asks for nothing";
         };
@@ -41,8 +41,9 @@ public final class Acceptable {
 
     /** What a family accepts of no kind that there is, or of a kind that cannot be accepted. */
     public List<Fault> faults(Family family, String file) {
-        List<String> known = whyNot.keySet().stream()
-                .filter(kind -> whyNot.get(kind).isEmpty())
+        List<String> known = whyNot.entrySet().stream()
+                .filter(kind -> kind.getValue().isEmpty())
+                .map(Map.Entry::getKey)
                 .toList();
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < family.accepted().size(); i++) {

@@ -8,7 +8,7 @@ import boltlore.logic.Deadline;
  * A family as the kinds of statements see it.
  *
  * @param kept its kits with every bracket in
- * @param leftOut its kits without the brackets that carry nothing
+ * @param leftOut its kits without the brackets that support nothing
  */
 public record FamilyView(KitView kept, KitView leftOut) {
 

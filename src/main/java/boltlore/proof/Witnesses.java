@@ -47,7 +47,7 @@ public final class Witnesses {
         return new Order(
                 name,
                 choices.family().name(),
-                "Nobody: made by a proof",
+                "Example order",
                 "",
                 language(catalogue, choices),
                 null,

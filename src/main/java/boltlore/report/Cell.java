@@ -49,10 +49,6 @@ public sealed interface Cell {
         return text.isEmpty() ? EMPTY : new Words(text);
     }
 
-    static Cell of(long number) {
-        return new Figure(BigDecimal.valueOf(number));
-    }
-
     static Cell of(BigDecimal number) {
         return new Figure(number);
     }

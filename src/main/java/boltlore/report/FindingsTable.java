@@ -32,7 +32,7 @@ public final class FindingsTable {
                         word("kind", language),
                         22,
                         finding -> finding.kind().code())
-                .text("says", word("says", language), 64, finding -> finding.says(language))
+                .text("sentence", word("says", language), 64, finding -> finding.says(language))
                 .box(Column.blank("checked", word("checked", language)))
                 .of(findings.all());
     }

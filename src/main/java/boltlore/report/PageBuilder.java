@@ -30,11 +30,6 @@ public final class PageBuilder {
         return this;
     }
 
-    public PageBuilder header(String text) {
-        print = print.withHeader(text);
-        return this;
-    }
-
     /** How many leading columns of the main table stay in view when one scrolls to the right. */
     public PageBuilder frozen(int columns) {
         print = print.withFrozenColumns(columns);

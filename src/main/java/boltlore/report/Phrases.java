@@ -7,8 +7,6 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
  * The words of a sheet in one language, from its resource bundle; English, the bundle's root, where one is missing. All
@@ -71,9 +69,5 @@ public final class Phrases {
     /** A text in whose numbers every decimal point gives way to the language's sign: '403.2 V' becomes '403,2 V'. */
     public String figures(String text) {
         return text.replaceAll("(?<=\\d)\\.(?=\\d)", decimalSign);
-    }
-
-    public SortedSet<String> names() {
-        return new TreeSet<>(words.keySet());
     }
 }

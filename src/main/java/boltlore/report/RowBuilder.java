@@ -2,7 +2,6 @@ package boltlore.report;
 
 import boltlore.report.Row.RowKind;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 
@@ -36,10 +35,6 @@ public final class RowBuilder {
 
     public RowBuilder put(String column, BigDecimal number) {
         return put(column, Cell.of(number));
-    }
-
-    public RowBuilder put(String column, LocalDate day) {
-        return put(column, Cell.of(day));
     }
 
     /** A live formula, and what it comes to as the core has computed it. */

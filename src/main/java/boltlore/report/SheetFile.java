@@ -1,7 +1,5 @@
 package boltlore.report;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 
 /** A file's name and content, before it is on any disk. */
@@ -27,10 +25,6 @@ public final class SheetFile {
 
     public String name() {
         return name;
-    }
-
-    public void writeTo(OutputStream out) throws IOException {
-        out.write(content);
     }
 
     public byte[] content() {

@@ -6,8 +6,6 @@ import static boltlore.findings.Severity.STOP;
 
 import boltlore.findings.Kind;
 import boltlore.findings.Severity;
-import java.util.Arrays;
-import java.util.Optional;
 
 /** The kinds of things that a person must look at, most serious first; the written name stands in orders and sheets. */
 public enum FindingKind implements Kind {
@@ -23,9 +21,9 @@ public enum FindingKind implements Kind {
     NEITHER_HAND("neither hand", STOP),
     UNEQUAL_PAIR("unequal pair", STOP),
     INTERLOCK_OPEN("interlock open", STOP),
-    EXPORT_SOCKET_OF_ANOTHER_MARKET("export socket of another market", STOP),
-    EXPORT_NEEDS_TWO_WAY_CHARGER("export needs a two-way charger", STOP),
-    EXPORT_ABOVE_RATING("export above the charger's rating", STOP),
+    V2L_OUTLET_OF_ANOTHER_MARKET("V2L outlet of another market", STOP),
+    V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER("V2L outlet needs a bidirectional charger", STOP),
+    V2L_OUTLET_ABOVE_CHARGER("V2L outlet above the charger's rating", STOP),
     CHARGER_ABOVE_INLET("charger draws more than the inlet carries", STOP),
     UNUSED("bracket not needed", CHECK),
     STRAY("fitted but not required", CHECK),
@@ -68,9 +66,5 @@ public enum FindingKind implements Kind {
     @Override
     public Severity severity() {
         return severity;
-    }
-
-    public static Optional<FindingKind> written(String name) {
-        return Arrays.stream(values()).filter(kind -> kind.written.equals(name)).findFirst();
     }
 }

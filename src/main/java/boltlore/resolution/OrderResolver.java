@@ -1,5 +1,7 @@
 package boltlore.resolution;
 
+import boltlore.catalogue.BuildDate;
+import boltlore.catalogue.BuildDates;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choices;
 import boltlore.faults.Fault;
@@ -69,21 +71,21 @@ public final class OrderResolver {
     }
 
     private static List<Finding> againstBuildDate(Order order) {
-        if (order.donorBuilt() == null) {
+        BuildDate built = order.donorBuilt();
+        if (built == null) {
             return List.of();
         }
         List<Finding> findings = new ArrayList<>();
         Choices choices = order.choices();
         for (Option option : choices.family().options()) {
             String value = choices.value(option.name()).orElse("");
-            boolean against = option.builtFrom().stream()
-                    .anyMatch(dates ->
-                            dates.holds(order.donorBuilt()) && !dates.value().equals(value));
+            List<BuildDates> then = option.builtFrom().stream()
+                    .filter(dates -> dates.meets(built))
+                    .toList();
+            boolean against = !then.isEmpty()
+                    && then.stream().noneMatch(dates -> dates.value().equals(value));
             if (against && !value.isEmpty()) {
-                findings.add(new Finding(
-                        FindingKind.ERA_AGAINST_BUILD_DATE,
-                        value,
-                        order.donorBuilt().toString()));
+                findings.add(new Finding(FindingKind.ERA_AGAINST_BUILD_DATE, value, built.toString()));
             }
         }
         return findings;

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.stream.Stream;
 
-/** Findings that someone has looked at and answers for; only what does not stop the sheets can be waived. */
+/** Findings that someone has checked and answers for; a Stop cannot be waived. */
 final class Waivers {
 
     private Waivers() {}
@@ -40,7 +40,7 @@ final class Waivers {
                         "",
                         0,
                         place,
-                        "'" + waiver.finding() + "', which stops the sheets",
+                        "'" + waiver.finding() + "', a Stop",
                         "a kind of finding that does not stop: " + String.join(", ", waivable),
                         "Mend the order or the catalogue; this finding cannot be waived"));
             }

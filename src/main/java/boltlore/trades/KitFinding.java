@@ -12,6 +12,8 @@ public enum KitFinding implements Kind {
     NOT_JUDGED(Severity.NOTE),
     /** Something keeps the trade from working: {found}, {expected}, {advice}. */
     NOT_WORKED(Severity.CHECK),
+    /** The order stays out of what is made of several together: {order}, {due}, {why}. */
+    ORDER_STOPPED(Severity.STOP),
     /** Somebody answers for it: {finding}, {who}, {when}, {why}. */
     WAIVED_IN_ORDER(Severity.NOTE),
     /** So it is in every kit of the family, and meant to be: {finding}, {why}. */

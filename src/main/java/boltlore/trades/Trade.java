@@ -11,26 +11,69 @@ import java.util.List;
  * One trade of the workshop. Its command, its place in the help, its part of {@code kit --all} and its JSON come from
  * here; a trade that is in the list of trades needs nothing else.
  */
-public interface Trade {
+public abstract class Trade {
 
-    /** The command, and the folder below 'exports' that it writes into: 'charging'. */
-    String name();
+    private final String name;
+    private final Room room;
+    private final String does;
+    private final String nothing;
+    private final List<? extends Kind> kinds;
+    private final List<TradeOption<?>> options;
 
-    Room room();
+    /**
+     * A trade.
+     *
+     * @param name the command, and the folder below 'exports' that it writes into: 'charging'
+     * @param does one sentence for the help: what one gets
+     * @param nothing said where it can make nothing of any order
+     * @param kinds all kinds of findings that it may have, which orders may waive
+     * @param options beside those that every trade has
+     */
+    protected Trade(
+            String name,
+            Room room,
+            String does,
+            String nothing,
+            List<? extends Kind> kinds,
+            List<TradeOption<?>> options) {
+        this.name = name;
+        this.room = room;
+        this.does = does;
+        this.nothing = nothing;
+        this.kinds = kinds;
+        this.options = options;
+    }
 
-    /** One sentence for the help: what one gets. */
-    String does();
+    protected Trade(String name, Room room, String does, String nothing, List<? extends Kind> kinds) {
+        this(name, room, does, nothing, kinds, List.of());
+    }
 
-    /** All kinds of findings that it may have, which orders may waive. */
-    List<? extends Kind> kinds();
+    public final String name() {
+        return name;
+    }
 
-    /** Options beside those that every trade has. */
-    default List<TradeOption<?>> options() {
-        return List.of();
+    public final Room room() {
+        return room;
+    }
+
+    public final String does() {
+        return does;
+    }
+
+    public final String nothing() {
+        return nothing;
+    }
+
+    public final List<? extends Kind> kinds() {
+        return kinds;
+    }
+
+    public final List<TradeOption<?>> options() {
+        return options;
     }
 
     /** All that is wrong with files that its options name, so that it is told together with what is wrong with orders. */
-    default List<Fault> faults(Given options, Catalogue catalogue) {
+    public List<Fault> faults(Given given, Catalogue catalogue) {
         return List.of();
     }
 
@@ -41,18 +84,18 @@ public interface Trade {
      * @param kits orders that nothing stops, at least one
      * @return faulty where what it needs is missing or an option does not fit
      */
-    Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options);
+    public abstract Outcome<List<TradeResult>> work(List<KitInWork> kits, Given given);
 
-    /** Said where it can make nothing of any order. */
-    String nothing();
-
-    /** Whether {@code kit --all} writes its sheets; its findings are told with every kit. */
-    default boolean inKit() {
-        return true;
+    /**
+     * The same where something stops other orders of the run; a trade that works on all of them together says so on its
+     * sheets.
+     */
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given given) {
+        return work(kits, given);
     }
 
     /** The options with which it works on the kit of a single order. */
-    default Given forKit() {
+    public Given forKit() {
         return Given.NONE;
     }
 }

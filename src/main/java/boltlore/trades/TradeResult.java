@@ -31,28 +31,31 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
      * A file at the place that an option names, written after the sheets.
      *
      * @param kind what writes it, for only its own earlier file is replaced: 'cut --left'
+     * @param carriesOver the file's text as this run has read it, where all of that is in the new text: then the earlier file
+     *     is replaced although somebody has written in it; else empty
      */
-    public record Apart(Path file, String kind, Supplier<String> text) {}
+    public record Apart(Path file, String kind, Supplier<String> text, String carriesOver) {}
 
     /**
      * A report, or files of another kind that go with the reports.
      *
      * @param folder below the order's folder, mostly empty
+     * @param beside made only when they are written, as the report is
      * @param always whether it goes with every kit; else only where all sheets of a kit are asked for
      */
-    public record Sheet(String folder, Supplier<Report> report, List<SheetFile> beside, boolean always) {
+    public record Sheet(String folder, Supplier<Report> report, Supplier<List<SheetFile>> beside, boolean always) {
 
-        public Sheet(String folder, Supplier<Report> report, List<SheetFile> beside) {
+        public Sheet(String folder, Supplier<Report> report, Supplier<List<SheetFile>> beside) {
             this(folder, report, beside, false);
         }
 
         public static Sheet of(Supplier<Report> report) {
-            return new Sheet("", report, List.of());
+            return new Sheet("", report, List::of);
         }
 
         /** One that goes with every kit. */
         public static Sheet always(Supplier<Report> report) {
-            return new Sheet("", report, List.of(), true);
+            return new Sheet("", report, List::of, true);
         }
     }
 

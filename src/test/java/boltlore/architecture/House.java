@@ -14,7 +14,7 @@ final class House {
             measure:
             faults:
             json: faults measure
-            csv: faults
+            csv: faults measure
             findings: measure
             catalogue: measure
             catalogue.json: catalogue faults json measure
@@ -24,16 +24,15 @@ final class House {
             power: catalogue choices measure
             logic: catalogue choices measure
             resolution: catalogue choices faults findings measure order
-            resolution.rules.facts: catalogue measure resolution
-            resolution.rules: catalogue choices faults measure order resolution resolution.rules.facts
+            resolution.rules: catalogue choices faults measure order resolution
             bill: catalogue choices measure order resolution
             trades.costing.path: bill catalogue choices measure order resolution
             explanation: bill catalogue choices findings measure order power resolution
-            answers: bill catalogue choices explanation faults measure order resolution
+            answers: bill catalogue choices explanation faults measure order resolution resolution.rules
             report.drawing:
             report: catalogue findings measure report.drawing
             report.html: report report.drawing
-            report.csv: report
+            report.csv: measure report
             report.json: findings json report
             report.text: measure report report.drawing
             report.xlsx: report report.drawing
@@ -50,15 +49,15 @@ final class House {
                 trades
             trades.picking: bill catalogue explanation faults findings measure order report resolution trades
             trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
-            trades.coating: bill catalogue choices faults findings measure order report report.drawing resolution trades
+            trades.coating: bill catalogue choices csv faults findings json measure order report report.drawing
+                resolution trades
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
             trades.costing.cost: bill catalogue measure order trades.coating trades.costing
             trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
                 trades.costing trades.costing.cost trades.costing.path
             trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades trades.costing trades.costing.quote trades.picking
-            checking: bill catalogue choices measure resolution trades.fixings trades.picking trades.shipping
-            trades.coating.written: catalogue csv faults json measure trades.coating
+            trades.coating.written: csv faults json trades.coating
             trades.costing.sheets: bill catalogue choices explanation faults findings measure order power report
                 report.drawing resolution trades trades.costing trades.costing.cost trades.costing.path
                 trades.costing.quote trades.weighing
@@ -72,16 +71,19 @@ final class House {
                 trades.picking
             trades.charging: bill catalogue choices faults findings measure power report report.drawing resolution
                 trades
+            checking: bill catalogue choices findings measure resolution trades.charging trades.fixings trades.picking
+                trades.shipping
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
                 report.drawing resolution trades trades.charging
-            answers.json: answers choices explanation findings json measure order report.json resolution trades
-            trades.cutting.packing:
+            answers.json: answers choices explanation findings json measure order report.json resolution
+                resolution.rules trades
+            trades.cutting.packing: measure
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
                 trades.cutting.packing
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
-                report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing
-                trades.costing.quote trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping
-                trades.spares trades.testing trades.weighing
+                report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing.quote
+                trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping trades.spares
+                trades.testing trades.weighing
             cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
                 exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution

@@ -27,6 +27,6 @@ class BinsTest {
     @CsvSource({"C-01-01-A-01, false", "X-01-01-A-01, true", "C-01-01-A, true", "shelf, true"})
     void a_bin_lies_in_an_aisle_that_is_walked(String bin, boolean doubtful) {
         assertThat(Remarked.in(bought("P-1").bin(bin)))
-                .isEqualTo(doubtful ? List.of("part P-1: bin that nobody walks past") : List.of());
+                .isEqualTo(doubtful ? List.of("part P-1: bin in no aisle of the workshop") : List.of());
     }
 }

@@ -3,6 +3,8 @@ package boltlore.checking;
 import static boltlore.sketch.PartSketch.bought;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.catalogue.Joined;
+import boltlore.sketch.PartSketch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,5 +47,19 @@ class CautionsGivenTest {
     @Test
     void what_is_measured_out_is_not_lifted_by_the_unit() {
         assertThat(Remarked.in(bought("P-1").massKg("30").unit("m"))).isEmpty();
+    }
+
+    @Test
+    void a_welded_part_says_so_and_a_bolted_one_need_not() {
+        assertThat(Remarked.in(welded(Joined.WELDED), bought("P-1").cost("0")))
+                .containsExactly("part A-1: welded without its caution");
+        assertThat(Remarked.in(
+                        welded(Joined.WELDED).cautions("welding"), bought("P-1").cost("0")))
+                .isEmpty();
+        assertThat(Remarked.in(welded(Joined.BOLTED), bought("P-1").cost("0"))).isEmpty();
+    }
+
+    private static PartSketch welded(Joined joined) {
+        return bought("A-1").contains("P-1", "2").joined(joined);
     }
 }

@@ -44,7 +44,7 @@ class ChecksTest {
                         "part A",
                         Check.BUYING,
                         "no lead days",
-                        "supplier, order code and lead days of a bought part",
+                        "supplier, supplier part number (orderCode) and lead days of a bought part",
                         "Ask purchasing"));
     }
 }

@@ -37,8 +37,11 @@ class CoatedMassTest {
 
     @Test
     void a_welded_assembly_takes_the_density_of_what_is_in_it() {
-        PartSketch welded =
-                made("P-1").joined(Joined.WELDED).contains("P-2", "1").coat("chassis", "0.1");
+        PartSketch welded = made("P-1")
+                .joined(Joined.WELDED)
+                .cautions("welding")
+                .contains("P-2", "1")
+                .coat("chassis", "0.1");
         CatalogueSketch catalogue =
                 new CatalogueSketch().material("alu-3", "2700", "3").part(without(welded));
         assertThat(Remarked.in(catalogue.part(plain("P-2", "0.405")))).isEmpty();

@@ -8,6 +8,7 @@ import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
+import boltlore.choosing.Chooser.AllConflicts;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -12,6 +12,7 @@ import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.choosing.Chooser.AllConflicts;
 import boltlore.faults.Outcome;
 import boltlore.logic.Count;
 import boltlore.logic.Deadline;

@@ -46,7 +46,7 @@ class VanRepairsTest {
     }
 
     @Test
-    void an_export_socket_needs_a_two_way_charger_and_the_cheaper_one_is_taken() {
+    void a_v2l_outlet_needs_a_bidirectional_charger_and_the_cheaper_one_is_taken() {
         List<Repair> repairs = repairs(ORDER, "export=cee-7-3");
 
         assertThat(repairs).hasSize(1);

@@ -14,6 +14,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -39,8 +41,8 @@ class AskCommandTest {
             "charger=seven",
             "heater=water");
 
-    /** Number, customer, nothing said of due date, partner and discount; brackets that carry nothing stay out. */
-    private static final String HEAD = "BL-3001\nNew Customer\n\n\n\nout\n";
+    /** Number, customer, nothing said of due date, partner and discount; brackets that support nothing stay out. */
+    private static final String HEAD = "BL-3001\nNew Customer\n\n\n\nout\nwrite\n";
 
     @TempDir
     Path folder;
@@ -59,7 +61,15 @@ class AskCommandTest {
     private Ran ask(String typed, Object... more) {
         List<Object> all = new ArrayList<>(List.of("ask", "pannier-van"));
         all.addAll(MOST);
-        all.addAll(List.of("--built", "1978-02-03", "--out", folder.resolve("new.json"), "--within", "20s"));
+        all.addAll(List.of(
+                "--built",
+                "1978-02-03",
+                "--placed",
+                "2026-06-15",
+                "--out",
+                folder.resolve("new.json"),
+                "--within",
+                "20s"));
         all.addAll(List.of(more));
         return typed(typed, all.toArray());
     }
@@ -111,13 +121,13 @@ class AskCommandTest {
 
         @Test
         void kept() throws IOException {
-            assertThat(leftOut(ask("90-kw\nyes\n" + WITHOUT, "--brackets", "keep")))
+            assertThat(leftOut(ask("90-kw\nyes\n" + WITHOUT + "write\n", "--brackets", "keep")))
                     .isEqualTo("keep");
         }
 
         @Test
         void put_off_and_said_to_stop_the_shipping() throws IOException {
-            Ran asked = ask("90-kw\nyes\n" + WITHOUT + "maybe\n\n");
+            Ran asked = ask("90-kw\nyes\n" + WITHOUT + "maybe\n\nwrite\n");
 
             assertThat(words(asked)).contains("expected 'out' or 'keep'").contains("does not ship before");
             assertThat(leftOut(asked)).isEqualTo("undecided");
@@ -126,7 +136,7 @@ class AskCommandTest {
         @Test
         void not_where_each_supports_something() throws IOException {
             Ran asked = typed(
-                    WITHOUT,
+                    WITHOUT + "write\n",
                     "ask",
                     "pannier-van",
                     "drive-side=left",
@@ -154,7 +164,7 @@ class AskCommandTest {
 
     @Test
     void asks_for_due_date_partner_and_discount_too_and_prices_with_them() throws IOException {
-        Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n2027-03-12\nWerkstatt Lindenquell\n5\nkeep\n");
+        Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n2027-03-12\nWerkstatt Lindenquell\n5\nkeep\nwrite\n");
 
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
         assertThat(written("new.json").get("due").asText()).isEqualTo("2027-03-12");
@@ -178,7 +188,7 @@ class AskCommandTest {
     void gives_back(String name) {
         Path order = Path.of("catalog", "orders", name + ".json");
 
-        Ran asked = typed("", "ask", order, "--out", folder.resolve("again.json"));
+        Ran asked = typed("write\n", "ask", order, "--out", folder.resolve("again.json"));
 
         assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
         saysAll(order, folder.resolve("again.json"));
@@ -226,11 +236,29 @@ class AskCommandTest {
         }
 
         @Test
-        void a_year_settles_it_where_all_its_days_do() throws IOException {
+        void a_year_settles_it_where_all_its_days_do_and_is_kept() throws IOException {
             assertThat(words(built("1968"))).contains("Middle body");
-            assertThat(written("new.draft.json").get("choices").get("body-era").asText())
-                    .isEqualTo("middle");
-            assertThat(written("new.draft.json").has("donorBuilt")).isFalse();
+            assertThat(written("new.draft.json").get("donorBuilt").asText()).isEqualTo("1968");
+            assertThat(written("new.draft.json").get("choices").has("body-era")).isFalse();
+        }
+
+        @Test
+        void a_day_with_points_between_is_understood() throws IOException {
+            assertThat(words(built("20.05.1974"))).contains("Late body");
+            assertThat(written("new.draft.json").get("donorBuilt").asText()).isEqualTo("1974-05-20");
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"05/20/1974", "74", "1974-5-2"})
+        void what_may_be_read_in_two_ways_is_refused_with_all_three_forms(String said) {
+            assertThat(words(built(said)))
+                    .contains("'" + said + "'; expected a day, a month or a year, as 1968-05-20, 1968-05 or 1968");
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"2074", "2074-05-01"})
+        void nothing_that_is_still_to_be_built(String said) {
+            assertThat(words(built(said))).contains("built " + said + "; expected a day not after");
         }
 
         @Test
@@ -309,7 +337,7 @@ class AskCommandTest {
 
         assertThat(words(asked))
                 .contains("Air conditioning? Cheapest complete kit now", "The last change is taken back.")
-                .contains("There is nothing to take back.");
+                .contains("There is nothing to take back of this talk.");
     }
 
     @Test
@@ -352,7 +380,7 @@ class AskCommandTest {
         void that_ask_goes_on_from_and_that_is_gone_when_the_order_is_written() throws IOException {
             ask("90-kw\ncustomer New Customer\nquit\n");
             Ran on = typed(
-                    "yes\nBL-3001\n\n\n\nout\n",
+                    "yes\nBL-3001\n\n\n\nout\nwrite\n",
                     "ask",
                     folder.resolve("new.draft.json"),
                     "--out",
@@ -409,6 +437,177 @@ class AskCommandTest {
         Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-99-99");
 
         assertThat(asked.exit()).isEqualTo(Exit.USAGE);
-        assertThat(asked.err()).contains("'1963-99-99', which is not a date").doesNotContain("Exception");
+        assertThat(asked.err())
+                .contains("'1963-99-99'; expected a day, a month or a year")
+                .doesNotContain("Exception");
+    }
+
+    @Nested
+    @DisplayName("looks once more before it writes:")
+    class LastLook {
+
+        private static final String DECIDED = "90-kw\nyes\nBL-3001\nNew Customer\n\n\n\nout\n";
+
+        @Test
+        void says_the_whole_order_and_its_one_price_whatever_time_was_given() {
+            Ran asked = typed(
+                    "write\n",
+                    "ask",
+                    Path.of("catalog/orders/bl-1011.json"),
+                    "--within",
+                    "0ms",
+                    "--out",
+                    folder.resolve("new.json"));
+
+            assertThat(words(asked))
+                    .contains("All is decided")
+                    .containsPattern(
+                            "Order BL-1011 for .*, vehicle built [\\d-]+, placed [\\d-]+, .*papers in German\\.")
+                    .containsPattern("Price EUR [\\d,.]+ before tax; 1 valid order remains\\.");
+        }
+
+        @Test
+        void keeps_a_draft_and_writes_nothing_where_the_talk_ends_there() throws IOException {
+            Ran asked = ask(DECIDED);
+
+            assertThat(asked.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(files()).containsExactly("new.draft.json");
+        }
+
+        @Test
+        void takes_changes_and_takes_them_back() throws IOException {
+            ask(DECIDED + "air-conditioning=no\ndiscount 5\nundo\ncustomer Other\nwrite\n");
+
+            assertThat(written("new.json")
+                            .get("choices")
+                            .get("air-conditioning")
+                            .asText())
+                    .isEqualTo("no");
+            assertThat(written("new.json").get("customer").asText()).isEqualTo("Other");
+            assertThat(written("new.json").has("terms")).isFalse();
+        }
+
+        @Test
+        void does_so_for_an_order_that_was_decided_long_ago() throws IOException {
+            Ran asked = typed(
+                    "air-conditioning=no\nwrite\n",
+                    "ask",
+                    Path.of("catalog/orders/bl-1011.json"),
+                    "--out",
+                    folder.resolve("new.json"));
+
+            assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
+            assertThat(written("new.json")
+                            .get("choices")
+                            .get("air-conditioning")
+                            .asText())
+                    .isEqualTo("no");
+        }
+    }
+
+    @Nested
+    @DisplayName("writes papers in the language")
+    class Language {
+
+        private String language(String typed, Object... more) throws IOException {
+            Ran asked = ask("90-kw\nyes\nBL-3001\nNew Customer\n\n\n\nout\n" + typed + "write\n", more);
+            assertThat(asked.exit()).as(asked.toString()).isEqualTo(Exit.OK);
+            return written("new.json").get("language").asText();
+        }
+
+        @Test
+        void of_labels_and_manuals_chosen_on_the_command_line() throws IOException {
+            Ran asked = typed(
+                    "quit\n",
+                    "ask",
+                    "pannier-van",
+                    "language=de",
+                    "--built",
+                    "1970",
+                    "--out",
+                    folder.resolve("x.json"));
+            typed("number BL-1\nquit\n", "ask", "pannier-van", "language=de", "--out", folder.resolve("new.json"));
+
+            assertThat(asked.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(written("new.draft.json").get("language").asText()).isEqualTo("de");
+        }
+
+        @Test
+        void of_labels_and_manuals_chosen_in_the_talk() throws IOException {
+            assertThat(language("language=fr\n")).isEqualTo("fr");
+        }
+
+        @Test
+        void that_is_said_in_the_talk() throws IOException {
+            assertThat(language("language de\n")).isEqualTo("de");
+        }
+
+        @Test
+        void that_is_said_as_an_option() throws IOException {
+            assertThat(language("", "--language", "fr")).isEqualTo("fr");
+        }
+
+        @Test
+        void that_the_workshop_writes_and_no_other() {
+            assertThat(words(ask("language xx\nquit\n"))).contains("'xx'; expected a language of the workshop");
+        }
+
+        @Test
+        void of_the_partner_where_none_is_chosen() throws IOException {
+            typed(
+                    "quit\n",
+                    "ask",
+                    "pannier-van",
+                    "--partner",
+                    "Werkstatt Lindenquell",
+                    "--out",
+                    folder.resolve("new.json"));
+            typed("partner Werkstatt Lindenquell\nquit\n", "ask", "pannier-van", "--out", folder.resolve("new.json"));
+
+            assertThat(written("new.draft.json").get("language").asText()).isEqualTo("de");
+        }
+    }
+
+    @Test
+    void dates_a_new_order_today_and_an_old_one_as_it_was() throws IOException {
+        typed("number BL-1\nquit\n", "ask", "pannier-van", "--out", folder.resolve("new.json"));
+
+        assertThat(written("new.draft.json").get("placed").asText())
+                .isEqualTo(LocalDate.now(ZoneId.systemDefault()).toString());
+    }
+
+    @Test
+    void tells_at_once_that_a_due_date_is_too_soon() {
+        Ran asked = ask("90-kw\nyes\ndue 2026-06-20\ndue 2027-03-12\nquit\n");
+
+        assertThat(words(asked))
+                .containsPattern(
+                        "Check: the due date 2026-06-20 is too soon\\. The lead time is \\d+ days, until 2026-\\d\\d-\\d\\d")
+                .doesNotContain("the due date 2027-03-12 is too soon");
+    }
+
+    @Test
+    void tells_faults_of_the_talk_without_a_place_in_a_file_that_nobody_sees() {
+        Ran asked = ask("due +999999999-12-31\ndiscount 101\ndiscount 1E-999999999\npartner foo\nquit\n");
+
+        assertThat(asked.exit()).isEqualTo(Exit.STOPPED);
+        assertThat(words(asked))
+                .contains("'+999999999-12-31'; expected a date")
+                .contains("'1E-999999999'; expected per cent, as 2.5")
+                .contains("'foo'; expected a partner of the workshop")
+                .doesNotContain(" /due", " /terms", " /partner", ":8", ":11");
+    }
+
+    @Test
+    void names_the_schema_by_the_way_from_the_file_to_the_catalogue() throws IOException {
+        typed("number BL-1\nquit\n", "ask", "pannier-van", "--out", folder.resolve("deep/new.json"));
+
+        Path draft = folder.resolve("deep/new.draft.json");
+        String schema = new ObjectMapper()
+                .readTree(Files.readString(draft))
+                .get("$schema")
+                .asText();
+        assertThat(draft.resolveSibling(schema).normalize())
+                .isEqualTo(Path.of("catalog/schema/order.schema.json").toAbsolutePath());
     }
 }

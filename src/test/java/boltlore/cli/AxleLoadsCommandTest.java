@@ -64,6 +64,17 @@ class AxleLoadsCommandTest {
     }
 
     @Test
+    void tells_what_the_conversion_changes_and_where_the_markets_limit_comes_from() {
+        String told = boltlore("axle-loads", FIRST, "--out", out()).out().replaceAll("\\s+", " ");
+
+        assertThat(told)
+                .contains("Mass, unladen (kg) 1590 1895.7 305.7 at most 120 % of the mass before conversion")
+                .contains("Centre of gravity above the road (mm) 680 633 -47")
+                .contains("Static stability factor (track / 2h) 1.01 1.09 0.08 higher is steadier")
+                .contains("order of 13 March 2020");
+    }
+
+    @Test
     void loads_in_the_answer_for_programs_add_up() throws IOException {
         JsonNode report = report(FIRST);
         assertThat(report.get("tables").get("axle-loads"))

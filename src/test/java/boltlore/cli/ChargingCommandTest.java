@@ -59,6 +59,8 @@ class ChargingCommandTest {
                 .contains("At home 16 20 A 3 230 16.0 11.0 2.9")
                 .contains("Supply and charger limit the current to 16 A in each phase.")
                 .contains("Isolation, at least 201.6 kΩ")
+                .contains("Charger OK The charger feeds from 200 to 430 V, the pack goes from 288 to 403.2 V.")
+                .contains("Precharge OK One precharge leaves 101.6 J in a resistor rated 150 J a pulse.")
                 .contains("2 sheets written to ");
         assertThat(out().resolve("BL-1001/charging-and-high-voltage.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-2001/json/charging-and-high-voltage.json")).isRegularFile();

@@ -4,7 +4,9 @@ import static boltlore.cli.Ran.boltlore;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -61,7 +63,53 @@ class CheckElectricsTest {
     }
 
     @Test
+    void a_fuse_above_the_cable_behind_it() throws IOException {
+        assertThat(check(
+                        ELECTRICS, "\"part\": \"HV-JB1\", \"amps\": \"20\"", "\"part\": \"HV-JB1\", \"amps\": \"200\""))
+                .contains("branch pannier-van/converter: found fuse above cable: Junction box to DC-DC converter: 200 A"
+                        + " fuse on a cable rated 57.6 A as installed;");
+    }
+
+    @Test
+    void a_part_of_the_hand_that_its_line_does_not_ask_for() throws IOException {
+        assertThat(check(
+                        "families/pannier-van/kit/controls.json",
+                        "\"part\": \"PV-PB-LH\", \"quantity\": \"1\", \"when\": {\"drive-side\": \"left\"}",
+                        "\"part\": \"PV-PB-LH\", \"quantity\": \"1\", \"when\": {\"drive-side\": \"right\"}"))
+                .contains("line pannier-van/pedal-box-left: found PV-PB-LH, the left hand of pair 'pedal-box'; expected"
+                        + " the other hand, for only orders with drive-side=right call for the line.");
+    }
+
+    @ParameterizedTest
+    @DisplayName("parts that bear high voltage and say nothing of it, whatever says that they do")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "CI-T1 | it stands at pannier-van/inlet, where test 'isolation-mains' asks for mains-isolation",
+                "HV-F250 | electrics.json of pannier-van names it",
+                "HV-JB1 | it has high-voltage connectors"
+            })
+    void cautions(String part, String because) throws IOException {
+        Path catalogue = ChangedCatalogue.in(folder, ELECTRICS, "\"buses\"", "\"buses\"");
+        withoutCautions(catalogue, part);
+        assertThat(boltlore("check", catalogue).out().replaceAll("\\s+", " "))
+                .contains("part " + part + ": found no caution 'high-voltage'; expected that caution, for " + because);
+    }
+
+    @Test
     void nothing_where_nothing_was_changed() throws IOException {
         assertThat(check(ELECTRICS, "\"buses\"", "\"buses\"")).contains("The data is consistent.");
+    }
+
+    private static void withoutCautions(Path catalogue, String part) throws IOException {
+        try (Stream<Path> files = Files.list(catalogue.resolve("parts"))) {
+            for (Path file : files.toList()) {
+                String text = Files.readString(file);
+                Files.writeString(
+                        file,
+                        text.replaceAll(
+                                "(\\{\"part\": \"" + part + "\", \"revision\".*)\"cautions\": \\[[^]]*], ", "$1"));
+            }
+        }
     }
 }

@@ -46,6 +46,22 @@ class ChooseCommandTest {
     }
 
     @Test
+    void says_the_plainest_of_several_reasons() {
+        assertThat(words(choose(
+                        "pannier-van", "drive-side=right", "market=united-kingdom", "--why", "supply=split-phase-32")))
+                .startsWith("Split-phase, 120/240 V, 32 A: not available, because United Kingdom is chosen.");
+        assertThat(words(choose(
+                        "pannier-van",
+                        "body-era=early",
+                        "drive-side=right",
+                        "market=united-kingdom",
+                        "heater=none",
+                        "--why",
+                        "export=nema-5-15")))
+                .startsWith("V2L outlet NEMA 5-15, 120 V, 15 A: not available, because United Kingdom is chosen.");
+    }
+
+    @Test
     void says_why_a_value_is_forced_and_that_another_is_available() {
         assertThat(words(choose("pannier-van", "market=europe", "--why", "inlet=type-2")))
                 .startsWith("Type 2 with CCS2, because Europe is chosen.");
@@ -123,8 +139,8 @@ class ChooseCommandTest {
         assertThat(supply.get("because").get("limits").get(0).get("limit").asText())
                 .isEqualTo("north-america-split-phase");
         assertThat(option(look, "market").get("state").asText()).isEqualTo("chosen");
-        assertThat(option(look, "inlet").get("open")).hasSize(2);
-        assertThat(option(look, "inlet").get("closed").get(0).get("value").asText())
+        assertThat(option(look, "inlet").get("available")).hasSize(2);
+        assertThat(option(look, "inlet").get("notAvailable").get(0).get("value").asText())
                 .isEqualTo("type-2");
     }
 

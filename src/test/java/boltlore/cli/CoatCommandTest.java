@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -17,8 +18,6 @@ class CoatCommandTest {
     private static final String FIRST = "catalog/orders/bl-1001.json";
     private static final String SECOND = "catalog/orders/bl-1002.json";
     private static final String STOPPED = "catalog/orders/bl-1006.json";
-
-    private static final String READINGS = "Batch,Part,Which piece,Reading 1,Reading 2,Reading 3,Reading 4,Reading 5\n";
 
     @TempDir
     private Path folder;
@@ -63,7 +62,7 @@ class CoatCommandTest {
         void with_a_first_day_what_comes_late_is_told() {
             Ran ran = boltlore("coat", FIRST, "--start", "2026-06-15", "--out", out());
             assertThat(ran.exit()).as("%s", ran).isZero();
-            assertThat(flat(ran)).contains("Check, coat: coated too late: BL-1001 needs its pieces by 2026-06-13");
+            assertThat(flat(ran)).contains("Check, coat: coated too late: BL-1001 needs its pieces by 2026-06-12");
         }
 
         @Test
@@ -164,21 +163,37 @@ class CoatCommandTest {
     @Nested
     class Film {
 
-        private Ran film(String rows, Object... more) throws IOException {
-            Object[] words = new Object[6 + more.length];
-            Object[] first = {"film-check", SECOND, "--record", written("film.csv", READINGS + rows), "--out", out()};
-            System.arraycopy(first, 0, words, 0, 6);
-            System.arraycopy(more, 0, words, 6, more.length);
-            return boltlore(words);
+        private FilledFilm record() throws IOException {
+            return FilledFilm.of(folder.resolve("plan"), SECOND);
+        }
+
+        private Ran film(FilledFilm filled, Object... more) throws IOException {
+            Path file = filled.in(folder.resolve("film.csv"));
+            return boltlore(Stream.of(new Object[] {"film-check", SECOND, "--record", file, "--out", out()}, more)
+                    .flatMap(Stream::of)
+                    .toArray());
+        }
+
+        private FilledFilm good() throws IOException {
+            FilledFilm record = record();
+            record.all("", "70");
+            record.rows().stream()
+                    .filter(row -> row.get("finish").startsWith("Primer"))
+                    .forEach(row -> record.piece(row.get("part") + " " + row.get("piece"), "140"));
+            record.rows().stream()
+                    .filter(row -> row.get("finish").startsWith("Off-white"))
+                    .forEach(row -> record.piece(row.get("part") + " " + row.get("piece"), "50"));
+            return record;
         }
 
         @Test
         void accepted() throws IOException {
-            Ran ran = film("1,PV-BL-S,BL-1002 1,70,71,72,73,74\n1,PV-UT-M,BL-1002 1,70,71,72,73,74\n");
+            Ran ran = film(good());
             assertThat(ran.exit()).as("%s", ran).isZero();
             assertThat(flat(ran))
                     .contains("2 2 0 0 accepted")
                     .contains("ISO 2360")
+                    .contains("sampling table of a specification for coated aluminium")
                     .contains("workshop's own values, check before use")
                     .doesNotContain("Stop, ")
                     .doesNotContain("Check, ");
@@ -187,22 +202,24 @@ class CoatCommandTest {
 
         @Test
         void rejected() throws IOException {
-            Ran ran = film("1,PV-UT-M,BL-1002 1,57,60,59,62,53\n");
+            Ran ran = film(record().piece("PV-UT-M BL-1002 1", "58"));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran))
                     .contains(
                             "Stop, film-check: batch rejected: Batch 1, Black, satin, on aluminium: rejected, 1 read of at"
                                     + " least 2, 1 below limit, 0 allowed.")
-                    .contains("mean below minimum: Batch 1, PV-UT-M BL-1002 1: mean 58.2 µm, minimum 60 µm.");
+                    .contains("Stop, film-check: mean below minimum: Batch 1, PV-UT-M BL-1002 1: mean 58.0 µm, minimum"
+                            + " 60 µm.");
         }
 
         @Test
         void too_few() throws IOException {
-            Ran ran = film("1,PV-UT-M,BL-1002 1,70,71,72,73,74\n");
+            Ran ran = film(record().piece("PV-UT-M BL-1002 1", "70"));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran))
                     .contains("read more, 1 read of at least 2")
-                    .contains("Check, film-check: part not read: Batch 1: no piece of PV-BL-S is read.");
+                    .contains("Check, film-check: part not read: Batch 1: no piece of PV-BL-S is read.")
+                    .contains("Stop, film-check: batch not read: Batch 2,");
         }
 
         @Test
@@ -217,10 +234,19 @@ class CoatCommandTest {
 
         @Test
         void text_for_a_reading() throws IOException {
-            Ran ran = film("1,PV-UT-M,BL-1002 1,thick,71,72,73,74\n");
+            Ran ran = film(record().piece("PV-BL-S BL-1002 1", "thick"));
             assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
             assertThat(ran.err()).contains("film.csv:2 reading 1: found 'thick'; expected a film in µm");
             assertThat(out()).doesNotExist();
+        }
+
+        @Test
+        void text_that_would_steer_a_terminal() throws IOException {
+            Ran ran = film("1,PV-UT-M,BL-1002 1\u001B[31m,70,71,72,73,74\n");
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(ran.err())
+                    .contains("film.csv:2: found the character U+001B")
+                    .doesNotContain("\u001B");
         }
 
         @Test
@@ -233,7 +259,7 @@ class CoatCommandTest {
 
         @Test
         void for_programs() throws IOException {
-            assertThat(film("1,PV-UT-M,BL-1002 1,70,71,72,73,74\n", "--json").out())
+            assertThat(film(record().piece("PV-UT-M BL-1002 1", "70"), "--json").out())
                     .startsWith("{")
                     .contains("\"decision\": \"read more\"");
         }

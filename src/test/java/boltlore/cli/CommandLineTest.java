@@ -79,8 +79,8 @@ class CommandLineTest {
         "--versoin, No option '--versoin'. Did you mean '--version'?",
         "kit --defualts x, No option '--defualts' of 'boltlore kit'. Did you mean '--defaults'?",
         "check one two, One word too many: 'two'.",
-        "why x, Something is missing: boltlore why",
-        "kit, Something is missing: boltlore kit",
+        "why x, Missing: ORDER… PART. boltlore why",
+        "kit, Missing: ORDER. boltlore kit",
         "kit x --out, Missing required parameter for option '--out'"
     })
     @DisplayName("answers a slip with the nearest name and exit 2")

@@ -61,5 +61,22 @@ class CompareCommandTest {
                 .doesNotContain("cost");
         assertThat(json.get("before").get("price").asText()).isEqualTo("40620.00");
         assertThat(json.get("before").get("leadDays").asText()).isEqualTo("55");
+        assertThat(json.has("directCostDifference")).isFalse();
+    }
+
+    @Test
+    void tells_the_difference_of_costs_where_it_is_asked_for_and_masses_in_words() throws IOException {
+        Path other = Path.of("catalog", "orders", "bl-1002.json");
+        Ran ran = Ran.boltlore("compare", ORDER, other, "--cost");
+        JsonNode json = new ObjectMapper()
+                .readTree(Ran.boltlore("compare", ORDER, other, "--cost", "--json")
+                        .out());
+
+        assertThat(words(ran))
+                .containsPattern(
+                        ", \\d+\\.\\d kg less; direct cost of the kit EUR [\\d,.]+ less, full cost EUR [\\d,.]+ less\\.");
+        assertThat(json.get("costCurrency").asText()).isEqualTo("EUR");
+        assertThat(json.get("directCostDifference").asText()).startsWith("-");
+        assertThat(json.get("fullCostDifference").asText()).startsWith("-");
     }
 }

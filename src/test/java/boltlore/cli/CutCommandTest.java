@@ -102,6 +102,52 @@ class CutCommandTest {
         return remnants.findValuesAsText("remnant");
     }
 
+    private static List<String> marks(Path rack) throws IOException {
+        return names(new ObjectMapper().readTree(rack.toFile()));
+    }
+
+    @Test
+    @DisplayName("gives no remnant a mark that another one on the rack has, or one that was cut up had")
+    void marks_are_given_once() throws IOException {
+        Path rack = Files.writeString(
+                folder.resolve("rack.json"),
+                "{\"remnants\": [{\"remnant\": \"BL-1001-3\", \"material\": \"s235-tube-40x40x3\", \"lengthMm\": \"150\"},"
+                        + " {\"remnant\": \"BL-1001-1\", \"material\": \"s235-tube-40x40x3\", \"lengthMm\": \"2400\"}]}");
+        Path left = folder.resolve("left.json");
+        json(cut(ONE, "--remnants", rack, "--left", left, "--json"));
+        List<String> first = marks(left);
+        assertThat(first).doesNotHaveDuplicates().contains("BL-1001-1", "BL-1001-3");
+
+        Path again = folder.resolve("again.json");
+        json(cut(ONE, "--remnants", left, "--left", again, "--json"));
+
+        assertThat(marks(again)).doesNotHaveDuplicates().containsAll(first).hasSizeGreaterThan(first.size());
+    }
+
+    @Test
+    @DisplayName("carries heat numbers that somebody wrote into the rack over into the same file")
+    void heat_numbers_are_carried() throws IOException {
+        Path rack = folder.resolve("rack.json");
+        json(cut(ONE, "--left", rack, "--json"));
+        String heated = Files.readString(rack).replaceFirst("(\"lengthMm\": \"[0-9.]+\")", "$1, \"heat\": \"OS-4711\"");
+        Files.writeString(rack, heated);
+
+        Ran ran = cut(OTHER, "--remnants", rack, "--left", rack);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(rack).content().contains("OS-4711").isNotEqualTo(heated);
+    }
+
+    @Test
+    @DisplayName("does not replace a rack that it has not written, even where it was read from there")
+    void a_rack_written_by_hand_stays() throws IOException {
+        Path rack = Files.copy(RACK, folder.resolve("rack.json"));
+        Ran ran = cut(ONE, "--remnants", rack, "--left", rack);
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(ran.err()).contains("name another place");
+        assertThat(rack).hasSameTextualContentAs(RACK);
+    }
+
     @Test
     @DisplayName("finds what is not to be cut until somebody decides, of the order that it belongs to")
     void on_hold() throws IOException {
@@ -116,7 +162,7 @@ class CutCommandTest {
             assertThat(finding.get("severity").asText()).isEqualTo("check");
             assertThat(finding.get("data").get("order").asText()).isEqualTo("BL-1002");
         });
-        assertThat(tables(together).get("held-back")).hasSameSizeAs(together.get("findings"));
+        assertThat(tables(together).get("on-hold")).hasSameSizeAs(together.get("findings"));
         assertThat(decided.get("findings")).isEmpty();
     }
 
@@ -127,6 +173,22 @@ class CutCommandTest {
 
         assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out()).contains("BL-1006").contains("1 sheet written to");
+        assertThat(folder.resolve("out/csv/cutting-list-findings.csv"))
+                .content()
+                .contains("order stopped")
+                .contains("Order BL-1006, due ");
+    }
+
+    @Test
+    @DisplayName("as JSON says of an order that something stops what stops it")
+    void stopped_orders_as_json() throws IOException {
+        Ran ran = cut(ONE, ORDERS.resolve("bl-1006.json"), "--json");
+        JsonNode orders = new ObjectMapper().readTree(ran.out()).get("orders");
+        assertThat(orders).hasSize(2);
+        assertThat(orders.get(0).get("findings").findValuesAsText("kind")).contains("order stopped");
+        assertThat(orders.get(1).get("order").asText()).isEqualTo("BL-1006");
+        assertThat(orders.get(1).get("stops").asBoolean()).isTrue();
+        assertThat(orders.get(1).get("findings")).isNotEmpty();
     }
 
     @Test

@@ -112,6 +112,39 @@ class KitCommandTest {
     }
 
     @Test
+    @DisplayName("keeps its sheets where another command writes into the same folder")
+    void keeps_its_own_sheets() throws IOException {
+        Path made = folder.resolve("BL-1001");
+        Ran.boltlore("kit", "catalog/orders/bl-1001.json", "--out", folder);
+        byte[] batch = Files.readAllBytes(made.resolve("powder-coat-batch.xlsx"));
+
+        Ran coat = Ran.boltlore("coat", "catalog/orders/bl-1002.json", "--out", made);
+
+        assertThat(made.resolve("powder-coat-batch.xlsx")).hasBinaryContent(batch);
+        assertThat(made.resolve("powder-coat-batch.new.xlsx")).exists();
+        assertThat(coat.err().replaceAll("\\s+", " "))
+                .contains(
+                        "powder-coat-batch.xlsx was written by 'kit' of BL-1001: it stays as it is, and what is new is"
+                                + " powder-coat-batch.new.xlsx beside it.");
+    }
+
+    @Test
+    @DisplayName("refuses an order whose vehicle is still to be built")
+    void refuses_a_vehicle_of_the_future() throws IOException {
+        String text = Files.readString(Path.of("catalog/orders/bl-1001.json"));
+        Path order = Files.writeString(
+                folder.resolve("later.json"),
+                text.replaceFirst("\"donorBuilt\": \"[^\"]*\"", "\"donorBuilt\": \"2190-05\"")
+                        .replaceFirst("\"placed\": \"[^\"]*\",", ""));
+
+        Ran kit = Ran.boltlore("kit", order, "--out", folder);
+
+        assertThat(kit.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(kit.err().replaceAll("\\s+", " "))
+                .contains("/donorBuilt: found built 2190-05; expected a day not after today");
+    }
+
+    @Test
     @DisplayName("writes no sheet of an order in conflict, and says which limits it breaks")
     void writes_no_sheet_of_a_conflict() {
         Ran ran = Ran.boltlore("kit", ORDERS.resolve("bl-1006.json"), "--out", out);
@@ -151,6 +184,39 @@ class KitCommandTest {
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("'BL-1001', which is also in");
         assertThat(out.resolve("exports/BL-1001")).isDirectory();
+    }
+
+    @Test
+    @DisplayName("tells each waiver that speaks of nothing that the rules or a trade found, and no other")
+    void tells_waivers_without_finding() throws IOException {
+        String by = "\"who\": \"Rowan Dell\", \"when\": \"2026-07-08\", \"why\": \"Looked at.\"}";
+        Path order = out.resolve("waiving.json");
+        Files.writeString(
+                order,
+                Files.readString(ORDERS.resolve("bl-1010.json"))
+                        .replace(
+                                "\"waived\": [",
+                                "\"waived\": [{\"finding\": \"inlet of another market\", \"subject\": \"type-2\", " + by
+                                        + ", {\"finding\": \"no mask in that size\", " + by
+                                        + ", {\"finding\": \"bolt without torque\", \"subject\": \"lifting-eyes\", "
+                                        + by
+                                        + ", {\"finding\": \"bolt without torque\", \"subject\": \"lifting-eye\", " + by
+                                        + ", {\"finding\": \"sizes by mass\", " + by + ","));
+
+        Ran ran = Ran.boltlore("kit", order, "--out", out.resolve("sheets"), "--json");
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        JsonNode findings = new ObjectMapper().readTree(ran.out()).get(0).get("findings");
+        assertThat(findings(findings))
+                .filteredOn(finding -> finding.startsWith("waiver without finding "))
+                .containsExactlyInAnyOrder(
+                        "waiver without finding inlet of another market: type-2",
+                        "waiver without finding no mask in that size",
+                        "waiver without finding bolt without torque: lifting-eye");
+        assertThat(findings.findValuesAsText("says"))
+                .contains("The order waives 'no mask in that size', but the kit has no such finding.");
+        assertThat(findings)
+                .anyMatch(finding -> finding.path("rule").asText().equals("An unused bracket is kept on purpose"));
     }
 
     /** What a trade finds is told and stops the exit, but whoever mends it needs the sheets. */

@@ -61,8 +61,8 @@ class KitFindingsTest {
         String bill = bill(out.resolve("again/BL-1001/bill.xlsx"));
         assertThat(found).isNotEmpty().allSatisfy(finding -> {
             assertThat(told.out().replaceAll("\\s+", " "))
-                    .contains(finding.get("says").asText());
-            assertThat(bill).contains(finding.get("says").asText());
+                    .contains(finding.get("sentence").asText());
+            assertThat(bill).contains(finding.get("sentence").asText());
         });
         boolean stops = found.stream()
                 .anyMatch(finding -> finding.get("severity").asText().equals("stop"));
@@ -118,7 +118,7 @@ class KitFindingsTest {
                     .forEach(finding -> some.add(finding.get("by").asText() + " "
                             + finding.get("kind").asText() + ": "
                             + finding.get("subject").asText() + ": "
-                            + finding.get("says").asText()));
+                            + finding.get("sentence").asText()));
         });
         return found;
     }

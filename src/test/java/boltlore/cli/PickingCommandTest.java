@@ -50,8 +50,8 @@ class PickingCommandTest {
             assertThat(finding.get("severity").asText()).isEqualTo("check");
         });
         JsonNode tables = orders.get(0).get("reports").get(0).get("tables");
-        assertThat(tables.get("walk")).hasSizeGreaterThan(100);
-        assertThat(tables.get("held-back")).isNotEmpty();
+        assertThat(tables.get("bins")).hasSizeGreaterThan(100);
+        assertThat(tables.get("on-hold")).isNotEmpty();
         assertThat(tables.get("bags").findValuesAsText("stage")).contains("front", "cabin");
         assertThat(orders.get(1).get("findings")).isEmpty();
     }

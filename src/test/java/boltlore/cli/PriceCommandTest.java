@@ -114,7 +114,10 @@ class PriceCommandTest {
                 .isEqualByComparingTo(step(order, "Price before tax", "quoted").add(step(order, "Tax", "quoted")));
         assertThat(facts.get("rate-of").get("value").asText()).isEqualTo("2026-06-15");
         assertThat(number(facts.get("margin-left"), "value")).isPositive();
-        assertThat(table(order, "cost-statement", "chain").get(0).get("part").asText())
+        assertThat(table(order, "cost-statement", "critical-path")
+                        .get(0)
+                        .get("part")
+                        .asText())
                 .isEqualTo("BM-44");
     }
 
@@ -147,7 +150,7 @@ class PriceCommandTest {
         assertThat(order.get("findings"))
                 .anyMatch(finding -> finding.get("kind").asText().equals("discount above agreed")
                         && finding.get("severity").asText().equals("check")
-                        && finding.get("says").asText().startsWith("The discount is 10 %; 4 % is agreed with "));
+                        && finding.get("sentence").asText().startsWith("The discount is 10 %; 4 % is agreed with "));
     }
 
     @Test
@@ -156,6 +159,26 @@ class PriceCommandTest {
                 .get("orders")
                 .get(0);
         assertThat(kinds(order)).doesNotContain("discount above agreed", "loss");
+    }
+
+    @Test
+    void the_discount_of_the_orders_own_terms_is_agreed_and_only_more_than_that_is_told() throws IOException {
+        Path order = folder.resolve("own-terms.json");
+        Files.writeString(
+                order,
+                Files.readString(Path.of(FIRST))
+                        .strip()
+                        .replaceAll("\\}$", ", \"terms\": {\"discountPercent\": \"7\"}}"));
+
+        assertThat(kinds(priced(order))).doesNotContain("discount above agreed");
+        assertThat(kinds(priced(order, "--discount", "7.1"))).contains("discount above agreed");
+        assertThat(kinds(priced(FIRST, "--discount", "7"))).contains("discount above agreed");
+    }
+
+    private JsonNode priced(Object order, String... options) throws IOException {
+        Object[] command = Stream.concat(Stream.of("price", order, "--json", "--out", out()), Stream.of(options))
+                .toArray();
+        return json(command).get("orders").get(0);
     }
 
     @Test
@@ -175,6 +198,9 @@ class PriceCommandTest {
                 .get("orders")
                 .get(0);
         assertThat(kinds(order)).contains("margin below target").doesNotContain("loss");
+        assertThat(order.get("findings"))
+                .anyMatch(finding -> finding.get("kind").asText().equals("margin below target")
+                        && finding.get("severity").asText().equals("check"));
         assertThat(kinds(json("price", FIRST, "--json", "--out", folder.resolve("whole"))
                         .get("orders")
                         .get(0)))
@@ -188,12 +214,12 @@ class PriceCommandTest {
                 .get("orders")
                 .get(0);
         assertThat(late.get("findings"))
-                .anyMatch(finding -> finding.get("says")
+                .anyMatch(finding -> finding.get("sentence")
                         .asText()
                         .equals(
                                 "The kit is due on 2026-06-19; everything ordered on 2026-04-26, it ships on 2026-06-20 at"
                                         + " the earliest, 1 days too late."))
-                .anyMatch(finding -> finding.get("says").asText().endsWith("before 2026-04-26: DU-90."));
+                .anyMatch(finding -> finding.get("sentence").asText().endsWith("before 2026-04-26: DU-90."));
         JsonNode inTime = json("price", FIRST, "--json", "--out", out(), "--on", "2026-04-25")
                 .get("orders")
                 .get(0);

@@ -39,7 +39,7 @@ class ProveCommandTest {
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.OK);
         assertThat(ran.out())
                 .contains("t-shirt: ", " statements about 11 valid orders")
-                .contains("Every position is filled whenever it is due.");
+                .contains("Every required position has a part.");
         assertThat(ran.err()).isEmpty();
     }
 
@@ -84,7 +84,7 @@ class ProveCommandTest {
     @Test
     @DisplayName("counts what is accepted in vain as no defect")
     void says_what_is_accepted_in_vain() throws IOException {
-        Path edited = accepting("line that no order brings: a", "line that no order brings: b-and-a-half");
+        Path edited = accepting("line in no order: a", "line in no order: b-and-a-half");
 
         Ran ran = Ran.boltlore("prove", "film-hole", "--catalogue", edited);
 
@@ -92,8 +92,8 @@ class ProveCommandTest {
         assertThat(ran.out())
                 .contains("1 defect")
                 .contains("Stop: required part missing: print-film")
-                .contains("line that no order brings: a: no valid order has it any more.")
-                .contains("line that no order brings: b-and-a-half: this family has nothing of that name.")
+                .contains("line in no order: a: no valid order has it any more.")
+                .contains("line in no order: b-and-a-half: this family has nothing of that name.")
                 .doesNotContain("found by a trade");
     }
 
@@ -126,7 +126,7 @@ class ProveCommandTest {
                 "joints not known: kit",
                 "lines on hold: a",
                 "line that no order bring: a",
-                "line that no order brings: a");
+                "line in no order: a");
 
         for (String command : List.of("prove", "check")) {
             Ran ran = Ran.boltlore(command, "--catalogue", edited);
@@ -134,12 +134,12 @@ class ProveCommandTest {
             assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.FAULTS);
             assertThat(ran.err().replaceAll("\\s+", " "))
                     .contains("film-hole/family.json")
-                    .contains("'required part missing: print-film', which stops the sheets of orders")
-                    .contains("'fuse above cable: traction', which stops the sheets of orders")
+                    .contains("'required part missing: print-film', a Stop")
+                    .contains("'fuse above cable: traction', a Stop")
                     .contains("'joints not known: kit', which is told and asks for nothing")
                     .contains("'lines on hold: a', which each order decides on")
                     .contains("'line that no order bring: a', which is no kind of finding")
-                    .contains("Did you mean 'line that no order brings'?")
+                    .contains("Did you mean 'line in no order'?")
                     .doesNotContain("/accepted/5/");
         }
     }
@@ -202,7 +202,7 @@ class ProveCommandTest {
     @DisplayName("writes witnesses that 'kit' resolves to the finding they show")
     void writes_witnesses_that_kit_resolves() {
         Ran proved = prove("film-hole", "film-overlap", "--examples", folder);
-        assertThat(proved.out()).contains("Witness: " + folder.resolve("film-hole-example-001.json"));
+        assertThat(proved.out()).contains("Example order: " + folder.resolve("film-hole-example-001.json"));
 
         Ran kit = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));
 
@@ -233,7 +233,7 @@ class ProveCommandTest {
         JsonNode hole = proof.get("defects").get(0);
         assertThat(hole.get("kind").asText()).isEqualTo("required part missing");
         assertThat(hole.get("severity").asText()).isEqualTo("stop");
-        assertThat(hole.get("touches").asText()).isEqualTo("4");
+        assertThat(hole.get("affected").asText()).isEqualTo("4");
         assertThat(hole.get("percent").asText()).isEqualTo("36.36");
         assertThat(hole.get("countedAgainBy").asText()).isEqualTo("plain enumeration");
         assertThat(hole.get("noOtherOrder").asBoolean()).isTrue();

@@ -80,7 +80,7 @@ class RecordsKeptTest {
     void every_file_of_every_sheet() throws IOException {
         Files.writeString(
                 folder.resolve("readings.json"),
-                "{\"readings\": [{\"batch\": 1, \"part\": \"PV-BL-S\", \"um\": [70, 71, 69, 74, 70]}]}");
+                "{\"readings\": [{\"limits\": \"F\", \"part\": \"PV-BL-S\", \"piece\": \"BL-1001 1\", \"um\": [70, 71, 69, 74, 70]}]}");
         everythingWritten(Path.of("catalog"));
         Map<Path, byte[]> filled = new TreeMap<>();
         for (Path file : files()) {
@@ -129,7 +129,7 @@ class RecordsKeptTest {
         Path film = onlyFile("glob:**/csv/*film*.csv");
         String read = Files.readString(film)
                 .lines()
-                .map(line -> line.replaceFirst(",{10}$", ",,70,71,69,74,70,,,,"))
+                .map(line -> line.replaceFirst(",{10}$", ",70,71,69,74,70,,,,,"))
                 .reduce("", (all, line) -> all + line + "\r\n");
         Files.writeString(film, read);
         assertThat(read).contains("70,71,69,74,70");
@@ -271,7 +271,7 @@ class RecordsKeptTest {
                 .isZero();
         Files.writeString(left, Files.readString(left) + "\n");
 
-        Ran refused = boltlore("cut", SECOND, "--remnants", left, "--out", folder.resolve("cutting"), "--left", left);
+        Ran refused = boltlore("cut", SECOND, "--out", folder.resolve("cutting"), "--left", left);
 
         assertThat(refused.exit()).isEqualTo(Exit.NOT_WRITTEN);
         assertThat(flat(refused.err())).contains("a file that was changed after it was written");

@@ -47,6 +47,17 @@ class ShipCommandTest {
         assertThat(out().resolve("BL-2001/json/shipping-papers.json")).isRegularFile();
     }
 
+    @Test
+    void a_destination_that_nobody_has_told_is_to_be_checked_when_it_is_shipped_and_only_noted_in_the_kit() {
+        String shipped = boltlore("ship", FIRST, "--out", out()).out().replaceAll("\\s+", " ");
+        String kit = boltlore("kit", FIRST, "--out", out().resolve("kit")).out().replaceAll("\\s+", " ");
+
+        assertThat(shipped).contains("Check, ship: destination not told: The destination is not given (--to)");
+        assertThat(kit)
+                .contains("Note, ship: destination not told yet: The destination is not given yet")
+                .doesNotContain("--to");
+    }
+
     private JsonNode order(Object... arguments) throws IOException {
         return json(arguments).get("orders").get(0);
     }
@@ -79,7 +90,7 @@ class ShipCommandTest {
         BigDecimal other = fact(order("ship", OTHER_FAMILY, "--json", "--out", out()), "points");
         JsonNode both = order("ship", FIRST, OTHER_FAMILY, "--json", "--out", out());
         assertThat(fact(both, "points")).isEqualByComparingTo(one.add(other));
-        assertThat(both.get("findings").findValuesAsText("says"))
+        assertThat(both.get("findings").findValuesAsText("sentence"))
                 .anySatisfy(says -> assertThat(says).contains("ADR points with the other order in the vehicle"));
     }
 

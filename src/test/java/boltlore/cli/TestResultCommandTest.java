@@ -80,6 +80,30 @@ class TestResultCommandTest {
         }
     }
 
+    @Test
+    void a_record_that_would_steer_a_terminal_is_refused_with_its_line() throws IOException {
+        String csv = Files.readString(first().withSemicolons(file("record.csv")));
+        int line = csv.indexOf('\n', csv.length() / 2) + 1;
+        Files.writeString(file("bad.csv"), csv.substring(0, line) + "\u001B[31m" + csv.substring(line));
+
+        Ran ran = judge(file("bad.csv"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(flat(ran.err()))
+                .contains("bad.csv:" + (csv.substring(0, line).lines().count() + 1))
+                .contains("found the character U+001B, which cannot be seen; expected text that can be read");
+        assertThat(ran.err()).doesNotContain("\u001B");
+    }
+
+    @Test
+    void a_json_record_that_would_steer_a_terminal_is_refused() throws IOException {
+        String json = Files.readString(first().in(file("record.json")));
+        Files.writeString(file("bad.json"), json.replaceFirst("\"by\": \"", "\"by\": \"\\\\u001b[31m"));
+
+        assertThat(Files.readString(file("bad.json"))).contains("\\u001b");
+        assertThat(judge(file("bad.json")).exit()).isEqualTo(Exit.FAULTS);
+    }
+
     @Nested
     @DisplayName("of a vehicle that is not")
     class NotInOrder {
@@ -92,6 +116,18 @@ class TestResultCommandTest {
                     .contains("Not passed: 1 of ")
                     .contains("Stop, test-result: test failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit"
                             + " below 0.1 Ω; outside the limit by 0.02 Ω");
+        }
+
+        @Test
+        void isolation_by_voltages_that_cannot_be_stops_the_vehicle() {
+            String box = "isolation-link.junction-box";
+            Ran ran = judge(first().write(box + ".v1", "0.3")
+                    .write(box + ".v2", "0.3")
+                    .write(box + ".v1-ro", "0.2")
+                    .in(file("record.json")));
+
+            assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(flat(ran.out())).contains("not plausible, repeat: V1 is 0.3 V");
         }
 
         @Test

@@ -1,6 +1,7 @@
 package boltlore.exports;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -214,6 +215,70 @@ class ExportsTest {
     }
 
     @Test
+    @DisplayName(
+            "of another kind of run are never replaced: the new sheet comes beside them, and a sentence says whose they are")
+    void leave_what_another_kind_wrote_under_the_same_name() throws IOException {
+        of("kit", "BL-1", file("batch.xlsx", "1"));
+
+        Written first = of("coat", "BL-2", file("batch.xlsx", "2"));
+        Written second = of("coat", "BL-2", file("batch.xlsx", "3"));
+
+        assertThat(place("batch.xlsx")).hasContent("1");
+        assertThat(place("batch.new.xlsx")).hasContent("3");
+        assertThat(first.kept())
+                .containsExactly(
+                        place("batch.xlsx")
+                                + " was written by 'kit' of BL-1: it stays as it is, and what is new is batch.new.xlsx beside it.");
+        assertThat(second.kept()).hasSize(1);
+        assertThat(of("kit", "BL-1", file("batch.xlsx", "4")).kept()).isEmpty();
+        assertThat(place("batch.xlsx")).hasContent("4");
+        assertThat(place("batch.new.xlsx")).hasContent("3");
+    }
+
+    @Test
+    @DisplayName("of another kind of run that are just the same stay that run's own")
+    void the_same_stays_whose_it_is() throws IOException {
+        of("kit", "BL-1", file("batch.xlsx", "1"));
+        assertThat(of("coat", "BL-1", file("batch.xlsx", "1")).kept()).isEmpty();
+
+        assertThat(of("kit", "BL-1", file("batch.xlsx", "2")).kept()).isEmpty();
+        assertThat(names(place(""))).containsExactly(".boltlore", "batch.xlsx");
+    }
+
+    @Test
+    @DisplayName("of other orders make room for those of the same kind of run, but not without a word")
+    void tell_of_other_orders() throws IOException {
+        of("coat", "BL-1", file("batch.xlsx", "1"), file("csv/batch.csv", "1"));
+
+        assertThat(of("coat", "BL-2", file("batch.xlsx", "2"), file("csv/batch.csv", "2"))
+                        .kept())
+                .containsExactly("In " + place("") + " the sheets of BL-1 have made room for those of BL-2.");
+        assertThat(of("coat", "BL-2", file("batch.xlsx", "3"), file("csv/batch.csv", "2"))
+                        .kept())
+                .isEmpty();
+    }
+
+    @Test
+    @DisplayName("as one file never take the place of what another kind of run wrote")
+    void one_file_of_another_kind() throws IOException {
+        Path file = exports.resolve("left.json");
+        Exports.file(file, "cut --left", bytes("1"));
+
+        assertThat(Exports.file(file, "prove --report", bytes("2")).faults())
+                .singleElement()
+                .satisfies(
+                        fault -> assertThat(fault.found()).isEqualTo("a file that 'cut --left left.json' has written"));
+        assertThat(file).hasContent("1");
+    }
+
+    private Written of(String kind, String order, SheetFile... files) {
+        Outcome<Written> outcome =
+                Exports.write(place(""), List.of(new SheetSet(kind, List.of(order), Arrays.asList(files), true)));
+        assertThat(outcome.faults()).isEmpty();
+        return ((Outcome.Sound<Written>) outcome).value();
+    }
+
+    @Test
     @DisplayName("that are not all there take no earlier ones away")
     void incomplete_sets_remove_nothing() throws IOException {
         write("kit", file("bill.xlsx", "1"), file("quotation.xlsx", "1"));
@@ -292,6 +357,28 @@ class ExportsTest {
             assertThat(fault.file()).isEqualTo("/proc/boltlore/BL-1");
             assertThat(fault.found()).isEqualTo("a place where no folder can be made");
         });
+    }
+
+    @Test
+    @DisplayName("into a folder that may only be read are refused in a sentence, and all stays as it was")
+    void refuse_a_folder_that_may_only_be_read() throws IOException {
+        written(file("bill.xlsx", "1"));
+        try {
+            assertThat(place(".boltlore").toFile().setWritable(false)).isTrue();
+            assertThat(place("").toFile().setWritable(false)).isTrue();
+            assumeThat(Files.isWritable(place("")))
+                    .as("whether this user may write everywhere")
+                    .isFalse();
+
+            assertThat(write("kit", file("bill.xlsx", "2")).faults())
+                    .singleElement()
+                    .satisfies(fault -> assertThat(fault.found()).isEqualTo("no permission to write here"));
+            assertThat(place("bill.xlsx")).hasContent("1");
+            assertThat(names(place(".boltlore"))).containsExactly("written.json");
+        } finally {
+            assertThat(place("").toFile().setWritable(true)).isTrue();
+            assertThat(place(".boltlore").toFile().setWritable(true)).isTrue();
+        }
     }
 
     @Test

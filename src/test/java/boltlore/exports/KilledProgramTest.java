@@ -26,6 +26,10 @@ class KilledProgramTest {
             Path.of("target", "boltlore", "bin", "boltlore").toAbsolutePath().toString();
     private static final String ORDER = "catalog/orders/bl-2001.json";
     private static final int ROUNDS = 20;
+
+    /** Of the kills while it writes at least so many have to leave something half done, or nothing was tried. */
+    private static final int LEAST_HITS = 3;
+
     private static final int LONGEST_WRITING_MS = 40;
 
     @TempDir
@@ -58,8 +62,10 @@ class KilledProgramTest {
         Random random = new Random(seed);
         Path exports = temp.resolve("exports-0");
         boolean written = false;
+        int hits = 0;
         for (int round = 1; round <= ROUNDS; round++) {
             killed(round, exports, random);
+            hits += isWriting(exports) ? 1 : 0;
             // A process looks for what dead runs left once in a folder; for this one it is another folder each time.
             exports = Files.move(Files.createDirectories(exports), temp.resolve("exports-" + round));
             Exports.write(exports.resolve("BL-1"), List.of());
@@ -77,6 +83,8 @@ class KilledProgramTest {
                         .isFalse();
             }
         }
+        System.out.println("KilledProgramTest: " + hits + " kills hit the writing");
+        assertThat(hits).as("kills that hit the writing").isGreaterThanOrEqualTo(LEAST_HITS);
         run("kit", "--all", ORDER, "--out", exports.toString());
         assertThat(prints(exports.resolve("BL-2001"))).isEqualTo(sets.get(0));
     }

@@ -145,8 +145,8 @@ class KilledRunTest {
 
     private void killedAfter(int steps) throws IOException {
         Manifest before = ((Outcome.Sound<Manifest>) Manifest.of(folder)).value();
-        Outcome<Plan> planned =
-                new Plan(folder, folder.folder(), before, true).of(List.of(new SheetSet("kit", NEW, true)));
+        Outcome<Plan> planned = new Plan(folder, folder.folder(), before, true, Plan.NOTHING)
+                .of(List.of(new SheetSet("kit", NEW, true)));
         Plan plan = ((Outcome.Sound<Plan>) planned).value();
         for (Plan.Coming coming : plan.coming()) {
             folder.fresh().makeRoomFor(coming.name());

@@ -68,12 +68,13 @@ final class PlainElectrics {
         Facts charger = facts(Role.CHARGER);
         boolean feedsOut = charger.twoWay() != null && charger.twoWay();
         if (outlet.socket() != null && kit.choice.inRole(Role.CHARGER).isPresent() && !feedsOut) {
-            findings.add(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, name(Role.EXPORT), name(Role.CHARGER)));
+            findings.add(new Finding(
+                    FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, name(Role.EXPORT), name(Role.CHARGER)));
         }
         if (outlet.volts() != null && outlet.amps() != null && charger.exportKw() != null) {
             BigDecimal watts = outlet.volts().multiply(outlet.amps());
             if (over(watts, charger.exportKw().multiply(BigDecimal.valueOf(1_000)))) {
-                findings.add(new Finding(FindingKind.EXPORT_ABOVE_RATING, name(Role.EXPORT), name(Role.CHARGER)));
+                findings.add(new Finding(FindingKind.V2L_OUTLET_ABOVE_CHARGER, name(Role.EXPORT), name(Role.CHARGER)));
             }
         }
     }
@@ -86,7 +87,7 @@ final class PlainElectrics {
         Facts market = facts(Role.MARKET);
         String socket = facts(Role.EXPORT).socket();
         stranger(FindingKind.INLET_OF_ANOTHER_MARKET, name(Role.INLET), name(Role.INLET), market.inlets());
-        stranger(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, name(Role.EXPORT), socket, market.sockets());
+        stranger(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, name(Role.EXPORT), socket, market.sockets());
         stranger(FindingKind.LABELS_OF_ANOTHER_MARKET, name(Role.LANGUAGE), name(Role.LANGUAGE), market.languages());
     }
 

@@ -61,7 +61,7 @@ class InjectedDefectsTest {
                         "value never possible: bs-1363 (export)",
                         "value never possible: as-nzs-3112 (export)",
                         "value always forced: left (drive-side)",
-                        "limit that never bites: english-labels",
+                        "limit without effect: english-labels",
                         "limit implied by others: left-hand-north-america",
                         "limit implied by others: j3400-north-america"),
                 broken(
@@ -70,7 +70,7 @@ class InjectedDefectsTest {
                                         "early-two-strings-60-kw",
                                         all(is("body-era", "early"), is("battery", "two-strings")),
                                         is("drive-unit", "60-kw")),
-                        "limit that never bites: early-two-strings-60-kw"),
+                        "limit without effect: early-two-strings-60-kw"),
                 broken(
                         "a limit that follows from two others",
                         van().never("90-kw-early-body", all(is("body-era", "early"), is("drive-unit", "90-kw"))),
@@ -90,14 +90,14 @@ class InjectedDefectsTest {
                                         "when",
                                         all(is("inlet", "j3400"), is("drive-side", "right"))),
                         "required part missing: inlet-loom",
-                        "line that no order brings: inlet-loom-j3400-left",
-                        "part that no order brings: PV-WL-IJL"),
+                        "line in no order: inlet-loom-j3400-left",
+                        "part in no order: PV-WL-IJL"),
                 broken(
                         "a part that stands only on a line that no order calls for",
                         van().line("label-heater-fr", "when", all(is("heater", "none"), is("heater", "air"))),
                         "required part missing: label-heater",
-                        "line that no order brings: label-heater-fr",
-                        "part that no order brings: LB-HE-FR"),
+                        "line in no order: label-heater-fr",
+                        "part in no order: LB-HE-FR"),
                 broken(
                         "a line that reaches into another's orders",
                         van().line("stone-guard-early", "when", is("body-era", "early", "middle")),
@@ -250,24 +250,24 @@ class InjectedDefectsTest {
                 broken(
                         "a socket's limit taken out",
                         van().withoutLimit("nema-5-15-north-america"),
-                        "export socket of another market: nema-5-15 (europe)",
-                        "export socket of another market: nema-5-15 (united-kingdom)",
-                        "export socket of another market: nema-5-15 (australia-new-zealand)"),
+                        "V2L outlet of another market: nema-5-15 (europe)",
+                        "V2L outlet of another market: nema-5-15 (united-kingdom)",
+                        "V2L outlet of another market: nema-5-15 (australia-new-zealand)"),
                 broken(
-                        "an export without its two-way charger",
+                        "a V2L outlet without its bidirectional charger",
                         van().withoutLimit("export-two-way"),
-                        "export needs a two-way charger: cee-7-3 (seven)",
-                        "export needs a two-way charger: cee-7-3 (eleven)",
-                        "export needs a two-way charger: bs-1363 (seven)",
-                        "export needs a two-way charger: bs-1363 (eleven)",
-                        "export needs a two-way charger: nema-5-15 (seven)",
-                        "export needs a two-way charger: nema-5-15 (eleven)",
-                        "export needs a two-way charger: as-nzs-3112 (seven)",
-                        "export needs a two-way charger: as-nzs-3112 (eleven)"),
+                        "V2L outlet needs a bidirectional charger: cee-7-3 (seven)",
+                        "V2L outlet needs a bidirectional charger: cee-7-3 (eleven)",
+                        "V2L outlet needs a bidirectional charger: bs-1363 (seven)",
+                        "V2L outlet needs a bidirectional charger: bs-1363 (eleven)",
+                        "V2L outlet needs a bidirectional charger: nema-5-15 (seven)",
+                        "V2L outlet needs a bidirectional charger: nema-5-15 (eleven)",
+                        "V2L outlet needs a bidirectional charger: as-nzs-3112 (seven)",
+                        "V2L outlet needs a bidirectional charger: as-nzs-3112 (eleven)"),
                 broken(
                         "a charger's export rating below its socket",
                         van().fact("charger", "seven-two-way", "exportKw", new BigDecimal("3.0")),
-                        "export above the charger's rating: cee-7-3 (seven-two-way)"),
+                        "V2L outlet above the charger's rating: cee-7-3 (seven-two-way)"),
                 broken(
                         "a charger that draws more than its inlet carries",
                         van().fact("charger", "seven", "amps", new BigDecimal("40")),
@@ -335,6 +335,6 @@ class InjectedDefectsTest {
 
     /** Lines and parts of a value that can no longer be chosen are dead with it. */
     private static boolean isConsequence(String title) {
-        return title.startsWith("line that no order brings") || title.startsWith("part that no order brings");
+        return title.startsWith("line in no order") || title.startsWith("part in no order");
     }
 }

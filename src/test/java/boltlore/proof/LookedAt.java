@@ -58,13 +58,13 @@ record LookedAt(Catalogue catalogue, Family family, List<Seen> orders) {
             case "no valid order" -> orders.isEmpty();
             case "value never possible" -> !some(order -> chosen(order, statement));
             case "value always forced" -> !some(order -> !chosen(order, statement));
-            case "line that no order brings" -> !some(order -> called(order, statement));
-            case "part that no order brings" -> !some(order -> brings(order, statement));
-            case "part that every order brings" -> !some(order -> !brings(order, statement));
+            case "line in no order" -> !some(order -> called(order, statement));
+            case "part in no order" -> !some(order -> brings(order, statement));
+            case "part in every order" -> !some(order -> !brings(order, statement));
             case "bracket that is never of use" ->
                 !some(order -> called(order, statement) && !unused(order.kept().kit(), statement));
             case "leaving out unused brackets creates a stop" -> some(order -> createsStop(order, statement));
-            case "limit that never bites" -> !someWithout(statement, limit -> limit.when());
+            case "limit without effect" -> !someWithout(statement, limit -> limit.when());
             case "limit implied by others" -> !someWithout(statement, Limit::forbids);
             case "limits that say the same" -> same(statement);
             default ->

@@ -44,7 +44,7 @@ class UnusualFamiliesTest {
         FamilyProof proof = prove(oneLine().draw());
 
         assertThat(proof.orders()).isEqualTo(new Count.Exactly(BigInteger.ONE));
-        assertThat(titles(proof)).containsExactly("part that every order brings: P-1");
+        assertThat(titles(proof)).containsExactly("part in every order: P-1");
     }
 
     @Test
@@ -52,7 +52,7 @@ class UnusualFamiliesTest {
         FamilyProof proof = prove(oneLine().option("only", "this").draw());
 
         assertThat(proof.orders()).isEqualTo(new Count.Exactly(BigInteger.ONE));
-        assertThat(titles(proof)).containsExactly("part that every order brings: P-1");
+        assertThat(titles(proof)).containsExactly("part in every order: P-1");
     }
 
     @Test
@@ -73,7 +73,7 @@ class UnusualFamiliesTest {
         FamilyProof proof = prove(large);
 
         assertThat(proof.orders()).isEqualTo(new Count.Exactly(BigInteger.valueOf(20_000)));
-        assertThat(titles(proof)).containsExactly("part that every order brings: P-1");
+        assertThat(titles(proof)).containsExactly("part in every order: P-1");
         assertThat(Evidence.write(proof, (name, text) -> {}))
                 .isEqualTo(proof.answers().size());
         assertThat(Duration.ofNanos(System.nanoTime() - before)).isLessThan(Duration.ofMinutes(2));

@@ -55,7 +55,7 @@ class WorkedProofsTest {
         assertThat(expected("TS-20")).isEqualTo("yes");
 
         FamilyProof proof = WorkedFamilies.prove("t-shirt-idle-limit");
-        assertThat(defects(proof)).containsExactly("limit that never bites: l3 0");
+        assertThat(defects(proof)).containsExactly("limit without effect: l3 0");
         assertThat(proof.defects().findFirst().orElseThrow().limits())
                 .extracting(Limit::name)
                 .containsExactly("l3", "l1", "l2");
@@ -118,9 +118,7 @@ class WorkedProofsTest {
         FamilyProof proof = WorkedFamilies.prove("film-dead");
         assertThat(defects(proof))
                 .containsExactly(
-                        "required part missing: print-film 11",
-                        "line that no order brings: d 0",
-                        "part that no order brings: EX-A 0");
+                        "required part missing: print-film 11", "line in no order: d 0", "part in no order: EX-A 0");
         assertThat(proof.defects().skip(1).findFirst().orElseThrow().limits())
                 .extracting(Limit::name)
                 .containsExactly("l2");

@@ -16,7 +16,7 @@ public final class BulkExample {
     private static final LocalDate DATED = LocalDate.of(2026, 3, 12);
     private static final int GROUPS = 12;
     private static final String HIGH_VOLTAGE =
-            "High voltage can kill: only licensed people may work on it, with the pack"
+            "High voltage can kill: only qualified people may work on it, with the pack"
                     + " isolated, locked off and proved dead, and always by your local codes.";
 
     private BulkExample() {}
@@ -126,7 +126,7 @@ public final class BulkExample {
                         Column.text("drawing", "Drawing"),
                         Column.text("stage", "Stage"),
                         Column.text("bag", "Bag"),
-                        Column.text("choice", "Called for by").atMost(28));
+                        Column.text("choice", "Needed by").atMost(28));
         for (int group = 0; group < GROUPS; group++) {
             table.group("g" + group, "Sub-system number " + group);
             for (int i = group * 32; i < (group + 1) * 32; i++) {

@@ -100,7 +100,7 @@ public final class WorkedExample {
                         .leave("checkedBy", "Checked by"))
                 .caution(
                         "High voltage",
-                        "High voltage can kill: only licensed people may work on it, with the pack isolated, locked off and"
+                        "High voltage can kill: only qualified people may work on it, with the pack isolated, locked off and"
                                 + " proved dead, and always by your local codes.")
                 .heading("What it comes to")
                 .add(shares)

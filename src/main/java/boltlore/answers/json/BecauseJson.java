@@ -12,7 +12,7 @@ public final class BecauseJson {
     /** Reasons of one part, beside what an object already says of it. */
     public static JsonOut into(JsonOut.Members said, boolean inKit, List<Because> reasons) {
         return said.put("inKit", inKit)
-                .put(inKit ? "because" : "wouldBeBroughtBy", JsonOut.list(reasons, BecauseJson::encode));
+                .put(inKit ? "because" : "wouldBeAddedBy", JsonOut.list(reasons, BecauseJson::encode));
     }
 
     private static JsonOut encode(Because because) {

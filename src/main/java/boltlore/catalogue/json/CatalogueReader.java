@@ -17,18 +17,27 @@ public final class CatalogueReader {
 
     /** The checked catalogue, or everything that is wrong with it. Schemas and orders in the folder are left alone. */
     public static Outcome<Catalogue> read(Path folder) {
-        return CatalogueFolder.look(folder).then(CatalogueReader::read);
+        return readAsFar(folder).then(PartlyRead::whole);
     }
 
-    private static Outcome<Catalogue> read(CatalogueFolder folder) {
-        Trees trees = Trees.read(folder.files(), folder.faults());
+    /** The same, with what can be compared though something is wrong; faulty only where there is no folder. */
+    public static Outcome<PartlyRead> readAsFar(Path folder) {
+        return CatalogueFolder.look(folder).then(files -> Outcome.sound(read(folder, files)));
+    }
+
+    private static PartlyRead read(Path folder, CatalogueFolder files) {
+        Trees trees = Trees.read(files.files(), files.faults());
         Reading reading = Reading.begin();
         Catalogue catalogue = new Assembly(reading, trees).catalogue();
-        if (trees.faults().none()) {
+        boolean compared = trees.faults().none();
+        if (compared) {
             CrossChecks.all(catalogue, reading);
         }
         reading.faults().addAll(withConsequence(trees.faults().all()));
-        return reading.faults().orElse(catalogue);
+        Outcome<Catalogue> whole = reading.faults().orElse(catalogue);
+        return whole.faults().isEmpty()
+                ? PartlyRead.sound(catalogue)
+                : new SoundRest(folder, catalogue, reading, compared).partlyRead(whole);
     }
 
     /** What a missing or broken file would have said is not known, so nothing is compared with it: said once. */

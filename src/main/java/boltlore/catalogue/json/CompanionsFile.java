@@ -29,7 +29,9 @@ final class CompanionsFile {
         Companion companion = new Companion(new PartNumber(part), needs.needs(reader), needs.expects(reader));
         if (reader.sound() && companion.needs().isEmpty() && companion.expects().isEmpty()) {
             reader.fault(
-                    "neither needs nor expects", "at least one of either", "Remove the entry, or say what it brings.");
+                    "neither needs nor expects",
+                    "at least one of either",
+                    "Remove the entry, or say what it needs or expects.");
         }
         return reading.sources().put(companion, reader.spot());
     }

@@ -4,10 +4,17 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.PieceCounts;
+import boltlore.catalogue.Position;
 import boltlore.catalogue.Role;
+import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
 import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All that must hold between the records of a catalogue. */
 final class CrossChecks {
@@ -24,7 +31,7 @@ final class CrossChecks {
         for (Family family : catalogue.families().values()) {
             roles(family, reading);
             new PositionLoops(family, reading).check();
-            HoldingCheck.check(family, reading);
+            holdingCheck(family, reading);
             StationsCheck.check(family, reading);
             TestsCheck.check(family, reading);
             Set<PartNumber> reach = graph.with(family).reach(family);
@@ -66,7 +73,7 @@ final class CrossChecks {
                                         line.quantity().toPlainString() + " of " + line.part()
                                                 + " with all that comes with them",
                                         "at most " + PieceCounts.MOST + " pieces by one line",
-                                        "Look at the quantities here and inside the part.")));
+                                        "Check the quantities here and inside the part.")));
     }
 
     private static void roles(Family family, Reading reading) {
@@ -86,5 +93,46 @@ final class CrossChecks {
                                 "role '" + role.written() + "' a second time",
                                 "one option in each role",
                                 "Remove the role from one of them."));
+    }
+
+    /** A position can only be held by lines that carry it, and needs each list of them said once. */
+    private static void holdingCheck(Family family, Reading reading) {
+        Map<PositionName, List<LineName>> carriers = Holding.carriers(family.positions());
+        for (Position position : family.positions()) {
+            List<LineName> carrying = carriers.getOrDefault(position.name(), List.of());
+            position.heldBy().stream()
+                    .flatMap(List::stream)
+                    .filter(line -> !carrying.contains(line))
+                    .filter(line -> reading.names().knows(Kind.LINE, family.name(), line.text()))
+                    .forEach(line -> reading.faults()
+                            .add(reading.sources()
+                                    .of(line)
+                                    .fault(
+                                            "'" + line + "', which does not carry '" + position.name() + "'",
+                                            carrying.isEmpty()
+                                                    ? "a line that carries it; none does"
+                                                    : "one of " + joined(carrying),
+                                            "Add the position to that line's 'carries'.")));
+            saidOnce(position, reading);
+        }
+    }
+
+    private static void saidOnce(Position position, Reading reading) {
+        Set<Set<LineName>> met = new HashSet<>();
+        for (List<LineName> brackets : position.heldBy()) {
+            if (!brackets.isEmpty() && !met.add(Set.copyOf(brackets))) {
+                reading.faults()
+                        .add(reading.sources()
+                                .of(brackets.get(0))
+                                .fault(
+                                        "the same list of brackets again: " + joined(brackets),
+                                        "each list once",
+                                        "Remove one of the two, or name the brackets that are meant."));
+            }
+        }
+    }
+
+    private static String joined(List<LineName> lines) {
+        return lines.stream().map(LineName::text).collect(Collectors.joining(", "));
     }
 }

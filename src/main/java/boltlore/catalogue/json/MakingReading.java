@@ -21,6 +21,10 @@ import org.jspecify.annotations.Nullable;
 
 /** What a part is made of and how it is made. */
 final class MakingReading {
+    private static final Range LEG = Range.above(0, 20_000);
+
+    /** Beyond this the faces meet too far out for outside lengths to mean anything. */
+    private static final Range BEND = Range.above(0, 135);
 
     private static final Allowed<Joined> JOINED = Allowed.of(Joined.values());
     private static final KeyRule WITH_ITS_TABLE = new KeyRule.Needs("torqueNm", "torqueTable", "friction");
@@ -59,7 +63,7 @@ final class MakingReading {
     }
 
     private @Nullable Blank blank(ObjectReader reader) {
-        return reader.findObject("blank", each -> reading.sources().put(BlankReading.blank(each), each.spot()))
+        return reader.findObject("blank", each -> reading.sources().put(blankReading(each), each.spot()))
                 .orElse(null);
     }
 
@@ -118,5 +122,21 @@ final class MakingReading {
 
     static Hole hole(ObjectReader reader) {
         return new Hole(reader.decimal("diameterMm", Range.above(0, 1000)), reader.whole("count", 1, 10_000));
+    }
+
+    /** The flat piece of sheet that a part is bent from. */
+    private static Blank blankReading(ObjectReader reader) {
+        Blank blank = new Blank(
+                reader.decimal("widthMm", LEG),
+                reader.findDecimals("legsMm", LEG),
+                reader.findDecimals("bendsDegrees", BEND));
+        if (reader.sound() && blank.legsMm().size() != blank.bendsDegrees().size() + 1) {
+            reader.fault(
+                    "legs: " + blank.legsMm().size() + ", bends: "
+                            + blank.bendsDegrees().size(),
+                    "one leg more than there are bends",
+                    "A flat piece has one leg and no bend.");
+        }
+        return blank;
     }
 }

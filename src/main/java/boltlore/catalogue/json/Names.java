@@ -4,9 +4,11 @@ import boltlore.faults.Nearest;
 import boltlore.json.Faults;
 import boltlore.json.SourceLocation;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,7 @@ final class Names {
 
     private final Map<Kind, Map<String, Shelf>> shelves = new EnumMap<>(Kind.class);
     private final List<Mention> mentions = new ArrayList<>();
+    private final Set<Shelf> torn = Collections.newSetFromMap(new IdentityHashMap<>());
 
     /** Gives the name to something; a fault where it is taken. */
     void give(Kind kind, String within, String name, SourceLocation location, Faults faults) {
@@ -40,6 +43,11 @@ final class Names {
 
     void mention(Kind kind, String within, String name, SourceLocation location) {
         mentions.add(new Mention(shelf(kind, within), name, location));
+    }
+
+    /** Some name of that kind could not be read, so that a mention of an unknown one may be of it. */
+    void tear(Kind kind, String within) {
+        torn.add(shelf(kind, within));
     }
 
     boolean knows(Kind kind, String within, String name) {
@@ -62,11 +70,14 @@ final class Names {
         Set<Kind> unknown = EnumSet.noneOf(Kind.class);
         for (Mention mention : mentions) {
             Shelf shelf = mention.shelf();
-            if (!shelf.names().containsKey(mention.name()) && !isOfUnknownOption(shelf)) {
+            Set<String> known = shelf.names().keySet();
+            if (!known.contains(mention.name()) && !isOfUnknownOption(shelf)) {
                 unknown.add(shelf.kind());
-                Set<String> known = shelf.names().keySet();
-                faults.add(mention.location()
-                        .fault("'" + mention.name() + "'", shelf.says(), advice(mention.name(), known)));
+                // What names it may be just what could not be read, which has its fault already.
+                if (!torn.contains(shelf) || Nearest.to(mention.name(), known).isPresent()) {
+                    faults.add(mention.location()
+                            .fault("'" + mention.name() + "'", shelf.says(), advice(mention.name(), known)));
+                }
             }
         }
         return unknown;

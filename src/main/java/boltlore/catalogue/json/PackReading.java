@@ -68,7 +68,7 @@ final class PackReading {
                     "voltages " + pack.lowestVolts() + ", " + pack.nominalVolts() + " and " + pack.highestVolts()
                             + " V",
                     "lowest, nominal (modules in series times their voltage) and highest voltage in rising order",
-                    "Look at the modules in series and at the three voltages.");
+                    "Check the modules in series and at the three voltages.");
         }
     }
 
@@ -78,7 +78,7 @@ final class PackReading {
                     "usableKwh",
                     pack.usableKwh() + " kWh",
                     "at most the " + Digits.plain(pack.nominalKwh()) + " kWh of its modules",
-                    "Look at voltage, capacity and number of the modules.");
+                    "Check voltage, capacity and number of the modules.");
         }
     }
 

@@ -6,6 +6,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +29,9 @@ record Reading(Faults faults, Names names, SourceMap sources, String family) {
     /** The text of a required key, which gives something its name. */
     String named(ObjectReader reader, String key, Kind kind) {
         String name = reader.text(key, kind.shape());
-        if (!name.isEmpty()) {
+        if (name.isEmpty()) {
+            names.tear(kind, within(kind));
+        } else {
             give(kind, name, reader.spot(key));
         }
         return name;
@@ -108,5 +111,31 @@ record Reading(Faults faults, Names names, SourceMap sources, String family) {
 
     private String within(String option) {
         return family + "/" + option;
+    }
+
+    /** Where each record was written, so that checks across files can say so. */
+    static final class SourceMap {
+
+        private final IdentityHashMap<Object, SourceLocation> spots = new IdentityHashMap<>();
+
+        /** The record itself, remembered with its place. */
+        <T> T put(T record, SourceLocation location) {
+            spots.put(record, location);
+            return record;
+        }
+
+        /** Whether the record was put, which those that could not be read whole may not be. */
+        boolean know(Object record) {
+            return spots.containsKey(record);
+        }
+
+        /** @throws IllegalArgumentException for a record that was never put */
+        SourceLocation of(@Nullable Object record) {
+            SourceLocation location = spots.get(record);
+            if (location == null) {
+                throw new IllegalArgumentException("No place of " + record);
+            }
+            return location;
+        }
     }
 }

@@ -57,7 +57,7 @@ final class RoleFacts {
     private static void charger(Facts own, ObjectReader reader) {
         demand(reader, "charger", own, "phases");
         if (Boolean.TRUE.equals(own.twoWay())) {
-            demand(reader, "two-way charger", own, "exportKw");
+            demand(reader, "bidirectional charger", own, "exportKw");
         }
     }
 

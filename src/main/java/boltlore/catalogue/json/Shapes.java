@@ -15,10 +15,10 @@ final class Shapes {
             "^[A-Z0-9]+$",
             4);
 
-    /** Aisle, bay, rack, shelf and place. */
+    /** Aisle, bay, rack, level and position. */
     static final TextShape BIN = new TextShape(
             Shapes::isBin,
-            "a bin as aisle-bay-rack-shelf-place, such as C-01-02-A-03",
+            "a bin as aisle-bay-rack-level-position, such as C-01-02-A-03",
             "^[A-Z0-9]{1,4}-[0-9]+-[0-9]+-[A-Z0-9]+-[0-9]+$",
             40);
 

@@ -72,7 +72,7 @@ final class ShippingFile {
                 reader.findText("unMark", TextShape.LINE).orElse(""),
                 reader.truth("onlyDangerous", false),
                 reader.truth("stackable", false));
-        CrateRules.check(crate, reader);
+        crateRules(crate, reader);
         return crate;
     }
 
@@ -91,7 +91,7 @@ final class ShippingFile {
                     "twoPersonsKg",
                     "less than one person lifts",
                     "at least " + lifting.onePersonKg().toPlainString() + " kg",
-                    "Look at both.");
+                    "Check both.");
         }
         return lifting;
     }
@@ -122,5 +122,37 @@ final class ShippingFile {
     /** A part that is told once at most. */
     private PartNumber part(ObjectReader reader, Kind once) {
         return new PartNumber(reading.namedOnce(reader, "part", once, Kind.PART));
+    }
+
+    /** What must hold within a kind of crate. */
+    private static void crateRules(CrateType crate, ObjectReader reader) {
+        if (reader.sound()) {
+            sides(crate, reader);
+            masses(crate, reader);
+            if (crate.wood() == Wood.NONE && !crate.woodMark().isEmpty()) {
+                reader.faultAt("woodMark", "a mark of treated wood", "none on what is not of wood", "Remove it.");
+            }
+        }
+    }
+
+    private static void sides(CrateType crate, ObjectReader reader) {
+        if (!holds(crate.outside(), crate.inside())) {
+            reader.faultAt("outsideMm", "smaller than its inside", "no side shorter than inside", "Check both.");
+        }
+    }
+
+    private static void masses(CrateType crate, ObjectReader reader) {
+        if (crate.payloadKg().signum() <= 0) {
+            String own = crate.tareKg().add(crate.packingKg()).toPlainString();
+            String found = crate.mostGrossKg().toPlainString() + " kg, which leaves nothing for parts";
+            String expected = "more than the " + own + " kg of crate and packing";
+            reader.faultAt("maxGrossKg", found, expected, "Check the three masses.");
+        }
+    }
+
+    private static boolean holds(EnvelopeMm outside, EnvelopeMm inside) {
+        return outside.length() >= inside.length()
+                && outside.width() >= inside.width()
+                && outside.height() >= inside.height();
     }
 }

@@ -99,10 +99,10 @@ final class StationsCheck {
                 .ifPresent(each -> fault(
                         reading,
                         each,
-                        "a donor of " + each.massKg().toPlainString() + " kg, of which " + all.toPlainString()
+                        "a base vehicle of " + each.massKg().toPlainString() + " kg, of which " + all.toPlainString()
                                 + " kg come off",
                         "something that is left of it",
-                        "Look at the masses under 'removed' in weights.json."));
+                        "Check the masses under 'removed' in weights.json."));
     }
 
     private static void fault(Reading reading, Object record, String found, String expected, String advice) {

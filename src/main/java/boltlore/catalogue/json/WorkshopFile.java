@@ -78,10 +78,15 @@ final class WorkshopFile {
     }
 
     private List<String> names(ObjectReader reader, String key, Kind kind) {
-        return reader.texts(key, kind.shape(), (name, location) -> {
+        int before = reading.faults().count();
+        List<String> names = reader.texts(key, kind.shape(), (name, location) -> {
             reading.names().give(kind, "", name, location, reading.faults());
             return name;
         });
+        if (reading.faults().count() > before) {
+            reading.names().tear(kind, "");
+        }
+        return names;
     }
 
     private Map<String, Partner> partners(ObjectReader reader) {

@@ -8,7 +8,7 @@ import boltlore.choosing.Chooser;
 import boltlore.choosing.Importance;
 import boltlore.json.JsonOut;
 
-/** Where choices stand, as JSON: each option with its state and values; closed and forced ones with their reason. */
+/** Where choices stand, as JSON: each option with its state and values; forced ones and those not available with their reason. */
 public final class ChoiceStateJson {
 
     private final Chooser chooser;
@@ -33,18 +33,18 @@ public final class ChoiceStateJson {
                 .put("option", option.name().text())
                 .put("asks", option.asks())
                 .put("state", state(option))
-                .putIfAny("usual", option.usual());
+                .putIfAny("default", option.usual());
         standing.choices().value(option.name()).ifPresent(value -> members.put("value", value));
         standing.forced(option).ifPresent(value -> forced(members, choice(option, value)));
-        return members.put("open", JsonOut.list(standing.open(option), value -> JsonOut.text(value.value())))
-                .put("closed", JsonOut.list(standing.closed(option), value -> closed(choice(option, value))));
+        return members.put("available", JsonOut.list(standing.open(option), value -> JsonOut.text(value.value())))
+                .put("notAvailable", JsonOut.list(standing.closed(option), value -> closed(choice(option, value))));
     }
 
     private String state(Option option) {
         if (standing.choices().value(option.name()).isPresent()) {
             return "chosen";
         }
-        return standing.forced(option).isPresent() ? "forced" : "open";
+        return standing.forced(option).isPresent() ? "forced" : "undecided";
     }
 
     private static Choice choice(Option option, OptionValue value) {

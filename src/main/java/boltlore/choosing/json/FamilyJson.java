@@ -28,7 +28,7 @@ public final class FamilyJson {
                                 .map(words::of)
                                 .<JsonOut>map(JsonOut::text)
                                 .orElseGet(JsonOut::nothing))
-                .put("bringing", ConflictJson.count(bringing.bringing()))
+                .put("containing", ConflictJson.count(bringing.bringing()))
                 .put("orders", ConflictJson.count(bringing.all()));
     }
 

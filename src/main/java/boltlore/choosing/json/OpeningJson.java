@@ -4,7 +4,7 @@ import boltlore.choosing.Opening;
 import boltlore.choosing.Repair;
 import boltlore.json.JsonOut;
 
-/** What would open a value, as JSON. */
+/** What would make a value available, as JSON. */
 public final class OpeningJson {
 
     private OpeningJson() {}
@@ -21,7 +21,7 @@ public final class OpeningJson {
                     .put("state", "impossible")
                     .put("because", ConflictJson.encode(impossible.conflict()));
         }
-        return JsonOut.object().put("state", opening instanceof Opening.AlreadyOpen ? "already open" : "stopped");
+        return JsonOut.object().put("state", opening instanceof Opening.AlreadyOpen ? "available already" : "stopped");
     }
 
     private static JsonOut repair(Repair repair) {

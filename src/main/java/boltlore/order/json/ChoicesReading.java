@@ -1,5 +1,6 @@
 package boltlore.order.json;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.catalogue.BuildDates;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
@@ -11,7 +12,6 @@ import boltlore.json.SourceLocation;
 import boltlore.json.TextShape;
 import boltlore.json.Values;
 import boltlore.measure.OptionName;
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
@@ -38,7 +38,7 @@ final class ChoicesReading {
         this.faults = faults;
     }
 
-    Chosen chosen(ObjectReader reader, @Nullable LocalDate donorBuilt) {
+    Chosen chosen(ObjectReader reader, @Nullable BuildDate donorBuilt) {
         Map<OptionName, String> values = new HashMap<>();
         reader.get("choices", new Shape.Named("choices")).ifPresent(json -> choices(json, values));
         SortedSet<OptionName> byDate = new TreeSet<>();
@@ -51,7 +51,7 @@ final class ChoicesReading {
         return new Chosen(values, Collections.unmodifiableSortedSet(byDate));
     }
 
-    private static @Nullable String settled(Option option, LocalDate donorBuilt) {
+    private static @Nullable String settled(Option option, BuildDate donorBuilt) {
         return option.builtFrom().stream()
                 .filter(dates -> dates.holds(donorBuilt))
                 .map(BuildDates::value)
@@ -81,7 +81,7 @@ final class ChoicesReading {
     /** Options among the chosen ones that no repair may touch. */
     SortedSet<OptionName> firm(ObjectReader reader, Collection<OptionName> chosen) {
         SortedSet<OptionName> firm = new TreeSet<>();
-        reader.findTexts("firm", TextShape.NAME, (name, location) -> {
+        reader.findTexts("fixed", TextShape.NAME, (name, location) -> {
             OptionName option = new OptionName(name);
             if (knows(name, location) && !chosen.contains(option)) {
                 faults.add(location.fault("'" + name + "'", "an option that is chosen", "Choose its value too."));
@@ -97,7 +97,7 @@ final class ChoicesReading {
             OptionName option = new OptionName(name);
             if (knows(name, location) && firm.contains(option)) {
                 faults.add(location.fault(
-                        "'" + name + "', which is firm", "options that are not firm", "Remove it here."));
+                        "'" + name + "', which is fixed", "options that are not fixed", "Remove it here."));
             }
             return option;
         });

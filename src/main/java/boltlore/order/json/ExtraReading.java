@@ -108,7 +108,7 @@ final class ExtraReading {
                     "quantity",
                     quantity.toPlainString() + " of " + extra.part() + " with all that comes with them",
                     "at most " + PieceCounts.MOST + " pieces by one extra",
-                    "Look at the quantity, or order them apart.");
+                    "Check the quantity, or order them apart.");
         }
         costed(extra, reader);
         weighed(extra, reader);

@@ -1,5 +1,6 @@
 package boltlore.order.json;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
@@ -12,6 +13,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.SchemaName;
 import boltlore.json.TextShape;
+import boltlore.json.Values;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import boltlore.order.OrderTerms;
@@ -31,6 +33,12 @@ public final class OrderReader {
     /** Something is always left to pay. */
     public static final BigDecimal MOST_DISCOUNT = BigDecimal.valueOf(95);
 
+    private static final TextShape BUILT = new TextShape(
+            OrderReader::isBuildDate,
+            "a day, a month or a year, as \"1968-05-20\", \"1968-05\" or \"1968\"",
+            "^\\d{4}(-\\d{2}(-\\d{2})?)?$",
+            10);
+
     private static final Range DISCOUNT = new Range(BigDecimal.ZERO, true, MOST_DISCOUNT);
 
     private final Catalogue catalogue;
@@ -38,6 +46,12 @@ public final class OrderReader {
 
     OrderReader(Catalogue catalogue) {
         this.catalogue = catalogue;
+    }
+
+    private static boolean isBuildDate(String text) {
+        return BuildDate.read(text)
+                .filter(built -> Values.isSensible(built.first()))
+                .isPresent();
     }
 
     /** The order, or everything that is wrong with it. */
@@ -67,7 +81,8 @@ public final class OrderReader {
 
     private Outcome<Order> order(ObjectReader reader, String name, Family family) {
         ChoicesReading choosing = new ChoicesReading(family, faults);
-        LocalDate donorBuilt = reader.findDate("donorBuilt");
+        BuildDate donorBuilt =
+                reader.findText("donorBuilt", BUILT).flatMap(BuildDate::read).orElse(null);
         ChoicesReading.Chosen chosen = choosing.chosen(reader, donorBuilt);
         SortedSet<OptionName> firm = choosing.firm(reader, chosen.values().keySet());
         LeftOutReading leftOut = new LeftOutReading(family, faults);
@@ -134,10 +149,10 @@ public final class OrderReader {
 
     private static void dates(Order order, ObjectReader reader) {
         LocalDate placed = order.placed();
-        LocalDate built = order.donorBuilt();
+        BuildDate built = order.donorBuilt();
         if (placed != null && built != null && built.isAfter(placed)) {
             String expected = "a day not after " + placed + ", when it was placed";
-            reader.faultAt("donorBuilt", "built " + built, expected, "Look at the donor's papers.");
+            reader.faultAt("donorBuilt", "built " + built, expected, "Check the vehicle's papers.");
         }
         LocalDate due = order.due();
         if (placed != null && due != null && due.isBefore(placed)) {

@@ -9,7 +9,6 @@ import boltlore.order.Order;
 import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -21,8 +20,17 @@ public final class OrderWriter {
 
     /** The order file's text; its {@code $schema} fits a file in the orders folder of a catalogue. */
     public static String write(Order order) {
+        return write(order, "../schema");
+    }
+
+    /**
+     * The order file's text.
+     *
+     * @param schemas the way from the file's folder to that of the schemas, with '/' between the steps
+     */
+    public static String write(Order order, String schemas) {
         JsonOut.Members out = JsonOut.object()
-                .put("$schema", "../schema/" + OrderReader.SCHEMA)
+                .put("$schema", schemas + "/" + OrderReader.SCHEMA)
                 .put("order", order.name())
                 .put("family", order.family())
                 .put("customer", order.customer())
@@ -32,7 +40,7 @@ public final class OrderWriter {
                 .putIfAny("placed", text(order.placed()))
                 .putIfAny("due", text(order.due()))
                 .put("choices", choices(order))
-                .putIfAny("firm", order.firm())
+                .putIfAny("fixed", order.firm())
                 .putIfAny("rank", order.rank())
                 .put("leftOut", leftOut(order.leftOut()));
         return terms(lists(out, order).putIfAny("notes", order.notes()), order.terms())
@@ -112,7 +120,7 @@ public final class OrderWriter {
                 .putIfAny("heightMm", at == null ? null : number(at.heightMm()));
     }
 
-    private static @Nullable String text(@Nullable LocalDate date) {
+    private static @Nullable String text(@Nullable Object date) {
         return date == null ? null : date.toString();
     }
 }

@@ -57,7 +57,7 @@ public final class ProofJson {
         return JsonOut.object()
                 .put("finding", defect.statement().title())
                 .put("because", proof.acceptance(defect).orElseThrow().because())
-                .put("touches", CountJson.encode(defect.touched().orders()))
+                .put("affected", CountJson.encode(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null));
     }
 
@@ -74,7 +74,7 @@ public final class ProofJson {
                 .putIfAny("detail", statement.detail())
                 .put("severity", statement.kind().severity())
                 .put("sentence", statement.refuted())
-                .put("touches", CountJson.encode(defect.touched().orders()))
+                .put("affected", CountJson.encode(defect.touched().orders()))
                 .putIfAny("percent", defect.touched().percent().orElse(null))
                 .putIfAny("countedAgainBy", defect.touched().checkedBy())
                 .putIfAny("everyOrderWith", defect.cause().choices())
@@ -83,8 +83,8 @@ public final class ProofJson {
                 .putIfAny(
                         "limits",
                         defect.limits().stream().map(limit -> limit.name()).toList())
-                .put("mend", statement.kind().mend())
-                .putIfAny("witness", witness.apply(defect));
+                .put("fix", statement.kind().mend())
+                .putIfAny("example", witness.apply(defect));
     }
 
     private static JsonOut proved(FamilyProof proof) {

@@ -59,7 +59,7 @@ final class BracketMissing implements FindingStatements {
                 names,
                 All.of(kit.kit().filled(position.name()), new Condition.Not(some)),
                 lines,
-                "A valid order fills position " + position.name() + " and has none of the brackets that hold it: "
-                        + names + ".");
+                "A valid order has a part at position " + position.name()
+                        + " and has none of the brackets that hold it: " + names + ".");
     }
 }

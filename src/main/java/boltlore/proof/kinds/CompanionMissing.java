@@ -37,7 +37,7 @@ final class CompanionMissing implements FindingStatements {
 
     @Override
     public String mend() {
-        return "Widen the condition of what brings the companion, make it a need, or narrow the expectation.";
+        return "Widen the condition of the line that adds the associated part, make it a need, or narrow the expectation.";
     }
 
     @Override

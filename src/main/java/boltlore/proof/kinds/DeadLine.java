@@ -13,7 +13,7 @@ final class DeadLine implements StatementKind {
 
     @Override
     public String name() {
-        return "line that no order brings";
+        return "line in no order";
     }
 
     @Override
@@ -39,7 +39,7 @@ final class DeadLine implements StatementKind {
                         this,
                         line.name().text(),
                         "",
-                        "No valid order calls for line " + line.name() + " with part " + line.part() + ".",
+                        "No valid order selects line " + line.name() + " with part " + line.part() + ".",
                         Question.someOrder(family.kept().kit().called(line.name())),
                         Any.NEVER,
                         List.of(line.name()),

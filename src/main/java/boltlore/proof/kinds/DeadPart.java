@@ -19,7 +19,7 @@ final class DeadPart implements StatementKind {
 
     @Override
     public String name() {
-        return "part that no order brings";
+        return "part in no order";
     }
 
     @Override
@@ -34,7 +34,7 @@ final class DeadPart implements StatementKind {
 
     @Override
     public String mend() {
-        return "Correct the conditions of what brings the part, or take it out of the family.";
+        return "Correct the conditions of the lines and needs that name the part, or take it out of the family.";
     }
 
     @Override
@@ -45,7 +45,7 @@ final class DeadPart implements StatementKind {
                     this,
                     part.text(),
                     "",
-                    "No valid order brings part " + part + " "
+                    "No valid order contains part " + part + " "
                             + family.catalogue().part(part).name().english() + ".",
                     Question.someOrder(family.kept().parts().present(part)),
                     Any.NEVER,

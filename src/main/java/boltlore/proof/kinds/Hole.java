@@ -26,12 +26,12 @@ final class Hole implements FindingStatements {
 
     @Override
     public String holds() {
-        return "Every position is filled whenever it is due.";
+        return "Every required position has a part.";
     }
 
     @Override
     public String mend() {
-        return "Add a line for these orders, widen the condition of one, or say that the position is not due.";
+        return "Add a line for these orders, widen the condition of one, or say that the position is not required.";
     }
 
     @Override
@@ -43,7 +43,7 @@ final class Hole implements FindingStatements {
                         "",
                         empty(kit, position),
                         position.lines().stream().map(Line::name).toList(),
-                        "A valid order leaves position " + position.name() + " empty although it is due."))
+                        "A valid order leaves position " + position.name() + " empty although it is required."))
                 .toList();
     }
 

@@ -9,7 +9,7 @@ import boltlore.proof.Statement;
 import boltlore.proof.StatementKind;
 import java.util.List;
 
-/** A bracket line that carries nothing in any order that has it. */
+/** A bracket line that supports nothing in any order that has it. */
 final class IdleBracket implements StatementKind {
 
     private final StatementKind deadLine;
@@ -57,7 +57,7 @@ final class IdleBracket implements StatementKind {
                 this,
                 line.name().text(),
                 "",
-                "Bracket " + line.name() + " carries nothing in any order that has it.",
+                "Bracket " + line.name() + " supports nothing in any order that has it.",
                 Question.someOrder(All.of(
                         family.kept().kit().called(line.name()),
                         family.kept().kit().useful(line.name()))),

@@ -14,7 +14,7 @@ final class IdleLimit implements StatementKind {
 
     @Override
     public String name() {
-        return "limit that never bites";
+        return "limit without effect";
     }
 
     @Override

@@ -26,12 +26,12 @@ final class NeitherHand implements FindingStatements {
 
     @Override
     public String holds() {
-        return "Of every pair that is due, one hand ships.";
+        return "Of every required pair, one hand is fitted.";
     }
 
     @Override
     public String mend() {
-        return "Add a line for these orders, or say when the pair is due.";
+        return "Add a line for these orders, or say when the pair is required.";
     }
 
     @Override
@@ -50,6 +50,6 @@ final class NeitherHand implements FindingStatements {
                         new Condition.Not(hands.present(Hand.LEFT)),
                         new Condition.Not(hands.present(Hand.RIGHT))),
                 hands.lines(),
-                "A valid order has neither hand of pair " + pair.name() + ", which is due.");
+                "A valid order has neither hand of pair " + pair.name() + ", which is required.");
     }
 }

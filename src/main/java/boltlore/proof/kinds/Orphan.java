@@ -48,7 +48,7 @@ final class Orphan implements FindingStatements {
                                 kit.kit().filled(position.name()),
                                 new Condition.Not(kit.kit().filled(under))),
                         position.lines().stream().map(Line::name).toList(),
-                        "A valid order fills position " + position.name() + " but not " + under
+                        "A valid order has a part at position " + position.name() + " but not " + under
                                 + ", on which it hangs."));
             }
         }

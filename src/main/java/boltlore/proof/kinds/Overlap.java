@@ -28,7 +28,7 @@ final class Overlap implements FindingStatements {
 
     @Override
     public String holds() {
-        return "No valid order calls for two lines at a position for one.";
+        return "No valid order selects two alternatives for one position.";
     }
 
     @Override
@@ -60,7 +60,7 @@ final class Overlap implements FindingStatements {
                         first + ", " + second,
                         both,
                         List.of(first, second),
-                        "A valid order calls for both " + first + " and " + second + " at position " + position.name()
+                        "A valid order selects both " + first + " and " + second + " at position " + position.name()
                                 + ", which takes one line."));
             }
         }

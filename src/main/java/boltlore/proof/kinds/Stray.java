@@ -11,7 +11,7 @@ import boltlore.resolution.FindingKind;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A position that is filled although it is not due. */
+/** A position that is filled although it is not required. */
 final class Stray implements FindingStatements {
 
     @Override
@@ -26,12 +26,12 @@ final class Stray implements FindingStatements {
 
     @Override
     public String holds() {
-        return "No position is filled while it is not due.";
+        return "No position is fitted that is not required.";
     }
 
     @Override
     public String mend() {
-        return "Narrow the lines' conditions, or widen when the position is due.";
+        return "Narrow the lines' conditions, or widen when the position is required.";
     }
 
     @Override
@@ -47,7 +47,7 @@ final class Stray implements FindingStatements {
                                 kit.kit().filled(position.name()),
                                 new Condition.Not(kit.kit().unfolded(due))),
                         position.lines().stream().map(Line::name).toList(),
-                        "A valid order fills position " + position.name() + " although it is not due."));
+                        "A valid order has a part at position " + position.name() + " although it is not required."));
             }
         }
         return all;

@@ -15,7 +15,7 @@ final class SurePart implements StatementKind {
 
     @Override
     public String name() {
-        return "part that every order brings";
+        return "part in every order";
     }
 
     @Override
@@ -30,7 +30,7 @@ final class SurePart implements StatementKind {
 
     @Override
     public String mend() {
-        return "Nothing to mend: such a part can be bought and made ahead of any order.";
+        return "Nothing to fix: such a part can be bought and made ahead of any order.";
     }
 
     @Override
@@ -41,7 +41,7 @@ final class SurePart implements StatementKind {
                     this,
                     part.text(),
                     "",
-                    "Every valid order brings part " + part + " "
+                    "Every valid order contains part " + part + " "
                             + family.catalogue().part(part).name().english() + ".",
                     Question.someOrder(new Condition.Not(family.kept().parts().present(part))),
                     Condition.ALWAYS,

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A finding that stops, brought about by leaving out all brackets that carry nothing. */
+/** A finding that stops, brought about by leaving out all brackets that support nothing. */
 final class UnsafeToLeaveOut implements StatementKind {
 
     private final List<FindingStatements> stopping;
@@ -42,12 +42,12 @@ final class UnsafeToLeaveOut implements StatementKind {
 
     @Override
     public String holds() {
-        return "Leaving out all brackets that carry nothing never stops an order.";
+        return "Leaving out all brackets that support nothing never stops an order.";
     }
 
     @Override
     public String mend() {
-        return "Say what the bracket really carries, or let what it brings be brought by what needs it.";
+        return "Say what the bracket really supports, or let the parts that it needs be needed by what uses them.";
     }
 
     @Override

@@ -28,17 +28,17 @@ final class DefectTable {
     private static Column[] columns() {
         return new Column[] {
             Column.text("family", "Family").atMost(14),
-            Column.text("severity", "Weight").atMost(10),
+            Column.text("severity", "Severity").atMost(10),
             Column.text("kind", "Kind").atMost(16),
-            Column.text("subject", "About").atMost(20),
+            Column.text("subject", "Subject").atMost(20),
             Column.text("sentence", "What is wrong").atMost(34),
-            Column.whole("touches", "Orders touched"),
+            Column.whole("affected", "Orders affected"),
             Column.percent("share", "Share", 2),
             Column.text("every", "Every order with").atMost(20),
             Column.text("lines", "Lines").atMost(18),
             Column.text("limits", "Limits").atMost(18),
-            Column.text("mend", "To mend it").atMost(26),
-            Column.text("witness", "Witness").atMost(18)
+            Column.text("fix", "Fix").atMost(26),
+            Column.text("example", "Example order").atMost(18)
         };
     }
 
@@ -51,12 +51,12 @@ final class DefectTable {
                 .put("kind", statement.kind().name())
                 .put("subject", subject)
                 .put("sentence", statement.refuted())
-                .put("touches", Counted.cell(defect.touched().orders()))
+                .put("affected", Counted.cell(defect.touched().orders()))
                 .put("every", joined(defect.cause().choices()))
                 .put("lines", joined(statement.lines()))
                 .put("limits", joined(defect.limits().stream().map(Limit::name).toList()))
-                .put("mend", statement.kind().mend())
-                .put("witness", witness);
+                .put("fix", statement.kind().mend())
+                .put("example", witness);
         defect.touched().percent().ifPresent(percent -> row.put("share", percent));
     }
 

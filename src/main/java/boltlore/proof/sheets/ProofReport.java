@@ -32,7 +32,7 @@ public final class ProofReport {
                         .add(SummaryTables.kinds(proofs)))
                 .page(Page.named("Defects").landscape().title("Defects").add(DefectTable.compose(proofs, witness)))
                 .page(Page.named("Accepted").title("Accepted").add(RestTables.accepted(proofs)))
-                .page(Page.named("For information").title("For information").add(RestTables.information(proofs)))
+                .page(Page.named("Notes").title("Notes").add(RestTables.information(proofs)))
                 .page(Page.named("Not proved").title("Not proved").add(RestTables.open(proofs)))
                 .build();
     }

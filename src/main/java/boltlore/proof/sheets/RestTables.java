@@ -18,7 +18,7 @@ final class RestTables {
                 .columns(
                         Column.text("family", "Family"),
                         Column.text("kind", "Kind"),
-                        Column.text("subject", "About"),
+                        Column.text("subject", "Subject"),
                         Column.text("sentence", "What holds").atMost(60));
         for (FamilyProof proof : proofs) {
             proof.information()
@@ -37,14 +37,14 @@ final class RestTables {
                 .columns(
                         Column.text("family", "Family"),
                         Column.text("finding", "Finding").atMost(40),
-                        Column.whole("touches", "Orders touched"),
+                        Column.whole("affected", "Orders affected"),
                         Column.text("because", "Accepted because").atMost(60));
         for (FamilyProof proof : proofs) {
             proof.acceptedDefects()
                     .forEach(defect -> table.row()
                             .put("family", proof.family().name())
                             .put("finding", defect.statement().title())
-                            .put("touches", Counted.cell(defect.touched().orders()))
+                            .put("affected", Counted.cell(defect.touched().orders()))
                             .put(
                                     "because",
                                     proof.acceptance(defect).orElseThrow().because()));

@@ -24,8 +24,8 @@ final class SummaryTables {
                         Column.text("family", "Family"),
                         Column.whole("orders", "Valid orders"),
                         Column.whole("statements", "Statements"),
-                        Column.whole("stops", "Defects that stop"),
-                        Column.whole("look", "Defects to look at"),
+                        Column.whole("stops", "Stop"),
+                        Column.whole("check", "Check"),
                         Column.whole("accepted", "Accepted"),
                         Column.whole("open", "Not proved"));
         for (FamilyProof proof : proofs) {
@@ -34,7 +34,7 @@ final class SummaryTables {
                     .put("orders", Counted.cell(proof.orders()))
                     .put("statements", proof.answers().size())
                     .put("stops", defects(proof, Severity.STOP))
-                    .put("look", defects(proof, Severity.CHECK))
+                    .put("check", defects(proof, Severity.CHECK))
                     .put("accepted", proof.acceptedDefects().count())
                     .put("open", RestTables.openOf(proof).count());
         }
@@ -51,7 +51,7 @@ final class SummaryTables {
         TableBuilder table = Table.named("kinds")
                 .columns(
                         Column.text("kind", "Kind"),
-                        Column.text("severity", "Weight"),
+                        Column.text("severity", "Severity"),
                         Column.whole("proved", "Proved"),
                         Column.whole("refuted", "Refuted"),
                         Column.text("holds", "When all are proved").atMost(40));

@@ -1,5 +1,6 @@
 package boltlore.report.csv;
 
+import boltlore.measure.Legible;
 import boltlore.report.Cell;
 import boltlore.report.Formula;
 import java.math.BigDecimal;
@@ -15,6 +16,7 @@ final class CsvField implements Cell.Cases<String> {
     private static final String STARTS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     private static final String PARTS_ELSEWHERE = ";|\t\r\n";
     private static final String QUOTED = PARTS_ELSEWHERE + ",\"";
+    private static final char UNSEEN = '\uFFFD';
     private static final CsvField FIELD = new CsvField();
 
     private CsvField() {}
@@ -34,6 +36,13 @@ final class CsvField implements Cell.Cases<String> {
 
     @Override
     public String words(String text) {
+        return holdsQuoted(text)
+                ? '"' + apart(text).replace("\"", "\"\"") + '"'
+                : !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+
+    /** With an apostrophe before each part that begins like a formula. */
+    private static String apart(String text) {
         StringBuilder plain = new StringBuilder(text.length());
         boolean first = true;
         for (int i = 0; i < text.length(); i++) {
@@ -41,10 +50,10 @@ final class CsvField implements Cell.Cases<String> {
             if (first && STARTS_FORMULA.indexOf(letter) >= 0) {
                 plain.append('\'');
             }
-            plain.append(letter);
+            plain.append(isShown(letter) ? letter : UNSEEN);
             first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
         }
-        return quoted(plain.toString());
+        return plain.toString();
     }
 
     @Override
@@ -62,12 +71,21 @@ final class CsvField implements Cell.Cases<String> {
         return result.toPlainString();
     }
 
-    private static String quoted(String text) {
+    /** Half of a letter is looked at with its other half, by who makes the text. */
+    private static boolean isShown(char letter) {
+        return Legible.is(letter)
+                || Character.isSurrogate(letter)
+                || letter == '\n'
+                || letter == '\r'
+                || letter == '\t';
+    }
+
+    private static boolean holdsQuoted(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (QUOTED.indexOf(text.charAt(i)) >= 0) {
-                return '"' + text.replace("\"", "\"\"") + '"';
+                return true;
             }
         }
-        return text;
+        return false;
     }
 }

@@ -13,25 +13,29 @@ import boltlore.report.SheetFile;
 import boltlore.report.Table;
 import boltlore.report.Utf8;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
+import java.util.Objects;
+import java.util.regex.Pattern;
 
 /**
  * Tables as data, one file for all tables of a name, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a
  * byte order mark. In front stand whose table it is and what sets it apart from others of its name; then the columns
  * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
- * no line break in a cell.
+ * no line break or no-break space in a cell: a comma at the end of a line parts what follows by itself.
  */
 public final class CsvWriter implements ReportWriter {
 
     private static final String LINE_END = "\r\n";
     private static final String SUBJECT = "subject";
     private static final String GROUP = "group";
+    private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
+    private static final Pattern BREAK = Pattern.compile("\\s*[\\r\\n]+\\s*");
+    private static final Pattern COMMA_BREAK = Pattern.compile(",\\s*[\\r\\n]+\\s*");
 
     @Override
     public List<SheetFile> write(Report report) {
@@ -48,22 +52,26 @@ public final class CsvWriter implements ReportWriter {
     }
 
     static byte[] bytes(String subject, List<Table> tables) {
-        List<Map<String, String>> rows = new ArrayList<>();
-        Set<String> headings = new LinkedHashSet<>(List.of(SUBJECT));
-        tables.forEach(table -> headings.addAll(table.about().keySet()));
-        if (tables.stream().anyMatch(CsvWriter::hasGroups)) {
-            headings.add(GROUP);
-        }
-        for (Table table : tables) {
-            table.columns().forEach(column -> headings.add(heading(column)));
-            rows(subject, table, rows);
-        }
+        Map<String, Integer> places = places(tables);
         Utf8 csv = new Utf8(8 * 1024);
-        line(csv, headings.stream().map(CsvField::encode).toList());
-        rows.forEach(row -> line(
-                csv,
-                headings.stream().map(heading -> row.getOrDefault(heading, "")).toList()));
+        line(csv, places.keySet().stream().map(CsvField::encode).toArray(String[]::new));
+        tables.forEach(table -> rows(csv, CsvField.encode(subject), table, places));
         return csv.toBytes();
+    }
+
+    /** Where in a line each heading's field stands. */
+    private static Map<String, Integer> places(List<Table> tables) {
+        Map<String, Integer> places = new LinkedHashMap<>(Map.of(SUBJECT, 0));
+        tables.forEach(table -> table.about().keySet().forEach(key -> place(places, key)));
+        if (tables.stream().anyMatch(CsvWriter::hasGroups)) {
+            place(places, GROUP);
+        }
+        tables.forEach(table -> table.columns().forEach(column -> place(places, heading(column))));
+        return places;
+    }
+
+    private static void place(Map<String, Integer> places, String heading) {
+        places.putIfAbsent(heading, places.size());
     }
 
     private static boolean hasGroups(Table table) {
@@ -71,30 +79,40 @@ public final class CsvWriter implements ReportWriter {
                 .anyMatch(row -> row.isPlain() && !row.group().isEmpty());
     }
 
-    private static void rows(String subject, Table table, List<Map<String, String>> rows) {
+    /** Every line of a table begins like the last one; what the table has no column for stays empty. */
+    private static void rows(Utf8 csv, String subject, Table table, Map<String, Integer> places) {
+        String[] fields = new String[places.size()];
+        Arrays.fill(fields, "");
+        fields[0] = subject;
+        table.about().forEach((key, value) -> fields[at(places, key)] = CsvField.encode(value));
+        List<Column> columns = table.columns();
+        int[] at =
+                columns.stream().mapToInt(column -> at(places, heading(column))).toArray();
+        int group = places.getOrDefault(GROUP, -1);
         Map<String, String> groups = new HashMap<>();
         for (Row row : table.rows()) {
             if (row.kind() == RowKind.GROUP) {
                 groups.put(row.group(), row.words());
             } else if (row.isPlain()) {
-                Map<String, String> fields = new HashMap<>(Map.of(SUBJECT, CsvField.encode(subject)));
-                table.about().forEach((key, value) -> fields.put(key, CsvField.encode(value)));
-                fields.put(GROUP, field(groups.getOrDefault(row.group(), row.group())));
-                for (int i = 0; i < table.columns().size(); i++) {
-                    Column column = table.columns().get(i);
-                    fields.put(heading(column), field(column.kind(), row.cells().get(i)));
+                if (group >= 0) {
+                    fields[group] = field(groups.getOrDefault(row.group(), row.group()));
                 }
-                rows.add(fields);
+                for (int i = 0; i < at.length; i++) {
+                    fields[at[i]] = field(columns.get(i).kind(), row.cells().get(i));
+                }
+                line(csv, fields);
             }
         }
     }
 
+    private static int at(Map<String, Integer> places, String heading) {
+        return Objects.requireNonNull(places.get(heading));
+    }
+
     /** 'fuse amps (A)' for the key 'fuse-amps', 'unit cost (EUR)' for 'unitCost'. */
     static String heading(Column column) {
-        String words = column.key()
-                .replaceAll("([a-z0-9])([A-Z])", "$1 $2")
-                .replace('-', ' ')
-                .toLowerCase(Locale.ROOT);
+        String words =
+                HUMP.matcher(column.key()).replaceAll("$1 $2").replace('-', ' ').toLowerCase(Locale.ROOT);
         return column.unit().isEmpty() ? words : words + " (" + column.unit() + ")";
     }
 
@@ -109,11 +127,18 @@ public final class CsvWriter implements ReportWriter {
     }
 
     private static String field(String text) {
-        return CsvField.encode(text.strip().replaceAll("\\s*[\\r\\n]+\\s*", " / "));
+        boolean several = text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0;
+        String oneLine = several
+                ? BREAK.matcher(COMMA_BREAK.matcher(text.strip()).replaceAll(", "))
+                        .replaceAll(" / ")
+                : text.strip();
+        return CsvField.encode(oneLine.replace('\u00A0', ' '));
     }
 
-    private static void line(Utf8 csv, List<String> fields) {
-        fields.forEach(field -> csv.append(field).append(','));
+    private static void line(Utf8 csv, String[] fields) {
+        for (String field : fields) {
+            csv.append(field).append(',');
+        }
         csv.dropLast();
         csv.append(LINE_END);
     }

@@ -44,7 +44,6 @@ public final class HtmlWriter implements ReportWriter {
                 .append("\" aria-label=\"")
                 .append(HtmlBlocks.escaped(page.name()))
                 .append("\">\n");
-        line(text, "header", page.print().header());
         for (Block block : page.blocks()) {
             text.append(block.as(blocks)).append('\n');
         }

@@ -38,7 +38,7 @@ public final class ReportJson {
         return JsonOut.object()
                 .put("report", report.file())
                 .put("title", report.title())
-                .put("about", report.subject())
+                .put("subject", report.subject())
                 .put("issuedBy", report.author())
                 .put("dated", report.dated().toString())
                 .put("language", report.language())
@@ -65,7 +65,7 @@ public final class ReportJson {
                 .put("kind", finding.kind().code())
                 .put("severity", finding.severity().code())
                 .put("subject", finding.subject())
-                .put("says", finding.says())
+                .put("sentence", finding.says())
                 .put("data", data);
     }
 

@@ -116,9 +116,6 @@ final class SheetWriter {
         setup.setFitWidth((short) 1);
         setup.setFitHeight((short) 0);
         setup.setOrientation(print.landscape() ? PrintOrientation.LANDSCAPE : PrintOrientation.PORTRAIT);
-        if (!print.header().isEmpty()) {
-            sheet.getHeader().setLeft(SMALL + line(print.header()));
-        }
         if (!print.footer().isEmpty()) {
             sheet.getFooter().setLeft(SMALL + line(print.footer()));
         }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Names that a workbook's sheets, tables and values may bear. A sheet's has at most 31 characters, none of <code>
@@ -20,6 +21,10 @@ final class WorkbookNames {
 
     private static final int LONGEST = 31;
     private static final String LEFT_OUT = "… ";
+    private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{Nd}_.]+");
+    private static final Pattern ADDRESS = Pattern.compile("(?i)[a-z]{1,3}[0-9]+|r[0-9]*c?[0-9]*|c[0-9]*");
+    private static final Pattern NOT_IN_SHEETS = Pattern.compile("[\\[\\]:*?/\\\\\\p{Cc}\\p{Cs}\uFFFE\uFFFF]");
+    private static final Pattern APOSTROPHES = Pattern.compile("^'+|'+$");
 
     private final Map<String, Integer> blocks = new HashMap<>();
     private final Map<String, String> sheets = new HashMap<>();
@@ -50,8 +55,8 @@ final class WorkbookNames {
     /** Letters, digits, points and lines, not like a cell's address (ECMA-376 part 1, 18.2.5). */
     private String freeName(String own, Page page, String block) {
         String full = blocks.getOrDefault(block, 1) > 1 ? own + "_" + sheet(page) : own;
-        String name = full.replaceAll("[^\\p{L}\\p{Nd}_.]+", "_");
-        if (!Character.isLetter(name.charAt(0)) || name.matches("(?i)[a-z]{1,3}[0-9]+|r[0-9]*c?[0-9]*|c[0-9]*")) {
+        String name = NO_LETTERS.matcher(full).replaceAll("_");
+        if (!Character.isLetter(name.charAt(0)) || ADDRESS.matcher(name).matches()) {
             name = "_" + name;
         }
         String free = name;
@@ -62,9 +67,9 @@ final class WorkbookNames {
     }
 
     private static String freeSheet(String name, Set<String> taken) {
-        String clean = name.replaceAll("[\\[\\]:*?/\\\\\\p{Cc}\\p{Cs}\uFFFE\uFFFF]", "-")
-                .strip()
-                .replaceAll("^'+|'+$", "-");
+        String clean = APOSTROPHES
+                .matcher(NOT_IN_SHEETS.matcher(name).replaceAll("-").strip())
+                .replaceAll("-");
         clean = clean.isEmpty() ? "-" : clean;
         String free = shorten(clean, LONGEST);
         for (int time = 2; !taken.add(free.toLowerCase(Locale.ROOT)); time++) {

@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.zip.Deflater;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.transform.TransformerFactory;
@@ -31,6 +32,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * formula; the same workbook gives the same bytes: all times are noon of the workbook's date.
  */
 public final class XlsxWriter implements ReportWriter {
+
+    private static final Pattern ILLEGAL = Pattern.compile("[\\p{Cc}\\p{Cs}\uFFFE\uFFFF]");
 
     static {
         // Java's own XML tools: POI would else search every library for some, for each part anew.
@@ -94,7 +97,7 @@ public final class XlsxWriter implements ReportWriter {
 
     /** Text that XML may hold; the property part's writer escapes markup itself. */
     private static String legal(String text) {
-        return text.replaceAll("[\\p{Cc}\\p{Cs}\uFFFE\uFFFF]", "\uFFFD");
+        return ILLEGAL.matcher(text).replaceAll("\uFFFD");
     }
 
     /** Makes worksheets that take their rows as a stream. */

@@ -4,10 +4,10 @@ import boltlore.catalogue.Condition;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
 import boltlore.measure.PositionName;
-import boltlore.resolution.rules.facts.CaseAsksEmpty;
-import boltlore.resolution.rules.facts.CaseAsksFilled;
-import boltlore.resolution.rules.facts.ConditionCase;
-import boltlore.resolution.rules.facts.Holds;
+import boltlore.resolution.rules.Facts.CaseAsksEmpty;
+import boltlore.resolution.rules.Facts.CaseAsksFilled;
+import boltlore.resolution.rules.Facts.ConditionCase;
+import boltlore.resolution.rules.Facts.ConditionKey;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,7 +18,7 @@ final class ConditionKeys {
 
     private final Choices choices;
     private final List<Object> facts = new ArrayList<>();
-    private final Map<Condition, String> keys = new HashMap<>();
+    private final Map<Condition, ConditionKey> keys = new HashMap<>();
 
     ConditionKeys(Choices choices) {
         this.choices = choices;
@@ -29,24 +29,24 @@ final class ConditionKeys {
         return facts;
     }
 
-    /** {@link Holds#ALWAYS}, {@link Holds#NEVER}, or the key of what is left of the condition. */
-    String of(Condition condition) {
+    /** {@link ConditionKey#ALWAYS}, {@link ConditionKey#NEVER}, or the key of what is left of the condition. */
+    ConditionKey of(Condition condition) {
         if (condition.isAlways()) {
-            return Holds.ALWAYS;
+            return ConditionKey.ALWAYS;
         }
         Condition rest = Conditions.afterChoices(condition, choices);
         if (rest.isAlways()) {
-            return Holds.ALWAYS;
+            return ConditionKey.ALWAYS;
         }
-        return Conditions.isNever(rest) ? Holds.NEVER : keyOf(rest);
+        return Conditions.isNever(rest) ? ConditionKey.NEVER : keyOf(rest);
     }
 
-    private String keyOf(Condition rest) {
-        String known = keys.get(rest);
+    private ConditionKey keyOf(Condition rest) {
+        ConditionKey known = keys.get(rest);
         if (known != null) {
             return known;
         }
-        String key = "c" + keys.size();
+        ConditionKey key = new ConditionKey(keys.size());
         keys.put(rest, key);
         int number = 0;
         for (ConditionCases.Case each : ConditionCases.of(rest).cases()) {

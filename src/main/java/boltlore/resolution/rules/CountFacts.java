@@ -10,11 +10,11 @@ import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Requirer;
-import boltlore.resolution.rules.facts.Amount;
-import boltlore.resolution.rules.facts.Expects;
-import boltlore.resolution.rules.facts.FittedPort;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.PairCount;
+import boltlore.resolution.rules.Facts.Amount;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.Expects;
+import boltlore.resolution.rules.Facts.FittedPort;
+import boltlore.resolution.rules.Facts.PairCount;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -55,8 +55,8 @@ final class CountFacts {
     }
 
     private void expects(Requirer asker, Expectation expectation) {
-        String key = keys.of(expectation.when());
-        if (key.equals(Holds.NEVER)) {
+        ConditionKey key = keys.of(expectation.when());
+        if (key.equals(ConditionKey.NEVER)) {
             return;
         }
         Expectation.Target target = expectation.target();

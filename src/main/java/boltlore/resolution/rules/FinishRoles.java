@@ -7,7 +7,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.choices.Choices;
 import boltlore.choices.FinishChosen;
-import boltlore.resolution.rules.facts.RoleFinish;
+import boltlore.resolution.rules.Facts.RoleFinish;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

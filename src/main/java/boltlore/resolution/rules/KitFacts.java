@@ -13,18 +13,19 @@ import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Requirer;
 import boltlore.resolution.Way;
-import boltlore.resolution.rules.facts.Brings;
-import boltlore.resolution.rules.facts.Cable;
-import boltlore.resolution.rules.facts.Carries;
-import boltlore.resolution.rules.facts.Due;
-import boltlore.resolution.rules.facts.DueOnly;
-import boltlore.resolution.rules.facts.HeldByOneOf;
-import boltlore.resolution.rules.facts.Holder;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.LineOffered;
-import boltlore.resolution.rules.facts.OneLineOnly;
-import boltlore.resolution.rules.facts.RouteWindow;
-import boltlore.resolution.rules.facts.Under;
+import boltlore.resolution.rules.Facts.Brings;
+import boltlore.resolution.rules.Facts.Cable;
+import boltlore.resolution.rules.Facts.Carries;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.Due;
+import boltlore.resolution.rules.Facts.DueOnly;
+import boltlore.resolution.rules.Facts.HeldByOneOf;
+import boltlore.resolution.rules.Facts.Holder;
+import boltlore.resolution.rules.Facts.Holds;
+import boltlore.resolution.rules.Facts.LineOffered;
+import boltlore.resolution.rules.Facts.OneLineOnly;
+import boltlore.resolution.rules.Facts.RouteWindow;
+import boltlore.resolution.rules.Facts.Under;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -56,7 +57,7 @@ final class KitFacts {
     }
 
     List<Object> facts() {
-        facts.add(new Holds(Holds.ALWAYS));
+        facts.add(new Holds(ConditionKey.ALWAYS));
         plan.family().positions().forEach(this::position);
         List.copyOf(reached).forEach(this::part);
         return facts;
@@ -71,19 +72,19 @@ final class KitFacts {
             ifEver(route.when(), key -> new RouteWindow(position.name(), route.needsMm(), most, key));
         }
         holders(position);
-        List<String> offered = offered(position);
+        List<ConditionKey> offered = offered(position);
         if (position.fill() == Fill.ONE && offered.size() > 1) {
             facts.add(new OneLineOnly(position.name()));
         }
-        due(position, offered.contains(Holds.ALWAYS));
+        due(position, offered.contains(ConditionKey.ALWAYS));
     }
 
     /** States the lines that may be called for; gives the keys of their conditions. */
-    private List<String> offered(Position position) {
-        List<String> offered = new ArrayList<>();
+    private List<ConditionKey> offered(Position position) {
+        List<ConditionKey> offered = new ArrayList<>();
         for (Line line : position.lines()) {
-            String key = keys.of(line.when());
-            if (!key.equals(Holds.NEVER)) {
+            ConditionKey key = keys.of(line.when());
+            if (!key.equals(ConditionKey.NEVER)) {
                 offered.add(key);
                 line(position, line, key);
             }
@@ -97,8 +98,8 @@ final class KitFacts {
             ifEver(position.dueOrAlways(), key -> new Due(position.name(), key));
         }
         if (position.due() != null) {
-            String key = keys.of(position.due());
-            if (!key.equals(Holds.ALWAYS)) {
+            ConditionKey key = keys.of(position.due());
+            if (!key.equals(ConditionKey.ALWAYS)) {
                 facts.add(new DueOnly(position.name(), key));
             }
         }
@@ -116,10 +117,10 @@ final class KitFacts {
         }
     }
 
-    private void line(Position position, Line line, String key) {
+    private void line(Position position, Line line, ConditionKey key) {
         Requirer asker = new Requirer.OfLine(line.name());
         facts.add(new LineOffered(line.name(), position.name(), line.isBracket(), key));
-        facts.add(new Brings(asker, Way.LINE, line.part(), Holds.ALWAYS));
+        facts.add(new Brings(asker, Way.LINE, line.part(), ConditionKey.ALWAYS));
         reach(line.part());
         line.needs().forEach(need -> need(asker, need));
         line.carries().forEach(carried -> facts.add(new Carries(line.name(), carried)));
@@ -132,7 +133,7 @@ final class KitFacts {
     private void part(PartNumber number) {
         Requirer asker = new Requirer.OfPart(number);
         for (Contained child : plan.part(number).contains()) {
-            facts.add(new Brings(asker, Way.CONTAINS, child.part(), Holds.ALWAYS));
+            facts.add(new Brings(asker, Way.CONTAINS, child.part(), ConditionKey.ALWAYS));
         }
         plan.needsOf(number).forEach(need -> need(asker, need));
     }
@@ -155,9 +156,9 @@ final class KitFacts {
         }
     }
 
-    private void ifEver(Condition condition, java.util.function.Function<String, Object> fact) {
-        String key = keys.of(condition);
-        if (!key.equals(Holds.NEVER)) {
+    private void ifEver(Condition condition, java.util.function.Function<ConditionKey, Object> fact) {
+        ConditionKey key = keys.of(condition);
+        if (!key.equals(ConditionKey.NEVER)) {
             facts.add(fact.apply(key));
         }
     }

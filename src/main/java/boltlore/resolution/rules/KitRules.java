@@ -8,15 +8,15 @@ import boltlore.resolution.FamilyPlan;
 import boltlore.resolution.Finding;
 import boltlore.resolution.Reason;
 import boltlore.resolution.Requirer;
-import boltlore.resolution.rules.facts.CautionOn;
-import boltlore.resolution.rules.facts.Filled;
-import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.LineSelected;
-import boltlore.resolution.rules.facts.OmissionsKnown;
-import boltlore.resolution.rules.facts.StaysOut;
-import boltlore.resolution.rules.facts.TakesFinish;
-import boltlore.resolution.rules.facts.Unused;
-import boltlore.resolution.rules.facts.UnusedBrackets;
+import boltlore.resolution.rules.Facts.CautionOn;
+import boltlore.resolution.rules.Facts.Filled;
+import boltlore.resolution.rules.Facts.InKit;
+import boltlore.resolution.rules.Facts.LineSelected;
+import boltlore.resolution.rules.Facts.OmissionsStageDone;
+import boltlore.resolution.rules.Facts.StaysOut;
+import boltlore.resolution.rules.Facts.TakesFinish;
+import boltlore.resolution.rules.Facts.Unused;
+import boltlore.resolution.rules.Facts.UnusedBrackets;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -84,7 +84,7 @@ public final class KitRules implements AutoCloseable {
     public void leaveOut(Set<LineName> lines) {
         leftOut.addAll(lines);
         List<Object> said = new ArrayList<>(lines.stream().map(StaysOut::new).toList());
-        said.add(new OmissionsKnown());
+        said.add(new OmissionsStageDone());
         conclude(said, List.of());
     }
 

@@ -6,11 +6,13 @@ import boltlore.catalogue.Pair;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
-import boltlore.resolution.rules.facts.Electric;
-import boltlore.resolution.rules.facts.LabelLanguage;
-import boltlore.resolution.rules.facts.MarketLists;
-import boltlore.resolution.rules.facts.MarketUses;
-import boltlore.resolution.rules.facts.PairFollows;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.Electric;
+import boltlore.resolution.rules.Facts.LabelLanguage;
+import boltlore.resolution.rules.Facts.MarketLists;
+import boltlore.resolution.rules.Facts.MarketUses;
+import boltlore.resolution.rules.Facts.PairFollows;
+import boltlore.resolution.rules.Facts.Use;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,9 +30,9 @@ final class RoleFacts {
         }
         choices.inRole(Role.LANGUAGE).ifPresent(value -> facts.add(new LabelLanguage(value.value())));
         choices.inRole(Role.MARKET).ifPresent(market -> {
-            lists(market.value(), MarketUses.Kind.INLET, market.facts().inlets(), facts);
-            lists(market.value(), MarketUses.Kind.SOCKET, market.facts().sockets(), facts);
-            lists(market.value(), MarketUses.Kind.LANGUAGE, market.facts().languages(), facts);
+            lists(market.value(), Use.INLET, market.facts().inlets(), facts);
+            lists(market.value(), Use.SOCKET, market.facts().sockets(), facts);
+            lists(market.value(), Use.LANGUAGE, market.facts().languages(), facts);
         });
         for (Pair pair : choices.family().pairs()) {
             if (pair instanceof Pair.One one) {
@@ -52,7 +54,7 @@ final class RoleFacts {
                 facts.exportKw());
     }
 
-    private static void lists(String market, MarketUses.Kind kind, List<String> names, List<Object> facts) {
+    private static void lists(String market, Use kind, List<String> names, List<Object> facts) {
         if (names.isEmpty()) {
             return;
         }
@@ -61,7 +63,7 @@ final class RoleFacts {
     }
 
     private static void follows(Pair.One pair, Choices choices, ConditionKeys keys, List<Object> facts) {
-        String due = keys.of(pair.due());
+        ConditionKey due = keys.of(pair.due());
         Choice chosen = new Choice(pair.follows(), choices.value(pair.follows()).orElse(""));
         if (chosen.value().equals(pair.leftValue())) {
             facts.add(new PairFollows(pair.name(), Hand.LEFT, Hand.RIGHT, due));

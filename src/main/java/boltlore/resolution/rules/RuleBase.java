@@ -3,9 +3,11 @@ package boltlore.resolution.rules;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
+import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
 
 /** The rules as compiled by the build, loaded once in a process. */
@@ -17,6 +19,10 @@ final class RuleBase {
 
     static KieSession newSession() {
         return Loaded.BASE.newKieSession();
+    }
+
+    static Stream<Rule> rules() {
+        return Loaded.BASE.getKiePackages().stream().flatMap(each -> each.getRules().stream());
     }
 
     private static final class Loaded {

@@ -21,7 +21,7 @@ final class WrongLeftOut {
             if (!unused.contains(name)) {
                 String found = "line '" + name + "' " + why(plan.line(name), linesCalled, plan);
                 faults.add(new Fault(
-                        "", 0, "/leftOut", found, "only brackets that carry nothing in this kit", advice(unused)));
+                        "", 0, "/leftOut", found, "only brackets that support nothing in this kit", advice(unused)));
             }
         }
         return faults;

@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * Compares load, fuse and cable of one branch: load ≤ fuse ≤ cable (IEC 60364-4-43, coordination between conductors and
  * overload protection, from memory), their voltages, the short-circuit current, and the heat of a short circuit.
  */
-final class BranchChecker {
+public final class BranchChecker {
 
     private final Branch branch;
     private final PowerCable cable;
@@ -42,7 +42,12 @@ final class BranchChecker {
         this.carries = cable.amps().multiply(branch.derating());
     }
 
-    static BranchCheck check(Branch branch, @Nullable Fuse fuse, PowerCable cable, Pack pack) {
+    /**
+     * All that is compared in one branch.
+     *
+     * @param fuse null where none is ahead of it in the vehicle
+     */
+    public static BranchCheck check(Branch branch, @Nullable Fuse fuse, PowerCable cable, Pack pack) {
         BranchChecker checker = new BranchChecker(branch, cable, pack);
         checker.cable();
         checker.pack();

@@ -108,10 +108,10 @@ public final class ChargingCalculation {
     private List<Finding> missing() {
         List<Finding> missing = new ArrayList<>(fitted.missing());
         if (electrics.buses() == null) {
-            missing.add(Finding.of(ChargingFinding.BUSES_NOT_TOLD, "buses"));
+            missing.add(Finding.of(ChargingFinding.BUSES_NOT_GIVEN, "buses"));
         }
         if (fitted.capacitors().isEmpty()) {
-            missing.add(Finding.of(ChargingFinding.DC_LINK_NOT_TOLD, "DC link"));
+            missing.add(Finding.of(ChargingFinding.DC_LINK_NOT_GIVEN, "DC link"));
         }
         if (mains == null) {
             missing.add(Finding.of(ChargingFinding.SUPPLY_NOT_KNOWN, "supply"));

@@ -28,9 +28,9 @@ public enum ChargingFinding implements Kind {
     FUSE_AGAINST_SHORT_CIRCUIT_ONLY(CHECK),
     PACK_BELOW_DC_CHARGERS(CHECK),
     OUTLET_ABOVE_CHARGER(CHECK),
-    NOT_TOLD_ONCE(CHECK),
-    BUSES_NOT_TOLD(NOTE),
-    DC_LINK_NOT_TOLD(NOTE),
+    NOT_GIVEN_ONCE(CHECK),
+    BUSES_NOT_GIVEN(NOTE),
+    DC_LINK_NOT_GIVEN(NOTE),
     SUPPLY_NOT_KNOWN(NOTE);
 
     private final Severity severity;

@@ -67,9 +67,9 @@ final class ChargingPage {
                     way -> way.either(ac -> ac.chain().whatLimits(), DcCharging::limits));
 
     private static final TableSpec<Comparison> COMPARED = TableSpec.<Comparison>named("compared")
-            .text("about", "Subject", 16, Comparison::about)
+            .text("subject", "Subject", 16, Comparison::about)
             .text("verdict", "Result", 8, Comparison::verdict)
-            .text("says", "Compared with its limit", 74, Comparison::says);
+            .text("comparison", "Compared with its limit", 74, Comparison::says);
 
     private ChargingPage() {}
 
@@ -86,6 +86,11 @@ final class ChargingPage {
         page.heading("Compared outside the cables").add(COMPARED.of(charging.others()));
         CautionNotes.always(page, "charging", kit.workshop(), "en");
         return page.signatures("Checked by");
+    }
+
+    /** What was compared and keeps its limit: the rest is among the findings. */
+    static TableBuilder kept(Charging charging) {
+        return COMPARED.of(charging.others().stream().filter(Comparison::holds).toList());
     }
 
     /** Where it can be charged, a row for each supply and cable. */

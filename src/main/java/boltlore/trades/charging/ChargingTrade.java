@@ -23,7 +23,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What power passes, what limits it, and whether the high-voltage system keeps its limits. */
-public final class ChargingTrade implements Trade {
+public final class ChargingTrade extends Trade {
 
     private static final String NUMBER = "(\\d{1,5}(?:\\.\\d{1,3})?)";
     private static final Pattern MAINS =
@@ -44,35 +44,15 @@ public final class ChargingTrade implements Trade {
     private static final TradeOption<CableCode> CABLE = TradeOption.of(
             "--cable", "AMPS", "Only with the loose cable of this code: 13, 20, 32 or 63.", ChargingTrade::cable);
 
-    @Override
-    public String name() {
-        return "charging";
-    }
-
-    @Override
-    public Room room() {
-        return Room.ENGINEERING;
-    }
-
-    @Override
-    public String does() {
-        return "Calculate charging power and time, vehicle-to-load, precharge, isolation, fuses and cables, and write a"
-                + " charging and high-voltage sheet for each order.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        return List.of(SUPPLY, CABLE);
-    }
-
-    @Override
-    public List<ChargingFinding> kinds() {
-        return List.of(ChargingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "For no order of these can charging be calculated.";
+    public ChargingTrade() {
+        super(
+                "charging",
+                Room.ENGINEERING,
+                "Calculate charging power and time, vehicle-to-load, precharge, isolation, fuses and cables, and write a"
+                        + " charging and high-voltage sheet for each order.",
+                "For no order of these can charging be calculated.",
+                List.of(ChargingFinding.values()),
+                List.of(SUPPLY, CABLE));
     }
 
     @Override
@@ -108,7 +88,8 @@ public final class ChargingTrade implements Trade {
         ReportBuilder report = KitReport.begin(kit, "charging-and-high-voltage", title)
                 .found(charging.findings())
                 .glance(ChargingPage.ways(charging).build())
-                .glance(glance(charging).build());
+                .glance(glance(charging).build())
+                .glance(ChargingPage.kept(charging).build());
         report.page(ChargingPage.compose(charging, kit, footer));
         report.page(HighVoltagePage.compose(charging, kit.workshop(), footer));
         LoomPage.compose(charging, kit.workshop(), footer).ifPresent(report::page);

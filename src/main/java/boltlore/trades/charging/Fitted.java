@@ -45,7 +45,7 @@ public record Fitted(
                 choosing.all(electrics.branches(), Branch::when).stream()
                         .filter(branch -> isThere(branch, bill))
                         .toList(),
-                exports ? choosing.one("guard of the export outlet", electrics.outlets(), Outlet::when) : null,
+                exports ? choosing.one("guard of the V2L outlet", electrics.outlets(), Outlet::when) : null,
                 choosing.missing());
     }
 
@@ -67,7 +67,7 @@ public record Fitted(
                 return found.get(0);
             }
             missing.add(
-                    Finding.of(ChargingFinding.NOT_TOLD_ONCE, what, "count", found.isEmpty() ? 0 : 2, "what", what));
+                    Finding.of(ChargingFinding.NOT_GIVEN_ONCE, what, "count", found.isEmpty() ? 0 : 2, "what", what));
             return null;
         }
     }

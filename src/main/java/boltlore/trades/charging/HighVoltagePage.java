@@ -33,7 +33,7 @@ final class HighVoltagePage {
             .decimal("fuse-volts", "Rated voltage", "V", 0, check -> ofFuse(check, Fuse::volts))
             .text("cable", "Cable", check -> check.cable().part().text())
             .quantity("area", "Cross-section", "mm²", check -> check.cable().areaMm2())
-            .decimal("carries", "Current rating as installed", "A", 1, BranchCheck::carriesAmps)
+            .decimal("rating", "Current rating as installed", "A", 1, BranchCheck::carriesAmps)
             .text("verdict", "Result", 12, BranchCheck::verdict);
 
     private HighVoltagePage() {}

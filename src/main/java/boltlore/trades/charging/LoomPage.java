@@ -23,8 +23,8 @@ final class LoomPage {
     private static final TableSpec<PilotState> STATES = TableSpec.<PilotState>named("pilot-states")
             .text("state", "State", PilotState::name)
             .text("volts", "Positive peak (V)", state -> (state.volts().signum() > 0 ? "+" : "") + state.volts())
-            .text("says", "What it means", 40, PilotState::says)
-            .box(Column.blank("seen", "Measured").in("V"));
+            .text("meaning", "What it means", 40, PilotState::says)
+            .box(Column.blank("measured", "Measured").in("V"));
 
     private LoomPage() {}
 

@@ -32,13 +32,13 @@ public record Mains(String says, int phases, BigDecimal volts, BigDecimal amps) 
         return of("At home", facts, facts.amps());
     }
 
-    /** The usual public posts of the order's market, with the current of each. */
+    /** The usual public AC points of the order's market, with the current of each. */
     static List<Mains> atPosts(Choices choices) {
         Facts market = choices.facts(Role.MARKET);
         boolean three = market.phases() != null && market.phases() == THREE;
         return Stream.of(three ? ON_THREE : ON_ONE)
                 .flatMap(List::stream)
-                .flatMap(amps -> of("Public post", market, BigDecimal.valueOf(amps)).stream())
+                .flatMap(amps -> of("Public AC point", market, BigDecimal.valueOf(amps)).stream())
                 .toList();
     }
 

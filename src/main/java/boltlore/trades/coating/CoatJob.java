@@ -5,6 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Workshop;
 import boltlore.trades.KitInWork;
+import boltlore.trades.StoppedOrder;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,15 +16,23 @@ import org.jspecify.annotations.Nullable;
  *
  * @param start first working day, or null where working days are only counted
  * @param late what a late order moves, or null where there is none
+ * @param again the only pieces that the plan is of, where they are coated again
+ * @param stopped orders that are not in the plan because something stops them
  */
 public record CoatJob(
         CoatPlan plan,
         Workshop workshop,
         @Nullable LocalDate start,
-        @Nullable LateMoves late) {
+        @Nullable LateMoves late,
+        Again again,
+        List<StoppedOrder> stopped) {
+
+    public CoatJob {
+        stopped = List.copyOf(stopped);
+    }
 
     public static CoatJob of(CoatPlan plan, Catalogue catalogue) {
-        return new CoatJob(plan, catalogue.workshop(), null, null);
+        return new CoatJob(plan, catalogue.workshop(), null, null, Again.NONE, List.of());
     }
 
     /**
@@ -31,7 +40,11 @@ public record CoatJob(
      *
      * @param late name of the order that comes late, or null where there is none
      */
-    public static Optional<CoatJob> of(List<KitInWork> kits, @Nullable String late, @Nullable LocalDate start) {
+    public static Optional<CoatJob> of(List<KitInWork> kits, List<StoppedOrder> stopped, @Nullable String late) {
+        return of(kits, late, null, Again.NONE).map(job -> job.without(stopped));
+    }
+
+    static Optional<CoatJob> of(List<KitInWork> kits, @Nullable String late, @Nullable LocalDate start, Again again) {
         List<Bill> planned = kits.stream()
                 .map(KitInWork::bill)
                 .filter(bill -> !bill.order().name().equals(late))
@@ -46,8 +59,12 @@ public record CoatJob(
                 .findFirst()
                 .map(bill -> LateMoves.of(planned, bill, catalogue))
                 .orElse(null);
-        CoatPlan plan = moves == null ? CoatPlanner.plan(planned, catalogue) : moves.after();
-        return Optional.of(new CoatJob(plan, catalogue.workshop(), start, moves));
+        CoatPlan plan = moves == null ? CoatPlanner.plan(planned, catalogue, again) : moves.after();
+        return Optional.of(new CoatJob(plan, catalogue.workshop(), start, moves, again, List.of()));
+    }
+
+    CoatJob without(List<StoppedOrder> orders) {
+        return new CoatJob(plan, workshop, start, late, again, orders);
     }
 
     CoatingShop shop() {

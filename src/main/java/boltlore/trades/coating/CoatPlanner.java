@@ -19,35 +19,49 @@ public final class CoatPlanner {
     private static final String SHEET = "coating";
 
     private final Catalogue catalogue;
+    private final Again again;
     private final RoundPlanner planner;
 
-    private CoatPlanner(Catalogue catalogue) {
+    private CoatPlanner(Catalogue catalogue, Again again) {
         this.catalogue = catalogue;
+        this.again = again;
         this.planner = new RoundPlanner(catalogue.workshop());
     }
 
     /** Plans the bills, whose orders may be given in any order; each order at most once. */
     public static CoatPlan plan(Collection<Bill> bills, Catalogue catalogue) {
-        return new CoatPlanner(catalogue).plan(bills);
+        return plan(bills, catalogue, Again.NONE);
     }
 
-    /** The day on which an order needs its parts coated and in store, or null where the order has no date. */
+    /** Plans only those pieces of the bills that are to be coated again, or all where none is. */
+    static CoatPlan plan(Collection<Bill> bills, Catalogue catalogue, Again again) {
+        return new CoatPlanner(catalogue, again).plan(bills);
+    }
+
+    /** The last working day on which an order needs its parts coated and in store, or null where it has no date. */
     public static @Nullable LocalDate needBy(Order order, int assemblyDays) {
-        return order.due() == null ? null : order.due().minusDays(assemblyDays);
+        return order.due() == null ? null : WorkDays.onOrBefore(order.due().minusDays(assemblyDays));
     }
 
     private CoatPlan plan(Collection<Bill> bills) {
-        List<Bill> earliestFirst = bills.stream().sorted(byNeed()).toList();
+        List<Bill> earliestFirst =
+                bills.stream().filter(this::isCoated).sorted(byNeed()).toList();
         List<Order> orders = earliestFirst.stream().map(Bill::order).toList();
         List<Round> rounds = new ArrayList<>();
         List<BatchRow> onHold = new ArrayList<>();
         for (List<Bill> together : inRounds(earliestFirst)) {
-            List<BatchRow> rows = new RowCollector(catalogue).rows(together);
+            List<BatchRow> rows = again.of(new RowCollector(catalogue).rows(together));
             rows.stream().filter(row -> row.status() == CoatingStatus.HELD_BACK).forEach(onHold::add);
             rounds.add(planner.round(
                     rounds.size() + 1, together.stream().map(Bill::order).toList(), now(rows)));
         }
         return new CoatPlan(orders, List.copyOf(rounds), BatchRow.merged(onHold), cautions(earliestFirst));
+    }
+
+    /** Orders of which nothing is coated again take no part in a plan of what is. */
+    private boolean isCoated(Bill bill) {
+        return again.isEmpty()
+                || !again.of(new RowCollector(catalogue).rows(List.of(bill))).isEmpty();
     }
 
     static List<BatchRow> now(List<BatchRow> rows) {

@@ -17,18 +17,22 @@ import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The powder-coat batch sheet of one order, or of several that are coated together. */
 final class CoatSheet {
 
     /** Name of the cautions that stand on the first page where something is coated in our own shop. */
     private static final String IN_OUR_SHOP = "coating-shop";
+
+    static final String FILE = "powder-coat-batch";
 
     private static final int ORDERS_NAMED = 6;
     private static final int NAMED_IN_FOOTER = 4;
@@ -40,10 +44,16 @@ final class CoatSheet {
             String where,
             String powder,
             String cure,
-            String out,
-            String need,
+            @Nullable LocalDate out,
+            @Nullable LocalDate need,
+            int number,
             int pieces,
             BigDecimal areaM2) {
+
+        /** What is needed on the same day goes out before our own is hung, for it is away longer. */
+        static final Comparator<Lot> EARLIEST_NEED = Comparator.comparing(Lot::need, BatchRow.EARLIEST)
+                .thenComparing(Lot::out, BatchRow.EARLIEST)
+                .thenComparingInt(Lot::number);
 
         static Lot of(OvenBatch batch) {
             return new Lot(
@@ -52,8 +62,9 @@ final class CoatSheet {
                     batch.oven().says(),
                     batch.finish().coats().stream().map(PowderCoat::powder).collect(Collectors.joining(", then ")),
                     CoatWords.cures(batch.finish()),
-                    "",
-                    CoatWords.day(batch.needBy()),
+                    null,
+                    batch.needBy(),
+                    batch.number(),
                     batch.pieces(),
                     batch.areaM2());
         }
@@ -65,8 +76,9 @@ final class CoatSheet {
                     sendOut.coater().name(),
                     "",
                     "",
-                    CoatWords.day(sendOut.outBy()),
-                    CoatWords.day(sendOut.backBy()),
+                    sendOut.outBy(),
+                    sendOut.backBy(),
+                    sendOut.number(),
                     sendOut.pieces(),
                     sendOut.areaM2());
         }
@@ -79,8 +91,8 @@ final class CoatSheet {
                 .text("where", "Where", 26, Lot::where)
                 .text("powder", "Powder", 24, Lot::powder)
                 .text("cure", "Cure window", 22, Lot::cure)
-                .text("out", "Out by", Lot::out)
-                .text("need", "In store by", Lot::need)
+                .text("out", "Out by", lot -> lot.out() == null ? "" : CoatWords.day(lot.out()))
+                .text("need", "In store by", lot -> CoatWords.day(lot.need()))
                 .whole("pieces", "Pieces", "", Lot::pieces)
                 .decimal("area", "Area", "m²", 3, Lot::areaM2);
     }
@@ -88,7 +100,7 @@ final class CoatSheet {
     private static final TableSpec<BatchRow> ON_HOLD = onHold();
 
     private static TableSpec<BatchRow> onHold() {
-        TableSpec<BatchRow> table = CoatWords.named(TableSpec.named("held-back"), 30, row -> row);
+        TableSpec<BatchRow> table = CoatWords.named(TableSpec.named("on-hold"), 30, row -> row);
         table.text("revision", "Rev", row -> row.part().revision())
                 .text("finish", "Finish", 30, row -> row.finish().says().english());
         return CoatWords.counted(CoatWords.marked(table, 30, row -> row), row -> row)
@@ -101,7 +113,7 @@ final class CoatSheet {
     static Report compose(CoatJob job, Findings findings) {
         CoatPlan plan = job.plan();
         String footer = "Powder-coat batch sheet, " + orders(plan);
-        ReportBuilder report = begun("powder-coat-batch", "Powder-coat batch sheet", job)
+        ReportBuilder report = begun(FILE, "Powder-coat batch sheet", job)
                 .found(findings)
                 .glance(new Heading(orders(plan), Look.TITLE), work(job).build());
         glance(report, job);
@@ -111,7 +123,7 @@ final class CoatSheet {
         plan.runs().forEach(run -> RunPage.on(report, run, job, footer));
         plan.batches().stream()
                 .filter(batch -> !batch.rows().isEmpty())
-                .forEach(batch -> report.page(FilmPage.compose(batch, job.workshop(), footer)));
+                .forEach(batch -> report.page(FilmPage.compose(batch, job, footer)));
         plan.sendOuts().forEach(sendOut -> SendOutPage.on(report, sendOut, job.workshop(), footer));
         return report.build();
     }
@@ -235,7 +247,7 @@ final class CoatSheet {
         List<Lot> lots = new ArrayList<>();
         plan.batches().forEach(batch -> lots.add(Lot.of(batch)));
         plan.sendOuts().forEach(sendOut -> lots.add(Lot.of(sendOut)));
-        return lots;
+        return lots.stream().sorted(Lot.EARLIEST_NEED).toList();
     }
 
     private static TableBuilder overview(CoatPlan plan) {

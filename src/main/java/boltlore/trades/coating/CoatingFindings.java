@@ -3,6 +3,7 @@ package boltlore.trades.coating;
 import boltlore.catalogue.Coater;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
+import boltlore.trades.StoppedOrder;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -21,9 +22,13 @@ final class CoatingFindings {
 
     static Findings find(CoatJob job) {
         CoatingFindings of = new CoatingFindings(job);
-        return Stream.of(of.onHold(), of.tooLarge(), of.masks(), of.sizes(), of.late(), of.lightness())
+        return Stream.of(of.onHold(), of.tooLarge(), of.masks(), of.sizes(), of.late(), of.lightness(), of.stopped())
                 .flatMap(some -> some)
                 .collect(Findings.collected());
+    }
+
+    private Stream<Finding> stopped() {
+        return job.stopped().stream().map(StoppedOrder::finding);
     }
 
     private Stream<Finding> onHold() {

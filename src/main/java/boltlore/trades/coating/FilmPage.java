@@ -1,80 +1,78 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import java.util.List;
 
 /** What is read of one batch after its last coat: earth points, and film at five places on enough pieces. */
 final class FilmPage {
 
     static final String SOURCES =
-            "Film is read on steel to ISO 2178, on aluminium to ISO 2360. Mean, lowest reading and how many are read"
-                    + " and may be below the limit are the workshop's own values, check before use.";
+            "Film is read on steel to ISO 2178, on aluminium to ISO 2360. The least mean and the maximum are those of the"
+                    + " finish. How many are read and may be below the limit: sampling table of a specification for coated"
+                    + " aluminium, film to EN ISO 2360, used here for steel too. The lowest reading and what is done with a"
+                    + " piece that is not good are the workshop's own values, check before use.";
 
     private static final String GAUGE =
             " Magnetic gauge on steel (ISO 2178), eddy current on aluminium (ISO 2360), zeroed on the bare metal; on"
                     + " galvanised steel take off the zinc.";
 
-    /** A piece to be read. */
-    private record Piece(OvenBatch batch, BatchRow row) {}
-
-    /** What is filled in here is read back by these headings. */
-    private static final TableSpec<Piece> FILM = film();
-
     private FilmPage() {}
 
-    private static TableSpec<Piece> film() {
-        TableSpec<Piece> film = TableSpec.<Piece>named("film")
-                .text("batch", "Batch", piece -> String.valueOf(piece.batch().number()));
-        CoatWords.named(film, 24, Piece::row).box(Column.blank("piece", "Which piece"));
+    /** What is filled in here is read back by these keys, and by those that the table is about. */
+    private static TableSpec<FilmPiece> film(Again again) {
+        TableSpec<FilmPiece> film = CoatWords.named(TableSpec.named("film"), 24, FilmPiece::row)
+                .text("piece", "Piece", FilmPiece::mark)
+                .whole("coating", "Coating", "", piece -> again.coating(piece.row(), piece.mark()))
+                .text("read", "To read", piece -> piece.toRead() ? "read" : "");
         for (int reading = 1; reading <= FilmAcceptance.READINGS; reading++) {
             film.box(Column.blank("reading-" + reading, "Reading " + reading).in("µm"));
         }
         return film.box(Column.blank("mean", "Mean").in("µm"))
                 .box(Column.blank("least", "Lowest").in("µm"))
-                .box(Column.tick("good", "Accepted"))
-                .box(Column.tick("look", "Visual OK"));
+                .box(new Column("good", "Accepted", Kind.blank().oneOf("yes", "no")))
+                .box(Column.blank("look", "Visual OK, or fault"))
+                .box(new Column("on", "Read on", Kind.blank().day()));
     }
 
-    static PageBuilder compose(OvenBatch batch, Workshop workshop, String footer) {
+    static PageBuilder compose(OvenBatch batch, CoatJob job, String footer) {
         String number = "Batch " + batch.number();
         PageBuilder page = Page.named(number + " film")
                 .landscape()
                 .footer(footer)
                 .title(number + ", film: " + batch.finish().says().english())
                 .add(Particulars.named("instruments")
+                        .say("limits", "Code of the film limits", CoatCodes.limits(batch.finish()))
+                        .say("lot", "Code of this lot", CoatCodes.lot(batch))
                         .leave("gauge", "Film gauge number")
                         .leave("calibrated", "Gauge calibrated until")
                         .leave("meter", "Resistance meter"));
-        CautionNotes.always(page, "coating-batch", workshop, "en");
+        CautionNotes.always(page, "coating-batch", job.workshop(), "en");
         EarthTable.on(page, batch.rows(), "batch", batch.number());
-        page.heading("Film readings").note(acceptance(batch)).add(readings(batch));
+        page.heading("Film readings").note(acceptance(batch)).add(readings(batch, job.again()));
         return page.signatures("Inspected and released to stores by");
     }
 
-    private static TableBuilder readings(OvenBatch batch) {
-        List<Integer> pieces = batch.rows().stream().map(BatchRow::pieces).toList();
-        List<Integer> counts =
-                SampledPieces.draw(pieces, ReadingSample.of(batch.pieces()).pieces());
-        TableBuilder table = FILM.empty();
-        for (int i = 0; i < counts.size(); i++) {
-            for (int piece = 0; piece < counts.get(i); piece++) {
-                FILM.add(table, "", new Piece(batch, batch.rows().get(i)));
-            }
-        }
-        return table;
+    private static TableBuilder readings(OvenBatch batch, Again again) {
+        return film(again)
+                .of(FilmPiece.of(batch))
+                .about("batch", batch.number())
+                .about("lot", CoatCodes.lot(batch))
+                .about("finish", batch.finish().says().english())
+                .about("limits", CoatCodes.limits(batch.finish()));
     }
 
     private static String acceptance(OvenBatch batch) {
         String all = batch.finish().coats().size() > 1 ? "All coats together. " : "";
-        return all + "Read each piece below at five places after cooling. " + rule(batch) + GAUGE;
+        return all
+                + "Read each piece marked 'read' at five places after cooling; of the others write down what is seen or"
+                + " read besides. " + rule(batch) + GAUGE;
     }
 
     /** When a piece of the batch, and the whole of it, is accepted, with the figures. */
@@ -82,9 +80,10 @@ final class FilmPage {
         FilmDemand demand = FilmDemand.of(batch.finish());
         ReadingSample sample = ReadingSample.of(batch.pieces());
         return "A piece is accepted where the mean of the five is at least " + demand.leastUm()
-                + " µm and none is under " + Digits.plain(demand.acceptance().floorUm()) + " µm; over "
-                + demand.mostUm() + " µm tell engineering. At least " + sample.pieces() + " of " + batch.pieces()
-                + " are read, and " + (sample.acceptUpTo() == 0 ? "none" : "at most " + sample.acceptUpTo())
-                + " of them may be below the limit, or the batch is rejected.";
+                + " µm and none is under " + Digits.plain(demand.acceptance().floorUm()) + " µm or over "
+                + demand.mostUm() + " µm; any other is reworked and read again. At least " + sample.pieces() + " of "
+                + batch.pieces() + " are read, and "
+                + (sample.acceptUpTo() == 0 ? "none" : "at most " + sample.acceptUpTo())
+                + " of them may be below the limit, or the batch is rejected until all of them are read.";
     }
 }

@@ -16,6 +16,7 @@ import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.StoppedOrder;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -42,28 +43,50 @@ public final class FilmSheet {
                         "µm",
                         1,
                         film -> film.demand().acceptance().floorUm())
-                .whole("most", "Max. mean", "µm", film -> film.demand().mostUm())
+                .whole("most", "Maximum", "µm", film -> film.demand().mostUm())
                 .whole("to-read", "To read", "", film -> film.sample().pieces())
-                .whole("read", "Read", "", film -> film.pieces().size())
+                .whole("read", "Read", "", FilmVerdict::read)
                 .whole("short", "Below limit", "", FilmVerdict::shortfalls)
                 .whole("allowed", "Allowed", "", film -> film.sample().acceptUpTo())
                 .text("decision", "Decision", FilmSheet::decision)
-                .text("look", "Action", 36, FilmSheet::action);
+                .text("look", "Action", 36, FilmSheet::action)
+                .text("rework", "To rework", 40, FilmSheet::toRework);
     }
 
     private static final TableSpec<PieceVerdict> PIECES = TableSpec.<PieceVerdict>named("pieces")
             .text("part", "Part", piece -> piece.reading().part())
             .text("piece", "Piece", piece -> piece.reading().piece())
+            .whole("coating", "Coating", "", piece -> piece.reading().coating())
+            .date("on", "Read on", piece -> piece.reading().on())
             .column(
                     Column.text("readings", "Readings").in("µm"),
                     piece -> Cell.of(
                             piece.reading().um().stream().map(Digits::plain).collect(Collectors.joining(", "))))
             .decimal("mean", "Mean", "µm", 1, PieceVerdict::mean)
-            .decimal("lowest", "Lowest", "µm", 1, piece -> piece.reading().lowest())
+            .decimal("lowest", "Lowest", "µm", 1, PieceVerdict::lowest)
+            .text("verdict", "Assessment", 40, FilmSheet::assessment);
+
+    /** A piece to be coated again, with its batch. */
+    private record Rework(FilmVerdict film, PieceVerdict piece) {}
+
+    /** What {@code coat --again} takes. */
+    private static final TableSpec<Rework> AGAIN = TableSpec.<Rework>named("again")
+            .text("batch", "Batch", each -> String.valueOf(each.film().batch().number()))
             .text(
-                    "verdict",
-                    "Assessment",
-                    piece -> !piece.good() ? "below limit" : piece.tooThick() ? "above maximum" : "accepted");
+                    "finish",
+                    "Finish",
+                    30,
+                    each -> each.film().batch().finish().says().english())
+            .text("part", "Part", each -> each.piece().reading().part())
+            .text("piece", "Piece", each -> each.piece().reading().piece())
+            .whole("coating", "Coating", "", each -> each.piece().reading().coating() + 1)
+            .text("why", "Why", 40, each -> each.piece().why())
+            .box(Column.blank("how", "How, by engineering"))
+            .box(Column.tick("done", "Done"));
+
+    private static final String REWORK =
+            "Engineering says of each whether it is stripped or coated over. 'boltlore coat ORDER… --again FILE' plans just"
+                    + " these pieces, FILE being this table as CSV; their readings then come with the number of that coating.";
 
     private static final TableSpec<PowderVerdict> POWDER = TableSpec.<PowderVerdict>named("powder")
             .text("run", "Run", powder -> String.valueOf(powder.run().number()))
@@ -79,7 +102,8 @@ public final class FilmSheet {
     public static Report compose(RecordVerdict verdict, CoatJob job) {
         String orders = CoatSheet.orders(job.plan());
         String footer = "Film and powder, " + orders;
-        Findings findings = verdict.findings();
+        Findings findings = verdict.findings()
+                .and(job.stopped().stream().map(StoppedOrder::finding).collect(Findings.collected()));
         ReportBuilder report = CoatSheet.begun("coating-record", "Film and powder of a coating plan", job)
                 .found(findings)
                 .glance(new Heading("Film and powder, " + orders, Look.TITLE));
@@ -96,7 +120,26 @@ public final class FilmSheet {
             report.glance(POWDER.of(verdict.powder()).build());
         }
         report.page(first);
-        return (verdict.film().isEmpty() ? report : report.page(pieces(verdict, footer))).build();
+        pieces(report, verdict, footer);
+        return report.build();
+    }
+
+    /** What was read of each piece, and which of them come back. */
+    private static void pieces(ReportBuilder report, RecordVerdict verdict, String footer) {
+        if (verdict.film().stream().anyMatch(film -> !film.pieces().isEmpty())) {
+            report.page(pieces(verdict, footer));
+        }
+        List<Rework> rework = verdict.film().stream()
+                .flatMap(film -> film.toRework().stream().map(piece -> new Rework(film, piece)))
+                .toList();
+        if (!rework.isEmpty()) {
+            report.page(Page.named("To rework")
+                    .landscape()
+                    .footer(footer)
+                    .title("To rework and coat again")
+                    .note(REWORK)
+                    .add(AGAIN.of(rework)));
+        }
     }
 
     /** By what each batch is accepted, with the figures and where they come from. */
@@ -111,7 +154,7 @@ public final class FilmSheet {
 
     private static PageBuilder pieces(RecordVerdict verdict, String footer) {
         TableBuilder pieces = PIECES.empty();
-        verdict.film().forEach(film -> {
+        verdict.film().stream().filter(film -> !film.pieces().isEmpty()).forEach(film -> {
             int batch = film.batch().number();
             pieces.group(
                     "batch-" + batch,
@@ -128,9 +171,19 @@ public final class FilmSheet {
     private static String decision(FilmVerdict film) {
         return switch (film.decision()) {
             case ACCEPTED -> "accepted";
+            case REWORK -> "rework, the others accepted";
             case REJECTED -> "rejected";
-            case READ_MORE -> "read more";
+            case READ_MORE -> film.pieces().isEmpty() ? "not read" : "read more";
         };
+    }
+
+    private static String assessment(PieceVerdict piece) {
+        String verdict = piece.good() ? "accepted" : piece.why();
+        return piece.replaced() ? verdict + "; replaced by a later reading" : verdict;
+    }
+
+    private static String toRework(FilmVerdict film) {
+        return film.toRework().stream().map(piece -> piece.reading().which()).collect(Collectors.joining(", "));
     }
 
     private static String action(FilmVerdict film) {

@@ -1,15 +1,14 @@
 package boltlore.trades.coating;
 
 import boltlore.catalogue.Oven;
+import boltlore.measure.BinBound;
+import boltlore.measure.BinBound.Sized;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SortedSet;
-import java.util.TreeSet;
 
 /**
- * A number of loads that cannot be gone below. For each limit alone it is the bound L2 of S. Martello and P. Toth, Lower
- * bounds and reduction procedures for the bin packing problem (Discrete Applied Mathematics 28, 1990); pieces whose
- * sections are too far apart to hang together add up.
+ * A number of loads that cannot be gone below: the {@linkplain BinBound bound} of each limit alone; pieces whose sections
+ * are too far apart to hang together add up.
  */
 final class LeastLoads {
 
@@ -72,36 +71,9 @@ final class LeastLoads {
     }
 
     private long byOneLimit(List<HungKind> kinds, int limit) {
-        long most = limits.most().at(limit);
-        SortedSet<Long> small = new TreeSet<>(List.of(0L));
-        kinds.stream()
-                .map(kind -> kind.size().at(limit))
-                .filter(size -> 2 * size <= most)
-                .forEach(small::add);
-        return small.stream()
-                .mapToLong(from -> loads(kinds, limit, from, most))
-                .max()
-                .orElse(0);
-    }
-
-    /** Pieces over half, none of which share a load, and what those from that size up need beside them. */
-    private static long loads(List<HungKind> kinds, int limit, long from, long most) {
-        long alone = 0;
-        long roomBeside = 0;
-        long beside = 0;
-        for (HungKind kind : kinds) {
-            long size = kind.size().at(limit);
-            if (2 * size > most) {
-                alone += kind.pieces();
-                roomBeside += size <= most - from ? (most - size) * kind.pieces() : 0;
-            } else if (size >= from) {
-                beside += size * kind.pieces();
-            }
-        }
-        return alone + Math.max(0, ceiling(beside - roomBeside, most));
-    }
-
-    private static long ceiling(long amount, long most) {
-        return amount <= 0 ? 0 : (amount + most - 1) / most;
+        List<Sized> sizes = kinds.stream()
+                .map(kind -> new Sized(kind.size().at(limit), kind.pieces()))
+                .toList();
+        return BinBound.least(sizes, limits.most().at(limit));
     }
 }

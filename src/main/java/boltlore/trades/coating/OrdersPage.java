@@ -67,7 +67,7 @@ final class OrdersPage {
                 .add(moved(moves))
                 .note("Nothing that is planned is hung elsewhere.");
         page.heading("Loads that change")
-                .add(loads().box(Column.tick("told", "Told")).of(moves.loads()));
+                .add(loads().box(Column.tick("told", "Customer informed")).of(moves.loads()));
         if (job.timetable().known()) {
             page.heading("Orders whose day changes").add(lateOrders(job).of(moves.orders()));
         }
@@ -115,7 +115,7 @@ final class OrdersPage {
                 })
                 .text("after", "Coated now", move -> job.day(move.after().day()))
                 .text("remark", "Remark", 40, move -> remark(move, job))
-                .box(Column.tick("told", "Told"));
+                .box(Column.tick("told", "Customer informed"));
     }
 
     private static String remark(OrderMove move, CoatJob job) {

@@ -17,10 +17,6 @@ public record Pass(OvenBatch batch, int coat) {
         return batch.finish().coats().size();
     }
 
-    public boolean last() {
-        return coat == coats();
-    }
-
     /** 'batch 2', 'batch 3 coat 1'. */
     String says() {
         return "batch " + batch.number() + (coats() > 1 ? " coat " + coat : "");

@@ -3,6 +3,8 @@ package boltlore.trades.coating;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +21,16 @@ public record PieceMarks(String order, @Nullable LocalDate needBy, int from, int
     /** As it is written on the tag: 'BL-1001 1–4', 'BL-1001 3'. */
     public String written() {
         return order + " " + from + (from == to ? "" : "–" + to);
+    }
+
+    /** Each piece by itself: 'BL-1001 3'. */
+    Stream<String> each() {
+        return IntStream.rangeClosed(from, to).mapToObj(number -> order + " " + number);
+    }
+
+    /** Each piece as marks of its own. */
+    Stream<PieceMarks> apart() {
+        return IntStream.rangeClosed(from, to).mapToObj(number -> new PieceMarks(order, needBy, number, number));
     }
 
     static int count(List<PieceMarks> marks) {

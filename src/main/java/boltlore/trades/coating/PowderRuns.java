@@ -3,6 +3,7 @@ package boltlore.trades.coating;
 import boltlore.catalogue.Oven;
 import boltlore.catalogue.PowderCoat;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +51,7 @@ final class PowderRuns {
     /** Passes of one oven and cure window; a coat that goes on one of the same run takes its own turn after it. */
     private List<CureQueue> queues(List<Spray> sprays) {
         Map<Key, List<Pass>> byKey = new LinkedHashMap<>();
-        Map<Spray, Integer> turns = new LinkedHashMap<>();
+        IdentityHashMap<Spray, Integer> turns = new IdentityHashMap<>();
         for (Spray spray : sprays) {
             int turn = turn(spray, turns);
             turns.put(spray, turn);
@@ -63,7 +64,7 @@ final class PowderRuns {
                 .toList();
     }
 
-    private static int turn(Spray spray, Map<Spray, Integer> before) {
+    private static int turn(Spray spray, IdentityHashMap<Spray, Integer> before) {
         return before.entrySet().stream()
                 .filter(turn -> spray.follows(turn.getKey()))
                 .mapToInt(turn -> turn.getValue() + 1)

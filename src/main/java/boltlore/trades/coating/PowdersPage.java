@@ -93,7 +93,7 @@ final class PowdersPage {
                         "Order of powders",
                         round -> round.shortest()
                                 ? "no other costs less to change"
-                                : "the best known; that no other costs less is not proved")
+                                : "the best known; another may cost less")
                 .of(plan.rounds());
     }
 
@@ -174,6 +174,7 @@ final class PowdersPage {
                         run -> ifWeighed(run, use -> Money.rounded(use.cleaning(), currency)))
                 .text("decision", "Overspray", 44, run -> overspray(use(run), run, job.shop()))
                 .decimal("issue", "Powder to issue", "kg", 3, run -> use(run).issueKg())
+                .text("code", "Code of the run", CoatCodes::run)
                 .box(Column.blank("issued", "Issued").in("kg")));
         table.total("total", "All powder").sum("film", sum(PowderUse::filmKg)).sum("issue", sum(PowderUse::issueKg));
         return table;

@@ -1,44 +1,62 @@
 package boltlore.trades.coating;
 
 import boltlore.catalogue.Workshop;
+import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
  * All that the coating shop wrote down, judged.
  *
- * @param film batches with readings, in the order of their numbers
+ * @param film batches in the order of their numbers, read or not; none where the record is of powder alone
  * @param powder runs with powder issued, in their order
+ * @param apart what is of no batch or run of this plan
  */
-public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder) {
+public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder, Findings apart) {
 
-    /** Every reading is of a batch, and every issue of a run, that the plan has. */
+    /** @param filmRead whether the record is of film, though nothing may be filled in yet */
     public static RecordVerdict of(
-            CoatPlan plan, List<FilmReading> readings, List<PowderIssued> issued, Workshop workshop) {
+            CoatPlan plan, boolean filmRead, List<FilmReading> readings, List<PowderIssued> issued, Workshop workshop) {
+        FilmPlaces places = new FilmPlaces(plan);
         List<FilmVerdict> film = plan.batches().stream()
-                .filter(batch -> readings.stream().anyMatch(reading -> reading.batch() == batch.number()))
-                .map(batch -> FilmVerdict.of(batch, of(batch, readings)))
+                .filter(batch -> filmRead && !batch.rows().isEmpty())
+                .map(batch -> FilmVerdict.of(batch, places.of(batch, readings)))
                 .toList();
         List<PowderVerdict> powder = plan.runs().stream()
                 .flatMap(run -> issued.stream()
-                        .filter(powders -> powders.run() == run.number())
+                        .filter(powders ->
+                                run(plan, powders).filter(run::equals).isPresent())
                         .map(powders -> PowderVerdict.of(run, powders.kg(), workshop)))
                 .toList();
-        return new RecordVerdict(film, powder);
+        Stream<Finding> otherRuns =
+                issued.stream().filter(powders -> run(plan, powders).isEmpty()).map(RecordVerdict::otherRun);
+        return new RecordVerdict(
+                film, powder, Stream.concat(places.apart(readings), otherRuns).collect(Findings.collected()));
     }
 
-    private static List<FilmReading> of(OvenBatch batch, List<FilmReading> readings) {
-        return readings.stream()
-                .filter(reading -> reading.batch() == batch.number())
-                .toList();
+    /** By its code, or by its number where the record says none. */
+    private static Optional<PowderRun> run(CoatPlan plan, PowderIssued issued) {
+        return plan.runs().stream()
+                .filter(run -> issued.code().isEmpty()
+                        ? run.number() == issued.run()
+                        : CoatCodes.run(run).equals(issued.code()))
+                .findFirst();
+    }
+
+    private static Finding otherRun(PowderIssued issued) {
+        return Finding.of(
+                FilmFinding.RUN_CHANGED_SINCE, "run " + issued.run(), "run", issued.run(), "issued", issued.kg());
     }
 
     /** All that somebody must act on. */
     public Findings findings() {
-        return Stream.concat(
+        return Stream.of(
+                        apart.all().stream(),
                         film.stream().flatMap(FilmVerdict::findings),
                         powder.stream().flatMap(PowderVerdict::findings))
+                .flatMap(some -> some)
                 .collect(Findings.collected());
     }
 }

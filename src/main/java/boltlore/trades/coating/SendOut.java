@@ -22,10 +22,13 @@ public record SendOut(
         return BatchRow.earliestNeed(rows);
     }
 
-    /** The coater's turn-round in calendar days before the pieces must be back, or null where no order has a date. */
+    /**
+     * The last working day that leaves the coater the turn-round in calendar days before the pieces must be back, or null
+     * where no order has a date.
+     */
     public @Nullable LocalDate outBy() {
         LocalDate back = backBy();
-        return back == null ? null : back.minusDays(coater.turnRoundDays());
+        return back == null ? null : WorkDays.onOrBefore(back.minusDays(coater.turnRoundDays()));
     }
 
     public int pieces() {

@@ -21,6 +21,15 @@ public final class WorkDays {
         }
     }
 
+    /** That day, or the last working day before it. */
+    static LocalDate onOrBefore(LocalDate day) {
+        LocalDate date = day;
+        while (!works(date)) {
+            date = date.minusDays(1);
+        }
+        return date;
+    }
+
     private static boolean works(LocalDate date) {
         return date.getDayOfWeek() != DayOfWeek.SATURDAY && date.getDayOfWeek() != DayOfWeek.SUNDAY;
     }

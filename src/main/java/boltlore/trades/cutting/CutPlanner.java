@@ -26,25 +26,25 @@ public final class CutPlanner {
     private static final Comparator<@Nullable LocalDate> EARLIEST = Comparator.nullsLast(Comparator.naturalOrder());
 
     private final Catalogue catalogue;
-    private final List<Remnant> remnants;
+    private final RemnantRack rack;
     private final SortedMap<String, List<PieceSet>> byMaterial = new TreeMap<>();
     private final SortedMap<PartNumber, List<String>> ordersOfBlank = new TreeMap<>();
     private final SortedMap<PartNumber, Integer> blanks = new TreeMap<>();
     private final List<OnHold> onHold = new ArrayList<>();
     private final List<NotCut> notCut = new ArrayList<>();
 
-    private CutPlanner(Catalogue catalogue, List<Remnant> remnants) {
+    private CutPlanner(Catalogue catalogue, RemnantRack rack) {
         this.catalogue = catalogue;
-        this.remnants = remnants;
+        this.rack = rack;
     }
 
     /**
      * Plans the bills, whose orders may be given in any order; each order at most once.
      *
-     * @param remnants at hand, each name once
+     * @param rack its remnants, each name once
      */
-    public static CutPlan plan(Collection<Bill> bills, Catalogue catalogue, List<Remnant> remnants) {
-        return new CutPlanner(catalogue, remnants).plan(bills);
+    public static CutPlan plan(Collection<Bill> bills, Catalogue catalogue, RemnantRack rack) {
+        return new CutPlanner(catalogue, rack).plan(bills);
     }
 
     private CutPlan plan(Collection<Bill> bills) {
@@ -87,6 +87,7 @@ public final class CutPlanner {
 
     private List<MaterialCuts> materials(List<Order> orders) {
         List<MaterialCuts> planned = new ArrayList<>();
+        RemnantMarks marks = new RemnantMarks(orders.get(0).name(), rack);
         byMaterial.forEach((name, sets) -> {
             Material material = catalogue.materials().get(name);
             if (material == null || material.bars() == null) {
@@ -94,27 +95,27 @@ public final class CutPlanner {
             } else {
                 int first = 1
                         + planned.stream().mapToInt(cuts -> cuts.bars().size()).sum();
-                planned.add(cuts(material, sets, first, orders.get(0).name()));
+                planned.add(cuts(material, sets, first, marks));
             }
         });
         return planned.stream().filter(cuts -> !cuts.bars().isEmpty()).toList();
     }
 
-    private MaterialCuts cuts(Material material, List<PieceSet> sets, int firstBar, String order) {
+    private MaterialCuts cuts(Material material, List<PieceSet> sets, int firstBar, RemnantMarks marks) {
         MaterialPlanner planner = new MaterialPlanner(material, sets, remnantsOf(material.name()));
         planner.tooLong().forEach(set -> notCut.add(new NotCut(set, material.name(), material.bars())));
-        return planner.plan(firstBar, number -> order + "-" + number);
+        return planner.plan(firstBar, marks::next);
     }
 
     private List<Remnant> remnantsOf(String material) {
-        return remnants.stream()
+        return rack.remnants().stream()
                 .filter(remnant -> remnant.material().equals(material))
                 .toList();
     }
 
     private List<Remnant> idle(List<MaterialCuts> planned) {
         List<String> cut = planned.stream().map(cuts -> cuts.material().name()).toList();
-        return remnants.stream()
+        return rack.remnants().stream()
                 .filter(remnant -> !cut.contains(remnant.material()))
                 .sorted(Comparator.comparing(Remnant::name))
                 .toList();

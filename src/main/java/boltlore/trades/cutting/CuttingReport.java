@@ -1,10 +1,13 @@
 package boltlore.trades.cutting;
 
+import boltlore.catalogue.Bending;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Workshop;
+import boltlore.findings.Findings;
 import boltlore.measure.Digits;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.FindingsTable;
 import boltlore.report.Heading;
@@ -33,6 +36,32 @@ import java.util.stream.Collectors;
 /** The cutting list of one order, or of several that are cut together. */
 final class CuttingReport {
 
+    private static final String BENDING_FORMULA =
+            "Length before bending: the legs, measured outside, and for each bend its allowance, π/180 × angle × (inside radius"
+                    + " + K × thickness), in the place of two set-backs, (inside radius + thickness) × tan(angle/2). Radius and"
+                    + " K are those of our own tools: bend a first-off, measure it, and say so where it differs.";
+
+    private static final TableSpec<BlankRow> BLANKS = TableSpec.<BlankRow>named("blanks")
+            .text("part", "Part", 14, row -> row.part().number().text())
+            .text("revision", "Rev", row -> row.part().revision())
+            .text("name", "Name", 30, row -> row.part().name().english())
+            .text("sheet", "Sheet", 28, row -> row.material().says())
+            .whole("count", "Blanks", "", BlankRow::count)
+            .decimal("length", "Length", "mm", 1, BlankRow::developedMm)
+            .decimal("width", "Width", "mm", 1, row -> row.blank().widthMm())
+            .column(
+                    Column.text("legs", "Legs outside").in("mm").atMost(20),
+                    row -> joined(row.blank().legsMm()))
+            .column(
+                    Column.text("bends", "Bends").in("°").atMost(12),
+                    row -> joined(row.blank().bendsDegrees()))
+            .decimal("radius", "Inside radius", "mm", 1, CuttingReport::radius)
+            .decimal("allowance", "All allowances", "mm", 2, CuttingReport::allowances)
+            .decimal("mass", "Blank", "kg", 3, BlankRow::eachKg)
+            .text("orders", "Order and parts", 22, row -> String.join(", ", row.orders()))
+            .box(Column.tick("cut", "Cut"))
+            .box(Column.blank("first", "First-off"));
+
     private static final String BOUND =
             "'Lower bound' is a cost that no way of cutting these pieces can be under; where the gap is 0, this list is proved"
                     + " to be the cheapest. Remnants at hand cost nothing here.";
@@ -46,7 +75,7 @@ final class CuttingReport {
                     + " or kept. They are on no bar and among no blanks until this list is issued again.";
     private static final int NAMED_IN_FOOTER = 4;
 
-    private static final TableSpec<OnHold> ON_HOLD = TableSpec.<OnHold>named("held-back")
+    private static final TableSpec<OnHold> ON_HOLD = TableSpec.<OnHold>named("on-hold")
             .text("order", "Order", 20, OnHold::order)
             .text("part", "Part", 20, held -> held.part().number().text())
             .text("revision", "Rev", held -> held.part().revision())
@@ -57,13 +86,13 @@ final class CuttingReport {
 
     private CuttingReport() {}
 
-    static Report compose(CutPlan plan, Catalogue catalogue) {
+    static Report compose(CutPlan plan, Findings findings, Catalogue catalogue) {
         Workshop workshop = catalogue.workshop();
         String footer = "Cutting list, " + orders(plan);
         ReportBuilder report = Report.named("cutting-list", "Cutting list")
                 .about(orders(plan))
                 .by(workshop.name())
-                .found(plan.findings(workshop.currency()));
+                .found(findings);
         glance(report, plan, workshop);
         // The list cannot be older than its latest order.
         plan.orders().stream()
@@ -71,10 +100,10 @@ final class CuttingReport {
                 .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder())
                 .ifPresent(report::dated);
-        report.page(overview(plan, workshop, footer));
+        report.page(overview(plan, findings, workshop, footer));
         plan.materials().forEach(cuts -> report.page(SawPage.compose(cuts, workshop, footer)));
         if (!plan.blanks().isEmpty()) {
-            report.page(BlanksPage.compose(plan.blanks(), workshop, footer));
+            report.page(blanksPage(plan.blanks(), workshop, footer));
         }
         RackPage.compose(plan, catalogue, footer).ifPresent(report::page);
         if (!plan.onHold().isEmpty()) {
@@ -99,11 +128,13 @@ final class CuttingReport {
     }
 
     /** Orders and their dates, cautions, all materials at a glance. */
-    private static PageBuilder overview(CutPlan plan, Workshop workshop, String footer) {
+    private static PageBuilder overview(CutPlan plan, Findings findings, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Overview").landscape().footer(footer);
         page.title("Cutting list").add(head(plan, workshop));
         if (plan.isEmpty()) {
-            return page.note("Nothing in these orders is cut.");
+            page.note("Nothing in these orders is cut.");
+            FindingsTable.add(page, findings, "en");
+            return page;
         }
         if (!plan.materials().isEmpty()) {
             CautionNotes.always(page, "cutting-bars", workshop, "en");
@@ -112,7 +143,7 @@ final class CuttingReport {
         if (!plan.blanks().isEmpty()) {
             CautionNotes.always(page, "cutting-blanks", workshop, "en");
         }
-        FindingsTable.add(page, plan.findings(workshop.currency()), "en");
+        FindingsTable.add(page, findings, "en");
         if (!plan.materials().isEmpty()) {
             page.heading("Bars").add(materials(plan.materials(), workshop.currency(), true));
             page.note(BOUND).note(ASSUMED);
@@ -184,5 +215,29 @@ final class CuttingReport {
         }
         String names = orders.stream().map(Order::name).collect(Collectors.joining(", "));
         return (orders.size() == 1 ? "Order " : "Orders ") + names;
+    }
+
+    /** Sheet-metal blanks: how large they are cut before they are bent. */
+    private static PageBuilder blanksPage(List<BlankRow> rows, Workshop workshop, String footer) {
+        PageBuilder page = Page.named("Blanks").landscape().footer(footer).frozen(1);
+        page.title("Sheet-metal blanks").note(BENDING_FORMULA);
+        CautionNotes.always(page, "cutting-press", workshop, "en");
+        return page.add(BLANKS.of(rows)).signatures("Cut by", "First-offs measured by");
+    }
+
+    private static Cell joined(List<BigDecimal> numbers) {
+        return Cell.of(numbers.stream().map(Digits::plain).collect(Collectors.joining(" + ")));
+    }
+
+    private static BigDecimal radius(BlankRow row) {
+        Bending bending = row.material().bending();
+        return bending == null ? BigDecimal.ZERO : bending.insideRadiusMm();
+    }
+
+    private static BigDecimal allowances(BlankRow row) {
+        Bending bending = row.material().bending();
+        return row.blank().bendsDegrees().stream()
+                .map(degrees -> bending == null ? BigDecimal.ZERO : bending.allowanceMm(degrees, row.thicknessMm()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 }

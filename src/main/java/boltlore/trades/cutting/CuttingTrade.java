@@ -5,8 +5,11 @@ import boltlore.catalogue.BarStock;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.findings.Findings;
+import boltlore.json.JsonFile;
 import boltlore.trades.KitInWork;
 import boltlore.trades.Room;
+import boltlore.trades.StoppedOrder;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeOption;
 import boltlore.trades.TradeOption.Given;
@@ -14,84 +17,86 @@ import boltlore.trades.TradeResult;
 import boltlore.trades.TradeResult.Apart;
 import boltlore.trades.TradeResult.Sheet;
 import boltlore.trades.cutting.CutPlan.NotCut;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 
 /** Which bar gives which piece for all orders together, and the sheet-metal blanks. */
-public final class CuttingTrade implements Trade {
+public final class CuttingTrade extends Trade {
 
     private static final TradeOption<Path> REMNANTS =
             TradeOption.file("--remnants", "Remnants at hand, which are used before new bars.");
     private static final TradeOption<Path> LEFT = TradeOption.file(
             "--left", "Write the remnants that lie on the rack when all is cut, for --remnants next time.");
 
-    @Override
-    public String name() {
-        return "cut";
-    }
-
-    @Override
-    public Room room() {
-        return Room.FABRICATION;
-    }
-
-    @Override
-    public String does() {
-        return "Plan which bar gives which piece for several orders together and write their cutting list.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        return List.of(REMNANTS, LEFT);
-    }
-
-    @Override
-    public List<CuttingFinding> kinds() {
-        return List.of(CuttingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these can be cut.";
+    public CuttingTrade() {
+        super(
+                "cut",
+                Room.FABRICATION,
+                "Plan which bar gives which piece for several orders together and write their cutting list.",
+                "No order of these can be cut.",
+                List.of(CuttingFinding.values()),
+                List.of(REMNANTS, LEFT));
     }
 
     @Override
     public List<Fault> faults(Given options, Catalogue catalogue) {
-        return remnants(options, catalogue).faults();
+        return rack(options, catalogue).faults();
     }
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
+        return work(kits, List.of(), options);
+    }
+
+    @Override
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given options) {
         Catalogue catalogue = kits.get(0).catalogue();
         List<Bill> bills = kits.stream().map(KitInWork::bill).toList();
-        return remnants(options, catalogue).then(remnants -> {
-            CutPlan plan = CutPlanner.plan(bills, catalogue, remnants);
+        return rack(options, catalogue).then(read -> {
+            CutPlan plan = CutPlanner.plan(bills, catalogue, read.rack());
             List<Fault> faults =
                     plan.notCut().stream().map(CuttingTrade::fault).distinct().toList();
-            return faults.isEmpty() ? Outcome.sound(List.of(result(plan, catalogue, options))) : Outcome.faulty(faults);
+            Findings findings = plan.findings(catalogue.workshop().currency())
+                    .and(stopped.stream().map(StoppedOrder::finding).collect(Findings.collected()));
+            return faults.isEmpty()
+                    ? Outcome.sound(List.of(new TradeResult(
+                            "",
+                            findings,
+                            List.of(Sheet.of(() -> CuttingReport.compose(plan, findings, catalogue))),
+                            left(plan, read, options))))
+                    : Outcome.faulty(faults);
         });
     }
 
-    private static TradeResult result(CutPlan plan, Catalogue catalogue, Given options) {
-        List<Apart> left = options
+    /** A rack that comes back into its own file carries over all that somebody has written in it, heat numbers above all. */
+    private static List<Apart> left(CutPlan plan, RackRead read, Given options) {
+        return options
                 .get(LEFT)
                 .map(file -> new Apart(
                         file,
                         "cut --left",
-                        () -> RemnantsFile.written(plan.left().toList())))
+                        () -> RemnantsFile.written(read.rack().after(plan)),
+                        options.get(REMNANTS).filter(from -> same(from, file)).isPresent() ? read.text() : ""))
                 .stream()
                 .toList();
-        return new TradeResult(
-                "",
-                plan.findings(catalogue.workshop().currency()),
-                List.of(Sheet.of(() -> CuttingReport.compose(plan, catalogue))),
-                left);
     }
 
-    private static Outcome<List<Remnant>> remnants(Given options, Catalogue catalogue) {
-        return options.get(REMNANTS)
-                .map(file -> RemnantsFile.read(file, catalogue))
-                .orElse(Outcome.sound(List.of()));
+    private static boolean same(Path one, Path other) {
+        return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+    }
+
+    /** @param text of its file */
+    private record RackRead(RemnantRack rack, String text) {}
+
+    private static Outcome<RackRead> rack(Given options, Catalogue catalogue) {
+        Path file = options.get(REMNANTS).orElse(null);
+        return file == null
+                ? Outcome.sound(new RackRead(RemnantRack.EMPTY, ""))
+                : JsonFile.bytes(file)
+                        .then(bytes -> RemnantsFile.parse(file.toString(), bytes, catalogue)
+                                .then(rack ->
+                                        Outcome.sound(new RackRead(rack, new String(bytes, StandardCharsets.UTF_8)))));
     }
 
     /** Pieces that cannot be cut are a fault of the catalogue: a list without them would be taken for whole. */

@@ -20,7 +20,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.UnaryOperator;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -91,7 +91,7 @@ final class MaterialPlanner {
      * @param firstNumber of its first bar
      * @param restName names the rest of a bar by the bar's number
      */
-    MaterialCuts plan(int firstNumber, UnaryOperator<String> restName) {
+    MaterialCuts plan(int firstNumber, IntFunction<String> restName) {
         // The bars of a parted set must be of one heat, which remnants seldom are.
         BarStocks stocks = new BarStocks(stock, parted ? List.of() : remnants, sawing);
         Packing packing = Packer.pack(task(stocks));
@@ -129,7 +129,7 @@ final class MaterialPlanner {
         return BarLayout.of(sets, sawing, stock.saw().headTrimMm());
     }
 
-    private SawnBar bar(int number, BarStocks.Source source, List<PieceSet> sets, UnaryOperator<String> restName) {
+    private SawnBar bar(int number, BarStocks.Source source, List<PieceSet> sets, IntFunction<String> restName) {
         BarLayout layout = layout(sets);
         BigDecimal rest = layout.restMm(source.lengthMm());
         boolean kept = rest.compareTo(stock.keepFromMm()) >= 0;
@@ -140,7 +140,7 @@ final class MaterialPlanner {
                 source.cost(),
                 layout.pieces(),
                 rest,
-                kept ? restName.apply(String.valueOf(number)) : "",
+                kept ? restName.apply(number) : "",
                 new TreeSet<>());
     }
 

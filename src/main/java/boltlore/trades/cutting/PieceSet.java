@@ -20,8 +20,4 @@ public record PieceSet(String order, Part part, int number, List<Cut> cuts) {
     public String mark() {
         return order + " " + part.number() + " " + number;
     }
-
-    public int pieces() {
-        return cuts.stream().mapToInt(Cut::count).sum();
-    }
 }

@@ -12,7 +12,6 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.SchemaName;
 import boltlore.json.TextShape;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,21 +29,21 @@ public final class RemnantsFile {
         this.catalogue = catalogue;
     }
 
-    /** The remnants in the order of the file, or everything that is wrong with it. */
-    public static Outcome<List<Remnant>> read(Path file, Catalogue catalogue) {
-        return JsonFile.read(file).then(json -> new RemnantsFile(catalogue).remnants(json));
-    }
-
-    /** The remnants in a JSON text that has already been read; {@code file} is what messages call it. */
-    public static Outcome<List<Remnant>> parse(String file, byte[] bytes, Catalogue catalogue) {
-        return JsonFile.parse(file, bytes).then(json -> new RemnantsFile(catalogue).remnants(json));
+    /**
+     * The rack in the order of the file, or everything that is wrong with it.
+     *
+     * @param file what messages call it
+     */
+    public static Outcome<RemnantRack> parse(String file, byte[] bytes, Catalogue catalogue) {
+        return JsonFile.parse(file, bytes).then(json -> new RemnantsFile(catalogue).rack(json));
     }
 
     /** The file's text, which {@link #read} reads again. */
-    static String written(List<Remnant> remnants) {
+    static String written(RemnantRack rack) {
         return JsonOut.object()
                 .put("$schema", SCHEMA)
-                .put("remnants", JsonOut.list(remnants, RemnantsFile::json))
+                .put("remnants", JsonOut.list(rack.remnants(), RemnantsFile::json))
+                .put("usedUp", JsonOut.list(rack.usedUp(), RemnantsFile::json))
                 .written();
     }
 
@@ -56,35 +55,48 @@ public final class RemnantsFile {
                 .putIfAny("heat", remnant.heat());
     }
 
-    private Outcome<List<Remnant>> remnants(Json json) {
-        return remnants(ObjectReader.of(json, faults));
+    private Outcome<RemnantRack> rack(Json json) {
+        return rack(ObjectReader.of(json, faults));
     }
 
-    Outcome<List<Remnant>> remnants(ObjectReader reader) {
+    Outcome<RemnantRack> rack(ObjectReader reader) {
         SchemaName.check(reader, SCHEMA);
         List<Remnant> remnants = reader.list("remnants", this::remnant);
+        List<Remnant> usedUp = reader.findObjects("usedUp", this::usedUp);
         reader.done();
-        return faults.orElse(remnants);
+        return faults.orElse(new RemnantRack(remnants, usedUp));
     }
 
     private Remnant remnant(ObjectReader reader) {
-        Remnant remnant = new Remnant(
-                reader.text("remnant", TextShape.ORDER_NAME),
-                reader.text("material", TextShape.NAME),
-                reader.decimal("lengthMm", Range.above(0, 100_000)),
-                reader.findText("heat", TextShape.LINE).orElse(""));
+        Remnant remnant = usedUp(reader);
         if (reader.sound()) {
             check(remnant, reader);
         }
         return remnant;
     }
 
-    private void check(Remnant remnant, ObjectReader reader) {
+    /** Its material may have left the catalogue since. */
+    private Remnant usedUp(ObjectReader reader) {
+        Remnant remnant = new Remnant(
+                reader.text("remnant", TextShape.ORDER_NAME),
+                reader.text("material", TextShape.NAME),
+                reader.decimal("lengthMm", Range.above(0, 100_000)),
+                reader.findText("heat", TextShape.LINE).orElse(""));
+        if (reader.sound()) {
+            once(remnant, reader);
+        }
+        return remnant;
+    }
+
+    private void once(Remnant remnant, ObjectReader reader) {
         Integer before = lines.putIfAbsent(remnant.name(), reader.spot().line());
         if (before != null) {
             String found = "'" + remnant.name() + "' a second time; it already stands in line " + before;
             reader.faultAt("remnant", found, "each remnant once", "Remove one of the two.");
         }
+    }
+
+    private void check(Remnant remnant, ObjectReader reader) {
         Material material = catalogue.materials().get(remnant.material());
         if (material == null) {
             String advice =

@@ -105,8 +105,8 @@ final class SawPage {
             spec.text("together", "Same heat as bar", 12, SawPage::together);
         }
         return spec.whole("pieces", "Pieces", "", bar -> bar.pieces().size())
-                .decimal("rest", "Offcut", "mm", 1, SawnBar::restMm)
-                .text("then", "Offcut: keep or scrap", 30, SawPage::offcut)
+                .decimal("offcut", "Offcut", "mm", 1, SawnBar::restMm)
+                .text("keepOrScrap", "Offcut: keep or scrap", 30, SawPage::offcut)
                 .box(Column.tick("done", "Done"))
                 .of(cuts.bars());
     }

@@ -14,8 +14,8 @@ final class BagsPage {
     private static final int GRAMS = 3;
 
     private static final String RULE =
-            "Count = (gross − tare) / mass of each, rounded. It is sure only while the mass of each is"
-                    + " true within one half divided by the count. Where the part master's last digit is too coarse for that, weigh ten"
+            "Count = (gross − tare) / mass of each, rounded. It is certain only where the mass of each is known"
+                    + " within half a piece in the whole count (0.5 divided by the count). Where the part master's last digit is too coarse for that, weigh ten"
                     + " of the batch first, or count by hand. Spares: up to M8 the larger of one and 5 % rounded up (workshop's own value).";
 
     private BagsPage() {}
@@ -40,7 +40,7 @@ final class BagsPage {
                 .quantity("count", "In the bag", "", BagCount::count)
                 .decimal("each", "Each", "g", 2, bag -> bag.eachKg().movePointRight(GRAMS))
                 .decimal("net", "Net", "g", 1, bag -> bag.netKg().movePointRight(GRAMS))
-                .decimal("within", "Piece-weight tolerance", "%", 1, bag -> CountByWeight.surePercent(bag.count()))
+                .decimal("tolerance", "Piece-weight tolerance", "%", 1, bag -> CountByWeight.surePercent(bag.count()))
                 .text("how", "Count", 20, bag -> bag.sure() ? "by weight" : "weigh ten first")
                 .box(Column.blank("gross", "Gross").in("g"))
                 .box(Column.blank("tare", "Tare").in("g"))

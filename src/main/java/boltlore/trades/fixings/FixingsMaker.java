@@ -1,14 +1,14 @@
 package boltlore.trades.fixings;
 
-import boltlore.bill.Bill;
 import boltlore.catalogue.Stage;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.FamilyPlan;
+import boltlore.trades.KitInWork;
 import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
-import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -21,13 +21,14 @@ final class FixingsMaker {
 
     private FixingsMaker() {}
 
-    static KitFixings make(FamilyPlan plan, Bill bill) {
-        List<BoltedJoint> joints = new JointsOfKit(plan, bill)
+    static KitFixings make(KitInWork kit) {
+        FamilyPlan plan = kit.plan();
+        List<BoltedJoint> joints = new JointsOfKit(plan, kit.bill())
                 .all().stream()
                         .sorted(byStage(plan.catalogue().workshop().stages()))
                         .toList();
         Set<PartNumber> counted = joints.stream().flatMap(FixingsMaker::parts).collect(Collectors.toSet());
-        List<BagCount> bags = PickingList.of(plan, bill).bags().stream()
+        List<BagCount> bags = PickingTrade.list(kit).bags().stream()
                 .flatMap(page -> counts(page, counted))
                 .toList();
         Stream<Finding> notKnown = !joints.isEmpty() && plan.family().joints().isEmpty()

@@ -13,34 +13,18 @@ import boltlore.trades.fixings.FixingsMaker.KitFixings;
 import java.util.List;
 
 /** What is bolted to what, with torques, spares and counts by weight. */
-public final class FixingsTrade implements Trade {
+public final class FixingsTrade extends Trade {
 
     private static final String TITLE = "Fixings";
 
-    @Override
-    public String name() {
-        return "fixings";
-    }
-
-    @Override
-    public Room room() {
-        return Room.BENCH;
-    }
-
-    @Override
-    public String does() {
-        return "List bolts, nuts and washers by joint and by bag with their torques, judge each joint, and write a"
-                + " fixings sheet for each order.";
-    }
-
-    @Override
-    public List<FixingFinding> kinds() {
-        return List.of(FixingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these has fixings to list.";
+    public FixingsTrade() {
+        super(
+                "fixings",
+                Room.BENCH,
+                "List bolts, nuts and washers by joint and by bag with their torques, judge each joint, and write a"
+                        + " fixings sheet for each order.",
+                "No order of these has fixings to list.",
+                List.of(FixingFinding.values()));
     }
 
     @Override
@@ -49,7 +33,7 @@ public final class FixingsTrade implements Trade {
     }
 
     private static TradeResult work(KitInWork kit) {
-        KitFixings fixings = FixingsMaker.make(kit.plan(), kit.bill());
+        KitFixings fixings = FixingsMaker.make(kit);
         return TradeResult.of(kit, fixings.findings(), () -> report(fixings, kit));
     }
 

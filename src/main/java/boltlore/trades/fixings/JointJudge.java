@@ -24,6 +24,12 @@ final class JointJudge {
     /** Threads that stand proud of a nut. */
     private static final BigDecimal PROUD = BigDecimal.valueOf(2);
 
+    /** Least engagement in diameters, the lower end of what is usual: common practice, no source. */
+    private static final BigDecimal IN_STEEL = BigDecimal.ONE;
+
+    private static final BigDecimal IN_CAST_IRON = new BigDecimal("1.25");
+    private static final BigDecimal IN_ALUMINIUM = new BigDecimal("1.5");
+
     private static final int KILO = 3;
 
     private static final Wording UNKNOWN = wording("unknown", "unbekannt", "inconnue");
@@ -168,12 +174,12 @@ final class JointJudge {
         }
     }
 
-    /** The lower end of what is usual: 1 in steel, 1.25 in cast iron, 1.5 in aluminium times the diameter. */
+    /** How many diameters the thread is engaged at least. */
     static BigDecimal leastEngagement(Into into) {
         return switch (into) {
-            case NUT, RIVET_NUT, STEEL -> BigDecimal.ONE;
-            case CAST_IRON -> new BigDecimal("1.25");
-            case ALUMINIUM -> new BigDecimal("1.5");
+            case NUT, RIVET_NUT, STEEL -> IN_STEEL;
+            case CAST_IRON -> IN_CAST_IRON;
+            case ALUMINIUM -> IN_ALUMINIUM;
         };
     }
 

@@ -36,7 +36,7 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
             Findings findings = findings(worked);
             byTrades = byTrades.and(findings);
             found.add(FoundBy.of(trade.name(), findings, kit.order()));
-            if (worked instanceof Outcome.Sound<List<TradeResult>> sound && trade.inKit()) {
+            if (worked instanceof Outcome.Sound<List<TradeResult>> sound) {
                 made.put(trade.name(), sound.value());
             }
         }

@@ -1,13 +1,13 @@
 package boltlore.trades.orders;
 
-import boltlore.bill.Bill;
 import boltlore.report.Report;
-import boltlore.resolution.FamilyPlan;
 import boltlore.trades.FoundBy;
+import boltlore.trades.KitInWork;
 import boltlore.trades.bill.sheets.BillReport;
 import boltlore.trades.bill.sheets.ContentsReport;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -17,10 +17,10 @@ public final class OrderSheets {
     private OrderSheets() {}
 
     /** Bill and contents list of an order that nothing stops. */
-    public static List<Supplier<Report>> prepare(FamilyPlan plan, OrderPricing pricing, List<FoundBy> found) {
-        Bill bill = pricing.costed().bill();
-        PickingList packed = PickingList.of(plan, bill);
+    public static List<Supplier<Report>> prepare(KitInWork kit, OrderPricing pricing, List<FoundBy> found) {
+        PickingList packed = PickingTrade.list(kit);
         return List.of(
-                () -> BillReport.compose(pricing, packed, found), () -> ContentsReport.compose(plan, bill, packed));
+                () -> BillReport.compose(pricing, packed, found),
+                () -> ContentsReport.compose(kit.plan(), kit.bill(), packed));
     }
 }

@@ -33,7 +33,7 @@ public final class TradeFiles {
         for (int i = 0; i < reports.size(); i++) {
             TradeResult.Sheet sheet = result.sheets().get(i);
             List<SheetFile> all = new ArrayList<>(SheetFormats.write(List.of(reports.get(i)), html));
-            all.addAll(sheet.beside());
+            all.addAll(sheet.beside().get());
             all.forEach(file -> files.add(sheet.folder().isEmpty() ? file : file.under(sheet.folder())));
         }
         return files;

@@ -115,7 +115,7 @@ record PickColumns(int digits) {
     }
 
     static <R> TableSpec<R> cautions(TableSpec<R> spec, int widest, Function<R, List<String>> codes) {
-        return spec.text("mind", "Caution", widest, row -> PickingReport.beside(codes.apply(row)));
+        return spec.text("caution", "Caution", widest, row -> PickingReport.beside(codes.apply(row)));
     }
 
     /** Whether a row's numbers need more room than the box in the row: several pieces, each with its own number. */

@@ -62,7 +62,7 @@ final class PickPages {
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
         TableSpec<PickRow> spec =
-                columns.<PickRow>of("walk", "Bin", true, Handed::of).text("stages", "For", 22, PickPages::byStage);
+                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, PickPages::byStage);
         PickColumns.cautions(spec, 18, PickRow::cautions);
         spec.column(Column.blank("number", "Serial or lot"), row -> Cell.of(number(row)));
         return PickColumns.boxes(spec).of(rows);
@@ -106,7 +106,7 @@ final class PickPages {
     /** What waits for a decision; it has no box to tick, so that nobody picks it. */
     PageBuilder onHold(List<OnHold> rows) {
         FindingWords words = new FindingWords(kit.family());
-        TableBuilder table = columns.<OnHold>of("held-back", "Bin", false, Handed::of)
+        TableBuilder table = columns.<OnHold>of("on-hold", "Bin", false, Handed::of)
                 .text("finish", "Finish", held -> finish(held.finish()))
                 .text(
                         "brackets",

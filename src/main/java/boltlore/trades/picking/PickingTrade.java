@@ -11,32 +11,16 @@ import boltlore.trades.TradeResult.Sheet;
 import java.util.List;
 
 /** What stores hand out, in walking order, and what goes into which bag. */
-public final class PickingTrade implements Trade {
+public final class PickingTrade extends Trade {
 
-    @Override
-    public String name() {
-        return "picking";
-    }
-
-    @Override
-    public Room room() {
-        return Room.STORES;
-    }
-
-    @Override
-    public String does() {
-        return "Write the picking list of each order: what to take from which bin, from coating and from outside the kit,"
-                + " and what goes into which bag.";
-    }
-
-    @Override
-    public List<PickingFinding> kinds() {
-        return List.of(PickingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "Nothing of these orders can be picked.";
+    public PickingTrade() {
+        super(
+                "picking",
+                Room.STORES,
+                "Write the picking list of each order: what to take from which bin, from coating and from outside the kit,"
+                        + " and what goes into which bag.",
+                "Nothing of these orders can be picked.",
+                List.of(PickingFinding.values()));
     }
 
     @Override

@@ -25,7 +25,11 @@ final class BorderFindings {
     static List<Finding> find(Shipment shipment) {
         BorderFindings found = new BorderFindings(shipment);
         if (shipment.route().to().isEmpty()) {
-            found.add(ShippingFinding.DESTINATION_NOT_TOLD, "destination");
+            found.add(
+                    shipment.route().leavesNow()
+                            ? ShippingFinding.DESTINATION_NOT_GIVEN
+                            : ShippingFinding.DESTINATION_NOT_GIVEN_YET,
+                    "destination");
         }
         if (shipment.route().crossesBorder(found.shipping)) {
             found.wood();

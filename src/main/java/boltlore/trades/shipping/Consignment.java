@@ -17,8 +17,4 @@ public record Consignment(List<Shipment> shipments) {
     public RoadPoints points() {
         return RoadPoints.of(dangerous().toList());
     }
-
-    public List<String> orders() {
-        return shipments.stream().map(shipment -> shipment.order().name()).toList();
-    }
 }

@@ -36,7 +36,7 @@ final class CustomsMaker {
         List<BigDecimal> weights = groups.stream().map(this::weight).toList();
         SellingPrice known = price;
         List<BigDecimal> shares =
-                known == null ? List.of() : SellingPrice.shares(known.kit(), weights, known.currency());
+                known == null ? List.of() : LargestRemainder.shares(known.kit(), weights, known.currency());
         List<CustomsLine> lines = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             List<Goods> group = groups.get(i);

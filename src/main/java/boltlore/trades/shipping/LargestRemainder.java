@@ -1,10 +1,12 @@
 package boltlore.trades.shipping;
 
+import boltlore.measure.Money;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -36,6 +38,14 @@ final class LargestRemainder {
         largest(remainders, left.intValueExact())
                 .forEach(i -> shares.set(i, shares.get(i).add(BigInteger.ONE)));
         return List.copyOf(shares);
+    }
+
+    /** Shares of an amount of money, in whole minor units of the currency. */
+    static List<BigDecimal> shares(BigDecimal amount, List<BigDecimal> weights, Currency currency) {
+        int digits = Money.digits(currency);
+        return shares(amount.movePointRight(digits).toBigIntegerExact(), weights).stream()
+                .map(share -> new BigDecimal(share, digits))
+                .toList();
     }
 
     private static BigInteger sum(List<BigInteger> all) {

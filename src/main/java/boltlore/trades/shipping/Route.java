@@ -7,11 +7,17 @@ import java.util.List;
  * How and where crates travel.
  *
  * @param to countries beyond the consignor's, the destination last (ISO 3166 alpha-2); empty where nobody has said
+ * @param leavesNow whether they are being shipped, so that somebody has to say where
  */
-public record Route(By by, List<String> to) {
+public record Route(By by, List<String> to, boolean leavesNow) {
 
     public Route {
         to = List.copyOf(to);
+    }
+
+    /** One that they set out on. */
+    public Route(By by, List<String> to) {
+        this(by, to, true);
     }
 
     /** Whether a border is crossed; one that nobody has spoken of is taken to be. */

@@ -1,7 +1,6 @@
 package boltlore.trades.shipping;
 
 import boltlore.order.Extra;
-import boltlore.trades.costing.MinorUnit;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
@@ -34,20 +33,12 @@ public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDeci
     static SellingPrice of(Quotation quotation, List<Extra> ordered) {
         List<BigDecimal> listed = new ArrayList<>(List.of(quotation.kitPrice()));
         quotation.extras().forEach(each -> listed.add(each.price()));
-        List<BigDecimal> net = shares(quotation.net(), listed, quotation.currency());
+        List<BigDecimal> net = LargestRemainder.shares(quotation.net(), listed, quotation.currency());
         Map<Extra, BigDecimal> extras = new LinkedHashMap<>();
         for (int i = 0; i < ordered.size(); i++) {
             extras.merge(ordered.get(i), net.get(i + 1), BigDecimal::add);
         }
         return new SellingPrice(quotation.currency(), net.get(0), extras);
-    }
-
-    /** Divides an amount in the currency by weights; the shares add up to it. */
-    static List<BigDecimal> shares(BigDecimal amount, List<BigDecimal> weights, Currency currency) {
-        int digits = new MinorUnit(currency).digits();
-        return LargestRemainder.shares(amount.movePointRight(digits).toBigIntegerExact(), weights).stream()
-                .map(share -> new BigDecimal(share, digits))
-                .toList();
     }
 
     /** Kit and extras. */

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param crates in fitting order
  * @param tooLarge what goes into no crate of the workshop
- * @param onHold what is not packed until the order decides on brackets that carry nothing
+ * @param onHold what is not packed until the order decides on brackets that support nothing
  * @param customs lines that add up to the price
  * @param price null where the order has none
  */

@@ -11,13 +11,15 @@ import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.QuoteOptions;
-import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Orders in their crates, with drafts of the papers that they travel with. */
-public final class ShippingTrade implements Trade {
+public final class ShippingTrade extends Trade {
 
     static final String NAME = "ship";
 
@@ -33,42 +35,30 @@ public final class ShippingTrade implements Trade {
             false,
             ShippingTrade::to);
 
-    @Override
-    public String name() {
-        return NAME;
+    /** A kit is planned before anybody has to know where it goes; nobody types this. */
+    private static final TradeOption<Boolean> PLANNED =
+            TradeOption.of("planned", "", "Not shipped yet.", text -> Outcome.sound(true));
+
+    public ShippingTrade() {
+        super(
+                NAME,
+                Room.BENCH,
+                "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
+                        + " dangerous goods and labels. Orders given together travel in one vehicle.",
+                "No order of these can be shipped.",
+                List.of(ShippingFinding.values()),
+                Stream.concat(Stream.of(BY, TO), QuoteOptions.ALL.stream()).toList());
     }
 
     @Override
-    public Room room() {
-        return Room.BENCH;
-    }
-
-    @Override
-    public String does() {
-        return "Pack orders into crates by fit stage and draft their shipping papers: packing list, customs lines,"
-                + " dangerous goods and labels. Orders given together travel in one vehicle.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        List<TradeOption<?>> all = new ArrayList<>(List.of(BY, TO));
-        all.addAll(QuoteOptions.ALL);
-        return all;
-    }
-
-    @Override
-    public List<ShippingFinding> kinds() {
-        return List.of(ShippingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these can be shipped.";
+    public Given forKit() {
+        return Given.NONE.with(PLANNED, true);
     }
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
-        Route route = new Route(options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()));
+        Route route =
+                new Route(options.get(BY).orElse(By.ROAD), options.get(TO).orElse(List.of()), !options.has(PLANNED));
         List<Outcome<Shipment>> shipments =
                 kits.stream().map(kit -> shipment(kit, route, options)).toList();
         return Outcome.all(shipments).then(all -> Outcome.sound(results(kits, all)));
@@ -88,7 +78,7 @@ public final class ShippingTrade implements Trade {
 
     /** The papers, and beside them all crates as a drawing of its own. */
     private static TradeResult.Sheet sheet(KitInWork kit, Shipment shipment, Consignment together) {
-        List<SheetFile> drawing = shipment.crates().isEmpty()
+        Supplier<List<SheetFile>> drawing = () -> shipment.crates().isEmpty()
                 ? List.of()
                 : List.of(SheetFile.utf8("crates.svg", Svg.encode(CratesDrawing.draw(shipment.crates()))));
         return new TradeResult.Sheet(
@@ -104,7 +94,7 @@ public final class ShippingTrade implements Trade {
         boolean asked = QuoteOptions.ALL.stream().anyMatch(options::has);
         return price == null && asked && kit.catalogue().prices() != null
                 ? Outcome.faulty(pricing.calculation().faults())
-                : Outcome.sound(Shipper.ship(pricing.costed(), price, PickingList.of(kit.plan(), kit.bill()), route));
+                : Outcome.sound(Shipper.ship(pricing.costed(), price, PickingTrade.list(kit), route));
     }
 
     private static Outcome<By> by(String text) {

@@ -25,6 +25,7 @@ public enum Tariff {
     FASTENER("7318", "Screws, bolts, nuts and washers of steel"),
     CONTROLLER("9032.89", "Regulating and controlling instruments");
 
+    /** Up to this power a DC motor has the code 8501.32, as its heading says. */
     private static final BigDecimal LARGE_KW = BigDecimal.valueOf(75);
 
     private final String code;

@@ -43,7 +43,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The service spares list: what of a kit is replaced, how often, and from where. */
-public final class SparesTrade implements Trade {
+public final class SparesTrade extends Trade {
 
     /** Days in a month, when a lead time in days is held against an interval in months: rounded to the strict side. */
     private static final int MONTH_DAYS = 28;
@@ -85,34 +85,14 @@ public final class SparesTrade implements Trade {
         }
     }
 
-    @Override
-    public String name() {
-        return "spares";
-    }
-
-    @Override
-    public Room room() {
-        return Room.BENCH;
-    }
-
-    @Override
-    public String does() {
-        return "List the parts of each kit that are replaced in service, with intervals, quantities and suppliers.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        return List.of(MONTHS, KM);
-    }
-
-    @Override
-    public List<SparesFinding> kinds() {
-        return List.of(SparesFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "For no order of these is there a kit to list spares of.";
+    public SparesTrade() {
+        super(
+                "spares",
+                Room.BENCH,
+                "List the parts of each kit that are replaced in service, with intervals, quantities and suppliers.",
+                "For no order of these is there a kit to list spares of.",
+                List.of(SparesFinding.values()),
+                List.of(MONTHS, KM));
     }
 
     @Override
@@ -124,7 +104,7 @@ public final class SparesTrade implements Trade {
         List<Spare> spares = spares(kit, options);
         if (spares.isEmpty()) {
             Finding nothing =
-                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "parts/*.json");
+                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "'service' in parts/*.json");
             return new TradeResult(kit.order().name(), Findings.of(nothing), List.of());
         }
         Findings findings = findings(kit.bill());
@@ -268,7 +248,7 @@ public final class SparesTrade implements Trade {
         return known(spares)
                 .text("bin", "Bin", spare -> spare.part().bin())
                 .text("supplier", "Supplier", 20, spare -> spare.bought(Buying::supplier))
-                .text("code", "Order code", spare -> spare.bought(Buying::orderCode))
+                .text("code", "Supplier part no.", spare -> spare.bought(Buying::orderCode))
                 .whole("lead", "Lead time", "days", spare -> spare.part().leadDays())
                 .text("why", "Why", 36, spare -> spare.service().why().english())
                 .box(Column.blank("done", "Replaced: day, km"));

@@ -8,10 +8,10 @@ import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
-import boltlore.report.RowBuilder;
-import boltlore.report.Table;
-import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 
 /** One group of tests: who may do it, then a line a box, with the method over the lines of each test. */
@@ -19,25 +19,32 @@ final class GroupPage {
 
     private static final int KILO = 3;
 
+    private record Line(int number, TestRow row, String tested, String limit, String unit) {}
+
     private final TestWords words;
-    private final TableBuilder table;
+    private final List<Line> lines = new ArrayList<>();
     private int number;
 
-    private GroupPage(String group, int first, TestWords words) {
+    private GroupPage(int first, TestWords words) {
         this.words = words;
         this.number = first;
-        this.table = Table.named("tests")
-                .about("group", group)
-                .columns(
-                        Column.whole("no", words.say("no")),
-                        Column.text("tested", words.say("tested")).atMost(52),
-                        Column.text("where", words.say("where")).atMost(34),
-                        Column.text("limit", words.say("limitOrBox")).atMost(26),
-                        Column.text("unit", words.say("unit")),
-                        Column.blank("reading", words.say("reading")),
-                        Column.blank("again", words.say("again")),
-                        Column.blank("serial", words.say("serial")),
-                        Column.signature("by", words.say("by")));
+    }
+
+    private TableSpec<Line> spec() {
+        return TableSpec.<Line>named("tests")
+                .whole("no", words.say("no"), "", Line::number)
+                .text("tested", words.say("tested"), 52, Line::tested)
+                .text(
+                        "where",
+                        words.say("where"),
+                        34,
+                        line -> words.place(line.row().at()))
+                .text("limit", words.say("limitOrBox"), 26, Line::limit)
+                .text("unit", words.say("unit"), Line::unit)
+                .box(Column.blank("reading", words.say("reading")))
+                .box(Column.blank("again", words.say("again")))
+                .box(Column.blank("serial", words.say("serial")))
+                .box(Column.signature("by", words.say("by")));
     }
 
     /** @param first number of its first row on the whole sheet */
@@ -46,9 +53,9 @@ final class GroupPage {
         PageBuilder page = Page.named(group.says().in(words.language()));
         page.title(group.says().in(words.language()));
         cautions(page, group, workshop, words);
-        GroupPage rows = new GroupPage(group.name(), first, words);
+        GroupPage rows = new GroupPage(first, words);
         rows.fill(plan);
-        page.add(rows.table);
+        page.add(rows.spec().of(rows.lines).about("group", group.name()));
         plan.rows().stream()
                 .map(TestRow::suitedOhm)
                 .filter(Objects::nonNull)
@@ -76,29 +83,22 @@ final class GroupPage {
         String tested = row.test().says().in(words.language());
         String method = said ? "" : ". " + row.test().method().in(words.language());
         if (row.workedOut()) {
-            row.boxes().forEach(box -> box(row, box, box.equals(row.boxes().get(0)) ? tested + method : ""));
-            result(row);
+            row.boxes()
+                    .forEach(box -> line(
+                            row,
+                            box.equals(row.boxes().get(0)) ? tested + method : "",
+                            words.quantity(box),
+                            box.unit()));
+            String key = row.suitedOhm() == null && row.unit().equals("%") ? "quantity.share" : "quantity.ri";
+            line(row, words.say(key), words.limitWithBasis(row), row.unit());
         } else {
-            line(row, tested + method, words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
+            line(row, tested + method, words.limitWithBasis(row), row.unit());
         }
         number++;
     }
 
-    private RowBuilder line(TestRow row, String tested, String limit) {
-        return table.row()
-                .put("no", number)
-                .put("tested", tested)
-                .put("where", words.place(row.at()))
-                .put("limit", limit);
-    }
-
-    private void box(TestRow row, Box box, String tested) {
-        line(row, tested, words.quantity(box)).put("unit", TestWords.unit(box.unit()));
-    }
-
-    private void result(TestRow row) {
-        String key = row.suitedOhm() == null && row.unit().equals("%") ? "quantity.share" : "quantity.ri";
-        line(row, words.say(key), words.limitWithBasis(row)).put("unit", TestWords.unit(row.unit()));
+    private void line(TestRow row, String tested, String limit, String unit) {
+        lines.add(new Line(number, row, tested, limit, TestWords.unit(unit)));
     }
 
     /** How the isolation of this kit is measured and worked out: circuit, formula, limit. */

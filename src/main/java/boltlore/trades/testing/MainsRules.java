@@ -14,7 +14,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 
-/** Limits that come from the mains side: the customer's supply, inlet, charger and export socket. */
+/** Limits that come from the mains side: the customer's supply, inlet, charger and V2L outlet. */
 final class MainsRules {
 
     private static final int MEGA = 6;
@@ -46,7 +46,7 @@ final class MainsRules {
         return Optional.ofNullable(supply.volts()).map(volts -> three ? betweenLines(volts) : volts);
     }
 
-    /** The same with the voltage of the export socket. */
+    /** The same with the voltage of the V2L outlet. */
     Figure exportIsolation() {
         BigDecimal volts = choices.facts(Role.EXPORT).volts();
         return volts == null ? Figure.missing(NotKnown.SOCKET) : isolation(volts);

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * What the limits of one kit are worked out from; null where the family does not say it of this order.
  *
  * @param precharge resistor and capacitance of the link
- * @param outlet guard of the export socket
+ * @param outlet guard of the V2L outlet
  */
 record PackFigures(
         @Nullable Pack pack,

@@ -1,7 +1,5 @@
 package boltlore.trades.testing;
 
-import boltlore.faults.Fault;
-
 /**
  * What somebody wrote into one box, as it stands there.
  *
@@ -20,9 +18,4 @@ public record Reading(
         String on,
         String file,
         int line,
-        String place) {
-
-    public Fault fault(String found, String expected, String advice) {
-        return new Fault(file, line, place, found, expected, advice);
-    }
-}
+        String place) {}

@@ -1,71 +1,91 @@
 package boltlore.trades.testing;
 
-import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
-import boltlore.report.RowBuilder;
-import boltlore.report.Table;
-import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Every test with its readings, in the order of the test sheet; a reading that was replaced stays and says so. */
 final class ReadingsPage {
 
+    /**
+     * A test, one of its readings, or both in one line.
+     *
+     * @param number of the test, or null in a line of a reading alone
+     */
+    private record Line(
+            @Nullable Integer number,
+            JudgedRow judged,
+            @Nullable Reading reading) {}
+
     private final TestWords words;
     private final VerdictWords says;
-    private final TableBuilder table;
-    private int number;
+    private final List<Line> lines = new ArrayList<>();
 
     private ReadingsPage(TestWords words) {
         this.words = words;
         this.says = new VerdictWords(words);
-        this.table = Table.named("readings")
-                .columns(
-                        Column.whole("no", words.say("no")),
-                        Column.text("tested", words.say("tested")).atMost(46),
-                        Column.text("limit", words.say("limit")).atMost(24),
-                        Column.text("value", words.say("reading")),
-                        Column.text("result", words.say("report.result")),
-                        Column.text("verdict", words.say("report.verdict")),
-                        Column.text("box", words.say("box")).atMost(24),
-                        Column.text("serial", words.say("serial")),
-                        Column.text("who", words.say("report.who")),
-                        Column.text("on", words.say("report.on")));
     }
 
     static PageBuilder compose(Verdict verdict, TestWords words) {
         ReadingsPage page = new ReadingsPage(words);
-        verdict.rows().forEach(page::rows);
+        List<JudgedRow> rows = verdict.rows();
+        for (int i = 0; i < rows.size(); i++) {
+            page.lines(i + 1, rows.get(i));
+        }
         return Page.named(words.say("report.rows"))
                 .title(words.say("report.rows"))
-                .add(page.table);
+                .add(page.spec().of(page.lines));
     }
 
-    private void rows(JudgedRow judged) {
-        number++;
-        RowBuilder first = table.row().put("no", number).put("tested", says.tested(judged.row()));
-        first.put("limit", words.limit(judged.row()))
-                .put("result", says.found(judged))
-                .put("verdict", says.verdict(judged.judgement()))
-                .put("box", judged.row().key());
+    private void lines(int number, JudgedRow judged) {
         List<Reading> readings = judged.readings();
-        if (readings.size() == 1) {
-            reading(first, judged, readings.get(0));
-        } else {
-            readings.forEach(each -> reading(table.row(), judged, each));
+        boolean together = readings.size() == 1;
+        lines.add(new Line(number, judged, together ? readings.get(0) : null));
+        if (!together) {
+            readings.forEach(each -> lines.add(new Line(null, judged, each)));
         }
     }
 
-    private void reading(RowBuilder row, JudgedRow judged, Reading reading) {
-        String sign = judged.row().workedOut() ? sign(judged, reading) : "";
-        row.put("box", reading.box());
-        row.put("value", (sign + reading.value() + " " + TestWords.unit(reading.unit())).strip())
-                .put("serial", reading.instrument())
-                .put("who", reading.by())
-                .put("on", reading.on());
-        if (judged.retested()) {
-            row.put("verdict", words.say(counts(judged, reading) ? "report.counts" : "report.earlier"));
-        }
+    private TableSpec<Line> spec() {
+        return TableSpec.<Line>named("readings")
+                .whole("no", words.say("no"), "", Line::number)
+                .text("tested", words.say("tested"), 46, line -> ofTest(line, judged -> says.tested(judged.row())))
+                .text("limit", words.say("limit"), 24, line -> ofTest(line, judged -> words.limit(judged.row())))
+                .text("value", words.say("reading"), this::value)
+                .text("result", words.say("report.result"), line -> ofTest(line, says::found))
+                .text("verdict", words.say("report.verdict"), this::verdict)
+                .text("box", words.say("box"), 24, line -> {
+                    String box = ofReading(line, Reading::box);
+                    return box == null ? line.judged().row().key() : box;
+                })
+                .text("serial", words.say("serial"), line -> ofReading(line, Reading::instrument))
+                .text("who", words.say("report.who"), line -> ofReading(line, Reading::by))
+                .text("on", words.say("report.on"), line -> ofReading(line, Reading::on));
+    }
+
+    private static @Nullable String ofTest(Line line, Function<JudgedRow, String> said) {
+        return line.number() == null ? null : said.apply(line.judged());
+    }
+
+    private static @Nullable String ofReading(Line line, Function<Reading, String> said) {
+        return line.reading() == null ? null : said.apply(line.reading());
+    }
+
+    private @Nullable String value(Line line) {
+        return ofReading(line, reading -> {
+            String sign = line.judged().row().workedOut() ? sign(line.judged(), reading) : "";
+            return (sign + reading.value() + " " + TestWords.unit(reading.unit())).strip();
+        });
+    }
+
+    private @Nullable String verdict(Line line) {
+        return line.reading() != null && line.judged().retested()
+                ? words.say(counts(line.judged(), line.reading()) ? "report.counts" : "report.earlier")
+                : ofTest(line, judged -> says.verdict(judged.judgement()));
     }
 
     private static String sign(JudgedRow judged, Reading reading) {

@@ -13,34 +13,18 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What is tested of finished kits, with this kit's limits, and the records to be filled in. */
-public final class TestTrade implements Trade {
+public final class TestTrade extends Trade {
 
     static final String NAME = "test";
 
-    @Override
-    public String name() {
-        return NAME;
-    }
-
-    @Override
-    public Room room() {
-        return Room.BENCH;
-    }
-
-    @Override
-    public String does() {
-        return "Write the end-of-line test sheet of each order with this kit's limits, its labels and manual sections, and"
-                + " a record to be filled in.";
-    }
-
-    @Override
-    public List<TestingFinding> kinds() {
-        return List.of(TestingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these has a kit that its family says how to test.";
+    public TestTrade() {
+        super(
+                NAME,
+                Room.BENCH,
+                "Write the end-of-line test sheet of each order with this kit's limits, its labels and manual sections, and"
+                        + " a record to be filled in.",
+                "No order of these has a kit that its family says how to test.",
+                List.of(TestingFinding.values()));
     }
 
     @Override
@@ -55,7 +39,8 @@ public final class TestTrade implements Trade {
             return new TradeResult(kit.order().name(), Findings.of(none), List.of());
         }
         List<TradeResult.Sheet> sheets = new ArrayList<>();
-        sheets.add(new TradeResult.Sheet("", () -> TestSheet.sheet(plan, kit.workshop()), EmptyRecord.write(plan)));
+        sheets.add(
+                new TradeResult.Sheet("", () -> TestSheet.sheet(plan, kit.workshop()), () -> EmptyRecord.write(plan)));
         if (!plan.labels().isEmpty() || !plan.sections().isEmpty()) {
             sheets.add(TradeResult.Sheet.of(() -> TestSheet.papers(plan, kit.workshop())));
         }

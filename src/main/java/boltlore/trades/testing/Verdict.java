@@ -24,8 +24,4 @@ public record Verdict(TestPlan plan, List<JudgedRow> rows, List<Reading> strange
     public Stream<JudgedRow> open() {
         return rows.stream().filter(row -> !row.judgement().passed());
     }
-
-    public List<JudgedRow> of(Class<? extends Judgement> kind) {
-        return rows.stream().filter(row -> kind.isInstance(row.judgement())).toList();
-    }
 }

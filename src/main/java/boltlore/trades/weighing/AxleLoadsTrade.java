@@ -12,34 +12,18 @@ import boltlore.trades.TradeResult;
 import java.util.List;
 
 /** What a kit does to the weights of its base vehicle, each axle against its limit. */
-public final class AxleLoadsTrade implements Trade {
+public final class AxleLoadsTrade extends Trade {
 
     private static final String TITLE = "Weight statement";
 
-    @Override
-    public String name() {
-        return "axle-loads";
-    }
-
-    @Override
-    public Room room() {
-        return Room.ENGINEERING;
-    }
-
-    @Override
-    public String does() {
-        return "Calculate axle loads before and after conversion, compare them with the limits, and write a weight"
-                + " statement for each order.";
-    }
-
-    @Override
-    public List<WeighingFinding> kinds() {
-        return List.of(WeighingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "For no order of these can axle loads be calculated.";
+    public AxleLoadsTrade() {
+        super(
+                "axle-loads",
+                Room.ENGINEERING,
+                "Calculate axle loads before and after conversion, compare them with the limits, and write a weight"
+                        + " statement for each order.",
+                "For no order of these can axle loads be calculated.",
+                List.of(WeighingFinding.values()));
     }
 
     @Override
@@ -61,7 +45,11 @@ public final class AxleLoadsTrade implements Trade {
         if (onAxles != null) {
             report.glance(StatementPage.glance(onAxles).build());
         }
-        report.glance(StatementPage.result(weighing).build());
+        Growth growth = weighing.growth();
+        if (growth != null) {
+            report.glance(StatementPage.changes(growth, onAxles).build());
+        }
+        report.glance(StatementPage.facts(weighing).build());
         report.page(StatementPage.compose(weighing, kit, footer));
         report.page(MassesPage.compose(weighing, footer));
         if (onAxles != null) {

@@ -27,7 +27,7 @@ final class MassesPage {
             SubSystemLoad::loads);
 
     private static final TableSpec<CaseLoads> WEIGHBRIDGE = TableSpec.<CaseLoads>named("weighbridge")
-            .text("stand", "Condition", 40, row -> row.loadCase().says())
+            .text("condition", "Condition", 40, row -> row.loadCase().says())
             .decimal("front", "Front computed", "kg", 1, row -> row.loads().frontKg())
             .box(Column.blank("front-weighed", "Front weighed (kg)"))
             .decimal("rear", "Rear computed", "kg", 1, row -> row.loads().rearKg())

@@ -65,7 +65,7 @@ final class StatementPage {
         }
         Growth growth = weighing.growth();
         if (growth != null) {
-            page.heading("Before and after").add(CHANGES.of(changes(growth, onAxles)));
+            page.heading("Before and after").add(changes(growth, onAxles));
             page.add(result(weighing));
         }
         if (growth != null && growth.limit() != null) {
@@ -85,7 +85,7 @@ final class StatementPage {
     private static TableBuilder loads(OnAxles onAxles, boolean margins) {
         Chassis chassis = onAxles.chassis();
         TableSpec<CaseLoads> spec = TableSpec.<CaseLoads>named("axle-loads")
-                .text("stand", "Condition", 40, row -> row.loadCase().says());
+                .text("condition", "Condition", 40, row -> row.loadCase().says());
         for (Limited limited : Limited.values()) {
             spec.decimal(
                     limited.key(),
@@ -120,7 +120,19 @@ final class StatementPage {
         return exceeded ? Severity.STOP.says() : "OK";
     }
 
-    private static List<Change> changes(Growth growth, @Nullable OnAxles onAxles) {
+    /** The figures before and after conversion, each with its limit. */
+    static TableBuilder changes(Growth growth, @Nullable OnAxles onAxles) {
+        return CHANGES.of(list(growth, onAxles));
+    }
+
+    /** What the weighing comes to, and why the market allows no more. */
+    static ParticularsBuilder facts(Weighing weighing) {
+        Growth growth = weighing.growth();
+        MassLimit limit = growth == null ? null : growth.limit();
+        return limit == null ? result(weighing) : result(weighing).say("market-limit", "Market limit", limit.because());
+    }
+
+    private static List<Change> list(Growth growth, @Nullable OnAxles onAxles) {
         MassLimit limit = growth.limit();
         List<Change> changes = new ArrayList<>();
         changes.add(new Change(

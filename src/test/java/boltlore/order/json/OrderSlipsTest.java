@@ -104,7 +104,7 @@ class OrderSlipsTest {
                     28,
                     "/note",
                     "the unknown key 'note'",
-                    "one of $schema, order, family, donorBuilt, choices, firm, customer, partner, language, placed, due,"
+                    "one of $schema, order, family, donorBuilt, choices, fixed, customer, partner, language, placed, due,"
                             + " rank, leftOut, waived, extra, notes, terms",
                     "Did you mean 'notes'?");
         }
@@ -158,7 +158,7 @@ class OrderSlipsTest {
                     "[\"colour\", \"era\"]",
                     "[\"colour\", \"papers\"]",
                     17,
-                    "/firm/1",
+                    "/fixed/1",
                     "'papers'",
                     "an option that is chosen",
                     "Choose its value too.");
@@ -171,8 +171,8 @@ class OrderSlipsTest {
                     "[\"inlet\", \"colour\"]",
                     18,
                     "/rank/1",
-                    "'colour', which is firm",
-                    "options that are not firm",
+                    "'colour', which is fixed",
+                    "options that are not fixed",
                     "Remove it here.");
         }
 

@@ -22,6 +22,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CsvWriterTest {
 
+    @Test
+    void what_would_steer_a_terminal_never_comes_through() {
+        assertThat(field("\u001B[31mEvil\u0007\u202E")).isEqualTo("\uFFFD[31mEvil\uFFFD\uFFFD");
+        assertThat(field("Käserei, 2. Stock")).isEqualTo("\"Käserei, 2. Stock\"");
+    }
+
     /** The characters are those of OWASP's page 'CSV Injection'. */
     @ParameterizedTest
     @ValueSource(
@@ -145,6 +151,13 @@ class CsvWriterTest {
         TableBuilder table = Table.named("list").columns(Column.decimal("kw", "Power", 1), Column.text("says", "Says"));
         table.row().put("kw", new BigDecimal("3.557959154628904860172205")).put("says", "two\nlines");
         assertThat(csv(table)).isEqualTo("subject,kw,says\r\nBL-1,3.6,two / lines\r\n");
+    }
+
+    @Test
+    void where_a_line_ends_with_a_comma_the_comma_parts_and_blanks_that_hold_words_together_are_plain() {
+        TableBuilder table = Table.named("list").columns(Column.text("says", "Says"));
+        table.row().put("says", "BL-1\u00A01,\nBL-2\u00A03");
+        assertThat(csv(table)).isEqualTo("subject,says\r\nBL-1,\"BL-1 1, BL-2 3\"\r\n");
     }
 
     @Test

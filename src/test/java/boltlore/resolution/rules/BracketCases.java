@@ -7,17 +7,17 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Carries;
-import boltlore.resolution.rules.facts.Filled;
-import boltlore.resolution.rules.facts.Held;
-import boltlore.resolution.rules.facts.HeldByOneOf;
-import boltlore.resolution.rules.facts.Holder;
-import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.LineSelected;
-import boltlore.resolution.rules.facts.StaysOut;
-import boltlore.resolution.rules.facts.Unused;
-import boltlore.resolution.rules.facts.UnusedBrackets;
-import boltlore.resolution.rules.facts.Useful;
+import boltlore.resolution.rules.Facts.Carries;
+import boltlore.resolution.rules.Facts.Filled;
+import boltlore.resolution.rules.Facts.Held;
+import boltlore.resolution.rules.Facts.HeldByOneOf;
+import boltlore.resolution.rules.Facts.Holder;
+import boltlore.resolution.rules.Facts.InKit;
+import boltlore.resolution.rules.Facts.LineSelected;
+import boltlore.resolution.rules.Facts.StaysOut;
+import boltlore.resolution.rules.Facts.Unused;
+import boltlore.resolution.rules.Facts.UnusedBrackets;
+import boltlore.resolution.rules.Facts.Useful;
 import java.util.List;
 
 /** Rules about what carries what: a drive unit on its mount, the mount on its cradle. */

@@ -6,21 +6,22 @@ import static boltlore.resolution.rules.RuleCase.rule;
 import boltlore.catalogue.Hand;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Amount;
-import boltlore.resolution.rules.facts.Expects;
-import boltlore.resolution.rules.facts.HandInKit;
-import boltlore.resolution.rules.facts.HandedPart;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.PairCount;
-import boltlore.resolution.rules.facts.PairFollows;
+import boltlore.resolution.rules.Facts.Amount;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.Expects;
+import boltlore.resolution.rules.Facts.HandInKit;
+import boltlore.resolution.rules.Facts.HandedPart;
+import boltlore.resolution.rules.Facts.Holds;
+import boltlore.resolution.rules.Facts.InKit;
+import boltlore.resolution.rules.Facts.PairCount;
+import boltlore.resolution.rules.Facts.PairFollows;
 import java.math.BigDecimal;
 import java.util.List;
 
 /** Rules about left and right parts, and about parts that expect others beside them. */
 final class CompanionCases {
 
-    private static final String CONDITION = "c1";
+    private static final ConditionKey CONDITION = new ConditionKey(1);
     private static final Holds HOLDS = new Holds(CONDITION);
     private static final InKit PEDALS_IN = new InKit(byPart("PB-RH"));
     private static final PairFollows LEFT_WANTED = new PairFollows("pedals", Hand.LEFT, Hand.RIGHT, CONDITION);

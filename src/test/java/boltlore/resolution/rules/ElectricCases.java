@@ -5,10 +5,11 @@ import static boltlore.resolution.rules.RuleCase.rule;
 import boltlore.catalogue.Role;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Electric;
-import boltlore.resolution.rules.facts.LabelLanguage;
-import boltlore.resolution.rules.facts.MarketLists;
-import boltlore.resolution.rules.facts.MarketUses;
+import boltlore.resolution.rules.Facts.Electric;
+import boltlore.resolution.rules.Facts.LabelLanguage;
+import boltlore.resolution.rules.Facts.MarketLists;
+import boltlore.resolution.rules.Facts.MarketUses;
+import boltlore.resolution.rules.Facts.Use;
 import java.util.List;
 
 /** Rules by which inlet, charger, supply, outlet and market agree. */
@@ -45,44 +46,45 @@ final class ElectricCases {
                         .concludes(new Finding(FindingKind.CHARGER_ABOVE_INLET, "big", "type-2"))
                         .butNotWhen(CHARGER_48, Wired.amps(Role.CHARGER, "big", "32.0")),
                 rule("An inlet is one that the market uses")
-                        .given(Wired.plain(Role.INLET, "type-2"), lists(MarketUses.Kind.INLET))
+                        .given(Wired.plain(Role.INLET, "type-2"), lists(Use.INLET))
                         .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
-                        .butNotWith(new MarketUses(MarketUses.Kind.INLET, "type-2")),
+                        .butNotWith(new MarketUses(Use.INLET, "type-2")),
                 rule("An inlet is one that the market uses")
-                        .given(Wired.plain(Role.INLET, "type-2"), lists(MarketUses.Kind.INLET))
+                        .given(Wired.plain(Role.INLET, "type-2"), lists(Use.INLET))
                         .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
-                        .butNotWithout(lists(MarketUses.Kind.INLET)),
-                rule("An export socket is one that the market uses")
-                        .given(OUTLET, lists(MarketUses.Kind.SOCKET))
-                        .concludes(new Finding(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, "outlet", "north"))
-                        .butNotWith(new MarketUses(MarketUses.Kind.SOCKET, "cee-7-3")),
-                rule("An export socket is one that the market uses")
-                        .given(OUTLET, lists(MarketUses.Kind.SOCKET))
-                        .concludes(new Finding(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET, "outlet", "north"))
+                        .butNotWithout(lists(Use.INLET)),
+                rule("A V2L outlet is one that the market uses")
+                        .given(OUTLET, lists(Use.SOCKET))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, "outlet", "north"))
+                        .butNotWith(new MarketUses(Use.SOCKET, "cee-7-3")),
+                rule("A V2L outlet is one that the market uses")
+                        .given(OUTLET, lists(Use.SOCKET))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, "outlet", "north"))
                         .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
-                rule("Export to a load needs a charger that feeds out")
+                rule("A V2L outlet needs a bidirectional charger")
                         .given(OUTLET, ONE_WAY)
-                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "seven"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, "outlet", "seven"))
                         .butNotWhen(ONE_WAY, Wired.charger("seven", true, "4")),
-                rule("Export to a load needs a charger that feeds out")
+                rule("A V2L outlet needs a bidirectional charger")
                         .given(OUTLET, ONE_WAY)
-                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "seven"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, "outlet", "seven"))
                         .butNotWhen(OUTLET, Wired.plain(Role.EXPORT, "none")),
-                rule("Export to a load needs a charger that feeds out")
+                rule("A V2L outlet needs a bidirectional charger")
                         .given(OUTLET, Wired.plain(Role.CHARGER, "not-known"))
-                        .concludes(new Finding(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER, "outlet", "not-known"))
+                        .concludes(
+                                new Finding(FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER, "outlet", "not-known"))
                         .butNotWithout(OUTLET),
-                rule("An export outlet gives no more than the charger may feed out")
+                rule("A V2L outlet gives no more than the charger may feed out")
                         .given(OUTLET, THREE_KW_OUT)
-                        .concludes(new Finding(FindingKind.EXPORT_ABOVE_RATING, "outlet", "seven"))
+                        .concludes(new Finding(FindingKind.V2L_OUTLET_ABOVE_CHARGER, "outlet", "seven"))
                         .butNotWhen(THREE_KW_OUT, Wired.charger("seven", true, "3.68")),
                 rule("Labels and manual are in a language of the market")
-                        .given(GERMAN, lists(MarketUses.Kind.LANGUAGE))
+                        .given(GERMAN, lists(Use.LANGUAGE))
                         .concludes(new Finding(FindingKind.LABELS_OF_ANOTHER_MARKET, "de", "north"))
-                        .butNotWith(new MarketUses(MarketUses.Kind.LANGUAGE, "de")));
+                        .butNotWith(new MarketUses(Use.LANGUAGE, "de")));
     }
 
-    private static MarketLists lists(MarketUses.Kind kind) {
+    private static MarketLists lists(Use kind) {
         return new MarketLists("north", kind);
     }
 }

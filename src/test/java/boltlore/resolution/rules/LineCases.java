@@ -9,24 +9,25 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Reason;
 import boltlore.resolution.Way;
-import boltlore.resolution.rules.facts.Brings;
-import boltlore.resolution.rules.facts.CaseAsksEmpty;
-import boltlore.resolution.rules.facts.CaseAsksFilled;
-import boltlore.resolution.rules.facts.CaseFails;
-import boltlore.resolution.rules.facts.ConditionCase;
-import boltlore.resolution.rules.facts.Filled;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.InKit;
-import boltlore.resolution.rules.facts.LineOffered;
-import boltlore.resolution.rules.facts.LineSelected;
-import boltlore.resolution.rules.facts.OmissionsKnown;
-import boltlore.resolution.rules.facts.StaysOut;
+import boltlore.resolution.rules.Facts.Brings;
+import boltlore.resolution.rules.Facts.CaseAsksEmpty;
+import boltlore.resolution.rules.Facts.CaseAsksFilled;
+import boltlore.resolution.rules.Facts.CaseFails;
+import boltlore.resolution.rules.Facts.ConditionCase;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.Filled;
+import boltlore.resolution.rules.Facts.Holds;
+import boltlore.resolution.rules.Facts.InKit;
+import boltlore.resolution.rules.Facts.LineOffered;
+import boltlore.resolution.rules.Facts.LineSelected;
+import boltlore.resolution.rules.Facts.OmissionsStageDone;
+import boltlore.resolution.rules.Facts.StaysOut;
 import java.util.List;
 
 /** Rules by which lines join the kit and parts bring parts. */
 final class LineCases {
 
-    private static final String CONDITION = "c1";
+    private static final ConditionKey CONDITION = new ConditionKey(1);
     private static final Holds HOLDS = new Holds(CONDITION);
     private static final LineSelected HOSES = new LineSelected(line("hoses"), position("hoses"), false);
     private static final InKit HOSES_IN = new InKit(byLine("hoses"));
@@ -60,25 +61,27 @@ final class LineCases {
                 rule("A line is called for when its condition holds")
                         .given(new LineOffered(line("hoses"), position("hoses"), false, CONDITION), HOLDS)
                         .concludes(HOSES)
-                        .butNotWhen(HOLDS, new Holds("c2")),
+                        .butNotWhen(HOLDS, new Holds(new ConditionKey(2))),
                 rule("A line that is called for fills its position")
                         .given(new LineOffered(line("hoses"), position("hoses"), false, CONDITION), HOLDS)
                         .concludes(new Filled(position("hoses")))
                         .butNotWithout(HOLDS),
                 rule("A line that is called for joins the kit unless the order leaves it out")
-                        .given(HOSES, new OmissionsKnown())
+                        .given(HOSES, new OmissionsStageDone())
                         .concludes(HOSES_IN)
                         .butNotWith(new StaysOut(line("hoses"))),
                 rule("A line that is called for joins the kit unless the order leaves it out")
-                        .given(HOSES, new OmissionsKnown())
+                        .given(HOSES, new OmissionsStageDone())
                         .concludes(HOSES_IN)
-                        .butNotWithout(new OmissionsKnown()),
+                        .butNotWithout(new OmissionsStageDone()),
                 rule("A line in the kit brings its part")
-                        .given(HOSES_IN, new Brings(byLine("hoses"), Way.LINE, part("HO-1"), Holds.ALWAYS))
+                        .given(HOSES_IN, new Brings(byLine("hoses"), Way.LINE, part("HO-1"), ConditionKey.ALWAYS))
                         .concludes(new Reason(byLine("hoses"), Way.LINE, part("HO-1")))
                         .butNotWhen(HOSES_IN, new InKit(byLine("other-hoses"))),
                 rule("An assembly in the kit brings what it contains")
-                        .given(COMPRESSOR_IN, new Brings(byPart("CO-1"), Way.CONTAINS, part("SEAL"), Holds.ALWAYS))
+                        .given(
+                                COMPRESSOR_IN,
+                                new Brings(byPart("CO-1"), Way.CONTAINS, part("SEAL"), ConditionKey.ALWAYS))
                         .concludes(new Reason(byPart("CO-1"), Way.CONTAINS, part("SEAL")))
                         .butNotWithout(COMPRESSOR_IN),
                 rule("A part or line in the kit brings the companions it needs")
@@ -90,7 +93,7 @@ final class LineCases {
                         .concludes(new Reason(byLine("hoses"), Way.NEEDS, part("CLIP")))
                         .butNotWithout(HOSES_IN),
                 rule("A part that something brings is in the kit")
-                        .given(HOSES_IN, new Brings(byLine("hoses"), Way.LINE, part("HO-1"), Holds.ALWAYS))
+                        .given(HOSES_IN, new Brings(byLine("hoses"), Way.LINE, part("HO-1"), ConditionKey.ALWAYS))
                         .concludes(new InKit(byPart("HO-1")))
                         .butNotWithout(HOSES_IN));
     }

@@ -6,19 +6,20 @@ import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
-import boltlore.resolution.rules.facts.Due;
-import boltlore.resolution.rules.facts.DueOnly;
-import boltlore.resolution.rules.facts.Filled;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.LineSelected;
-import boltlore.resolution.rules.facts.OneLineOnly;
-import boltlore.resolution.rules.facts.Under;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.Due;
+import boltlore.resolution.rules.Facts.DueOnly;
+import boltlore.resolution.rules.Facts.Filled;
+import boltlore.resolution.rules.Facts.Holds;
+import boltlore.resolution.rules.Facts.LineSelected;
+import boltlore.resolution.rules.Facts.OneLineOnly;
+import boltlore.resolution.rules.Facts.Under;
 import java.util.List;
 
 /** Rules about what must and must not stand at a position. */
 final class PositionCases {
 
-    private static final String CONDITION = "c1";
+    private static final ConditionKey CONDITION = new ConditionKey(1);
     private static final Holds HOLDS = new Holds(CONDITION);
     private static final Filled PUMP = new Filled(position("pump"));
     private static final LineSelected SECOND = new LineSelected(line("pump-b"), position("pump"), false);

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 record RuleFile(Path path, String text) {
 
     private static final Pattern RULE = Pattern.compile(
-            "^rule \"([^\"]*)\"\\R(?:@Propagation\\(EAGER\\)\\R)?(when\\R.*?)^then\\R(.*?)^end$",
+            "^rule \"([^\"]*)\"(?: @\\w+\\(\\w+\\))?\\R(?:@Propagation\\(EAGER\\)\\R)?(when\\R.*?)^then\\R(.*?)^end$",
             Pattern.DOTALL | Pattern.MULTILINE);
 
     record Rule(String name, String when, String then) {}

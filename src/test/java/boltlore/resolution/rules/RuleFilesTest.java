@@ -2,7 +2,7 @@ package boltlore.resolution.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.explanation.RuleWords;
+import boltlore.resolution.FindingKind;
 import boltlore.resolution.Way;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -48,16 +48,26 @@ class RuleFilesTest {
     @ParameterizedTest
     @MethodSource("names")
     void a_name_is_a_plain_sentence(String name) {
-        assertThat(name).matches("[A-Z][a-z]*( [a-z]+([-'][a-z]+)*,?){4,18}").doesNotContainPattern(MACHINERY);
+        assertThat(name)
+                .matches("[A-Z][a-z]*( (V2L|[a-z]+([-'][a-z]+)*),?){4,18}")
+                .doesNotContainPattern(MACHINERY);
     }
 
     @ParameterizedTest
     @EnumSource(Way.class)
-    void the_words_of_a_reason_are_the_name_of_the_rule_that_gives_it(Way way) {
+    void why_says_a_reason_in_the_words_of_the_rule_that_gives_it(Way way) {
         assertThat(rules().filter(rule ->
                         rule.then().contains("Reason( ") && rule.then().contains("Way." + way.name())))
                 .extracting(RuleFile.Rule::name)
-                .containsExactly(RuleWords.say(way));
+                .containsExactly(RuleSentences.say(way));
+    }
+
+    @ParameterizedTest
+    @EnumSource(FindingKind.class)
+    void a_finding_is_told_with_the_words_of_the_rule_that_concludes_it(FindingKind kind) {
+        assertThat(rules().filter(rule -> rule.then().contains("new Finding( FindingKind." + kind.name() + ","))
+                        .map(RuleFile.Rule::name))
+                .containsExactlyElementsOf(RuleSentences.say(kind).stream().toList());
     }
 
     @ParameterizedTest

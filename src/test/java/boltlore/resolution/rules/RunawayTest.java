@@ -7,9 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boltlore.resolution.Way;
-import boltlore.resolution.rules.facts.Brings;
-import boltlore.resolution.rules.facts.Holds;
-import boltlore.resolution.rules.facts.InKit;
+import boltlore.resolution.rules.Facts.Brings;
+import boltlore.resolution.rules.Facts.ConditionKey;
+import boltlore.resolution.rules.Facts.InKit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -21,7 +21,7 @@ class RunawayTest {
     private static List<Object> chainOf(int length) {
         List<Object> facts = new ArrayList<>(List.of(new InKit(byPart("P0"))));
         for (int at = 0; at < length; at++) {
-            facts.add(new Brings(byPart("P" + at), Way.CONTAINS, part("P" + (at + 1)), Holds.ALWAYS));
+            facts.add(new Brings(byPart("P" + at), Way.CONTAINS, part("P" + (at + 1)), ConditionKey.ALWAYS));
         }
         return facts;
     }

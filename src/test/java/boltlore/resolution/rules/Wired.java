@@ -1,7 +1,7 @@
 package boltlore.resolution.rules;
 
 import boltlore.catalogue.Role;
-import boltlore.resolution.rules.facts.Electric;
+import boltlore.resolution.rules.Facts.Electric;
 import java.math.BigDecimal;
 
 /** Values in electrical roles; what is not said is not known. */

@@ -35,7 +35,7 @@ class ChargingReportTest {
     void cautions_stand_where_people_work_on_high_voltage() {
         assertThat(new TextWriter(WIDE).text(demo("bl-2001")).replaceAll("[\\s|]+", " "))
                 .contains("High voltage kills. Work on it only by people who are trained and qualified for it")
-                .contains("licensed electrician by local codes")
+                .contains("an electrician qualified and authorised by local law")
                 .contains("Never bridge one.")
                 .contains("are never swapped");
     }

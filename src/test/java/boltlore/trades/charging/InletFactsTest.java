@@ -79,7 +79,7 @@ class InletFactsTest {
 
         @Test
         void a_european_socket_stops_in_north_america() {
-            assertThat(found(north("cee-7-3", "230"))).containsExactly(FindingKind.EXPORT_SOCKET_OF_ANOTHER_MARKET);
+            assertThat(found(north("cee-7-3", "230"))).containsExactly(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET);
         }
 
         @Test
@@ -98,12 +98,13 @@ class InletFactsTest {
         @Test
         void a_one_way_charger_stops_export() {
             assertThat(found(export(charger(1, "32", false, ""))))
-                    .containsExactly(FindingKind.EXPORT_NEEDS_TWO_WAY_CHARGER);
+                    .containsExactly(FindingKind.V2L_OUTLET_NEEDS_BIDIRECTIONAL_CHARGER);
         }
 
         @Test
         void a_charger_that_feeds_out_less_than_the_outlet_gives_stops_export() {
-            assertThat(found(export(charger(1, "32", true, "3.6")))).containsExactly(FindingKind.EXPORT_ABOVE_RATING);
+            assertThat(found(export(charger(1, "32", true, "3.6"))))
+                    .containsExactly(FindingKind.V2L_OUTLET_ABOVE_CHARGER);
         }
 
         @Test

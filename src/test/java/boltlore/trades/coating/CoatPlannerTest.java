@@ -131,10 +131,21 @@ class CoatPlannerTest {
         @Test
         @DisplayName("Back: 6 days of assembly before the due date; out: 8 days of turn-round before that")
         void dates_of_a_send_out() {
-            CoatPlan plan = plan(order("BL-1", "2026-06-20").with(1, BRACKET, ZINC_BY_AREA));
+            CoatPlan plan = plan(order("BL-1", "2026-06-24").with(1, BRACKET, ZINC_BY_AREA));
             SendOut sendOut = plan.sendOuts().get(0);
-            assertThat(sendOut.backBy()).isEqualTo(LocalDate.parse("2026-06-14"));
-            assertThat(sendOut.outBy()).isEqualTo(LocalDate.parse("2026-06-06"));
+            assertThat(sendOut.backBy()).isEqualTo(LocalDate.parse("2026-06-18"));
+            assertThat(sendOut.outBy()).isEqualTo(LocalDate.parse("2026-06-10"));
+        }
+
+        @Test
+        @DisplayName(
+                "Sunday 14 June is no working day, so the Friday before counts; 8 days before Monday 15 June is Sunday 7 June")
+        void dates_fall_on_working_days() {
+            CoatPlan sunday = plan(order("BL-1", "2026-06-20").with(1, BRACKET, ZINC_BY_AREA));
+            assertThat(sunday.sendOuts().get(0).backBy()).isEqualTo(LocalDate.parse("2026-06-12"));
+            CoatPlan monday = plan(order("BL-1", "2026-06-21").with(1, BRACKET, ZINC_BY_AREA));
+            assertThat(monday.sendOuts().get(0).backBy()).isEqualTo(LocalDate.parse("2026-06-15"));
+            assertThat(monday.sendOuts().get(0).outBy()).isEqualTo(LocalDate.parse("2026-06-05"));
         }
 
         @Test

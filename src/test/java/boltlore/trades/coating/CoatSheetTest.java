@@ -99,6 +99,20 @@ class CoatSheetTest {
     }
 
     @Nested
+    class Overview {
+
+        @Test
+        @DisplayName("Batches and send-outs stand by the day of need; on one day what goes out comes first")
+        void earliest_need_first() {
+            String text = text(sheet(
+                    order("BL-1", "2026-06-24").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA),
+                    order("BL-2", "2026-06-18").with(1, PLAIN, OWN_TWO_COAT)));
+            assertThat(text.substring(text.indexOf("earliest need first")))
+                    .containsSubsequence("Batch 1", "2026-06-12", "Send-out 3", "2026-06-18", "Batch 2", "2026-06-18");
+        }
+    }
+
+    @Nested
     class Brackets {
 
         @Test
@@ -216,14 +230,14 @@ class CoatSheetTest {
         @DisplayName("One coat from 60 µm: mean 60, none under 48")
         void one_coat() {
             assertThat(text(sheet(order("BL-1").with(1, PLAIN, OWN_BLACK))))
-                    .contains("at least 60 µm and none is under 48 µm; over 120 µm");
+                    .contains("at least 60 µm and none is under 48 µm or over 120 µm");
         }
 
         @Test
         @DisplayName("Primer from 30 µm and topcoat from 60 µm are read together: mean 90, none under 72")
         void two_coats() {
             assertThat(text(sheet(order("BL-1").with(1, PLAIN, OWN_TWO_COAT))))
-                    .contains("at least 90 µm and none is under 72 µm; over 210 µm");
+                    .contains("at least 90 µm and none is under 72 µm or over 210 µm");
         }
 
         @ParameterizedTest(name = "{0}")

@@ -36,7 +36,7 @@ class CoatingFindingsTest {
         Catalogue catalogue = SampleOrders.catalogue(shop, Map.of(), OWN_BLACK, ZINC_BY_AREA, ZINC_BY_PIECE);
         CoatPlan plan =
                 CoatPlanner.plan(Stream.of(orders).map(SampleOrders::bill).toList(), catalogue);
-        return CoatingFindings.find(new CoatJob(plan, catalogue.workshop(), start, null))
+        return CoatingFindings.find(new CoatJob(plan, catalogue.workshop(), start, null, Again.NONE, List.of()))
                 .all();
     }
 

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
+import boltlore.findings.Finding;
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -78,7 +82,7 @@ class FilmReadingsTest {
     @MethodSource("sets")
     @DisplayName("A batch of one piece, all of it read, is accepted or rejected as the published examples are")
     void batch_of_one(CheckRow row) {
-        FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(new FilmReading(1, "P-1", "", readings(row))));
+        FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(read(1, 1, readings(row))));
         assertThat(verdict.decision())
                 .isEqualTo(
                         row.text("expected_decision").equals("accept")
@@ -89,7 +93,8 @@ class FilmReadingsTest {
     @Test
     @DisplayName("Of 11 pieces 10 are read and one may fall short, two may not, and nine are too few")
     void lot() {
-        assertThat(decision(11, 9, 1)).isEqualTo(FilmVerdict.Decision.ACCEPTED);
+        assertThat(decision(11, 10, 0)).isEqualTo(FilmVerdict.Decision.ACCEPTED);
+        assertThat(decision(11, 9, 1)).isEqualTo(FilmVerdict.Decision.REWORK);
         assertThat(decision(11, 8, 2)).isEqualTo(FilmVerdict.Decision.REJECTED);
         assertThat(decision(11, 9, 0)).isEqualTo(FilmVerdict.Decision.READ_MORE);
     }
@@ -101,18 +106,64 @@ class FilmReadingsTest {
     }
 
     @Test
-    @DisplayName("A mean of 121 µm over at most 120 µm is good, and told to engineering; 120 µm is not told")
+    @DisplayName("A piece with a mean of 121 µm, or one reading of 121 µm, over at most 120 µm is not good; 120 µm is")
     void too_thick() {
-        FilmDemand demand = FilmDemand.of(SampleShop.OWN_BLACK);
-        assertThat(PieceVerdict.of(new FilmReading(1, "P-1", "", um("121")), demand)
-                        .tooThick())
-                .isTrue();
-        assertThat(PieceVerdict.of(new FilmReading(1, "P-1", "", um("121")), demand)
-                        .good())
-                .isTrue();
-        assertThat(PieceVerdict.of(new FilmReading(1, "P-1", "", um("120")), demand)
-                        .tooThick())
-                .isFalse();
+        assertThat(piece("120", "120", "120", "120", "120").good()).isTrue();
+        assertThat(found("121", "121", "121", "121", "121")).containsExactly(FilmFinding.MEAN_ABOVE_MAXIMUM);
+        assertThat(found("120", "121", "119", "120", "120")).containsExactly(FilmFinding.READING_ABOVE_MAXIMUM);
+        assertThat(FilmFinding.MEAN_ABOVE_MAXIMUM.severity()).isEqualTo(Severity.STOP);
+    }
+
+    @Test
+    @DisplayName("One reading of 680 µm beside 68 µm, or of 6.8 µm, is asked back; 41 µm beside 68 µm is not")
+    void slip() {
+        assertThat(found("68", "68", "680", "68", "68")).contains(FilmFinding.SLIP_OF_TYPING);
+        assertThat(found("68", "68", "6.8", "68", "68")).contains(FilmFinding.SLIP_OF_TYPING);
+        assertThat(found("68", "68", "41", "68", "68")).doesNotContain(FilmFinding.SLIP_OF_TYPING);
+        assertThat(found("680", "680", "680", "680", "680")).doesNotContain(FilmFinding.SLIP_OF_TYPING);
+    }
+
+    @Test
+    void a_piece_rejected_by_eye_keeps_its_batch_from_being_accepted_though_its_film_is_good() {
+        FilmReading seen = new FilmReading(SHEET, "P-1", "BL-1 1", 1, null, um("70", "70", "70", "70", "70"), "runs");
+        FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(seen));
+        assertThat(verdict.decision()).isEqualTo(FilmVerdict.Decision.REWORK);
+        assertThat(verdict.findings().map(Finding::kind)).contains(FilmFinding.REJECTED_BY_EYE);
+    }
+
+    @Test
+    void a_piece_coated_again_and_good_is_accepted_and_both_readings_are_kept() {
+        FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(read(1, 2, GOOD), read(1, 1, THIN)));
+        assertThat(verdict.decision()).isEqualTo(FilmVerdict.Decision.ACCEPTED);
+        assertThat(verdict.pieces()).extracting(PieceVerdict::replaced).containsExactly(true, false);
+        assertThat(verdict.findings()).isEmpty();
+    }
+
+    @Test
+    void coated_again_and_still_thin_it_is_not() {
+        FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(read(1, 1, GOOD), read(1, 2, THIN)));
+        assertThat(verdict.decision()).isEqualTo(FilmVerdict.Decision.REJECTED);
+    }
+
+    @Test
+    @DisplayName(
+            "Two of ten that fell short tell of the eleventh, read or not: coated again the batch is free once it is read")
+    void rejected_until_all_are_read() {
+        List<FilmReading> readings = readings(8, 2);
+        readings.add(read(8, 2, GOOD));
+        readings.add(read(9, 2, GOOD));
+        assertThat(FilmVerdict.of(batch(11), readings).decision()).isEqualTo(FilmVerdict.Decision.REJECTED);
+        readings.add(read(10, 1, GOOD));
+        assertThat(FilmVerdict.of(batch(11), readings).decision()).isEqualTo(FilmVerdict.Decision.ACCEPTED);
+    }
+
+    @Test
+    void read_again_on_a_later_day_the_later_reading_counts_alone() {
+        FilmReading first = new FilmReading(SHEET, "P-1", "BL-1 1", 1, LocalDate.parse("2026-06-01"), THIN, "");
+        FilmReading later = new FilmReading(SHEET, "P-1", "BL-1 1", 1, LocalDate.parse("2026-06-02"), GOOD, "");
+        FilmVerdict verdict = FilmVerdict.of(batch(1), List.of(later, first));
+        assertThat(verdict.decision()).isEqualTo(FilmVerdict.Decision.ACCEPTED);
+        assertThat(verdict.shortfalls()).isZero();
     }
 
     @Test
@@ -120,12 +171,39 @@ class FilmReadingsTest {
         assertThat(FilmVerdict.of(batch(2), List.of()).unread()).containsExactly("P-1");
     }
 
-    private static FilmVerdict.Decision decision(int pieces, int good, int shortOf) {
+    @Test
+    void a_batch_of_which_nothing_was_read_stops() {
+        FilmVerdict verdict = FilmVerdict.of(batch(2), List.of());
+        assertThat(verdict.findings().map(Finding::kind)).containsExactly(FilmFinding.BATCH_NOT_READ);
+        assertThat(FilmFinding.BATCH_NOT_READ.severity()).isEqualTo(Severity.STOP);
+    }
+
+    private static final FilmReading.Sheet SHEET = new FilmReading.Sheet("1", "", "", "F");
+    private static final List<BigDecimal> GOOD = um("70", "70", "70", "70", "70");
+    private static final List<BigDecimal> THIN = um("59", "59", "59", "59", "59");
+
+    private static FilmReading read(int piece, int coating, List<BigDecimal> um) {
+        return new FilmReading(SHEET, "P-1", "BL-1 " + piece, coating, null, um, "");
+    }
+
+    private static PieceVerdict piece(String... um) {
+        return new PieceVerdict(read(1, 1, um(um)), FilmDemand.of(SampleShop.OWN_BLACK), false);
+    }
+
+    private static List<Kind> found(String... um) {
+        return piece(um).findings(1).map(Finding::kind).toList();
+    }
+
+    private static List<FilmReading> readings(int good, int thin) {
         List<FilmReading> readings = new ArrayList<>();
-        for (int i = 0; i < good + shortOf; i++) {
-            readings.add(new FilmReading(1, "P-1", "", um(i < good ? "70" : "59")));
+        for (int i = 0; i < good + thin; i++) {
+            readings.add(read(i, 1, i < good ? GOOD : THIN));
         }
-        return FilmVerdict.of(batch(pieces), readings).decision();
+        return readings;
+    }
+
+    private static FilmVerdict.Decision decision(int pieces, int good, int thin) {
+        return FilmVerdict.of(batch(pieces), readings(good, thin)).decision();
     }
 
     private static OvenBatch batch(int pieces) {

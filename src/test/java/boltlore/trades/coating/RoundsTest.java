@@ -50,10 +50,10 @@ class RoundsTest {
         }
 
         @Test
-        void one_day_more_and_they_do_not() {
+        void one_working_day_more_and_they_do_not() {
             assertThat(plan(
                                     order("BL-1", "2026-06-10").with(1, BRACKET, BLACK),
-                                    order("BL-2", "2026-06-20").with(1, BRACKET, BLACK))
+                                    order("BL-2", "2026-06-21").with(1, BRACKET, BLACK))
                             .rounds())
                     .hasSize(2);
         }

@@ -43,11 +43,13 @@ class CuttingReportTest {
     }
 
     private static CutPlan plan(List<Remnant> remnants, String... orders) {
-        return CutPlanner.plan(Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue(), remnants);
+        return CutPlanner.plan(
+                Stream.of(orders).map(Demo::bill).toList(), Demo.catalogue(), new RemnantRack(remnants, List.of()));
     }
 
     private static Report sheet(CutPlan plan) {
-        return CuttingReport.compose(plan, Demo.catalogue());
+        return CuttingReport.compose(
+                plan, plan.findings(Demo.catalogue().workshop().currency()), Demo.catalogue());
     }
 
     @Test

@@ -9,6 +9,6 @@ public final class RemnantKeys {
     private RemnantKeys() {}
 
     public static void ask(ObjectReader reader, Catalogue catalogue) {
-        new RemnantsFile(catalogue).remnants(reader);
+        new RemnantsFile(catalogue).rack(reader);
     }
 }

@@ -213,6 +213,6 @@ class SawingTest {
                 .pieces(1, "500")
                 .planner();
         assertThat(planner.tooLong()).extracting(PieceSet::mark).containsExactly("BL-1 P-1 1");
-        assertThat(planner.plan(1, number -> number).pieces()).isEqualTo(1);
+        assertThat(planner.plan(1, number -> "R-" + number).pieces()).isEqualTo(1);
     }
 }

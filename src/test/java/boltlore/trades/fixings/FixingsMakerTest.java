@@ -16,7 +16,7 @@ class FixingsMakerTest {
 
     private static KitFixings fixings(String order) {
         KitInWork kit = Demo.kit(order);
-        return FixingsMaker.make(kit.plan(), kit.bill());
+        return FixingsMaker.make(kit);
     }
 
     private static BoltedJoint joint(KitFixings fixings, String position) {

@@ -16,7 +16,7 @@ class FixingsReportTest {
 
     private static Report demo(String order) {
         KitInWork kit = Demo.kit(order);
-        return FixingsTrade.report(FixingsMaker.make(kit.plan(), kit.bill()), kit);
+        return FixingsTrade.report(FixingsMaker.make(kit), kit);
     }
 
     @Test

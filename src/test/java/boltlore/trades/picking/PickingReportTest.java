@@ -50,14 +50,14 @@ class PickingReportTest {
     @DisplayName("What is held back has no box to tick; what is picked has three")
     void boxes() {
         Report sheet = sheet(withoutAir());
-        assertThat(byHand(table(sheet.page("On hold"), "held-back"))).isEmpty();
+        assertThat(byHand(table(sheet.page("On hold"), "on-hold"))).isEmpty();
         assertThat(byHand(table(sheet.page("From coating"), "from-coating")))
                 .containsExactly("batch", "picked", "secondCount", "short");
     }
 
     @Test
     void a_count_never_stands_under_measure_out_nor_a_measure_under_count() {
-        Table walk = table(sheet(withAir()).page("Pick list"), "walk");
+        Table walk = table(sheet(withAir()).page("Pick list"), "bins");
         assertThat(cell(walk, "HO-16", "measure")).isEqualTo("1.5");
         assertThat(cell(walk, "HO-16", "count")).isEmpty();
         assertThat(cell(walk, "FX-M12", "measure")).isEmpty();
@@ -66,7 +66,7 @@ class PickingReportTest {
 
     @Test
     void the_number_box_says_what_to_write_into_it() {
-        Table walk = table(sheet(withAir()).page("Pick list"), "walk");
+        Table walk = table(sheet(withAir()).page("Pick list"), "bins");
         assertThat(cell(walk, "HO-16", "number")).isEqualTo("lot");
         assertThat(cell(walk, "CO-1", "number")).isEqualTo("no.");
         assertThat(cell(walk, "FX-M12", "number")).isEqualTo("–");

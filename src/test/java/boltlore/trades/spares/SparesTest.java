@@ -157,7 +157,7 @@ class SparesTest {
     @Test
     void cautions_stand_on_the_sheet() {
         assertThat(text(listed(Demo.kit("bl-2001"), "")).replaceAll("[\\s|]+", " "))
-                .contains("belongs to people trained and licensed for it, by your local codes")
+                .contains("belongs to people qualified for it and authorised by local law")
                 .contains("workshop's own value, check before use");
     }
 }

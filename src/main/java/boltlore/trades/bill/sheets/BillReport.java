@@ -1,6 +1,7 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.findings.Findings;
+import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.CostedBill;
@@ -11,6 +12,12 @@ import java.util.List;
 
 /** The workshop's own workbook of one order: at a glance, costed bill, to buy, to make, job cards. */
 public final class BillReport {
+
+    private static final String ROUNDING =
+            "Each row is rounded half-up to the smallest coin; sums add rounded rows. Quantities hold for the"
+                    + " whole kit; cost is quantity / (1 − scrap) × unit cost. An assembly's own cost stands in its"
+                    + " row and its parts add theirs; what is bought has its parts in its own cost. Mass adds up"
+                    + " over parts, so an assembly shows its mass for one only.";
 
     private BillReport() {}
 
@@ -28,10 +35,23 @@ public final class BillReport {
                 .found(found.stream().map(FoundBy::findings).reduce(Findings.NONE, Findings::and))
                 .page(new GlancePage(pricing, head, found).page())
                 .page(new FindingsPage(pricing, head, found).page())
-                .page(new BillPage(pricing, head).page())
+                .page(bill(pricing, head))
                 .page(new BuyPage(pricing, head).page())
                 .page(new MakePage(costed, head, jobs, packed.onHold()).page())
                 .page(new JobCardsPage(costed, head, jobs).page())
                 .build();
+    }
+
+    /** All levels, grouped by sub-system. */
+    private static PageBuilder bill(OrderPricing pricing, OrderHead head) {
+        CostedBill costed = pricing.costed();
+        return head.page(PageNames.BILL, "Costed bill of materials")
+                .add(BillTable.compose(costed))
+                .heading("From cost to price")
+                .add(PriceBlock.worked(pricing))
+                .heading("Mass")
+                .add(PriceBlock.masses(costed))
+                .note(ROUNDING)
+                .frozen(4);
     }
 }

@@ -78,7 +78,7 @@ final class BillTable {
     }
 
     private void figures() {
-        int unitCost = Scales.fit(costed.rows().stream().map(ItemCost::unitCost), coins, 4);
+        int unitCost = new MinorUnit(currency).digits(costed.rows().stream().map(ItemCost::unitCost), 4);
         spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), costed.catalogue()::part))
                 .column(
                         Column.decimal("massExtended", "Mass", 2).in("kg"),
@@ -100,7 +100,7 @@ final class BillTable {
                 .text("hs", "HS code", 8, row -> customs(row, Customs::hs))
                 .text("origin", "Origin", 5, row -> customs(row, Customs::origin))
                 .text("tracked", "Track by", 6, row -> word(part(row).tracked()))
-                .text("calledBy", "Called for by", 34, row -> words.calledBy(row.item()));
+                .text("calledBy", "Needed by", 34, row -> words.calledBy(row.item()));
     }
 
     private static Part part(ItemCost row) {

@@ -1,16 +1,28 @@
 package boltlore.trades.bill.sheets;
 
+import static boltlore.report.Formula.cell;
+import static boltlore.report.Formula.product;
+
+import boltlore.catalogue.Buying;
+import boltlore.catalogue.Part;
+import boltlore.report.Cell;
+import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.PageBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.CostedBill;
+import boltlore.trades.costing.MinorUnit;
 import boltlore.trades.costing.Purchase;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** What is to buy, by supplier. */
 final class BuyPage {
@@ -19,12 +31,75 @@ final class BuyPage {
     private final CostedBill costed;
     private final OrderHead head;
     private final List<Purchase> purchases;
+    private final TableSpec<Purchase> spec = TableSpec.named("buy");
 
     BuyPage(OrderPricing pricing, OrderHead head) {
         this.pricing = pricing;
         this.costed = pricing.costed();
         this.head = head;
         this.purchases = Purchase.of(costed);
+        what();
+        amounts(new MinorUnit(costed.currency()));
+        toOrder(costed.bill().order().due());
+    }
+
+    private void what() {
+        spec.text("orderCode", "Supplier part no.", 14, Purchase::orderCode)
+                .text(
+                        "part",
+                        "Part number",
+                        12,
+                        purchase -> purchase.part().number().text())
+                .text("revision", "Rev.", 4, purchase -> purchase.part().revision())
+                .text("name", "Name", 40, purchase -> purchase.part().name().english())
+                .quantity("needed", "Needed", "", Purchase::needed);
+        if (purchases.stream().anyMatch(purchase -> purchase.extra().signum() > 0)) {
+            spec.quantity("extra", "Of them extra", "", purchase -> told(purchase.extra()));
+        }
+    }
+
+    private void amounts(MinorUnit unit) {
+        int digits = unit.digits(purchases.stream().map(Purchase::part).map(Part::cost), 4);
+        spec.percent("scrap", "Scrap", 1, purchase -> told(purchase.part().scrapPercent()))
+                .decimal(
+                        "withScrap",
+                        "With scrap",
+                        "",
+                        2,
+                        purchase -> told(purchase.part().scrapPercent()) == null ? null : purchase.withScrap())
+                .quantity("pack", "Pack of", "", purchase -> told(purchase, Buying::packOf))
+                .quantity("minimumOrder", "MOQ", "", purchase -> told(purchase, Buying::minimumOrder))
+                .quantity("ordered", "To order", "", Purchase::ordered)
+                .text("unit", "Unit", 5, purchase -> purchase.part().unit())
+                .column(
+                        new Column("unitCost", "Unit cost", Kind.money(costed.currency(), digits)),
+                        purchase -> Cell.of(purchase.part().cost()))
+                .column(
+                        Column.money("cost", "Cost", costed.currency()),
+                        purchase -> Cell.of(
+                                product(cell("ordered"), cell("unitCost")).rounded(unit.digits()), purchase.cost()));
+    }
+
+    private void toOrder(@Nullable LocalDate due) {
+        Days.add(
+                        spec,
+                        "orderBy",
+                        "Order by",
+                        "Order",
+                        due,
+                        purchase -> purchase.timing().startBy(due),
+                        purchase -> purchase.timing().startDays())
+                .box(Column.tick("ordering", "Ordered"))
+                .box(Column.blank("stock", "From stock").atMost(10));
+    }
+
+    private static @Nullable BigDecimal told(Purchase purchase, Function<Buying, @Nullable BigDecimal> number) {
+        Buying buying = purchase.part().buying();
+        return buying == null ? null : told(number.apply(buying));
+    }
+
+    private static @Nullable BigDecimal told(@Nullable BigDecimal number) {
+        return number == null || number.signum() <= 0 ? null : number;
     }
 
     PageBuilder page() {
@@ -40,14 +115,12 @@ final class BuyPage {
     }
 
     private TableBuilder table() {
-        TableBuilder table = Table.named("buy");
-        BuyRows rows = new BuyRows(purchases, costed);
-        rows.columns(table);
+        TableBuilder table = spec.empty();
         Map<String, List<Purchase>> bySupplier = purchases.stream()
                 .collect(Collectors.groupingBy(Purchase::supplier, LinkedHashMap::new, Collectors.toList()));
         bySupplier.forEach((supplier, some) -> {
             table.group(supplier, says(supplier));
-            some.forEach(purchase -> rows.fill(table.row(), purchase));
+            some.forEach(purchase -> spec.add(table, "", purchase));
             table.subtotal("To " + supplier).sum("cost", cost(some));
         });
         table.total("all", "All suppliers").sumOfSubtotals("cost", cost(purchases));

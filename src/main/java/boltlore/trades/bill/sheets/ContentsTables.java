@@ -3,16 +3,15 @@ package boltlore.trades.bill.sheets;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Phrases;
-import boltlore.report.RowBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.picking.BagPage;
 import boltlore.trades.picking.BagRow;
 import boltlore.trades.picking.ExtraRow;
 import boltlore.trades.picking.OnHold;
-import java.math.BigDecimal;
 import java.util.List;
 
 /** What is in the kit, by fit stage and bag, and the extras. */
@@ -29,80 +28,80 @@ final class ContentsTables {
     }
 
     TableBuilder parts(List<BagPage> bags) {
-        TableBuilder table = Table.named("contents");
-        columns(table);
+        TableSpec<BagRow> spec = TableSpec.<BagRow>named("contents")
+                .text("bag", phrases.say("bag"), 20, this::bag)
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        12,
+                        row -> row.part().number().text())
+                .text("revision", phrases.say("rev"), 5, row -> row.part().revision())
+                .text("name", phrases.say("name"), 40, row -> row.part().name().in(language))
+                .text("finish", phrases.say("finish"), 24, row -> catalogue.finishSays(row.finish(), language))
+                .quantity("quantity", phrases.say("quantity"), "", BagRow::quantity)
+                .quantity(
+                        "spares", phrases.say("spares"), "", row -> row.spares().signum() > 0 ? row.spares() : null)
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        8,
+                        row -> phrases.unit(row.part().unit(), row.quantity()))
+                .column(Column.blank("tracked", phrases.say("tracked")).atMost(18), this::tracked)
+                .box(Column.tick("checked", phrases.say("checked")));
+        TableBuilder table = spec.empty();
         for (BagPage page : bags) {
             table.group(page.stage(), catalogue.workshop().stageSays(page.stage(), language));
-            page.rows().forEach(row -> fill(table.row(), row));
+            page.rows().forEach(row -> spec.add(table, "", row));
         }
         return table;
     }
 
-    private void columns(TableBuilder table) {
-        table.columns(
-                Column.text("bag", phrases.say("bag")).atMost(20),
-                Column.text("part", phrases.say("part")).atMost(12),
-                Column.text("revision", phrases.say("rev")).atMost(5),
-                Column.text("name", phrases.say("name")).atMost(40),
-                Column.text("finish", phrases.say("finish")).atMost(24),
-                Column.quantity("quantity", phrases.say("quantity")),
-                Column.quantity("spares", phrases.say("spares")),
-                Column.text("unit", phrases.say("unit")).atMost(8),
-                Column.blank("tracked", phrases.say("tracked")).atMost(18),
-                Column.tick("checked", phrases.say("checked")));
+    private String bag(BagRow row) {
+        return row.bag().isEmpty()
+                ? phrases.say("loose")
+                : catalogue.shipping().bagSays(row.bag(), catalogue.workshop(), language);
+    }
+
+    private Cell tracked(BagRow row) {
+        Tracked by = row.part().tracked();
+        return by == null ? Cell.EMPTY : Cell.of(phrases.say(by == Tracked.SERIAL ? "serial" : "lot"));
     }
 
     TableBuilder undecided(List<OnHold> onHold) {
-        TableBuilder table = Table.named("undecided")
-                .columns(
-                        Column.text("part", phrases.say("part")),
-                        Column.text("name", phrases.say("name")).atMost(60),
-                        Column.text("finish", phrases.say("finish")).atMost(24),
-                        Column.quantity("quantity", phrases.say("quantity")),
-                        Column.text("unit", phrases.say("unit")));
-        onHold.forEach(held -> part(table.row(), held.part(), held.finish(), held.quantity()));
-        return table;
-    }
-
-    private RowBuilder part(RowBuilder row, Part part, String finish, BigDecimal quantity) {
-        return row.put("part", part.number().text())
-                .put("name", part.name().in(language))
-                .put("finish", catalogue.finishSays(finish, language))
-                .put("quantity", quantity)
-                .put("unit", phrases.unit(part.unit(), quantity));
+        return TableSpec.<OnHold>named("undecided")
+                .text("part", phrases.say("part"), held -> held.part().number().text())
+                .text(
+                        "name",
+                        phrases.say("name"),
+                        60,
+                        held -> held.part().name().in(language))
+                .text("finish", phrases.say("finish"), 24, held -> catalogue.finishSays(held.finish(), language))
+                .quantity("quantity", phrases.say("quantity"), "", OnHold::quantity)
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        held -> phrases.unit(held.part().unit(), held.quantity()))
+                .of(onHold);
     }
 
     TableBuilder extras(List<ExtraRow> extras) {
-        TableBuilder table = Table.named("extras")
-                .columns(
-                        Column.text("extra", phrases.say("extra")).atMost(60),
-                        Column.quantity("quantity", phrases.say("quantity")),
-                        Column.text("unit", phrases.say("unit")),
-                        Column.text("by", phrases.say("suppliedBy")),
-                        Column.tick("checked", phrases.say("checked")));
-        extras.forEach(row -> table.row()
-                .put("extra", says(row))
-                .put("quantity", row.extra().quantity())
-                .put("unit", phrases.unit(row.extra().unit(), row.extra().quantity()))
-                .put("by", phrases.say(row.extra().suppliedByCustomer() ? "customerSupplies" : "us")));
-        return table;
-    }
-
-    private void fill(RowBuilder row, BagRow of) {
-        Part part = of.part();
-        part(row, part, of.finish(), of.quantity())
-                .put(
-                        "bag",
-                        of.bag().isEmpty()
-                                ? phrases.say("loose")
-                                : catalogue.shipping().bagSays(of.bag(), catalogue.workshop(), language))
-                .put("revision", part.revision());
-        if (of.spares().signum() > 0) {
-            row.put("spares", of.spares());
-        }
-        if (part.tracked() != null) {
-            row.put("tracked", phrases.say(part.tracked() == Tracked.SERIAL ? "serial" : "lot"));
-        }
+        return TableSpec.<ExtraRow>named("extras")
+                .text("extra", phrases.say("extra"), 60, this::says)
+                .quantity(
+                        "quantity",
+                        phrases.say("quantity"),
+                        "",
+                        row -> row.extra().quantity())
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        row -> phrases.unit(row.extra().unit(), row.extra().quantity()))
+                .text(
+                        "by",
+                        phrases.say("suppliedBy"),
+                        row -> phrases.say(row.extra().suppliedByCustomer() ? "customerSupplies" : "us"))
+                .box(Column.tick("checked", phrases.say("checked")))
+                .of(extras);
     }
 
     private String says(ExtraRow row) {

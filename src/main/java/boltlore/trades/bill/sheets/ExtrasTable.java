@@ -1,15 +1,16 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.order.Extra;
-import boltlore.report.Column;
 import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.ExtraCost;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** Extras of the order, which stand outside the universal kit and its proofs. */
 final class ExtrasTable {
@@ -26,40 +27,32 @@ final class ExtrasTable {
 
     private static TableBuilder table(OrderPricing pricing) {
         CostedBill costed = pricing.costed();
+        List<ExtraCost> extras = costed.extras();
         Quotation quotation = pricing.quotation().orElse(null);
-        TableBuilder table = Table.named("extras");
-        table.columns(
-                Column.text("extra", "Extra").atMost(24),
-                Column.quantity("quantity", "Quantity"),
-                Column.text("unit", "Unit").atMost(5),
-                Column.text("by", "Supplied by").atMost(8),
-                Column.money("cost", "Direct cost", costed.currency()));
+        TableSpec<Integer> spec = TableSpec.<Integer>named("extras")
+                .text("extra", "Extra", 24, i -> says(extras.get(i).extra(), costed))
+                .quantity("quantity", "Quantity", "", i -> extras.get(i).extra().quantity())
+                .text("unit", "Unit", 5, i -> extras.get(i).extra().unit())
+                .text("by", "Supplied by", 8, i -> extras.get(i).extra().suppliedByCustomer() ? "customer" : "us")
+                .money(
+                        "cost",
+                        "Direct cost",
+                        costed.currency(),
+                        i -> extras.get(i).cost());
         if (quotation != null) {
-            table.columns(Column.money("price", "Price", quotation.currency()));
+            spec.money(
+                    "price",
+                    "Price",
+                    quotation.currency(),
+                    i -> quotation.extras().get(i).price());
         }
-        table.columns(Column.text("reason", "Reason").atMost(26));
-        for (int i = 0; i < costed.extras().size(); i++) {
-            RowBuilder row = table.row();
-            fill(row, costed.extras().get(i), costed);
-            if (quotation != null) {
-                row.put("price", quotation.extras().get(i).price());
-            }
-        }
+        spec.text("reason", "Reason", 26, i -> extras.get(i).extra().reason());
+        TableBuilder table = spec.of(IntStream.range(0, extras.size()).boxed().toList());
         RowBuilder total = table.total("extras", "Extras").sum("cost", costed.extrasCost());
         if (quotation != null) {
             total.sum("price", quotation.extrasPrice());
         }
         return table;
-    }
-
-    private static void fill(RowBuilder row, ExtraCost of, CostedBill costed) {
-        Extra extra = of.extra();
-        row.put("extra", says(extra, costed))
-                .put("quantity", extra.quantity())
-                .put("unit", extra.unit())
-                .put("by", extra.suppliedByCustomer() ? "customer" : "us")
-                .put("cost", of.cost())
-                .put("reason", extra.reason());
     }
 
     private static String says(Extra extra, CostedBill costed) {

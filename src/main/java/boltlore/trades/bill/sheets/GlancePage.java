@@ -1,5 +1,6 @@
 package boltlore.trades.bill.sheets;
 
+import boltlore.catalogue.BuildDate;
 import boltlore.explanation.ChoiceWords;
 import boltlore.findings.Finding;
 import boltlore.findings.Severity;
@@ -13,6 +14,8 @@ import boltlore.report.ParticularsBuilder;
 import boltlore.trades.FoundBy;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.quote.OrderPricing;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 
@@ -49,7 +52,7 @@ final class GlancePage {
 
     /** What a person must look at stands on the front page; all findings stand on their own page. */
     private void toLookAt(PageBuilder page) {
-        FindingTables.all(found)
+        FindingsPage.all(found)
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .sorted(Comparator.comparing(Finding::severity))
                 .forEach(finding -> page.add(Note.plain(
@@ -70,9 +73,30 @@ final class GlancePage {
 
     private ParticularsBuilder particulars(Order order) {
         ParticularsBuilder says = head.particulars();
-        OrderHead.day(says, "built", "Base vehicle built", order.donorBuilt());
-        TimeBlock.add(says, costed);
-        says.say("findings", "Findings", FindingTables.count(found));
+        BuildDate built = order.donorBuilt();
+        if (built == null || built.isDay()) {
+            OrderHead.day(says, "built", "Base vehicle built", built == null ? null : built.first());
+        } else {
+            says.say("built", "Base vehicle built", built.toString());
+        }
+        times(says);
+        says.say("findings", "Findings", FindingsPage.count(found));
         return says;
+    }
+
+    /** How long the kit takes, against the time there is. */
+    private void times(ParticularsBuilder says) {
+        int leadDays = costed.leadDays();
+        says.say("lead", "Lead time of the kit", leadDays + " calendar days");
+        Order order = costed.bill().order();
+        if (order.due() == null) {
+            return;
+        }
+        LocalDate first = order.due().minusDays(leadDays);
+        says.say("first", "First part on order by", first);
+        if (order.placed() != null) {
+            long days = ChronoUnit.DAYS.between(order.placed(), first);
+            says.say("slack", "From the order to then", days < 0 ? -days + " days too late" : days + " days to spare");
+        }
     }
 }

@@ -8,39 +8,69 @@ import boltlore.catalogue.Cut;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Operation;
 import boltlore.measure.Digits;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.PageBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Job;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** How each part is made: what is cut, then operation by operation, with room to count and sign. */
 final class JobCardsPage {
 
-    private static final Column[] COLUMNS = {
-        Column.text("step", "Step").atMost(34),
-        Column.decimal("length", "Length", 1).in("mm"),
-        Column.text("angles", "End angles").in("°").atMost(12),
-        Column.quantity("pieces", "Pieces"),
-        Column.decimal("setUp", "Set-up", 1).in("min"),
-        Column.decimal("run", "Run, each", 1).in("min"),
-        Column.decimal("minutes", "Time", 1).in("min"),
-        Column.blank("good", "Good").atMost(8),
-        Column.blank("scrapped", "Scrapped").atMost(8),
-        Column.signature("done", "Done by")
-    };
+    /** A cut or an operation; minutes only of an operation. */
+    private record Step(
+            String says,
+            @Nullable Cut cut,
+            BigDecimal pieces,
+            @Nullable Operation operation,
+            BigDecimal minutes) {}
 
     private final OrderHead head;
     private final List<Job> jobs;
     private final MakingWords words;
+    private final TableSpec<Step> spec = TableSpec.named("steps");
 
     JobCardsPage(CostedBill costed, OrderHead head, List<Job> jobs) {
         this.head = head;
         this.jobs = jobs.stream().filter(JobCardsPage::has).toList();
         this.words = new MakingWords(costed.catalogue().materials());
+        columns();
+    }
+
+    private void columns() {
+        spec.text("step", "Step", 34, Step::says)
+                .decimal(
+                        "length",
+                        "Length",
+                        "mm",
+                        1,
+                        step -> step.cut() == null ? null : step.cut().lengthMm())
+                .column(
+                        Column.text("angles", "End angles").in("°").atMost(12),
+                        step -> step.cut() == null ? Cell.EMPTY : Cell.of(words.angles(step.cut())))
+                .quantity("pieces", "Pieces", "", Step::pieces)
+                .decimal("setUp", "Set-up", "min", 1, step -> of(step, Operation::setUpMin))
+                .decimal("run", "Run, each", "min", 1, step -> of(step, Operation::runMin))
+                .column(Column.decimal("minutes", "Time", 1).in("min"), JobCardsPage::minutes)
+                .box(Column.blank("accepted", "Accepted").atMost(8))
+                .box(Column.blank("scrapped", "Scrapped").atMost(8))
+                .box(Column.signature("done", "Done by"));
+    }
+
+    private static @Nullable BigDecimal of(Step step, Function<Operation, BigDecimal> number) {
+        return step.operation() == null ? null : number.apply(step.operation());
+    }
+
+    private static Cell minutes(Step step) {
+        return step.operation() == null
+                ? Cell.EMPTY
+                : Cell.of(sum(cell("setUp"), product(cell("run"), cell("pieces"))), step.minutes());
     }
 
     /** Whether there is anything to say of how the part is made. */
@@ -57,7 +87,7 @@ final class JobCardsPage {
     }
 
     private TableBuilder table() {
-        TableBuilder table = Table.named("steps").columns(COLUMNS);
+        TableBuilder table = spec.empty();
         jobs.forEach(job -> card(table, job));
         table.total("all", "All parts").sumOfSubtotals("minutes", Job.minutes(jobs));
         return table;
@@ -65,8 +95,14 @@ final class JobCardsPage {
 
     private void card(TableBuilder table, Job job) {
         table.group(job.part().number().text(), heading(job));
-        job.part().making().cuts().forEach(cut -> cut(table, job, cut));
-        job.part().making().operations().forEach(operation -> operation(table, job, operation));
+        job.part().making().cuts().forEach(cut -> spec.add(table, "", cut(job, cut)));
+        job.part()
+                .making()
+                .operations()
+                .forEach(operation -> spec.add(
+                        table,
+                        "",
+                        new Step(operation.operation(), null, job.count(), operation, job.minutes(operation))));
         table.subtotal("Set-up and run").sum("minutes", job.minutes());
     }
 
@@ -79,20 +115,8 @@ final class JobCardsPage {
                 + Digits.plain(job.count());
     }
 
-    private void cut(TableBuilder table, Job job, Cut cut) {
-        table.row()
-                .put("step", "cut " + words.says(cut.material()))
-                .put("length", cut.lengthMm())
-                .put("angles", words.angles(cut))
-                .put("pieces", job.count().multiply(BigDecimal.valueOf(cut.count())));
-    }
-
-    private static void operation(TableBuilder table, Job job, Operation operation) {
-        table.row()
-                .put("step", operation.operation())
-                .put("pieces", job.count())
-                .put("setUp", operation.setUpMin())
-                .put("run", operation.runMin())
-                .put("minutes", sum(cell("setUp"), product(cell("run"), cell("pieces"))), job.minutes(operation));
+    private Step cut(Job job, Cut cut) {
+        BigDecimal pieces = job.count().multiply(BigDecimal.valueOf(cut.count()));
+        return new Step("cut " + words.says(cut.material()), cut, pieces, null, BigDecimal.ZERO);
     }
 }

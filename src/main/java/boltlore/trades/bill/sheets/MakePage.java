@@ -6,11 +6,11 @@ import boltlore.catalogue.Drawing;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.PageBuilder;
-import boltlore.report.RowBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Job;
 import boltlore.trades.picking.OnHold;
@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -28,24 +29,87 @@ final class MakePage {
 
     private final CostedBill costed;
     private final OrderHead head;
-    private final @Nullable LocalDate due;
     private final MakingWords words;
     private final List<Job> jobs;
+    /** How many of each part belong to brackets of which nobody has said yet whether they ship. */
     private final Map<PartNumber, BigDecimal> undecided;
+
+    private final TableSpec<Job> spec = TableSpec.named("make");
 
     MakePage(CostedBill costed, OrderHead head, List<Job> jobs, List<OnHold> onHold) {
         this.costed = costed;
         this.head = head;
-        this.due = costed.bill().order().due();
         this.words = new MakingWords(costed.catalogue().materials());
         this.jobs = jobs;
-        this.undecided = undecided(onHold);
+        this.undecided = onHold.stream()
+                .collect(Collectors.toMap(held -> held.part().number(), OnHold::quantity, BigDecimal::add));
+        what();
+        howMany();
+        when(costed.bill().order().due());
+        spec.box(Column.blank("inspected", "Inspected").atMost(9))
+                .box(Column.signature("firstOff", "First-off, signature"));
     }
 
-    /** How many of each part belong to brackets of which nobody has said yet whether they ship. */
-    private static Map<PartNumber, BigDecimal> undecided(List<OnHold> onHold) {
-        return onHold.stream()
-                .collect(Collectors.toMap(held -> held.part().number(), OnHold::quantity, BigDecimal::add));
+    private void what() {
+        spec.text("part", "Part number", 12, job -> job.part().number().text())
+                .text("revision", "Rev.", 4, job -> job.part().revision())
+                .text("name", "Name", 32, job -> job.part().name().english())
+                .text("drawing", "Drawing", 12, job -> drawn(job, Drawing::number))
+                .text("issue", "Issue", 5, job -> drawn(job, Drawing::issue))
+                .text(
+                        "material",
+                        "Material",
+                        24,
+                        job -> words.material(job.part().making()))
+                .text("cuts", "Cut for each", 20, job -> words.cuts(job.part().making()))
+                .text("finish", "Finish", 14, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH));
+    }
+
+    /** Columns that would stay empty are left out. */
+    private void howMany() {
+        spec.quantity("count", "Make", "", Job::count);
+        if (jobs.stream().anyMatch(job -> job.extra().signum() > 0)) {
+            spec.quantity("extra", "Of them extra", "", job -> job.extra().signum() > 0 ? job.extra() : null);
+        }
+        if (jobs.stream().anyMatch(job -> undecided.containsKey(job.part().number()))) {
+            spec.quantity(
+                    "undecided",
+                    "Not yet decided",
+                    "",
+                    job -> undecided.get(job.part().number()));
+        }
+        spec.column(Column.decimal("minutes", "Time", 1).in("min"), MakePage::minutes);
+    }
+
+    private void when(@Nullable LocalDate due) {
+        Days.add(
+                spec,
+                "release",
+                "Release by",
+                "Release",
+                due,
+                job -> job.timing().startBy(due),
+                job -> job.timing().startDays());
+        Days.add(
+                spec,
+                "need",
+                "Needed by",
+                "Needed",
+                due,
+                job -> job.timing().readyBy(due),
+                job -> job.timing().readyDays());
+    }
+
+    private static Cell minutes(Job job) {
+        String sum = "subtotal-" + job.part().number();
+        return JobCardsPage.has(job)
+                ? Cell.of(cell(PageNames.JOB_CARDS, "steps", sum, "minutes"), job.minutes())
+                : Cell.EMPTY;
+    }
+
+    private static @Nullable String drawn(Job job, Function<Drawing, String> said) {
+        Drawing drawing = job.part().making().drawing();
+        return drawing == null ? null : said.apply(drawing);
     }
 
     PageBuilder page() {
@@ -54,61 +118,9 @@ final class MakePage {
                 .flatMap(job -> job.part().cautions().stream())
                 .collect(Collectors.toCollection(TreeSet::new));
         CautionNotes.add(page, cautions, costed.catalogue().workshop(), "Caution", "en");
-        return page.add(table()).frozen(2).signatures("Released by", "Inspected by");
-    }
-
-    private TableBuilder table() {
-        TableBuilder table = Table.named("make");
-        MakeColumns.all(due).filter(this::isNeeded).forEach(table::columns);
-        jobs.forEach(job -> fill(table.row(job.part().number().text()), job));
+        TableBuilder table = spec.empty();
+        jobs.forEach(job -> spec.add(table, job.part().number().text(), job));
         table.total("all", "All parts").sum("minutes", Job.minutes(jobs));
-        return table;
-    }
-
-    /** Columns that would stay empty are left out. */
-    private boolean isNeeded(Column column) {
-        return switch (column.key()) {
-            case "extra" -> jobs.stream().anyMatch(job -> job.extra().signum() > 0);
-            case "undecided" -> jobs.stream().anyMatch(this::isUndecided);
-            default -> true;
-        };
-    }
-
-    private boolean isUndecided(Job job) {
-        return undecided.containsKey(job.part().number());
-    }
-
-    private void fill(RowBuilder row, Job job) {
-        what(row, job);
-        howMany(row, job);
-        if (JobCardsPage.has(job)) {
-            String sum = "subtotal-" + job.part().number();
-            row.put("minutes", cell(PageNames.JOB_CARDS, "steps", sum, "minutes"), job.minutes());
-        }
-        Days.startBy(row, "release", job.timing(), due);
-        Days.readyBy(row, "need", job.timing(), due);
-    }
-
-    private void howMany(RowBuilder row, Job job) {
-        row.put("count", job.count());
-        if (job.extra().signum() > 0) {
-            row.put("extra", job.extra());
-        }
-        if (isUndecided(job)) {
-            row.put("undecided", undecided.getOrDefault(job.part().number(), BigDecimal.ZERO));
-        }
-    }
-
-    private void what(RowBuilder row, Job job) {
-        row.put("part", job.part().number().text())
-                .put("revision", job.part().revision())
-                .put("name", job.part().name().english())
-                .put("material", words.material(job.part().making()))
-                .put("cuts", words.cuts(job.part().making()))
-                .put("finish", costed.catalogue().finishSays(job.finish(), Wording.ENGLISH));
-        Drawing drawing = job.part().making().drawing();
-        if (drawing != null) {
-            row.put("drawing", drawing.number()).put("issue", drawing.issue());
-        }
+        return page.add(table).frozen(2).signatures("Released by", "Inspected by");
     }
 }

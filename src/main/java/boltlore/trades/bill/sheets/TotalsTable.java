@@ -5,11 +5,11 @@ import static boltlore.report.Formula.fixed;
 import static boltlore.report.Formula.product;
 import static boltlore.report.Formula.sum;
 
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Formula;
-import boltlore.report.RowBuilder;
-import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.ItemCost;
 import boltlore.trades.costing.Totals;
@@ -19,6 +19,7 @@ import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Cost, mass and longest lead time by sub-system, taken from the sub-totals of the bill. */
 final class TotalsTable {
@@ -27,16 +28,26 @@ final class TotalsTable {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
-    private TotalsTable() {}
+    private final CostedBill costed;
+    private final Totals kit;
+    private final Map<String, Totals> sums;
+    private final Map<String, List<ItemCost>> rows;
+
+    private TotalsTable(CostedBill costed) {
+        this.costed = costed;
+        this.kit = costed.totals();
+        this.sums = costed.bySubSystem();
+        this.rows = costed.rowsBySubSystem();
+    }
 
     static TableBuilder compose(CostedBill costed) {
-        TableBuilder table = Table.named(NAME);
-        columns(table, costed.currency());
-        Totals kit = costed.totals();
-        Map<String, Totals> sums = costed.bySubSystem();
-        costed.rowsBySubSystem()
-                .forEach((subSystem, items) ->
-                        row(table.row(subSystem), items, sums.getOrDefault(subSystem, Totals.NONE), kit));
+        return new TotalsTable(costed).table();
+    }
+
+    private TableBuilder table() {
+        TableSpec<String> spec = spec();
+        TableBuilder table = spec.empty();
+        rows.keySet().forEach(subSystem -> spec.add(table, subSystem, subSystem));
         table.total("kit", "Kit")
                 .sum("rows", BigDecimal.valueOf(costed.rows().size()))
                 .sum("own", kit.own())
@@ -47,48 +58,52 @@ final class TotalsTable {
         return table;
     }
 
-    private static void columns(TableBuilder table, Currency currency) {
-        table.columns(
-                Column.text("subSystem", "Sub-system").atMost(24),
-                Column.whole("rows", "Rows"),
-                Column.money("own", "Parts and manufacture", currency),
-                Column.money("coating", "Coating", currency),
-                Column.money("cost", "Cost", currency),
-                Column.percent("costShare", "Share of cost", 1),
-                Column.decimal("mass", "Mass", 2).in("kg"),
-                Column.percent("massShare", "Share of mass", 1),
-                Column.whole("lead", "Longest lead time").in("days"));
+    private TableSpec<String> spec() {
+        Currency currency = costed.currency();
+        return TableSpec.<String>named(NAME)
+                .text("subSystem", "Sub-system", 24, subSystem -> subSystem)
+                .whole("rows", "Rows", "", subSystem -> items(subSystem).size())
+                .column(Column.money("own", "Parts and manufacture", currency), of("extended", Totals::own))
+                .column(Column.money("coating", "Coating", currency), of("coating", Totals::coating))
+                .column(
+                        Column.money("cost", "Cost", currency),
+                        subSystem -> Cell.of(
+                                sum(cell("own"), cell("coating")),
+                                totals(subSystem).cost()))
+                .column(Column.percent("costShare", "Share of cost", 1), share("cost", Totals::cost))
+                .column(Column.decimal("mass", "Mass", 2).in("kg"), of("massExtended", Totals::massKg))
+                .column(Column.percent("massShare", "Share of mass", 1), share("mass", Totals::massKg))
+                .whole("lead", "Longest lead time", "days", subSystem -> leadDays(items(subSystem)));
     }
 
-    private static void row(RowBuilder row, List<ItemCost> items, Totals some, Totals kit) {
-        String subSystem = items.get(0).subSystem();
-        row.put("subSystem", subSystem).put("rows", items.size()).put("lead", leadDays(items));
-        figures(row, subSystem, some);
-        share(row, "costShare", "cost", some.cost(), kit.cost());
-        share(row, "massShare", "mass", some.massKg(), kit.massKg());
+    private List<ItemCost> items(String subSystem) {
+        return rows.getOrDefault(subSystem, List.of());
+    }
+
+    private Totals totals(String subSystem) {
+        return sums.getOrDefault(subSystem, Totals.NONE);
     }
 
     private static int leadDays(List<ItemCost> items) {
         return items.stream().mapToInt(item -> item.timing().startDays()).max().orElse(0);
     }
 
-    private static void figures(RowBuilder row, String subSystem, Totals some) {
-        row.put("own", subtotal(subSystem, "extended"), some.own())
-                .put("coating", subtotal(subSystem, "coating"), some.coating())
-                .put("cost", sum(cell("own"), cell("coating")), some.cost())
-                .put("mass", subtotal(subSystem, "massExtended"), some.massKg());
+    /** The sub-total of the bill's column. */
+    private Function<String, Cell> of(String column, Function<Totals, BigDecimal> figure) {
+        return subSystem ->
+                Cell.of(cell(PageNames.BILL, "bill", "subtotal-" + subSystem, column), figure.apply(totals(subSystem)));
     }
 
-    private static void share(RowBuilder row, String column, String of, BigDecimal part, BigDecimal whole) {
-        if (whole.signum() > 0) {
-            BigDecimal percent =
-                    part.multiply(HUNDRED).divide(whole, MathContext.DECIMAL128).setScale(1, RoundingMode.HALF_UP);
-            Formula share = product(cell(of), fixed(HUNDRED)).over(cell(NAME, "kit", of));
-            row.put(column, share.rounded(1), percent);
-        }
-    }
-
-    private static Formula subtotal(String subSystem, String column) {
-        return cell(PageNames.BILL, "bill", "subtotal-" + subSystem, column);
+    private Function<String, Cell> share(String of, Function<Totals, BigDecimal> figure) {
+        BigDecimal whole = figure.apply(kit);
+        Formula share = product(cell(of), fixed(HUNDRED)).over(cell(NAME, "kit", of));
+        return subSystem -> whole.signum() <= 0
+                ? Cell.EMPTY
+                : Cell.of(
+                        share.rounded(1),
+                        figure.apply(totals(subSystem))
+                                .multiply(HUNDRED)
+                                .divide(whole, MathContext.DECIMAL128)
+                                .setScale(1, RoundingMode.HALF_UP));
     }
 }

@@ -5,26 +5,17 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.Faults;
 import boltlore.trades.coating.FilmAcceptance;
-import boltlore.trades.coating.FilmReading;
 import boltlore.trades.coating.PowderIssued;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /** Film readings or powder issued in a CSV table, such as those of the batch sheet, filled in. */
 final class RecordCsv {
 
-    private static final List<String> READINGS = IntStream.rangeClosed(1, FilmAcceptance.READINGS)
-            .mapToObj(number -> "reading " + number)
-            .toList();
-    private static final String COLUMNS = "a table with the columns batch, part, piece, reading 1 to reading "
-            + FilmAcceptance.READINGS + ", or run and issued";
-
-    private static final Pattern WHOLE = Pattern.compile("[0-9]{1,6}");
-    private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,12}([.,][0-9]{1,9})?");
+    private static final String COLUMNS =
+            "a table as 'boltlore coat' writes it, with the columns limits, part, piece, reading 1 to reading "
+                    + FilmAcceptance.READINGS + ", or run and issued";
 
     private final String file;
     private final Faults faults = new Faults();
@@ -38,81 +29,49 @@ final class RecordCsv {
     }
 
     private Outcome<Entries> entries(CsvTable table) {
-        if (table.has(List.of("batch", "part", READINGS.get(0)))) {
-            return faults.orElse(new Entries(film(table), List.of()));
+        if (table.has(FilmRow.NEEDED)) {
+            List<CsvTable.Row> whole = whole(table);
+            return faults.orElse(new Entries(true, new FilmRow(file, table, faults).film(whole), List.of()));
         }
         if (table.has(List.of("run", "issued"))) {
-            return faults.orElse(new Entries(List.of(), issued(table)));
+            List<CsvTable.Row> whole = whole(table);
+            return faults.orElse(new Entries(false, List.of(), issued(table, whole)));
         }
         return Outcome.faulty(table.otherHeadings(COLUMNS));
     }
 
-    /** Rows in which no reading is filled in are passed over. */
-    private List<Written<FilmReading>> film(CsvTable table) {
-        List<Written<FilmReading>> film = new ArrayList<>();
-        for (CsvTable.Row line : table.rows()) {
-            if (READINGS.stream().anyMatch(heading -> !table.cell(line, heading).isEmpty())) {
-                film(table, line, film);
+    /** A number with a comma that nothing keeps together has moved all cells behind it. */
+    private List<CsvTable.Row> whole(CsvTable table) {
+        List<CsvTable.Row> whole = new ArrayList<>();
+        for (CsvTable.Row row : table.rows()) {
+            if (table.overflows(row)) {
+                faults.add(new Fault(
+                        file,
+                        row.line(),
+                        "",
+                        "more cells than headings",
+                        "a cell under each heading",
+                        "Where a number has a decimal comma, put it in quotation marks, write a point, or part the cells"
+                                + " of the whole file with semicolons."));
+            } else {
+                whole.add(row);
             }
         }
-        return film;
+        return whole;
     }
 
-    private void film(CsvTable table, CsvTable.Row line, List<Written<FilmReading>> film) {
-        int before = faults.count();
-        OptionalInt batch = whole(table, line, "batch");
-        List<BigDecimal> um = numbers(table, line, READINGS, RecordFile.FILM, RecordFile.MOST_UM);
-        if (faults.count() == before && um.size() != FilmAcceptance.READINGS) {
-            String found = um.size() + (um.size() == 1 ? " reading" : " readings");
-            faults.add(new Fault(file, line.line(), "", found, FilmAcceptance.READINGS + " on each piece", ""));
-        }
-        if (faults.count() == before) {
-            String part = table.cell(line, "part");
-            FilmReading reading = new FilmReading(batch.orElseThrow(), part, table.cell(line, "piece"), um);
-            film.add(new Written<>(reading, file, line.line(), ""));
-        }
-    }
-
-    private List<Written<PowderIssued>> issued(CsvTable table) {
+    private List<Written<PowderIssued>> issued(CsvTable table, List<CsvTable.Row> rows) {
+        Cells cells = new Cells(table, faults);
         List<Written<PowderIssued>> issued = new ArrayList<>();
-        for (CsvTable.Row line : table.rows()) {
-            List<BigDecimal> kg = numbers(table, line, List.of("issued"), RecordFile.POWDER, RecordFile.MOST_KG);
+        for (CsvTable.Row line : rows) {
+            List<BigDecimal> kg = cells.numbers(line, List.of("issued"), RecordFile.POWDER, RecordFile.MOST_KG);
             if (!kg.isEmpty()) {
-                whole(table, line, "run")
+                String code = table.cell(line, "code");
+                cells.whole(line, "run")
                         .ifPresent(run -> issued.add(
-                                new Written<>(new PowderIssued(run, kg.get(0)), file, line.line(), "issued")));
+                                new Written<>(new PowderIssued(run, code, kg.get(0)), file, line.line(), "issued")));
             }
         }
         return issued;
-    }
-
-    /** A whole number from 1; a fault where it is none. */
-    private OptionalInt whole(CsvTable table, CsvTable.Row line, String heading) {
-        String cell = table.cell(line, heading);
-        if (!WHOLE.matcher(cell).matches() || Integer.parseInt(cell) == 0) {
-            faults.add(table.fault(line, heading, "'" + cell + "'", "the number of a " + heading));
-            return OptionalInt.empty();
-        }
-        return OptionalInt.of(Integer.parseInt(cell));
-    }
-
-    /** Numbers above 0 and up to that; a fault for each that is none. */
-    private List<BigDecimal> numbers(CsvTable table, CsvTable.Row line, List<String> under, String expected, int most) {
-        List<BigDecimal> numbers = new ArrayList<>();
-        for (String heading : under) {
-            String cell = table.cell(line, heading);
-            boolean number = NUMBER.matcher(cell).matches() && (table.decimalComma() || cell.indexOf(',') < 0);
-            if (number) {
-                numbers.add(new BigDecimal(cell.replace(',', '.')));
-            }
-            if (!cell.isEmpty() && !(number && within(numbers.get(numbers.size() - 1), most))) {
-                faults.add(table.fault(line, heading, "'" + cell + "'", expected));
-            }
-        }
-        return numbers;
-    }
-
-    private static boolean within(BigDecimal number, int most) {
-        return number.signum() > 0 && number.compareTo(BigDecimal.valueOf(most)) <= 0;
     }
 }

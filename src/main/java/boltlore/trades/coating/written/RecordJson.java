@@ -15,8 +15,8 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * The same as JSON: <code>{"readings": [{"batch": 1, "part": "PV-BL-S", "piece": "BL-1001 1", "um": [70, 72, 68, 75, 71]}],
- * "issued": [{"run": 1, "kg": "3.4"}]}</code>.
+ * The same as JSON, as the record that is written beside the batch sheet: <code>{"readings": [{"limits": "F…", "part":
+ * "PV-BL-S", "piece": "BL-1001 1", "um": [70, 72, 68, 75, 71]}], "issued": [{"run": 1, "kg": "3.4"}]}</code>.
  */
 final class RecordJson {
 
@@ -30,29 +30,50 @@ final class RecordJson {
         return JsonFile.parse(file, bytes).then(json -> new RecordJson().entries(json));
     }
 
+    /** Runs without kg are passed over. */
     private Outcome<Entries> entries(Json json) {
         ObjectReader reader = ObjectReader.of(json, faults);
-        Entries entries = new Entries(
-                reader.findObjects("readings", this::film), reader.findObjects("issued", RecordJson::issued));
+        boolean filmRead = reader.has("readings");
+        List<Written<FilmReading>> film = reader.findObjects("readings", this::film);
+        List<Written<PowderIssued>> issued = reader.findObjects("issued", RecordJson::issued).stream()
+                .filter(written -> written.value().kg().signum() > 0)
+                .toList();
+        Entries entries = new Entries(filmRead, film, issued);
         reader.done();
         return faults.orElse(entries);
     }
 
     private Written<FilmReading> film(ObjectReader reader) {
-        int batch = reader.whole("batch", 1, MOST_NUMBER);
+        Integer batch = reader.findWhole("batch", 1, MOST_NUMBER);
+        FilmReading.Sheet sheet = new FilmReading.Sheet(
+                batch == null ? "" : batch.toString(),
+                reader.findText("lot", TextShape.LINE).orElse(""),
+                reader.findText("finish", TextShape.LINE).orElse(""),
+                reader.text("limits", TextShape.LINE));
         String part = reader.text("part", TextShape.LINE);
-        String piece = reader.findText("piece", TextShape.LINE).orElse("");
+        String piece = reader.text("piece", TextShape.LINE);
+        Integer coating = reader.findWhole("coating", 1, MOST_NUMBER);
         List<BigDecimal> um = reader.findDecimals("um", Range.above(0, RecordFile.MOST_UM));
-        if (reader.sound() && um.size() != FilmAcceptance.READINGS) {
+        if (reader.sound() && !um.isEmpty() && um.size() != FilmAcceptance.READINGS) {
             reader.faultAt("um", um.size() + " readings", FilmAcceptance.READINGS + " on each piece", "");
         }
-        return written(new FilmReading(batch, part, piece, um), reader.spot());
+        return written(
+                new FilmReading(
+                        sheet, part, piece, coating == null ? 1 : coating, reader.findDate("on"), um, flaw(reader)),
+                reader.spot());
+    }
+
+    private static String flaw(ObjectReader reader) {
+        String flaw = reader.findText("flaw", TextShape.LINE).orElse("");
+        boolean good = reader.truth("good", true);
+        return flaw.isEmpty() && !good ? "not accepted" : flaw;
     }
 
     private static Written<PowderIssued> issued(ObjectReader reader) {
         int run = reader.whole("run", 1, MOST_NUMBER);
-        BigDecimal kg = reader.decimal("kg", Range.above(0, RecordFile.MOST_KG));
-        return written(new PowderIssued(run, kg), reader.spot());
+        String code = reader.findText("code", TextShape.LINE).orElse("");
+        BigDecimal kg = reader.findDecimal("kg", Range.above(0, RecordFile.MOST_KG));
+        return written(new PowderIssued(run, code, kg == null ? BigDecimal.ZERO : kg), reader.spot());
     }
 
     private static <T> Written<T> written(T value, SourceLocation location) {

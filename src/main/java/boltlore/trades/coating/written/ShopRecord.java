@@ -9,8 +9,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the coating shop wrote down of a plan. */
-public record ShopRecord(List<FilmReading> film, List<PowderIssued> issued) {
+/**
+ * What the coating shop wrote down.
+ *
+ * @param filmRead whether it is a record of film, though nothing may be filled in
+ * @param film a line for each piece that it names, filled in or not
+ */
+public record ShopRecord(boolean filmRead, List<FilmReading> film, List<PowderIssued> issued) {
 
     /** Reads the files, each CSV or JSON, and holds them against the plan; faults name file, line and place. */
     public static Outcome<ShopRecord> read(List<Path> files, CoatPlan plan) {
@@ -23,7 +28,7 @@ public record ShopRecord(List<FilmReading> film, List<PowderIssued> issued) {
                 all = all.and(sound.value());
             }
         }
-        if (faults.isEmpty() && all.equals(Entries.NONE)) {
+        if (faults.isEmpty() && !all.isFilled()) {
             files.forEach(file -> faults.add(Fault.of(
                     file.toString(),
                     "nothing filled in",
@@ -36,6 +41,7 @@ public record ShopRecord(List<FilmReading> film, List<PowderIssued> issued) {
 
     private static ShopRecord of(Entries entries) {
         return new ShopRecord(
+                entries.filmRead(),
                 entries.film().stream().map(Written::value).toList(),
                 entries.issued().stream().map(Written::value).toList());
     }

@@ -29,13 +29,35 @@ public final class ClearanceShares {
                 .filter(place -> PartCosting.supplier(rows.get(place).part()).equals(delivery.supplier()))
                 .boxed()
                 .toList();
-        List<BigDecimal> shares = Shares.split(
+        List<BigDecimal> shares = shares(
                 ofOneKit(delivery, unit),
                 places.stream().map(place -> price(rows.get(place))).toList(),
                 unit);
         for (int i = 0; i < places.size(); i++) {
             rows.set(places.get(i), rows.get(places.get(i)).plus(Elements.NONE.with(Element.CLEARANCE, shares.get(i))));
         }
+    }
+
+    /**
+     * One share for each weight. Shares are differences of rounded running sums, so that they add up to the amount and none
+     * is more than one minor unit off.
+     *
+     * @param weights 0 or more; where all are 0 the first bears all
+     */
+    static List<BigDecimal> shares(BigDecimal amount, List<BigDecimal> weights, MinorUnit unit) {
+        BigDecimal all = weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        List<BigDecimal> shares = new ArrayList<>();
+        BigDecimal running = BigDecimal.ZERO;
+        BigDecimal given = BigDecimal.ZERO;
+        for (BigDecimal weight : weights) {
+            running = running.add(weight);
+            BigDecimal upToHere = all.signum() == 0
+                    ? amount
+                    : unit.round(amount.multiply(running).divide(all, MathContext.DECIMAL128));
+            shares.add(upToHere.subtract(given));
+            given = upToHere;
+        }
+        return shares;
     }
 
     /** What each of the kits bears that a consignment of the supplier serves, rounded half-up to the minor unit. */

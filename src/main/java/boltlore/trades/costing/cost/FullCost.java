@@ -14,7 +14,7 @@ import java.util.TreeMap;
 /**
  * What a kit and its extras cost in full, in the workshop's currency.
  *
- * @param priced the costed bill that it stands beside
+ * @param costed the costed bill that it stands beside
  * @param rows of the kit, all levels, without what is inside bought assemblies
  */
 public record FullCost(CostedBill costed, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras) {

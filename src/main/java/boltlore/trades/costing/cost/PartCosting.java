@@ -5,9 +5,11 @@ import boltlore.bill.Masses;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.MadeCost;
+import boltlore.catalogue.Overhead;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Source;
+import boltlore.measure.Percent;
 import boltlore.trades.costing.MinorUnit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -82,7 +84,7 @@ public final class PartCosting {
     }
 
     private Elements overhead(Elements elements) {
-        return elements.with(Element.OVERHEAD, unit.round(OverheadOn.compute(elements, prices.overhead())));
+        return elements.with(Element.OVERHEAD, unit.round(overheadOn(elements, prices.overhead())));
     }
 
     private static BigDecimal issued(Part part, BigDecimal quantity) {
@@ -92,5 +94,13 @@ public final class PartCosting {
     public static String supplier(Part part) {
         Buying buying = part.buying();
         return buying == null ? "" : buying.supplier();
+    }
+
+    /** Unrounded; set-up counts as labour, and what is lost as material. */
+    private static BigDecimal overheadOn(Elements elements, Overhead overhead) {
+        BigDecimal labour = elements.of(Element.LABOUR).add(elements.of(Element.SET_UP));
+        BigDecimal material = elements.of(Element.MATERIAL).add(elements.of(Element.SCRAP));
+        return labour.multiply(Percent.fraction(overhead.onLabourPercent()))
+                .add(material.multiply(Percent.fraction(overhead.onMaterialPercent())));
     }
 }

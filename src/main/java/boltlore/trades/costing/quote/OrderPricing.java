@@ -15,7 +15,7 @@ import java.util.Optional;
  * What an order costs, sells for, and how long it takes: the one computation behind every price, lead time and order-by
  * date that is shown of an order.
  *
- * @param priced its bill with direct costs and times
+ * @param costed its bill with direct costs and times
  * @param calculation from full cost to quotation; faults where the workshop has not written down how it prices, or an
  *     exchange rate has run out: then the order has no price, and no other figure stands in for it
  */

@@ -44,7 +44,7 @@ final class CostTables {
     /** How the full cost stands to the direct cost of the costed bill, so that nobody takes one for the other. */
     PageBuilder reconciliation() {
         Bridge bridge = Bridge.of(cost);
-        TableBuilder table = TableSpec.<Map.Entry<String, BigDecimal>>named("bridge")
+        TableBuilder table = TableSpec.<Map.Entry<String, BigDecimal>>named("reconciliation")
                 .text("what", "What", 70, Map.Entry::getKey)
                 .money("amount", "Amount", currency, Map.Entry::getValue)
                 .of(List.of(

@@ -18,45 +18,25 @@ import boltlore.trades.weighing.AxleLoadsTrade;
 import java.util.List;
 
 /** What kits cost in full, and what their customers are quoted. */
-public final class CostingTrade implements Trade {
+public final class CostingTrade extends Trade {
 
     /** Nothing was asked of the price alone: without one the kit goes on, and says so. */
     private static final TradeOption<Boolean> WITH_KIT = TradeOption.flag("--with-kit", "");
 
-    @Override
-    public String name() {
-        return "price";
-    }
-
-    @Override
-    public Room room() {
-        return Room.SALES;
-    }
-
-    @Override
-    public String does() {
-        return "Work out what kits cost in full and how long they take, and write for each order a cost statement for"
-                + " the workshop and a quotation for the customer.";
-    }
-
-    @Override
-    public List<TradeOption<?>> options() {
-        return QuoteOptions.ALL;
+    public CostingTrade() {
+        super(
+                "price",
+                Room.SALES,
+                "Work out what kits cost in full and how long they take, and write for each order a cost statement for"
+                        + " the workshop and a quotation for the customer.",
+                "No order of these can be priced.",
+                List.of(CostingFinding.values()),
+                QuoteOptions.ALL);
     }
 
     @Override
     public Given forKit() {
         return Given.NONE.with(WITH_KIT, true);
-    }
-
-    @Override
-    public List<CostingFinding> kinds() {
-        return List.of(CostingFinding.values());
-    }
-
-    @Override
-    public String nothing() {
-        return "No order of these can be priced.";
     }
 
     @Override
@@ -77,13 +57,15 @@ public final class CostingTrade implements Trade {
 
     /** What leaves the house and what must not, in folders of their own; findings are the workshop's. */
     private static List<Sheet> sheets(KitInWork kit, Calculation calculation, Findings findings) {
-        SheetFile bars = SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost()));
         return List.of(
-                new Sheet("workshop", () -> CostSheet.compose(calculation, findings), List.of(bars)),
+                new Sheet(
+                        "workshop",
+                        () -> CostSheet.compose(calculation, findings),
+                        () -> List.of(SheetFile.utf8("cost-bars.svg", CostSheet.bars(calculation.cost())))),
                 new Sheet(
                         "customer",
                         () -> QuotationSheet.compose(
                                 calculation.quotation(), kit.bill(), AxleLoadsTrade.weighing(kit), kit.catalogue()),
-                        List.of()));
+                        List::of));
     }
 }

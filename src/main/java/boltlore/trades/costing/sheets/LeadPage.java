@@ -39,10 +39,10 @@ final class LeadPage {
     private PageBuilder page(String footer) {
         PageBuilder page = Page.named("Lead time").footer(footer).title("Critical path of the kit");
         page.note(says(path));
-        TableSpec<Slot<Step>> chain = steps("chain").whole("gain", "Saving if halved", "days", this::gain);
+        TableSpec<Slot<Step>> chain = steps("critical-path").whole("saving", "Saving if halved", "days", this::gain);
         page.heading("Critical path").add(chain.of(path.chain()));
-        page.heading("Order or release these first").add(slack("first").of(path.first(MOST)));
-        page.heading("Near-critical").add(slack("next").of(path.next(MOST)));
+        page.heading("Order or release these first").add(slack("order-first").of(path.first(MOST)));
+        page.heading("Near-critical").add(slack("near-critical").of(path.next(MOST)));
         return page.note("Days are calendar days; dates are counted back from the day the kit is due"
                 + (due == null ? ", which is not given yet" : ", " + due)
                 + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
@@ -106,8 +106,8 @@ final class LeadPage {
             return "Nothing is ordered or made, so nothing but the workshop's own days could be shortened.";
         }
         return best.getValue() > 0
-                ? "Half the days of " + best.getKey() + " would save " + best.getValue() + " days."
-                : "Half the days of one part would save nothing, as these have no slack either: " + tied(path) + ".";
+                ? "Half the duration of " + best.getKey() + " would save " + best.getValue() + " days."
+                : "Half the duration of one part saves nothing: these have no slack either: " + tied(path) + ".";
     }
 
     private static String tied(LeadPath path) {

@@ -1,5 +1,7 @@
 package boltlore.trades.cutting.packing;
 
+import boltlore.measure.BinBound;
+import boltlore.measure.BinBound.Sized;
 import java.math.BigInteger;
 import java.util.List;
 
@@ -68,33 +70,12 @@ final class Bounds {
                 .longValueExact();
     }
 
-    /**
-     * Bars that are needed at least where all have one room: L2 of S. Martello and P. Toth, Lower bounds and reduction
-     * procedures for the bin packing problem, Discrete Applied Mathematics 28 (1990), from memory.
-     */
+    /** Bars that are needed at least where all have one room. */
     static long bars(List<PieceType> kinds, long room) {
-        long best = bars(kinds, room, 0);
-        for (PieceType kind : kinds) {
-            if (2 * kind.length() <= room) {
-                best = Math.max(best, bars(kinds, room, kind.length()));
-            }
-        }
-        return best;
-    }
-
-    /** Long pieces share no bar with each other; what pieces of at least that length find no place beside them is added. */
-    private static long bars(List<PieceType> kinds, long room, long shortest) {
-        long bars = 0;
-        long free = 0;
-        long small = 0;
-        for (PieceType kind : kinds) {
-            if (2 * kind.length() > room) {
-                bars += kind.count();
-                free += kind.length() <= room - shortest ? kind.count() * (room - kind.length()) : 0;
-            } else if (kind.length() >= shortest) {
-                small += kind.count() * kind.length();
-            }
-        }
-        return bars + Math.max(0, (small - free + room - 1) / room);
+        return BinBound.least(
+                kinds.stream()
+                        .map(kind -> new Sized(kind.length(), kind.count()))
+                        .toList(),
+                room);
     }
 }

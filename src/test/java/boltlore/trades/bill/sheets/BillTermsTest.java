@@ -27,7 +27,7 @@ class BillTermsTest {
                     unit,            unit,     Unit,        public preview of clause 3
                     revision,        revision, Rev.,        from memory
                     mass,            massEach, Mass each,   from memory
-                    remarks,         calledBy, Called for by, from memory
+                    remarks,         calledBy, Needed by, from memory
                     """)
     void has(String term, String key, String heading, String source) {
         assertThat(headings()).containsEntry(key, heading);

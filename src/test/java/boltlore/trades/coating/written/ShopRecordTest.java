@@ -6,6 +6,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.trades.coating.CoatPlan;
 import boltlore.trades.coating.CoatPlanner;
+import boltlore.trades.coating.FilmReading;
 import boltlore.trades.coating.SampleOrders;
 import boltlore.trades.coating.SampleShop;
 import java.io.IOException;
@@ -28,8 +29,7 @@ class ShopRecordTest {
                     .bill()),
             SampleOrders.catalogue("PB-BLACK", SampleShop.OWN_BLACK));
 
-    private static final String HEAD =
-            "Batch,Part,Which piece,Reading 1 (µm),Reading 2,Reading 3,Reading 4,Reading 5\n";
+    private static final String HEAD = "Limits,Part,Piece,Reading 1 (µm),Reading 2,Reading 3,Reading 4,Reading 5\n";
 
     @TempDir
     private Path folder;
@@ -54,31 +54,33 @@ class ShopRecordTest {
 
     @Test
     void a_filled_in_table_of_the_sheet() {
-        ShopRecord record = sound("film.csv", HEAD + "1,BR-1,BL-1 2,70,71.5,69,74,70\n");
+        ShopRecord record = sound("film.csv", HEAD + "F1,BR-1,BL-1 2,70,71.5,69,74,70\n");
         assertThat(record.film().get(0).um()).hasSize(5);
         assertThat(record.film().get(0).piece()).isEqualTo("BL-1 2");
     }
 
     @Test
-    void rows_without_readings_are_passed_over() {
-        String text = HEAD + "1,BR-1,,,,,,\n1,BR-1,BL-1 2,70,71.5,69,74,70\n";
-        assertThat(sound("film.csv", text).film()).hasSize(1);
+    void rows_without_readings_only_say_that_the_piece_is_there() {
+        String text = HEAD + "F1,BR-1,BL-1 1,,,,,\nF1,BR-1,BL-1 2,70,71.5,69,74,70\n";
+        assertThat(sound("film.csv", text).film())
+                .extracting(FilmReading::isFilled)
+                .containsExactly(false, true);
     }
 
     @Test
     void a_table_in_which_nothing_is_filled_in_is_told() {
-        assertThat(found("film.csv", HEAD + "1,BR-1,,,,,,\n")).containsExactly("nothing filled in");
+        assertThat(found("film.csv", HEAD + "F1,BR-1,BL-1 1,,,,,\n")).containsExactly("nothing filled in");
     }
 
     @Test
     void as_a_spreadsheet_writes_it_where_the_comma_is_decimal() {
-        String text = "\uFEFF" + HEAD.replace(',', ';') + "1;BR-1;;70;71,5;69;74;70\n";
+        String text = "\uFEFF" + HEAD.replace(',', ';') + "F1;BR-1;BL-1 1;70;71,5;69;74;70\n";
         assertThat(sound("film.csv", text).film().get(0).um().get(1)).isEqualByComparingTo("71.5");
     }
 
     @Test
     void quoted_cells_may_hold_separators_quotes_and_line_breaks() {
-        String text = "Name," + HEAD + "\"a \"\"b\"\",\nc\",1,BR-1,,70,71,69,74,70\n";
+        String text = "Name," + HEAD + "\"a \"\"b\"\",\nc\",F1,BR-1,BL-1 1,70,71,69,74,70\n";
         assertThat(sound("film.csv", text).film()).hasSize(1);
     }
 
@@ -92,7 +94,7 @@ class ShopRecordTest {
     void the_same_as_json() {
         ShopRecord record = sound(
                 "record.json",
-                "{\"readings\": [{\"batch\": 1, \"part\": \"BR-1\", \"um\": [70, \"71.5\", 69, 74, 70]}],"
+                "{\"readings\": [{\"limits\": \"F1\", \"part\": \"BR-1\", \"piece\": \"BL-1 1\", \"um\": [70, \"71.5\", 69, 74, 70]}],"
                         + " \"issued\": [{\"run\": 1, \"kg\": \"3.4\"}]}");
         assertThat(record.film()).hasSize(1);
         assertThat(record.issued().get(0).kg()).isEqualByComparingTo("3.4");
@@ -103,16 +105,16 @@ class ShopRecordTest {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "1,BR-1,,ok,70,70,70,70 | reading 1 | 'ok' | a film in µm",
-                "1,BR-1,,70,-70,70,70,70 | reading 2 | '-70' | a film in µm",
-                "1,BR-1,,70,70,0,70,70 | reading 3 | '0' | a film in µm",
-                "1,BR-1,,70,70,70,1001,70 | reading 4 | '1001' | at most 1000",
-                "1,BR-1,,70,70,70,70,1e2 | reading 5 | '1e2' | a film in µm",
-                "1,BR-1,,70,70,70,, | ~~ | 3 readings | 5 on each piece",
-                "one,BR-1,,70,70,70,70,70 | batch | 'one' | the number of a batch",
-                "2,BR-1,,70,70,70,70,70 | ~~ | batch 2 | a batch of our own ovens",
-                "1,BR-2,,70,70,70,70,70 | ~~ | part 'BR-2' | a part of batch 1",
-                "1,BR-1,BL-1 4,70,70,70,70,70 | ~~ | piece 'BL-1 4' | a piece of BR-1 in batch 1"
+                "F1,BR-1,BL-1 1,ok,70,70,70,70 | reading 1 | 'ok' | a film in µm",
+                "F1,BR-1,BL-1 1,70,-70,70,70,70 | reading 2 | '-70' | a film in µm",
+                "F1,BR-1,BL-1 1,70,70,0,70,70 | reading 3 | '0' | a film in µm",
+                "F1,BR-1,BL-1 1,70,70,70,1001,70 | reading 4 | '1001' | at most 1000",
+                "F1,BR-1,BL-1 1,70,70,70,70,1e2 | reading 5 | '1e2' | a film in µm",
+                "F1,BR-1,BL-1 1,70,70,70,, | ~~ | 3 readings | 5 on each piece",
+                ",BR-1,BL-1 1,70,70,70,70,70 | limits | nothing | what 'boltlore coat' wrote there",
+                "F1,BR-1,,70,70,70,70,70 | piece | nothing | what 'boltlore coat' wrote there",
+                "F1,BR-1,BL-1 1,68,5,70,70,70,70 | ~~ | more cells than headings | a cell under each heading",
+                "F1,BR-1,BL-1 1,\"70,500\",70,70,70,70 | reading 1 | '70,500' | with a point before its decimals"
             })
     void bad_rows(String row, String place, String found, String expected) {
         List<Fault> faults = read("film.csv", HEAD + row + "\n").faults();
@@ -126,21 +128,55 @@ class ShopRecordTest {
     @Test
     @DisplayName("The greatest film that is believed is 1000 µm")
     void near_miss() {
-        assertThat(sound("film.csv", HEAD + "1,BR-1,,1000,70,70,70,70\n").film())
+        assertThat(sound("film.csv", HEAD + "F1,BR-1,BL-1 1,1000,70,70,70,70\n").film())
                 .hasSize(1);
     }
 
     @Test
     void a_piece_read_twice() {
-        String row = "1,BR-1,BL-1 2,70,71,69,74,70\n";
+        String row = "F1,BR-1,BL-1 2,70,71,69,74,70\n";
         assertThat(found("film.csv", HEAD + row + row)).containsExactly("piece 'BL-1 2' of BR-1 a second time");
     }
 
     @Test
-    void more_pieces_read_than_there_are() {
-        String row = "1,BR-1,,70,71,69,74,70\n";
-        assertThat(found("film.csv", HEAD + row.repeat(3))).isEmpty();
-        assertThat(found("film.csv", HEAD + row.repeat(4))).containsExactly("a reading of piece number 4 of BR-1");
+    void a_piece_coated_again_is_read_twice() {
+        String head = HEAD.replace("Reading 1 (µm)", "Coating,Reading 1 (µm)");
+        String rows = "F1,BR-1,BL-1 2,1,70,71,69,74,70\nF1,BR-1,BL-1 2,2,70,71,69,74,70\n";
+        assertThat(sound("film.csv", head + rows).film())
+                .extracting(FilmReading::coating)
+                .containsExactly(1, 2);
+    }
+
+    @Test
+    void quoted_a_decimal_comma_is_taken_in_a_file_of_commas() {
+        String text = HEAD + "F1,BR-1,BL-1 2,\"68,5\",71,69,74,70\n";
+        assertThat(sound("film.csv", text).film().get(0).um().get(0)).isEqualByComparingTo("68.5");
+    }
+
+    @ParameterizedTest(name = "good {0}, look {1}: {2}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "yes | yes | ''",
+                "'' | ✓ | ''",
+                "no | '' | not accepted",
+                "nein | ok | not accepted",
+                "yes | no | visual not OK",
+                "'' | runs at the edge | runs at the edge"
+            })
+    void what_was_seen(String good, String look, String flaw) {
+        String head = HEAD.replace("\n", ",Accepted,Visual OK\n");
+        String row = "F1,BR-1,BL-1 2,70,71,69,74,70," + good + "," + look + "\n";
+        assertThat(sound("film.csv", head + row).film().get(0).flaw()).isEqualTo(flaw);
+    }
+
+    @Test
+    void rejected_by_eye_a_piece_needs_no_reading() {
+        String head = HEAD.replace("\n", ",good,look\n");
+        assertThat(sound("film.csv", head + "F1,BR-1,BL-1 2,,,,,,no,dust\nF1,BR-1,BL-1 3,,,,,,yes,\n")
+                        .film())
+                .extracting(FilmReading::flaw)
+                .containsExactly("dust", "");
     }
 
     @Test
@@ -169,7 +205,7 @@ class ShopRecordTest {
 
     @Test
     void all_faults_of_all_files_at_once() throws IOException {
-        String rows = "1,BR-1,,x,70,70,70,70\n1,BR-1,,70,y,70,70,70\n";
+        String rows = "F1,BR-1,BL-1 1,x,70,70,70,70\nF1,BR-1,BL-1 2,70,y,70,70,70\n";
         Path first = Files.writeString(folder.resolve("1.csv"), HEAD + rows);
         Path second = Files.writeString(folder.resolve("2.json"), "{\"issued\": [{\"run\": 1, \"kg\": \"three\"}]}");
         assertThat(ShopRecord.read(List.of(first, second), PLAN).faults()).hasSize(3);

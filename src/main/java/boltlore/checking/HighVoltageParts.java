@@ -1,0 +1,80 @@
+package boltlore.checking;
+
+import boltlore.catalogue.Branch;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Demand;
+import boltlore.catalogue.Electrics;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.Fuse;
+import boltlore.catalogue.KitTest;
+import boltlore.catalogue.LimitRule;
+import boltlore.catalogue.Pack;
+import boltlore.catalogue.Part;
+import boltlore.catalogue.PowerCable;
+import boltlore.catalogue.PrechargeResistor;
+import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The parts that bear high voltage as far as the data says so, each with what says it. */
+final class HighVoltageParts {
+
+    /** These are measured at cases and frames too, which may come without anything live in them. */
+    private static final Set<LimitRule> AT_CASES =
+            Set.of(LimitRule.BONDING, LimitRule.BONDING_AMPS, LimitRule.ISOLATION);
+
+    private final Map<PartNumber, String> because = new HashMap<>();
+
+    private HighVoltageParts() {}
+
+    static Map<PartNumber, String> in(Catalogue catalogue) {
+        HighVoltageParts found = new HighVoltageParts();
+        catalogue.parts().values().stream()
+                .filter(part -> !part.ports().isEmpty())
+                .map(Part::number)
+                .forEach(part -> found.because.putIfAbsent(part, "it has high-voltage connectors"));
+        catalogue.families().values().forEach(found::add);
+        return found.because;
+    }
+
+    private void add(Family family) {
+        Electrics electrics = family.electrics();
+        Stream.of(
+                        electrics.packs().stream().map(Pack::module),
+                        electrics.resistors().stream().map(PrechargeResistor::part),
+                        electrics.fuses().stream().map(Fuse::part),
+                        electrics.cables().stream().map(PowerCable::part))
+                .flatMap(parts -> parts)
+                .forEach(part -> because.putIfAbsent(part, "electrics.json of " + family.name() + " names it"));
+        at(family, positions(electrics), "where electrics.json has a cable");
+        tests(family)
+                .forEach(test -> at(
+                        family,
+                        Set.copyOf(test.at()),
+                        "where test '" + test.name() + "' asks for "
+                                + ((Demand.Computed) test.demand()).rule().written()));
+    }
+
+    private static Set<PositionName> positions(Electrics electrics) {
+        return electrics.branches().stream().map(Branch::position).collect(Collectors.toSet());
+    }
+
+    private static Stream<KitTest> tests(Family family) {
+        return family.endOfLine().groups().stream()
+                .flatMap(group -> group.tests().stream())
+                .filter(test ->
+                        test.demand() instanceof Demand.Computed computed && !AT_CASES.contains(computed.rule()));
+    }
+
+    private void at(Family family, Set<PositionName> positions, String says) {
+        family.positions().stream()
+                .filter(position -> positions.contains(position.name()))
+                .forEach(position -> position.lines()
+                        .forEach(line -> because.putIfAbsent(
+                                line.part(), "it stands at " + family.name() + "/" + position.name() + ", " + says)));
+    }
+}

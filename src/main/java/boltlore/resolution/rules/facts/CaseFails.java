@@ -1,4 +1,0 @@
-package boltlore.resolution.rules.facts;
-
-/** Concluded: something that the case asks for is not so. */
-public record CaseFails(String condition, int number) {}

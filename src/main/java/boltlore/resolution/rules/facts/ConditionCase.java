@@ -1,4 +1,0 @@
-package boltlore.resolution.rules.facts;
-
-/** One of the cases in which a condition holds. */
-public record ConditionCase(String condition, int number) {}
