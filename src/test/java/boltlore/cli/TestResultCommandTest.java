@@ -119,6 +119,18 @@ class TestResultCommandTest {
         }
 
         @Test
+        void isolation_by_voltages_that_cannot_be_stops_the_vehicle() {
+            String box = "isolation-link.junction-box";
+            Ran ran = judge(first().write(box + ".v1", "0.3")
+                    .write(box + ".v2", "0.3")
+                    .write(box + ".v1-ro", "0.2")
+                    .in(file("record.json")));
+
+            assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
+            assertThat(flat(ran.out())).contains("not plausible, repeat: V1 is 0.3 V");
+        }
+
+        @Test
         void a_leak_found_is_named_by_what_was_found() {
             Ran ran = judge(first().write("cooling-leak.cold-plates", "free").in(file("record.json")));
             assertThat(flat(ran.out())).contains("Cooling plates: free, limit dry; found free");
