@@ -33,6 +33,7 @@ public enum Check {
     SELF_LOCKING("self-locking nut without its prevailing torque"),
     ELECTRICS_MISSING("high-voltage data missing for some order"),
     ELECTRICS_TWICE("high-voltage data twice for some order"),
+    MODULE_ENERGY("energy of a module against its volts and ampere-hours"),
     MODULES("modules of the pack against the kit"),
     BRANCH("high-voltage limit exceeded"),
     HAND("hand against the driver's side"),
