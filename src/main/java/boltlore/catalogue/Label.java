@@ -17,7 +17,7 @@ public record Label(
         String name,
         Wording says,
         Wording where,
-        String mark,
+        Wording mark,
         PositionName from,
         Condition when,
         List<PositionName> at) {}

@@ -34,6 +34,7 @@ public final class Checks {
             CoatingGiven::remarks,
             SelfLocking::remarks,
             ElectricsGiven::remarks,
+            ModuleEnergy::remarks,
             BranchesHold::remarks,
             HandsFollow::remarks,
             Bins::offTheWalk,

@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
 public final class Sentences {
 
     private static final Pattern NAMED = Pattern.compile("\\{([a-zA-Z]+)");
+    private static final Pattern HIGH_SIGN = Pattern.compile(" (?=[:;!?%»])|(?<=«) ");
     private static final ResourceBundle.Control ENGLISH_ELSE =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
@@ -37,7 +38,13 @@ public final class Sentences {
                         language,
                         locale))
                 .toArray();
-        return new MessageFormat(numbered(pattern, names), locale).format(values);
+        String said = new MessageFormat(numbered(pattern, names), locale).format(values);
+        return locale.getLanguage().equals("fr") ? unbroken(said) : said;
+    }
+
+    /** French keeps a blank before its high signs, at which no line may end. */
+    private static String unbroken(String french) {
+        return HIGH_SIGN.matcher(french).replaceAll("\u00A0");
     }
 
     /** A word that all findings share. */

@@ -230,6 +230,10 @@ public class ObjectReader {
                 .orElse(Wording.english(""));
     }
 
+    public Optional<Wording> findWording(String key) {
+        return find(key, Shape.Plain.WORDING).map(json -> Values.wording(json, faults));
+    }
+
     /** The object under a required key, read whole; a stand-in comes from reading an empty object. */
     public <T> T object(String key, Function<ObjectReader, T> reading) {
         return reading(get(key, new Shape.Read(reading)).orElse(null), reading);

@@ -13,7 +13,8 @@ public final class CautionNotes {
     public static void add(
             PageBuilder page, Collection<String> codes, Workshop workshop, String lead, String language) {
         workshop.cautionsOf(codes)
-                .forEach(caution -> page.caution(lead, caution.says().in(language)));
+                .forEach(caution ->
+                        page.caution(caution.code(), lead, caution.says().in(language)));
     }
 
     /** The cautions that the workshop wants on every sheet of that name. */
@@ -21,6 +22,8 @@ public final class CautionNotes {
         workshop.cautions().values().stream()
                 .filter(caution -> caution.always().contains(sheet))
                 .forEach(caution -> page.caution(
-                        Sentences.word("caution", language), caution.says().in(language)));
+                        caution.code(),
+                        Sentences.word("caution", language),
+                        caution.says().in(language)));
     }
 }

@@ -19,8 +19,8 @@ public record Column(String key, String heading, String unit, Kind kind, int wid
         if (key.isBlank()) {
             throw new IllegalArgumentException("A column has a key");
         }
-        if (unit.isEmpty() && kind.form() == Kind.Form.MONEY) {
-            unit = kind.currency();
+        if (unit.isEmpty()) {
+            unit = kind.unit();
         }
     }
 

@@ -50,6 +50,9 @@ public sealed interface Formula {
     /** Half up, away from zero, to that many digits after the decimal point. */
     record Rounded(Formula formula, int scale) implements Formula {}
 
+    /** To the next whole number away from zero. */
+    record RoundedUp(Formula formula) implements Formula {}
+
     /** The formulas that this one is made of. */
     default List<Formula> parts() {
         if (this instanceof Sum sum) {
@@ -60,6 +63,9 @@ public sealed interface Formula {
             return List.of(difference.from(), difference.taken());
         } else if (this instanceof Quotient quotient) {
             return List.of(quotient.dividend(), quotient.divisor());
+        }
+        if (this instanceof RoundedUp up) {
+            return List.of(up.formula());
         }
         return this instanceof Rounded rounded ? List.of(rounded.formula()) : List.of();
     }
@@ -116,6 +122,10 @@ public sealed interface Formula {
 
     default Formula over(Formula divisor) {
         return new Quotient(this, divisor);
+    }
+
+    default Formula roundedUp() {
+        return new RoundedUp(this);
     }
 
     default Formula rounded(int scale) {

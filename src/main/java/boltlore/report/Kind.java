@@ -7,10 +7,10 @@ import java.util.List;
  * What a column holds, and so how it is set: numbers to the right with a fixed scale, text to the left, boxes empty.
  *
  * @param scale digits after the decimal point of a decimal, an amount of money or a per cent; else 0
- * @param currency ISO 4217 code of an amount of money; else empty
+ * @param unit ISO 4217 code of an amount of money; else what a number that stands alone is followed by, mostly empty
  * @param entry what may be entered into a box; anything into all else
  */
-public record Kind(Form form, int scale, String currency, Entry entry) {
+public record Kind(Form form, int scale, String unit, Entry entry) {
 
     /**
      * What may be entered into a box.
@@ -67,8 +67,8 @@ public record Kind(Form form, int scale, String currency, Entry entry) {
         }
     }
 
-    private Kind(Form form, int scale, String currency) {
-        this(form, scale, currency, Entry.ANYTHING);
+    private Kind(Form form, int scale, String unit) {
+        this(form, scale, unit, Entry.ANYTHING);
     }
 
     public static Kind text() {
@@ -113,14 +113,19 @@ public record Kind(Form form, int scale, String currency, Entry entry) {
         return new Kind(Form.BLANK, 0, "");
     }
 
+    /** A number that says its unit where it stands alone: 'kg'. */
+    public Kind in(String unitOfNumber) {
+        return new Kind(form, scale, unitOfNumber, entry);
+    }
+
     /** A box for a date. */
     public Kind day() {
-        return new Kind(form, scale, currency, new Entry(true, List.of()));
+        return new Kind(form, scale, unit, new Entry(true, List.of()));
     }
 
     /** A box for one of these answers. */
     public Kind oneOf(String... answers) {
-        return new Kind(form, scale, currency, new Entry(false, List.of(answers)));
+        return new Kind(form, scale, unit, new Entry(false, List.of(answers)));
     }
 
     public static Kind signature() {

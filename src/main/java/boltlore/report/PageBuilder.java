@@ -45,12 +45,22 @@ public final class PageBuilder {
     }
 
     public PageBuilder note(String text) {
-        return add(Note.plain("", text));
+        return note("", text);
+    }
+
+    /** A note that programs know by its key: 'validity'. */
+    public PageBuilder note(String key, String text) {
+        return add(Note.plain(key, text));
     }
 
     /** A boxed paragraph; the lead stands out before it: 'High voltage' in the sheet's language. */
     public PageBuilder caution(String lead, String text) {
-        return add(Note.caution(lead, text));
+        return caution("", lead, text);
+    }
+
+    /** The workshop's own caution with that code. */
+    public PageBuilder caution(String code, String lead, String text) {
+        return add(Note.caution(code, lead, text));
     }
 
     public PageBuilder add(ParticularsBuilder particulars) {

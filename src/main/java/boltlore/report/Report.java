@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What one room gets of one order or batch.
@@ -14,6 +15,7 @@ import java.util.Set;
  * @param language of its words
  * @param findings all that a person must know of it
  * @param glance what a terminal shows of it
+ * @param data tables for programs alone: rows of which the pages show the most important
  * @param dated from the order, never from the clock, so that the same order gives the same bytes
  */
 public record Report(
@@ -25,11 +27,13 @@ public record Report(
         String language,
         Findings findings,
         List<Block> glance,
-        List<Page> pages) {
+        List<Page> pages,
+        List<Table> data) {
 
     public Report {
         pages = List.copyOf(pages);
         glance = List.copyOf(glance);
+        data = List.copyOf(data);
         if (!file.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw new IllegalArgumentException("Not a name for a file: '" + file + "'");
         }
@@ -47,6 +51,16 @@ public record Report(
 
     public static ReportBuilder named(String file, String title) {
         return new ReportBuilder(file, title);
+    }
+
+    /** All that programs read: those of the pages, and those for programs alone. */
+    public Stream<Table> tables() {
+        return Stream.concat(pages.stream().flatMap(Page::tables), data.stream());
+    }
+
+    /** All single values that programs read. */
+    public List<Fact> facts() {
+        return Fact.of(this);
     }
 
     public Page page(String name) {

@@ -12,6 +12,7 @@ public final class ReportBuilder {
     private final String title;
     private final List<Page> pages = new ArrayList<>();
     private final List<Block> glance = new ArrayList<>();
+    private final List<Table> data = new ArrayList<>();
     private String language = "en";
     private Findings findings = Findings.NONE;
     private String subject = "";
@@ -59,7 +60,13 @@ public final class ReportBuilder {
         return this;
     }
 
+    /** A table that is no page's, for programs alone. */
+    public ReportBuilder data(TableBuilder table) {
+        data.add(table.build());
+        return this;
+    }
+
     public Report build() {
-        return new Report(file, title, subject, author, dated, language, findings, glance, pages);
+        return new Report(file, title, subject, author, dated, language, findings, glance, pages, data);
     }
 }

@@ -1,6 +1,9 @@
 package boltlore.report;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A row of a table.
@@ -9,8 +12,9 @@ import java.util.List;
  * @param group name of the group that a plain row counts in, or that a group heading or sub-total belongs to; or empty
  * @param words of a group heading, sub-total or total, from the left edge up to the first filled cell
  * @param cells as many as the table has columns
+ * @param codes by key, for programs alone: what a word on the sheet is called in the catalogue
  */
-public record Row(RowKind kind, String key, String group, String words, List<Cell> cells) {
+public record Row(RowKind kind, String key, String group, String words, List<Cell> cells, Map<String, String> codes) {
 
     public enum RowKind {
         PLAIN(Look.PLAIN),
@@ -31,6 +35,7 @@ public record Row(RowKind kind, String key, String group, String words, List<Cel
 
     public Row {
         cells = List.copyOf(cells);
+        codes = Collections.unmodifiableMap(new LinkedHashMap<>(codes));
     }
 
     public boolean isPlain() {

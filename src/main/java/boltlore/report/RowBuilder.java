@@ -3,7 +3,9 @@ package boltlore.report;
 import boltlore.report.Row.RowKind;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Fills a row cell by cell, by the columns' keys. */
 public final class RowBuilder {
@@ -14,6 +16,7 @@ public final class RowBuilder {
     private final String group;
     private final String words;
     private final Cell[] cells;
+    private final Map<String, String> codes = new LinkedHashMap<>();
 
     RowBuilder(TableBuilder table, RowKind kind, String key, String group, String words) {
         this.table = table;
@@ -57,7 +60,13 @@ public final class RowBuilder {
         return this;
     }
 
+    /** What a program knows the row by, beside its words; nothing of it is printed. */
+    public RowBuilder code(String codeKey, String code) {
+        codes.put(codeKey, code);
+        return this;
+    }
+
     Row build() {
-        return new Row(kind, key, group, words, List.of(cells));
+        return new Row(kind, key, group, words, List.of(cells), codes);
     }
 }

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +23,7 @@ public final class TableSpec<R> {
 
     private final String name;
     private final List<Taken<R>> columns = new ArrayList<>();
+    private final Map<String, Function<R, String>> codes = new LinkedHashMap<>();
 
     private TableSpec(String name) {
         this.name = name;
@@ -79,6 +82,12 @@ public final class TableSpec<R> {
         return column(Column.date(key, heading), row -> orEmpty(value.apply(row), Cell::of));
     }
 
+    /** What a program knows a row by, beside the words that people read; empty where there is none. */
+    public TableSpec<R> code(String key, Function<R, String> code) {
+        codes.put(key, code);
+        return this;
+    }
+
     /** Boxes for the pen: {@link Column#tick}, {@link Column#blank}, {@link Column#signature}. */
     public TableSpec<R> box(Column byHand) {
         return column(byHand, row -> Cell.EMPTY);
@@ -106,6 +115,7 @@ public final class TableSpec<R> {
     public RowBuilder add(TableBuilder table, String key, R about) {
         RowBuilder row = table.row(key);
         columns.forEach(taken -> row.put(taken.column().key(), taken.cell().apply(about)));
+        codes.forEach((codeKey, code) -> row.code(codeKey, code.apply(about)));
         return row;
     }
 

@@ -59,7 +59,7 @@ class CheckElectricsTest {
     void torques(String torqueNm, String found) throws IOException {
         assertThat(check("parts/common-fixings.json", "\"torqueNm\": \"84\"", "\"torqueNm\": \"" + torqueNm + "\""))
                 .contains(found)
-                .contains("expected about 83.6 Nm: at least half of it, at most 15 % more.");
+                .contains("expected about 83.6 Nm, which uses 90 % of the yield: at least 90 % of it, at most 2 % more.");
     }
 
     @Test

@@ -242,10 +242,10 @@ class CoatCommandTest {
 
         @Test
         void text_that_would_steer_a_terminal() throws IOException {
-            Ran ran = film("1,PV-UT-M,BL-1002 1\u001B[31m,70,71,72,73,74\n");
+            Ran ran = film(record().piece("PV-BL-S BL-1002 1", "70\u001B[31m"));
             assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
             assertThat(ran.err())
-                    .contains("film.csv:2: found the character U+001B")
+                    .contains("found the character U+001B")
                     .doesNotContain("\u001B");
         }
 

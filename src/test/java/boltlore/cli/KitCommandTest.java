@@ -114,8 +114,8 @@ class KitCommandTest {
     @Test
     @DisplayName("keeps its sheets where another command writes into the same folder")
     void keeps_its_own_sheets() throws IOException {
-        Path made = folder.resolve("BL-1001");
-        Ran.boltlore("kit", "catalog/orders/bl-1001.json", "--out", folder);
+        Path made = out.resolve("BL-1001");
+        Ran.boltlore("kit", "catalog/orders/bl-1001.json", "--out", out);
         byte[] batch = Files.readAllBytes(made.resolve("powder-coat-batch.xlsx"));
 
         Ran coat = Ran.boltlore("coat", "catalog/orders/bl-1002.json", "--out", made);
@@ -133,11 +133,11 @@ class KitCommandTest {
     void refuses_a_vehicle_of_the_future() throws IOException {
         String text = Files.readString(Path.of("catalog/orders/bl-1001.json"));
         Path order = Files.writeString(
-                folder.resolve("later.json"),
+                out.resolve("later.json"),
                 text.replaceFirst("\"donorBuilt\": \"[^\"]*\"", "\"donorBuilt\": \"2190-05\"")
                         .replaceFirst("\"placed\": \"[^\"]*\",", ""));
 
-        Ran kit = Ran.boltlore("kit", order, "--out", folder);
+        Ran kit = Ran.boltlore("kit", order, "--out", out);
 
         assertThat(kit.exit()).isEqualTo(Exit.FAULTS);
         assertThat(kit.err().replaceAll("\\s+", " "))

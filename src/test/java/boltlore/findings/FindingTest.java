@@ -32,6 +32,16 @@ class FindingTest {
         assertThat(fuse("300").says("pl")).isEqualTo(fuse("300").says());
     }
 
+    /** Lexique des règles typographiques en usage à l'Imprimerie nationale; from memory. */
+    @Test
+    @DisplayName("in French ends no line before a high sign, nor within quotation marks")
+    void french_blanks() {
+        assertThat(fuse("300").says("fr")).startsWith("Battery to box\u00A0: ").doesNotContain(" :");
+        Finding waiver = Finding.of(KitFinding.WAIVER_WITHOUT_FINDING, "order", "waiver", "unused");
+        assertThat(waiver.says("fr")).contains("«\u00A0unused\u00A0»");
+        assertThat(waiver.says()).doesNotContain("\u00A0");
+    }
+
     @Test
     @DisplayName("keeps an argument that looks like a message, or holds an apostrophe, as it is")
     void arguments_are_no_messages() {

@@ -5,6 +5,7 @@ import boltlore.catalogue.ManualSection;
 import boltlore.json.ObjectReader;
 import boltlore.json.TextShape;
 import boltlore.measure.PositionName;
+import boltlore.measure.Wording;
 
 /** Reads labels and manual sections, each with the position of the kit that holds it. */
 final class PapersReading {
@@ -22,7 +23,7 @@ final class PapersReading {
                 reading.named(reader, "label", Kind.LABEL),
                 reading.wording(reader, "says"),
                 reading.wording(reader, "where"),
-                reader.findText("mark", TextShape.LINE).orElse(""),
+                reading.findWording(reader, "mark").orElse(Wording.english("")),
                 from(reader),
                 conditions.orAlways(reader, "when"),
                 TestsFile.positions(reader, reading));

@@ -92,12 +92,22 @@ record Reading(Faults faults, Names names, SourceMap sources, String family) {
     /** A text for customers, in languages of the workshop. */
     Wording wording(ObjectReader reader, String key) {
         Wording wording = reader.wording(key);
+        languages(reader, key);
+        return wording;
+    }
+
+    Optional<Wording> findWording(ObjectReader reader, String key) {
+        Optional<Wording> wording = reader.findWording(key);
+        languages(reader, key);
+        return wording;
+    }
+
+    private void languages(ObjectReader reader, String key) {
         reader.member(key).ifPresent(json -> {
             if (json instanceof Json.Obj byLanguage) {
                 byLanguage.members().forEach((language, text) -> mention(Kind.LANGUAGE, language, text.location()));
             }
         });
-        return wording;
     }
 
     /** A text of any length under an optional key; empty where it is missing. */

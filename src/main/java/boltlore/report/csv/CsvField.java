@@ -1,41 +1,22 @@
 package boltlore.report.csv;
 
 import boltlore.measure.Legible;
-import boltlore.report.Cell;
-import boltlore.report.Formula;
-import java.math.BigDecimal;
-import java.time.LocalDate;
 
 /**
  * One field. Text that a spreadsheet program would take for a formula gets an apostrophe in front, as OWASP's page 'CSV
  * Injection' advises; numbers, negative ones too, are written as they are. A program that parts cells by something else
  * than the comma takes a field apart in spite of its quotation marks: so each part of it is looked at.
  */
-final class CsvField implements Cell.Cases<String> {
+final class CsvField {
 
     private static final String STARTS_FORMULA = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
     private static final String PARTS_ELSEWHERE = ";|\t\r\n";
     private static final String QUOTED = PARTS_ELSEWHERE + ",\"";
     private static final char UNSEEN = '\uFFFD';
-    private static final CsvField FIELD = new CsvField();
 
     private CsvField() {}
 
-    static String encode(Cell cell) {
-        return cell.as(FIELD);
-    }
-
     static String encode(String text) {
-        return FIELD.words(text);
-    }
-
-    @Override
-    public String empty() {
-        return "";
-    }
-
-    @Override
-    public String words(String text) {
         return holdsQuoted(text)
                 ? '"' + apart(text).replace("\"", "\"\"") + '"'
                 : !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
@@ -54,21 +35,6 @@ final class CsvField implements Cell.Cases<String> {
             first = PARTS_ELSEWHERE.indexOf(letter) >= 0 || (first && letter == '"');
         }
         return plain.toString();
-    }
-
-    @Override
-    public String figure(BigDecimal value) {
-        return value.toPlainString();
-    }
-
-    @Override
-    public String day(LocalDate value) {
-        return value.toString();
-    }
-
-    @Override
-    public String worked(Formula formula, BigDecimal result) {
-        return result.toPlainString();
     }
 
     /** Half of a letter is looked at with its other half, by who makes the text. */

@@ -2,8 +2,8 @@ package boltlore.report.csv;
 
 import boltlore.report.Cell;
 import boltlore.report.Column;
+import boltlore.report.Fact;
 import boltlore.report.Kind;
-import boltlore.report.Page;
 import boltlore.report.Printed;
 import boltlore.report.Report;
 import boltlore.report.ReportWriter;
@@ -11,6 +11,7 @@ import boltlore.report.Row;
 import boltlore.report.Row.RowKind;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
+import boltlore.report.TableSpec;
 import boltlore.report.Utf8;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,14 +26,16 @@ import java.util.regex.Pattern;
 /**
  * Tables as data, one file for all tables of a name, as RFC 4180 has it: commas, CRLF, a heading line; in UTF-8 without a
  * byte order mark. In front stand whose table it is and what sets it apart from others of its name; then the columns
- * under their English names, whatever the report's language. Only plain rows are written, with the digits of the sheet and
- * no line break or no-break space in a cell: a comma at the end of a line parts what follows by itself.
+ * under their English names, whatever the report's language. Only plain rows are written, with the digits
+ * that are known and no line break or no-break space in a cell: a comma at the end of a line parts what follows by
+ * itself. Totals stand among the facts, in a file of their own; codes stand behind the columns.
  */
 public final class CsvWriter implements ReportWriter {
 
     private static final String LINE_END = "\r\n";
     private static final String SUBJECT = "subject";
     private static final String GROUP = "group";
+    private static final String FACTS = "facts";
     private static final Pattern HUMP = Pattern.compile("([a-z0-9])([A-Z])");
     private static final Pattern BREAK = Pattern.compile("\\s*[\\r\\n]+\\s*");
     private static final Pattern COMMA_BREAK = Pattern.compile(",\\s*[\\r\\n]+\\s*");
@@ -40,15 +43,28 @@ public final class CsvWriter implements ReportWriter {
     @Override
     public List<SheetFile> write(Report report) {
         Map<String, List<Table>> tables = new LinkedHashMap<>();
-        for (Page page : report.pages()) {
-            page.tables()
-                    .forEach(table -> tables.computeIfAbsent(table.name(), name -> new ArrayList<>())
-                            .add(table));
+        report.tables()
+                .forEach(table -> tables.computeIfAbsent(table.name(), name -> new ArrayList<>())
+                        .add(table));
+        List<Fact> facts = report.facts();
+        if (!facts.isEmpty()) {
+            tables.put(FACTS, List.of(facts(facts)));
         }
         List<SheetFile> files = new ArrayList<>();
         tables.forEach((name, same) ->
                 files.add(new SheetFile(report.file() + "-" + name + ".csv", bytes(report.subject(), same))));
         return files;
+    }
+
+    /** Single values and totals, one a row: their units differ, so they stand in a column. */
+    private static Table facts(List<Fact> facts) {
+        return TableSpec.<Fact>named(FACTS)
+                .text("fact", "Fact", Fact::key)
+                .text("says", "Says", Fact::says)
+                .column(Column.text("value", "Value"), Fact::cell)
+                .text("unit", "Unit", Fact::unit)
+                .of(facts)
+                .build();
     }
 
     static byte[] bytes(String subject, List<Table> tables) {
@@ -67,6 +83,7 @@ public final class CsvWriter implements ReportWriter {
             place(places, GROUP);
         }
         tables.forEach(table -> table.columns().forEach(column -> place(places, heading(column))));
+        tables.forEach(table -> table.rows().forEach(row -> row.codes().keySet().forEach(code -> place(places, words(code)))));
         return places;
     }
 
@@ -100,7 +117,9 @@ public final class CsvWriter implements ReportWriter {
                 for (int i = 0; i < at.length; i++) {
                     fields[at[i]] = field(columns.get(i).kind(), row.cells().get(i));
                 }
+                row.codes().forEach((key, code) -> fields[at(places, words(key))] = field(code));
                 line(csv, fields);
+                row.codes().keySet().forEach(key -> fields[at(places, words(key))] = "");
             }
         }
     }
@@ -111,19 +130,20 @@ public final class CsvWriter implements ReportWriter {
 
     /** 'fuse amps (A)' for the key 'fuse-amps', 'unit cost (EUR)' for 'unitCost'. */
     static String heading(Column column) {
-        String words =
-                HUMP.matcher(column.key()).replaceAll("$1 $2").replace('-', ' ').toLowerCase(Locale.ROOT);
+        String words = words(column.key());
         return column.unit().isEmpty() ? words : words + " (" + column.unit() + ")";
     }
 
+    private static String words(String key) {
+        return HUMP.matcher(key)
+                .replaceAll("$1 $2")
+                .replace('-', ' ')
+                .replace('_', ' ')
+                .toLowerCase(Locale.ROOT);
+    }
+
     private static String field(Kind kind, Cell cell) {
-        if (cell instanceof Cell.Figure figure) {
-            return Printed.rounded(kind, figure.value()).toPlainString();
-        }
-        if (cell instanceof Cell.Worked worked) {
-            return Printed.rounded(kind, worked.result()).toPlainString();
-        }
-        return cell instanceof Cell.Words words ? field(words.text()) : CsvField.encode(cell);
+        return cell instanceof Cell.Words words ? field(words.text()) : Printed.data(kind, cell);
     }
 
     private static String field(String text) {

@@ -29,9 +29,11 @@ final class HtmlBlocks implements Block.Cases<String> {
     private static final BigDecimal WHOLE = BigDecimal.valueOf(100);
 
     private final Page page;
+    private final String language;
 
-    HtmlBlocks(Page page) {
+    HtmlBlocks(Page page, String language) {
         this.page = page;
+        this.language = language;
     }
 
     /** What XML and HTML cannot hold becomes a replacement character. */
@@ -66,7 +68,7 @@ final class HtmlBlocks implements Block.Cases<String> {
                 .map(entry -> "<div>" + element("dt", entry.label()) + "<dd>"
                         + (entry.kind().form().isByHand()
                                 ? "<span class=\"pen\"></span>"
-                                : escaped(Printed.alone(entry.kind(), entry.cell())))
+                                : escaped(Printed.alone(entry.kind(), entry.cell(), language)))
                         + "</dd></div>")
                 .collect(Collectors.joining("\n", "<dl>\n", "\n</dl>"));
     }
@@ -82,7 +84,7 @@ final class HtmlBlocks implements Block.Cases<String> {
                 + "\n</tbody>\n</table></div>";
     }
 
-    private static String row(Table table, Row row) {
+    private String row(Table table, Row row) {
         StringBuilder text = new StringBuilder("<tr class=\"")
                 .append(row.kind().name().toLowerCase(Locale.ROOT))
                 .append("\">");
@@ -100,9 +102,9 @@ final class HtmlBlocks implements Block.Cases<String> {
         return text.append("</tr>").toString();
     }
 
-    private static String cell(Kind kind, Cell cell, boolean plain) {
+    private String cell(Kind kind, Cell cell, boolean plain) {
         boolean toFill = plain && kind.form().isByHand() && cell == Cell.EMPTY;
-        return toFill ? "<span class=\"pen\"></span>" : escaped(Printed.inColumn(kind, cell));
+        return toFill ? "<span class=\"pen\"></span>" : escaped(Printed.inColumn(kind, cell, language));
     }
 
     private static String look(Kind kind) {
@@ -134,7 +136,7 @@ final class HtmlBlocks implements Block.Cases<String> {
                     return "<li><span>" + escaped(Printed.inColumn(Kind.text(), label))
                             + "</span><svg viewBox=\"0 0 100 6\" preserveAspectRatio=\"none\" aria-hidden=\"true\">"
                             + "<rect width=\"" + width + "\" height=\"6\"/></svg><span class=\"number\">"
-                            + Printed.rounded(values.kind(), amount).toPlainString() + "</span></li>";
+                            + escaped(Printed.inColumn(values.kind(), Cell.of(amount), language)) + "</span></li>";
                 })
                 .collect(Collectors.joining("\n"));
         return "<figure>" + element("figcaption", chart.title() + ", " + chart.axis()) + "<ul class=\"bars\">\n" + bars

@@ -1,6 +1,7 @@
 package boltlore.report.html;
 
 import boltlore.report.Block;
+import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.ReportWriter;
@@ -28,8 +29,12 @@ public final class HtmlWriter implements ReportWriter {
 
     static String text(Report report) {
         String title = HtmlBlocks.escaped(
-                report.subject().isEmpty() ? report.title() : report.title() + ": " + report.subject());
-        String pages = report.pages().stream().map(HtmlWriter::page).collect(Collectors.joining());
+                report.subject().isEmpty()
+                        ? report.title()
+                        : report.title() + Note.colon(report.language()) + report.subject());
+        String pages = report.pages().stream()
+                .map(page -> page(page, report.language()))
+                .collect(Collectors.joining());
         return "<!DOCTYPE html>\n<html lang=\"" + HtmlBlocks.escaped(report.language())
                 + "\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" + title
@@ -37,8 +42,8 @@ public final class HtmlWriter implements ReportWriter {
                 + "</main>\n</body>\n</html>\n";
     }
 
-    private static String page(Page page) {
-        HtmlBlocks blocks = new HtmlBlocks(page);
+    private static String page(Page page, String language) {
+        HtmlBlocks blocks = new HtmlBlocks(page, language);
         StringBuilder text = new StringBuilder("<section class=\"")
                 .append(page.print().landscape() ? "across" : "upright")
                 .append("\" aria-label=\"")

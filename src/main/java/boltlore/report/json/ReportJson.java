@@ -5,7 +5,6 @@ import boltlore.json.JsonOut;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Kind;
-import boltlore.report.Particular;
 import boltlore.report.Printed;
 import boltlore.report.Report;
 import boltlore.report.Row;
@@ -17,24 +16,25 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A report as data: what was found, facts by key, tables by name with a row an object. Numbers are numbers with the
- * digits of the sheet; keys are English whatever the report's language; what is only there for the eye is left out.
+ * A report as data: what was found, facts by key, tables by name with a row an object, what each column measures, and
+ * what people are told in words. Numbers are numbers with the digits that are known; keys are English whatever the
+ * report's language; how the sheet looks is left out.
  */
 public final class ReportJson {
 
     private ReportJson() {}
 
     public static JsonOut.Members encode(Report report) {
-        JsonOut.Members facts = JsonOut.object();
         Map<String, List<JsonOut>> rows = new LinkedHashMap<>();
-        report.pages().forEach(page -> {
-            page.particulars().forEach(some -> some.entries().forEach(entry -> fact(facts, some.name(), entry)));
-            page.tables()
-                    .filter(table -> !table.name().equals("findings"))
-                    .forEach(table -> rows(table, rows.computeIfAbsent(table.name(), name -> new ArrayList<>())));
+        Map<String, JsonOut.Members> columns = new LinkedHashMap<>();
+        report.tables().filter(table -> !table.name().equals("findings")).forEach(table -> {
+            rows(table, rows.computeIfAbsent(table.name(), name -> new ArrayList<>()));
+            columns(table, columns.computeIfAbsent(table.name(), name -> JsonOut.object()));
         });
         JsonOut.Members tables = JsonOut.object();
         rows.forEach((name, all) -> tables.put(name, JsonOut.list(all)));
+        JsonOut.Members described = JsonOut.object();
+        columns.forEach(described::put);
         return JsonOut.object()
                 .put("report", report.file())
                 .put("title", report.title())
@@ -43,8 +43,10 @@ public final class ReportJson {
                 .put("dated", report.dated().toString())
                 .put("language", report.language())
                 .put("findings", JsonOut.list(report.findings().all(), ReportJson::finding))
-                .put("facts", facts)
-                .put("tables", tables);
+                .put("facts", facts(report))
+                .put("columns", described)
+                .put("tables", tables)
+                .put("words", SpokenJson.encode(report));
     }
 
     /** A finding with its sentence and the arguments that the sentence was made of. */
@@ -69,17 +71,28 @@ public final class ReportJson {
                 .put("data", data);
     }
 
-    /** Facts that stand on several pages are told once; what differs under one key bears the block's name. */
-    private static void fact(JsonOut.Members facts, String block, Particular entry) {
-        if (entry.kind().form().isByHand()) {
-            return;
+    private static JsonOut facts(Report report) {
+        JsonOut.Members facts = JsonOut.object();
+        report.facts()
+                .forEach(fact -> facts.put(
+                        fact.key(),
+                        JsonOut.object()
+                                .put("says", fact.says())
+                                .put("value", value(fact.kind(), fact.cell()))
+                                .putIfAny("unit", fact.unit())));
+        return facts;
+    }
+
+    /** What stands above each column, and in which unit or currency its numbers are. */
+    private static void columns(Table table, JsonOut.Members described) {
+        for (Column column : table.columns()) {
+            if (!column.kind().form().isByHand()) {
+                described.putOnce(
+                        column.key(),
+                        column.key(),
+                        JsonOut.object().put("says", column.heading()).putIfAny("unit", column.unit()));
+            }
         }
-        String unit = Printed.unit(entry.kind()).strip();
-        JsonOut fact = JsonOut.object()
-                .put("says", entry.label())
-                .put("value", value(entry.kind(), entry.cell()))
-                .putIfAny("unit", unit);
-        facts.putOnce(entry.key(), block + "." + entry.key(), fact);
     }
 
     private static void rows(Table table, List<JsonOut> rows) {
@@ -106,15 +119,16 @@ public final class ReportJson {
                 members.put(column.key(), value(column.kind(), row.cells().get(i)));
             }
         }
+        row.codes().forEach(members::put);
         return members;
     }
 
     private static JsonOut value(Kind kind, Cell cell) {
         if (cell instanceof Cell.Figure figure) {
-            return JsonOut.number(Printed.rounded(kind, figure.value()));
+            return JsonOut.number(Printed.data(kind, figure.value()));
         }
         if (cell instanceof Cell.Worked worked) {
-            return JsonOut.number(Printed.rounded(kind, worked.result()));
+            return JsonOut.number(Printed.data(kind, worked.result()));
         }
         return cell == Cell.EMPTY ? JsonOut.nothing() : JsonOut.text(Printed.inColumn(kind, cell));
     }

@@ -13,9 +13,11 @@ import org.apache.poi.ss.usermodel.HorizontalAlignment;
  *
  * @param indented a little away from the left edge: from a rule, or from what stands before it
  * @param format of numbers, as ECMA-376 part 1, 18.8.31 writes it
+ * @param isNumber whether it is a number that people of another language write in another way
  * @param quoted whether the text would be taken for a formula if someone edited it, and so is marked as text
  */
-record CellStyleKey(Look look, HorizontalAlignment aligned, boolean indented, String format, boolean quoted) {
+record CellStyleKey(
+        Look look, HorizontalAlignment aligned, boolean indented, String format, boolean isNumber, boolean quoted) {
 
     private static final String GENERAL = "General";
     private static final String DATE = "yyyy\\-mm\\-dd";
@@ -25,7 +27,7 @@ record CellStyleKey(Look look, HorizontalAlignment aligned, boolean indented, St
     static {
         for (Look look : Look.values()) {
             boolean indented = look == Look.NOTE || look == Look.CAUTION;
-            PLAIN.put(look, new CellStyleKey(look, HorizontalAlignment.LEFT, indented, GENERAL, false));
+            PLAIN.put(look, new CellStyleKey(look, HorizontalAlignment.LEFT, indented, GENERAL, false, false));
         }
     }
 
@@ -40,7 +42,8 @@ record CellStyleKey(Look look, HorizontalAlignment aligned, boolean indented, St
         String plain = look == Look.COLUMN_HEADING ? GENERAL : format(kind);
         String format = plain.equals(GENERAL) || !kind.form().isNumber() ? plain : plain + "_.";
         boolean box = kind.form().isByHand() && kind.form() != Kind.Form.TICK;
-        return new CellStyleKey(shown, aligned(kind), box, format, false);
+        return new CellStyleKey(
+                shown, aligned(kind), box, format, kind.form().isNumber() && look != Look.COLUMN_HEADING, false);
     }
 
     /** Where nothing else says the unit. */
@@ -48,21 +51,22 @@ record CellStyleKey(Look look, HorizontalAlignment aligned, boolean indented, St
         Look look = kind.form().isByHand() ? Look.HANDWRITTEN : Look.VALUE;
         String unit = Printed.unit(kind);
         String format = unit.isEmpty() ? format(kind) : format(kind) + "\"" + unit + "\"";
-        return new CellStyleKey(look, HorizontalAlignment.LEFT, false, format, false);
+        return new CellStyleKey(
+                look, HorizontalAlignment.LEFT, false, format, kind.form().isNumber(), false);
     }
 
     /** A line or box for a date, which reads as the other dates do. */
     static CellStyleKey dateToWrite(Look look) {
-        return new CellStyleKey(look, HorizontalAlignment.LEFT, false, DATE, false);
+        return new CellStyleKey(look, HorizontalAlignment.LEFT, false, DATE, false, false);
     }
 
     CellStyleKey indent() {
         boolean left = aligned == HorizontalAlignment.LEFT;
-        return left && !indented ? new CellStyleKey(look, aligned, true, format, quoted) : this;
+        return left && !indented ? new CellStyleKey(look, aligned, true, format, isNumber, quoted) : this;
     }
 
     CellStyleKey quote() {
-        return new CellStyleKey(look, aligned, indented, format, true);
+        return new CellStyleKey(look, aligned, indented, format, isNumber, true);
     }
 
     private static HorizontalAlignment aligned(Kind kind) {

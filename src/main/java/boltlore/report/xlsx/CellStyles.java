@@ -14,13 +14,18 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The cell styles of a workbook: one for each key that occurs. */
 final class CellStyles {
 
+    /** How number formats name a language (ECMA-376 part 1, 18.8.31), so that a sheet has its decimal sign anywhere. */
+    private static final Map<String, String> LOCALES = Map.of("de", "[$-407]", "fr", "[$-40C]");
+
     private final XSSFWorkbook book;
+    private final String locale;
     private final Map<CellStyleKey, XSSFCellStyle> styles = new HashMap<>();
     /** A table's cells share their keys, and asking for the same object again is much the quickest. */
     private final IdentityHashMap<CellStyleKey, Integer> seen = new IdentityHashMap<>();
 
-    CellStyles(XSSFWorkbook book) {
+    CellStyles(XSSFWorkbook book, String language) {
         this.book = book;
+        this.locale = LOCALES.getOrDefault(language, "");
         // The font of cells that nothing is said about; column widths are counted in its figures.
         set(book.getFontAt(0), LookStyle.BODY_POINTS, false);
     }
@@ -43,14 +48,18 @@ final class CellStyles {
         }
         CellStyleKey plain = CellStyleKey.of(key.look());
         XSSFCellStyle style = key.equals(plain) ? plain(key) : copy(style(plain), key);
-        if (!key.format().equals(plain.format())) {
-            style.setDataFormat(book.createDataFormat().getFormat(key.format()));
+        if (!format(key).equals(plain.format())) {
+            style.setDataFormat(book.createDataFormat().getFormat(format(key)));
         }
         if (key.quoted()) {
             style.setQuotePrefixed(true);
         }
         styles.put(key, style);
         return style;
+    }
+
+    private String format(CellStyleKey key) {
+        return key.isNumber() ? locale + key.format() : key.format();
     }
 
     private XSSFCellStyle copy(XSSFCellStyle plain, CellStyleKey key) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellReference;
 
-/** Formulas as ECMA-376 part 1, 18.17 writes them: addresses, numbers, and four functions. */
+/** Formulas as ECMA-376 part 1, 18.17 writes them: addresses, numbers, and five functions. */
 final class FormulaText {
 
     private final List<LaidPage> pages;
@@ -47,6 +47,8 @@ final class FormulaText {
         } else if (formula instanceof Formula.Rounded rounded) {
             append(text.append("ROUND("), rounded.formula(), here);
             return text.append(',').append(rounded.scale()).append(')');
+        } else if (formula instanceof Formula.RoundedUp up) {
+            return append(text.append("ROUNDUP("), up.formula(), here).append(",0)");
         }
         return rowSums.append(text, formula, here);
     }

@@ -41,13 +41,15 @@ final class PageLayout implements Block.Cases<Void> {
     private static final double CHART_ROW = 14;
 
     private final LaidPage laid;
+    private final String language;
     private final Grid grid;
     private final double sheet;
     private final List<LaidRow> rows;
     private final Map<String, List<ColumnWidth>> widths = new HashMap<>();
 
     /** The columns of the table with the most cells suit the page best. */
-    private PageLayout(Page page) {
+    private PageLayout(Page page, String language) {
+        this.language = language;
         String main = "";
         int most = 0;
         for (Table table : page.tables().toList()) {
@@ -62,8 +64,8 @@ final class PageLayout implements Block.Cases<Void> {
         rows = laid.rows();
     }
 
-    static LaidPage lay(Page page) {
-        PageLayout layout = new PageLayout(page);
+    static LaidPage lay(Page page, String language) {
+        PageLayout layout = new PageLayout(page, language);
         page.blocks().forEach(layout::claim);
         for (Block block : page.blocks()) {
             if (!layout.rows.isEmpty()) {
@@ -112,9 +114,9 @@ final class PageLayout implements Block.Cases<Void> {
     }
 
     private Void across(Look look, String lead, String text, double air) {
-        String words = lead.isEmpty() ? text : lead + ": " + text;
-        LaidCell cell = new LaidCell(0, grid.columns(), CellStyleKey.of(look), Cell.of(text), lead);
-        rows.add(new LaidRow(LookStyle.height(look, words, grid.total()) + air, "", List.of(cell)));
+        String leading = lead.isEmpty() ? "" : lead + Note.colon(language);
+        LaidCell cell = new LaidCell(0, grid.columns(), CellStyleKey.of(look), Cell.of(text), leading);
+        rows.add(new LaidRow(LookStyle.height(look, leading + text, grid.total()) + air, "", List.of(cell)));
         return null;
     }
 

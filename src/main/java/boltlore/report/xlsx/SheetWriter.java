@@ -122,6 +122,12 @@ final class SheetWriter {
         sheet.getFooter()
                 .setRight(SMALL + line(print.count().before()) + "&P"
                         + line(print.count().between()) + "&N");
+        book.setPrintArea(
+                book.getSheetIndex(sheet),
+                0,
+                page.grid().columns() - 1,
+                0,
+                page.rows().size() - 1);
         page.main().filter(this::repeats).ifPresent(main -> {
             int heading = main.firstRow() - 1;
             sheet.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));

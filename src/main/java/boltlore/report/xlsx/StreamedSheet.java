@@ -2,6 +2,7 @@ package boltlore.report.xlsx;
 
 import boltlore.report.Cell;
 import boltlore.report.Formula;
+import boltlore.report.Printed;
 import boltlore.report.Utf8;
 import boltlore.report.xlsx.LaidPage.LaidCell;
 import boltlore.report.xlsx.LaidPage.LaidRow;
@@ -119,7 +120,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
         if (lead.isEmpty()) {
             appendText(text);
         } else {
-            appendRun("<b/>", lead + ": ");
+            appendRun("<b/>", lead);
             appendRun("", text);
         }
         return rows.append(WORDS_END);
@@ -147,7 +148,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
 
     @Override
     public Utf8 figure(BigDecimal value) {
-        return rows.append(VALUE).append(value.toPlainString()).append(VALUE_END);
+        return rows.append(VALUE).append(Printed.data(value).toPlainString()).append(VALUE_END);
     }
 
     @Override
@@ -161,7 +162,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     public Utf8 worked(Formula formula, BigDecimal result) {
         String text = formulas.append(new StringBuilder(), formula, here).toString();
         rows.append("\"><f>").append(escaped(text)).append("</f><v>");
-        return rows.append(result.toPlainString()).append(VALUE_END);
+        return rows.append(Printed.data(result).toPlainString()).append(VALUE_END);
     }
 
     /** Text for XML 1.0: markup escaped, and what it forbids replaced by U+FFFD. */

@@ -57,9 +57,11 @@ public final class XlsxWriter implements ReportWriter {
         XSSFWorkbook book = new XSSFWorkbook(new StreamingFactory());
         try {
             properties(book.getProperties().getCoreProperties(), report);
-            List<LaidPage> pages = report.pages().stream().map(PageLayout::lay).toList();
+            List<LaidPage> pages = report.pages().stream()
+                    .map(page -> PageLayout.lay(page, report.language()))
+                    .toList();
             WorkbookNames names = new WorkbookNames(report.pages());
-            CellStyles styles = new CellStyles(book);
+            CellStyles styles = new CellStyles(book, report.language());
             FormulaText formulas = new FormulaText(
                     pages, report.pages().stream().map(names::sheet).toList());
             for (int i = 0; i < pages.size(); i++) {

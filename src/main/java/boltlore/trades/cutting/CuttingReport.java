@@ -172,7 +172,7 @@ final class CuttingReport {
                 .whole("remnants", "Remnants used", "", cuts -> cuts.bars().size() - cuts.bought())
                 .text("bars", "Bars to buy (mm)", 24, CuttingReport::bought)
                 .money("cost", "Cost", currency, MaterialCuts::cost)
-                .money("least", "Lower bound", currency, MaterialCuts::atLeast)
+                .money("lower-bound", "Lower bound", currency, MaterialCuts::atLeast)
                 .percent("gap", "Gap", 1, MaterialCuts::gapPercent)
                 .percent("used", "Used", 1, MaterialCuts::usedPercent)
                 .decimal("kept", "Kept", "mm", 1, MaterialCuts::keptMm)
@@ -182,7 +182,7 @@ final class CuttingReport {
         table.total("total", "All materials")
                 .sum("pieces", sum(all, cuts -> BigDecimal.valueOf(cuts.pieces())))
                 .sum("cost", sum(all, MaterialCuts::cost))
-                .sum("least", sum(all, MaterialCuts::atLeast));
+                .sum("lower-bound", sum(all, MaterialCuts::atLeast));
         return table;
     }
 

@@ -42,7 +42,7 @@ final class SawPage {
     private static final TableSpec<Piece> PIECES = TableSpec.<Piece>named("pieces")
             .whole("bar", "Bar", "", piece -> piece.bar().number())
             .whole("place", "Place", "", Piece::place)
-            .decimal("from", "From head", "mm", 1, piece -> piece.laid().fromMm())
+            .decimal("from-head", "From head", "mm", 1, piece -> piece.laid().fromMm())
             .decimal(
                     "length",
                     "Length over all",
@@ -99,7 +99,7 @@ final class SawPage {
                 .text("take", "Take", 30, SawPage::source)
                 .decimal("length", "Length", "mm", 1, SawnBar::lengthMm)
                 .money("cost", "Cost", currency, SawnBar::cost)
-                .text("known", "Heat number known", 16, SawnBar::heat)
+                .text("heat-known", "Heat number known", 16, SawnBar::heat)
                 .box(Column.blank("heat", "Heat number read on the bar"));
         if (cuts.bars().stream().anyMatch(bar -> !bar.oneHeatWith().isEmpty())) {
             spec.text("together", "Same heat as bar", 12, SawPage::together);

@@ -34,17 +34,17 @@ final class JointsPage {
 
     private static final TableSpec<BoltedJoint> GLANCE = bolts(
                     TableSpec.<BoltedJoint>named("joints").text("joint", "Joint", 40, BoltedJoint::says))
-            .text("sign", "To sign", 8, JointsPage::sign);
+            .text("to-sign", "To sign", 8, JointsPage::sign);
 
     private static final TableSpec<BoltedJoint> JOINTS = bolts(TableSpec.<BoltedJoint>named("joints")
                     .text("joint", "Joint", 26, BoltedJoint::says)
-                    .text("held", "What is bolted", 34, BoltedJoint::held)
+                    .text("bolted", "What is bolted", 34, BoltedJoint::held)
                     .text("because", "Note", 38, BoltedJoint::because))
-            .text("stands", "Torque table", 24, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
+            .text("torque-table", "Torque table", 24, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
             .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
-            .text("with", "Washers and nuts", 34, JointsPage::with)
-            .text("lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
-            .text("sign", "To sign", 8, JointsPage::sign)
+            .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
+            .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
+            .text("to-sign", "To sign", 8, JointsPage::sign)
             .text("position", "Position", 24, joint -> joint.position().name().text());
 
     private JointsPage() {}

@@ -24,12 +24,12 @@ final class SafetyPage {
 
     private static final TableSpec<BoltedJoint> SIGNED = JointsPage.bolts(
                     TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says))
-            .text("stands", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom))
+            .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom))
             .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint.preloadNewton()))
-            .decimal("least", "Min. preload", "kN", 1, joint -> kilonewton(joint.leastPreloadNewton()))
+            .decimal("least-preload", "Min. preload", "kN", 1, joint -> kilonewton(joint.leastPreloadNewton()))
             .decimal("clamp", "Clamped", "mm", 0, joint -> ofFacts(joint, JointFacts::clampMm))
             .text(
-                    "into",
+                    "thread-in",
                     "Thread in",
                     joint -> ofFacts(
                             joint,

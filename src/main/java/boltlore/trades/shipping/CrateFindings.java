@@ -6,13 +6,17 @@ import boltlore.catalogue.CrateType;
 import boltlore.catalogue.Shipping;
 import boltlore.findings.Finding;
 import boltlore.measure.LineName;
+import boltlore.measure.Wording;
 import boltlore.trades.KitFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is not packed or not known, and crates that are awkward to lift. */
@@ -90,9 +94,8 @@ final class CrateFindings {
     }
 
     private void undecided() {
-        List<String> brackets = shipment.onHold().stream()
+        List<LineName> brackets = shipment.onHold().stream()
                 .flatMap(held -> held.brackets().stream())
-                .map(LineName::text)
                 .distinct()
                 .sorted()
                 .toList();
@@ -101,10 +104,32 @@ final class CrateFindings {
                     ShippingFinding.BRACKETS_NOT_DECIDED,
                     "leftOut",
                     "brackets",
-                    NumberFormats.first(brackets),
+                    named(brackets),
                     "more",
-                    NumberFormats.more(brackets));
+                    Math.max(0, brackets.size() - NumberFormats.NAMED));
         }
+    }
+
+    /** The first few by what stands in the kit's line, with its id: 'Compressor bracket (compressor-bracket)'. */
+    private Wording named(List<LineName> brackets) {
+        Map<String, String> said = new TreeMap<>();
+        for (String language : List.of("en", "de", "fr")) {
+            said.put(
+                    language,
+                    brackets.stream()
+                            .limit(NumberFormats.NAMED)
+                            .map(line -> name(line).in(language) + " (" + line + ")")
+                            .collect(Collectors.joining(", ")));
+        }
+        return new Wording(said);
+    }
+
+    private Wording name(LineName line) {
+        return shipment.bill().items().stream()
+                .filter(item -> item.line().equals(line))
+                .map(item -> item.part().name())
+                .findFirst()
+                .orElse(Wording.english(line.text()));
     }
 
     private void crate(Crate crate) {

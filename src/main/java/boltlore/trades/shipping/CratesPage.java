@@ -24,19 +24,9 @@ final class CratesPage {
     private static final String FILLED =
             "Filled is what the content takes up; by mass is what of it was given to parts without a size.";
 
-    private static final Kind KG = Kind.decimal(1);
-    private static final Kind M3 = Kind.decimal(2);
+    private static final Kind KG = Kind.decimal(1).in("kg");
+    private static final Kind M3 = Kind.decimal(2).in("m³");
     private static final BigDecimal LITRES_IN_M3 = BigDecimal.valueOf(1000);
-
-    private static final TableSpec<Crate> INSIDE = TableSpec.<Crate>named("filling")
-            .whole("crate", "Crate", "", Crate::number)
-            .text("stages", "Fit stages", 34, crate -> String.join(", ", crate.stages()))
-            .text("un", "UN number", crate -> crate.load().un())
-            .whole("length", "Length", "mm", crate -> crate.type().outside().length())
-            .whole("width", "Width", "mm", crate -> crate.type().outside().width())
-            .whole("height", "Height", "mm", crate -> crate.type().outside().height())
-            .decimal("litres", "Filled", "l", 1, Crate::litres)
-            .decimal("by-mass", "By mass", "l", 1, Crate::guessedLitres);
 
     private CratesPage() {}
 
@@ -50,7 +40,7 @@ final class CratesPage {
         if (!shipment.crates().isEmpty()) {
             page.picture(CratesDrawing.draw(shipment.crates()));
             page.add(crates(shipment, words)).note(MASSES);
-            page.add(INSIDE.of(shipment.crates())).note(FILLED);
+            page.add(inside(words).of(shipment.crates())).note(FILLED);
         }
         CautionNotes.always(page, "crates", shipment.workshop(), "en");
         lithium(page, shipment);
@@ -75,8 +65,9 @@ final class CratesPage {
     static TableBuilder crates(Shipment shipment, LoadWords words) {
         TableBuilder table = TableSpec.<Crate>named("crates")
                 .whole("crate", "Crate", "", Crate::number)
-                .text("what", "Fit stage and content", 24, crate -> words.of(crate.load()))
-                .text("kind", "Kind", 15, crate -> crate.type().name())
+                .text("content", "Fit stage and content", 24, crate -> words.of(crate.load()))
+                .text("kind", "Kind", 24, crate -> crate.type().says())
+                .code("kind-id", crate -> crate.type().name())
                 .text(
                         "outside",
                         "Outside (mm)",
@@ -96,6 +87,19 @@ final class CratesPage {
                 .sum("empty", shipment.grossKg().subtract(shipment.netKg()))
                 .sum("gross", shipment.grossKg());
         return table;
+    }
+
+    private static TableSpec<Crate> inside(LoadWords words) {
+        return TableSpec.<Crate>named("filling")
+                .whole("crate", "Crate", "", Crate::number)
+                .text("stages", "Fit stages", 34, crate -> words.stages(crate.stages()))
+                .code("stage-ids", crate -> String.join(", ", crate.stages()))
+                .text("un", "UN number", crate -> crate.load().un())
+                .whole("length", "Length", "mm", crate -> crate.type().outside().length())
+                .whole("width", "Width", "mm", crate -> crate.type().outside().width())
+                .whole("height", "Height", "mm", crate -> crate.type().outside().height())
+                .decimal("litres", "Filled", "l", 1, Crate::litres)
+                .decimal("by-mass", "By mass", "l", 1, Crate::guessedLitres);
     }
 
     private static String lift(Crate crate, Shipment shipment) {
@@ -120,9 +124,9 @@ final class CratesPage {
                         "Crates",
                         Kind.whole(),
                         BigDecimal.valueOf(shipment.crates().size()))
-                .say("net", "Net (kg)", KG, shipment.netKg())
-                .say("gross", "Gross (kg)", KG, shipment.grossKg())
-                .say("volume", "Outer volume (m³)", M3, shipment.outerLitres().divide(LITRES_IN_M3));
+                .say("net", "Net", KG, shipment.netKg())
+                .say("gross", "Gross", KG, shipment.grossKg())
+                .say("volume", "Outer volume", M3, shipment.outerLitres().divide(LITRES_IN_M3));
         return route.by() == By.ROAD && !shipment.dangerous().isEmpty()
                 ? says.say(
                         "points",

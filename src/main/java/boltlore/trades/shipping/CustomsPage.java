@@ -77,7 +77,7 @@ final class CustomsPage {
                 .text("origin", "Origin", 8, line -> line.origin().isEmpty() ? "–" : line.origin())
                 .text("goods", "Goods", 42, CustomsPage::goods)
                 .quantity("pieces", "Pieces", "", line -> line.pieces().signum() == 0 ? null : line.pieces())
-                .text("measured", "Other quantity", 10, line -> String.join(", ", line.measured()))
+                .text("other-quantity", "Other quantity", 10, line -> String.join(", ", line.measured()))
                 .decimal("net", "Net", "kg", 2, CustomsLine::netKg);
         if (price != null) {
             lines.money("value", "Value", price.currency(), CustomsLine::value);

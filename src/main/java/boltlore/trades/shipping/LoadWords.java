@@ -5,6 +5,8 @@ import boltlore.catalogue.Workshop;
 import boltlore.report.Phrases;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.stream.Collectors;
 
 /** What is in a crate, in a few words of one language. */
 record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases phrases) {
@@ -29,6 +31,11 @@ record LoadWords(Workshop workshop, Shipping shipping, String language, Phrases 
     /** '64,7 kg'. */
     String kg(BigDecimal kg) {
         return phrases.number(kg.setScale(1, RoundingMode.HALF_UP)) + " kg";
+    }
+
+    /** 'Rear bay, Front bay'. */
+    String stages(Collection<String> names) {
+        return names.stream().map(this::stage).collect(Collectors.joining(", "));
     }
 
     private String stage(String name) {

@@ -9,7 +9,7 @@ import java.util.List;
 /** Figures and lists as sentences say them. */
 final class NumberFormats {
 
-    private static final int NAMED = 4;
+    static final int NAMED = 4;
 
     private NumberFormats() {}
 

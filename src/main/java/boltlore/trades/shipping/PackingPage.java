@@ -23,7 +23,7 @@ import java.util.function.Function;
 /** The packing list that goes with the crates, in the order's language. */
 final class PackingPage {
 
-    private static final Kind KG = Kind.decimal(1);
+    private static final Kind KG = Kind.decimal(1).in("kg");
 
     private final Shipment shipment;
     private final Map<String, Finish> finishes;
@@ -78,8 +78,8 @@ final class PackingPage {
                         "crates",
                         phrases.say("crates"),
                         String.valueOf(shipment.crates().size()))
-                .say("net", phrases.say("net") + " (kg)", KG, shipment.netKg())
-                .say("gross", phrases.say("gross") + " (kg)", KG, shipment.grossKg());
+                .say("net", phrases.say("net"), KG, shipment.netKg())
+                .say("gross", phrases.say("gross"), KG, shipment.grossKg());
     }
 
     /** Those of the kit that the workshop puts on what goes to customers. */
@@ -117,7 +117,10 @@ final class PackingPage {
 
     /** What lies in which crate, without any price. */
     private TableBuilder packed() {
-        TableSpec<Packed> spec = packing().box(Column.tick("checked", phrases.say("checked")));
+        TableSpec<Packed> spec = packing()
+                .code("bag-id", packed -> packed.goods().bag())
+                .code("finish-id", packed -> packed.goods().finish())
+                .box(Column.tick("checked", phrases.say("checked")));
         TableBuilder table = spec.empty();
         for (Crate crate : shipment.crates()) {
             table.group("crate-" + crate.number(), heading(crate));

@@ -103,8 +103,8 @@ public final class SparesTrade extends Trade {
     private static TradeResult work(KitInWork kit, Given options) {
         List<Spare> spares = spares(kit, options);
         if (spares.isEmpty()) {
-            Finding nothing =
-                    Finding.of(KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "'service' in parts/*.json");
+            Finding nothing = Finding.of(
+                    KitFinding.NOT_JUDGED, "spares", "trade", "Service spares", "file", "'service' in parts/*.json");
             return new TradeResult(kit.order().name(), Findings.of(nothing), List.of());
         }
         Findings findings = findings(kit.bill());
@@ -235,7 +235,7 @@ public final class SparesTrade extends Trade {
         TableSpec<Spare> known = TableSpec.<Spare>named("spares")
                 .text("part", "Part", spare -> spare.part().number().text())
                 .text("name", "Name", 30, spare -> spare.part().name().english())
-                .whole("months", "Every", "months", spare -> spare.service().everyMonths())
+                .whole("interval", "Every", "months", spare -> spare.service().everyMonths())
                 .whole("km", "or every", "km", spare -> spare.service().everyKm())
                 .quantity("quantity", "In the kit", "", Spare::quantity)
                 .text("unit", "Unit", spare -> spare.part().unit());

@@ -47,11 +47,18 @@ final class EmptyRecord {
         return lines;
     }
 
+    /** What the box takes, where it is not the result itself. */
+    private static String quantity(Line line, TestWords words) {
+        String quantity = words.quantity(line.box());
+        return quantity.isEmpty() ? "" : ". " + quantity;
+    }
+
     /** Which box of the record belongs to which test of the sheet, with its limit. */
     static PageBuilder page(TestPlan plan, TestWords words) {
         TableSpec<Line> boxes = TableSpec.<Line>named("boxes")
                 .text("no", words.say("no"), Line::no)
-                .text("test", words.say("tested"), 40, line -> line.row().key())
+                .text("test", words.say("tested"), 44, line -> words.tested(line.row()) + quantity(line, words))
+                .code("test-id", line -> line.row().key())
                 .text("box", words.say("box"), 48, line -> line.box().key())
                 .text("limit", words.say("limit"), 24, line -> words.limit(line.row()))
                 .quantity(

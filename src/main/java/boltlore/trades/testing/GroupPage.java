@@ -19,7 +19,7 @@ final class GroupPage {
 
     private static final int KILO = 3;
 
-    private record Line(int number, TestRow row, String tested, String limit, String unit) {}
+    private record Line(int number, TestRow row, String box, String tested, String limit, String unit) {}
 
     private final TestWords words;
     private final List<Line> lines = new ArrayList<>();
@@ -41,6 +41,7 @@ final class GroupPage {
                         line -> words.place(line.row().at()))
                 .text("limit", words.say("limitOrBox"), 26, Line::limit)
                 .text("unit", words.say("unit"), Line::unit)
+                .code("box-id", Line::box)
                 .box(Column.blank("reading", words.say("reading")))
                 .box(Column.blank("again", words.say("again")))
                 .box(Column.blank("serial", words.say("serial")))
@@ -86,19 +87,20 @@ final class GroupPage {
             row.boxes()
                     .forEach(box -> line(
                             row,
+                            box.key(),
                             box.equals(row.boxes().get(0)) ? tested + method : "",
                             words.quantity(box),
                             box.unit()));
             String key = row.suitedOhm() == null && row.unit().equals("%") ? "quantity.share" : "quantity.ri";
-            line(row, words.say(key), words.limitWithBasis(row), row.unit());
+            line(row, row.key(), words.say(key), words.limitWithBasis(row), row.unit());
         } else {
-            line(row, tested + method, words.limitWithBasis(row), row.unit());
+            line(row, row.key(), tested + method, words.limitWithBasis(row), row.unit());
         }
         number++;
     }
 
-    private void line(TestRow row, String tested, String limit, String unit) {
-        lines.add(new Line(number, row, tested, limit, TestWords.unit(unit)));
+    private void line(TestRow row, String box, String tested, String limit, String unit) {
+        lines.add(new Line(number, row, box, tested, limit, TestWords.unit(unit)));
     }
 
     /** How the isolation of this kit is measured and worked out: circuit, formula, limit. */

@@ -19,12 +19,12 @@ final class LabelsPage {
         return page.add(TableSpec.<Integer>named("labels")
                 .whole("no", words.say("no"), "", at -> at + 1)
                 .text(
-                        "says",
+                        "text",
                         words.say("labels.says"),
                         48,
                         at -> labels.get(at).label().says().in(words.language()))
                 .text(
-                        "at",
+                        "on-part",
                         words.say("labels.at"),
                         30,
                         at -> words.place(labels.get(at).at()))
@@ -37,9 +37,9 @@ final class LabelsPage {
                         "mark",
                         words.say("labels.mark"),
                         24,
-                        at -> labels.get(at).label().mark())
+                        at -> labels.get(at).label().mark().in(words.language()))
                 .text(
-                        "from",
+                        "label-part",
                         words.say("labels.from"),
                         at -> labels.get(at).part().number().text())
                 .box(Column.signature("fixed", words.say("labels.fixed")))

@@ -36,8 +36,10 @@ final class TestSheet {
     static Report papers(TestPlan plan, Workshop workshop) {
         TestWords words = TestWords.in(plan.bill().order().language());
         ReportBuilder book = book(PAPERS, words.say("labels.title"), plan, workshop, words);
-        book.page(print(LabelsPage.compose(plan, words), plan, words));
-        book.page(upright(SectionsPage.compose(plan, words), plan, words));
+        String title = words.say("labels.title");
+        book.page(print(LabelsPage.compose(plan, words), PrintSetup.LANDSCAPE, title, plan, words));
+        book.page(
+                print(SectionsPage.compose(plan, words), PrintSetup.PORTRAIT, words.say("manual.title"), plan, words));
         return book.build();
     }
 
@@ -57,16 +59,16 @@ final class TestSheet {
     }
 
     static PageBuilder print(PageBuilder page, TestPlan plan, TestWords words) {
-        return print(page, PrintSetup.LANDSCAPE, plan, words);
+        return print(page, PrintSetup.LANDSCAPE, words.say("title"), plan, words);
     }
 
     private static PageBuilder upright(PageBuilder page, TestPlan plan, TestWords words) {
-        return print(page, PrintSetup.PORTRAIT, plan, words);
+        return print(page, PrintSetup.PORTRAIT, words.say("title"), plan, words);
     }
 
-    private static PageBuilder print(PageBuilder page, PrintSetup setup, TestPlan plan, TestWords words) {
+    private static PageBuilder print(PageBuilder page, PrintSetup setup, String title, TestPlan plan, TestWords words) {
         return page.print(setup.withCount(new PrintSetup.PageCount(words.say("pageWord"), words.say("pageOf")))
-                .withFooter(words.say("title") + " · " + words.say("order") + " " + plan.order() + " · "
-                        + words.say("revision") + " " + plan.revision()));
+                .withFooter(title + " · " + words.say("order") + " " + plan.order() + " · " + words.say("revision")
+                        + " " + plan.revision()));
     }
 }

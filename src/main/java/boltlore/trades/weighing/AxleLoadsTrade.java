@@ -54,7 +54,8 @@ public final class AxleLoadsTrade extends Trade {
         report.page(MassesPage.compose(weighing, footer));
         if (onAxles != null) {
             report.page(MassesPage.weighbridge(onAxles, kit.workshop(), footer));
-            report.page(PartsPage.compose(weighing, onAxles, footer));
+            PartsPage parts = new PartsPage(weighing, onAxles);
+            report.page(parts.page(footer)).data(parts.all());
         }
         return report.build();
     }

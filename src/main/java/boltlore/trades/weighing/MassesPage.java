@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class MassesPage {
 
     private static final TableSpec<Removed> REMOVED = TableSpec.<Removed>named("removed")
-            .text("what", "Removed", 50, Removed::says)
+            .text("removed", "Removed", 50, Removed::says)
             .whole("station", "Behind front axle", "mm", each -> each.at().behindFrontMm())
             .whole("height", "Above road", "mm", each -> each.at().heightMm())
             .decimal("mass", "Mass", "kg", 1, Removed::massKg)

@@ -2,31 +2,61 @@ package boltlore.trades.weighing;
 
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
+import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.util.List;
 
-/** All parts of the kit, the heaviest first: where they sit and what they put on each axle. */
+/** The heaviest parts of the kit on a page, and all of them for programs: where they sit, what they put on each axle. */
 final class PartsPage {
 
-    private PartsPage() {}
+    /** What weighs less is on no one's mind who balances a vehicle. */
+    private static final int MOST = 16;
 
-    static PageBuilder compose(Weighing weighing, OnAxles onAxles, String footer) {
-        int wheelbaseMm = onAxles.chassis().wheelbaseMm();
-        List<Added> parts = weighing.heaviest(Limited.WHOLE, wheelbaseMm);
+    private final int wheelbaseMm;
+    private final List<Added> parts;
+
+    PartsPage(Weighing weighing, OnAxles onAxles) {
+        this.wheelbaseMm = onAxles.chassis().wheelbaseMm();
+        this.parts = weighing.heaviest(Limited.WHOLE, wheelbaseMm);
+    }
+
+    PageBuilder page(String footer) {
+        List<Added> heaviest = parts.subList(0, Math.min(MOST, parts.size()));
+        TableBuilder table = spec("heaviest").of(heaviest);
+        if (parts.size() > MOST) {
+            rest(table, parts.subList(MOST, parts.size()));
+        }
         return Page.named("Parts by mass")
                 .landscape()
                 .footer(footer)
-                .title("Parts of the kit, the heaviest first")
+                .title("The heaviest parts of the kit")
                 .note(
                         "Masses are those of the bill, without the film of powder. A station is the position's own where one"
                                 + " was measured, else that of its sub-system. A load below 0 lightens that axle: the part sits"
-                                + " beyond the other one.")
-                .add(MassesPage.whole(
-                        spec(wheelbaseMm).of(parts), parts.stream().map(each -> each.on(wheelbaseMm))));
+                                + " beyond the other one. All parts stand in the CSV and JSON of this sheet.")
+                .add(MassesPage.whole(table, parts.stream().map(this::on)));
     }
 
-    private static TableSpec<Added> spec(int wheelbaseMm) {
-        TableSpec<Added> spec = TableSpec.<Added>named("parts")
+    private void rest(TableBuilder table, List<Added> others) {
+        AxleLoads rest = others.stream().map(this::on).reduce(AxleLoads.NONE, AxleLoads::plus);
+        table.row("rest")
+                .put("what", "All else of the kit, " + others.size() + (others.size() == 1 ? " item" : " items"))
+                .put("mass", rest.totalKg())
+                .put("front", rest.frontKg())
+                .put("rear", rest.rearKg());
+    }
+
+    /** All parts, the heaviest first. */
+    TableBuilder all() {
+        return spec("parts").of(parts);
+    }
+
+    private AxleLoads on(Added part) {
+        return part.on(wheelbaseMm);
+    }
+
+    private TableSpec<Added> spec(String name) {
+        TableSpec<Added> spec = TableSpec.<Added>named(name)
                 .text("part", "Part", each -> each.item().part().number().text())
                 .text(
                         "what",
@@ -37,14 +67,16 @@ final class PartsPage {
                         "position",
                         "Position",
                         30,
-                        each -> each.item().position().name().text())
+                        each -> each.item().position().says().english())
                 .quantity("quantity", "Quantity", "", each -> each.item().quantity())
                 .whole(
                         "station",
                         "Behind front axle",
                         "mm",
                         each -> each.at() == null ? null : each.at().behindFrontMm())
-                .text("from", "Station", 14, each -> each.measured() ? "its own" : "sub-system's");
-        return MassesPage.loads(spec, each -> each.on(wheelbaseMm));
+                .text("station-of", "Station", 14, each -> each.measured() ? "its own" : "sub-system's")
+                .code("position-id", each -> each.item().position().name().text())
+                .code("sub-system", Added::subSystem);
+        return MassesPage.loads(spec, this::on);
     }
 }

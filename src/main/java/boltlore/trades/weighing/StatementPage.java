@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 /** The first page: the axle loads before and after, what the conversion changes, what was found. */
 final class StatementPage {
 
-    private static final Kind KG = Kind.decimal(1);
+    private static final Kind KG = Kind.decimal(1).in("kg");
 
     /** As road-vehicle safety ratings read it: the higher, the later a vehicle tips. */
     private static final String STEADIER = "higher is steadier";
@@ -36,10 +36,15 @@ final class StatementPage {
     /**
      * A figure before and after conversion.
      *
+     * @param unit empty where it is a mere number
      * @param decimals at most
      * @param limit in words, empty where there is none
      */
-    private record Change(String what, BigDecimal before, BigDecimal after, int decimals, String limit) {
+    private record Change(String figure, String unit, BigDecimal before, BigDecimal after, int decimals, String limit) {
+
+        String labelled() {
+            return unit.isEmpty() ? figure : figure + " (" + unit + ")";
+        }
 
         BigDecimal rounded(BigDecimal number) {
             return new BigDecimal(Digits.upTo(number, decimals));
@@ -47,11 +52,12 @@ final class StatementPage {
     }
 
     private static final TableSpec<Change> CHANGES = TableSpec.<Change>named("changes")
-            .text("what", "Figure", 50, Change::what)
+            .text("figure", "Figure", 50, Change::labelled)
             .quantity("before", "Before", "", row -> row.rounded(row.before()))
             .quantity("after", "After", "", row -> row.rounded(row.after()))
             .quantity("change", "Change", "", row -> row.rounded(row.after().subtract(row.before())))
-            .text("limit", "Limit", 44, Change::limit);
+            .text("limit", "Limit", 44, Change::limit)
+            .code("unit", Change::unit);
 
     private StatementPage() {}
 
@@ -95,7 +101,7 @@ final class StatementPage {
                     row -> row.loads().on(limited));
             if (margins) {
                 spec.decimal(
-                        limited.key() + "-left",
+                        limited.key() + "-margin",
                         "Margin",
                         "kg",
                         1,
@@ -136,7 +142,8 @@ final class StatementPage {
         MassLimit limit = growth.limit();
         List<Change> changes = new ArrayList<>();
         changes.add(new Change(
-                "Mass, unladen (kg)",
+                "Mass, unladen",
+                "kg",
                 growth.beforeKg(),
                 growth.afterKg(),
                 1,
@@ -146,14 +153,16 @@ final class StatementPage {
         if (onAxles != null) {
             FrontShare share = onAxles.frontShare();
             changes.add(new Change(
-                    "Front share, unladen (%)",
+                    "Front share, unladen",
+                    "%",
                     onAxles.donor().frontPercent(),
                     share.percent(),
                     1,
                     "at least " + Digits.upTo(share.leastPercent(), 1) + " %, "
                             + (share.ofFamily() ? "this family's value" : "the workshop's own value")));
             changes.add(new Change(
-                    "Centre of gravity behind the front axle (mm)",
+                    "Centre of gravity behind the front axle",
+                    "mm",
                     onAxles.centreBeforeMm(),
                     onAxles.centreAfterMm(),
                     0,
@@ -164,10 +173,11 @@ final class StatementPage {
     }
 
     private static Stream<Change> height(CentreHeight height) {
-        Change above = new Change("Centre of gravity above the road (mm)", height.beforeMm(), height.afterMm(), 0, "");
+        Change above = new Change("Centre of gravity above the road", "mm", height.beforeMm(), height.afterMm(), 0, "");
         Optional<Change> stability = CentreHeight.stability(height.tracksMm(), height.beforeMm())
                 .flatMap(before -> CentreHeight.stability(height.tracksMm(), height.afterMm())
-                        .map(after -> new Change("Static stability factor (track / 2h)", before, after, 2, STEADIER)));
+                        .map(after ->
+                                new Change("Static stability factor (track / 2h)", "", before, after, 2, STEADIER)));
         return Stream.concat(Stream.of(above), stability.stream());
     }
 
@@ -177,14 +187,13 @@ final class StatementPage {
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
             Chassis chassis = onAxles.chassis();
-            says.say("wheelbase", "Wheelbase (mm)", Kind.whole(), BigDecimal.valueOf(chassis.wheelbaseMm()));
+            says.say("wheelbase", "Wheelbase", Kind.whole().in("mm"), BigDecimal.valueOf(chassis.wheelbaseMm()));
             if (chassis.frontTrackMm() != null && chassis.rearTrackMm() != null) {
                 says.say("track", "Track, front, rear", chassis.frontTrackMm() + ", " + chassis.rearTrackMm() + " mm");
             }
         }
-        says.say("removed", "Removed (kg)", KG, weighing.removedKg())
-                .say("added", "The kit (kg)", KG, weighing.addedKg());
-        return weighing.extras().isEmpty() ? says : says.say("extras", "Extras (kg)", KG, weighing.extrasKg());
+        says.say("removed", "Removed", KG, weighing.removedKg()).say("added", "The kit", KG, weighing.addedKg());
+        return weighing.extras().isEmpty() ? says : says.say("extras", "Extras", KG, weighing.extrasKg());
     }
 
     /** What the weighing comes to. */
@@ -196,7 +205,7 @@ final class StatementPage {
             if (growth.limit() != null) {
                 says.say(
                         "mass-margin",
-                        "Market limit margin (kg)",
+                        "Market limit margin",
                         KG,
                         growth.overKg().negate());
             }
@@ -208,7 +217,7 @@ final class StatementPage {
     private static ParticularsBuilder onAxles(ParticularsBuilder says, Weighing weighing, OnAxles onAxles) {
         onAxles.checks().stream()
                 .min(Comparator.comparing(LimitCheck::marginKg))
-                .ifPresent(check -> says.say("least-margin", "Smallest margin (kg)", KG, check.marginKg())
+                .ifPresent(check -> says.say("least-margin", "Smallest margin", KG, check.marginKg())
                         .say(
                                 "least-margin-at",
                                 "Smallest margin at",
@@ -216,13 +225,13 @@ final class StatementPage {
                                         + check.loadCase().says()));
         weighing.battery(onAxles.chassis().wheelbaseMm())
                 .map(SubSystemLoad::loads)
-                .ifPresent(battery -> says.say("battery", "Battery with boxes (kg)", KG, battery.totalKg())
-                        .say("battery-front", "Battery, front axle (kg)", KG, battery.frontKg())
+                .ifPresent(battery -> says.say("battery", "Battery with boxes", KG, battery.totalKg())
+                        .say("battery-front", "Battery, front axle", KG, battery.frontKg())
                         .say("battery-share", "Battery, front share", Kind.percent(1), battery.frontPercent())
-                        .say("battery-rear", "Battery, rear axle (kg)", KG, battery.rearKg()));
+                        .say("battery-rear", "Battery, rear axle", KG, battery.rearKg()));
         PayloadLeft payload = onAxles.payload();
         if (payload != null) {
-            says.say("payload", "Payload left (kg)", KG, payload.kg())
+            says.say("payload", "Payload left", KG, payload.kg())
                     .say(
                             "payload-limit",
                             "Payload limited by",
@@ -232,6 +241,6 @@ final class StatementPage {
         CentreHeight height = onAxles.height();
         return height == null || height.unknownKg().signum() == 0
                 ? says
-                : says.say("height-unknown", "Height not known (kg)", KG, height.unknownKg());
+                : says.say("height-unknown", "Height not known", KG, height.unknownKg());
     }
 }

@@ -3,7 +3,9 @@ package boltlore.report.csv;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Page;
+import boltlore.report.Particulars;
 import boltlore.report.Report;
 import boltlore.report.SheetFile;
 import boltlore.report.Table;
@@ -12,6 +14,7 @@ import boltlore.report.WorkedExample;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.Currency;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
@@ -147,10 +150,10 @@ class CsvWriterTest {
     }
 
     @Test
-    void a_number_has_the_digits_of_the_sheet_and_no_cell_breaks_a_line() {
+    void a_number_has_the_digits_that_are_known_and_no_cell_breaks_a_line() {
         TableBuilder table = Table.named("list").columns(Column.decimal("kw", "Power", 1), Column.text("says", "Says"));
         table.row().put("kw", new BigDecimal("3.557959154628904860172205")).put("says", "two\nlines");
-        assertThat(csv(table)).isEqualTo("subject,kw,says\r\nBL-1,3.6,two / lines\r\n");
+        assertThat(csv(table)).isEqualTo("subject,kw,says\r\nBL-1,3.557959,two / lines\r\n");
     }
 
     @Test
@@ -170,6 +173,33 @@ class CsvWriterTest {
         assertThat(only.name()).isEqualTo("picking-bag.csv");
         assertThat(new String(only.content(), StandardCharsets.UTF_8))
                 .isEqualTo("subject,bag,part\r\n,front,P\r\n,rear,P\r\n");
+    }
+
+    @Test
+    void single_values_and_totals_stand_in_a_file_of_facts_with_their_units() {
+        TableBuilder table =
+                Table.named("price").columns(Column.money("amount", "Amount", Currency.getInstance("AUD")));
+        table.row().put("amount", new BigDecimal("-2.50"));
+        table.total("total", "Total").sum("amount", new BigDecimal("-2.50"));
+        Report report = Report.named("quotation", "Quotation")
+                .about("BL-1")
+                .page(Page.named("One")
+                        .add(Particulars.named("head")
+                                .say("added", "Added", Kind.decimal(1).in("kg"), BigDecimal.TEN))
+                        .add(table))
+                .build();
+        SheetFile facts = new CsvWriter().write(report).get(1);
+        assertThat(facts.name()).isEqualTo("quotation-facts.csv");
+        assertThat(new String(facts.content(), StandardCharsets.UTF_8))
+                .isEqualTo("subject,fact,says,value,unit\r\nBL-1,added,Added,10,kg\r\n"
+                        + "BL-1,price.total.amount,\"Total, Amount\",-2.5,AUD\r\n");
+    }
+
+    @Test
+    void a_code_is_a_column_behind_the_words() {
+        TableBuilder table = Table.named("list").columns(Column.text("finish", "Finish"));
+        table.row().put("finish", "Deep green").code("finishId", "green-gloss");
+        assertThat(csv(table)).isEqualTo("subject,finish,finish id\r\nBL-1,Deep green,green-gloss\r\n");
     }
 
     @Test

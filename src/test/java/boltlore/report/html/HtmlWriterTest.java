@@ -13,10 +13,14 @@ import boltlore.report.drawing.Drawing;
 import boltlore.report.drawing.Mark;
 import boltlore.report.drawing.Point;
 import java.io.StringReader;
+import java.math.BigDecimal;
+import java.util.Currency;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
@@ -91,6 +95,24 @@ class HtmlWriterTest {
                         .getNamedItem("class")
                         .getNodeValue())
                 .isEqualTo("pen");
+    }
+
+    /** Signs as the Unicode CLDR has them; French parts thousands by a narrow no-break space. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"en|35,925.00|83.64", "de|35.925,00|83,64", "fr|35\u202F925,00|83,64"})
+    void figures_read_as_people_of_that_language_write_them(String language, String amount, String ohms) {
+        TableBuilder table = Table.named("t")
+                .columns(
+                        Column.money("amount", "A", Currency.getInstance("EUR")),
+                        Column.decimal("ohms", "R", 2).in("Ω"));
+        table.row().put("amount", new BigDecimal("35925")).put("ohms", new BigDecimal("83.64"));
+        Report report = Report.named("list", "List")
+                .in(language)
+                .page(Page.named("One").add(table))
+                .build();
+        assertThat(HtmlWriter.text(report)).contains(">" + amount + "<", ">" + ohms + "<");
     }
 
     @Test

@@ -56,7 +56,8 @@ class XlsxDeterminismTest {
                 example.language(),
                 example.findings(),
                 example.glance(),
-                example.pages());
+                example.pages(),
+                example.data());
         assertThat(Opened.bytes(later)).isNotEqualTo(Opened.bytes(example));
     }
 }

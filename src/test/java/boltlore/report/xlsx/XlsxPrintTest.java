@@ -3,6 +3,7 @@ package boltlore.report.xlsx;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.report.BulkExample;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -13,9 +14,13 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.report.WorkedExample;
 import boltlore.report.drawing.Drawing;
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class XlsxPrintTest {
 
@@ -30,6 +35,32 @@ class XlsxPrintTest {
         assertThat(opened.find(FIRST, "//pageSetUpPr/@fitToPage")).containsExactly("true");
         assertThat(opened.find(FIRST, "//pageSetup/@fitToWidth")).containsExactly("1");
         assertThat(opened.find(FIRST, "//pageSetup/@fitToHeight")).containsExactly("0");
+    }
+
+    @Test
+    void each_page_prints_from_its_first_cell_to_its_last_row() {
+        TableBuilder table = Table.named("t").columns(Column.text("a", "A"), Column.decimal("b", "B", 1));
+        table.row().put("a", "x").put("b", BigDecimal.ONE);
+        Report report =
+                Report.named("list", "List").page(Page.named("One").add(table)).build();
+        assertThat(Opened.of(report).find(BOOK, "//definedName[@name='_xlnm.Print_Area']"))
+                .singleElement()
+                .asString()
+                .matches("One!\\$A\\$1:\\$[A-Z]+\\$2");
+    }
+
+    /** Number formats name a language as ECMA-376 part 1, 18.8.31 has it. */
+    @ParameterizedTest
+    @CsvSource({"en, ''", "de, [$-407]", "fr, [$-40C]"})
+    void numbers_keep_the_decimal_sign_of_the_sheets_language_wherever_it_is_opened(String language, String locale) {
+        TableBuilder table = Table.named("t").columns(Column.decimal("b", "B", 1), Column.date("d", "D"));
+        table.row().put("b", BigDecimal.ONE).put("d", Cell.of(LocalDate.of(2026, 3, 12)));
+        Report report = Report.named("list", "List")
+                .in(language)
+                .page(Page.named("One").add(table))
+                .build();
+        assertThat(Opened.of(report).find("xl/styles.xml", "//numFmt/@formatCode"))
+                .containsExactlyInAnyOrder(locale + "0.0_.", "yyyy\\-mm\\-dd");
     }
 
     @Test

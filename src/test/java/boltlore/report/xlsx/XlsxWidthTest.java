@@ -56,7 +56,7 @@ class XlsxWidthTest {
                 .add(figures(14, new BigDecimal("1000000.5")))
                 .add(table)
                 .build();
-        List<LaidPage.LaidRow> rows = PageLayout.lay(page).rows();
+        List<LaidPage.LaidRow> rows = PageLayout.lay(page, "en").rows();
         double shortRow = rows.get(rows.size() - 2).height();
         assertThat(rows.get(rows.size() - 1).height()).isGreaterThan(shortRow * 1.5);
     }
@@ -67,7 +67,7 @@ class XlsxWidthTest {
         table.row().put("a", "a, b");
         table.row().put("a", "a,\nb");
         List<LaidPage.LaidRow> rows =
-                PageLayout.lay(Page.named("One").add(table).build()).rows();
+                PageLayout.lay(Page.named("One").add(table).build(), "en").rows();
         assertThat(rows.get(rows.size() - 1).height())
                 .isGreaterThan(rows.get(rows.size() - 2).height());
     }

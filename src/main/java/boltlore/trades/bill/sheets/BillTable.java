@@ -100,7 +100,10 @@ final class BillTable {
                 .text("hs", "HS code", 8, row -> customs(row, Customs::hs))
                 .text("origin", "Origin", 5, row -> customs(row, Customs::origin))
                 .text("tracked", "Track by", 6, row -> word(part(row).tracked()))
-                .text("calledBy", "Needed by", 34, row -> words.calledBy(row.item()));
+                .text("calledBy", "Needed by", 34, row -> words.calledBy(row.item()))
+                .code("positionId", row -> row.item().position().name().text())
+                .code("finishId", row -> row.item().finish())
+                .code("subSystem", ItemCost::subSystem);
     }
 
     private static Part part(ItemCost row) {

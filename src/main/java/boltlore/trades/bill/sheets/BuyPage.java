@@ -44,7 +44,7 @@ final class BuyPage {
     }
 
     private void what() {
-        spec.text("orderCode", "Supplier part no.", 14, Purchase::orderCode)
+        spec.text("supplierPart", "Supplier part no.", 14, Purchase::orderCode)
                 .text(
                         "part",
                         "Part number",
@@ -90,7 +90,7 @@ final class BuyPage {
                         purchase -> purchase.timing().startBy(due),
                         purchase -> purchase.timing().startDays())
                 .box(Column.tick("ordering", "Ordered"))
-                .box(Column.blank("stock", "From stock").atMost(10));
+                .box(Column.blank("fromStock", "From stock").atMost(10));
     }
 
     private static @Nullable BigDecimal told(Purchase purchase, Function<Buying, @Nullable BigDecimal> number) {

@@ -54,7 +54,8 @@ public final class ContentsReport {
     private Report report() {
         ReportBuilder report = Report.named("contents", phrases.say("title"))
                 .about(phrases.say("order") + " " + order.name())
-                .by(workshop.name());
+                .by(workshop.name())
+                .in(order.language());
         if (order.placed() != null) {
             report.dated(order.placed());
         }

@@ -47,7 +47,9 @@ final class ContentsTables {
                         8,
                         row -> phrases.unit(row.part().unit(), row.quantity()))
                 .column(Column.blank("tracked", phrases.say("tracked")).atMost(18), this::tracked)
-                .box(Column.tick("checked", phrases.say("checked")));
+                .box(Column.tick("checked", phrases.say("checked")))
+                .code("bag-id", BagRow::bag)
+                .code("finish-id", BagRow::finish);
         TableBuilder table = spec.empty();
         for (BagPage page : bags) {
             table.group(page.stage(), catalogue.workshop().stageSays(page.stage(), language));
@@ -97,7 +99,7 @@ final class ContentsTables {
                         phrases.say("unit"),
                         row -> phrases.unit(row.extra().unit(), row.extra().quantity()))
                 .text(
-                        "by",
+                        "supplied-by",
                         phrases.say("suppliedBy"),
                         row -> phrases.say(row.extra().suppliedByCustomer() ? "customerSupplies" : "us"))
                 .box(Column.tick("checked", phrases.say("checked")))

@@ -27,7 +27,7 @@ final class FindingsPage {
             .text("severity", "Severity", 10, row -> row.finding().severity().says())
             .text("by", "By", 12, Row::by)
             .text("kind", "Finding", 22, row -> row.finding().kind().code())
-            .text("sentence", "What was found", 60, row -> row.finding().says());
+            .text("says", "What was found", 60, row -> row.finding().says());
 
     private static final TableSpec<Waiver> WAIVERS = TableSpec.<Waiver>named("waivers")
             .text("finding", "Finding", 26, FindingsPage::waived)

@@ -7,6 +7,7 @@ import boltlore.findings.Severity;
 import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.BarChart;
+import boltlore.report.Look;
 import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -40,9 +41,9 @@ final class GlancePage {
                 .title("Order " + order.name() + " at a glance")
                 .add(particulars(order))
                 .heading("What was chosen")
-                .note(String.join(". ", ChoiceWords.say(order, Wording.ENGLISH)) + ".");
+                .note("chosen", String.join(". ", ChoiceWords.say(order, Wording.ENGLISH)) + ".");
         if (!order.notes().isEmpty()) {
-            page.add(Note.plain("Notes on the order", order.notes()));
+            page.add(new Note(Look.NOTE, "order", "Notes on the order", order.notes()));
         }
         totals(page);
         page.add(PriceBlock.shown(pricing));
@@ -55,8 +56,11 @@ final class GlancePage {
         FindingsPage.all(found)
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .sorted(Comparator.comparing(Finding::severity))
-                .forEach(finding -> page.add(Note.plain(
-                        finding.severity().says() + ", " + finding.kind().code(), finding.says())));
+                .forEach(finding -> page.add(new Note(
+                        Look.NOTE,
+                        "finding",
+                        finding.severity().says() + ", " + finding.kind().code(),
+                        finding.says())));
     }
 
     private void totals(PageBuilder page) {
@@ -79,6 +83,9 @@ final class GlancePage {
         } else {
             says.say("built", "Base vehicle built", built.toString());
         }
+        pricing.quotation()
+                .ifPresent(quotation ->
+                        says.say("quoted-in", "Price in", quotation.currency().getCurrencyCode()));
         times(says);
         says.say("findings", "Findings", FindingsPage.count(found));
         return says;

@@ -53,7 +53,7 @@ final class OrderHead {
         day(says, "placed", "Date of the order", order.placed());
         day(says, "due", "Kit due", order.due());
         String currency = catalogue.workshop().currency().getCurrencyCode();
-        return says.say("currency", "Currency", currency).say("catalogue", "Catalogue revision", revision());
+        return says.say("currency", "Costs in", currency).say("catalogue", "Catalogue revision", revision());
     }
 
     static void day(ParticularsBuilder says, String key, String label, @Nullable LocalDate day) {

@@ -3,6 +3,7 @@ package boltlore.trades.bill.sheets;
 import static boltlore.report.Formula.cell;
 import static boltlore.report.Formula.sum;
 
+import boltlore.report.Cell;
 import boltlore.report.Formula;
 import boltlore.report.Kind;
 import boltlore.report.Particulars;
@@ -15,7 +16,7 @@ import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 
 /** From direct cost over full cost to the price that is quoted, and the masses, on the bill and again on the front page. */
 final class PriceBlock {
@@ -45,7 +46,7 @@ final class PriceBlock {
                 .say("cost", "Direct cost of the kit", money, sum(value("own"), value("coating")), totals.cost());
         pricing.found().ifPresent(found -> {
             full(Bridge.of(found.cost()));
-            price(found, PriceBlock::worked);
+            price(found, new PriceFormulas(found)::of);
         });
         return withoutPrice();
     }
@@ -67,53 +68,33 @@ final class PriceBlock {
                         bridge.full());
     }
 
-    /** @param formula of a row of the quotation, by its key */
-    private void price(Calculation found, BiFunction<String, Quotation, Formula> formula) {
+    /** @param live formula of a row, by its key */
+    private void price(Calculation found, Function<String, Formula> live) {
         Quotation quotation = found.quotation();
         Kind quoted = Kind.money(quotation.currency());
-        say("kitPrice", "Price of the kit", quoted, formula, quotation, quotation.kitPrice());
+        says.say("kitPrice", "Price of the kit", quoted, live.apply("kitPrice"), quotation.kitPrice());
         if (!quotation.extras().isEmpty()) {
-            say("extras", "Extras", quoted, formula, quotation, quotation.extrasPrice());
+            BigDecimal extras = quotation.extrasPrice();
+            Formula formula = live.apply("extras");
+            says.add(
+                    "extras",
+                    "Extras",
+                    quoted,
+                    formula instanceof Formula.Fixed ? Cell.of(extras) : Cell.of(formula, extras));
         }
         if (quotation.discount().signum() != 0) {
             BigDecimal off = quotation.discount().negate();
-            say("discount", "Discount", quoted, formula, quotation, off);
+            says.say("discount", "Discount", quoted, live.apply("discount"), off);
         }
-        say("net", "Price before tax", quoted, formula, quotation, quotation.net());
-        say("tax", "Tax", quoted, formula, quotation, quotation.taxAmount());
-        say("total", "Price with tax", quoted, formula, quotation, quotation.total());
-        says.say("margin", "Margin on the price before tax", Kind.percent(2), found.marginLeftPercent());
-    }
-
-    private void say(
-            String key,
-            String label,
-            Kind kind,
-            BiFunction<String, Quotation, Formula> formula,
-            Quotation quotation,
-            BigDecimal amount) {
-        Formula live = formula.apply(key, quotation);
-        if (live instanceof Formula.Fixed) {
-            says.say(key, label, kind, amount);
-        } else {
-            says.say(key, label, kind, live, amount);
-        }
-    }
-
-    private static Formula worked(String key, Quotation quotation) {
-        return switch (key) {
-            case "kitPrice" -> Formula.fixed(quotation.kitPrice());
-            case "extras" -> Formula.fixed(quotation.extrasPrice());
-            case "discount" -> Formula.fixed(quotation.discount().negate());
-            case "tax" -> Formula.fixed(quotation.taxAmount());
-            case "total" -> sum(value("net"), value("tax"));
-            default -> net(quotation);
-        };
-    }
-
-    private static Formula net(Quotation quotation) {
-        Formula list = quotation.extras().isEmpty() ? value("kitPrice") : sum(value("kitPrice"), value("extras"));
-        return quotation.discount().signum() == 0 ? list : sum(list, value("discount"));
+        says.say("net", "Price before tax", quoted, live.apply("net"), quotation.net())
+                .say("tax", "Tax", quoted, live.apply("tax"), quotation.taxAmount())
+                .say("total", "Price with tax", quoted, live.apply("total"), quotation.total())
+                .say(
+                        "margin",
+                        "Margin on the price before tax",
+                        Kind.percent(2),
+                        live.apply("margin"),
+                        found.marginLeftPercent());
     }
 
     private ParticularsBuilder withoutPrice() {
@@ -124,12 +105,12 @@ final class PriceBlock {
     static ParticularsBuilder masses(CostedBill costed) {
         BigDecimal kit = costed.totals().massKg();
         BigDecimal film = KitFilm.kg(costed.bill(), costed.catalogue().finishes());
-        Kind kg = Kind.decimal(2);
+        Kind kg = Kind.decimal(2).in("kg");
         Formula both = sum(cell("masses", "kit", Particulars.VALUE), cell("masses", "film", Particulars.VALUE));
         return Particulars.named("masses")
-                .say("kit", "Mass of the kit, kg", kg, total("massExtended"), kit)
-                .say("film", "Film of powder, kg", kg, film)
-                .say("both", "Mass with film, kg", kg, both, kit.add(film));
+                .say("kit", "Mass of the kit", kg, total("massExtended"), kit)
+                .say("film", "Film of powder", kg, film)
+                .say("both", "Mass with film", kg, both, kit.add(film));
     }
 
     /** On the front page: the same figures, taken from the bill. */
@@ -140,12 +121,12 @@ final class PriceBlock {
         pricing.found().ifPresent(found -> {
             BigDecimal full = found.cost().kit().total();
             block.says.say("full", "Full cost of the kit", block.money, there("full"), full);
-            block.price(found, (key, quotation) -> there(key));
+            block.price(found, PriceBlock::there);
         });
         return block.withoutPrice();
     }
 
-    private static Formula value(String key) {
+    static Formula value(String key) {
         return cell(NAME, key, Particulars.VALUE);
     }
 

@@ -50,11 +50,11 @@ final class TotalsTable {
         rows.keySet().forEach(subSystem -> spec.add(table, subSystem, subSystem));
         table.total("kit", "Kit")
                 .sum("rows", BigDecimal.valueOf(costed.rows().size()))
-                .sum("own", kit.own())
+                .sum("partsAndManufacture", kit.own())
                 .sum("coating", kit.coating())
                 .sum("cost", kit.cost())
                 .sum("mass", kit.massKg())
-                .put("lead", costed.leadDays());
+                .put("longestLead", costed.leadDays());
         return table;
     }
 
@@ -63,17 +63,17 @@ final class TotalsTable {
         return TableSpec.<String>named(NAME)
                 .text("subSystem", "Sub-system", 24, subSystem -> subSystem)
                 .whole("rows", "Rows", "", subSystem -> items(subSystem).size())
-                .column(Column.money("own", "Parts and manufacture", currency), of("extended", Totals::own))
+                .column(Column.money("partsAndManufacture", "Parts and manufacture", currency), of("extended", Totals::own))
                 .column(Column.money("coating", "Coating", currency), of("coating", Totals::coating))
                 .column(
                         Column.money("cost", "Cost", currency),
                         subSystem -> Cell.of(
-                                sum(cell("own"), cell("coating")),
+                                sum(cell("partsAndManufacture"), cell("coating")),
                                 totals(subSystem).cost()))
                 .column(Column.percent("costShare", "Share of cost", 1), share("cost", Totals::cost))
                 .column(Column.decimal("mass", "Mass", 2).in("kg"), of("massExtended", Totals::massKg))
                 .column(Column.percent("massShare", "Share of mass", 1), share("mass", Totals::massKg))
-                .whole("lead", "Longest lead time", "days", subSystem -> leadDays(items(subSystem)));
+                .whole("longestLead", "Longest lead time", "days", subSystem -> leadDays(items(subSystem)));
     }
 
     private List<ItemCost> items(String subSystem) {

@@ -83,14 +83,14 @@ final class CostTables {
                 .text("operation", "Operation", work -> work.rate().operation())
                 .text("who", "Where", 12, work -> work.rate().outside() ? "outside" : "our own")
                 .money("rate", "Rate per hour", currency, work -> work.rate().perHour())
-                .decimal("set-up-min", "Set-up", "min", 1, Work::setUpMin)
-                .decimal("run-min", "Run", "min", 1, Work::runMin)
+                .decimal("set-up-time", "Set-up", "min", 1, Work::setUpMin)
+                .decimal("run-time", "Run", "min", 1, Work::runMin)
                 .money("set-up", "Set-up", currency, Work::setUp)
                 .money("run", "Run", currency, Work::run)
                 .of(all);
         table.total("total", "All work")
-                .sum("set-up-min", sum(all, Work::setUpMin))
-                .sum("run-min", sum(all, Work::runMin))
+                .sum("set-up-time", sum(all, Work::setUpMin))
+                .sum("run-time", sum(all, Work::runMin))
                 .sum("set-up", sum(all, Work::setUp))
                 .sum("run", sum(all, Work::run));
         return page("Work", "Work by operation")
@@ -145,7 +145,7 @@ final class CostTables {
     }
 
     private static String key(Element element) {
-        return element.name().toLowerCase(Locale.ROOT);
+        return element.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static BigDecimal sum(List<Work> all, Function<Work, BigDecimal> each) {

@@ -43,7 +43,7 @@ final class LeadPage {
         page.heading("Critical path").add(chain.of(path.chain()));
         page.heading("Order or release these first").add(slack("order-first").of(path.first(MOST)));
         page.heading("Near-critical").add(slack("near-critical").of(path.next(MOST)));
-        return page.note("Days are calendar days; dates are counted back from the day the kit is due"
+        return page.note("Days are calendar days; day 0 is the day on which the first step may start. Dates are counted back from the day the kit is due"
                 + (due == null ? ", which is not given yet" : ", " + due)
                 + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
                 + " contains; a companion that a part brings must be there when that part is put into something, not when"
@@ -57,7 +57,7 @@ final class LeadPage {
     /** Dates as on the bill: a day, or days before the kit is due where no day is given. */
     private TableSpec<Slot<Step>> steps(String name) {
         TableSpec<Slot<Step>> spec = TableSpec.<Slot<Step>>named(name)
-                .text("what", "Step", 34, slot -> slot.activity().what().what().says())
+                .text("step", "Step", 34, slot -> slot.activity().what().what().says())
                 .text(
                         "part",
                         "Part",
@@ -67,7 +67,9 @@ final class LeadPage {
                         "Name",
                         30,
                         slot -> compose(slot, part -> part.name().english()))
-                .whole("days", "Duration", "days", slot -> slot.activity().days());
+                .whole("duration", "Duration", "days", slot -> slot.activity().days());
+        spec.whole("earliest-start", "Earliest start", "day", Slot::earliestStart)
+                .whole("latest-start", "Latest start", "day", Slot::latestStart);
         LocalDate known = due;
         return known == null
                 ? spec.whole("start", "Start before the kit is due", "days", this::before)

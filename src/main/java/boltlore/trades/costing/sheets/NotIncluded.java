@@ -38,7 +38,7 @@ final class NotIncluded {
                 .map(says -> says.in(quoted.language()))
                 .toList();
         if (!never.isEmpty()) {
-            page.heading(quoted.phrases().say("notIncluded")).note(String.join(" ", never));
+            page.heading(quoted.phrases().say("notIncluded")).note("not-included", String.join(" ", never));
         }
         NotIncluded notTaken = new NotIncluded(quoted.bill().resolved().choices());
         List<String> options = notTaken.family.options().stream()
@@ -47,7 +47,7 @@ final class NotIncluded {
                 .map(offered -> words(offered, quoted.language()))
                 .toList();
         if (!options.isEmpty()) {
-            page.heading(quoted.phrases().say("notTaken")).note(String.join(". ", options) + ".");
+            page.heading(quoted.phrases().say("notTaken")).note("not-chosen", String.join(". ", options) + ".");
         }
     }
 

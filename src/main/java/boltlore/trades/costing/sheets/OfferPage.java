@@ -22,7 +22,7 @@ final class OfferPage {
 
     private static final int DAYS_IN_A_WEEK = 7;
 
-    private record Line(String says, BigDecimal amount) {}
+    private record Line(String key, String part, String says, BigDecimal amount) {}
 
     private final QuotedOrder quoted;
     private final Quotation quotation;
@@ -38,14 +38,14 @@ final class OfferPage {
         PageBuilder page = Page.named(phrases.say("page")).print(quoted.print());
         page.title(phrases.say("title")).add(head());
         page.heading(phrases.say("chosen"))
-                .note(String.join(". ", ChoiceWords.say(quoted.order(), quoted.language())) + ".");
+                .note("chosen", String.join(". ", ChoiceWords.say(quoted.order(), quoted.language())) + ".");
         page.heading(phrases.say("price")).add(prices());
         if (!quotation.extras().isEmpty()) {
-            page.note(phrases.say("extrasSay"));
+            page.note("extras", phrases.say("extrasSay"));
         }
         tax(page);
-        page.note(holds());
-        page.note(phrases.say("shipping", String.valueOf(quotation.leadDays()), String.valueOf(weeks())));
+        page.note("validity", holds());
+        page.note("readiness", phrases.say("shipping", String.valueOf(quotation.leadDays()), String.valueOf(weeks())));
         NotIncluded.on(page, quoted);
         return page.add(new Signatures(List.of(phrases.say("accept"), phrases.say("offer")), phrases.say("date")));
     }
@@ -60,20 +60,23 @@ final class OfferPage {
         }
         return says.say("on", phrases.say("on"), quotation.on())
                 .say("valid-until", phrases.say("validUntil"), quotation.validUntil())
+                .say("currency", phrases.say("currency"), quotation.currency().getCurrencyCode())
                 .say("lead", phrases.say("lead"), phrases.say("leadDays", String.valueOf(quotation.leadDays())));
     }
 
     /** Kit, extras, discount, tax and total, as the customer sees them. */
     private TableBuilder prices() {
-        List<Line> lines = new ArrayList<>(List.of(new Line(phrases.say("kit"), quotation.kitPrice())));
-        quotation.extras().forEach(extra -> lines.add(new Line(extra(extra), extra.price())));
+        List<Line> lines = new ArrayList<>(List.of(new Line("kit", "", phrases.say("kit"), quotation.kitPrice())));
+        quotation.extras().forEach(extra -> lines.add(new Line("extra", part(extra), extra(extra), extra.price())));
         if (quotation.discount().signum() != 0) {
             String discount = phrases.say("discount", phrases.number(quotation.discountPercent()));
-            lines.add(new Line(discount, quotation.discount().negate()));
+            lines.add(new Line("discount", "", discount, quotation.discount().negate()));
         }
         TableBuilder table = TableSpec.<Line>named("price")
                 .text("position", phrases.say("position"), 76, Line::says)
                 .money("amount", phrases.say("amount"), quotation.currency(), Line::amount)
+                .code("line", Line::key)
+                .code("part", Line::part)
                 .of(lines);
         table.total("net", phrases.say("net")).sum("amount", quotation.net());
         SalesTax tax = quotation.tax();
@@ -83,6 +86,10 @@ final class OfferPage {
         }
         table.total("total", phrases.say("total")).put("amount", quotation.total());
         return table;
+    }
+
+    private static String part(QuotedExtra extra) {
+        return extra.part() == null ? "" : extra.part().text();
     }
 
     private String extra(QuotedExtra extra) {
@@ -95,6 +102,7 @@ final class OfferPage {
 
     private void tax(PageBuilder page) {
         page.note(
+                "tax",
                 quotation.tax() == null
                         ? phrases.say("noTax")
                         : quotation.tax().because().in(quoted.language()));

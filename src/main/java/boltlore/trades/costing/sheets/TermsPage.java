@@ -26,8 +26,9 @@ final class TermsPage {
         PageBuilder page = Page.named(phrases.say("termsPage")).print(quoted.print());
         page.title(phrases.say("terms"));
         UnusedBrackets.on(page, quoted);
-        page.heading(phrases.say("weight")).note(WeightStatement.say(weighing, phrases));
-        page.heading(phrases.say("charging")).note(charging(quoted.order().choices()));
+        page.heading(phrases.say("weight")).note("weight", WeightStatement.say(weighing, phrases));
+        page.heading(phrases.say("charging"))
+                .note("charging", charging(quoted.order().choices()));
         cautions(page);
         return page;
     }

@@ -85,6 +85,8 @@ final class WorkedOut {
                 return of(quotient.dividend()).divide(of(quotient.divisor()), MathContext.DECIMAL128);
             } else if (formula instanceof Formula.Rounded rounded) {
                 return of(rounded.formula()).setScale(rounded.scale(), RoundingMode.HALF_UP);
+            } else if (formula instanceof Formula.RoundedUp up) {
+                return of(up.formula()).setScale(0, RoundingMode.UP);
             }
             return ofColumn(formula);
         }
