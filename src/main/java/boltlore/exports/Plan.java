@@ -94,16 +94,17 @@ final class Plan {
             Manifest.Entry entry = before.files().get(name);
             OnDisk standing = standing(name, print);
             boolean same = print.equals(standing.print());
-            boolean untouched = entry != null && entry.print().equals(standing.print());
+            Manifest.Entry untouched = entry != null && entry.print().equals(standing.print()) ? entry : null;
             boolean carried = carriedOver.length() > 0 && carriedOver.equals(standing.print());
-            boolean ours =
-                    entry != null && (untouched || carried) && entry.set().equals(set.name());
+            boolean ours = entry != null
+                    && (untouched != null || carried)
+                    && entry.set().equals(set.name());
             boolean free = folder.leadsTo(name) && (!standing.there() || same || ours);
             boolean madeOfThis = entry != null && entry.print().equals(print);
             if (!free && (!mayStandBeside || (entry == null && time == 0) || !folder.leadsTo(name))) {
                 faults.add(
-                        untouched && standing.there()
-                                ? Unwritten.others(shown.resolve(name), entry.set())
+                        untouched != null && standing.there()
+                                ? Unwritten.others(shown.resolve(name), untouched.set())
                                 : Unwritten.wouldLose(shown.resolve(name), entry != null));
                 return;
             }
@@ -121,10 +122,9 @@ final class Plan {
 
     /** What stands there already as it is to be stays what it was: the sheet of who wrote it first. */
     private static Manifest.Entry entry(SheetSet set, Print print, Manifest.@Nullable Entry same) {
-        boolean anothers = same != null && !same.set().equals(set.name());
-        return anothers
-                ? new Manifest.Entry(same.set(), same.of(), print)
-                : new Manifest.Entry(set.name(), set.of(), print);
+        return same == null || same.set().equals(set.name())
+                ? new Manifest.Entry(set.name(), set.of(), print)
+                : new Manifest.Entry(same.set(), same.of(), print);
     }
 
     private void come(Coming comes, Manifest.Entry entry, OnDisk standing) {

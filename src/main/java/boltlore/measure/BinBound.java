@@ -14,7 +14,11 @@ public final class BinBound {
     /** Pieces of one size, in the unit of the room. */
     public record Sized(long size, long count) {}
 
-    /** @param room of each bin, all alike */
+    /**
+     * How many bins it takes at least.
+     *
+     * @param room of each bin, all alike
+     */
     public static long least(List<Sized> pieces, long room) {
         LongStream small = pieces.stream().mapToLong(Sized::size).filter(size -> 2 * size <= room);
         return LongStream.concat(LongStream.of(0), small)

@@ -63,7 +63,7 @@ class CutCommandTest {
         JsonNode materials = tables(order).get("materials");
         assertThat(materials).isNotEmpty().allSatisfy(material -> {
             assertThat(material.get("cost").asText())
-                    .isEqualTo(material.get("least").asText());
+                    .isEqualTo(material.get("lower-bound").asText());
             assertThat(material.get("gap").asInt()).isZero();
         });
     }

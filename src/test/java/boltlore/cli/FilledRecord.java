@@ -45,7 +45,7 @@ final class FilledRecord {
                     .get(0)
                     .get("tables")
                     .get("boxes")
-                    .forEach(box -> tests.computeIfAbsent(box.get("test").asText(), test -> new ArrayList<>())
+                    .forEach(box -> tests.computeIfAbsent(box.get("test-id").asText(), test -> new ArrayList<>())
                             .add(box));
             tests.forEach(filled::fill);
             return filled;

@@ -65,7 +65,7 @@ class FixingsCommandTest {
                 .hasSizeGreaterThan(50)
                 .anySatisfy(joint -> assertThat(joint.get("torque").isNumber()).isTrue())
                 .allSatisfy(joint -> assertThat(joint.get("torque").isNull())
-                        .isEqualTo(joint.get("stands").isNull())
+                        .isEqualTo(joint.get("torque-table").isNull())
                         .isEqualTo(joint.get("friction").isNull()));
     }
 
@@ -77,7 +77,7 @@ class FixingsCommandTest {
                 .get(0));
         long safety = 0;
         for (JsonNode joint : joints) {
-            safety += joint.get("sign").isNull() ? 0 : 1;
+            safety += joint.get("to-sign").isNull() ? 0 : 1;
         }
         byte[] xlsx = Files.readAllBytes(out().resolve("BL-1001/fixings.xlsx"));
         List<Row> rows;

@@ -213,7 +213,7 @@ class KitCommandTest {
                         "waiver without finding inlet of another market: type-2",
                         "waiver without finding no mask in that size",
                         "waiver without finding bolt without torque: lifting-eye");
-        assertThat(findings.findValuesAsText("says"))
+        assertThat(findings.findValuesAsText("sentence"))
                 .contains("The order waives 'no mask in that size', but the kit has no such finding.");
         assertThat(findings)
                 .anyMatch(finding -> finding.path("rule").asText().equals("An unused bracket is kept on purpose"));

@@ -24,8 +24,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -129,7 +129,7 @@ class OnePriceTest {
         onBill.putAll(days(table(books.get("bill"), "buy"), "orderBy"));
         onBill.putAll(days(table(books.get("bill"), "make"), "release"));
 
-        Map<String, LocalDate> first = days(table(books.get("cost-statement"), "first"), "start");
+        Map<String, LocalDate> first = days(table(books.get("cost-statement"), "order-first"), "start");
 
         assertThat(first).hasSizeGreaterThan(5);
         assertThat(onBill).containsAllEntriesOf(first);

@@ -41,7 +41,7 @@ class ShipCommandTest {
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("modules (UN")
-                .contains("3480) or hoist")
+                .contains("(UN 3480)")
                 .contains("2 sheets written to ");
         assertThat(out().resolve("BL-1001/shipping-papers.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-2001/json/shipping-papers.json")).isRegularFile();
@@ -52,9 +52,9 @@ class ShipCommandTest {
         String shipped = boltlore("ship", FIRST, "--out", out()).out().replaceAll("\\s+", " ");
         String kit = boltlore("kit", FIRST, "--out", out().resolve("kit")).out().replaceAll("\\s+", " ");
 
-        assertThat(shipped).contains("Check, ship: destination not told: The destination is not given (--to)");
+        assertThat(shipped).contains("Check, ship: destination not given: The destination is not given (--to)");
         assertThat(kit)
-                .contains("Note, ship: destination not told yet: The destination is not given yet")
+                .contains("Note, ship: destination not given yet: The destination is not given yet")
                 .doesNotContain("--to");
     }
 
@@ -162,7 +162,8 @@ class ShipCommandTest {
         Ran ran = boltlore("ship", "catalog/orders/bl-1002.json", "--to", "DE", "--out", out());
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("Stop, ship: brackets not decided: chiller-bracket, compressor-bracket, export-bracket");
+                .contains(
+                        "Stop, ship: brackets not decided: Battery chiller bracket (chiller-bracket), Compressor bracket");
         Ran decided = boltlore("ship", "catalog/orders/bl-1003.json", "--to", "DE", "--out", out());
         assertThat(decided.exit()).as("%s", decided).isZero();
     }

@@ -83,7 +83,8 @@ public final class CsvWriter implements ReportWriter {
             place(places, GROUP);
         }
         tables.forEach(table -> table.columns().forEach(column -> place(places, heading(column))));
-        tables.forEach(table -> table.rows().forEach(row -> row.codes().keySet().forEach(code -> place(places, words(code)))));
+        tables.forEach(table ->
+                table.rows().forEach(row -> row.codes().keySet().forEach(code -> place(places, words(code)))));
         return places;
     }
 

@@ -16,7 +16,11 @@ import java.util.stream.Stream;
  */
 public record RecordVerdict(List<FilmVerdict> film, List<PowderVerdict> powder, Findings apart) {
 
-    /** @param filmRead whether the record is of film, though nothing may be filled in yet */
+    /**
+     * Judges what was written down of a plan.
+     *
+     * @param filmRead whether the record is of film, though nothing may be filled in yet
+     */
     public static RecordVerdict of(
             CoatPlan plan, boolean filmRead, List<FilmReading> readings, List<PowderIssued> issued, Workshop workshop) {
         FilmPlaces places = new FilmPlaces(plan);

@@ -38,7 +38,7 @@ public final class RemnantsFile {
         return JsonFile.parse(file, bytes).then(json -> new RemnantsFile(catalogue).rack(json));
     }
 
-    /** The file's text, which {@link #read} reads again. */
+    /** The file's text, which {@link #parse} reads again. */
     static String written(RemnantRack rack) {
         return JsonOut.object()
                 .put("$schema", SCHEMA)

@@ -71,8 +71,11 @@ record ClampedJoint(JointFacts facts, List<BoltedJoint> bolts) {
     /** p = F / A under the heads of the bolts that press most, in MPa. */
     Optional<BigDecimal> pressureMpa() {
         JointFacts.Bearing bearing = facts.bearing();
+        if (bearing == null) {
+            return Optional.empty();
+        }
         BigDecimal most = null;
-        for (BoltedJoint bolt : bearing == null ? List.<BoltedJoint>of() : bolts) {
+        for (BoltedJoint bolt : bolts) {
             BigDecimal pressure = pressureMpa(bolt, bearing).orElse(null);
             if (pressure == null) {
                 return Optional.empty();

@@ -33,7 +33,11 @@ final class ExtrasTable {
                 .text("extra", "Extra", 24, i -> says(extras.get(i).extra(), costed))
                 .quantity("quantity", "Quantity", "", i -> extras.get(i).extra().quantity())
                 .text("unit", "Unit", 5, i -> extras.get(i).extra().unit())
-                .text("suppliedBy", "Supplied by", 8, i -> extras.get(i).extra().suppliedByCustomer() ? "customer" : "us")
+                .text(
+                        "suppliedBy",
+                        "Supplied by",
+                        8,
+                        i -> extras.get(i).extra().suppliedByCustomer() ? "customer" : "us")
                 .money(
                         "cost",
                         "Direct cost",

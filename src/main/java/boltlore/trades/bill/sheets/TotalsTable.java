@@ -63,7 +63,9 @@ final class TotalsTable {
         return TableSpec.<String>named(NAME)
                 .text("subSystem", "Sub-system", 24, subSystem -> subSystem)
                 .whole("rows", "Rows", "", subSystem -> items(subSystem).size())
-                .column(Column.money("partsAndManufacture", "Parts and manufacture", currency), of("extended", Totals::own))
+                .column(
+                        Column.money("partsAndManufacture", "Parts and manufacture", currency),
+                        of("extended", Totals::own))
                 .column(Column.money("coating", "Coating", currency), of("coating", Totals::coating))
                 .column(
                         Column.money("cost", "Cost", currency),

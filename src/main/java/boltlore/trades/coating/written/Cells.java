@@ -52,15 +52,20 @@ final class Cells {
         if (cell.isEmpty()) {
             return Optional.empty();
         }
-        for (DateTimeFormatter format : DAYS) {
-            try {
-                return Optional.of(LocalDate.parse(cell, format));
-            } catch (DateTimeParseException other) {
-                continue;
-            }
+        Optional<LocalDate> day =
+                DAYS.stream().flatMap(format -> day(cell, format).stream()).findFirst();
+        if (day.isEmpty()) {
+            faults.add(table.fault(line, heading, "'" + cell + "'", "a day such as 2026-06-01 or 1.6.2026"));
         }
-        faults.add(table.fault(line, heading, "'" + cell + "'", "a day such as 2026-06-01 or 1.6.2026"));
-        return Optional.empty();
+        return day;
+    }
+
+    private static Optional<LocalDate> day(String cell, DateTimeFormatter format) {
+        try {
+            return Optional.of(LocalDate.parse(cell, format));
+        } catch (DateTimeParseException otherFormat) {
+            return Optional.empty();
+        }
     }
 
     /** Numbers above 0 and up to that; a fault for each that is none. */

@@ -43,11 +43,12 @@ final class LeadPage {
         page.heading("Critical path").add(chain.of(path.chain()));
         page.heading("Order or release these first").add(slack("order-first").of(path.first(MOST)));
         page.heading("Near-critical").add(slack("near-critical").of(path.next(MOST)));
-        return page.note("Days are calendar days; day 0 is the day on which the first step may start. Dates are counted back from the day the kit is due"
-                + (due == null ? ", which is not given yet" : ", " + due)
-                + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
-                + " contains; a companion that a part brings must be there when that part is put into something, not when"
-                + " it is made. Nothing is taken from stock.");
+        return page.note(
+                "Days are calendar days; day 0 is the day on which the first step may start. Dates are counted back from the day the kit is due"
+                        + (due == null ? ", which is not given yet" : ", " + due)
+                        + ". Slack is how late a step may be without moving the day of shipping. A part waits for all that it"
+                        + " contains; a companion that a part brings must be there when that part is put into something, not when"
+                        + " it is made. Nothing is taken from stock.");
     }
 
     private TableSpec<Slot<Step>> slack(String name) {

@@ -64,7 +64,8 @@ public final class QuotationSheet {
                                 "what",
                                 quoted.phrases().say("what"),
                                 96,
-                                subSystem -> String.join(quoted.phrases().say("and"), Objects.requireNonNull(positions.get(subSystem))))
+                                subSystem -> String.join(
+                                        quoted.phrases().say("and"), Objects.requireNonNull(positions.get(subSystem))))
                         .of(quoted.catalogue().workshop().subSystems().stream()
                                 .filter(positions::containsKey)
                                 .toList()));
