@@ -190,9 +190,11 @@ class CsvWriterTest {
                 .build();
         SheetFile facts = new CsvWriter().write(report).get(1);
         assertThat(facts.name()).isEqualTo("quotation-facts.csv");
-        assertThat(new String(facts.content(), StandardCharsets.UTF_8))
-                .isEqualTo("subject,fact,says,value,unit\r\nBL-1,added,Added,10,kg\r\n"
-                        + "BL-1,price.total.amount,\"Total, Amount\",-2.5,AUD\r\n");
+        assertThat(new String(facts.content(), StandardCharsets.UTF_8)).isEqualTo("""
+                        subject,fact,says,value,unit\r
+                        BL-1,added,Added,10,kg\r
+                        BL-1,price.total.amount,"Total, Amount",-2.5,AUD\r
+                        """);
     }
 
     @Test
