@@ -39,12 +39,17 @@ class KitFindingsTest {
                 new ArrayList<>(
                         found.stream().filter(one -> one.startsWith("kit ")).toList())));
         for (Trade trade : Trades.ALL) {
-            each(trade.name()).forEach((order, found) -> union.get(order).addAll(found));
+            each(trade.name()).forEach((order, found) -> union.get(order).addAll(own(found)));
         }
 
         assertThat(kits).hasSize(17).isEqualTo(all);
         kits.forEach((order, found) ->
                 assertThat(wherever(found)).as(order).containsExactlyInAnyOrderElementsOf(wherever(union.get(order))));
+    }
+
+    /** A trade repeats why it makes nothing of an order that stops. */
+    private static List<String> own(List<String> found) {
+        return found.stream().filter(one -> !one.startsWith("kit ")).toList();
     }
 
     /** Where it goes is a note in the kit, and to be checked once it ships. */
