@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -81,13 +82,11 @@ final class FilledFilm {
     }
 
     Path in(Path file) throws IOException {
-        StringBuilder text = new StringBuilder();
-        try (var printer = CSVFormat.RFC4180.print(text)) {
-            printer.printRecord(headings);
-            for (Map<String, String> row : rows) {
-                printer.printRecord(headings.stream().map(row::get));
-            }
-        }
+        Stream<List<String>> values =
+                rows.stream().map(row -> headings.stream().map(row::get).toList());
+        String text = Stream.concat(Stream.of(headings), values)
+                .map(line -> CSVFormat.RFC4180.format(line.toArray()) + "\r\n")
+                .collect(Collectors.joining());
         return Files.writeString(file, text);
     }
 }
