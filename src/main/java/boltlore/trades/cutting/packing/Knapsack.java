@@ -14,8 +14,8 @@ final class Knapsack {
     private static final int LEAST_CELLS = 4_000;
     private static final int MOST_STEPS = 2_000_000;
 
-    /** A bound is worked out a few times only, choices that fit hundreds of times. */
-    private static final int FINER_FOR_BOUNDS = 8;
+    /** What is worked out a few times only may be worked out more finely than what is hundreds of times. */
+    private static final int FINER = 8;
 
     /** So many of a kind, taken all or not at all. */
     private record Lot(int kind, int times, int cells, long value) {}
@@ -26,10 +26,10 @@ final class Knapsack {
     private final long[][] takes;
     private final int kinds;
 
-    private Knapsack(Task task, int[] wanted, long[] values, boolean up) {
+    private Knapsack(Task task, int[] wanted, long[] values, boolean up, boolean fine) {
         kinds = wanted.length;
         long widest = task.stocks().stream().mapToLong(Stock::room).max().orElse(1);
-        step = step(widest, wanted, up ? 1 : FINER_FOR_BOUNDS);
+        step = step(widest, wanted, fine ? FINER : 1);
         int cells = (int) (widest / step);
         for (int kind = 0; kind < kinds; kind++) {
             long length = task.kinds().get(kind).length();
@@ -43,13 +43,13 @@ final class Knapsack {
     }
 
     /** Choices that fit. */
-    static Knapsack fitting(Task task, int[] wanted, long[] values) {
-        return new Knapsack(task, wanted, values, true);
+    static Knapsack fitting(Task task, int[] wanted, long[] values, boolean fine) {
+        return new Knapsack(task, wanted, values, true, fine);
     }
 
     /** Values that are never too small. */
     static Knapsack bounding(Task task, int[] wanted, long[] values) {
-        return new Knapsack(task, wanted, values, false);
+        return new Knapsack(task, wanted, values, false, true);
     }
 
     private static long step(long widest, int[] wanted, int finer) {

@@ -1,6 +1,8 @@
 package boltlore.trades.cutting.packing;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Packs a task as well as is known: textbook rules first; where they do not meet the bound, a linear program that gives a
@@ -9,7 +11,7 @@ import java.util.List;
 public final class Packer {
 
     /** Above this the linear program takes too long; the bound by length is good then anyway. */
-    private static final int MOST_KINDS_TO_SOLVE = 150;
+    private static final int MOST_KINDS_TO_SOLVE = 400;
 
     private Packer() {}
 
@@ -24,10 +26,11 @@ public final class Packer {
             bound = affordable.atLeast(quickBound(task), task.roomToBuy());
         }
         if (best.cost() > bound && task.kinds().size() <= MOST_KINDS_TO_SOLVE) {
+            Set<CuttingPattern> patterns = new LinkedHashSet<>(best.bars());
             ColumnGeneration solved = ColumnGeneration.solved(
-                    task, task.counts(), new int[task.stocks().size()]);
+                    task, task.counts(), new int[task.stocks().size()], patterns);
             bound = Math.max(bound, affordable.atLeast(Bounds.byPrices(task, solved.prices()), task.roomToBuy()));
-            best = DivingHeuristic.from(task, solved, best, bound);
+            best = DivingHeuristic.from(task, solved, patterns, best, bound);
         }
         return best.cost() > bound ? searched(task, best, bound, affordable) : packing(best, bound);
     }

@@ -17,12 +17,13 @@ final class SlantedKnapsack {
 
     private final List<CuttingPlan> choices = new ArrayList<>();
 
-    private SlantedKnapsack(Task task, int[] wanted, long[] values, boolean fitting) {
+    private SlantedKnapsack(Task task, int[] wanted, long[] values, boolean fitting, boolean fine) {
         int[] slants = IntStream.range(0, task.exposure().size())
                 .filter(slant -> isWanted(task, wanted, values, slant))
                 .toArray();
         if (slants.length > MOST_SLANTS) {
-            Knapsack all = fitting ? Knapsack.fitting(task, wanted, values) : Knapsack.bounding(task, wanted, values);
+            Knapsack all =
+                    fitting ? Knapsack.fitting(task, wanted, values, fine) : Knapsack.bounding(task, wanted, values);
             choices.add(new CuttingPlan(all, fitting ? task.mostExposed() : 0));
             return;
         }
@@ -34,19 +35,24 @@ final class SlantedKnapsack {
                 lost += holds[slants[i]] ? lost(task, wanted, slants[i], fitting) : 0;
             }
             int[] allowed = allowed(task, wanted, holds);
-            Knapsack of = fitting ? Knapsack.fitting(task, allowed, values) : Knapsack.bounding(task, allowed, values);
+            Knapsack of =
+                    fitting ? Knapsack.fitting(task, allowed, values, fine) : Knapsack.bounding(task, allowed, values);
             choices.add(new CuttingPlan(of, lost));
         }
     }
 
-    /** Choices that fit. */
-    static SlantedKnapsack fitting(Task task, int[] wanted, long[] values) {
-        return new SlantedKnapsack(task, wanted, values, true);
+    /**
+     * Choices that fit.
+     *
+     * @param fine whether lengths are rounded less, which takes longer
+     */
+    static SlantedKnapsack fitting(Task task, int[] wanted, long[] values, boolean fine) {
+        return new SlantedKnapsack(task, wanted, values, true, fine);
     }
 
     /** Values that are never too small. */
     static SlantedKnapsack bounding(Task task, int[] wanted, long[] values) {
-        return new SlantedKnapsack(task, wanted, values, false);
+        return new SlantedKnapsack(task, wanted, values, false, true);
     }
 
     private static boolean isWanted(Task task, int[] wanted, long[] values, int slant) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -84,7 +85,7 @@ class PackingLaws {
     void the_bounds_hold(@ForAll("smallTasks") Task task) {
         long least = AllWays.leastCost(task);
         ColumnGeneration solved = ColumnGeneration.solved(
-                task, task.counts(), new int[task.stocks().size()]);
+                task, task.counts(), new int[task.stocks().size()], new LinkedHashSet<>());
         assertThat(Bounds.byPrices(task, solved.prices())).isLessThanOrEqualTo(least);
         assertThat(Packer.quickBound(task)).isLessThanOrEqualTo(least);
     }
