@@ -22,6 +22,8 @@ public record BarStock(Saw saw, BigDecimal acrossMm, boolean turns, BigDecimal k
 
     /** Length of the longest piece that can be cut. */
     public BigDecimal longestPieceMm() {
-        return BigDecimal.valueOf(longest().lengthMm()).subtract(saw.headTrimMm());
+        return BigDecimal.valueOf(longest().lengthMm())
+                .subtract(saw.headTrimMm())
+                .subtract(saw.heldTailMm());
     }
 }

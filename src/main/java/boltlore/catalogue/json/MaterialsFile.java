@@ -19,7 +19,8 @@ final class MaterialsFile {
     private static final Allowed<String> FORMS = Allowed.of("sheet", "plate", "tube", "bar", "angle", "cable");
 
     /** Stands in where the saw that a material names is not known, which is a fault by itself. */
-    private static final Saw NO_SAW = new Saw("", "", BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
+    private static final Saw NO_SAW =
+            new Saw("", "", BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
 
     /** Above the half of the thickness no sheet has its neutral line. */
     private static final Range K_FACTOR = new Range(BigDecimal.ZERO, false, new BigDecimal("0.5"));
@@ -41,6 +42,7 @@ final class MaterialsFile {
                 reader.text("says"),
                 reader.decimal("kerfMm", Range.above(0, 50)),
                 reader.decimal("headTrimMm", Range.between(0, 1000)),
+                reader.decimal("heldTailMm", Range.between(0, 1000)),
                 reader.decimal("steepestDegrees", Range.between(0, 80)));
     }
 
@@ -81,9 +83,10 @@ final class MaterialsFile {
             }
         }
         if (stock.longestPieceMm().signum() <= 0) {
-            String trim = stock.saw().headTrimMm().toPlainString();
+            BigDecimal lost = stock.saw().headTrimMm().add(stock.saw().heldTailMm());
             String longest = "bars of at most " + stock.longest().lengthMm() + " mm";
-            reader.faultAt("bars", longest, "bars longer than the head trim of " + trim + " mm", "");
+            String longer = "bars longer than head trim and held tail of " + lost.toPlainString() + " mm";
+            reader.faultAt("bars", longest, longer, "");
         }
     }
 

@@ -39,7 +39,8 @@ final class SawnPieces {
         if (cut.lengthMm().compareTo(bars.longestPieceMm()) > 0) {
             String longest = "at most " + mm(bars.longestPieceMm()) + ": the longest bar is "
                     + bars.longest().lengthMm() + " mm, its head trim "
-                    + mm(bars.saw().headTrimMm());
+                    + mm(bars.saw().headTrimMm()) + ", its held tail "
+                    + mm(bars.saw().heldTailMm());
             fault(cut, found, longest, "Buy longer bars, or join it from shorter pieces.");
         } else if (cut.lengthMm().compareTo(bars.saw().kerfMm()) <= 0) {
             fault(cut, found, "longer than the saw's kerf of " + mm(bars.saw().kerfMm()), "");

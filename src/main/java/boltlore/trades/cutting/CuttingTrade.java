@@ -111,8 +111,9 @@ public final class CuttingTrade extends Trade {
                     "Add 'stock' to that material.");
         }
         String longest =
-                "pieces that the longest bar of " + bars.longest().lengthMm() + " mm gives after its head trim of "
-                        + bars.saw().headTrimMm().toPlainString() + " mm, slanted cuts included";
+                "pieces that the longest bar of " + bars.longest().lengthMm() + " mm gives without its head trim of "
+                        + bars.saw().headTrimMm().toPlainString() + " mm and its held tail of "
+                        + bars.saw().heldTailMm().toPlainString() + " mm, slanted cuts included";
         return Fault.of(
                 "materials.json", part + ", too long for '" + not.material() + "'", longest, "Buy longer bars.");
     }

@@ -73,7 +73,8 @@ final class MaterialPlanner {
         BarLayout layout = layout(List.of(set));
         LaidPiece last = layout.pieces().get(layout.pieces().size() - 1);
         BigDecimal longest = BigDecimal.valueOf(stock.longest().lengthMm());
-        return last.toMm().compareTo(longest) <= 0 && load(set) <= sawing.room(longest);
+        return last.toMm().compareTo(longest.subtract(stock.saw().heldTailMm())) <= 0
+                && load(set) <= sawing.room(longest);
     }
 
     private long load(PieceSet set) {
@@ -110,7 +111,7 @@ final class MaterialPlanner {
                         entry.getKey().ends(),
                         entry.getValue().size()))
                 .toList();
-        return new Task(kinds, stocks.stocks(), sawing.exposure(), sawing.kerf(), Sawing.up(stock.keepFromMm()));
+        return new Task(kinds, stocks.stocks(), sawing.exposure(), sawing.lastCut(), sawing.keepFrom());
     }
 
     private List<PieceSet> sets(CuttingPattern bar) {

@@ -87,6 +87,7 @@ final class SawPage {
                 .say("saw", "Saw", saw.says())
                 .say("kerf", "Kerf", Digits.plain(saw.kerfMm()) + " mm")
                 .say("trim", "Head trim", Digits.plain(saw.headTrimMm()) + " mm, its cut included")
+                .say("tail", "Held by the vice", Digits.plain(saw.heldTailMm()) + " mm at the tail, not to be cut")
                 .say("keep", "Shortest remnant kept", Digits.plain(stock.keepFromMm()) + " mm")
                 .say("lengths", "Bars are bought in", lengths(stock))
                 .say("turn", "Mitres nested", stock.turns() ? "yes" : "no");

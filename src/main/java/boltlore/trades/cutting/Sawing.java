@@ -79,9 +79,23 @@ final class Sawing {
         return kerf(BigDecimal.ZERO);
     }
 
-    /** The trimmed bar, and the kerf that its last piece does not need. */
+    /** The trimmed bar; where nothing of it is held, with the kerf that a last piece that ends with the bar does not need. */
     long room(BigDecimal lengthMm) {
-        return down(lengthMm.subtract(stock.saw().headTrimMm())) + kerf();
+        return down(sawableMm(lengthMm)) + (stock.saw().heldTailMm().signum() > 0 ? 0 : kerf());
+    }
+
+    private BigDecimal sawableMm(BigDecimal lengthMm) {
+        return lengthMm.subtract(stock.saw().headTrimMm()).subtract(stock.saw().heldTailMm());
+    }
+
+    /** What the packing must leave of a bar for the rest to be kept, beside what is held of it. */
+    long keepFrom() {
+        return Math.max(0, up(stock.keepFromMm().subtract(stock.saw().heldTailMm())));
+    }
+
+    /** The kerf of the cut after the last piece, as far as the room does not count it. */
+    long lastCut() {
+        return stock.saw().heldTailMm().signum() > 0 ? 0 : kerf();
     }
 
     /** Whether the pieces of the set lie against others with their slanted ends. */

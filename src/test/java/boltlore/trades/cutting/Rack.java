@@ -22,6 +22,7 @@ final class Rack {
     private final List<Remnant> remnants = new ArrayList<>();
     private String kerfMm = "0";
     private String headTrimMm = "0";
+    private String heldTailMm = "0";
     private String acrossMm = "40";
     private boolean turns = true;
     private String keepFromMm = "300";
@@ -34,6 +35,11 @@ final class Rack {
     Rack saw(String kerf, String headTrim) {
         kerfMm = kerf;
         headTrimMm = headTrim;
+        return this;
+    }
+
+    Rack heldTail(String mm) {
+        heldTailMm = mm;
         return this;
     }
 
@@ -92,14 +98,24 @@ final class Rack {
     }
 
     Rack withoutRemnants() {
-        Rack rack = new Rack().saw(kerfMm, headTrimMm).across(acrossMm).keepFrom(keepFromMm);
+        Rack rack = new Rack()
+                .saw(kerfMm, headTrimMm)
+                .heldTail(heldTailMm)
+                .across(acrossMm)
+                .keepFrom(keepFromMm);
         rack.bars.addAll(bars);
         rack.sets.addAll(sets);
         return turns ? rack : rack.notTurning();
     }
 
     MaterialPlanner planner() {
-        Saw saw = new Saw("saw", "Saw", new BigDecimal(kerfMm), new BigDecimal(headTrimMm), new BigDecimal("60"));
+        Saw saw = new Saw(
+                "saw",
+                "Saw",
+                new BigDecimal(kerfMm),
+                new BigDecimal(headTrimMm),
+                new BigDecimal(heldTailMm),
+                new BigDecimal("60"));
         BarStock stock = new BarStock(saw, new BigDecimal(acrossMm), turns, new BigDecimal(keepFromMm), bars);
         Material material = new Material(MATERIAL, "Tube", "tube", new BigDecimal("7850"), null, null, stock, null);
         return new MaterialPlanner(material, sets, remnants);

@@ -82,6 +82,31 @@ class SawingTest {
         }
 
         @Test
+        @DisplayName("nothing is cut from the tail that the vice holds, and the last piece needs its cut")
+        void the_held_tail() {
+            Rack rack = new Rack()
+                    .bar(3000, "1")
+                    .saw("2.5", "10")
+                    .heldTail("60")
+                    .pieces(1, "990")
+                    .pieces(1, "1935");
+            assertThat(rack.plan().bars()).hasSize(1);
+            assertThat(rest(rack)).isEqualByComparingTo("60");
+        }
+
+        @Test
+        @DisplayName("a thousandth more would reach into the held tail and needs another bar")
+        void into_the_held_tail() {
+            Rack rack = new Rack()
+                    .bar(3000, "1")
+                    .saw("2.5", "10")
+                    .heldTail("60")
+                    .pieces(1, "990")
+                    .pieces(1, "1935.001");
+            assertThat(rack.plan().bars()).hasSize(2);
+        }
+
+        @Test
         void a_thousandth_more_needs_another_bar() {
             Rack rack =
                     new Rack().bar(3000, "1").saw("2.5", "10").pieces(1, "990").pieces(1, "1997.501");
