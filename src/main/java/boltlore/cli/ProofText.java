@@ -36,7 +36,9 @@ final class ProofText {
 
     private void print() {
         screen.heading(proof.family().name() + ": " + number(proof.answers().size()) + " statements about "
-                + number(proof.orders()) + " valid orders");
+                + (proof.orders() instanceof Count.Exactly
+                        ? number(proof.orders()) + " valid orders"
+                        : "valid orders"));
         if (proof.orders() instanceof Count.GivenUp givenUp) {
             screen.wrapped(2, "The valid orders were not counted: " + givenUp.why() + ".");
         }
@@ -67,6 +69,9 @@ final class ProofText {
     }
 
     static String touched(Touched touched) {
+        if (touched.orders() instanceof Count.GivenUp givenUp) {
+            return "How many valid orders it affects was not counted: " + givenUp.why();
+        }
         String share = touched.percent()
                 .map(percent -> ", " + percent.toPlainString() + " %")
                 .orElse("");

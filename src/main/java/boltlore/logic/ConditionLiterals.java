@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -151,6 +152,11 @@ final class ConditionLiterals {
 
     /** From now on every order fulfils the condition; never to be forgotten. */
     void hold(Condition condition) {
+        Optional<int[]> plain = plain(condition);
+        if (plain.isPresent()) {
+            search.clause(plain.get());
+            return;
+        }
         Deque<Integer> open = new ArrayDeque<>(List.of(number(condition)));
         while (!open.isEmpty()) {
             int next = open.pop();
@@ -164,6 +170,34 @@ final class ConditionLiterals {
                 search.clause(parts);
             }
         }
+    }
+
+    /**
+     * The literals of which one must hold, where the condition says no more than that of values; nothing is kept of it, for
+     * a family may have some hundred thousand such limits.
+     */
+    private Optional<int[]> plain(Condition condition) {
+        record Signed(Condition condition, boolean holds) {}
+        SortedSet<Integer> clause = new TreeSet<>();
+        Deque<Signed> open = new ArrayDeque<>(List.of(new Signed(condition, true)));
+        while (!open.isEmpty()) {
+            Signed next = open.pop();
+            if (next.condition() instanceof Condition.Not not) {
+                open.push(new Signed(not.condition(), !next.holds()));
+            } else if (next.condition() instanceof Condition.Is is
+                    && (next.holds() || is.values().size() == 1)) {
+                is.values().stream()
+                        .map(value -> options.of(is.option(), value))
+                        .forEach(literal -> clause.add(next.holds() ? literal : SolverInternals.not(literal)));
+            } else if (next.holds()
+                    ? next.condition() instanceof Condition.AnyOf
+                    : next.condition() instanceof Condition.All) {
+                next.condition().parts().forEach(part -> open.push(new Signed(part, next.holds())));
+            } else {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(clause.stream().mapToInt(Integer::intValue).toArray());
     }
 
     private void undo(Runnable step) {

@@ -6,13 +6,14 @@ import boltlore.catalogue.Option;
 import boltlore.choices.Mentions;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * An order of options in which those that conditions mention together stand near each other: each option moves to the
@@ -26,68 +27,72 @@ final class OptionOrder {
 
     private OptionOrder() {}
 
-    static List<OptionName> arrange(Family family, Collection<Condition> conditions) {
-        List<OptionName> order =
-                new ArrayList<>(family.options().stream().map(Option::name).toList());
-        List<Set<OptionName>> groups = new ArrayList<>();
-        conditions.stream()
-                .<Set<OptionName>>map(Mentions::find)
-                .filter(group -> !group.isEmpty())
-                .forEach(groups::add);
+    static List<OptionName> arrange(Family family, Collection<Condition> conditions, Deadline deadline) {
+        List<OptionName> names = family.options().stream().map(Option::name).toList();
+        Map<OptionName, Integer> numbers = new HashMap<>();
+        names.forEach(name -> numbers.put(name, numbers.size()));
+        int[][] groups = conditions.stream()
+                .map(condition -> Mentions.find(condition).stream()
+                        .mapToInt(name -> numbers.getOrDefault(name, 0))
+                        .toArray())
+                .filter(group -> group.length > 0)
+                .toArray(int[][]::new);
+        int[] order = IntStream.range(0, names.size()).toArray();
         for (int round = 0; round < ROUNDS; round++) {
-            List<OptionName> next = moved(order, groups);
-            if (next.equals(order)) {
+            deadline.check();
+            int[] next = moved(order, groups);
+            if (Arrays.equals(next, order)) {
                 break;
             }
             order = next;
         }
-        return apart(order, groups);
+        return apart(order, groups).stream().map(names::get).toList();
     }
 
-    private static List<OptionName> apart(List<OptionName> order, List<Set<OptionName>> groups) {
-        Map<OptionName, OptionName> above = new HashMap<>();
-        groups.forEach(group -> {
-            OptionName first = group.iterator().next();
-            group.forEach(option -> above.put(top(option, above), top(first, above)));
-        });
-        Map<OptionName, List<OptionName>> tied = new LinkedHashMap<>();
-        order.forEach(option -> tied.computeIfAbsent(top(option, above), first -> new ArrayList<>())
-                .add(option));
+    private static List<Integer> apart(int[] order, int[][] groups) {
+        int[] above = IntStream.range(0, order.length).toArray();
+        for (int[] group : groups) {
+            for (int option : group) {
+                above[top(option, above)] = top(group[0], above);
+            }
+        }
+        Map<Integer, List<Integer>> tied = new LinkedHashMap<>();
+        for (int option : order) {
+            tied.computeIfAbsent(top(option, above), first -> new ArrayList<>()).add(option);
+        }
         return tied.values().stream().flatMap(List::stream).toList();
     }
 
-    private static OptionName top(OptionName option, Map<OptionName, OptionName> above) {
-        OptionName at = option;
-        OptionName next = above.get(at);
-        while (next != null && !next.equals(at)) {
-            at = next;
-            next = above.get(at);
+    private static int top(int option, int[] above) {
+        int at = option;
+        while (above[at] != at) {
+            above[at] = above[above[at]];
+            at = above[at];
         }
         return at;
     }
 
-    private static List<OptionName> moved(List<OptionName> order, List<Set<OptionName>> groups) {
-        Map<OptionName, Integer> place = new HashMap<>();
-        for (OptionName option : order) {
-            place.put(option, place.size());
+    private static int[] moved(int[] order, int[][] groups) {
+        int[] places = new int[order.length];
+        for (int place = 0; place < order.length; place++) {
+            places[order[place]] = place;
         }
-        Map<OptionName, Double> sums = new HashMap<>();
-        Map<OptionName, Integer> counts = new HashMap<>();
-        for (Set<OptionName> group : groups) {
-            double centre = group.stream()
-                    .mapToInt(option -> place.getOrDefault(option, 0))
-                    .average()
-                    .orElse(0);
-            for (OptionName option : group) {
-                sums.merge(option, centre, Double::sum);
-                counts.merge(option, 1, Integer::sum);
+        double[] sums = new double[order.length];
+        int[] counts = new int[order.length];
+        for (int[] group : groups) {
+            double centre =
+                    Arrays.stream(group).map(option -> places[option]).average().orElse(0);
+            for (int option : group) {
+                sums[option] += centre;
+                counts[option]++;
             }
         }
-        return order.stream()
-                .sorted(Comparator.<OptionName>comparingDouble(option -> counts.containsKey(option)
-                                ? sums.getOrDefault(option, 0.0) / counts.getOrDefault(option, 1)
-                                : place.getOrDefault(option, 0))
-                        .thenComparing(option -> place.getOrDefault(option, 0)))
-                .toList();
+        return Arrays.stream(order)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(
+                                option -> counts[option] > 0 ? sums[option] / counts[option] : places[option])
+                        .thenComparing(option -> places[option]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 }

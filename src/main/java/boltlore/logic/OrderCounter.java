@@ -10,9 +10,11 @@ import boltlore.measure.OptionName;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -46,12 +48,14 @@ public final class OrderCounter {
         this.deadline = deadline;
         options = new OptionLiterals(family, () -> 2 * variables++);
         List<Condition> forbidden = limits.stream().map(Limit::forbids).toList();
-        List<OptionName> order = new ArrayList<>(OptionOrder.arrange(family, forbidden));
+        List<OptionName> order = new ArrayList<>(OptionOrder.arrange(family, forbidden, deadline));
         if (backwards) {
             Collections.reverse(order);
         }
+        Map<OptionName, Option> byName = new HashMap<>();
+        family.options().forEach(option -> byName.put(option.name(), option));
         int[] ordered = order.stream()
-                .flatMap(name -> options.of(family.option(name).orElseThrow()).stream())
+                .flatMap(name -> options.of(Objects.requireNonNull(byName.get(name))).stream())
                 .mapToInt(literal -> literal / 2)
                 .distinct()
                 .toArray();
@@ -73,14 +77,27 @@ public final class OrderCounter {
         for (Option option : family.options()) {
             all = diagrams.and(all, exactlyOne(option));
         }
-        List<Condition> lowestFirst = new ArrayList<>(forbidden);
-        lowestFirst.sort(Comparator.comparingInt(limit ->
-                -Mentions.find(limit).stream().mapToInt(order::indexOf).max().orElse(0)));
-        for (Condition limit : lowestFirst) {
+        for (Condition limit : lowestFirst(forbidden, order)) {
             diagrams.check();
             all = diagrams.and(all, diagrams.negated(diagram(limit)));
         }
         return all;
+    }
+
+    private static List<Condition> lowestFirst(List<Condition> limits, List<OptionName> order) {
+        record Placed(Condition limit, int lowest) {}
+        Map<OptionName, Integer> places = new HashMap<>();
+        order.forEach(name -> places.put(name, places.size()));
+        return limits.stream()
+                .map(limit -> new Placed(
+                        limit,
+                        Mentions.find(limit).stream()
+                                .mapToInt(name -> places.getOrDefault(name, 0))
+                                .max()
+                                .orElse(0)))
+                .sorted(Comparator.comparingInt(placed -> -placed.lowest()))
+                .map(Placed::limit)
+                .toList();
     }
 
     private int exactlyOne(Option option) {

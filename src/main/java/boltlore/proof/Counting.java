@@ -25,6 +25,9 @@ final class Counting {
     private @Nullable OrderCounter backwards;
     private @Nullable List<Choices> variants;
     private boolean small = true;
+    /** Once there was no time for the diagrams: another try for each defect would take the time of all other answers. */
+    private boolean tooSlow;
+
     private @Nullable BigInteger ordersEach;
 
     Counting(Family family, Deadline deadline) {
@@ -58,12 +61,20 @@ final class Counting {
      *     the program
      */
     Touched touched(Condition condition, boolean someAreKnown) {
+        if (tooSlow) {
+            return notCounted();
+        }
         try {
             return counted(condition, someAreKnown);
         } catch (Deadline.Passed e) {
             forget();
-            return new Touched(TIME_UP, TIME_UP, "");
+            tooSlow = true;
+            return notCounted();
         }
+    }
+
+    Touched notCounted() {
+        return new Touched(TIME_UP, TIME_UP, "");
     }
 
     private Touched counted(Condition condition, boolean someAreKnown) {

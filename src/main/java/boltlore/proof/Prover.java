@@ -11,6 +11,7 @@ import boltlore.logic.Deadline;
 import boltlore.logic.MinimalConflict;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,9 @@ public final class Prover {
     private final Counting counting;
     private final Progress progress;
     private final List<Answer> answers = new ArrayList<>();
+    /** Places of statements that are known to be false, and not yet why: to know is quick, to explain may not be. */
+    private final Set<Integer> refuted = new HashSet<>();
+
     private boolean ended;
     private int answered;
 
@@ -82,44 +86,63 @@ public final class Prover {
         }
     }
 
+    /** First what holds and what does not, of all statements; then why not, in further rounds. */
     private void answerAll() {
         List<Integer> open = IntStream.range(0, answers.size())
                 .filter(place -> answers.get(place) instanceof Answer.Unproved)
                 .boxed()
                 .toList();
-        while (!open.isEmpty() && !deadline.passed()) {
+        for (boolean explained = false; !open.isEmpty() && !deadline.passed(); explained = true) {
             List<Integer> again = new ArrayList<>();
             int left = open.size();
             for (int place : open) {
                 share.beginOneOf(left--);
-                if (!answered(place)) {
+                if (!answered(place, explained)) {
                     again.add(place);
                 }
             }
             open = again;
         }
+        refuted.stream().sorted().forEach(place -> set(place, unexplained(place)));
     }
 
-    /** False where its share of the time was too short. */
-    private boolean answered(int place) {
+    /** False where its share of the time was too short, or it is not explained yet. */
+    private boolean answered(int place, boolean explained) {
         Statement statement = answers.get(place).statement();
         try {
-            Answer answer = ended
-                    ? new Answer.NotDecided(statement, "there is no valid order to ask")
-                    : saidAlready(statement, answers).orElseGet(() -> answer(statement));
-            answers.set(place, answer);
-            if (answer instanceof Answer.Defect defect) {
-                ended |= statement.kind().endsAll();
-                tell(defect);
+            Optional<Answer> answer = ended
+                    ? Optional.of(new Answer.NotDecided(statement, "there is no valid order to ask"))
+                    : saidAlready(statement, place)
+                            .or(() -> answer(
+                                    statement, explained || statement.kind().endsAll()));
+            if (answer.isEmpty()) {
+                refuted.add(place);
+                return false;
             }
+            set(place, answer.get());
         } catch (Deadline.Passed e) {
             if (!e.moreTimeHelps()) {
                 answers.set(place, new Answer.NotDecided(statement, e.why()));
+                refuted.remove(place);
             }
             return !e.moreTimeHelps();
         }
         progress.answered(++answered, answers.size());
         return true;
+    }
+
+    private void set(int place, Answer answer) {
+        answers.set(place, answer);
+        refuted.remove(place);
+        if (answer instanceof Answer.Defect defect) {
+            ended |= defect.statement().kind().endsAll();
+            tell(defect);
+        }
+    }
+
+    private Answer unexplained(int place) {
+        Statement statement = answers.get(place).statement();
+        return new Answer.Defect(statement, Optional.empty(), Cause.NONE, statement.limits(), counting.notCounted());
     }
 
     private void tell(Answer.Defect defect) {
@@ -129,13 +152,14 @@ public final class Prover {
         }
     }
 
-    private static Optional<Answer> saidAlready(Statement statement, List<Answer> answers) {
+    private Optional<Answer> saidAlready(Statement statement, int at) {
         if (statement.kind().saidAlreadyBy().isEmpty()) {
             return Optional.empty();
         }
-        return answers.stream()
-                .filter(Answer.Defect.class::isInstance)
-                .map(Answer::statement)
+        return IntStream.range(0, answers.size())
+                .filter(place ->
+                        place != at && (answers.get(place) instanceof Answer.Defect || refuted.contains(place)))
+                .mapToObj(place -> answers.get(place).statement())
                 .filter(said -> statement.kind().saidAlreadyBy().contains(said.kind()))
                 .filter(said -> said.subject().equals(statement.subject())
                         || said.detail().equals(statement.subject()))
@@ -143,15 +167,19 @@ public final class Prover {
                 .map(said -> new Answer.SaidAlready(statement, said));
     }
 
-    private Answer answer(Statement statement) {
+    /** Empty where it is false and the answer is not to be explained. */
+    private Optional<Answer> answer(Statement statement, boolean explained) {
         share.check();
         if (!(statement.question() instanceof Question.Asked asked)) {
-            return new Answer.NotDecided(statement, ((Question.TooLarge) statement.question()).why());
+            return Optional.of(new Answer.NotDecided(statement, ((Question.TooLarge) statement.question()).why()));
         }
         if (orders.some(asked.condition(), asked.under()) == asked.someIsSound()) {
-            return new Answer.Proved(statement);
+            return Optional.of(new Answer.Proved(statement));
         }
-        return asked.someIsSound() ? excluded(statement, asked) : shown(statement, asked);
+        if (!explained) {
+            return Optional.empty();
+        }
+        return Optional.of(asked.someIsSound() ? excluded(statement, asked) : shown(statement, asked));
     }
 
     /** A defect that an order shows. */
