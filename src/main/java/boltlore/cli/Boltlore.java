@@ -24,9 +24,9 @@ public final class Boltlore {
         PrintWriter told = new PrintWriter(new TerminalWriter(err));
         int exit = ended(shown, told, arguments);
         boolean lost = shown.checkError() || out.checkError();
-        if (lost && exit == Exit.OK) {
+        if (lost) {
             told.println("The answer could not be printed: the output is closed or full.");
-            exit = Exit.NOT_WRITTEN;
+            exit = exit == Exit.OK ? Exit.NOT_WRITTEN : exit;
         }
         told.flush();
         return exit;

@@ -107,6 +107,9 @@ final class CommandLineParser {
     }
 
     private static Path path(String written) {
+        if (written.isBlank()) {
+            throw new TypeConversionException("no name at all, as a shell leaves it of a variable that is not set");
+        }
         try {
             return Path.of(written);
         } catch (InvalidPathException e) {

@@ -8,7 +8,9 @@ final class FaultWords {
     private FaultWords() {}
 
     static String say(Fault fault) {
-        StringBuilder words = new StringBuilder(fault.file());
+        StringBuilder words = new StringBuilder(
+                // A name may hold line breaks; nothing behind one may look like a sentence of ours.
+                fault.file().replace("\n", "\\n").replace("\r", "\\r"));
         if (fault.line() > 0) {
             words.append(':').append(fault.line());
         }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /** The order files that a person names: files as they are, folders as the JSON files in them, sorted. */
@@ -30,12 +31,15 @@ final class OrderFiles {
         return faults.isEmpty() ? Outcome.sound(files) : Outcome.faulty(faults);
     }
 
+    /** What a program keeps beside a file for itself has a name with a point in front. */
+    private static boolean isOrder(Path file) {
+        String name = file.getFileName().toString();
+        return name.toLowerCase(Locale.ROOT).endsWith(".json") && !name.startsWith(".") && !name.equals(EXPECTED);
+    }
+
     private static void add(Path folder, List<Path> files, List<Fault> faults) {
         try (Stream<Path> inside = Files.list(folder)) {
-            List<Path> orders = inside.filter(file -> file.toString().endsWith(".json"))
-                    .filter(file -> !file.getFileName().toString().equals(EXPECTED))
-                    .sorted()
-                    .toList();
+            List<Path> orders = inside.filter(OrderFiles::isOrder).sorted().toList();
             if (orders.isEmpty()) {
                 faults.add(Fault.of(folder.toString(), "no order in this folder", "files that end in .json", ""));
             }

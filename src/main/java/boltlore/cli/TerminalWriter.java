@@ -7,16 +7,18 @@ import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
- * Lets through no character that steers a terminal, but for line ends, tabs and the few styles that this program prints:
+ * Lets through no character that steers a terminal or turns the direction of writing, but for line ends, tabs and the few styles that this program prints:
  * names, records and arguments come from others. What is held back is shown as JSON would escape it, so that an answer in
  * JSON keeps its meaning.
  */
 final class TerminalWriter extends FilterWriter {
 
     private static final Pattern STEERING =
-            Pattern.compile("(?!\u001B\\[(?:0|1|3|21|23|33|39)(?:;(?:0|1|3|21|23|33|39))*m)[\\p{Cc}&&[^\\n\\r\\t]]");
+            Pattern.compile("(?!\u001B\\[(?:0|1|3|21|23|33|39)(?:;(?:0|1|3|21|23|33|39))*m)[\\p{Cc}&&[^\\n\\r\\t]]"
+                    + "|[\\p{Cf}\\p{Zl}\\p{Zp}&&[^\\u00AD\\u200C\\u200D]]");
 
     TerminalWriter(Writer out) {
         super(out);
@@ -40,7 +42,9 @@ final class TerminalWriter extends FilterWriter {
     }
 
     private static String escaped(MatchResult found) {
-        return Matcher.quoteReplacement(
-                String.format(Locale.ROOT, "\\u%04x", (int) found.group().charAt(0)));
+        return found.group()
+                .chars()
+                .mapToObj(unit -> Matcher.quoteReplacement(String.format(Locale.ROOT, "\\u%04x", unit)))
+                .collect(Collectors.joining());
     }
 }

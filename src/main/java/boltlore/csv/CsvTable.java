@@ -21,7 +21,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * A CSV text (RFC 4180) with a line of headings, parted by commas, or by semicolons where the first line has more of
- * those, as spreadsheet programs write it in countries with a decimal comma. A byte order mark is passed over; of a
+ * those, as spreadsheet programs write it in countries with a decimal comma. A byte order mark is passed over, a
+ * workbook (a zip archive, whose first letters are PK) refused; of a
  * heading, capital letters, a unit in brackets and a leading 'which' make no other heading. Headings of groups and
  * sub-totals say so in the column 'row' and are no rows.
  */
@@ -31,6 +32,7 @@ public final class CsvTable {
     public record Row(int line, List<String> cells) {}
 
     private static final Pattern HEADING = Pattern.compile("(?:which )?(.*?)\\s*(?:\\(.*\\))?");
+    private static final Pattern AROUND = Pattern.compile("^[\\p{IsWhite_Space}]+|[\\p{IsWhite_Space}]+$");
     private static final String PLAIN = "row";
 
     private final String file;
@@ -55,6 +57,10 @@ public final class CsvTable {
      * @param expected what the table is, in words, for a fault
      */
     public static Outcome<CsvTable> read(String file, byte[] bytes, String expected) {
+        if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
+            return Outcome.faulty(Fault.of(
+                    file, "a workbook or zip archive", "a CSV or JSON file", "Save the table as CSV in UTF-8."));
+        }
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -120,13 +126,18 @@ public final class CsvTable {
             Iterator<CSVRecord> records = parser.iterator();
             for (long before = 0; records.hasNext(); before = parser.getCurrentLineNumber()) {
                 List<String> cells =
-                        Stream.of(records.next().values()).map(String::strip).toList();
+                        Stream.of(records.next().values()).map(CsvTable::bare).toList();
                 if (cells.stream().anyMatch(cell -> !cell.isEmpty())) {
                     lines.add(new Row((int) before + 1, cells));
                 }
             }
         }
         return lines;
+    }
+
+    /** Without blanks around it, those that do not break included: keyboards of some countries type them. */
+    private static String bare(String cell) {
+        return AROUND.matcher(cell).replaceAll("");
     }
 
     private static String heading(String cell) {
@@ -156,6 +167,21 @@ public final class CsvTable {
     /** Whether something stands beyond the last heading. */
     public boolean overflows(Row row) {
         return row.cells().stream().skip(headings.size()).anyMatch(cell -> !cell.isEmpty());
+    }
+
+    /** A fault for each row that does so: a number with a comma that nothing keeps together has moved all behind it. */
+    public List<Fault> overflows() {
+        return rows.stream()
+                .filter(this::overflows)
+                .map(row -> new Fault(
+                        file,
+                        row.line(),
+                        "",
+                        "more cells than headings",
+                        "a cell under each heading",
+                        "Where a number has a decimal comma, put it in quotation marks, write a point, or part the cells"
+                                + " of the whole file with semicolons."))
+                .toList();
     }
 
     public Fault fault(Row row, String heading, String found, String expected) {

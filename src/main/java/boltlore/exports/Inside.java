@@ -115,6 +115,11 @@ record Inside(Path folder) {
         Files.delete(from);
     }
 
+    /** Whether both are names of one file; a link to it is another. */
+    static boolean isOneFile(Path one, Path other) throws IOException {
+        return Files.isRegularFile(other, LinkOption.NOFOLLOW_LINKS) && Files.isSameFile(one, other);
+    }
+
     static void moveOver(Path from, Path to) throws IOException {
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }

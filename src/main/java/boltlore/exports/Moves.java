@@ -73,12 +73,18 @@ record Moves(List<Named> out, List<Named> in, Print manifest) {
     /** Where its place is taken meanwhile it comes back under another name. */
     private static void bringBack(Inside folder, String name) throws IOException {
         folder.makeRoomFor(name);
+        Path old = folder.old().file(name);
         for (int time = 0; ; time++) {
+            Path place = folder.file(Named.beside(name, "old", time));
             try {
-                Inside.moveToFree(folder.old().file(name), folder.file(Named.beside(name, "old", time)));
+                Inside.moveToFree(old, place);
                 return;
             } catch (FileAlreadyExistsException taken) {
-                // The next name may be free.
+                // A run that was killed here may have left it under both names; else the next name may be free.
+                if (Inside.isOneFile(old, place)) {
+                    Files.delete(old);
+                    return;
+                }
             }
         }
     }

@@ -2,6 +2,7 @@ package boltlore.exports;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -13,8 +14,12 @@ final class NewFolders {
 
     void make(Path folder) throws IOException {
         Deque<Path> missing = new ArrayDeque<>();
-        for (Path each = folder; each != null && !Files.exists(each); each = each.getParent()) {
-            missing.push(each);
+        Path there = folder;
+        for (; there != null && !Files.exists(there); there = there.getParent()) {
+            missing.push(there);
+        }
+        if (there != null && !Files.isDirectory(there)) {
+            throw new NotDirectoryException(there.toString());
         }
         for (Path each : missing) {
             Inside.make(each);

@@ -45,7 +45,7 @@ final class Unwritten {
         if (failure instanceof AccessDeniedException) {
             return Fault.of(
                     folder.toString(),
-                    "no permission to write here",
+                    "no permission" + named(" for ", folder, failure, " to write here"),
                     expected,
                     "Name another folder with --out, or ask for the permission; nothing was changed");
         }
@@ -58,13 +58,22 @@ final class Unwritten {
         }
         if (failure instanceof NotDirectoryException || failure instanceof FileAlreadyExistsException) {
             return Fault.of(
-                    folder.toString(), "a file where a folder should be", expected, "Name another folder with --out");
+                    folder.toString(),
+                    "a file where a folder should be" + named(": ", folder, failure, ""),
+                    expected,
+                    "Name another folder with --out");
         }
         return Fault.of(
                 folder.toString(),
                 "'" + reason(failure) + "' while writing",
                 expected,
                 "What was there before is still there");
+    }
+
+    /** The very file or folder that was in the way, where it is known and another. */
+    private static String named(String before, Path folder, IOException failure, String otherwise) {
+        String file = failure instanceof FileSystemException system ? system.getFile() : null;
+        return file == null || Path.of(file).equals(folder.toAbsolutePath()) ? otherwise : before + file;
     }
 
     private static String reason(IOException failure) {

@@ -433,6 +433,12 @@ class AskCommandTest {
     }
 
     @Test
+    void a_year_that_no_order_may_have_is_refused_with_those_that_it_may() {
+        assertThat(words(ask("built 2974-01-01\nquit\n")))
+                .contains("found '2974-01-01'; expected a day, a month or a year from 1900 to 2199");
+    }
+
+    @Test
     void a_day_that_is_none_is_refused_in_plain_words() {
         Ran asked = Ran.boltlore("ask", "pannier-van", "--built", "1963-99-99");
 

@@ -104,6 +104,42 @@ class BadInputTest {
     }
 
     @Test
+    @DisplayName("no name at all, where a folder of everything that lies here would be taken")
+    void no_name() {
+        for (String[] words :
+                new String[][] {{"kit", ""}, {"kit", "catalog/orders/bl-1001.json", "--out", ""}, {"check", " "}}) {
+            Ran ran = Ran.boltlore((Object[]) words);
+            assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.USAGE);
+            assertThat(ran.err()).contains("no name at all").doesNotContain("Exception");
+        }
+    }
+
+    @Test
+    @DisplayName("a line break in a file's name, behind which nothing passes for a sentence of the program")
+    void line_break_in_a_name() throws IOException {
+        Path file = Files.writeString(folder.resolve("a\nBL-1001, all sound\r.json"), "");
+
+        Ran ran = Ran.boltlore("kit", file);
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("a\\nBL-1001, all sound\\r.json: found an empty file");
+        assertThat(ran.err().lines().toList()).noneMatch(line -> line.startsWith("BL-1001"));
+    }
+
+    @Test
+    @DisplayName(
+            "a folder of orders in which programs keep files of their own, with a point in front, is the orders alone")
+    void hidden_files_are_no_orders() throws IOException {
+        Files.writeString(folder.resolve(".bl-1001.json"), "half saved");
+        Files.writeString(folder.resolve("BL-1001.JSON"), SOUND);
+
+        Ran ran = Ran.boltlore("why", folder, "PV-BL-S");
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(ran.out()).contains("BL-1001");
+    }
+
+    @Test
     @DisplayName("an unknown command, with a word on how to call it")
     void unknown_command() {
         Ran ran = Ran.boltlore("kitt", "x.json");

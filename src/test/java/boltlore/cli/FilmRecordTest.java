@@ -199,6 +199,37 @@ class FilmRecordTest {
     }
 
     @Test
+    @DisplayName("whose list of pieces to be coated again holds none is refused: it must not coat everything anew")
+    void again_of_no_piece() throws IOException {
+        Path list = Files.writeString(folder.resolve("again.csv"), "part,piece\n");
+
+        Ran ran = boltlore("coat", orders, "--again", list, "--out", folder.resolve("plan"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(flat(ran)).contains("again.csv: found headings without a row");
+        assertThat(folder.resolve("plan")).doesNotExist();
+    }
+
+    @Test
+    @DisplayName("whose list says two things of one piece is refused, and one that says the same twice is not")
+    void again_of_one_piece_in_two_ways() throws IOException {
+        String row = "part,piece,coating\nPV-CA-LL,BL-1001 1,2\n";
+        Path list =
+                Files.writeString(folder.resolve("again.csv"), row + "PV-CA-LL,BL-1001 1,3\nPV-CA-LL,BL-1001 1,2,9\n");
+
+        Ran ran = boltlore("coat", orders, "--again", list, "--out", folder.resolve("plan"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(flat(ran))
+                .contains("again.csv:3 coating: found 3 for PV-CA-LL BL-1001 1, and 2 in a row above")
+                .contains("again.csv:4: found more cells than headings");
+        Files.writeString(list, row + "PV-CA-LL,BL-1001 1,2\n");
+        assertThat(boltlore("coat", orders, "--again", list, "--out", folder.resolve("plan"))
+                        .exit())
+                .isZero();
+    }
+
+    @Test
     @DisplayName("of film far over its maximum stops, and a slip of typing is asked back")
     void above_maximum() throws IOException {
         FilledFilm film = good().piece("PV-CA-LL BL-1001 1", "404").put("PV-CR-L BL-1001 1", "reading 3 (µm)", "680");

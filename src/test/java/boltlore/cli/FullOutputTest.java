@@ -56,6 +56,26 @@ class FullOutputTest {
     }
 
     @Test
+    @DisplayName("is told, too, where the order stops, which its exit code says")
+    void stopped() throws IOException {
+        StringWriter err = new StringWriter();
+        try (OutputStream full = new FileOutputStream("/dev/full")) {
+            int exit = Boltlore.run(
+                    new PrintWriter(full, false, StandardCharsets.UTF_8),
+                    new PrintWriter(err),
+                    "ship",
+                    "catalog/orders/bl-1002.json",
+                    "--out",
+                    out.toString());
+
+            assertThat(exit).isEqualTo(Exit.STOPPED);
+        } catch (IOException closingWritesAgain) {
+            assertThat(closingWritesAgain).hasMessageContaining("No space");
+        }
+        assertThat(err.toString()).contains("The answer could not be printed");
+    }
+
+    @Test
     @DisplayName("of any command is told, as each prints through the same writer")
     void every_command_prints_through_the_writer() {
         CommandLine line = CommandLineParser.whole();

@@ -81,6 +81,17 @@ class TestResultCommandTest {
     }
 
     @Test
+    void a_decimal_comma_that_nothing_keeps_together_is_told_as_such() throws IOException {
+        String csv = Files.readString(first().withSemicolons(file("record.csv")));
+        Files.writeString(file("bare.csv"), csv.replace(';', ','));
+
+        Ran ran = judge(file("bare.csv"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(flat(ran.err())).contains("found more cells than headings", "put it in quotation marks");
+    }
+
+    @Test
     void a_record_that_would_steer_a_terminal_is_refused_with_its_line() throws IOException {
         String csv = Files.readString(first().withSemicolons(file("record.csv")));
         int line = csv.indexOf('\n', csv.length() / 2) + 1;

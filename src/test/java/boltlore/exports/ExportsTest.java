@@ -382,6 +382,42 @@ class ExportsTest {
     }
 
     @Test
+    @DisplayName("into a folder in which one sheet may not be read are refused, and the sheet is named")
+    void name_what_may_not_be_read() throws IOException {
+        written(file("bill.xlsx", "1"), file("csv/a.csv", "1"));
+        try {
+            assertThat(place("bill.xlsx").toFile().setReadable(false)).isTrue();
+            assumeThat(Files.isReadable(place("bill.xlsx")))
+                    .as("whether this user may read everything")
+                    .isFalse();
+
+            assertThat(write("kit", file("bill.xlsx", "2")).faults())
+                    .singleElement()
+                    .satisfies(fault -> assertThat(fault.found())
+                            .startsWith("no permission for ")
+                            .endsWith("bill.xlsx"));
+        } finally {
+            assertThat(place("bill.xlsx").toFile().setReadable(true)).isTrue();
+        }
+    }
+
+    @Test
+    @DisplayName("below a file are refused, and the file is named")
+    void below_a_file() throws IOException {
+        Path file = Files.writeString(place("").resolveSibling("afile"), "mine");
+
+        for (Path below : List.of(file.resolve("BL-1"), file.resolve("x/BL-1"))) {
+            assertThat(Exports.write(below, List.of(new SheetSet("kit", List.of(file("a", "1")), true)))
+                            .faults())
+                    .singleElement()
+                    .satisfies(fault -> assertThat(fault.found())
+                            .startsWith("a file where a folder should be: ")
+                            .endsWith("afile"));
+        }
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
     @DisplayName("of many runs at once into one folder end with the sheets of one run, whole")
     void many_runs_at_once() throws Exception {
         ExecutorService pool = Executors.newFixedThreadPool(8);

@@ -83,6 +83,31 @@ class KilledRunTest {
     }
 
     @Test
+    @DisplayName("while it brought an old sheet back, which then has both its names, leaves it under its own alone")
+    void undone_by_halves() throws IOException {
+        killedAfter(STEPS - 1);
+        Files.delete(folder.file("a"));
+        Files.createLink(folder.file("a"), folder.old().file("a"));
+
+        elsewhere();
+
+        assertWhole(OLD);
+    }
+
+    @Test
+    @DisplayName("leaves an old sheet beside one of just its content that somebody has put there meanwhile")
+    void same_content_is_another_file() throws IOException {
+        killedAfter(STEPS - 1);
+        Files.delete(folder.file("a"));
+        Files.copy(folder.old().file("a"), folder.file("a"));
+
+        elsewhere();
+
+        assertThat(folder.file("a")).hasContent("old");
+        assertThat(folder.file("a.old")).hasContent("old");
+    }
+
+    @Test
     @DisplayName("while it wrote a new folder leaves nothing, once another order is written")
     void aside_is_swept() throws IOException {
         inAnotherPlace();

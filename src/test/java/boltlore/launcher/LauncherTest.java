@@ -64,6 +64,14 @@ class LauncherTest {
     }
 
     @Test
+    void reads_nothing_where_the_input_is_closed() throws Exception {
+        String closed = "exec \"" + image.launcher() + "\" kit echo <&-";
+        Process process = image.start(Path.of("/bin/sh"), Map.of(), "-c", closed);
+
+        assertThat(Image.finish(process)).isEqualTo(new Run(0, "kit|echo\n", ""));
+    }
+
+    @Test
     void stops_in_order_when_told_to() throws Exception {
         Path log = folder.resolve("state");
         Process process = image.start(Map.of(), "kit", "wait=" + log);

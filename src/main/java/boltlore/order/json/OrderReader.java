@@ -35,7 +35,8 @@ public final class OrderReader {
 
     private static final TextShape BUILT = new TextShape(
             OrderReader::isBuildDate,
-            "a day, a month or a year, as \"1968-05-20\", \"1968-05\" or \"1968\"",
+            "a day, a month or a year from " + Values.FIRST_YEAR + " to " + Values.LAST_YEAR
+                    + ", as \"1968-05-20\", \"1968-05\" or \"1968\"",
             "^(19|20|21)[0-9]{2}(-[0-9]{2}){0,2}$",
             10);
 

@@ -67,12 +67,19 @@ public record Again(Map<String, Integer> coatings) {
     static Outcome<Again> read(Path file) {
         return JsonFile.bytes(file)
                 .then(bytes -> CsvTable.read(file.toString(), bytes, EXPECTED))
-                .then(table -> table.has(NEEDED) ? read(table) : Outcome.faulty(table.otherHeadings(EXPECTED)));
+                .then(table -> table.has(NEEDED)
+                        ? read(table, file.toString())
+                        : Outcome.faulty(table.otherHeadings(EXPECTED)));
     }
 
-    private static Outcome<Again> read(CsvTable table) {
+    /** A list of no piece is refused: an empty {@link Again} stands for the coating of everything. */
+    private static Outcome<Again> read(CsvTable table, String file) {
         Map<String, Integer> coatings = new LinkedHashMap<>();
-        List<Fault> faults = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>(table.overflows());
+        if (table.rows().isEmpty()) {
+            faults.add(Fault.of(
+                    file, "headings without a row", "a row for each piece that is coated again", "It may be cut off."));
+        }
         for (CsvTable.Row row : table.rows()) {
             String cell = table.cell(row, "coating");
             String coating = cell.isEmpty() ? SECOND : cell;
@@ -80,10 +87,18 @@ public record Again(Map<String, Integer> coatings) {
                     .filter(heading -> table.cell(row, heading).isEmpty())
                     .forEach(heading ->
                             faults.add(table.fault(row, heading, "nothing", "the part and the mark of a piece")));
-            if (coating.matches("[2-9]|[1-9][0-9]")) {
-                coatings.put(table.cell(row, "part") + " " + table.cell(row, "piece"), Integer.valueOf(coating));
-            } else {
+            if (!coating.matches("[2-9]|[1-9][0-9]")) {
                 faults.add(table.fault(row, "coating", "'" + coating + "'", "2 where the piece was coated once"));
+                continue;
+            }
+            String piece = table.cell(row, "part") + " " + table.cell(row, "piece");
+            Integer other = coatings.put(piece, Integer.valueOf(coating));
+            if (other != null && !coating.equals(other.toString())) {
+                faults.add(table.fault(
+                        row,
+                        "coating",
+                        coating + " for " + piece + ", and " + other + " in a row above",
+                        "one of them"));
             }
         }
         return faults.isEmpty() ? Outcome.sound(new Again(Map.copyOf(coatings))) : Outcome.faulty(faults);

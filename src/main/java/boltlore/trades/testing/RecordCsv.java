@@ -34,6 +34,10 @@ final class RecordCsv {
     }
 
     private Outcome<List<TestRecord>> records() {
+        faults.addAll(table.overflows());
+        if (!faults.isEmpty()) {
+            return Outcome.faulty(faults);
+        }
         Map<Belongs, List<Reading>> readings = new LinkedHashMap<>();
         table.rows()
                 .forEach(row -> readings.computeIfAbsent(belongs(row), key -> new ArrayList<>())

@@ -19,17 +19,8 @@ final class RecordFile {
             return bytes.then(read -> RecordJson.read(name, read));
         }
         return bytes instanceof Outcome.Sound<byte[]> sound
-                ? csv(name, sound.value())
+                ? RecordCsv.read(name, sound.value())
                 : Outcome.faulty(bytes.faults().stream().map(RecordFile::ofCsv).toList());
-    }
-
-    /** A workbook is a zip archive, which begins with these two letters. */
-    private static Outcome<List<TestRecord>> csv(String name, byte[] bytes) {
-        boolean zip = bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K';
-        return zip
-                ? Outcome.faulty(Fault.of(
-                        name, "a workbook or zip archive", "a CSV or JSON file", "Save the table as CSV in UTF-8."))
-                : RecordCsv.read(name, bytes);
     }
 
     private static Fault ofCsv(Fault fault) {

@@ -1,7 +1,6 @@
 package boltlore.trades.coating.written;
 
 import boltlore.csv.CsvTable;
-import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.Faults;
 import boltlore.trades.coating.FilmAcceptance;
@@ -40,24 +39,9 @@ final class RecordCsv {
         return Outcome.faulty(table.otherHeadings(COLUMNS));
     }
 
-    /** A number with a comma that nothing keeps together has moved all cells behind it. */
     private List<CsvTable.Row> whole(CsvTable table) {
-        List<CsvTable.Row> whole = new ArrayList<>();
-        for (CsvTable.Row row : table.rows()) {
-            if (table.overflows(row)) {
-                faults.add(new Fault(
-                        file,
-                        row.line(),
-                        "",
-                        "more cells than headings",
-                        "a cell under each heading",
-                        "Where a number has a decimal comma, put it in quotation marks, write a point, or part the cells"
-                                + " of the whole file with semicolons."));
-            } else {
-                whole.add(row);
-            }
-        }
-        return whole;
+        table.overflows().forEach(faults::add);
+        return table.rows().stream().filter(row -> !table.overflows(row)).toList();
     }
 
     private List<Written<PowderIssued>> issued(CsvTable table, List<CsvTable.Row> rows) {

@@ -4,6 +4,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonFile;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** One file that the coating shop wrote: JSON where its name says so, else CSV. */
 final class RecordFile {
@@ -19,7 +20,7 @@ final class RecordFile {
     private RecordFile() {}
 
     static Outcome<Entries> read(Path file) {
-        boolean json = file.toString().endsWith(".json");
+        boolean json = file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
         Outcome<byte[]> bytes = JsonFile.bytes(file);
         if (json) {
             return bytes.then(read -> RecordJson.read(file.toString(), read));

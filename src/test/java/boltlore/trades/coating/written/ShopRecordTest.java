@@ -196,6 +196,26 @@ class ShopRecordTest {
     }
 
     @Test
+    void blanks_around_a_reading_are_no_part_of_it_even_those_that_do_not_break() {
+        String row = HEAD + "F1,BR-1,BL-1 2,\u00A070\u00A0,71.5\u202F, 69 ,74,70\n";
+
+        assertThat(sound("film.csv", row).film().get(0).um().get(0)).isEqualByComparingTo("70");
+        assertThat(found("split.csv", row.replace("\u00A070\u00A0", "7\u00A00")))
+                .containsExactly("'7\u00A00'");
+    }
+
+    @Test
+    void a_workbook_is_told_from_a_table() {
+        assertThat(found("film.xlsx", "PK\u0003\u0004")).containsExactly("a workbook or zip archive");
+        assertThat(found("film.csv", "PK,x\n1,2\n")).containsExactly("a workbook or zip archive");
+    }
+
+    @Test
+    void json_is_known_by_its_ending_in_any_letters() {
+        assertThat(found("RECORD.JSON", "{\"readings\": []}")).containsExactly("nothing filled in");
+    }
+
+    @Test
     void letters_that_are_not_utf_8() throws IOException {
         Path file = Files.write(folder.resolve("film.csv"), new byte[] {'a', (byte) 0xFC, '\n'});
         assertThat(ShopRecord.read(List.of(file), PLAN).faults())
