@@ -1,6 +1,17 @@
 package boltlore.catalogue;
 
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
-/** Capacitance in µF of one device on the DC link. */
-public record Capacitor(String name, String says, Condition when, BigDecimal microfarad) {}
+/**
+ * Capacitance of one device on the DC link.
+ *
+ * @param microfarad between the two poles, in µF
+ * @param yNanofarad from both poles together to the chassis (Y capacitors), in nF, or null where it is not known
+ */
+public record Capacitor(
+        String name,
+        String says,
+        Condition when,
+        BigDecimal microfarad,
+        @Nullable BigDecimal yNanofarad) {}

@@ -15,6 +15,7 @@ import java.math.BigDecimal;
  * @param resistanceMilliohm of the whole pack as it is connected, in mΩ
  * @param usableKwh between what the vehicle calls empty and full, in kWh
  * @param continuousAmps that it bears for hours, either way
+ * @param peakAmps that it bears for a short time, at least what it bears for hours
  * @param chargeAmps that it takes at most while charged
  */
 public record Pack(
@@ -31,6 +32,7 @@ public record Pack(
         BigDecimal resistanceMilliohm,
         BigDecimal usableKwh,
         BigDecimal continuousAmps,
+        BigDecimal peakAmps,
         BigDecimal chargeAmps) {
 
     private static final int WH_IN_KWH = 3;

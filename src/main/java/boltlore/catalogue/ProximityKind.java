@@ -6,8 +6,11 @@ public enum ProximityKind {
     CABLE_CODE("cable-code"),
     /** A resistor in the handle tells whether it is latched, and no current (SAE J1772). */
     HANDLE("handle"),
-    /** It codes no current as IEC 61851-1 does, so the controller needs a setting of its own. */
-    NO_CODE("no-code");
+    /**
+     * A resistor in the plug codes the rating of the cable by another table than that of IEC 61851-1 (GB/T 18487.1), so the
+     * controller needs a setting of its own.
+     */
+    OTHER_CODE("other-code");
 
     private final String written;
 

@@ -2,16 +2,25 @@ package boltlore.checking;
 
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Condition;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Family;
-import boltlore.catalogue.Fuse;
+import boltlore.catalogue.Feeds;
+import boltlore.catalogue.Line;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PowerCable;
 import boltlore.findings.Finding;
 import boltlore.trades.charging.BranchCheck;
 import boltlore.trades.charging.BranchChecker;
+import boltlore.trades.charging.BranchLoad;
+import boltlore.trades.charging.BranchLoads;
+import boltlore.trades.charging.ChargingFinding;
 import boltlore.trades.charging.Comparison;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Each cable, its load and its fuse keep their limits with every pack that may stand behind them. */
 final class BranchesHold {
@@ -34,23 +43,57 @@ final class BranchesHold {
         return electrics.branches().stream()
                 .flatMap(branch -> electrics.packs().stream()
                         .filter(pack -> together.canHold(branch.when(), pack.when()))
-                        .flatMap(pack -> checks(branch, pack))
+                        .flatMap(pack -> check(branch, pack).stream())
                         .flatMap(check -> check.comparisons().stream())
                         .filter(comparison -> !comparison.holds())
                         .map(Comparison::finding)
-                        .filter(Finding::stops)
+                        .filter(finding -> finding.stops() || onlyDeclared(branch, finding))
                         .map(finding -> remark(branch, finding)));
     }
 
-    private Stream<BranchCheck> checks(Branch branch, Pack pack) {
-        Fuse ahead = electrics.fuses().stream()
-                .filter(fuse -> fuse.name().equals(branch.fuse()))
-                .findFirst()
-                .orElse(null);
-        return electrics.cables().stream()
-                .filter(cable -> cable.part().equals(branch.cable()))
-                .limit(1)
-                .map((PowerCable cable) -> BranchChecker.check(branch, ahead, cable, pack));
+    /** What an order chooses is not known here, but a branch that feeds nothing is known not to. */
+    private static boolean onlyDeclared(Branch branch, Finding finding) {
+        return finding.kind() == ChargingFinding.LOAD_NOT_DERIVED && branch.feeds() == null;
+    }
+
+    private List<BranchCheck> check(Branch branch, Pack pack) {
+        return electrics.cable(branch.cable()).stream()
+                .map((PowerCable cable) ->
+                        BranchChecker.check(branch, electrics, cable, pack, load(branch, pack), null))
+                .toList();
+    }
+
+    private @Nullable BranchLoad load(Branch branch, Pack pack) {
+        List<Branch> there = branch.feeds() instanceof Feeds.Branches feeds
+                ? atOnce(branch, pack, feeds)
+                : List.of(branch);
+        return new BranchLoads(electrics, there, pack, Map.of()).of(branch).orElse(null);
+    }
+
+    /** Of the branches that this one feeds, as many as one order can have at once, from the first on. */
+    private List<Branch> atOnce(Branch branch, Pack pack, Feeds.Branches feeds) {
+        List<Branch> there = new ArrayList<>();
+        Condition so = new Condition.All(List.of(there(branch), pack.when()));
+        for (Branch below : electrics.branches()) {
+            if (feeds.names().contains(below.name()) && together.canHold(so, there(below))) {
+                so = new Condition.All(List.of(so, there(below)));
+                there.add(below);
+                if (below.feeds() instanceof Feeds.Branches further) {
+                    there.addAll(atOnce(below, pack, further));
+                }
+            }
+        }
+        return there;
+    }
+
+    /** A branch is there where its own condition holds and some line stands at its position. */
+    private Condition there(Branch branch) {
+        List<Condition> lines = family.positions().stream()
+                .filter(position -> position.name().equals(branch.position()))
+                .flatMap(position -> position.lines().stream())
+                .map(Line::when)
+                .toList();
+        return new Condition.All(List.of(branch.when(), new Condition.AnyOf(lines)));
     }
 
     private Remark remark(Branch branch, Finding finding) {
@@ -59,6 +102,9 @@ final class BranchesHold {
                 Check.BRANCH,
                 finding.kind().code() + ": " + finding.says().replaceAll("\\.$", ""),
                 "load, fuse and cable within one another's limits",
-                "It stops every order that has this branch: correct electrics.json, or choose another fuse or cable");
+                finding.stops()
+                        ? "It stops every order that has this branch: correct electrics.json, or choose another fuse or"
+                                + " cable"
+                        : "Add 'feeds' to the branch");
     }
 }

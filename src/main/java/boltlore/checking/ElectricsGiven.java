@@ -5,9 +5,11 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.InletWiring;
+import boltlore.catalogue.Line;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PrechargeResistor;
+import boltlore.measure.PositionName;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -37,6 +39,7 @@ final class ElectricsGiven {
                         once("on-board charger", electrics.chargers(), OnBoardCharger::when),
                         once("inlet", electrics.inlets(), InletWiring::when),
                         once("precharge resistor", electrics.resistors(), PrechargeResistor::when),
+                        electrics.inlets().stream().flatMap(this::shared),
                         electrics.packs().stream().flatMap(pack -> new ModulesOfPack(family, together).of(pack)))
                 .flatMap(remarks -> remarks);
     }
@@ -63,6 +66,34 @@ final class ElectricsGiven {
                         "two of " + what + " for some order",
                         "Let their conditions exclude" + " each other"))
                 : Stream.empty();
+    }
+
+    /** Where direct and alternating current share contacts, something isolates the charger in every order. */
+    private Stream<Remark> shared(InletWiring inlet) {
+        PositionName isolatedBy = inlet.isolatedBy();
+        if (!inlet.sharedPins()) {
+            return Stream.empty();
+        }
+        if (isolatedBy == null) {
+            return Stream.of(sharedBy("shared contacts for direct and alternating current, and no contactors"));
+        }
+        List<Condition> lines = family.positions().stream()
+                .filter(position -> position.name().equals(isolatedBy))
+                .flatMap(position -> position.lines().stream())
+                .map(Line::when)
+                .toList();
+        return together.canHold(inlet.when(), new Condition.Not(new Condition.AnyOf(lines)))
+                ? Stream.of(sharedBy("position '" + isolatedBy + "' empty in some order with this inlet"))
+                : Stream.empty();
+    }
+
+    private Remark sharedBy(String found) {
+        return new Remark(
+                "inlet " + family.name(),
+                Check.SHARED_PINS,
+                found,
+                "contactors that isolate the on-board charger while direct current flows",
+                "Name their position in 'isolatedBy', and let a line of it stand in every order with this inlet");
     }
 
     private Remark remark(Check check, String found, String advice) {

@@ -43,12 +43,14 @@ final class HighVoltageParts {
 
     private void add(Family family) {
         Electrics electrics = family.electrics();
+        Set<PartNumber> only12 = onlyLowVoltage(electrics);
         Stream.of(
                         electrics.packs().stream().map(Pack::module),
                         electrics.resistors().stream().map(PrechargeResistor::part),
                         electrics.fuses().stream().map(Fuse::part),
                         electrics.cables().stream().map(PowerCable::part))
                 .flatMap(parts -> parts)
+                .filter(part -> !only12.contains(part))
                 .forEach(part -> because.putIfAbsent(part, "electrics.json of " + family.name() + " names it"));
         at(family, positions(electrics), "where electrics.json has a cable");
         tests(family)
@@ -60,7 +62,32 @@ final class HighVoltageParts {
     }
 
     private static Set<PositionName> positions(Electrics electrics) {
-        return electrics.branches().stream().map(Branch::position).collect(Collectors.toSet());
+        return high(electrics, true).map(Branch::position).collect(Collectors.toSet());
+    }
+
+    private static Stream<Branch> high(Electrics electrics, boolean high) {
+        return electrics.branches().stream()
+                .filter(branch -> high != (branch.fedBy() instanceof Branch.FedBy.LowVoltage));
+    }
+
+    /** Cables and fuses that only branches of the 12 V battery have. */
+    private static Set<PartNumber> onlyLowVoltage(Electrics electrics) {
+        Set<PartNumber> low = high(electrics, false)
+                .flatMap(branch -> parts(electrics, branch))
+                .collect(Collectors.toSet());
+        high(electrics, true).flatMap(branch -> parts(electrics, branch)).forEach(low::remove);
+        return low;
+    }
+
+    private static Stream<PartNumber> parts(Electrics electrics, Branch branch) {
+        Branch.Protection protection = branch.protection();
+        String fuse = protection.fuse() == null ? null : protection.fuse().name();
+        String farFuse = protection.farEnd() == null ? null : protection.farEnd().fuse();
+        return Stream.concat(
+                Stream.of(branch.cable()),
+                electrics.fuses().stream()
+                        .filter(each -> each.name().equals(fuse) || each.name().equals(farFuse))
+                        .map(Fuse::part));
     }
 
     private static Stream<KitTest> tests(Family family) {

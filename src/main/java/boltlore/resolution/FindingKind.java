@@ -29,6 +29,8 @@ public enum FindingKind implements Kind {
     STRAY("fitted but not required", CHECK),
     CHARGER_PHASES_ABOVE_INLET("charger has more phases than the inlet", CHECK),
     CHARGER_PHASES_ABOVE_SUPPLY("charger has more phases than the supply", CHECK),
+    LEAD_PHASES_BELOW_CHARGER("public lead has fewer phases than inlet and charger", CHECK),
+    LEAD_AMPS_BELOW_CHARGER("public lead carries less than inlet and charger", CHECK),
     INLET_OF_ANOTHER_MARKET("inlet of another market", CHECK),
     LABELS_OF_ANOTHER_MARKET("labels in another language than the market's", CHECK),
     CABLE_OUTSIDE_WINDOW("cable outside its window", CHECK),

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,7 +60,7 @@ class ChargingCommandTest {
                 .contains("Supply and charger limit the current to 16 A in each phase.")
                 .contains("Isolation, at least 201.6 kΩ")
                 .contains("Charger OK The charger feeds from 200 to 430 V, the pack goes from 288 to 403.2 V.")
-                .contains("Precharge OK One precharge leaves 101.6 J in a resistor rated 150 J a pulse.")
+                .contains("Precharge OK One precharge leaves 101.6 J in a resistor rated 1200 J a pulse.")
                 .contains("2 sheets written to ");
         assertThat(out().resolve("BL-1001/charging-and-high-voltage.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-2001/json/charging-and-high-voltage.json")).isRegularFile();
@@ -159,21 +160,27 @@ class ChargingCommandTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "\"amps\": \"400\" | \"amps\": \"200\" | load of 210 A through a fuse of 200 A.",
-                "\"amps\": \"310\" | \"amps\": \"200\" | load of 210 A on a cable with a current rating as installed of 200 A",
+                "\"amps\": \"400\" | \"amps\": \"200\" | load of 370 A through a fuse of 200 A.",
+                "\"amps\": \"460\" | \"amps\": \"200\" | load of 370 A on a cable with a current rating as installed of 200 A",
                 "\"amps\": \"400\", \"volts\": \"500\" | \"amps\": \"400\", \"volts\": \"400\" | up to 403.2 V on a fuse rated 400 V.",
                 "\"breakingKiloamps\": \"20\" | \"breakingKiloamps\": \"8\" | up to 8.8 kA, and the fuse breaks 8 kA.",
-                "\"pulseJoule\": \"150\" | \"pulseJoule\": \"100\" | One precharge leaves 101.6 J in a resistor rated 100 J",
-                "\"afterSeconds\": \"0.25\" | \"afterSeconds\": \"0.17\" | commanded to close after 0.17 s.",
+                "\"pulseJoule\": \"1200\" | \"pulseJoule\": \"100\" | One precharge leaves 101.6 J in a resistor rated 100 J",
+                "\"abortAfterSeconds\": \"0.3\" | \"abortAfterSeconds\": \"0.17\" | the controller aborts after 0.17 s.",
+                "\"abortAfterSeconds\": \"0.3\" | \"abortAfterSeconds\": \"0.35\" | leaves 1211 J in a resistor rated 1200 J a pulse",
+                "\"yNanofarad\": \"400\" | \"yNanofarad\": \"4000\" | 4240 nF to the chassis hold 0.345 J",
+                "\"fuse\": \"string-250\", \"farEnd\": {\"fuse\": \"string-tap-250\"} | \"fuse\": \"string-250\", \"farEnd\": {} | fed from its other end too",
+                "\"fuse\": \"low-converter-250\", \"fuseAfterMm\": 250 | \"fuse\": \"low-converter-250\", \"fuseAfterMm\": 900 | 900 mm of cable between what feeds it and its fuse, at most 300 mm",
+                "\"fuse\": \"low-converter-250\", \"fuseAfterMm\": 250, | | 12 V, converter to main fuse: no fuse",
                 "\"highestVolts\": \"430\" | \"highestVolts\": \"400\" | the pack goes from 288 to 403.2 V.",
                 "\"direct\": {\"volts\": \"1000\" | \"direct\": {\"volts\": \"400\" | the inlet is rated 400 V.",
                 "\"inSeries\": 8, \"inParallel\": 2 | \"inSeries\": 8, \"inParallel\": 3 | The kit has 16 of BM-44, the pack 24",
-                "\"fuse\": \"main-400\", \"cable\": \"HV-W50\" | \"fuse\": \"main-400\", \"cable\": \"HV-W35\" | no HV-W35 is at the position",
+                "\"fuse\": \"main-400\", \"cable\": \"HV-W95\" | \"fuse\": \"main-400\", \"cable\": \"HV-W35\" | no HV-W35 is at the position",
                 "\"part\": \"HV-F400\" | \"part\": \"HV-F250\" | the kit has no HV-F250.",
                 "\"part\": \"HV-CB400\" | \"part\": \"HV-CB250\" | the kit has no HV-CB250."
             })
-    void what_is_too_much_is_told_and_ends_with_another_code(String from, String to, String says) throws IOException {
-        Path catalogue = ChangedCatalogue.in(folder, ELECTRICS, from, to);
+    void what_is_too_much_is_told_and_ends_with_another_code(String from, @Nullable String to, String says)
+            throws IOException {
+        Path catalogue = ChangedCatalogue.in(folder, ELECTRICS, from, to == null ? "" : to);
         Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran.out())).contains("Stop, charging: ").contains(says);
@@ -192,7 +199,7 @@ class ChargingCommandTest {
     @Test
     void an_efficiency_of_nothing_is_refused_with_its_place() throws IOException {
         Path catalogue =
-                ChangedCatalogue.in(folder, ELECTRICS, "\"efficiencyPercent\": \"94\"", "\"efficiencyPercent\": \"0\"");
+                ChangedCatalogue.in(folder, ELECTRICS, "\"efficiencyPercent\": \"94\", \"lowestVolts\"", "\"efficiencyPercent\": \"0\", \"lowestVolts\"");
         Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("electrics.json").contains("above 0").contains("1 fault.");

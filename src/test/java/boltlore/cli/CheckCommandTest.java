@@ -46,7 +46,7 @@ class CheckCommandTest {
         assertThat(ran.out())
                 .contains(TORQUE)
                 .contains("two parts in one bin")
-                .contains("high-voltage limit exceeded")
+                .contains("limit of the power wiring exceeded")
                 .contains("run check again");
     }
 

@@ -35,7 +35,7 @@ class CheckElectricsTest {
                 "\"when\": {\"battery\": \"one-string\"}, \"module\" | \"module\" | two of pack for some order",
                 "\"when\": {\"battery\": \"two-strings\"}, \"module\" | \"when\": {\"battery\": \"two-strings\", \"market\": \"europe\"}, \"module\" | no pack for some order",
                 "{\"when\": {\"inlet\": \"j3400\"} | {\"when\": {\"inlet\": \"type-1\"} | no inlet for some order",
-                "{\"part\": \"HV-CB250\", \"when\": {\"drive-unit\": \"60-kw\"} | {\"part\": \"HV-CB250\", \"when\": {\"drive-unit\": \"90-kw\"} | no precharge resistor for some order",
+                "{\"part\": \"HV-CB400\", \"when\": {\"drive-unit\": \"60-kw\"} | {\"part\": \"HV-CB400\", \"when\": {\"drive-unit\": \"90-kw\"} | no precharge resistor for some order",
                 "{\"when\": {\"charger\": [\"seven\", \"seven-two-way\"]}, \"efficiencyPercent\" | {\"when\": {\"charger\": \"seven\"}, \"efficiencyPercent\" | no on-board charger for some order",
                 "\"inSeries\": 8, \"inParallel\": 2 | \"inSeries\": 8, \"inParallel\": 3 | 16 of BM-44 in some kit"
             })
@@ -72,6 +72,48 @@ class CheckElectricsTest {
     }
 
     @Test
+    void a_cable_of_the_pack_without_a_fuse() throws IOException {
+        assertThat(check(ELECTRICS, "\"heater-air\"]}, \"fuse\": \"main-400\",", "\"heater-air\"]},"))
+                .contains("branch pannier-van/battery-90-kw: found not protected: Battery to junction box: no fuse")
+                .doesNotContain("branch pannier-van/drive-90-kw");
+    }
+
+    @Test
+    @DisplayName("a drive of 90 kW on a cable of 310 A: 90,000 W / (0.94 × 288 V) = 332.4 A")
+    void a_load_that_is_worked_out() throws IOException {
+        assertThat(check(
+                        ELECTRICS,
+                        "\"efficiencyPercent\": \"94\"}, \"fuse\": \"main-400\", \"cable\": \"HV-W95\"",
+                        "\"efficiencyPercent\": \"94\"}, \"fuse\": \"main-400\", \"cable\": \"HV-W50\""))
+                .contains("branch pannier-van/drive-90-kw: found load above cable: Junction box to drive unit: load of"
+                        + " 332.4 A on a cable with a current rating as installed of 310 A")
+                .doesNotContain("branch pannier-van/battery-90-kw");
+    }
+
+    @Test
+    void a_load_that_is_only_declared() throws IOException {
+        assertThat(check(
+                        ELECTRICS,
+                        "\"feeds\": {\"watts\": \"3000\", \"efficiencyPercent\": \"95\"}",
+                        "\"loadAmps\": \"1\""))
+                .contains("branch pannier-van/compressor: found load not derived: Junction box to compressor: 1 A are"
+                        + " declared only");
+    }
+
+    @ParameterizedTest
+    @DisplayName("contacts that an inlet shares between alternating and direct current, and no contactors that isolate")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                ", \"isolatedBy\": \"charger-isolation\" | `` | shared contacts for direct and alternating current, and no contactors",
+                "\"charger-isolation\" | \"three-phase-contactor\" | position 'three-phase-contactor' empty in some order"
+            })
+    void shared_contacts(String from, String to, String found) throws IOException {
+        assertThat(check(ELECTRICS, from, to)).contains("inlet pannier-van: found " + found);
+    }
+
+    @Test
     void a_part_of_the_hand_that_its_line_does_not_ask_for() throws IOException {
         assertThat(check(
                         "families/pannier-van/kit/controls.json",
@@ -87,7 +129,7 @@ class CheckElectricsTest {
             delimiter = '|',
             value = {
                 "CI-T1 | it stands at pannier-van/inlet, where test 'isolation-mains' asks for mains-isolation",
-                "HV-F250 | electrics.json of pannier-van names it",
+                "HV-F300 | electrics.json of pannier-van names it",
                 "HV-JB1 | it has high-voltage connectors"
             })
     void cautions(String part, String because) throws IOException {

@@ -3,6 +3,7 @@ package boltlore.oracle;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Port;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Role;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
@@ -35,6 +36,7 @@ final class PlainElectrics {
         electrics.phases(Role.INLET, FindingKind.CHARGER_PHASES_ABOVE_INLET);
         electrics.phases(Role.SUPPLY, FindingKind.CHARGER_PHASES_ABOVE_SUPPLY);
         electrics.current();
+        electrics.leads();
         electrics.export();
         electrics.market();
         electrics.connectors();
@@ -60,6 +62,25 @@ final class PlainElectrics {
     private void current() {
         if (over(facts(Role.CHARGER).amps(), facts(Role.INLET).amps())) {
             findings.add(new Finding(FindingKind.CHARGER_ABOVE_INLET, name(Role.CHARGER), name(Role.INLET)));
+        }
+    }
+
+    private void leads() {
+        Facts inlet = facts(Role.INLET);
+        Facts charger = facts(Role.CHARGER);
+        for (PublicLead lead : kit.family.electrics().leads()) {
+            if (!kit.has(lead.part())) {
+                continue;
+            }
+            String part = lead.part().text();
+            if (inlet.phases() != null
+                    && charger.phases() != null
+                    && Math.min(inlet.phases(), charger.phases()) > lead.phases()) {
+                findings.add(new Finding(FindingKind.LEAD_PHASES_BELOW_CHARGER, part, name(Role.CHARGER)));
+            }
+            if (over(inlet.amps(), lead.amps()) && over(charger.amps(), lead.amps())) {
+                findings.add(new Finding(FindingKind.LEAD_AMPS_BELOW_CHARGER, part, name(Role.CHARGER)));
+            }
         }
     }
 

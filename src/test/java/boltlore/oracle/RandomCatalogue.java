@@ -51,6 +51,11 @@ public final class RandomCatalogue {
         RandomPositions places = new RandomPositions(dice, positions, conditions, randomParts);
         places.draw().forEach(trial::position);
         companions(conditions, randomParts);
+        trial.lead(RandomParts.name(0), 1, "32");
+        String other = randomParts.any();
+        if (!other.equals(RandomParts.name(0))) {
+            trial.lead(other, dice.oneOf(List.of(1, 3)), dice.oneOf("16", "32", "48"));
+        }
         return trial.catalogue();
     }
 

@@ -236,7 +236,7 @@ class InjectedDefectsTest {
                 broken(
                         "one mate for two connectors",
                         van().line("junction-box", "quantity", new BigDecimal("2")),
-                        "interlock open: HV-CB250/second-string (HV-BP2)",
+                        "interlock open: HV-CB400/second-string (HV-BP2)",
                         "interlock open: HV-JB1/battery (HV-BP2)",
                         "interlock open: HV-JB1/drive (HV-BP2)",
                         "interlock open: HV-JB1/charger (HV-BP1)",
@@ -279,7 +279,16 @@ class InjectedDefectsTest {
                         "charger has more phases than the inlet: seven (type-1)",
                         "charger has more phases than the inlet: seven (j3400)",
                         "charger has more phases than the supply: seven (one-phase-32)",
-                        "charger has more phases than the supply: seven (split-phase-32)"),
+                        "charger has more phases than the supply: seven (split-phase-32)",
+                        "public lead has fewer phases than inlet and charger: CC-22 (seven)"),
+                broken(
+                        "a three-phase charger with the lead of one phase, and the other way about",
+                        van().line("public-lead-three-phase", "part", new PartNumber("CC-22"))
+                                .line("public-lead-one-phase", "part", new PartNumber("CC-23")),
+                        "public lead has fewer phases than inlet and charger: CC-22 (eleven)",
+                        "public lead has fewer phases than inlet and charger: CC-22 (eleven-two-way)",
+                        "public lead carries less than inlet and charger: CC-23 (seven)",
+                        "public lead carries less than inlet and charger: CC-23 (seven-two-way)"),
                 broken(
                         "an inlet's limit taken out",
                         van().withoutLimit("j3400-north-america"),

@@ -4,6 +4,8 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
 import boltlore.catalogue.Companion;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Electrics;
+import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;
@@ -13,11 +15,14 @@ import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Pair;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.catalogue.PublicLead;
+import boltlore.catalogue.Weights;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,6 +41,7 @@ public final class Trial {
     private final List<Pair> pairs = new ArrayList<>();
     private final List<Position> positions = new ArrayList<>();
     private final List<Companion> companions = new ArrayList<>();
+    private final List<PublicLead> leads = new ArrayList<>();
     private final Map<PartNumber, Part> parts = new TreeMap<>();
     private final Map<String, Finish> finishes = new TreeMap<>();
     private final Map<String, Caution> cautions = new TreeMap<>();
@@ -90,6 +96,11 @@ public final class Trial {
         return this;
     }
 
+    public Trial lead(String part, int phases, String amps) {
+        leads.add(new PublicLead(new PartNumber(part), phases, new BigDecimal(amps)));
+        return this;
+    }
+
     public Trial caution(String code, String... sheets) {
         cautions.put(code, new Caution(code, Wording.english("Take care."), List.of(sheets), List.of()));
         return this;
@@ -105,8 +116,30 @@ public final class Trial {
                 roles,
                 List.copyOf(pairs),
                 List.copyOf(positions),
-                List.copyOf(companions));
+                List.copyOf(companions),
+                List.of(),
+                Weights.NONE,
+                electrics(),
+                EndOfLine.NONE,
+                List.of());
         return new Catalogue(TrialWorkshop.with(cautions), finishes, Map.of(), parts, Map.of(FAMILY, family), "trial");
+    }
+
+    private Electrics electrics() {
+        return new Electrics(
+                null,
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.copyOf(leads),
+                List.of());
     }
 
     /** A choice in this family: option, value, option, value … */

@@ -1,29 +1,37 @@
 package boltlore.catalogue.json;
 
-import boltlore.catalogue.Branch;
 import boltlore.catalogue.Buses;
 import boltlore.catalogue.Capacitor;
+import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Fuse;
+import boltlore.catalogue.LowVoltage;
 import boltlore.catalogue.Outlet;
 import boltlore.catalogue.PowerCable;
+import boltlore.catalogue.PublicLead;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.measure.PartNumber;
-import boltlore.measure.PositionName;
-import java.math.BigDecimal;
 
-/** families/…/electrics.json: pack, charger, inlet, DC link, fuses and cables of the high-voltage system. */
+/** families/…/electrics.json: pack, charger, inlet, DC link, fuses and cables of the power wiring. */
 final class ElectricsFile {
 
     private static final Allowed<Buses> BUSES = Allowed.of(Buses.values(), Buses::written);
     private static final Allowed<Fuse.Guards> GUARDS = Allowed.of(Fuse.Guards.values(), Fuse.Guards::written);
 
     private static final Range MICROFARAD = Range.above(0, 100_000);
+    private static final Range NANOFARAD = Range.above(0, 100_000);
+
+    /** Voltage of class A ends at 60 V. */
+    private static final Range EXTRA_LOW = Range.above(0, 60);
+
+    private static final Range OHM_PER_KM = Range.above(0, 100);
+    private static final int LEAST_C = 20;
+    private static final int MOST_C = 250;
+    private static final int MOST_MM = 10_000;
     private static final Range MM2 = Range.above(0, 1_000);
     private static final Range KILOAMPS = Range.above(0, 200);
-    private static final Range SHARE = Range.above(0, 1);
     private static final Range K_FACTOR = Range.between(50, 300);
     private static final int LEAST_TRIP = 4;
     private static final int MOST_TRIP = 500;
@@ -32,16 +40,20 @@ final class ElectricsFile {
     private final Reading reading;
     private final ConditionReading overOptions;
     private final PackReading packs;
+    private final BranchReading branches;
 
     ElectricsFile(Reading reading) {
         this.reading = reading;
         this.overOptions = new ConditionReading(reading, ConditionReading.Over.OPTIONS);
         this.packs = new PackReading(reading);
+        this.branches = new BranchReading(reading, overOptions);
     }
 
     Electrics read(ObjectReader reader) {
         return new Electrics(
                 reader.findOneOf("buses", BUSES),
+                reader.findObject("lowVoltage", this::lowVoltage).orElse(null),
+                reader.findObject("limits", ElectricsFile::limits).orElse(null),
                 reader.findObjects("packs", packs::pack),
                 reader.findObjects("chargers", packs::charger),
                 reader.findObjects("inlets", packs::inlet),
@@ -49,7 +61,8 @@ final class ElectricsFile {
                 reader.findObjects("prechargeResistors", packs::resistor),
                 reader.findObjects("fuses", this::fuse),
                 reader.findObjects("cables", this::cable),
-                reader.findObjects("branches", this::branch),
+                reader.findObjects("branches", branches::branch),
+                reader.findObjects("publicLeads", this::lead),
                 reader.findObjects("outlets", this::outlet));
     }
 
@@ -58,7 +71,39 @@ final class ElectricsFile {
                 reading.named(reader, "capacitor", Kind.CAPACITOR),
                 reader.text("says"),
                 overOptions.orAlways(reader, "when"),
-                reader.decimal("microfarad", MICROFARAD));
+                reader.decimal("microfarad", MICROFARAD),
+                reader.findDecimal("yNanofarad", NANOFARAD));
+    }
+
+    private LowVoltage lowVoltage(ObjectReader reader) {
+        LowVoltage network = new LowVoltage(
+                reader.decimal("highestVolts", EXTRA_LOW),
+                reader.decimal("lowestVolts", EXTRA_LOW),
+                reader.decimal("resistanceMilliohm", PackReading.MILLIOHM));
+        if (reader.sound() && network.lowestVolts().compareTo(network.highestVolts()) > 0) {
+            reader.fault(
+                    "from " + network.lowestVolts() + " to " + network.highestVolts() + " V",
+                    "a lowest voltage below the highest",
+                    "Swap them, or mend one.");
+        }
+        return network;
+    }
+
+    private static ElectricLimits limits(ObjectReader reader) {
+        return new ElectricLimits(
+                reader.findDecimal("dropPercent", PackReading.PERCENT),
+                reader.findWhole("unfusedMm", 0, MOST_MM),
+                reader.findDecimal("yJoule", Range.POSITIVE),
+                reader.text("source"));
+    }
+
+    private PublicLead lead(ObjectReader reader) {
+        PublicLead lead = new PublicLead(
+                new PartNumber(reading.namedOnce(reader, "part", Kind.LEAD, Kind.PART)),
+                reader.whole("phases", 1, 3),
+                reader.decimal("amps", PackReading.AMPS));
+        BranchReading.oneOrThree(reader, lead.phases());
+        return lead;
     }
 
     private Fuse fuse(ObjectReader reader) {
@@ -77,24 +122,12 @@ final class ElectricsFile {
         return new PowerCable(
                 new PartNumber(reading.namedOnce(reader, "cable", Kind.CABLE, Kind.PART)),
                 reader.decimal("areaMm2", MM2),
+                reader.decimal("ohmPerKm", OHM_PER_KM),
+                reader.whole("hottestC", LEAST_C, MOST_C),
                 reader.decimal("volts", PackReading.VOLTS),
                 reader.decimal("amps", PackReading.AMPS),
                 reader.text("assumed"),
                 reader.decimal("kFactor", K_FACTOR));
-    }
-
-    private Branch branch(ObjectReader reader) {
-        return new Branch(
-                reading.named(reader, "branch", Kind.BRANCH),
-                reader.text("says"),
-                overOptions.orAlways(reader, "when"),
-                new PositionName(reading.mentioned(reader, "position", Kind.POSITION)),
-                reader.decimal("loadAmps", PackReading.AMPS),
-                reader.findDecimal("volts", PackReading.VOLTS),
-                reading.findMentioned(reader, "fuse", Kind.FUSE),
-                new PartNumber(reading.mentioned(reader, "cable", Kind.CABLE)),
-                shareOrAll(reader, "derating"),
-                Reading.textOrNone(reader, "because"));
     }
 
     private Outlet outlet(ObjectReader reader) {
@@ -103,11 +136,6 @@ final class ElectricsFile {
                 reader.text("residual"),
                 reader.whole("tripMilliamps", LEAST_TRIP, MOST_TRIP),
                 reader.whole("withinMilliseconds", 1, SLOWEST_MS),
-                shareOrAll(reader, "continuousShare"));
-    }
-
-    private static BigDecimal shareOrAll(ObjectReader reader, String key) {
-        BigDecimal share = reader.findDecimal(key, SHARE);
-        return share == null ? BigDecimal.ONE : share;
+                BranchReading.shareOrAll(reader, "continuousShare"));
     }
 }

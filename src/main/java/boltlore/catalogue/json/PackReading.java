@@ -10,6 +10,8 @@ import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.measure.Digits;
+import boltlore.measure.PositionName;
+import java.math.BigDecimal;
 
 /** Packs, and what they are charged and precharged through. */
 final class PackReading {
@@ -22,8 +24,8 @@ final class PackReading {
     private static final Allowed<ProximityKind> PROXIMITY = Allowed.of(ProximityKind.values(), ProximityKind::written);
     private static final Range KWH = Range.above(0, 1_000);
     private static final Range AMP_HOURS = Range.above(0, 2_000);
-    private static final Range MILLIOHM = Range.above(0, 10_000);
-    private static final Range PERCENT = Range.above(0, 100);
+    static final Range MILLIOHM = Range.above(0, 10_000);
+    static final Range PERCENT = Range.above(0, 100);
     private static final Range OHM = Range.above(0, 100_000);
     private static final Range JOULE = Range.above(0, 1_000_000);
     private static final Range SECONDS = Range.above(0, 60);
@@ -38,6 +40,8 @@ final class PackReading {
     }
 
     Pack pack(ObjectReader reader) {
+        BigDecimal continuous = reader.decimal("continuousAmps", AMPS);
+        BigDecimal peak = reader.findDecimal("peakAmps", AMPS);
         Pack pack = new Pack(
                 reading.named(reader, "pack", Kind.PACK),
                 reader.text("says"),
@@ -51,13 +55,25 @@ final class PackReading {
                 reader.decimal("lowestVolts", VOLTS),
                 reader.decimal("resistanceMilliohm", MILLIOHM),
                 reader.decimal("usableKwh", KWH),
-                reader.decimal("continuousAmps", AMPS),
+                continuous,
+                peak == null ? continuous : peak,
                 reader.decimal("chargeAmps", AMPS));
         if (reader.sound()) {
             inOrder(reader, pack);
             energy(reader, pack);
+            peak(reader, pack);
         }
         return pack;
+    }
+
+    private static void peak(ObjectReader reader, Pack pack) {
+        if (pack.peakAmps().compareTo(pack.continuousAmps()) < 0) {
+            reader.faultAt(
+                    "peakAmps",
+                    pack.peakAmps() + " A",
+                    "at least the " + pack.continuousAmps() + " A that it bears for hours",
+                    "Swap them, or mend one.");
+        }
     }
 
     private static void inOrder(ObjectReader reader, Pack pack) {
@@ -104,10 +120,21 @@ final class PackReading {
     }
 
     InletWiring inlet(ObjectReader reader) {
-        return new InletWiring(
+        String isolatedBy = reading.findMentioned(reader, "isolatedBy", Kind.POSITION);
+        InletWiring inlet = new InletWiring(
                 overOptions.orAlways(reader, "when"),
                 reader.oneOf("proximity", PROXIMITY),
-                reader.findObject("direct", PackReading::direct).orElse(null));
+                reader.findObject("direct", PackReading::direct).orElse(null),
+                reader.truth("sharedPins", false),
+                isolatedBy == null ? null : new PositionName(isolatedBy));
+        if (inlet.isolatedBy() != null && !inlet.sharedPins()) {
+            reader.faultAt(
+                    "isolatedBy",
+                    "contactors between contacts that are not shared",
+                    "'isolatedBy' beside \"sharedPins\": true only",
+                    "Add 'sharedPins', or leave 'isolatedBy' out.");
+        }
+        return inlet;
     }
 
     private static DirectLimit direct(ObjectReader reader) {
@@ -120,6 +147,6 @@ final class PackReading {
                 overOptions.orAlways(reader, "when"),
                 reader.decimal("ohm", OHM),
                 reader.decimal("pulseJoule", JOULE),
-                reader.decimal("afterSeconds", SECONDS));
+                reader.decimal("abortAfterSeconds", SECONDS));
     }
 }

@@ -26,6 +26,8 @@ public final class Kinds {
             new Stray(),
             new ChargerPhasesAboveInlet(),
             new ChargerPhasesAboveSupply(),
+            LeadBelowCharger.PHASES,
+            LeadBelowCharger.AMPS,
             new InletOfAnotherMarket(),
             new LabelsOfAnotherMarket(),
             new CableOutsideWindow(),

@@ -131,6 +131,9 @@ public interface Facts {
     /** The language of labels and manual. */
     record LabelLanguage(String language) {}
 
+    /** A loose cable for public charging points, with phases and A of each. */
+    record Lead(String part, Requirer asker, int phases, BigDecimal amps) {}
+
     /** A line that the choices do not rule out; it is called for when its condition holds. */
     record LineOffered(LineName line, PositionName position, boolean bracket, ConditionKey condition) {
 

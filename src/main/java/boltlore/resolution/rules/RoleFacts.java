@@ -3,12 +3,15 @@ package boltlore.resolution.rules;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Hand;
 import boltlore.catalogue.Pair;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.rules.Facts.ConditionKey;
 import boltlore.resolution.rules.Facts.Electric;
 import boltlore.resolution.rules.Facts.LabelLanguage;
+import boltlore.resolution.rules.Facts.Lead;
 import boltlore.resolution.rules.Facts.MarketLists;
 import boltlore.resolution.rules.Facts.MarketUses;
 import boltlore.resolution.rules.Facts.PairFollows;
@@ -27,6 +30,10 @@ final class RoleFacts {
         List<Object> facts = new ArrayList<>();
         for (Role role : ELECTRICAL) {
             choices.inRole(role).ifPresent(value -> facts.add(electric(role, value.value(), value.facts())));
+        }
+        for (PublicLead lead : choices.family().electrics().leads()) {
+            Requirer asker = new Requirer.OfPart(lead.part());
+            facts.add(new Lead(lead.part().text(), asker, lead.phases(), lead.amps()));
         }
         choices.inRole(Role.LANGUAGE).ifPresent(value -> facts.add(new LabelLanguage(value.value())));
         choices.inRole(Role.MARKET).ifPresent(market -> {

@@ -5,13 +5,13 @@ import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.ProximityKind;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.power.Link;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -26,10 +26,10 @@ record AcWays(
     List<AcCharging> all() {
         List<AcCharging> ways = new ArrayList<>();
         if (mains != null) {
-            ways.addAll(rising(at(mains)));
+            ways.addAll(rising(at(mains, cables(mains))));
         }
         ways.addAll(rising(Mains.atPosts(choices).stream()
-                .map(this::at)
+                .map(post -> at(post, atPost(post)))
                 .flatMap(List::stream)
                 .toList()));
         return List.copyOf(ways);
@@ -46,19 +46,40 @@ record AcWays(
         return rising;
     }
 
-    private List<AcCharging> at(Mains place) {
-        return cables(place).stream()
-                .flatMap(code -> with(place, code).stream())
-                .toList();
+    private List<AcCharging> at(Mains place, List<Loose> cables) {
+        return cables.stream().flatMap(loose -> with(place, loose).stream()).toList();
     }
 
-    /** Loose cables that are no larger than needed; one null where the inlet reads no code. */
-    private List<@Nullable CableCode> cables(Mains place) {
+    /** A cable between charging point and inlet; all null where it belongs to the point. */
+    private record Loose(
+            @Nullable CableCode code,
+            @Nullable PublicLead lead,
+            @Nullable Integer phases,
+            @Nullable BigDecimal amps) {
+
+        static Loose coded(CableCode code, Mains place) {
+            return new Loose(code, null, null, BigDecimal.valueOf(code.amps(place.phases())));
+        }
+
+        static Loose of(PublicLead lead) {
+            return new Loose(null, lead, lead.phases(), lead.amps());
+        }
+    }
+
+    /** At a public point with the cable of the kit, where it has one. */
+    private List<Loose> atPost(Mains post) {
+        PublicLead lead = fitted.lead();
+        return lead == null || cable != null ? cables(post) : List.of(Loose.of(lead));
+    }
+
+    /** Loose cables that are no larger than needed; one that belongs to the point where the inlet reads no code. */
+    private List<Loose> cables(Mains place) {
         InletWiring inlet = fitted.inlet();
         if (inlet == null || inlet.proximity() != ProximityKind.CABLE_CODE) {
-            return Collections.singletonList(null);
+            return List.of(new Loose(null, null, null, null));
         }
-        return cable != null ? List.of(cable) : upTo(place);
+        List<CableCode> codes = cable != null ? List.of(cable) : upTo(place);
+        return codes.stream().map(code -> Loose.coded(code, place)).toList();
     }
 
     private static List<CableCode> upTo(Mains place) {
@@ -72,11 +93,11 @@ record AcWays(
                 .toList();
     }
 
-    private Optional<AcCharging> with(Mains place, @Nullable CableCode code) {
-        Chain chain = chain(place, code);
+    private Optional<AcCharging> with(Mains place, Loose loose) {
+        Chain chain = chain(place, loose);
         return chain.kilowatts()
                 .flatMap(kilowatts ->
-                        hours(kilowatts).map(hours -> new AcCharging(place, code, chain, kilowatts, hours)));
+                        hours(kilowatts).map(hours -> new AcCharging(place, loose.code(), loose.lead(), chain, kilowatts, hours)));
     }
 
     private Optional<BigDecimal> hours(BigDecimal kilowatts) {
@@ -87,12 +108,11 @@ record AcWays(
                 : Optional.of(ChargingTime.hours(pack, kilowatts, charger.efficiencyPercent()));
     }
 
-    private Chain chain(Mains place, @Nullable CableCode code) {
+    private Chain chain(Mains place, Loose loose) {
         Facts charger = choices.facts(Role.CHARGER);
-        BigDecimal cableAmps = code == null ? null : BigDecimal.valueOf(code.amps(place.phases()));
         List<Link> links = List.of(
                 new Link(Link.SUPPLY, place.phases(), place.amps()),
-                new Link("cable", null, cableAmps),
+                new Link("cable", loose.phases(), loose.amps()),
                 Link.of("inlet", choices.facts(Role.INLET)),
                 Link.of(Link.CHARGER, charger));
         return new Chain(links, place.volts(), charger.kw());

@@ -3,9 +3,12 @@ package boltlore.trades.charging;
 import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.catalogue.Branch;
-import boltlore.catalogue.Fuse;
+import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.PrechargeResistor;
 import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
+import java.util.Comparator;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 record Agreement(Bill bill) {
 
     /** The cable is not at its position, or the fuse's part not in the kit. */
-    Stream<Comparison> of(Branch branch, @Nullable Fuse fuse) {
+    Stream<Comparison> of(BranchCheck check) {
+        Branch branch = check.branch();
         Stream<Comparison> atPosition = at(branch).noneMatch(part -> part.equals(branch.cable()))
                 ? Stream.of(Comparison.broken(
                         branch.says(),
@@ -26,11 +30,42 @@ record Agreement(Bill bill) {
                         "position",
                         branch.position()))
                 : Stream.empty();
-        return fuse == null ? atPosition : Stream.concat(atPosition, inKit(branch.says(), fuse.part()).stream());
+        Stream<Comparison> fuses = Stream.of(check.fuse(), check.farFuse())
+                .filter(Objects::nonNull)
+                .flatMap(fuse -> inKit(branch.says(), fuse.part()).stream());
+        return Stream.concat(atPosition, fuses);
     }
 
     Stream<Comparison> of(PrechargeResistor resistor) {
         return inKit("Precharge", resistor.part()).stream();
+    }
+
+    /** Where direct and alternating current share contacts, contactors isolate the charger from them. */
+    Stream<Comparison> of(@Nullable InletWiring inlet) {
+        if (inlet == null || !inlet.sharedPins()) {
+            return Stream.empty();
+        }
+        PositionName isolatedBy = inlet.isolatedBy();
+        return Stream.of(Comparison.of(
+                "Inlet",
+                isolatedBy != null && at(isolatedBy).findAny().isPresent(),
+                ChargingFinding.SHARED_PINS,
+                "position",
+                isolatedBy == null ? "–" : isolatedBy));
+    }
+
+    /** Length in mm of the cable at the branch's position, the longest where there are several; null where none says. */
+    @Nullable
+    Integer lengthMm(Branch branch) {
+        return at(branch.position())
+                .map(item -> item.part().lengthMm())
+                .filter(Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .orElse(null);
+    }
+
+    private Stream<Item> at(PositionName position) {
+        return bill.items().stream().filter(item -> item.position().name().equals(position));
     }
 
     private Optional<Comparison> inKit(String about, PartNumber part) {
@@ -40,8 +75,7 @@ record Agreement(Bill bill) {
     }
 
     private Stream<PartNumber> at(Branch branch) {
-        return bill.items().stream()
-                .filter(item -> item.position().name().equals(branch.position()))
+        return at(branch.position())
                 .flatMap(Item::all)
                 .map(item -> item.part().number());
     }

@@ -11,19 +11,29 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One cable with its load and its fuse.
+ * One cable with its load and what protects it.
  *
- * @param fuse null where none is ahead of it in the vehicle
+ * @param fuse at the end that feeds it, or null
+ * @param farFuse at its other end, where that feeds it too, or null
  * @param carriesAmps what the cable carries for hours where it lies
+ * @param load null where it is not known
+ * @param drop null where length, load or voltage are not known
  * @param comparisons all comparisons of it
  */
 public record BranchCheck(
-        Branch branch, @Nullable Fuse fuse, PowerCable cable, BigDecimal carriesAmps, List<Comparison> comparisons) {
+        Branch branch,
+        @Nullable Fuse fuse,
+        @Nullable Fuse farFuse,
+        PowerCable cable,
+        BigDecimal carriesAmps,
+        @Nullable BranchLoad load,
+        @Nullable VoltageDrop drop,
+        List<Comparison> comparisons) {
 
     BranchCheck with(List<Comparison> more) {
         List<Comparison> all =
                 Stream.concat(comparisons.stream(), more.stream()).toList();
-        return new BranchCheck(branch, fuse, cable, carriesAmps, all);
+        return new BranchCheck(branch, fuse, farFuse, cable, carriesAmps, load, drop, all);
     }
 
     /** 'OK', or the most serious of what was found. */

@@ -1,20 +1,23 @@
 package boltlore.trades.charging;
 
 import boltlore.bill.Bill;
-import boltlore.catalogue.Branch;
 import boltlore.catalogue.Buses;
 import boltlore.catalogue.Capacitor;
 import boltlore.catalogue.Electrics;
-import boltlore.catalogue.Fuse;
+import boltlore.catalogue.Facts;
+import boltlore.catalogue.Feeds;
+import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
-import boltlore.catalogue.PowerCable;
 import boltlore.catalogue.PrechargeResistor;
+import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.findings.Finding;
+import boltlore.power.ChosenPower;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Works out charging and high voltage of one order's kit. */
@@ -51,7 +54,10 @@ public final class ChargingCalculation {
         Pack pack = fitted.pack();
         Precharge precharge = precharge();
         Export export = Export.of(choices, fitted.outlet()).orElse(null);
-        List<Comparison> others = pack == null ? List.of() : new Comparing(bill, fitted, pack, precharge, export).all();
+        List<Comparison> others = new ArrayList<>(new Agreement(bill).of(fitted.inlet()).toList());
+        if (pack != null) {
+            others.addAll(new Comparing(bill, fitted, electrics.limits(), pack, precharge, export).all());
+        }
         return new Charging(
                 electrics,
                 bill,
@@ -62,8 +68,8 @@ public final class ChargingCalculation {
                 export,
                 precharge,
                 isolationOhm(),
-                pack == null ? List.of() : branches(pack),
-                others,
+                branches(pack),
+                List.copyOf(others),
                 missing());
     }
 
@@ -80,29 +86,40 @@ public final class ChargingCalculation {
         return buses == null || pack == null ? null : Isolation.limitOhm(buses, pack.highestVolts());
     }
 
-    private List<BranchCheck> branches(Pack pack) {
+    private List<BranchCheck> branches(@Nullable Pack pack) {
+        BranchLoads loads = new BranchLoads(electrics, fitted.branches(), pack, chosen());
+        Agreement agreement = new Agreement(bill);
         return fitted.branches().stream()
-                .flatMap(branch -> cable(branch.cable().text()).map(found -> check(branch, found, pack)).stream())
+                .flatMap(branch -> electrics
+                        .cable(branch.cable())
+                        .map(cable -> BranchChecker.check(
+                                branch,
+                                electrics,
+                                cable,
+                                pack,
+                                loads.of(branch).orElse(null),
+                                agreement.lengthMm(branch)))
+                        .map(check -> check.with(agreement.of(check).toList()))
+                        .stream())
                 .toList();
     }
 
-    private BranchCheck check(Branch branch, PowerCable found, Pack pack) {
-        Fuse fuse = fuse(branch.fuse());
-        List<Comparison> disagree = new Agreement(bill).of(branch, fuse).toList();
-        return BranchChecker.check(branch, fuse, found, pack).with(disagree);
-    }
-
-    private Optional<PowerCable> cable(String part) {
-        return electrics.cables().stream()
-                .filter(each -> each.part().text().equals(part))
-                .findFirst();
-    }
-
-    private @Nullable Fuse fuse(@Nullable String name) {
-        return electrics.fuses().stream()
-                .filter(each -> each.name().equals(name))
-                .findFirst()
-                .orElse(null);
+    /** The currents that the order's choices lead to. */
+    private Map<Feeds.Chosen, BigDecimal> chosen() {
+        Map<Feeds.Chosen, BigDecimal> chosen = new EnumMap<>(Feeds.Chosen.class);
+        Facts charger = choices.facts(Role.CHARGER);
+        Facts inlet = choices.facts(Role.INLET);
+        Pack pack = fitted.pack();
+        OnBoardCharger onBoard = fitted.charger();
+        if (pack != null && onBoard != null && charger.kw() != null) {
+            chosen.put(Feeds.Chosen.CHARGER_OUTPUT, Comparing.chargeAmps(onBoard, charger.kw(), pack));
+        }
+        if (charger.amps() != null && inlet.amps() != null) {
+            chosen.put(Feeds.Chosen.CHARGER_INPUT, charger.amps().min(inlet.amps()));
+        }
+        DcWay.find(fitted).ifPresent(way -> chosen.put(Feeds.Chosen.DIRECT_CHARGING, way.amps()));
+        ChosenPower.outlet(choices).ifPresent(power -> chosen.put(Feeds.Chosen.OUTLET, power.amps()));
+        return chosen;
     }
 
     private List<Finding> missing() {
@@ -112,6 +129,9 @@ public final class ChargingCalculation {
         }
         if (fitted.capacitors().isEmpty()) {
             missing.add(Finding.of(ChargingFinding.DC_LINK_NOT_GIVEN, "DC link"));
+        }
+        if (!fitted.capacitors().isEmpty() && new Precharge.YCapacitors(fitted.capacitors()).someNotGiven()) {
+            missing.add(Finding.of(ChargingFinding.Y_NOT_GIVEN, "Y capacitors"));
         }
         if (mains == null) {
             missing.add(Finding.of(ChargingFinding.SUPPLY_NOT_KNOWN, "supply"));

@@ -49,7 +49,7 @@ final class ChargingPage {
     private static final TableSpec<Way> WAYS = TableSpec.<Way>named("ways")
             .text("where", "Where", 16, way -> way.either(ac -> ac.mains().says(), dc -> "DC charger"))
             .whole("supply", "Supply", "A", way -> way.ofAc(ac -> ac.mains().amps()))
-            .text("cable", "Cable code", 12, way -> way.either(ChargingPage::cable, dc -> "tethered"))
+            .text("cable", "Cable", 14, way -> way.either(ChargingPage::cable, dc -> "tethered"))
             .whole("phases", "Phases in use", "", way -> way.ofAc(ac -> power(ac, Power::phases)))
             .decimal(
                     "volts",
@@ -102,6 +102,9 @@ final class ChargingPage {
     }
 
     private static String cable(AcCharging way) {
+        if (way.lead() != null) {
+            return way.lead().part() + ", " + NumberFormats.amps(way.lead().amps());
+        }
         return way.cable() == null ? "tethered" : way.cable().amps(way.mains().phases()) + " A";
     }
 

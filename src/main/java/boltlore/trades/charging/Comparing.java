@@ -1,6 +1,7 @@
 package boltlore.trades.charging;
 
 import boltlore.bill.Bill;
+import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
@@ -8,6 +9,7 @@ import boltlore.catalogue.PrechargeResistor;
 import boltlore.catalogue.Role;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,14 +22,22 @@ final class Comparing {
 
     private final Bill bill;
     private final Fitted fitted;
+    private final @Nullable ElectricLimits limits;
     private final Pack pack;
     private final @Nullable Precharge precharge;
     private final @Nullable Export export;
     private final List<Comparison> comparisons = new ArrayList<>();
 
-    Comparing(Bill bill, Fitted fitted, Pack pack, @Nullable Precharge precharge, @Nullable Export export) {
+    Comparing(
+            Bill bill,
+            Fitted fitted,
+            @Nullable ElectricLimits limits,
+            Pack pack,
+            @Nullable Precharge precharge,
+            @Nullable Export export) {
         this.bill = bill;
         this.fitted = fitted;
+        this.limits = limits;
         this.pack = pack;
         this.precharge = precharge;
         this.export = export;
@@ -38,6 +48,7 @@ final class Comparing {
         charger(fitted.charger());
         inlet(fitted.inlet());
         precharge(fitted.resistor());
+        yCapacitors();
         export();
         return List.copyOf(comparisons);
     }
@@ -84,11 +95,16 @@ final class Comparing {
     /** Direct current at the empty pack, where it is largest. */
     private void chargeCurrent(OnBoardCharger charger, @Nullable BigDecimal ratedKw) {
         if (ratedKw != null) {
-            BigDecimal amps = ratedKw.movePointRight(1)
-                    .multiply(charger.efficiencyPercent())
-                    .divide(pack.lowestVolts(), MathContext.DECIMAL128);
+            BigDecimal amps = chargeAmps(charger, ratedKw, pack);
             atMost("Charger", amps, pack.chargeAmps(), ChargingFinding.CHARGE_CURRENT_ABOVE_PACK, "amps", "pack");
         }
+    }
+
+    /** Kilowatts × percent / V, with the tens that both units leave: I = P η / U. */
+    static BigDecimal chargeAmps(OnBoardCharger charger, BigDecimal ratedKw, Pack pack) {
+        return ratedKw.movePointRight(1)
+                .multiply(charger.efficiencyPercent())
+                .divide(pack.lowestVolts(), MathContext.DECIMAL128);
     }
 
     private void inlet(@Nullable InletWiring inlet) {
@@ -111,14 +127,55 @@ final class Comparing {
             new Agreement(bill).of(resistor).forEach(comparisons::add);
             BigDecimal joules = precharge.joules(pack.highestVolts());
             atMost("Precharge", joules, resistor.pulseJoule(), ChargingFinding.PRECHARGE_ENERGY, "joules", "rated");
+            BigDecimal abort = resistor.abortAfterSeconds();
             compare(
                     "Contactor",
-                    precharge.secondsToGate().compareTo(resistor.afterSeconds()) <= 0,
-                    ChargingFinding.CONTACTOR_TOO_SOON,
+                    precharge.secondsToGate().compareTo(abort) <= 0,
+                    ChargingFinding.PRECHARGE_ABORTED,
                     "seconds",
                     NumberFormats.rounded(precharge.secondsToGate(), 3),
-                    "commanded",
-                    NumberFormats.rounded(resistor.afterSeconds(), 3));
+                    "abort",
+                    NumberFormats.rounded(abort, 3));
+            shorted(precharge, resistor);
+        }
+    }
+
+    private void shorted(Precharge through, PrechargeResistor resistor) {
+        BigDecimal joules = through.shortedJoules(pack.highestVolts(), resistor.abortAfterSeconds());
+        compare(
+                "Shorted link",
+                joules.compareTo(resistor.pulseJoule()) <= 0,
+                ChargingFinding.PRECHARGE_SHORTED,
+                "joules",
+                NumberFormats.rounded(joules, 0),
+                "rated",
+                NumberFormats.rounded(resistor.pulseJoule(), 0),
+                "abort",
+                NumberFormats.rounded(resistor.abortAfterSeconds(), 3),
+                "needed",
+                new BigDecimal(through.longestSecondsShorted(pack.highestVolts(), resistor.pulseJoule())
+                        .setScale(3, RoundingMode.DOWN)
+                        .toPlainString()));
+    }
+
+    private void yCapacitors() {
+        if (limits != null && limits.yJoule() != null) {
+            Precharge.YCapacitors y = new Precharge.YCapacitors(fitted.capacitors());
+            BigDecimal joules = y.joules(pack.highestVolts());
+            compare(
+                    "Y capacitors",
+                    joules.compareTo(limits.yJoule()) <= 0,
+                    ChargingFinding.Y_ENERGY,
+                    "nanofarad",
+                    NumberFormats.rounded(y.nanofarad(), 0),
+                    "volts",
+                    NumberFormats.rounded(pack.highestVolts(), 1),
+                    "joules",
+                    NumberFormats.rounded(joules, 3),
+                    "most",
+                    NumberFormats.rounded(limits.yJoule(), 3),
+                    "source",
+                    limits.source());
         }
     }
 

@@ -10,6 +10,7 @@ import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Outlet;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PrechargeResistor;
+import boltlore.catalogue.PublicLead;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
@@ -22,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What of a family's high-voltage system belongs to one order. What the family does not say, or says twice, is null and
  * found missing.
+ *
+ * @param lead the loose cable for public points that the kit has, or null
  */
 public record Fitted(
         @Nullable Pack pack,
@@ -30,6 +33,7 @@ public record Fitted(
         List<Capacitor> capacitors,
         @Nullable PrechargeResistor resistor,
         List<Branch> branches,
+        @Nullable PublicLead lead,
         @Nullable Outlet outlet,
         List<Finding> missing) {
 
@@ -45,6 +49,10 @@ public record Fitted(
                 choosing.all(electrics.branches(), Branch::when).stream()
                         .filter(branch -> isThere(branch, bill))
                         .toList(),
+                electrics.leads().stream()
+                        .filter(lead -> bill.quantities().containsKey(lead.part()))
+                        .findFirst()
+                        .orElse(null),
                 exports ? choosing.one("guard of the V2L outlet", electrics.outlets(), Outlet::when) : null,
                 choosing.missing());
     }

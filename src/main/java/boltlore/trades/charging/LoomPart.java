@@ -23,7 +23,8 @@ public record LoomPart(String contact, String where, String value, String source
 
     private static final LoomPart SETTING = new LoomPart(
             PROXIMITY,
-            "In the controller: a setting for this family of inlets, for the contact codes no current",
+            "In the controller: a setting for this family of inlets, for the resistor in the plug codes the cable by"
+                    + " another table than IEC 61851-1",
             "–",
             OWN + "GB/T 18487.1");
 
@@ -34,7 +35,7 @@ public record LoomPart(String contact, String where, String value, String source
                 switch (kind) {
                     case CABLE_CODE -> codes();
                     case HANDLE -> handle();
-                    case NO_CODE -> List.of(SETTING);
+                    case OTHER_CODE -> List.of(SETTING);
                 });
         return List.copyOf(parts);
     }

@@ -1,8 +1,11 @@
 package boltlore.trades.charging;
 
+import boltlore.catalogue.Capacitor;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.Objects;
 
 /**
  * The capacitors of the DC link filled through a resistor (charging of a capacitor through a resistor, any textbook of
@@ -67,6 +70,16 @@ public record Precharge(BigDecimal resistorOhm, BigDecimal microfarad) {
         return volts.divide(resistorOhm, MathContext.DECIMAL128);
     }
 
+    /** E = V² t / R, in J: what a shorted link leaves in the resistor until the controller gives up. */
+    public BigDecimal shortedJoules(BigDecimal volts, BigDecimal seconds) {
+        return volts.pow(2).multiply(seconds).divide(resistorOhm, MathContext.DECIMAL128);
+    }
+
+    /** t = E R / V², in s: how soon the controller must give up so that a shorted link does not exceed that energy. */
+    public BigDecimal longestSecondsShorted(BigDecimal volts, BigDecimal joules) {
+        return joules.multiply(resistorOhm).divide(volts.pow(2), MathContext.DECIMAL128);
+    }
+
     public static boolean mayClose(BigDecimal linkVolts, BigDecimal packVolts) {
         return linkVolts.compareTo(packVolts.multiply(GATE)) >= 0;
     }
@@ -77,5 +90,31 @@ public record Precharge(BigDecimal resistorOhm, BigDecimal microfarad) {
 
     private static BigDecimal rounded(BigDecimal number) {
         return number.setScale(MICRO, RoundingMode.HALF_UP);
+    }
+
+    /** What is between the high-voltage poles and the chassis, added up. */
+    public record YCapacitors(List<Capacitor> capacitors) {
+
+        private static final int NANO = 9;
+
+        public YCapacitors {
+            capacitors = List.copyOf(capacitors);
+        }
+
+        boolean someNotGiven() {
+            return capacitors.stream().anyMatch(capacitor -> capacitor.yNanofarad() == null);
+        }
+
+        public BigDecimal nanofarad() {
+            return capacitors.stream()
+                    .map(Capacitor::yNanofarad)
+                    .filter(Objects::nonNull)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+        }
+
+        /** E = C U² / 2, in J, with both poles' capacitors at the full voltage, so on the safe side. */
+        public BigDecimal joules(BigDecimal volts) {
+            return nanofarad().movePointLeft(NANO).multiply(volts.pow(2)).divide(TWO, MathContext.DECIMAL128);
+        }
     }
 }

@@ -3,13 +3,18 @@ package boltlore.resolution.rules;
 import static boltlore.resolution.rules.RuleCase.rule;
 
 import boltlore.catalogue.Role;
+import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
+import boltlore.resolution.Requirer;
 import boltlore.resolution.rules.Facts.Electric;
+import boltlore.resolution.rules.Facts.InKit;
 import boltlore.resolution.rules.Facts.LabelLanguage;
+import boltlore.resolution.rules.Facts.Lead;
 import boltlore.resolution.rules.Facts.MarketLists;
 import boltlore.resolution.rules.Facts.MarketUses;
 import boltlore.resolution.rules.Facts.Use;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** Rules by which inlet, charger, supply, outlet and market agree. */
@@ -20,12 +25,20 @@ final class ElectricCases {
     private static final Electric ONE_PHASE_SUPPLY = Wired.phases(Role.SUPPLY, "one-phase-32", 1);
     private static final Electric INLET_32 = Wired.amps(Role.INLET, "type-2", "32");
     private static final Electric CHARGER_48 = Wired.amps(Role.CHARGER, "big", "48");
+    private static final Electric CHARGER_32 = Wired.amps(Role.CHARGER, "seven", "32");
     private static final Electric OUTLET = Wired.outlet("outlet", "cee-7-3", "230", "16");
     private static final Electric ONE_WAY = Wired.charger("seven", false, "4");
     private static final Electric THREE_KW_OUT = Wired.charger("seven", true, "3");
     private static final LabelLanguage GERMAN = new LabelLanguage("de");
 
+    private static final Requirer LEAD = new Requirer.OfPart(new PartNumber("LEAD"));
+    private static final InKit BY_LEAD = new InKit(LEAD);
+
     private ElectricCases() {}
+
+    private static Lead lead(int phases, String amps) {
+        return new Lead("LEAD", LEAD, phases, new BigDecimal(amps));
+    }
 
     static List<RuleCase> all() {
         return List.of(
@@ -45,6 +58,22 @@ final class ElectricCases {
                         .given(INLET_32, CHARGER_48)
                         .concludes(new Finding(FindingKind.CHARGER_ABOVE_INLET, "big", "type-2"))
                         .butNotWhen(CHARGER_48, Wired.amps(Role.CHARGER, "big", "32.0")),
+                rule("A public lead has as many phases as inlet and charger both take")
+                        .given(lead(1, "16"), BY_LEAD, ELEVEN, Wired.phases(Role.INLET, "type-2", 3))
+                        .concludes(new Finding(FindingKind.LEAD_PHASES_BELOW_CHARGER, "LEAD", "eleven"))
+                        .butNotWhen(Wired.phases(Role.INLET, "type-2", 3), ONE_PHASE_INLET),
+                rule("A public lead has as many phases as inlet and charger both take")
+                        .given(lead(1, "16"), BY_LEAD, ELEVEN, Wired.phases(Role.INLET, "type-2", 3))
+                        .concludes(new Finding(FindingKind.LEAD_PHASES_BELOW_CHARGER, "LEAD", "eleven"))
+                        .butNotWithout(BY_LEAD),
+                rule("A public lead carries the current that inlet and charger both take")
+                        .given(lead(3, "16"), BY_LEAD, INLET_32, CHARGER_32)
+                        .concludes(new Finding(FindingKind.LEAD_AMPS_BELOW_CHARGER, "LEAD", "seven"))
+                        .butNotWhen(CHARGER_32, Wired.amps(Role.CHARGER, "seven", "16.0")),
+                rule("A public lead carries the current that inlet and charger both take")
+                        .given(lead(3, "16"), BY_LEAD, INLET_32, CHARGER_32)
+                        .concludes(new Finding(FindingKind.LEAD_AMPS_BELOW_CHARGER, "LEAD", "seven"))
+                        .butNotWhen(lead(3, "16"), lead(3, "32")),
                 rule("An inlet is one that the market uses")
                         .given(Wired.plain(Role.INLET, "type-2"), lists(Use.INLET))
                         .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))

@@ -125,17 +125,8 @@ class ChargingCalculationTest {
     void a_pack_that_is_there_twice_is_not_guessed() {
         Bill bill = Demo.bill("bl-1001");
         Electrics all = electrics(bill);
-        Electrics twice = new Electrics(
-                all.buses(),
-                Stream.concat(all.packs().stream(), all.packs().stream()).toList(),
-                all.chargers(),
-                all.inlets(),
-                all.capacitors(),
-                all.resistors(),
-                all.fuses(),
-                all.cables(),
-                all.branches(),
-                all.outlets());
+        Electrics twice = new ChangedElectrics(all)
+                .packs(Stream.concat(all.packs().stream(), all.packs().stream()).toList());
 
         assertThat(ChargingCalculation.calculate(twice, bill, null, null).missing())
                 .singleElement()
@@ -155,15 +146,15 @@ class ChargingCalculationTest {
                 .hasMessageContaining("efficiencyPercent must be above 0");
     }
 
-    static Stream<CheckRow> noCode() {
+    static Stream<CheckRow> otherCode() {
         return CheckTable.rows("charging-pilot.csv", "PP-09");
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("noCode")
-    void an_inlet_whose_contact_codes_no_current_needs_a_setting(CheckRow row) {
+    @MethodSource("otherCode")
+    void an_inlet_whose_contact_codes_the_cable_by_another_table_needs_a_setting(CheckRow row) {
         assertThat(row.text("expected_meaning")).contains("does not code the current");
-        assertThat(LoomPart.of(ProximityKind.NO_CODE))
+        assertThat(LoomPart.of(ProximityKind.OTHER_CODE))
                 .filteredOn(part -> part.contact().equals("Proximity"))
                 .singleElement()
                 .satisfies(part -> assertThat(part.where()).contains("a setting for this family of inlets"));

@@ -45,18 +45,9 @@ class InletVoltageTest {
                 pack.resistanceMilliohm(),
                 pack.usableKwh(),
                 pack.continuousAmps(),
+                pack.peakAmps(),
                 pack.chargeAmps());
-        return new Electrics(
-                all.buses(),
-                List.of(changed),
-                all.chargers(),
-                all.inlets(),
-                all.capacitors(),
-                all.resistors(),
-                all.fuses(),
-                all.cables(),
-                all.branches(),
-                all.outlets());
+        return new ChangedElectrics(all).packs(List.of(changed));
     }
 
     static Stream<CheckRow> packAndInlet() {
