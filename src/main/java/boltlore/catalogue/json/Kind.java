@@ -48,6 +48,8 @@ enum Kind {
     FUSE("a fuse", TextShape.NAME, true),
     CABLE("a cable under 'cables' of electrics.json", TextShape.PART_NUMBER, true),
     BRANCH("a branch", TextShape.NAME, true),
+    RUN("a path or circuit", TextShape.NAME, true),
+    FOLLOWS("a quantity that follows", TextShape.NAME, true),
     INSTRUMENT("an instrument", TextShape.NAME, true),
     TEST_GROUP("a group of tests", TextShape.NAME, true),
     TEST("a test", TextShape.NAME, true),

@@ -15,6 +15,7 @@ import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -36,21 +37,32 @@ final class MakingReading {
         this.reading = reading;
     }
 
-    Structure structure(ObjectReader reader) {
+    /** @param lengthMm of the assembly, or null where it has none */
+    Structure structure(ObjectReader reader, @Nullable Integer lengthMm) {
         return new Structure(
-                contains(reader),
+                reader.findSomeObjects("contains", each -> contained(each, lengthMm)),
                 reader.findOneOf("joined", JOINED),
                 reader.truth("stocked", false),
                 reader.findDecimal("weighedKg", Range.POSITIVE));
     }
 
-    private List<Contained> contains(ObjectReader reader) {
-        return reader.findSomeObjects("contains", this::contained);
+    private Contained contained(ObjectReader reader, @Nullable Integer lengthMm) {
+        reader.oneWay("quantity", "perMetre");
+        PartNumber part = reading.part(reader, "part");
+        BigDecimal quantity = reader.findDecimal("quantity", Range.QUANTITY);
+        BigDecimal perMetre = reader.findDecimal("perMetre", Range.QUANTITY);
+        if (perMetre != null && lengthMm == null) {
+            reader.faultAt(
+                    "perMetre", "'perMetre' in a part without 'lengthMm'", "a part whose length is known", "Add it.");
+        }
+        Contained contained = perMetre == null || lengthMm == null
+                ? new Contained(part, quantity == null ? BigDecimal.ONE : quantity)
+                : new Contained(part, along(perMetre, lengthMm), perMetre);
+        return reading.sources().put(contained, reader.spot());
     }
 
-    private Contained contained(ObjectReader reader) {
-        Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.QUANTITY));
-        return reading.sources().put(contained, reader.spot());
+    private static BigDecimal along(BigDecimal perMetre, int lengthMm) {
+        return perMetre.multiply(BigDecimal.valueOf(lengthMm).movePointLeft(3)).stripTrailingZeros();
     }
 
     Making making(ObjectReader reader) {

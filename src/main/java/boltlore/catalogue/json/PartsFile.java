@@ -58,6 +58,7 @@ final class PartsFile {
     }
 
     private Part part(ObjectReader reader) {
+        Integer lengthMm = reader.findWhole("lengthMm", 1, 1_000_000);
         Part part = new Part(
                 new PartNumber(reading.named(reader, "part", Kind.PART)),
                 reader.text("revision", TextShape.LINE),
@@ -71,11 +72,11 @@ final class PartsFile {
                 bin(reader),
                 reader.findOneOf("tracked", TRACKED),
                 buying(reader),
-                making.structure(reader),
+                making.structure(reader, lengthMm),
                 making.making(reader),
                 needs.needs(reader),
                 reader.findObject("coat", coats::coat).orElse(null),
-                reader.findWhole("lengthMm", 1, 1_000_000),
+                lengthMm,
                 reader.findObject("fixing", MakingReading::fixing).orElse(null),
                 reader.findObjects("holes", MakingReading::hole),
                 handed(reader),
@@ -83,7 +84,8 @@ final class PartsFile {
                 reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
                 reader.findObject("customs", PartsFile::customs).orElse(null),
                 reader.findObject("transport", PartsFile::transport).orElse(null),
-                reader.findObject("service", this::service).orElse(null));
+                reader.findObject("service", this::service).orElse(null),
+                FitReading.geometry(reading, reader));
         partRules(part, reader);
         return reading.sources().put(part, reader.spot());
     }
@@ -133,12 +135,12 @@ final class PartsFile {
     private Port port(ObjectReader reader) {
         String name = reader.text("port", TextShape.NAME);
         String kind = reader.findText("kind", TextShape.NAME).orElse("");
-        List<PartNumber> mates = reader.texts("mates", TextShape.PART_NUMBER, (part, location) -> {
+        List<PartNumber> mates = reader.findTexts("mates", TextShape.PART_NUMBER, (part, location) -> {
             reading.mention(Kind.PART, part, location);
             return new PartNumber(part);
         });
         String blank = reading.findMentioned(reader, "blank", Kind.PART);
-        return new Port(name, kind, mates, blank == null ? null : new PartNumber(blank));
+        return new Port(name, kind, mates, blank == null ? null : new PartNumber(blank), FitReading.joint(reader));
     }
 
     private static Customs customs(ObjectReader reader) {
