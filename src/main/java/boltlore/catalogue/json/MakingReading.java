@@ -10,11 +10,13 @@ import boltlore.catalogue.Joined;
 import boltlore.catalogue.Making;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Structure;
+import boltlore.faults.Faults;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.json.Values;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.List;
@@ -37,13 +39,20 @@ final class MakingReading {
         this.reading = reading;
     }
 
-    /** @param lengthMm of the assembly, or null where it has none */
-    Structure structure(ObjectReader reader, @Nullable Integer lengthMm) {
+    Structure structure(ObjectReader reader) {
+        Integer lengthMm = lengthMm(reader);
         return new Structure(
                 reader.findSomeObjects("contains", each -> contained(each, lengthMm)),
                 reader.findOneOf("joined", JOINED),
                 reader.truth("stocked", false),
                 reader.findDecimal("weighedKg", Range.POSITIVE));
+    }
+
+    /** Null where it is missing or will not do, which is told where it is read. */
+    private static @Nullable Integer lengthMm(ObjectReader reader) {
+        return reader.member("lengthMm")
+                .flatMap(json -> Values.whole(json, 1, PartsFile.LONGEST_MM, new Faults()))
+                .orElse(null);
     }
 
     private Contained contained(ObjectReader reader, @Nullable Integer lengthMm) {

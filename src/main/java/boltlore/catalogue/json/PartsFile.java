@@ -39,6 +39,8 @@ final class PartsFile {
     private static final KeyRule HAND_OF_A_PAIR = new KeyRule.Needs("pair", "hand");
     private static final KeyRule PAIR_OF_A_HAND = new KeyRule.Needs("hand", "pair");
 
+    static final int LONGEST_MM = 1_000_000;
+
     private static final KeyRule SOME_INTERVAL = new KeyRule.OneWay("everyMonths", "everyKm", "everyMonths everyKm");
 
     private final Reading reading;
@@ -58,7 +60,6 @@ final class PartsFile {
     }
 
     private Part part(ObjectReader reader) {
-        Integer lengthMm = reader.findWhole("lengthMm", 1, 1_000_000);
         Part part = new Part(
                 new PartNumber(reading.named(reader, "part", Kind.PART)),
                 reader.text("revision", TextShape.LINE),
@@ -72,11 +73,11 @@ final class PartsFile {
                 bin(reader),
                 reader.findOneOf("tracked", TRACKED),
                 buying(reader),
-                making.structure(reader, lengthMm),
+                making.structure(reader),
                 making.making(reader),
                 needs.needs(reader),
                 reader.findObject("coat", coats::coat).orElse(null),
-                lengthMm,
+                reader.findWhole("lengthMm", 1, LONGEST_MM),
                 reader.findObject("fixing", MakingReading::fixing).orElse(null),
                 reader.findObjects("holes", MakingReading::hole),
                 handed(reader),
