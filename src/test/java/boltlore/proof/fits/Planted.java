@@ -17,6 +17,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** A copy of the demo catalogue with something changed in it. */
@@ -25,7 +26,7 @@ final class Planted {
     static final String VAN = "pannier-van";
     static final String PICKUP = "stook-pickup";
 
-    private record Edit(String file, String from, String to) {}
+    private record Edit(String file, UnaryOperator<String> change) {}
 
     private final List<Edit> edits = new ArrayList<>();
 
@@ -36,7 +37,15 @@ final class Planted {
 
     /** Changes a text that stands in that file, wherever it stands there. */
     Planted in(String file, String from, String to) {
-        edits.add(new Edit(file, from, to));
+        return rewriting(file, text -> {
+            assertThat(text).as(file).contains(from);
+            return text.replace(from, to);
+        });
+    }
+
+    /** Changes a whole file. */
+    Planted rewriting(String file, UnaryOperator<String> change) {
+        edits.add(new Edit(file, change));
         return this;
     }
 
@@ -80,8 +89,8 @@ final class Planted {
                 copy(Path.of("catalog"), folder);
                 for (Edit edit : edits) {
                     String text = Files.readString(folder.resolve(edit.file()));
-                    assertThat(text).as(edit.file()).contains(edit.from());
-                    Files.writeString(folder.resolve(edit.file()), text.replace(edit.from(), edit.to()));
+                    Files.writeString(
+                            folder.resolve(edit.file()), edit.change().apply(text));
                 }
                 return sound(CatalogueReader.read(folder));
             } finally {
