@@ -25,7 +25,8 @@ public record Family(
         Weights weights,
         Electrics electrics,
         EndOfLine endOfLine,
-        List<JointFacts> joints) {
+        List<JointFacts> joints,
+        Fits fits) {
 
     /** A family of which no finding has been accepted, and that says nothing about weights, high voltage, tests and joints. */
     public Family(
@@ -52,7 +53,8 @@ public record Family(
                 Weights.NONE,
                 Electrics.NONE,
                 EndOfLine.NONE,
-                List.of());
+                List.of(),
+                Fits.NONE);
     }
 
     /** What may be chosen of this family among those options and limits, without anything that it brings. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param clampMm what lies between head and thread, washers included
  * @param into what the thread holds in
  * @param depthMm depth of a tapped hole's thread
+ * @param thread of the tapped hole or weld nut, or null where it is a nut or rivet nut of the kit, or is not known
  * @param torque what a drawing or a maker asks for at this joint instead of the bolt's table, or null
  * @param tighteningFactor greatest over least preload of the tool, or null where it is a torque wrench
  * @param slip what shears the joint, or null
@@ -25,6 +26,7 @@ public record JointFacts(
         @Nullable BigDecimal clampMm,
         @Nullable Into into,
         @Nullable BigDecimal depthMm,
+        @Nullable String thread,
         @Nullable OwnTorque torque,
         @Nullable BigDecimal tighteningFactor,
         @Nullable Slip slip,

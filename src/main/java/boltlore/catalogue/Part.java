@@ -41,10 +41,24 @@ public record Part(
         List<String> cautions,
         @Nullable Customs customs,
         @Nullable Transport transport,
-        @Nullable Service service) {
+        @Nullable Service service,
+        Geometry geometry) {
 
     public List<Contained> contains() {
         return structure.contains();
+    }
+
+    /** The ports that the interlock runs through. */
+    public List<Port> connectors() {
+        return ports.stream().filter(Port::interlocked).toList();
+    }
+
+    /** The port of that name, or null where the part has none. */
+    public @Nullable Port port(String wanted) {
+        return ports.stream()
+                .filter(port -> port.name().equals(wanted))
+                .findFirst()
+                .orElse(null);
     }
 
     public boolean isAssembly() {

@@ -1,12 +1,72 @@
 package boltlore.catalogue;
 
 import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A high-voltage connector: the parts that mate with it, and the blank that closes it where none does. */
+/**
+ * A connector, terminal, spigot or hose end of a part.
+ *
+ * @param kind its pattern; only ports of one kind are joined
+ * @param mates the parts that keep the interlock closed by being plugged in; empty where it takes no part in that
+ * @param blank what closes it where nothing is joined, or null
+ * @param joint what may be joined to it, or null where the catalogue only counts its mates
+ */
 public record Port(
         String name,
         String kind,
         List<PartNumber> mates,
-        @Nullable PartNumber blank) {}
+        @Nullable PartNumber blank,
+        @Nullable Joint joint) {
+
+    /** A connector of which only mates and blank are counted. */
+    public Port(String name, String kind, List<PartNumber> mates, @Nullable PartNumber blank) {
+        this(name, kind, mates, blank, null);
+    }
+
+    /** Which of two that fit one another: pin or spigot, socket or hose. */
+    public enum Half {
+        MALE,
+        FEMALE
+    }
+
+    /**
+     * What flows through a port and what it is rated for; null where that is not said.
+     *
+     * @param boreMm nominal bore of a hose or outer diameter of the spigot that it goes over, in mm
+     * @param phases of mains, 1 or 3
+     */
+    public record Joint(
+            Flow flow,
+            Half half,
+            @Nullable BigDecimal boreMm,
+            @Nullable BigDecimal volts,
+            @Nullable BigDecimal amps,
+            @Nullable Integer phases) {
+
+        private boolean fits(Joint other) {
+            return flow == other.flow
+                    && half != other.half
+                    && (boreMm == null ? other.boreMm == null : other.boreMm != null && same(boreMm, other.boreMm));
+        }
+
+        private static boolean same(BigDecimal left, BigDecimal right) {
+            return left.compareTo(right) == 0;
+        }
+    }
+
+    /** Whether the interlock runs through it, so that it is to be mated or closed by its blank. */
+    public boolean interlocked() {
+        return joint == null || !mates.isEmpty();
+    }
+
+    public boolean highVoltage() {
+        return joint == null || joint.flow().highVoltage();
+    }
+
+    /** Whether the two can be joined: one flow, one pattern, one bore, and a male half on a female one. */
+    public boolean fits(Port other) {
+        return joint != null && other.joint != null && kind.equals(other.kind) && joint.fits(other.joint);
+    }
+}

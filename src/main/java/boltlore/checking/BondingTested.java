@@ -26,7 +26,7 @@ final class BondingTested {
     /** A lead that only closes the interlock bears no high voltage, and so no caution. */
     private static Set<PartNumber> connected(Catalogue catalogue) {
         return catalogue.parts().values().stream()
-                .filter(part -> !part.ports().isEmpty())
+                .filter(part -> !part.connectors().isEmpty())
                 .flatMap(part -> Stream.concat(
                         Stream.of(part.number()), part.ports().stream().flatMap(port -> port.mates().stream())))
                 .filter(number -> catalogue.part(number).cautions().contains("high-voltage"))

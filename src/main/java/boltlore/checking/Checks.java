@@ -20,6 +20,8 @@ public final class Checks {
             CostGiven::remarks,
             BuyingGiven::remarks,
             MakingGiven::remarks,
+            LengthContents::remarks,
+            MirrorImages::remarks,
             CautionsGiven::remarks,
             Torques::remarks,
             Bins::shared);
@@ -28,6 +30,9 @@ public final class Checks {
             CoatedMass::remarks,
             HolesForFixings::remarks,
             CableRoutes::remarks,
+            ThreadsMate::remarks,
+            PortsOfRuns::remarks,
+            SizesAgree::remarks,
             SheetCautions::remarks,
             BondingTested::remarks,
             TestOrder::remarks,

@@ -10,6 +10,7 @@ import boltlore.catalogue.KitTest;
 import boltlore.catalogue.LimitRule;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Port;
 import boltlore.catalogue.PowerCable;
 import boltlore.catalogue.PrechargeResistor;
 import boltlore.measure.PartNumber;
@@ -34,7 +35,7 @@ final class HighVoltageParts {
     static Map<PartNumber, String> in(Catalogue catalogue) {
         HighVoltageParts found = new HighVoltageParts();
         catalogue.parts().values().stream()
-                .filter(part -> !part.ports().isEmpty())
+                .filter(part -> part.ports().stream().anyMatch(Port::highVoltage))
                 .map(Part::number)
                 .forEach(part -> found.because.putIfAbsent(part, "it has high-voltage connectors"));
         catalogue.families().values().forEach(found::add);

@@ -7,6 +7,7 @@ import boltlore.catalogue.Hole;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Position;
 import boltlore.measure.Digits;
 import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
@@ -18,7 +19,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Bolts that a line brings fit through, or into, the holes of its part, and there are holes enough. */
+/** Bolts that a line brings fit through, or into, the holes of its part, and there is a bolt for each hole of their size. */
 final class HolesForFixings {
 
     private final Family family;
@@ -49,7 +50,7 @@ final class HolesForFixings {
         return byThread.entrySet().stream()
                 .flatMap(bolts -> MetricHoles.forThread(bolts.getKey()).stream()
                         .flatMap(holes ->
-                                of(line, part, bolts.getKey(), holes, bolts(bolts.getValue(), line)).stream()));
+                                of(line, part, bolts.getKey(), holes, bolts.getValue()).stream()));
     }
 
     /** A nut has a thread but no length: it sits on a bolt that has its hole already. */
@@ -57,7 +58,8 @@ final class HolesForFixings {
         return Optional.ofNullable(plan.part(need.part()).fixing()).filter(fixing -> fixing.lengthMm() != null);
     }
 
-    private Optional<Remark> of(Line line, Part part, String thread, MetricHoles wanted, int bolts) {
+    private Optional<Remark> of(Line line, Part part, String thread, MetricHoles wanted, List<Need> needs) {
+        int bolts = bolts(needs, line);
         int fitting = part.holes().stream()
                 .filter(hole -> wanted.suit(hole.diameterMm()))
                 .mapToInt(Hole::count)
@@ -70,14 +72,54 @@ final class HolesForFixings {
                     "a hole of " + wanted.say(),
                     "Check the fixing, or the drawing's holes"));
         }
-        return fitting >= bolts
+        if (fitting >= bolts) {
+            return unused(line, thread, needs, fitting);
+        }
+        return Optional.of(new Remark(
+                Said.line(family, line),
+                Check.HOLE_COUNT,
+                bolts + " of " + thread + " for " + part.number(),
+                "at most one for each of its " + fitting + " holes of that size",
+                "Check the count of the fixings and of the holes"));
+    }
+
+    /** However many of its bolts come at once, and whatever stands on it. */
+    private Optional<Remark> unused(Line line, String thread, List<Need> needs, int fitting) {
+        int bolts = needs.stream()
+                        .map(need -> forOne(need, line))
+                        .reduce(BigDecimal.ZERO, BigDecimal::add)
+                        .setScale(0, RoundingMode.CEILING)
+                        .intValue()
+                + most(carried(line), thread);
+        return fitting <= bolts
                 ? Optional.empty()
                 : Optional.of(new Remark(
                         Said.line(family, line),
-                        Check.HOLE_COUNT,
-                        bolts + " of " + thread + " for " + part.number(),
-                        "at most one for each of its " + fitting + " holes of that size",
+                        Check.HOLE_UNUSED,
+                        fitting + " holes of " + line.part() + " for " + thread + ", and " + bolts + " such bolts",
+                        "a bolt for each of them, here or in what the bracket carries",
                         "Check the count of the fixings and of the holes"));
+    }
+
+    private Stream<Position> carried(Line line) {
+        return line.carries().stream().flatMap(name -> family.position(name).stream());
+    }
+
+    /** The most bolts of a thread that come with what stands at those positions, whichever line that is. */
+    private int most(Stream<Position> positions, String thread) {
+        return positions
+                .mapToInt(position -> position.lines().stream()
+                        .mapToInt(line -> bolts(line, thread))
+                        .max()
+                        .orElse(0))
+                .sum();
+    }
+
+    private int bolts(Line line, String thread) {
+        List<Need> needs = Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
+                .filter(need -> bolt(need).filter(fixing -> fixing.thread().equals(thread)).isPresent())
+                .toList();
+        return bolts(needs, line) * line.quantity().setScale(0, RoundingMode.CEILING).intValue();
     }
 
     /** For one part: what it always takes and the most of what it takes under a condition, which may exclude each other. */

@@ -2,7 +2,6 @@ package boltlore.proof;
 
 import boltlore.catalogue.Condition;
 import boltlore.findings.Severity;
-import boltlore.logic.Any;
 import boltlore.resolution.FindingKind;
 import java.util.List;
 
@@ -29,22 +28,8 @@ public interface FindingStatements extends StatementKind {
 
     @Override
     default List<Statement> statements(FamilyView family) {
-        return findings(family.kept()).stream().map(this::statement).toList();
-    }
-
-    private Statement statement(PossibleFinding finding) {
-        Question question = finding.when()
-                .map(Question::noOrder)
-                .orElseGet(() -> new Question.TooLarge("its quantities depend on too many conditions"));
-        Condition touches = finding.when().orElse(Any.NEVER);
-        return new Statement(
-                this,
-                finding.subject(),
-                finding.detail(),
-                finding.says(),
-                question,
-                touches,
-                finding.lines(),
-                List.of());
+        return findings(family.kept()).stream()
+                .map(finding -> finding.statement(this))
+                .toList();
     }
 }

@@ -1,6 +1,7 @@
 package boltlore.proof;
 
 import boltlore.catalogue.Condition;
+import boltlore.logic.Any;
 import boltlore.measure.LineName;
 import java.util.List;
 import java.util.Optional;
@@ -17,5 +18,12 @@ public record PossibleFinding(
 
     public static PossibleFinding of(String subject, String detail, Condition when, List<LineName> lines, String says) {
         return new PossibleFinding(subject, detail, Optional.of(when), lines, says);
+    }
+
+    /** The statement that no valid order has it. */
+    public Statement statement(StatementKind kind) {
+        Question question = when.map(Question::noOrder)
+                .orElseGet(() -> new Question.TooLarge("its quantities depend on too many conditions"));
+        return new Statement(kind, subject, detail, says, question, when.orElse(Any.NEVER), lines, List.of());
     }
 }

@@ -38,7 +38,8 @@ final class House {
             report.xlsx: report report.drawing
             exports: faults json report
             proof: catalogue choices faults findings logic measure order resolution
-            proof.kinds: catalogue choices findings logic measure proof resolution
+            proof.fits: catalogue findings logic measure proof
+            proof.kinds: catalogue choices findings logic measure proof proof.fits resolution
             proof.sample: catalogue choices logic
             proof.evidence: catalogue choices logic measure proof
             proof.revision: catalogue choices logic measure proof

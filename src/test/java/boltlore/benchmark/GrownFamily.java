@@ -179,7 +179,8 @@ final class GrownFamily {
                 it.cautions(),
                 it.customs(),
                 it.transport(),
-                it.service());
+                it.service(),
+                it.geometry());
     }
 
     private Port port(Port it) {

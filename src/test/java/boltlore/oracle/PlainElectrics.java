@@ -126,10 +126,10 @@ final class PlainElectrics {
         Map<List<PartNumber>, BigDecimal> ports = new LinkedHashMap<>();
         kit.quantities()
                 .forEach((number, quantity) -> kit.part(number)
-                        .ports()
+                        .connectors()
                         .forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
         for (PartNumber number : kit.quantities().keySet()) {
-            for (Port port : kit.part(number).ports()) {
+            for (Port port : kit.part(number).connectors()) {
                 if (mayStayOpen(closers(port), ports)) {
                     String blank = port.blank() == null ? "" : port.blank().text();
                     findings.add(new Finding(FindingKind.INTERLOCK_OPEN, number + "/" + port.name(), blank));

@@ -11,6 +11,7 @@ import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
+import boltlore.catalogue.Fits;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Limit;
@@ -156,7 +157,8 @@ public final class CatalogueSketch {
                 Weights.NONE,
                 Electrics.NONE,
                 endOfLine,
-                List.of());
+                List.of(),
+                Fits.NONE);
         return new Catalogue(
                 workshop(), finishes, materials, parts, Map.of(FAMILY, family), "revision", prices, Shipping.NONE);
     }

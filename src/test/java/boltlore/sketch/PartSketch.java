@@ -1,5 +1,6 @@
 package boltlore.sketch;
 
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
@@ -261,6 +262,7 @@ public final class PartSketch {
                 cautions,
                 customs,
                 transport,
-                service);
+                service,
+                Geometry.NONE);
     }
 }

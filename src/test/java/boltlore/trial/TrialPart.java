@@ -1,5 +1,6 @@
 package boltlore.trial;
 
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.EnvelopeMm;
@@ -158,6 +159,7 @@ public final class TrialPart {
                 List.copyOf(cautions),
                 null,
                 null,
-                null);
+                null,
+                Geometry.NONE);
     }
 }

@@ -38,6 +38,7 @@ final class JointsFile {
                 reader.findDecimal("clampMm", MM),
                 reader.findOneOf("into", INTO),
                 reader.findDecimal("depthMm", MM),
+                reader.findText("thread", TextShape.LINE).orElse(null),
                 reader.findObject("torque", JointsFile::torque).orElse(null),
                 reader.findDecimal("tighteningFactor", Range.between(1, 4)),
                 reader.findObject("slip", JointsFile::slip).orElse(null),

@@ -49,6 +49,8 @@ enum Kind {
     CABLE("a cable under 'cables' of electrics.json", TextShape.PART_NUMBER, true),
     BRANCH("a branch", TextShape.NAME, true),
     LEAD("a public lead", TextShape.PART_NUMBER, true),
+    RUN("a path or circuit", TextShape.NAME, true),
+    FOLLOWS("a quantity that follows", TextShape.NAME, true),
     INSTRUMENT("an instrument", TextShape.NAME, true),
     TEST_GROUP("a group of tests", TextShape.NAME, true),
     TEST("a test", TextShape.NAME, true),

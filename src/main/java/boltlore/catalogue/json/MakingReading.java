@@ -11,10 +11,13 @@ import boltlore.catalogue.Making;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Structure;
 import boltlore.json.Allowed;
+import boltlore.json.Faults;
 import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.json.Values;
+import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -37,20 +40,38 @@ final class MakingReading {
     }
 
     Structure structure(ObjectReader reader) {
+        Integer lengthMm = lengthMm(reader);
         return new Structure(
-                contains(reader),
+                reader.findSomeObjects("contains", each -> contained(each, lengthMm)),
                 reader.findOneOf("joined", JOINED),
                 reader.truth("stocked", false),
                 reader.findDecimal("weighedKg", Range.POSITIVE));
     }
 
-    private List<Contained> contains(ObjectReader reader) {
-        return reader.findSomeObjects("contains", this::contained);
+    /** Null where it is missing or will not do, which is told where it is read. */
+    private static @Nullable Integer lengthMm(ObjectReader reader) {
+        return reader.member("lengthMm")
+                .flatMap(json -> Values.whole(json, 1, PartsFile.LONGEST_MM, new Faults()))
+                .orElse(null);
     }
 
-    private Contained contained(ObjectReader reader) {
-        Contained contained = new Contained(reading.part(reader, "part"), reader.decimal("quantity", Range.QUANTITY));
+    private Contained contained(ObjectReader reader, @Nullable Integer lengthMm) {
+        reader.oneWay("quantity", "perMetre");
+        PartNumber part = reading.part(reader, "part");
+        BigDecimal quantity = reader.findDecimal("quantity", Range.QUANTITY);
+        BigDecimal perMetre = reader.findDecimal("perMetre", Range.QUANTITY);
+        if (perMetre != null && lengthMm == null) {
+            reader.faultAt(
+                    "perMetre", "'perMetre' in a part without 'lengthMm'", "a part whose length is known", "Add it.");
+        }
+        Contained contained = perMetre == null || lengthMm == null
+                ? new Contained(part, quantity == null ? BigDecimal.ONE : quantity)
+                : new Contained(part, along(perMetre, lengthMm), perMetre);
         return reading.sources().put(contained, reader.spot());
+    }
+
+    private static BigDecimal along(BigDecimal perMetre, int lengthMm) {
+        return perMetre.multiply(BigDecimal.valueOf(lengthMm).movePointLeft(3)).stripTrailingZeros();
     }
 
     Making making(ObjectReader reader) {

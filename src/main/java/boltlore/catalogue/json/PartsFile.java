@@ -39,6 +39,8 @@ final class PartsFile {
     private static final KeyRule HAND_OF_A_PAIR = new KeyRule.Needs("pair", "hand");
     private static final KeyRule PAIR_OF_A_HAND = new KeyRule.Needs("hand", "pair");
 
+    static final int LONGEST_MM = 1_000_000;
+
     private static final KeyRule SOME_INTERVAL = new KeyRule.OneWay("everyMonths", "everyKm", "everyMonths everyKm");
 
     private final Reading reading;
@@ -75,7 +77,7 @@ final class PartsFile {
                 making.making(reader),
                 needs.needs(reader),
                 reader.findObject("coat", coats::coat).orElse(null),
-                reader.findWhole("lengthMm", 1, 1_000_000),
+                reader.findWhole("lengthMm", 1, LONGEST_MM),
                 reader.findObject("fixing", MakingReading::fixing).orElse(null),
                 reader.findObjects("holes", MakingReading::hole),
                 handed(reader),
@@ -83,7 +85,8 @@ final class PartsFile {
                 reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
                 reader.findObject("customs", PartsFile::customs).orElse(null),
                 reader.findObject("transport", PartsFile::transport).orElse(null),
-                reader.findObject("service", this::service).orElse(null));
+                reader.findObject("service", this::service).orElse(null),
+                FitReading.geometry(reading, reader));
         partRules(part, reader);
         return reading.sources().put(part, reader.spot());
     }
@@ -133,12 +136,12 @@ final class PartsFile {
     private Port port(ObjectReader reader) {
         String name = reader.text("port", TextShape.NAME);
         String kind = reader.findText("kind", TextShape.NAME).orElse("");
-        List<PartNumber> mates = reader.texts("mates", TextShape.PART_NUMBER, (part, location) -> {
+        List<PartNumber> mates = reader.findTexts("mates", TextShape.PART_NUMBER, (part, location) -> {
             reading.mention(Kind.PART, part, location);
             return new PartNumber(part);
         });
         String blank = reading.findMentioned(reader, "blank", Kind.PART);
-        return new Port(name, kind, mates, blank == null ? null : new PartNumber(blank));
+        return new Port(name, kind, mates, blank == null ? null : new PartNumber(blank), FitReading.joint(reader));
     }
 
     private static Customs customs(ObjectReader reader) {

@@ -39,7 +39,7 @@ final class InterlockOpen implements FindingStatements {
         OpenPorts open = new OpenPorts(kit);
         List<PossibleFinding> all = new ArrayList<>();
         for (PartNumber part : kit.bringings().parts()) {
-            for (Port port : kit.catalogue().part(part).ports()) {
+            for (Port port : kit.catalogue().part(part).connectors()) {
                 all.add(finding(kit, part, port, open.of(part, port)));
             }
         }

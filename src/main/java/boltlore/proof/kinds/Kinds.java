@@ -2,6 +2,7 @@ package boltlore.proof.kinds;
 
 import boltlore.proof.FindingStatements;
 import boltlore.proof.StatementKind;
+import boltlore.proof.fits.FitKinds;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,6 +46,7 @@ public final class Kinds {
         List<StatementKind> all = new ArrayList<>();
         all.add(new NoValidOrder());
         all.addAll(OF_FINDINGS);
+        all.addAll(FitKinds.all());
         all.add(new UnsafeToLeaveOut(OF_FINDINGS));
         all.add(new ImpossibleValue());
         all.add(new ForcedValue());

@@ -40,7 +40,7 @@ final class OpenPorts {
     OpenPorts(KitView kit) {
         this.kit = kit;
         for (PartNumber part : kit.bringings().parts()) {
-            for (Port port : kit.catalogue().part(part).ports()) {
+            for (Port port : kit.catalogue().part(part).connectors()) {
                 portsBy.computeIfAbsent(closers(port), same -> new ArrayList<>())
                         .addAll(kit.parts().terms(part));
             }

@@ -93,7 +93,7 @@ final class CountFacts {
     private void ports() {
         PortClosing closing = new PortClosing(plan, quantities);
         for (PartNumber number : quantities.keySet()) {
-            for (Port port : plan.part(number).ports()) {
+            for (Port port : plan.part(number).connectors()) {
                 String blank = port.blank() == null ? "" : port.blank().text();
                 facts.add(new FittedPort(number.text(), port.name(), blank, closing.mayStayOpen(port)));
             }

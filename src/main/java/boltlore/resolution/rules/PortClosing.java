@@ -31,7 +31,7 @@ final class PortClosing {
 
     PortClosing(FamilyPlan plan, Map<PartNumber, BigDecimal> quantities) {
         quantities.forEach((number, quantity) ->
-                plan.part(number).ports().forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
+                plan.part(number).connectors().forEach(port -> ports.merge(closers(port), quantity, BigDecimal::add)));
         ports.keySet().forEach(group -> {
             closed.put(group, new HashMap<>());
             group.forEach(closer -> closing.put(closer, quantities.getOrDefault(closer, BigDecimal.ZERO)));

@@ -15,20 +15,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Looks at one joint: its property class, its torque, and whether its bolt is long enough and not too long. The multiples
- * for engagement and the threads that stand proud are common practice, no source.
- */
+/** Looks at one joint: its property class, its torque, and whether its bolt is long enough and not too long. */
 final class JointJudge {
-
-    /** Threads that stand proud of a nut. */
-    private static final BigDecimal PROUD = BigDecimal.valueOf(2);
-
-    /** Least engagement in diameters, the lower end of what is usual: common practice, no source. */
-    private static final BigDecimal IN_STEEL = BigDecimal.ONE;
-
-    private static final BigDecimal IN_CAST_IRON = new BigDecimal("1.25");
-    private static final BigDecimal IN_ALUMINIUM = new BigDecimal("1.5");
 
     private static final int KILO = 3;
 
@@ -153,51 +141,24 @@ final class JointJudge {
     }
 
     private void length(@Nullable JointFacts facts) {
-        BigDecimal length = joint.fixing().lengthMm();
-        Optional<ScrewThread> thread = ScrewThread.of(joint.fixing().thread());
-        if (facts != null && facts.clampMm() != null && length != null && thread.isPresent()) {
-            BigDecimal held = length.subtract(facts.clampMm());
-            Into into = facts.into() == null ? Into.NUT : facts.into();
-            if (into == Into.NUT) {
-                nut(held, thread.get());
-            } else {
-                tapped(held, into, thread.get().diameterMm(), facts.depthMm());
+        Engagement.of(joint.fixing(), facts).ifPresent(engagement -> {
+            if (engagement.isShort() && engagement.into() == Into.NUT) {
+                found(FixingFinding.BOLT_TOO_SHORT_FOR_NUT, "left", mm(engagement.heldMm()), "least", mm(engagement.leastMm()));
+            } else if (engagement.isShort()) {
+                found(
+                        FixingFinding.THREAD_TOO_SHORT,
+                        "holds",
+                        mm(engagement.heldMm()),
+                        "material",
+                        MATERIALS.getOrDefault(engagement.into(), UNKNOWN),
+                        "least",
+                        mm(engagement.leastMm()));
             }
-        }
-    }
-
-    /** A self-locking nut is about as high as its thread is wide (from memory). */
-    private void nut(BigDecimal held, ScrewThread thread) {
-        BigDecimal least = thread.diameterMm().add(PROUD.multiply(thread.pitchMm()));
-        if (held.compareTo(least) < 0) {
-            found(FixingFinding.BOLT_TOO_SHORT_FOR_NUT, "left", mm(held), "least", mm(least));
-        }
-    }
-
-    /** How many diameters the thread is engaged at least. */
-    static BigDecimal leastEngagement(Into into) {
-        return switch (into) {
-            case NUT, RIVET_NUT, STEEL -> IN_STEEL;
-            case CAST_IRON -> IN_CAST_IRON;
-            case ALUMINIUM -> IN_ALUMINIUM;
-        };
-    }
-
-    private void tapped(BigDecimal held, Into into, BigDecimal diameter, @Nullable BigDecimal depth) {
-        BigDecimal least = leastEngagement(into).multiply(diameter);
-        if (held.compareTo(least) < 0) {
-            found(
-                    FixingFinding.THREAD_TOO_SHORT,
-                    "holds",
-                    mm(held),
-                    "material",
-                    MATERIALS.getOrDefault(into, UNKNOWN),
-                    "least",
-                    mm(least));
-        }
-        if (depth != null && into != Into.RIVET_NUT && held.compareTo(depth) > 0) {
-            found(FixingFinding.BOLT_BOTTOMS, "reaches", mm(held), "depth", mm(depth));
-        }
+            BigDecimal depth = engagement.depthMm();
+            if (depth != null && engagement.bottoms()) {
+                found(FixingFinding.BOLT_BOTTOMS, "reaches", mm(engagement.heldMm()), "depth", mm(depth));
+            }
+        });
     }
 
     private static BigDecimal mm(BigDecimal number) {

@@ -76,6 +76,7 @@ class CatalogueFamiliesTest {
                 .remove("families/cart/electrics.json")
                 .remove("families/cart/tests.json")
                 .remove("families/cart/joints.json")
+                .remove("families/cart/fits.json")
                 .remove("families/cart/kit/drive.json")
                 .remove("families/cart/kit/power.json");
         assertThat(small.faults()).isEmpty();

@@ -138,6 +138,7 @@ class CatalogueFilesTest {
                 .remove("families/cart/electrics.json")
                 .remove("families/cart/tests.json")
                 .remove("families/cart/joints.json")
+                .remove("families/cart/fits.json")
                 .remove("families/cart/kit/drive.json")
                 .remove("families/cart/kit/power.json");
         assertThat(small.faults()).isEmpty();

@@ -50,6 +50,7 @@ final class DrawnSchemas {
         draw("electrics", new ElectricsFile(reading)::read);
         draw("family", reader -> new FamilyFile(reading, workshop).read(reader, "cart"));
         draw("finishes", new FinishesFile(reading, BigDecimal.TEN)::read);
+        draw("fits", new FitsFile(reading)::read);
         draw("joints", new JointsFile(reading)::read);
         draw("kit", new KitFile(reading)::read);
         draw("markets", reader -> {

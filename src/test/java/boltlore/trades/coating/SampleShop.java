@@ -1,5 +1,6 @@
 package boltlore.trades.coating;
 
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Booth;
 import boltlore.catalogue.BoothWork;
 import boltlore.catalogue.ChangeOvers;
@@ -172,7 +173,8 @@ public final class SampleShop {
                 List.of(),
                 null,
                 null,
-                null);
+                null,
+                Geometry.NONE);
     }
 
     /** A flat bracket of that area with one hang point and small envelope. */

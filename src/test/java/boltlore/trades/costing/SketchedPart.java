@@ -1,5 +1,6 @@
 package boltlore.trades.costing;
 
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
@@ -128,6 +129,7 @@ public final class SketchedPart {
                 List.of(),
                 customs,
                 null,
-                null);
+                null,
+                Geometry.NONE);
     }
 }

@@ -152,7 +152,7 @@ class FastenerCheckValuesTest {
         String material = row.text("check").replace("thread engagement in ", "").replace(' ', '_');
         Into into = Into.valueOf(material.toUpperCase(Locale.ROOT));
 
-        assertThat(JointJudge.leastEngagement(into))
+        assertThat(Engagement.leastDiameters(into))
                 .isEqualByComparingTo(row.text("expected_value").split(" to ", -1)[0]);
     }
 

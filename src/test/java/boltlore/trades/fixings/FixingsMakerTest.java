@@ -91,7 +91,7 @@ class FixingsMakerTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(small.spares()).isEqualByComparingTo("1");
+        assertThat(small.spares()).isEqualByComparingTo("2");
         assertThat(small.netKg()).isEqualByComparingTo(small.count().multiply(small.eachKg()));
         assertThat(small.sure()).as("6 g is known to half a gram only").isFalse();
     }

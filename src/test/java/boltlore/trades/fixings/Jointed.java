@@ -114,7 +114,7 @@ final class Jointed {
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
         JointFacts facts =
-                new JointFacts(position.name(), "", safety, clampMm, into, depthMm, own, null, slip, bearing);
+                new JointFacts(position.name(), "", safety, clampMm, into, depthMm, null, own, null, slip, bearing);
         return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, with, facts);
     }
 }

@@ -113,6 +113,7 @@ public final class WeighedKit {
                 new Weights(removed, aboard, stations, subSystems),
                 plain.electrics(),
                 plain.endOfLine(),
-                plain.joints());
+                plain.joints(),
+                plain.fits());
     }
 }

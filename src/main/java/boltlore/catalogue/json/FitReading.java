@@ -1,0 +1,67 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.EnvelopeMm;
+import boltlore.catalogue.Flow;
+import boltlore.catalogue.Geometry;
+import boltlore.catalogue.Port;
+import boltlore.json.Allowed;
+import boltlore.json.KeyRule;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.measure.PartNumber;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads of a part what decides on whether it fits: what may be joined to its ports, its size, its mirror image. */
+final class FitReading {
+
+    static final Allowed<Flow> FLOWS = Allowed.of(Flow.values(), Flow::written);
+
+    private static final Allowed<Port.Half> HALVES = Allowed.of(Port.Half.values());
+    private static final KeyRule SOMETHING_SAID = new KeyRule.OneWay("flow", "mates", "flow mates");
+    private static final Range BORE = Range.above(0, 500);
+    private static final int ONE_PHASE = 1;
+    private static final int THREE_PHASES = 3;
+
+    /** All of these mean nothing without a flow. */
+    private static final List<String> OF_A_FLOW = List.of("half", "boreMm", "volts", "amps", "phases");
+
+    private FitReading() {}
+
+    /** What may be joined to a port; null where it says only what mates with it. */
+    static Port.@Nullable Joint joint(ObjectReader reader) {
+        Flow flow = reader.findOneOf("flow", FLOWS);
+        Port.Half half = reader.findOneOf("half", HALVES);
+        Port.Joint joint = new Port.Joint(
+                flow == null ? Flow.HV_DC : flow,
+                half == null ? Port.Half.MALE : half,
+                reader.findDecimal("boreMm", BORE),
+                reader.findDecimal("volts", PackReading.VOLTS),
+                reader.findDecimal("amps", PackReading.AMPS),
+                reader.findWhole("phases", ONE_PHASE, THREE_PHASES));
+        if (reader.breaks(SOMETHING_SAID)) {
+            reader.fault(
+                    "neither 'flow' nor 'mates'",
+                    "what flows through it, or the parts that mate with it",
+                    "Add one of them, or both.");
+        }
+        if (reader.breaks(new KeyRule.Needs("flow", "half"))) {
+            reader.faultAt("flow", "'flow' alone", "'flow' with 'half': male or female", "Add 'half'.");
+        }
+        for (String key : OF_A_FLOW) {
+            if (reader.breaks(new KeyRule.Needs(key, "flow"))) {
+                reader.faultAt(key, "'" + key + "' without 'flow'", "'" + key + "' of what flows", "Add 'flow'.");
+            }
+        }
+        return flow == null ? null : joint;
+    }
+
+    static Geometry geometry(Reading reading, ObjectReader reader) {
+        EnvelopeMm size = reader.findObject("sizeMm", CoatingFile::sizeMm).orElse(null);
+        EnvelopeMm inner = reader.findObject("innerMm", CoatingFile::sizeMm).orElse(null);
+        String mirror = reading.findMentioned(reader, "mirrorOf", Kind.PART);
+        return size == null && inner == null && mirror == null
+                ? Geometry.NONE
+                : new Geometry(size, inner, mirror == null ? null : new PartNumber(mirror));
+    }
+}

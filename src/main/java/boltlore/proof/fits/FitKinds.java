@@ -1,0 +1,72 @@
+package boltlore.proof.fits;
+
+import boltlore.findings.Severity;
+import boltlore.proof.StatementKind;
+import java.util.List;
+
+/** Every kind of statement on what must fit together, in the order in which they are asked and told. */
+public final class FitKinds {
+
+    private static final List<StatementKind> ALL = List.of(
+            new FitStatements(
+                    "path or circuit broken",
+                    Severity.STOP,
+                    "Every energy path and every circuit is joined from end to end.",
+                    "Add a line for these orders at the position, or correct the ports that do not mate, or the steps of"
+                            + " the path in fits.json.",
+                    Broken::findings),
+            new FitStatements(
+                    "port below what flows",
+                    Severity.STOP,
+                    "Every port on an energy path bears what flows between its ends.",
+                    "Give these orders a part that is rated for it, or correct the ratings of the ports.",
+                    WeakPorts::findings),
+            new FitStatements(
+                    "port leads nowhere",
+                    Severity.STOP,
+                    "Every port is joined to another or closed by its blank.",
+                    "Join it by a path or circuit of fits.json for these orders, or let the kit bring its blank.",
+                    PortsTaken::open),
+            new FitStatements(
+                    "port taken twice",
+                    Severity.STOP,
+                    "No port is joined more than once.",
+                    "Correct the steps of the paths in fits.json, or fit one more of the part.",
+                    PortsTaken::twice),
+            new FitStatements(
+                    "circuit cannot be filled",
+                    Severity.STOP,
+                    "Every circuit has one filling point that is joined to it.",
+                    "Fit the tank for these orders, and join it to the circuit by a path.",
+                    Fillings::unfilled),
+            new FitStatements(
+                    "circuit cannot be bled",
+                    Severity.STOP,
+                    "Every circuit has a place where its air gets out.",
+                    "Fit a bleed screw for these orders on a part of the circuit.",
+                    Fillings::unbled),
+            new FitStatements(
+                    "contents do not fit",
+                    Severity.STOP,
+                    "Every box takes what lies in it.",
+                    "Take a larger box or smaller contents for these orders, or lay them in more layers.",
+                    BoxContents::findings),
+            new FitStatements(
+                    "shaft does not reach",
+                    Severity.STOP,
+                    "Every shaft reaches from flange to flange.",
+                    "Give these orders a shaft of another length, or measure the flanges again.",
+                    Shafts::findings),
+            new FitStatements(
+                    "quantity does not follow",
+                    Severity.CHECK,
+                    "Every quantity that follows from another does.",
+                    "Correct the quantity of the line, or of what it follows from.",
+                    Quantities::findings));
+
+    private FitKinds() {}
+
+    public static List<StatementKind> all() {
+        return ALL;
+    }
+}
