@@ -9,6 +9,7 @@ import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;
+import boltlore.catalogue.Fits;
 import boltlore.catalogue.Limit;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
@@ -16,8 +17,8 @@ import boltlore.catalogue.Pair;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.PublicLead;
-import boltlore.catalogue.Weights;
 import boltlore.catalogue.Role;
+import boltlore.catalogue.Weights;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
@@ -121,7 +122,8 @@ public final class Trial {
                 Weights.NONE,
                 electrics(),
                 EndOfLine.NONE,
-                List.of());
+                List.of(),
+                Fits.NONE);
         return new Catalogue(TrialWorkshop.with(cautions), finishes, Map.of(), parts, Map.of(FAMILY, family), "trial");
     }
 
