@@ -54,8 +54,7 @@ public record Branch(
     }
 
     /** What protects the cable from what feeds it. */
-    public record Protection(
-            @Nullable Fuse fuse, @Nullable FarEnd farEnd, String limitedBy) {
+    public record Protection(@Nullable Fuse fuse, @Nullable FarEnd farEnd, String limitedBy) {
 
         /**
          * The fuse at the end that feeds the branch.

@@ -31,19 +31,8 @@ public record Electrics(
 
     /** Of a family that says nothing about its high-voltage system. */
     public static final Electrics NONE = new Electrics(
-            null,
-            null,
-            null,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of());
+            null, null, null, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+            List.of(), List.of());
 
     /** A fuse by its name. */
     public Optional<Fuse> fuse(@Nullable String name) {

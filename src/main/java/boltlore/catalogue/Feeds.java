@@ -19,8 +19,7 @@ public sealed interface Feeds {
             BigDecimal watts,
             BigDecimal continuousWatts,
             BigDecimal efficiencyPercent,
-            @Nullable BigDecimal atVolts)
-            implements Feeds {}
+            @Nullable BigDecimal atVolts) implements Feeds {}
 
     /**
      * Other branches of the kit, added up.

@@ -64,9 +64,8 @@ final class BranchesHold {
     }
 
     private @Nullable BranchLoad load(Branch branch, Pack pack) {
-        List<Branch> there = branch.feeds() instanceof Feeds.Branches feeds
-                ? atOnce(branch, pack, feeds)
-                : List.of(branch);
+        List<Branch> there =
+                branch.feeds() instanceof Feeds.Branches feeds ? atOnce(branch, pack, feeds) : List.of(branch);
         return new BranchLoads(electrics, there, pack, Map.of()).of(branch).orElse(null);
     }
 

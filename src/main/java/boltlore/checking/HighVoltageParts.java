@@ -82,7 +82,8 @@ final class HighVoltageParts {
     private static Stream<PartNumber> parts(Electrics electrics, Branch branch) {
         Branch.Protection protection = branch.protection();
         String fuse = protection.fuse() == null ? null : protection.fuse().name();
-        String farFuse = protection.farEnd() == null ? null : protection.farEnd().fuse();
+        String farFuse =
+                protection.farEnd() == null ? null : protection.farEnd().fuse();
         return Stream.concat(
                 Stream.of(branch.cable()),
                 electrics.fuses().stream()

@@ -198,8 +198,11 @@ class ChargingCommandTest {
 
     @Test
     void an_efficiency_of_nothing_is_refused_with_its_place() throws IOException {
-        Path catalogue =
-                ChangedCatalogue.in(folder, ELECTRICS, "\"efficiencyPercent\": \"94\", \"lowestVolts\"", "\"efficiencyPercent\": \"0\", \"lowestVolts\"");
+        Path catalogue = ChangedCatalogue.in(
+                folder,
+                ELECTRICS,
+                "\"efficiencyPercent\": \"94\", \"lowestVolts\"",
+                "\"efficiencyPercent\": \"0\", \"lowestVolts\"");
         Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err()).contains("electrics.json").contains("above 0").contains("1 fault.");

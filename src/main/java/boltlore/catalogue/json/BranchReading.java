@@ -137,7 +137,8 @@ final class BranchReading {
         for (KeyRule.Needs rule : BESIDE) {
             if (reader.breaks(rule)) {
                 String other = String.join(", ", rule.others());
-                reader.faultAt(rule.key(), "'" + rule.key() + "' without '" + other + "'", "'" + other + "' beside it", "");
+                reader.faultAt(
+                        rule.key(), "'" + rule.key() + "' without '" + other + "'", "'" + other + "' beside it", "");
             }
         }
         if (reader.has("branches")) {
@@ -150,7 +151,8 @@ final class BranchReading {
         BigDecimal watts = orOne(reader.findDecimal("watts", WATTS));
         BigDecimal continuous = reader.findDecimal("continuousWatts", WATTS);
         if (continuous != null && reader.has("watts") && continuous.compareTo(watts) > 0) {
-            reader.faultAt("continuousWatts", continuous + " W", "at most the " + watts + " W of 'watts'", "Swap them.");
+            reader.faultAt(
+                    "continuousWatts", continuous + " W", "at most the " + watts + " W of 'watts'", "Swap them.");
         }
         return new Feeds.Device(
                 watts,

@@ -13,8 +13,7 @@ import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 
 /** A loose cable for public points that has fewer phases, or carries less, than inlet and charger both take. */
-record LeadBelowCharger(
-        FindingKind finding, String holds, String less, BiPredicate<PublicLead, Facts> below)
+record LeadBelowCharger(FindingKind finding, String holds, String less, BiPredicate<PublicLead, Facts> below)
         implements FindingStatements {
 
     static final LeadBelowCharger PHASES = new LeadBelowCharger(

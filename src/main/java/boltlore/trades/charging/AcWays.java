@@ -96,8 +96,8 @@ record AcWays(
     private Optional<AcCharging> with(Mains place, Loose loose) {
         Chain chain = chain(place, loose);
         return chain.kilowatts()
-                .flatMap(kilowatts ->
-                        hours(kilowatts).map(hours -> new AcCharging(place, loose.code(), loose.lead(), chain, kilowatts, hours)));
+                .flatMap(kilowatts -> hours(kilowatts)
+                        .map(hours -> new AcCharging(place, loose.code(), loose.lead(), chain, kilowatts, hours)));
     }
 
     private Optional<BigDecimal> hours(BigDecimal kilowatts) {

@@ -75,8 +75,6 @@ record Agreement(Bill bill) {
     }
 
     private Stream<PartNumber> at(Branch branch) {
-        return at(branch.position())
-                .flatMap(Item::all)
-                .map(item -> item.part().number());
+        return at(branch.position()).flatMap(Item::all).map(item -> item.part().number());
     }
 }

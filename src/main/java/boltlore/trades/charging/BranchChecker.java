@@ -16,12 +16,12 @@ import static boltlore.trades.charging.ChargingFinding.VOLTAGE_ABOVE_FUSE;
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Branch.FedBy;
 import boltlore.catalogue.Branch.Protection;
+import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Fuse;
 import boltlore.catalogue.Fuse.Guards;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PowerCable;
-import boltlore.catalogue.ElectricLimits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -175,8 +175,7 @@ public final class BranchChecker {
         if (load == null || lengthMm == null || source == null) {
             return null;
         }
-        VoltageDrop drop =
-                VoltageDrop.of(cable, lengthMm, load.mostAmps(), source.phases(), source.lowestVolts());
+        VoltageDrop drop = VoltageDrop.of(cable, lengthMm, load.mostAmps(), source.phases(), source.lowestVolts());
         ElectricLimits limits = electrics.limits();
         if (limits != null && limits.dropPercent() != null) {
             compare(drop.percent(), limits.dropPercent(), DROP_ABOVE_LIMIT, "drop", "most", "source", limits.source());

@@ -47,10 +47,7 @@ public final class BranchLoads {
      * @param chosen amps that the order's choices lead to, as far as they are known
      */
     public BranchLoads(
-            Electrics electrics,
-            Collection<Branch> there,
-            @Nullable Pack pack,
-            Map<Feeds.Chosen, BigDecimal> chosen) {
+            Electrics electrics, Collection<Branch> there, @Nullable Pack pack, Map<Feeds.Chosen, BigDecimal> chosen) {
         this.electrics = electrics;
         this.there = List.copyOf(there);
         this.pack = pack;
@@ -67,7 +64,8 @@ public final class BranchLoads {
         Amps amps = worked.get();
         BigDecimal least = declared == null ? BigDecimal.ZERO : declared;
         String says = least.compareTo(amps.most) > 0
-                ? NumberFormats.amps(least) + " declared, " + NumberFormats.amps(amps.most) + " calculated: " + amps.says
+                ? NumberFormats.amps(least) + " declared, " + NumberFormats.amps(amps.most) + " calculated: "
+                        + amps.says
                 : amps.says;
         return Optional.of(new BranchLoad(amps.hours.max(least), amps.most.max(least), true, says));
     }

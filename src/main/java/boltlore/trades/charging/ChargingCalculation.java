@@ -54,7 +54,8 @@ public final class ChargingCalculation {
         Pack pack = fitted.pack();
         Precharge precharge = precharge();
         Export export = Export.of(choices, fitted.outlet()).orElse(null);
-        List<Comparison> others = new ArrayList<>(new Agreement(bill).of(fitted.inlet()).toList());
+        List<Comparison> others =
+                new ArrayList<>(new Agreement(bill).of(fitted.inlet()).toList());
         if (pack != null) {
             others.addAll(new Comparing(bill, fitted, electrics.limits(), pack, precharge, export).all());
         }

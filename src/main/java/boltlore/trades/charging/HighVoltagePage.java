@@ -169,8 +169,7 @@ final class HighVoltagePage {
         }
     }
 
-    private static void precharge(
-            ParticularsBuilder says, Precharge precharge, PrechargeResistor resistor, Pack pack) {
+    private static void precharge(ParticularsBuilder says, Precharge precharge, PrechargeResistor resistor, Pack pack) {
         BigDecimal volts = pack.highestVolts();
         says.say("link", "DC link", link(precharge))
                 .say("precharge", "Precharge", pulse(precharge, volts))

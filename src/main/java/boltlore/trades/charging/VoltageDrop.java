@@ -37,8 +37,7 @@ public record VoltageDrop(int lengthMm, BigDecimal volts, BigDecimal percent) {
                 .multiply(BigDecimal.valueOf(lengthMm).movePointLeft(MM_IN_KM))
                 .multiply(amps)
                 .multiply(wayBack, MathContext.DECIMAL128);
-        return new VoltageDrop(
-                lengthMm, volts, volts.movePointRight(2).divide(feedVolts, MathContext.DECIMAL128));
+        return new VoltageDrop(lengthMm, volts, volts.movePointRight(2).divide(feedVolts, MathContext.DECIMAL128));
     }
 
     static BigDecimal hotOhmPerKm(PowerCable cable) {

@@ -1,6 +1,5 @@
 package boltlore.trades.charging;
 
-import static boltlore.trades.charging.SomeBranch.FROM_PACK;
 import static boltlore.trades.charging.SomeBranch.PACK;
 import static boltlore.trades.charging.SomeBranch.PART;
 import static boltlore.trades.charging.SomeBranch.branch;
@@ -46,7 +45,8 @@ class BranchCheckerTest {
     }
 
     @Test
-    @DisplayName("what flows for a short time counts against the pack's peak, and against cable and fuse as if for hours")
+    @DisplayName(
+            "what flows for a short time counts against the pack's peak, and against cable and fuse as if for hours")
     void peak() {
         Branch brief = peak("35000");
 

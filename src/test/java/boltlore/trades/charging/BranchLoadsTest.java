@@ -37,8 +37,7 @@ class BranchLoadsTest {
     }
 
     /** The order with what one branch feeds, and what is declared of it, changed where something is given. */
-    private static Charging charging(
-            String order, String name, @Nullable Feeds feeds, @Nullable BigDecimal declared) {
+    private static Charging charging(String order, String name, @Nullable Feeds feeds, @Nullable BigDecimal declared) {
         Bill bill = Demo.bill(order);
         Electrics all = bill.resolved().choices().family().electrics();
         List<Branch> branches = all.branches().stream()
@@ -125,8 +124,8 @@ class BranchLoadsTest {
 
     @Test
     void of_branches_that_feed_each_other_is_not_known() {
-        Charging circle = charging(
-                "bl-2001", "drive-60-kw", new Feeds.Branches(List.of("battery-60-kw"), BigDecimal.ONE), null);
+        Charging circle =
+                charging("bl-2001", "drive-60-kw", new Feeds.Branches(List.of("battery-60-kw"), BigDecimal.ONE), null);
 
         assertThat(named(circle, "battery-60-kw").load()).isNull();
         assertThat(circle.findings().all())
@@ -139,8 +138,7 @@ class BranchLoadsTest {
         Bill bill = Demo.bill("bl-2001");
         Electrics all = bill.resolved().choices().family().electrics();
 
-        Charging charging =
-                ChargingCalculation.calculate(new ChangedElectrics(all).packs(List.of()), bill, null, null);
+        Charging charging = ChargingCalculation.calculate(new ChangedElectrics(all).packs(List.of()), bill, null, null);
 
         assertThat(named(charging, "drive-60-kw").load()).isNull();
         assertThat(named(charging, "drive-60-kw").verdict()).isEqualTo("Check");

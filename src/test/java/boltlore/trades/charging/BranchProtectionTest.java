@@ -63,8 +63,8 @@ class BranchProtectionTest {
     class Fed_from_both_ends {
 
         private BranchCheck checked(@Nullable String farFuse, String limitedBy, String farAmps) {
-            Protection protection = new Protection(
-                    new Protection.Fuse("f", 0), new Protection.FarEnd(farFuse, limitedBy), "");
+            Protection protection =
+                    new Protection(new Protection.Fuse("f", 0), new Protection.FarEnd(farFuse, limitedBy), "");
             Fuse far = new Fuse("far", "Far fuse", PART, n(farAmps), n("500"), n("20"), n("1"), Guards.OVERLOAD);
             return check(branch(FROM_PACK, "100", protection, "1"), with(null, fuse("250"), far), PACK, null);
         }
@@ -115,8 +115,7 @@ class BranchProtectionTest {
         void breaking() {
             assertThat(verdict(branch, fuse("250", "32", "2", "1", Guards.OVERLOAD)))
                     .isEqualTo("OK");
-            assertThat(found(check(
-                            branch, with(null, fuse("250", "32", "1.9", "1", Guards.OVERLOAD)), PACK, null)))
+            assertThat(found(check(branch, with(null, fuse("250", "32", "1.9", "1", Guards.OVERLOAD)), PACK, null)))
                     .containsExactly(ChargingFinding.SHORT_CIRCUIT_ABOVE_FUSE);
         }
 
@@ -136,7 +135,8 @@ class BranchProtectionTest {
 
         private BranchCheck at(String percent) {
             ElectricLimits limits = new ElectricLimits(n(percent), null, null, "own value");
-            return check(branch(new FedBy.LowVoltage(), "100", by("f", ""), "1"), with(limits, fuse("250")), PACK, 2000);
+            return check(
+                    branch(new FedBy.LowVoltage(), "100", by("f", ""), "1"), with(limits, fuse("250")), PACK, 2000);
         }
 
         @Test

@@ -40,7 +40,8 @@ class ChargingLimitsTest {
     }
 
     @Test
-    @DisplayName("what a public point gives passes the kit's own lead: 3 × 230 V × 16 A = 11.04 kW, on one phase 3.68 kW")
+    @DisplayName(
+            "what a public point gives passes the kit's own lead: 3 × 230 V × 16 A = 11.04 kW, on one phase 3.68 kW")
     void lead() {
         Bill bill = Demo.bill("bl-1014");
         PublicLead three = new PublicLead(new PartNumber("CC-23"), 3, BigDecimal.valueOf(16));
@@ -49,8 +50,9 @@ class ChargingLimitsTest {
         List<AcCharging> own = posts(with(bill, new ChangedElectrics(electrics(bill)).leads(List.of(three))));
         List<AcCharging> fewer = posts(with(bill, new ChangedElectrics(electrics(bill)).leads(List.of(one))));
 
-        assertThat(own).singleElement().satisfies(way -> assertThat(way.kilowatts())
-                .isEqualByComparingTo("11.04"));
+        assertThat(own)
+                .singleElement()
+                .satisfies(way -> assertThat(way.kilowatts()).isEqualByComparingTo("11.04"));
         assertThat(fewer).singleElement().satisfies(way -> {
             assertThat(way.kilowatts()).isEqualByComparingTo("3.68");
             assertThat(way.chain().whatLimits()).startsWith("The cable has 1 phase, so the other phases of the");
@@ -61,8 +63,9 @@ class ChargingLimitsTest {
     @DisplayName("the lead in the kit follows the charger, whatever the supply at home has")
     @CsvSource({"bl-1014, CC-23", "bl-2001, CC-22", "bl-1001, CC-23", "bl-1010, CC-21"})
     void leadFollowsCharger(String order, String part) {
-        assertThat(charging(order).fitted().lead()).isNotNull().satisfies(lead -> assertThat(lead.part())
-                .isEqualTo(new PartNumber(part)));
+        assertThat(charging(order).fitted().lead())
+                .isNotNull()
+                .satisfies(lead -> assertThat(lead.part()).isEqualTo(new PartNumber(part)));
     }
 
     private static Charging with(Bill bill, Electrics electrics) {
@@ -74,7 +77,8 @@ class ChargingLimitsTest {
     }
 
     @Nested
-    @DisplayName("Where direct and alternating current share the inlet's contacts (J3400: electronicdesign.com, article 55019531)")
+    @DisplayName(
+            "Where direct and alternating current share the inlet's contacts (J3400: electronicdesign.com, article 55019531)")
     class Shared_pins {
 
         private final Bill bill = Demo.bill("bl-1008");
@@ -167,7 +171,8 @@ class ChargingLimitsTest {
         }
 
         @Test
-        @DisplayName("hold C U² / 2: 2,460 nF at 403.2 V are 0.19996 J, 2,461 nF are 0.20004 J, and 0.2 J are the limit")
+        @DisplayName(
+                "hold C U² / 2: 2,460 nF at 403.2 V are 0.19996 J, 2,461 nF are 0.20004 J, and 0.2 J are the limit")
         void energy() {
             assertThat(found(nanofarad("2460"), ChargingFinding.Y_ENERGY)).isFalse();
             assertThat(found(nanofarad("2461"), ChargingFinding.Y_ENERGY)).isTrue();

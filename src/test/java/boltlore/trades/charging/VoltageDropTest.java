@@ -24,8 +24,7 @@ class VoltageDropTest {
 
     private static PowerCable cable(String ohmPerKm, int hottestC) {
         BigDecimal any = BigDecimal.valueOf(100);
-        return new PowerCable(
-                new PartNumber("W"), any, new BigDecimal(ohmPerKm), hottestC, any, any, "anyhow", any);
+        return new PowerCable(new PartNumber("W"), any, new BigDecimal(ohmPerKm), hottestC, any, any, "anyhow", any);
     }
 
     private static VoltageDrop drop(String ohmPerKm, int hottestC, int mm, String amps, int phases, String volts) {
@@ -52,7 +51,8 @@ class VoltageDropTest {
     }
 
     @ParameterizedTest(name = "{0} °C: 1 / {1}")
-    @DisplayName("resistance rises with the copper's heat as the factors to 20 °C printed beside IEC 60228 (uecables.com/471)")
+    @DisplayName(
+            "resistance rises with the copper's heat as the factors to 20 °C printed beside IEC 60228 (uecables.com/471)")
     @CsvSource({"20, 1.000", "50, 0.893", "70, 0.833", "90, 0.781", "100, 0.758"})
     void heat(int celsius, String toTwenty) {
         BigDecimal hot = VoltageDrop.hotOhmPerKm(cable("1", celsius));
