@@ -12,7 +12,6 @@ import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Cables with what feeds them, what they feed, and what protects them. */
@@ -20,17 +19,24 @@ final class BranchReading {
 
     /** What may feed a branch, by its written name; volts and phases belong to the last two. */
     private enum Source {
-        PACK("pack", (volts, phases) -> new FedBy.Pack()),
-        LOW_VOLTAGE("low-voltage", (volts, phases) -> new FedBy.LowVoltage()),
-        MAINS("mains", FedBy.Mains::new),
-        CHARGER("charger", (volts, phases) -> new FedBy.Charger(volts));
+        PACK("pack"),
+        LOW_VOLTAGE("low-voltage"),
+        MAINS("mains"),
+        CHARGER("charger");
 
         private final String written;
-        private final BiFunction<BigDecimal, Integer, FedBy> fedBy;
 
-        Source(String written, BiFunction<BigDecimal, Integer, FedBy> fedBy) {
+        Source(String written) {
             this.written = written;
-            this.fedBy = fedBy;
+        }
+
+        FedBy at(BigDecimal volts, int phases) {
+            return switch (this) {
+                case PACK -> new FedBy.Pack();
+                case LOW_VOLTAGE -> new FedBy.LowVoltage();
+                case MAINS -> new FedBy.Mains(volts, phases);
+                case CHARGER -> new FedBy.Charger(volts);
+            };
         }
     }
 
@@ -104,8 +110,7 @@ final class BranchReading {
         if (phases != null) {
             oneOrThree(reader, phases);
         }
-        return (source == null ? Source.PACK : source)
-                .fedBy.apply(volts == null ? BigDecimal.ONE : volts, phases == null ? 1 : phases);
+        return (source == null ? Source.PACK : source).at(orOne(volts), phases == null ? 1 : phases);
     }
 
     static void oneOrThree(ObjectReader reader, int phases) {
