@@ -131,6 +131,7 @@ class InjectedDefectsTest {
                         "fitted without its parent: export-breaker (export-socket)",
                         "fitted without its parent: cable-export (export-socket)",
                         "fitted but not required: cable-export",
+                        "path or circuit broken: vehicle-to-load (export-socket)",
                         "leaving out unused brackets creates a stop: export-plate (bracket missing, export-bracket)"));
     }
 
@@ -217,7 +218,8 @@ class InjectedDefectsTest {
                 broken(
                         "too few of a companion",
                         van().line("module-monitors-one", "quantity", new BigDecimal("6")),
-                        "associated part missing: BM-MON (modules)"),
+                        "associated part missing: BM-MON (modules)",
+                        "quantity does not follow: module-monitors"),
                 broken(
                         "a companion position that stays empty",
                         van().line("three-phase-contactor", "when", is("charger", "eleven"))
@@ -227,7 +229,8 @@ class InjectedDefectsTest {
                         "a plug fewer than connectors are open",
                         van().withoutNeed("HV-JB1", 1),
                         "interlock open: HV-JB1/compressor (HV-BP1)",
-                        "interlock open: HV-JB1/heater (HV-BP1)"),
+                        "interlock open: HV-JB1/heater (HV-BP1)",
+                        "port leads nowhere: HV-BP1 (blank)"),
                 broken(
                         "a connector without its mate",
                         van().line("drive-interlock", "when", is("drive-unit", "90-kw"))
@@ -242,7 +245,10 @@ class InjectedDefectsTest {
                         "interlock open: HV-JB1/charger (HV-BP1)",
                         "interlock open: HV-JB1/converter (HV-BP1)",
                         "interlock open: HV-JB1/compressor (HV-BP1)",
-                        "interlock open: HV-JB1/heater (HV-BP1)"));
+                        "interlock open: HV-JB1/heater (HV-BP1)",
+                        "interlock open: HV-JB1/dc-charging (HV-BP2)",
+                        "port leads nowhere: HV-BP2 (blank)",
+                        "port leads nowhere: HV-BP1 (blank)"));
     }
 
     static Stream<Arguments> electrics() {
@@ -263,7 +269,8 @@ class InjectedDefectsTest {
                         "V2L outlet needs a bidirectional charger: nema-5-15 (seven)",
                         "V2L outlet needs a bidirectional charger: nema-5-15 (eleven)",
                         "V2L outlet needs a bidirectional charger: as-nzs-3112 (seven)",
-                        "V2L outlet needs a bidirectional charger: as-nzs-3112 (eleven)"),
+                        "V2L outlet needs a bidirectional charger: as-nzs-3112 (eleven)",
+                        "path or circuit broken: vehicle-to-load (charger to cable-export)"),
                 broken(
                         "a charger's export rating below its socket",
                         van().fact("charger", "seven-two-way", "exportKw", new BigDecimal("3.0")),
@@ -289,7 +296,9 @@ class InjectedDefectsTest {
                         "required part missing: cable-inlet-dc",
                         "required part missing: cable-inlet-ac",
                         "charger has more phases than the inlet: eleven-two-way (j3400)",
-                        "inlet of another market: j3400 (australia-new-zealand)"),
+                        "inlet of another market: j3400 (australia-new-zealand)",
+                        "path or circuit broken: mains-to-charger (cable-inlet-ac)",
+                        "path or circuit broken: dc-inlet-to-pack (cable-inlet-dc)"),
                 broken(
                         "a language's limit taken out",
                         van().withoutLimit("english-labels"),
