@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param perMetre how many come with a metre of the assembly's length, where the quantity follows from that; else null
  */
-public record Contained(PartNumber part, BigDecimal quantity, @Nullable BigDecimal perMetre) {
+public record Contained(
+        PartNumber part, BigDecimal quantity, @Nullable BigDecimal perMetre) {
 
     /** A child whose quantity was written down. */
     public Contained(PartNumber part, BigDecimal quantity) {

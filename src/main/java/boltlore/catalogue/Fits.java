@@ -50,8 +50,7 @@ public record Fits(List<Run> runs, List<Box> boxes, List<Shaft> shafts, List<Fol
      * @param layerMm height that each layer takes beside its contents: plates, pads, covers
      * @param upright whether their height must stay upright; else they may be turned any way
      */
-    public record Box(
-            PositionName position, PositionName holds, int layers, int gapMm, int layerMm, boolean upright) {}
+    public record Box(PositionName position, PositionName holds, int layers, int gapMm, int layerMm, boolean upright) {}
 
     /** A shaft between two flanges; it slides by so many mm together or apart from its own length. */
     public record Shaft(PositionName position, List<Flange> from, List<Flange> to, int slideMm) {}

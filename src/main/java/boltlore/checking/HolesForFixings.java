@@ -49,8 +49,7 @@ final class HolesForFixings {
                         need -> bolt(need).orElseThrow().thread(), TreeMap::new, Collectors.toList()));
         return byThread.entrySet().stream()
                 .flatMap(bolts -> MetricHoles.forThread(bolts.getKey()).stream()
-                        .flatMap(holes ->
-                                of(line, part, bolts.getKey(), holes, bolts.getValue()).stream()));
+                        .flatMap(holes -> of(line, part, bolts.getKey(), holes, bolts.getValue()).stream()));
     }
 
     /** A nut has a thread but no length: it sits on a bolt that has its hole already. */
@@ -117,9 +116,12 @@ final class HolesForFixings {
 
     private int bolts(Line line, String thread) {
         List<Need> needs = Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
-                .filter(need -> bolt(need).filter(fixing -> fixing.thread().equals(thread)).isPresent())
+                .filter(need -> bolt(need)
+                        .filter(fixing -> fixing.thread().equals(thread))
+                        .isPresent())
                 .toList();
-        return bolts(needs, line) * line.quantity().setScale(0, RoundingMode.CEILING).intValue();
+        return bolts(needs, line)
+                * line.quantity().setScale(0, RoundingMode.CEILING).intValue();
     }
 
     /** For one part: what it always takes and the most of what it takes under a condition, which may exclude each other. */

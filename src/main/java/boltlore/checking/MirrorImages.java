@@ -88,10 +88,7 @@ final class MirrorImages {
 
     /** A slanted end is slanted the other way, or the piece is turned over: only the size of the angles counts. */
     private static List<String> pieces(Part part) {
-        return part.making().cuts().stream()
-                .map(MirrorImages::piece)
-                .sorted()
-                .toList();
+        return part.making().cuts().stream().map(MirrorImages::piece).sorted().toList();
     }
 
     private static String piece(Cut cut) {
@@ -125,8 +122,6 @@ final class MirrorImages {
     }
 
     private static String said(@Nullable Handed handed) {
-        return handed == null
-                ? "none"
-                : handed.hand().name().toLowerCase(Locale.ROOT) + " of '" + handed.pair() + "'";
+        return handed == null ? "none" : handed.hand().name().toLowerCase(Locale.ROOT) + " of '" + handed.pair() + "'";
     }
 }

@@ -51,14 +51,18 @@ final class ThreadsMate {
     private Stream<Remark> of(Position position) {
         return position.lines().stream().flatMap(line -> {
             List<Brought> all = brought(line);
-            List<Brought> nuts = new ArrayList<>(
-                    all.stream().filter(each -> !each.isBolt()).toList());
-            all.stream().filter(Brought::isBolt).forEach(bolt -> needed(plan.needsOf(bolt.part().number()), bolt.many())
-                    .forEach(nuts::add));
+            List<Brought> nuts =
+                    new ArrayList<>(all.stream().filter(each -> !each.isBolt()).toList());
+            all.stream()
+                    .filter(Brought::isBolt)
+                    .forEach(bolt -> needed(plan.needsOf(bolt.part().number()), bolt.many())
+                            .forEach(nuts::add));
             List<Brought> bolts = all.stream().filter(Brought::isBolt).toList();
             return Stream.concat(
                     bolts.stream().flatMap(bolt -> of(position, line, bolt, nuts)),
-                    nuts.stream().filter(nut -> bolts.stream().noneMatch(bolt -> mate(bolt, nut))).map(nut -> alone(line, nut)));
+                    nuts.stream()
+                            .filter(nut -> bolts.stream().noneMatch(bolt -> mate(bolt, nut)))
+                            .map(nut -> alone(line, nut)));
         });
     }
 

@@ -1,6 +1,5 @@
 package boltlore.proof;
 
-import boltlore.catalogue.Condition;
 import boltlore.findings.Severity;
 import boltlore.resolution.FindingKind;
 import java.util.List;

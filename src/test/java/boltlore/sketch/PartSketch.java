@@ -1,12 +1,12 @@
 package boltlore.sketch;
 
-import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Fixing;
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Hole;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Making;

@@ -1,10 +1,10 @@
 package boltlore.trial;
 
-import boltlore.catalogue.Geometry;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Hand;
 import boltlore.catalogue.Handed;
 import boltlore.catalogue.Joined;

@@ -27,8 +27,14 @@ final class CatalogueFolder {
     private static final List<String> SINGLE =
             List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, SHIPPING, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
-    private static final List<String> FAMILY =
-            List.of("family.json", "companions.json", "weights.json", "electrics.json", "tests.json", "joints.json", "fits.json");
+    private static final List<String> FAMILY = List.of(
+            "family.json",
+            "companions.json",
+            "weights.json",
+            "electrics.json",
+            "tests.json",
+            "joints.json",
+            "fits.json");
     private static final int DEEPEST = 8;
 
     private final Path folder;

@@ -70,8 +70,7 @@ final class FitsFile {
         return run(reader, "circuit", true, filling);
     }
 
-    private Fits.Run run(
-            ObjectReader reader, String called, boolean closed, Fits.@Nullable Filling filling) {
+    private Fits.Run run(ObjectReader reader, String called, boolean closed, Fits.@Nullable Filling filling) {
         String name = reading.named(reader, called, Kind.RUN);
         Flow flow = reader.oneOf("flow", FitReading.FLOWS);
         Condition required = conditions.orAlways(reader, "required");
@@ -112,7 +111,8 @@ final class FitsFile {
     }
 
     private static String ports(Fits.Step step) {
-        return (step.in().isEmpty() ? "no 'in'" : "'in'") + " and " + (step.out().isEmpty() ? "no 'out'" : "'out'");
+        return (step.in().isEmpty() ? "no 'in'" : "'in'") + " and "
+                + (step.out().isEmpty() ? "no 'out'" : "'out'");
     }
 
     private Fits.Box box(ObjectReader reader) {
@@ -172,9 +172,7 @@ final class FitsFile {
         if (holes != null) {
             return new Fits.Holes(new PositionName(holes), hole == null ? BigDecimal.ONE : hole);
         }
-        return part != null
-                ? new Fits.PartsInKit(new PartNumber(part))
-                : new Fits.JoinsMade(joins, bore);
+        return part != null ? new Fits.PartsInKit(new PartNumber(part)) : new Fits.JoinsMade(joins, bore);
     }
 
     private PositionName position(ObjectReader reader, String key) {

@@ -26,8 +26,8 @@ final class BoxContents {
         for (Fits.Box box : kit.family().fits().boxes()) {
             for (Line outside : kit.kit().position(box.position()).lines()) {
                 for (Line inside : kit.kit().position(box.holds()).lines()) {
-                    Condition together = All.of(
-                            kit.kit().in(outside.name()), kit.kit().in(inside.name()));
+                    Condition together =
+                            All.of(kit.kit().in(outside.name()), kit.kit().in(inside.name()));
                     String most = most(kit, box, outside, inside);
                     if (!together.equals(Any.NEVER)) {
                         all.add(PossibleFinding.of(
@@ -35,8 +35,8 @@ final class BoxContents {
                                 inside.name().text(),
                                 most.isEmpty() ? Any.NEVER : together,
                                 List.of(outside.name(), inside.name()),
-                                "A valid order lays " + Digits.plain(inside.quantity()) + " of " + inside.part() + " in "
-                                        + outside.part() + ", " + most + "."));
+                                "A valid order lays " + Digits.plain(inside.quantity()) + " of " + inside.part()
+                                        + " in " + outside.part() + ", " + most + "."));
                     }
                 }
             }

@@ -23,18 +23,15 @@ final class Broken {
     static List<PossibleFinding> findings(KitView kit) {
         List<PossibleFinding> all = new ArrayList<>();
         for (Fits.Run run : kit.family().fits().runs()) {
-            run.steps().stream()
-                    .distinct()
-                    .map(step -> empty(kit, run, step))
-                    .forEach(all::add);
+            run.steps().stream().distinct().map(step -> empty(kit, run, step)).forEach(all::add);
             Join.of(kit, run).forEach(join -> all.add(unjoined(kit, join)));
         }
         return all;
     }
 
     private static PossibleFinding empty(KitView kit, Fits.Run run, Fits.Step step) {
-        Condition required = All.of(
-                kit.kit().unfolded(run.required()), kit.kit().unfolded(step.when()));
+        Condition required =
+                All.of(kit.kit().unfolded(run.required()), kit.kit().unfolded(step.when()));
         return PossibleFinding.of(
                 run.name(),
                 step.position().text(),
@@ -66,11 +63,13 @@ final class Broken {
         }
         Join.Ends first = apart.get(0);
         return "A valid order cannot join " + said(first.from(), join.from().out(), first.out()) + " to "
-                + said(first.to(), join.to().in(), first.in()) + " on " + join.run().name() + ".";
+                + said(first.to(), join.to().in(), first.in()) + " on "
+                + join.run().name() + ".";
     }
 
     private static String said(Line line, String name, @Nullable Port port) {
-        return line.part() + (port == null ? ", which has no port " + name + "," : " port " + name + " (" + of(port) + ")");
+        return line.part()
+                + (port == null ? ", which has no port " + name + "," : " port " + name + " (" + of(port) + ")");
     }
 
     private static String of(Port port) {

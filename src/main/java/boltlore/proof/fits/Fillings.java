@@ -35,11 +35,9 @@ final class Fillings {
             if (circuit.filling() != null) {
                 PositionName bleed = circuit.filling().bleed();
                 PositionName on = kit.kit().position(bleed).under();
-                Condition joined = Any.of(
-                        joined(kit, circuit, bleed),
-                        on == null ? Any.NEVER : joined(kit, circuit, on));
-                all.add(lacks(
-                        kit, circuit, bleed, All.of(kit.kit().filled(bleed), joined), "has no bleed on"));
+                Condition joined =
+                        Any.of(joined(kit, circuit, bleed), on == null ? Any.NEVER : joined(kit, circuit, on));
+                all.add(lacks(kit, circuit, bleed, All.of(kit.kit().filled(bleed), joined), "has no bleed on"));
             }
         }
         return all;

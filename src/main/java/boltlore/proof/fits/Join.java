@@ -27,7 +27,12 @@ import org.jspecify.annotations.Nullable;
 record Join(Fits.Run run, Fits.Step from, Fits.Step to, Condition when) {
 
     /** One part at each end. */
-    record Ends(Line from, @Nullable Port out, Line to, @Nullable Port in, Condition when) {
+    record Ends(
+            Line from,
+            @Nullable Port out,
+            Line to,
+            @Nullable Port in,
+            Condition when) {
 
         boolean fit() {
             return out != null && in != null && out.fits(in);

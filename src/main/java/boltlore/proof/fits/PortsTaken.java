@@ -45,7 +45,8 @@ final class PortsTaken {
     /** Of flows for which the family has a path or circuit; it says nothing of others. */
     private PortsTaken(KitView kit) {
         this.kit = kit;
-        Set<Flow> flows = kit.family().fits().runs().stream().map(Fits.Run::flow).collect(Collectors.toSet());
+        Set<Flow> flows =
+                kit.family().fits().runs().stream().map(Fits.Run::flow).collect(Collectors.toSet());
         for (Position position : kit.family().positions()) {
             for (Line line : position.lines()) {
                 kit.catalogue().part(line.part()).ports().stream()
@@ -79,13 +80,14 @@ final class PortsTaken {
 
     static List<PossibleFinding> twice(KitView kit) {
         List<PossibleFinding> all = new ArrayList<>();
-        new PortsTaken(kit).uses.forEach((at, use) -> all.add(new PossibleFinding(
-                at.port().position().text(),
-                at.port().port(),
-                kit.sums().reaches(use.pieces, use.joined).map(PortsTaken::not),
-                use.lines,
-                "A valid order joins more to port " + at.port().port() + " at position "
-                        + at.port().position() + " than there are of it.")));
+        new PortsTaken(kit)
+                .uses.forEach((at, use) -> all.add(new PossibleFinding(
+                        at.port().position().text(),
+                        at.port().port(),
+                        kit.sums().reaches(use.pieces, use.joined).map(PortsTaken::not),
+                        use.lines,
+                        "A valid order joins more to port " + at.port().port() + " at position "
+                                + at.port().position() + " than there are of it.")));
         return all;
     }
 
@@ -112,8 +114,8 @@ final class PortsTaken {
                 at.port().port(),
                 kit.sums().reaches(use.joined, use.pieces).map(PortsTaken::not),
                 use.lines,
-                "A valid order has port " + at.port().port() + " at position " + at.port().position()
-                        + " joined to nothing.");
+                "A valid order has port " + at.port().port() + " at position "
+                        + at.port().position() + " joined to nothing.");
     }
 
     /** Ports that one blank closes share what there is of it. */
@@ -130,15 +132,14 @@ final class PortsTaken {
                 small &= open.isPresent();
                 left.addAll(open.orElse(List.of()));
                 lines.addAll(use.lines);
-                ports.add(each.getKey().port().position() + " " + each.getKey().port().port());
+                ports.add(each.getKey().port().position() + " "
+                        + each.getKey().port().port());
             }
         }
         return new PossibleFinding(
                 blank.text(),
                 "blank",
-                small
-                        ? kit.sums().reaches(kit.parts().terms(blank), left).map(PortsTaken::not)
-                        : Optional.empty(),
+                small ? kit.sums().reaches(kit.parts().terms(blank), left).map(PortsTaken::not) : Optional.empty(),
                 lines.stream().distinct().toList(),
                 "A valid order joins nothing to more ports than it has blanks " + blank + " for. It closes these: "
                         + String.join(", ", ports) + ".");

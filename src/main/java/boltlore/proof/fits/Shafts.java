@@ -43,8 +43,9 @@ final class Shafts {
                             lengthMm + " mm, flanges " + apart + " mm apart",
                             when,
                             List.of(line.name()),
-                            "A valid order has shaft " + line.part() + " of " + lengthMm + " mm between flanges that are "
-                                    + apart + " mm apart; it slides by " + shaft.slideMm() + " mm."));
+                            "A valid order has shaft " + line.part() + " of " + lengthMm
+                                    + " mm between flanges that are " + apart + " mm apart; it slides by "
+                                    + shaft.slideMm() + " mm."));
                 }
             }
         }

@@ -91,7 +91,8 @@ final class WeakPorts {
                             rating.of(Join.Lines.port(kit, begins, first.out())),
                             rating.of(Join.Lines.port(kit, ends, last.in())));
                     if (flows != null && !both.equals(Any.NEVER)) {
-                        run.steps().subList(1, run.steps().size() - 1)
+                        run.steps()
+                                .subList(1, run.steps().size() - 1)
                                 .forEach(step -> held(run, step, rating, flows, both));
                     }
                 }
@@ -108,8 +109,8 @@ final class WeakPorts {
 
     private void underPack(Fits.Run run) {
         for (Pack pack : kit.family().electrics().packs()) {
-            Condition when = All.of(
-                    kit.kit().unfolded(run.required()), kit.kit().unfolded(pack.when()));
+            Condition when =
+                    All.of(kit.kit().unfolded(run.required()), kit.kit().unfolded(pack.when()));
             run.steps().forEach(step -> held(run, step, Rating.VOLTS, pack.highestVolts(), when));
         }
     }
@@ -136,7 +137,8 @@ final class WeakPorts {
                 port.run().name() + ", " + port.rating().says(most),
                 Any.of(when.stream().map(When::when).toList()),
                 List.<LineName>of(port.line().name()),
-                "A valid order sends up to " + port.rating().says(most) + " through port " + port.port().name() + " of "
+                "A valid order sends up to " + port.rating().says(most) + " through port "
+                        + port.port().name() + " of "
                         + port.line().part() + " on " + port.run().name() + ", which is rated for "
                         + port.rating().says(rated == null ? BigDecimal.ZERO : rated) + ".");
     }

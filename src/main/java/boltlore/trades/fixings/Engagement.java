@@ -15,7 +15,11 @@ import org.jspecify.annotations.Nullable;
  * @param leastMm what it takes
  * @param depthMm of the tapped thread, or null where it is open behind or not known
  */
-public record Engagement(Into into, BigDecimal heldMm, BigDecimal leastMm, @Nullable BigDecimal depthMm) {
+public record Engagement(
+        Into into,
+        BigDecimal heldMm,
+        BigDecimal leastMm,
+        @Nullable BigDecimal depthMm) {
 
     /** Threads that stand proud of a nut. */
     private static final BigDecimal PROUD = BigDecimal.valueOf(2);

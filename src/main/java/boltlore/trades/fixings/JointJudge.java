@@ -143,7 +143,12 @@ final class JointJudge {
     private void length(@Nullable JointFacts facts) {
         Engagement.of(joint.fixing(), facts).ifPresent(engagement -> {
             if (engagement.isShort() && engagement.into() == Into.NUT) {
-                found(FixingFinding.BOLT_TOO_SHORT_FOR_NUT, "left", mm(engagement.heldMm()), "least", mm(engagement.leastMm()));
+                found(
+                        FixingFinding.BOLT_TOO_SHORT_FOR_NUT,
+                        "left",
+                        mm(engagement.heldMm()),
+                        "least",
+                        mm(engagement.leastMm()));
             } else if (engagement.isShort()) {
                 found(
                         FixingFinding.THREAD_TOO_SHORT,

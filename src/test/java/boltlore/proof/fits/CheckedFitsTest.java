@@ -37,7 +37,8 @@ class CheckedFitsTest {
 
         @Test
         void holds_too_little_where_more_is_clamped() {
-            assertThat(demo().in("families/stook-pickup/joints.json", ARMS, ARMS.replace("18", "24")).remarked())
+            assertThat(demo().in("families/stook-pickup/joints.json", ARMS, ARMS.replace("18", "24"))
+                            .remarked())
                     .containsExactly(
                             "line stook-pickup/torque-arm-left: too little of the thread holds",
                             "line stook-pickup/torque-arm-right: too little of the thread holds");
@@ -46,13 +47,15 @@ class CheckedFitsTest {
         /** Common practice, no source: once the diameter in steel, here 12 mm of 35. */
         @Test
         void holds_with_just_its_diameter() {
-            assertThat(demo().in("families/stook-pickup/joints.json", ARMS, ARMS.replace("18", "23")).remarked())
+            assertThat(demo().in("families/stook-pickup/joints.json", ARMS, ARMS.replace("18", "23"))
+                            .remarked())
                     .isEmpty();
         }
 
         @Test
         void bottoms_where_the_hole_is_too_shallow() {
-            assertThat(demo().in("families/stook-pickup/joints.json", ARMS, ARMS.replace("22", "16")).remarked())
+            assertThat(demo().in("families/stook-pickup/joints.json", ARMS, ARMS.replace("22", "16"))
+                            .remarked())
                     .containsExactly(
                             "line stook-pickup/torque-arm-left: too little of the thread holds",
                             "line stook-pickup/torque-arm-right: too little of the thread holds");
@@ -61,7 +64,10 @@ class CheckedFitsTest {
         @Test
         void of_a_rivet_nut_is_that_of_its_bolt() {
             assertThat(demo().inKit(PICKUP, "drive", "\"part\": \"FX-RN8\"", "\"part\": \"FX-RN6\"")
-                            .in("parts/common-fixings.json", "\"part\": \"FX-RN8\"", "\"needs\": [{\"part\": \"FX-GR32\", \"each\": 1, \"because\": \"-\"}], \"part\": \"FX-RN8\"")
+                            .in(
+                                    "parts/common-fixings.json",
+                                    "\"part\": \"FX-RN8\"",
+                                    "\"needs\": [{\"part\": \"FX-GR32\", \"each\": 1, \"because\": \"-\"}], \"part\": \"FX-RN8\"")
                             .remarked())
                     .contains(
                             "line stook-pickup/propshaft-hoop-early: thread does not mate",
@@ -71,7 +77,11 @@ class CheckedFitsTest {
 
         @Test
         void lacks_a_nut_where_there_are_fewer_nuts_than_bolts() {
-            assertThat(demo().inKit(PICKUP, "controls", "{\"part\": \"FX-N8\", \"each\": \"6\"", "{\"part\": \"FX-N8\", \"each\": \"5\"")
+            assertThat(demo().inKit(
+                                    PICKUP,
+                                    "controls",
+                                    "{\"part\": \"FX-N8\", \"each\": \"6\"",
+                                    "{\"part\": \"FX-N8\", \"each\": \"5\"")
                             .remarked())
                     .containsExactly(
                             "line stook-pickup/pedal-box-left: thread does not mate",
@@ -80,7 +90,11 @@ class CheckedFitsTest {
 
         @Test
         void may_have_a_nut_to_spare() {
-            assertThat(demo().inKit(PICKUP, "controls", "{\"part\": \"FX-N8\", \"each\": \"6\"", "{\"part\": \"FX-N8\", \"each\": \"7\"")
+            assertThat(demo().inKit(
+                                    PICKUP,
+                                    "controls",
+                                    "{\"part\": \"FX-N8\", \"each\": \"6\"",
+                                    "{\"part\": \"FX-N8\", \"each\": \"7\"")
                             .remarked())
                     .isEmpty();
         }
@@ -93,7 +107,8 @@ class CheckedFitsTest {
 
         @Test
         void without_a_bolt_is_told() {
-            assertThat(demo().inPart("stook-battery", GUARD, GUARD.replace("6", "5")).remarked())
+            assertThat(demo().inPart("stook-battery", GUARD, GUARD.replace("6", "5"))
+                            .remarked())
                     .containsExactly(
                             "line stook-pickup/stone-guard-early: holes without a fixing",
                             "line stook-pickup/stone-guard-later: holes without a fixing");
@@ -101,14 +116,18 @@ class CheckedFitsTest {
 
         @Test
         void of_a_bracket_may_be_for_what_it_carries() {
-            assertThat(demo().inPart("stook-battery", "{\"diameterMm\": \"6.6\", \"count\": 2}", "{\"diameterMm\": \"6.6\", \"count\": 2}, {\"diameterMm\": \"9.5\", \"count\": 1}")
+            assertThat(demo().inPart(
+                                    "stook-battery",
+                                    "{\"diameterMm\": \"6.6\", \"count\": 2}",
+                                    "{\"diameterMm\": \"6.6\", \"count\": 2}, {\"diameterMm\": \"9.5\", \"count\": 1}")
                             .remarked())
                     .containsExactly("line stook-pickup/service-disconnect-bracket: holes without a fixing");
         }
 
         @Test
         void that_is_missing_is_told_as_before() {
-            assertThat(demo().inPart("stook-battery", GUARD, GUARD.replace("6", "7")).remarked())
+            assertThat(demo().inPart("stook-battery", GUARD, GUARD.replace("6", "7"))
+                            .remarked())
                     .containsExactly(
                             "line stook-pickup/stone-guard-early: fewer holes than fixings",
                             "line stook-pickup/stone-guard-later: fewer holes than fixings");
@@ -145,8 +164,12 @@ class CheckedFitsTest {
                     .map(line -> BY_LENGTH.matcher(line).replaceAll(found -> {
                         var length = LENGTH.matcher(line);
                         assertThat(length.find()).isTrue();
-                        BigDecimal metres = new BigDecimal(length.group(1)).add(BigDecimal.valueOf(longerMm)).movePointLeft(3);
-                        return "\"quantity\": \"" + metres.multiply(new BigDecimal(found.group(1))).toPlainString() + "\"";
+                        BigDecimal metres = new BigDecimal(length.group(1))
+                                .add(BigDecimal.valueOf(longerMm))
+                                .movePointLeft(3);
+                        return "\"quantity\": \""
+                                + metres.multiply(new BigDecimal(found.group(1)))
+                                        .toPlainString() + "\"";
                     }))
                     .collect(Collectors.joining("\n"));
         }
@@ -159,7 +182,9 @@ class CheckedFitsTest {
 
         @Test
         void of_another_area_is_told() {
-            assertThat(demo().rewriting("parts/pannier-battery.json", text -> inLine(text, RIGHT, "\"areaM2\": \"0.036\"", "\"areaM2\": \"0.037\""))
+            assertThat(demo().rewriting(
+                                    "parts/pannier-battery.json",
+                                    text -> inLine(text, RIGHT, "\"areaM2\": \"0.036\"", "\"areaM2\": \"0.037\""))
                             .remarked())
                     .contains("part PV-BB-ER: mirror image that differs")
                     .allMatch(remark -> remark.startsWith("part PV-BB-ER: "));
@@ -167,21 +192,33 @@ class CheckedFitsTest {
 
         @Test
         void of_other_holes_is_told() {
-            assertThat(demo().rewriting("parts/pannier-battery.json", text -> inLine(text, RIGHT, "{\"diameterMm\": 11, \"count\": 3}", "{\"diameterMm\": 11, \"count\": 2}, {\"diameterMm\": 12, \"count\": 1}"))
+            assertThat(demo().rewriting(
+                                    "parts/pannier-battery.json",
+                                    text -> inLine(
+                                            text,
+                                            RIGHT,
+                                            "{\"diameterMm\": 11, \"count\": 3}",
+                                            "{\"diameterMm\": 11, \"count\": 2}, {\"diameterMm\": 12, \"count\": 1}"))
                             .remarked())
                     .containsExactly("part PV-BB-ER: mirror image that differs");
         }
 
         @Test
         void of_a_part_of_another_pair_is_told() {
-            assertThat(demo().rewriting("parts/pannier-battery.json", text -> inLine(text, RIGHT, "\"mirrorOf\": \"PV-BB-EL\"", "\"mirrorOf\": \"PV-RB-L\""))
+            assertThat(demo().rewriting(
+                                    "parts/pannier-battery.json",
+                                    text -> inLine(
+                                            text, RIGHT, "\"mirrorOf\": \"PV-BB-EL\"", "\"mirrorOf\": \"PV-RB-L\""))
                             .remarked())
-                    .containsExactly("part PV-BB-ER: mirror image that differs", "part PV-BB-ER: mirror image that differs");
+                    .containsExactly(
+                            "part PV-BB-ER: mirror image that differs", "part PV-BB-ER: mirror image that differs");
         }
 
         @Test
         void may_cost_more_and_lie_elsewhere() {
-            assertThat(demo().rewriting("parts/pannier-battery.json", text -> inLine(text, RIGHT, "\"leadDays\": 5", "\"leadDays\": 9"))
+            assertThat(demo().rewriting(
+                                    "parts/pannier-battery.json",
+                                    text -> inLine(text, RIGHT, "\"leadDays\": 5", "\"leadDays\": 9"))
                             .remarked())
                     .isEmpty();
         }
@@ -210,21 +247,30 @@ class CheckedFitsTest {
 
     @Test
     void a_part_that_is_packed_smaller_than_it_is_is_told() {
-        assertThat(demo().in("workshop/shipping.json", "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 310,", "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 269,")
+        assertThat(demo().in(
+                                "workshop/shipping.json",
+                                "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 310,",
+                                "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 269,")
                         .remarked())
                 .containsExactly("part BM-44: size against size");
     }
 
     @Test
     void a_part_may_be_packed_as_it_is() {
-        assertThat(demo().in("workshop/shipping.json", "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 310, \"width\": 245, \"height\": 190}", "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 205, \"width\": 270, \"height\": 150}")
+        assertThat(demo().in(
+                                "workshop/shipping.json",
+                                "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 310, \"width\": 245, \"height\": 190}",
+                                "\"part\": \"BM-44\", \"sizeMm\": {\"length\": 205, \"width\": 270, \"height\": 150}")
                         .remarked())
                 .isEmpty();
     }
 
     @Test
     void a_box_is_no_wider_inside_than_outside() {
-        assertThat(demo().inPart("stook-battery", "\"innerMm\": {\"length\": 922, \"width\": 562", "\"innerMm\": {\"length\": 922, \"width\": 572")
+        assertThat(demo().inPart(
+                                "stook-battery",
+                                "\"innerMm\": {\"length\": 922, \"width\": 562",
+                                "\"innerMm\": {\"length\": 922, \"width\": 572")
                         .remarked())
                 .containsExactly("part ST-BX-E: size against size");
     }

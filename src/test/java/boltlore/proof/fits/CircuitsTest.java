@@ -25,7 +25,10 @@ class CircuitsTest {
     @Test
     void a_hose_that_is_wider_at_one_end_fits_a_radiator_that_is_so_too() {
         assertThat(demo().inPart("common-cooling", radiator(25), radiator(19))
-                        .inPart("stook-cooling", hose("a", 19) + ", " + hose("b", 25), hose("a", 19) + ", " + hose("b", 19))
+                        .inPart(
+                                "stook-cooling",
+                                hose("a", 19) + ", " + hose("b", 25),
+                                hose("a", 19) + ", " + hose("b", 19))
                         .found(PICKUP))
                 .containsExactly("quantity does not follow: hose-clips-19", "quantity does not follow: hose-clips-25");
     }
@@ -45,7 +48,10 @@ class CircuitsTest {
 
     @Test
     void a_circuit_without_its_tank_cannot_be_filled() {
-        assertThat(demo().inFits(PICKUP, "{\"path\": \"heater-tank\", \"flow\": \"coolant\", \"required\": {\"heater\": \"water\"}", "{\"path\": \"heater-tank\", \"flow\": \"coolant\", \"required\": {\"heater\": \"water\", \"drive-side\": \"left\"}")
+        assertThat(demo().inFits(
+                                PICKUP,
+                                "{\"path\": \"heater-tank\", \"flow\": \"coolant\", \"required\": {\"heater\": \"water\"}",
+                                "{\"path\": \"heater-tank\", \"flow\": \"coolant\", \"required\": {\"heater\": \"water\", \"drive-side\": \"left\"}")
                         .found(PICKUP))
                 .contains("circuit cannot be filled: heater-coolant (heater-tank)")
                 .doesNotContain("circuit cannot be filled: motor-coolant (motor-tank)");
@@ -78,7 +84,11 @@ class CircuitsTest {
 
     @Test
     void a_t_piece_too_few_leaves_two_hoses_on_one_spigot() {
-        assertThat(demo().inKit(VAN, "cooling", "\"part\": \"CO-TE19\", \"quantity\": \"2\"", "\"part\": \"CO-TE19\", \"quantity\": \"1\"")
+        assertThat(demo().inKit(
+                                VAN,
+                                "cooling",
+                                "\"part\": \"CO-TE19\", \"quantity\": \"2\"",
+                                "\"part\": \"CO-TE19\", \"quantity\": \"1\"")
                         .found(VAN))
                 .containsExactly(
                         "port taken twice: rear-tees (in)",
@@ -88,7 +98,11 @@ class CircuitsTest {
 
     @Test
     void a_t_piece_too_many_leaves_its_spigots_open() {
-        assertThat(demo().inKit(VAN, "cooling", "\"part\": \"CO-TE19\", \"quantity\": \"2\"", "\"part\": \"CO-TE19\", \"quantity\": \"3\"")
+        assertThat(demo().inKit(
+                                VAN,
+                                "cooling",
+                                "\"part\": \"CO-TE19\", \"quantity\": \"2\"",
+                                "\"part\": \"CO-TE19\", \"quantity\": \"3\"")
                         .found(VAN))
                 .containsExactly(
                         "port leads nowhere: rear-tees (in)",
@@ -109,17 +123,22 @@ class CircuitsTest {
 
     @Test
     void a_clip_too_few_is_told_in_whichever_order_lacks_it() {
-        assertThat(demo().inKit(VAN, "cooling", "\"part\": \"FX-HC27\", \"quantity\": \"28\"", "\"part\": \"FX-HC27\", \"quantity\": \"27\"")
+        assertThat(demo().inKit(
+                                VAN,
+                                "cooling",
+                                "\"part\": \"FX-HC27\", \"quantity\": \"28\"",
+                                "\"part\": \"FX-HC27\", \"quantity\": \"27\"")
                         .found(VAN))
                 .containsExactly("quantity does not follow: hose-clips-19");
     }
 
     private static String radiator(int boreMm) {
-        return "\"hs\": \"8708.91\", \"origin\": \"PL\"}, \"ports\": [" + hose("in", boreMm).replace("female", "male");
+        return "\"hs\": \"8708.91\", \"origin\": \"PL\"}, \"ports\": ["
+                + hose("in", boreMm).replace("female", "male");
     }
 
     private static String hose(String end, int boreMm) {
-        return "{\"port\": \"" + end + "\", \"kind\": \"hose\", \"flow\": \"coolant\", \"half\": \"female\", \"boreMm\": "
-                + boreMm + "}";
+        return "{\"port\": \"" + end
+                + "\", \"kind\": \"hose\", \"flow\": \"coolant\", \"half\": \"female\", \"boreMm\": " + boreMm + "}";
     }
 }

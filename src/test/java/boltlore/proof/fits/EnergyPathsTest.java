@@ -50,8 +50,10 @@ class EnergyPathsTest {
         void where_a_cable_ends_in_a_connector_of_another_pattern() {
             assertThat(demo().inPart(
                                     "pannier-high-voltage",
-                                    hv("a", "hv-small", 63) + ", " + hv("b", "hv-small", 63) + "]},\n  {\"part\": \"PV-HCR\"",
-                                    hv("a", "hv-small", 63) + ", " + hv("b", "hv-main", 63) + "]},\n  {\"part\": \"PV-HCR\"")
+                                    hv("a", "hv-small", 63) + ", " + hv("b", "hv-small", 63)
+                                            + "]},\n  {\"part\": \"PV-HCR\"",
+                                    hv("a", "hv-small", 63) + ", " + hv("b", "hv-main", 63)
+                                            + "]},\n  {\"part\": \"PV-HCR\"")
                             .found(VAN))
                     .containsExactly("path or circuit broken: pack-to-converter (cable-converter to converter)");
         }
@@ -106,8 +108,14 @@ class EnergyPathsTest {
 
         @Test
         void may_bear_no_more_than_the_weaker_end_gives() {
-            assertThat(demo().inPart("common-charging", mains("mains", "mains-small", 16, 3, "male", "480"), mains("mains", "mains-small", 16, 1, "male", "480"))
-                            .inPart("stook-high-voltage", mains("b", "mains-small", 32, 3), mains("b", "mains-small", 32, 1))
+            assertThat(demo().inPart(
+                                    "common-charging",
+                                    mains("mains", "mains-small", 16, 3, "male", "480"),
+                                    mains("mains", "mains-small", 16, 1, "male", "480"))
+                            .inPart(
+                                    "stook-high-voltage",
+                                    mains("b", "mains-small", 32, 3),
+                                    mains("b", "mains-small", 32, 1))
                             .found(PICKUP))
                     .isEmpty();
         }
@@ -153,8 +161,7 @@ class EnergyPathsTest {
                                     "{\"part\": \"HV-BP1\", \"each\": \"1\", \"when\": {\"not\": {\"filled\": \"heater-unit\"}}, ",
                                     "{\"part\": \"HV-BP1\", \"each\": \"1\", \"when\": {\"heater\": \"air\"}, ")
                             .found(PICKUP))
-                    .containsExactly(
-                            "port leads nowhere: HV-BP1 (blank)");
+                    .containsExactly("port leads nowhere: HV-BP1 (blank)");
         }
 
         @Test
@@ -189,8 +196,7 @@ class EnergyPathsTest {
                                     "{\"position\": \"junction-box\", \"in\": \"battery\", \"out\": \"converter\"}",
                                     "{\"position\": \"junction-box\", \"in\": \"battery\", \"out\": \"charger\"}")
                             .found(PICKUP))
-                    .containsExactly(
-                            "port leads nowhere: HV-BP1 (blank)", "port taken twice: junction-box (charger)");
+                    .containsExactly("port leads nowhere: HV-BP1 (blank)", "port taken twice: junction-box (charger)");
         }
     }
 

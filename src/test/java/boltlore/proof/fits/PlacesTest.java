@@ -75,8 +75,7 @@ class PlacesTest {
             "430, 112, 110, 2, true, 4",
             "430, 112, 110, 2, false, 6"
         })
-        void takes_a_grid_of_what_lies_in_it(
-                int length, int width, int height, int layers, boolean upright, int fits) {
+        void takes_a_grid_of_what_lies_in_it(int length, int width, int height, int layers, boolean upright, int fits) {
             PositionName none = new PositionName("none");
             Fits.Box box = new Fits.Box(none, none, layers, 6, 10, upright);
 
@@ -90,13 +89,15 @@ class PlacesTest {
 
         @Test
         void that_ends_behind_its_flange_is_told_for_the_body_that_has_it() {
-            assertThat(demo().inPart("stook-drive", "\"lengthMm\": 518", "\"lengthMm\": 539").found(PICKUP))
+            assertThat(demo().inPart("stook-drive", "\"lengthMm\": 518", "\"lengthMm\": 539")
+                            .found(PICKUP))
                     .containsExactly("shaft does not reach: propshaft-late-45-kw (539 mm, flanges 518 mm apart)");
         }
 
         @Test
         void slides_as_far_as_it_slides() {
-            assertThat(demo().inPart("stook-drive", "\"lengthMm\": 518", "\"lengthMm\": 538").found(PICKUP))
+            assertThat(demo().inPart("stook-drive", "\"lengthMm\": 518", "\"lengthMm\": 538")
+                            .found(PICKUP))
                     .isEmpty();
         }
 
@@ -113,10 +114,7 @@ class PlacesTest {
 
         @Test
         void needs_a_flange_that_stands_somewhere_in_every_order() {
-            assertThat(demo().inFits(
-                                    VAN,
-                                    ", {\"when\": {\"body-era\": \"late\"}, \"stationMm\": 2326}",
-                                    "")
+            assertThat(demo().inFits(VAN, ", {\"when\": {\"body-era\": \"late\"}, \"stationMm\": 2326}", "")
                             .found(VAN))
                     .containsExactly(
                             "shaft does not reach: propshaft-late-60-kw (rear flange not known)",
@@ -129,7 +127,11 @@ class PlacesTest {
 
         @Test
         void of_busbars_is_one_fewer_than_of_modules() {
-            assertThat(demo().inKit(PICKUP, "battery", "\"part\": \"BM-BUS\", \"quantity\": \"7\"", "\"part\": \"BM-BUS\", \"quantity\": \"8\"")
+            assertThat(demo().inKit(
+                                    PICKUP,
+                                    "battery",
+                                    "\"part\": \"BM-BUS\", \"quantity\": \"7\"",
+                                    "\"part\": \"BM-BUS\", \"quantity\": \"8\"")
                             .found(PICKUP))
                     .containsExactly("quantity does not follow: busbars");
         }
@@ -169,7 +171,10 @@ class PlacesTest {
 
         @Test
         void that_changes_in_one_body_only_is_told() {
-            assertThat(demo().inPart("pannier-drive", "\"holes\": [{\"diameterMm\": \"13.5\", \"count\": 8}]", "\"holes\": [{\"diameterMm\": \"13.5\", \"count\": 6}]")
+            assertThat(demo().inPart(
+                                    "pannier-drive",
+                                    "\"holes\": [{\"diameterMm\": \"13.5\", \"count\": 8}]",
+                                    "\"holes\": [{\"diameterMm\": \"13.5\", \"count\": 6}]")
                             .found(VAN))
                     .containsExactly("quantity does not follow: cradle-bushes");
         }

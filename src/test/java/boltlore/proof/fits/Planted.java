@@ -64,12 +64,7 @@ final class Planted {
     /** What does not fit in some valid order of the family, by its title. */
     List<String> found(String family) {
         Catalogue catalogue = catalogue();
-        return Prover.prove(
-                        catalogue,
-                        catalogue.family(family),
-                        FitKinds.all(),
-                        Deadline.NONE,
-                        Prover.Progress.NONE)
+        return Prover.prove(catalogue, catalogue.family(family), FitKinds.all(), Deadline.NONE, Prover.Progress.NONE)
                 .defects()
                 .map(defect -> defect.statement().title())
                 .toList();
@@ -89,8 +84,7 @@ final class Planted {
                 copy(Path.of("catalog"), folder);
                 for (Edit edit : edits) {
                     String text = Files.readString(folder.resolve(edit.file()));
-                    Files.writeString(
-                            folder.resolve(edit.file()), edit.change().apply(text));
+                    Files.writeString(folder.resolve(edit.file()), edit.change().apply(text));
                 }
                 return sound(CatalogueReader.read(folder));
             } finally {
@@ -110,7 +104,8 @@ final class Planted {
 
     private static void copy(Path from, Path to) throws IOException {
         try (Stream<Path> all = Files.walk(from)) {
-            for (Path each : all.filter(path -> path.toString().endsWith(".json")).toList()) {
+            for (Path each :
+                    all.filter(path -> path.toString().endsWith(".json")).toList()) {
                 Path there = to.resolve(from.relativize(each));
                 Files.createDirectories(there.getParent());
                 Files.copy(each, there);

@@ -1,6 +1,5 @@
 package boltlore.trades.coating;
 
-import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Booth;
 import boltlore.catalogue.BoothWork;
 import boltlore.catalogue.ChangeOvers;
@@ -12,6 +11,7 @@ import boltlore.catalogue.CoatingTime;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Making;
 import boltlore.catalogue.Mask;
 import boltlore.catalogue.Oven;

@@ -1,10 +1,10 @@
 package boltlore.trades.costing;
 
-import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Customs;
+import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Making;
 import boltlore.catalogue.Operation;
