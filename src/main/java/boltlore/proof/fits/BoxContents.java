@@ -29,11 +29,11 @@ final class BoxContents {
                     Condition together =
                             All.of(kit.kit().in(outside.name()), kit.kit().in(inside.name()));
                     String most = most(kit, box, outside, inside);
-                    if (!together.equals(Any.NEVER) && !most.isEmpty()) {
+                    if (!together.equals(Any.NEVER)) {
                         all.add(PossibleFinding.of(
                                 outside.name().text(),
                                 inside.name().text(),
-                                together,
+                                most.isEmpty() ? Any.NEVER : together,
                                 List.of(outside.name(), inside.name()),
                                 "A valid order lays " + Digits.plain(inside.quantity()) + " of " + inside.part()
                                         + " in " + outside.part() + ", " + most + "."));
