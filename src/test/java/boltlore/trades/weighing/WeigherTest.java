@@ -266,7 +266,8 @@ class WeigherTest {
                     "Wanted.",
                     "",
                     new BigDecimal(kg),
-                    middle);
+                    middle,
+                    null);
         }
 
         @Test
