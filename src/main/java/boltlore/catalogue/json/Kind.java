@@ -22,6 +22,7 @@ enum Kind {
     OWN_CRATE("a bag that is a crate of its own", TextShape.LINE),
     SIZED_PART("a part with its size", TextShape.PART_NUMBER),
     RATED_MOTOR("a motor with its power", TextShape.PART_NUMBER),
+    CONCENTRATE("a liquid that is mixed", TextShape.PART_NUMBER, true),
     SHIPPED_BATTERY("a battery that is shipped", TextShape.PART_NUMBER),
     POWDER("a powder of the coating shop", TextShape.PART_NUMBER),
     FINISH("a finish", TextShape.NAME),

@@ -53,7 +53,7 @@ public final class AxleLoadsTrade extends Trade {
         report.page(StatementPage.compose(weighing, kit, footer));
         report.page(MassesPage.compose(weighing, footer));
         if (onAxles != null) {
-            report.page(MassesPage.weighbridge(onAxles, kit.workshop(), footer));
+            report.page(MassesPage.weighbridge(onAxles, weighing.tolerancePercent(), kit.workshop(), footer));
             PartsPage parts = new PartsPage(weighing, onAxles);
             report.page(parts.page(footer)).data(parts.all());
         }
