@@ -52,7 +52,7 @@ final class House {
             trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
-            trades.costing.cost: bill catalogue measure order trades.coating trades.costing
+            trades.costing.cost: bill catalogue choices measure order resolution trades.coating trades.costing
             trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
                 trades.costing trades.costing.cost trades.costing.path
             trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution

@@ -6,6 +6,7 @@ import boltlore.json.TextShape;
 enum Kind {
     LANGUAGE("a language of the workshop", TextShape.LANGUAGE),
     STAGE("a fit stage of the workshop", TextShape.NAME),
+    WORKED_STAGE("a fit stage with minutes", TextShape.NAME),
     BAG("a bag with words", TextShape.LINE),
     SUB_SYSTEM("a sub-system of the workshop", TextShape.WORDS),
     AISLE("an aisle of the workshop", Shapes.AISLE),

@@ -44,6 +44,7 @@ public enum ShippingFinding implements Kind {
     DESTINATION_NOT_GIVEN(CHECK),
     DESTINATION_NOT_GIVEN_YET(NOTE),
     ADR_POINTS_WITHIN_EXEMPTION(NOTE),
+    CRATES_NOT_AS_PRICED(NOTE),
     SUPPLIED_BY_CUSTOMER(NOTE);
 
     private final Severity severity;

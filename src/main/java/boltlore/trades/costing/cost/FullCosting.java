@@ -50,7 +50,8 @@ public final class FullCosting {
                 prices,
                 new ClearanceShares(rows, costing.unit)
                         .of(prices.landing().suppliers().values()),
-                extras);
+                extras,
+                KitTask.of(costed.bill(), costed.catalogue(), prices));
     }
 
     private CostedItem row(ItemCost row) {
