@@ -102,7 +102,7 @@ final class KitSums {
         Finish known = catalogue.finishes().get(finish);
         return known == null
                 ? BigDecimal.ZERO
-                : CoatingCost.compute(part, known, catalogue.workshop().coating());
+                : CoatingCost.compute(part, known, catalogue);
     }
 
     /** Once for each kit that holds goods of that supplier. */

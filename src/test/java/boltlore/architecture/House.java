@@ -26,7 +26,6 @@ final class House {
             resolution: catalogue choices faults findings measure order
             resolution.rules: catalogue choices faults measure order resolution
             bill: catalogue choices measure order resolution
-            trades.costing.path: bill catalogue choices measure order resolution
             explanation: bill catalogue choices findings measure order power resolution
             answers: bill catalogue choices explanation faults measure order resolution resolution.rules
             report.drawing:
@@ -51,6 +50,7 @@ final class House {
                 resolution trades
             trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades trades.coating
+            trades.costing.path: bill catalogue choices measure order resolution trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
             trades.costing.cost: bill catalogue choices measure order resolution trades.coating trades.costing
             trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades

@@ -146,6 +146,10 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
                     "wheelbase",
                     wheelbaseMm()));
         }
+        level(subject, each, found);
+    }
+
+    private void level(String subject, LiftedAxle each, List<Finding> found) {
         for (Limited limited : List.of(Limited.FRONT, Limited.REAR)) {
             BigDecimal computed = onAxles.converted().on(limited);
             BigDecimal weighed = each.level().on(limited);
