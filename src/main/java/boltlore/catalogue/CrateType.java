@@ -9,6 +9,8 @@ import java.math.BigDecimal;
  * @param mostGrossKg that it may weigh with all that is in it
  * @param woodMark mark of its treatment as it is burnt in, or empty
  * @param unMark mark of packaging that is approved for dangerous goods, or empty
+ * @param cost of one with its packing, in the workshop's currency; 0 where nobody says
+ * @param packMin minutes to pack, close and mark one; 0 where nobody says
  * @param onlyDangerous whether it is kept for dangerous goods; these go into no other
  */
 public record CrateType(
@@ -23,7 +25,40 @@ public record CrateType(
         String woodMark,
         String unMark,
         boolean onlyDangerous,
-        boolean stackable) {
+        boolean stackable,
+        BigDecimal cost,
+        BigDecimal packMin) {
+
+    /** Of which nobody says what it costs. */
+    public CrateType(
+            String name,
+            String says,
+            EnvelopeMm inside,
+            EnvelopeMm outside,
+            BigDecimal tareKg,
+            BigDecimal packingKg,
+            BigDecimal mostGrossKg,
+            Wood wood,
+            String woodMark,
+            String unMark,
+            boolean onlyDangerous,
+            boolean stackable) {
+        this(
+                name,
+                says,
+                inside,
+                outside,
+                tareKg,
+                packingKg,
+                mostGrossKg,
+                wood,
+                woodMark,
+                unMark,
+                onlyDangerous,
+                stackable,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO);
+    }
 
     /** What may go in, in kg. */
     public BigDecimal payloadKg() {

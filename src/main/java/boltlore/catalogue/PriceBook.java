@@ -8,6 +8,7 @@ import java.util.Map;
  * How the workshop works out what a kit costs in full, and how it sells it. Amounts are in the workshop's currency.
  *
  * @param madeCost what the cost of a made part in the part master holds
+ * @param kitWork what assembling a kit takes
  * @param partners terms of those partners that have their own
  * @param taxes by market; a market without an entry is quoted without a tax
  * @param rates of other currencies, in the order of the file
@@ -20,6 +21,7 @@ public record PriceBook(
         MadeCost madeCost,
         Lots lots,
         Overhead overhead,
+        KitWork kitWork,
         Landing landing,
         Profit profit,
         PriceStep step,

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * What the workshop knows of a battery that it ships.
  *
  * @param strongCase whether its own case is strong and resists impact
- * @param smallRun whether it is a prototype or of a run of at most 100
+ * @param smallRun whether it is a pre-production prototype carried for testing, or of a run of at most 100
  * @param testSummary where its test summary is kept, or empty
  * @param chargePercent state of charge at which it leaves the workshop, or null where nobody says
  */
@@ -17,4 +17,8 @@ public record ShippedBattery(
         boolean strongCase,
         boolean smallRun,
         String testSummary,
-        @Nullable BigDecimal chargePercent) {}
+        @Nullable BigDecimal chargePercent) {
+
+    /** In place of the number of what is no part. */
+    public static final PartNumber NO_PART = new PartNumber("-");
+}

@@ -10,6 +10,7 @@ import java.util.Optional;
  * How the workshop packs and sends kits.
  *
  * @param customsUnion countries among which no customs papers are asked for (ISO 3166 alpha-2)
+ * @param usual crates that the price of a kit holds
  * @param fillPercent share of a crate's inner volume that parts may take up with their padding
  * @param litresPerKg room that a kilogram of parts without a size is given
  * @param sizes outer sizes of parts as they are packed
@@ -20,6 +21,7 @@ public record Shipping(
         List<String> customsUnion,
         List<CrateType> crates,
         List<OwnCrate> ownCrates,
+        List<UsualCrate> usual,
         BigDecimal fillPercent,
         BigDecimal litresPerKg,
         Lifting lifting,
@@ -33,12 +35,47 @@ public record Shipping(
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             BigDecimal.valueOf(60),
             BigDecimal.valueOf(3),
             Lifting.USUAL,
             Map.of(),
             Map.of(),
             Map.of());
+
+    /** Of a workshop that does not say which crates a kit usually takes. */
+    public Shipping(
+            Consignor consignor,
+            List<String> customsUnion,
+            List<CrateType> crates,
+            List<OwnCrate> ownCrates,
+            BigDecimal fillPercent,
+            BigDecimal litresPerKg,
+            Lifting lifting,
+            Map<PartNumber, EnvelopeMm> sizes,
+            Map<PartNumber, RatedMotor> motors,
+            Map<PartNumber, ShippedBattery> batteries) {
+        this(
+                consignor,
+                customsUnion,
+                crates,
+                ownCrates,
+                List.of(),
+                fillPercent,
+                litresPerKg,
+                lifting,
+                sizes,
+                motors,
+                batteries);
+    }
+
+    /** The kind of crate of that name; every name inside a checked catalogue is known. */
+    public CrateType crate(String name) {
+        return crates.stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No crate " + name));
+    }
 
     /** What a bag or a crate of its own is called; one that nobody named goes by its code. */
     public String bagSays(String bag, Workshop workshop, String language) {

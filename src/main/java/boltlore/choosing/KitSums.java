@@ -1,5 +1,7 @@
 package boltlore.choosing;
 
+import boltlore.trades.costing.cost.KitTask;
+import boltlore.logic.KitConditions;
 import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
@@ -34,10 +36,14 @@ final class KitSums {
     private final Catalogue catalogue;
     private final PartConditions parts;
     private final PaidTerms paid;
+    private final KitConditions kit;
+    private final Family family;
     private final FinishCases finishes;
     private final MinorUnit unit;
 
-    KitSums(PartConditions parts, Family family) {
+    KitSums(KitConditions kit, PartConditions parts, Family family) {
+        this.kit = kit;
+        this.family = family;
         this.catalogue = parts.catalogue();
         this.parts = parts;
         this.paid = new PaidTerms(parts);
@@ -68,9 +74,24 @@ final class KitSums {
             });
         }
         if (prices != null) {
+            KitTask.of(family, catalogue, prices)
+                    .forEach(task -> sum.add(new Term(task.elements().total(), when(task))));
             prices.landing().suppliers().values().forEach(delivery -> clearance(delivery, sum));
         }
         return sum;
+    }
+
+    private Condition when(KitTask task) {
+        return Any.of(task.presence().stream()
+                .map(way -> All.of(
+                        kit.unfolded(way.when()),
+                        way.some().isEmpty()
+                                ? Condition.ALWAYS
+                                : Any.of(way.some().stream()
+                                        .flatMap(position -> kit.position(position).lines().stream())
+                                        .map(line -> kit.in(line.name()))
+                                        .toList())))
+                .toList());
     }
 
     private BigDecimal direct(Part part, BigDecimal quantity) {
@@ -81,7 +102,7 @@ final class KitSums {
         Finish known = catalogue.finishes().get(finish);
         return known == null
                 ? BigDecimal.ZERO
-                : CoatingCost.compute(part, known, catalogue.workshop().coating());
+                : CoatingCost.compute(part, known, catalogue);
     }
 
     /** Once for each kit that holds goods of that supplier. */

@@ -86,4 +86,11 @@ public record TextShape(Predicate<String> fits, String says, String pattern, int
             "a currency code of three capital letters (ISO 4217)",
             "^[A-Z]{3}$",
             3);
+
+    /** UN numbers of dangerous goods. */
+    public static final TextShape UN_NUMBER = new TextShape(
+            text -> text.length() == 7 && text.startsWith("UN ") && CharSet.DIGIT.make(text.substring(3)),
+            "'UN', a blank and four digits",
+            "^UN [0-9]{4}$",
+            7);
 }

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param price for one, or null: cost with mark-up
  * @param massKg of one, for a one-off; null where it is not known, and for a part, which has its own
  * @param at where it sits in the vehicle, or null where that is not known
+ * @param goods what it is in carriage, for a one-off; null where nobody has said, and for a part, which has its own
  */
 public record Extra(
         @Nullable PartNumber part,
@@ -25,7 +26,8 @@ public record Extra(
         String reason,
         String finish,
         @Nullable BigDecimal massKg,
-        @Nullable Station at) {
+        @Nullable Station at,
+        @Nullable ExtraGoods goods) {
 
     public Extra(
             @Nullable PartNumber part,
@@ -36,6 +38,6 @@ public record Extra(
             @Nullable BigDecimal price,
             boolean suppliedByCustomer,
             String reason) {
-        this(part, says, quantity, unit, cost, price, suppliedByCustomer, reason, "", null, null);
+        this(part, says, quantity, unit, cost, price, suppliedByCustomer, reason, "", null, null, null);
     }
 }

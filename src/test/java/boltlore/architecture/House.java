@@ -26,7 +26,6 @@ final class House {
             resolution: catalogue choices faults findings measure order
             resolution.rules: catalogue choices faults measure order resolution
             bill: catalogue choices measure order resolution
-            trades.costing.path: bill catalogue choices measure order resolution
             explanation: bill catalogue choices findings measure order power resolution
             answers: bill catalogue choices explanation faults measure order resolution resolution.rules
             report.drawing:
@@ -46,14 +45,15 @@ final class House {
             proof.json: catalogue choices json logic measure proof proof.revision
             proof.sheets: catalogue findings logic proof report
             trades: bill catalogue choices faults findings json measure order report resolution
-            trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
-                trades
             trades.picking: bill catalogue explanation faults findings measure order report resolution trades
             trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
             trades.coating: bill catalogue choices csv faults findings json measure order report report.drawing
                 resolution trades
+            trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
+                trades trades.coating
+            trades.costing.path: bill catalogue choices measure order resolution trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
-            trades.costing.cost: bill catalogue measure order trades.coating trades.costing
+            trades.costing.cost: bill catalogue choices measure order resolution trades.coating trades.costing
             trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
                 trades.costing trades.costing.cost trades.costing.path
             trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution

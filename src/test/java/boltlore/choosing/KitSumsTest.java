@@ -40,8 +40,9 @@ class KitSumsTest {
     @ValueSource(strings = {"pannier-van", "stook-pickup"})
     void are_the_full_cost_to_the_cent_and_the_lead_time_to_the_day_of_any_order(String name) {
         Family family = catalogue.family(name);
-        PartConditions parts = new PartConditions(new KitConditions(catalogue, family, false));
-        List<Term> cost = new KitSums(parts, family).cost();
+        KitConditions kit = new KitConditions(catalogue, family, false);
+        PartConditions parts = new PartConditions(kit);
+        List<Term> cost = new KitSums(kit, parts, family).cost();
         SortedMap<Integer, boltlore.catalogue.Condition> waits = LeadChains.list(parts, family, List.of());
         for (Choices choices : drawn(family)) {
             OrderPricing pricing = TrialKit.of(

@@ -56,7 +56,7 @@ class AxleLoadsCommandTest {
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(ran.out())
                 .contains("Converted, fully laden")
-                .contains("Smallest margin       18.9 kg")
+                .contains("Smallest margin           5.1 kg")
                 .doesNotContain("Stop,")
                 .contains("2 sheets written to ");
         assertThat(out().resolve("BL-1001/weight-statement.xlsx")).isRegularFile();
@@ -68,8 +68,8 @@ class AxleLoadsCommandTest {
         String told = boltlore("axle-loads", FIRST, "--out", out()).out().replaceAll("\\s+", " ");
 
         assertThat(told)
-                .contains("Mass, unladen (kg) 1590 1895.7 305.7 at most 120 % of the mass before conversion")
-                .contains("Centre of gravity above the road (mm) 680 633 -47")
+                .contains("Mass, unladen (kg) 1590 1909.1 319.1 at most 120 % of the mass before conversion")
+                .contains("Centre of gravity above the road (mm) 680 632 -48")
                 .contains("Static stability factor (track / 2h) 1.01 1.09 0.08 higher is steadier")
                 .contains("order of 13 March 2020");
     }
@@ -143,19 +143,19 @@ class AxleLoadsCommandTest {
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
-                        "Stop, axle-loads: weight above limit: Converted, fully laden: the front axle carries 1121.1 kg, 21.1 kg more than its limit"
+                        "Stop, axle-loads: weight above limit: Converted, fully laden: the front axle carries 1134.9 kg, 34.9 kg more than its limit"
                                 + " of 1100 kg. Of the kit, most comes from Battery module");
         assertThat(out().resolve("BL-1001/weight-statement.xlsx")).isRegularFile();
     }
 
     @Test
     void a_market_that_allows_less_than_the_kit_weighs() throws IOException {
-        Path catalogue = changed("workshop/markets.json", "\"maxPercent\": \"120\"", "\"maxPercent\": \"119\"");
+        Path catalogue = changed("workshop/markets.json", "\"maxPercent\": \"120\"", "\"maxPercent\": \"117\"");
         Ran ran = boltlore("axle-loads", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
-                        "Stop, axle-loads: mass above market limit: The converted vehicle is 3.6 kg above 119 % of its"
+                        "Stop, axle-loads: mass above market limit: The converted vehicle is 48.8 kg above 117 % of its"
                                 + " mass before conversion.");
     }
 
@@ -165,7 +165,7 @@ class AxleLoadsCommandTest {
         Files.delete(catalogue.resolve("families/pannier-van/weights.json"));
         Ran ran = boltlore("axle-loads", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("Check, axle-loads: station not known: 733.477 kg of the kit have no station");
+                .contains("Check, axle-loads: station not known: 735.041 kg of the kit have no station");
         assertThat(ran.out()).doesNotContain("Smallest margin").doesNotContain("Market limit");
         assertThat(ran.exit()).isZero();
     }

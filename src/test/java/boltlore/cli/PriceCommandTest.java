@@ -48,14 +48,42 @@ class PriceCommandTest {
                 .contains("Full cost ")
                 .contains("Total due ")
                 .contains("The kit ships after 55 days: order and receive DU-90")
-                .contains("Half the duration of DU-90 would save 7 days.")
-                .contains("Margin EUR 8,939.06 (22.0 %), after discount and rounding")
+                .contains("Half the duration of DU-90 would save 4 days.")
+                .contains("Margin EUR 9,703.23 (22.0 %), after discount and rounding")
                 .contains("Send out only the folder 'customer'")
                 .contains("4 sheets written to ");
         assertThat(out().resolve("BL-1001/customer/quotation.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-1001/workshop/cost-statement.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-1001/workshop/cost-bars.svg")).content().startsWith("<svg");
         assertThat(out().resolve("BL-1010/customer/json/quotation.json")).isRegularFile();
+    }
+
+    /** An oven of 300 mm takes no cradle: price and days are those of the coater for what is too large. */
+    @Test
+    void a_smaller_oven_is_paid_for_and_waited_for() throws IOException {
+        Path catalogue = ChangedCatalogue.in(
+                folder, "workshop/coating.json",
+                "\"length\": 2600, \"width\": 1400, \"height\": 1600",
+                "\"length\": 300, \"width\": 300, \"height\": 300");
+        JsonNode before =
+                json("price", FIRST, "--json", "--out", out()).get("orders").get(0);
+        JsonNode after = json("price", FIRST, "--json", "--out", out(), "--catalogue", catalogue)
+                .get("orders")
+                .get(0);
+        assertThat(element(after, "Subcontract")).isGreaterThan(element(before, "Subcontract"));
+        assertThat(element(after, "Coating, own oven")).isLessThan(element(before, "Coating, own oven"));
+        assertThat(number(report(after, "cost-statement").get("facts").get("full-cost"), "value"))
+                .isNotEqualByComparingTo(
+                        number(report(before, "cost-statement").get("facts").get("full-cost"), "value"));
+    }
+
+    private static BigDecimal element(JsonNode order, String name) {
+        for (JsonNode row : table(order, "cost-statement", "elements")) {
+            if (row.get("element").asText().equals(name)) {
+                return number(row, "kit");
+            }
+        }
+        throw new AssertionError(name);
     }
 
     @Test
@@ -118,7 +146,7 @@ class PriceCommandTest {
                         .get(0)
                         .get("part")
                         .asText())
-                .isEqualTo("BM-44");
+                .isEqualTo("PV-BC-EAR");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import java.math.BigDecimal;
 import boltlore.catalogue.Booth;
 import boltlore.catalogue.BoothWork;
 import boltlore.catalogue.ChangeOvers;
@@ -55,12 +56,15 @@ final class CoatingFile {
                 reader.findDecimal("sectionRatio", Range.between(1, 1000)),
                 orNone(reader, "minutesBesideCure", 1, 1440),
                 orNone(reader, "rails", 1, 100),
-                reader.findObject("tooLarge", this::tooLarge).orElse(null));
+                reader.findObject("tooLarge", this::tooLarge).orElse(null),
+                orNone(reader, "heatUpMinPerMm", Range.above(0, 60)));
     }
 
     private TooLarge tooLarge(ObjectReader reader) {
         return new TooLarge(
-                reading.mentioned(reader, "coater", Kind.COATER), reader.decimal("pricePerM2", Range.NOT_NEGATIVE));
+                reading.mentioned(reader, "coater", Kind.COATER),
+                reader.decimal("pricePerM2", Range.NOT_NEGATIVE),
+                orNone(reader, "freightPerKg", Range.NOT_NEGATIVE));
     }
 
     private static ChangeOvers changeOvers(ObjectReader reader) {
@@ -75,6 +79,11 @@ final class CoatingFile {
                 reader.whole("minutes", 0, 1440),
                 reader.whole("people", 0, 100),
                 reader.decimal("powderKg", Range.between(0, 1000)));
+    }
+
+    private static BigDecimal orNone(ObjectReader reader, String key, Range range) {
+        BigDecimal told = reader.findDecimal(key, range);
+        return told == null ? BigDecimal.ZERO : told;
     }
 
     private static int orNone(ObjectReader reader, String key, int least, int most) {

@@ -33,6 +33,7 @@ final class CrossChecks {
             new PositionLoops(family, reading).check();
             holdingCheck(family, reading);
             StationsCheck.check(family, reading);
+            StationsCheck.concentrates(family, catalogue.parts(), reading);
             TestsCheck.check(family, reading);
             Set<PartNumber> reach = graph.with(family).reach(family);
             new PairsCheck(catalogue, reading).check(family, reach);

@@ -16,6 +16,7 @@ final class DonorReading {
 
     private static final Range KG = Range.above(0, 40_000);
     private static final Range PERCENT = Range.between(0, 100);
+    private static final Range KW = Range.above(0, 1_000);
     private static final int LONGEST_MM = 10_000;
 
     private final Reading reading;
@@ -33,7 +34,8 @@ final class DonorReading {
                 new Chassis(1, null, null, null, loads.front(), loads.rear(), limits.front(), limits.rear(), KG.most()),
                 reader.decimal("grossKg", KG));
         BigDecimal leastFrontPercent = reader.findDecimal("minFrontPercent", PERCENT);
-        Donor donor = new Donor(usual, eras(reader, usual), leastFrontPercent);
+        Donor donor = new Donor(
+                usual, eras(reader, usual), leastFrontPercent, reader.findDecimal("engineKw", KW));
         // What could not be read is not compared with stations and masses elsewhere.
         return reader.sound() ? reading.sources().put(donor, reader.spot()) : donor;
     }

@@ -6,6 +6,7 @@ import boltlore.json.TextShape;
 enum Kind {
     LANGUAGE("a language of the workshop", TextShape.LANGUAGE),
     STAGE("a fit stage of the workshop", TextShape.NAME),
+    WORKED_STAGE("a fit stage with minutes", TextShape.NAME),
     BAG("a bag with words", TextShape.LINE),
     SUB_SYSTEM("a sub-system of the workshop", TextShape.WORDS),
     AISLE("an aisle of the workshop", Shapes.AISLE),
@@ -22,6 +23,7 @@ enum Kind {
     OWN_CRATE("a bag that is a crate of its own", TextShape.LINE),
     SIZED_PART("a part with its size", TextShape.PART_NUMBER),
     RATED_MOTOR("a motor with its power", TextShape.PART_NUMBER),
+    CONCENTRATE("a liquid that is mixed", TextShape.PART_NUMBER, true),
     SHIPPED_BATTERY("a battery that is shipped", TextShape.PART_NUMBER),
     POWDER("a powder of the coating shop", TextShape.PART_NUMBER),
     FINISH("a finish", TextShape.NAME),

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.KitWork;
 import boltlore.catalogue.LabourRates;
 import boltlore.catalogue.Lots;
 import boltlore.catalogue.MadeCost;
@@ -19,6 +20,7 @@ final class MakingCostReading {
     /** No lot of a kit workshop is larger; more is a slip of the pen. */
     private static final int LARGEST_LOT = 100_000;
 
+    private static final Range MINUTES = Range.between(0, 1_440);
     private static final Range OVERHEAD = Range.between(0, 2000);
 
     private final Reading reading;
@@ -39,6 +41,18 @@ final class MakingCostReading {
                 reader.decimal("perHour", Range.NOT_NEGATIVE),
                 reader.truth("outside", false));
         return reading.sources().put(rate, reader.spot("operation"));
+    }
+
+    KitWork kitWork(ObjectReader reader) {
+        Map<String, BigDecimal> stages = new LinkedHashMap<>();
+        BigDecimal usual = reader.decimal("positionMin", MINUTES);
+        reader.findObjects(
+                "stages",
+                each -> stages.put(
+                        reading.namedOnce(each, "stage", Kind.WORKED_STAGE, Kind.STAGE),
+                        each.decimal("positionMin", MINUTES)));
+        return new KitWork(
+                usual, Collections.unmodifiableMap(stages), reader.findDecimal("perHour", Range.NOT_NEGATIVE));
     }
 
     static MadeCost madeCost(ObjectReader reader) {

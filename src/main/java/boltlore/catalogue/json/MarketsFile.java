@@ -1,5 +1,8 @@
 package boltlore.catalogue.json;
 
+import java.math.BigDecimal;
+import boltlore.json.Allowed;
+import boltlore.catalogue.MarketCondition;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Market;
 import boltlore.catalogue.MassLimit;
@@ -8,6 +11,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** markets.json: markets with their mains, inlets and sockets, and the supplies that customers have at home. */
@@ -15,6 +19,12 @@ final class MarketsFile {
 
     /** A conversion that must become lighter, or may become three times as heavy, is a slip of the pen. */
     private static final Range MOST_PERCENT = Range.between(50, 300);
+
+    /** Of what was computed; more than a tenth decides nothing any more. */
+    private static final Range TOLERANCE_PERCENT = Range.between(0, 10);
+
+    private static final Range POWER_PERCENT = Range.above(0, 1_000);
+    private static final Allowed<MarketCondition.Judge> JUDGES = Allowed.of(MarketCondition.Judge.values(), judge -> judge.name().toLowerCase(Locale.ROOT).replace('_', '-'));
 
     private final Reading reading;
     private final FactsReading facts;
@@ -46,7 +56,43 @@ final class MarketsFile {
     }
 
     private static MassLimit massLimit(ObjectReader reader) {
-        return new MassLimit(reader.decimal("maxPercent", MOST_PERCENT), reader.text("because"));
+        BigDecimal tolerance = reader.findDecimal("tolerancePercent", TOLERANCE_PERCENT);
+        return new MassLimit(
+                reader.decimal("maxPercent", MOST_PERCENT),
+                tolerance == null ? MassLimit.USUAL_TOLERANCE_PERCENT : tolerance,
+                reader.text("because"),
+                reader.findObjects("conditions", MarketsFile::condition));
+    }
+
+    private static MarketCondition condition(ObjectReader reader) {
+        MarketCondition condition = new MarketCondition(
+                reader.oneOf("condition", JUDGES),
+                reader.text("says"),
+                reader.findDecimal("minPercent", POWER_PERCENT),
+                reader.findDecimal("maxPercent", POWER_PERCENT),
+                reader.findWhole("minYears", 1, 100));
+        if (reader.sound()) {
+            figures(condition, reader);
+        }
+        return condition;
+    }
+
+    /** Power has shares of a power, age has years, and the others neither. */
+    private static void figures(MarketCondition condition, ObjectReader reader) {
+        boolean percent = condition.leastPercent() != null || condition.mostPercent() != null;
+        if (percent != (condition.judge() == MarketCondition.Judge.POWER)) {
+            reader.fault(
+                    percent ? "a share of power in a condition on something else" : "a condition on power without a share",
+                    "'minPercent', 'maxPercent' or both with 'power' alone",
+                    "");
+        }
+        boolean years = condition.leastYears() != null;
+        if (years != (condition.judge() == MarketCondition.Judge.AGE)) {
+            reader.fault(
+                    years ? "years in a condition on something else" : "a condition on age without years",
+                    "'minYears' with 'age' alone",
+                    "");
+        }
     }
 
     private Supply supply(ObjectReader reader) {

@@ -150,7 +150,7 @@ final class PartsFile {
 
     private static Transport transport(ObjectReader reader) {
         return new Transport(
-                reader.text("un", Shapes.UN_NUMBER),
+                reader.text("un", TextShape.UN_NUMBER),
                 reader.findText("class", TextShape.LINE).orElse(null),
                 reader.findDecimal("wattHours", Range.POSITIVE));
     }

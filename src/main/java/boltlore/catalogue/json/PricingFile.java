@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.KitWork;
 import boltlore.catalogue.PartnerTerms;
 import boltlore.catalogue.PriceBook;
 import boltlore.json.ObjectReader;
@@ -30,6 +31,7 @@ final class PricingFile {
                 reader.object("madeCost", MakingCostReading::madeCost),
                 reader.object("lots", making::lots),
                 reader.object("overhead", MakingCostReading::overhead),
+                reader.findObject("kitWork", making::kitWork).orElse(KitWork.NONE),
                 reader.object("landed", landing::read),
                 reader.object("price", SellingReading::profit),
                 reader.object("rounding", SellingReading::step),

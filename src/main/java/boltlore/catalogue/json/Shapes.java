@@ -22,13 +22,6 @@ final class Shapes {
             "^[A-Z0-9]{1,4}-[0-9]+-[0-9]+-[A-Z0-9]+-[0-9]+$",
             40);
 
-    /** A UN number of the transport of dangerous goods. */
-    static final TextShape UN_NUMBER = new TextShape(
-            text -> text.length() == 7 && text.startsWith("UN ") && CharSet.DIGIT.make(text.substring(3)),
-            "'UN', a blank and four digits",
-            "^UN [0-9]{4}$",
-            7);
-
     /** A Harmonised System code: six to ten digits, with or without points. */
     static final TextShape HS_CODE = new TextShape(
             Shapes::isHsCode,

@@ -1,5 +1,7 @@
 package boltlore.catalogue.json;
 
+import java.math.BigDecimal;
+import boltlore.catalogue.UsualCrate;
 import boltlore.catalogue.Consignor;
 import boltlore.catalogue.CrateType;
 import boltlore.catalogue.EnvelopeMm;
@@ -27,6 +29,7 @@ final class ShippingFile {
     /** No crate that people and lorries handle weighs more than this many kg. */
     private static final Range KG = Range.above(0, 5_000);
 
+    private static final Range MINUTES = Range.between(0, 1_440);
     private static final Range SOME_KG = Range.between(0, 5_000);
     private static final Range PERCENT = Range.above(0, 100);
 
@@ -42,6 +45,7 @@ final class ShippingFile {
                 reader.findTexts("customsUnion", Shapes.COUNTRY, (country, location) -> country),
                 reader.objects("crates", this::crate),
                 reader.findObjects("ownCrates", this::ownCrate),
+                reader.findObjects("usualCrates", this::usualCrate),
                 reader.decimal("fillPercent", PERCENT),
                 reader.decimal("litresPerKg", Range.above(0, 1_000)),
                 reader.findObject("lifting", ShippingFile::lifting).orElse(Lifting.USUAL),
@@ -71,9 +75,29 @@ final class ShippingFile {
                 reader.findText("woodMark", TextShape.LINE).orElse(""),
                 reader.findText("unMark", TextShape.LINE).orElse(""),
                 reader.truth("onlyDangerous", false),
-                reader.truth("stackable", false));
+                reader.truth("stackable", false),
+                orNone(reader, "cost", Range.NOT_NEGATIVE),
+                orNone(reader, "packMin", MINUTES));
         crateRules(crate, reader);
         return crate;
+    }
+
+    private static BigDecimal orNone(ObjectReader reader, String key, Range range) {
+        BigDecimal found = reader.findDecimal(key, range);
+        return found == null ? BigDecimal.ZERO : found;
+    }
+
+    private UsualCrate usualCrate(ObjectReader reader) {
+        if (!reader.has("stage") && !reader.has("ownCrate")) {
+            reader.fault("neither 'stage' nor 'ownCrate'", "what lies in it, by 'stage', 'ownCrate' or both", "");
+        }
+        String stage = reading.findMentioned(reader, "stage", Kind.STAGE);
+        String bag = reading.findMentioned(reader, "ownCrate", Kind.OWN_CRATE);
+        return new UsualCrate(
+                stage == null ? "" : stage,
+                bag == null ? "" : bag,
+                reading.mentioned(reader, "crate", Kind.CRATE),
+                reader.whole("count", 1, 50));
     }
 
     private OwnCrate ownCrate(ObjectReader reader) {

@@ -1,5 +1,8 @@
 package boltlore.catalogue.json;
 
+import java.util.Map;
+import boltlore.measure.PartNumber;
+import boltlore.catalogue.Part;
 import boltlore.catalogue.Aboard;
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.Donor;
@@ -17,6 +20,8 @@ import java.util.stream.Stream;
 
 /** Stations lie in the car, eras are eras of the family, and no more comes off than there is. */
 final class StationsCheck {
+
+    private static final List<String> NOT_LIQUID = List.of("each", "set", "m");
 
     private final Family family;
     private final Donor donor;
@@ -38,6 +43,19 @@ final class StationsCheck {
             check.window();
             check.removed();
         }
+    }
+
+    /** A share by volume is one of litres, by mass of kilograms. */
+    static void concentrates(Family family, Map<PartNumber, Part> parts, Reading reading) {
+        family.weights().concentrates().keySet().stream()
+                .filter(number -> parts.containsKey(number)
+                        && NOT_LIQUID.contains(parts.get(number).unit()))
+                .forEach(number -> fault(
+                        reading,
+                        number,
+                        "'" + number + "', which is counted neither in litres nor in kilograms",
+                        "a liquid with unit 'l' or 'kg'",
+                        ""));
     }
 
     private static void oneDriver(Family family, Reading reading) {

@@ -81,7 +81,13 @@ final class TestsFile {
                 reader.findOneOf("circuit", CIRCUITS),
                 reading.wording(reader, "before"),
                 reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
-                reader.objects("tests", this::test));
+                reader.objects("tests", this::test),
+                minutes(reader));
+    }
+
+    private static BigDecimal minutes(ObjectReader reader) {
+        BigDecimal found = reader.findDecimal("minutes", Range.between(0, 1_440));
+        return found == null ? BigDecimal.ZERO : found;
     }
 
     private KitTest test(ObjectReader reader) {

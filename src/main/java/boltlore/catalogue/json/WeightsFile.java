@@ -1,5 +1,7 @@
 package boltlore.catalogue.json;
 
+import java.math.BigDecimal;
+import boltlore.measure.PartNumber;
 import boltlore.catalogue.Aboard;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Station;
@@ -18,6 +20,9 @@ final class WeightsFile {
 
     /** No single thing that comes off or goes aboard weighs more than this many kg. */
     private static final Range KG = Range.above(0, 5_000);
+
+    /** A concentrate that is less than a tenth of the mixture protects nothing: a slip of the pen. */
+    private static final Range SHARE = Range.between(10, 100);
 
     private static final Allowed<Aboard.Who> WHO = Allowed.of(Aboard.Who.values());
     private static final int FAR_MM = 20_000;
@@ -45,8 +50,22 @@ final class WeightsFile {
                 "subSystems",
                 each -> subSystems.put(
                         reading.namedOnce(each, "subSystem", Kind.SUB_SYSTEM_STATION, Kind.SUB_SYSTEM), station(each)));
+        Map<PartNumber, BigDecimal> concentrates = new LinkedHashMap<>();
+        reader.findObjects(
+                "concentrates",
+                each -> concentrates.put(
+                        reading.sources()
+                                .put(
+                                        new PartNumber(
+                                                reading.namedOnce(each, "part", Kind.CONCENTRATE, Kind.PART)),
+                                        each.spot("part")),
+                        each.decimal("percent", SHARE)));
         return new Weights(
-                removed, aboard, Collections.unmodifiableMap(positions), Collections.unmodifiableMap(subSystems));
+                removed,
+                aboard,
+                Collections.unmodifiableMap(positions),
+                Collections.unmodifiableMap(subSystems),
+                Collections.unmodifiableMap(concentrates));
     }
 
     private Removed removed(ObjectReader reader) {

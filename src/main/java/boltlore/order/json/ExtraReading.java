@@ -58,7 +58,8 @@ final class ExtraReading {
                 reader.text("reason"),
                 finishes.read(reader, part),
                 reader.findDecimal("massKg", KG),
-                station(reader));
+                station(reader),
+                reader.findObject("goods", GoodsReading::goods).orElse(null));
         if (reader.sound()) {
             check(extra, reader);
         }
@@ -112,6 +113,7 @@ final class ExtraReading {
         }
         costed(extra, reader);
         weighed(extra, reader);
+        GoodsReading.check(extra, reader);
     }
 
     private static void weighed(Extra extra, ObjectReader reader) {

@@ -1,9 +1,12 @@
 package boltlore.order.json;
 
+import boltlore.catalogue.ShippedBattery;
 import boltlore.catalogue.Station;
+import boltlore.catalogue.Transport;
 import boltlore.json.JsonOut;
 import boltlore.measure.OptionName;
 import boltlore.order.Extra;
+import boltlore.order.ExtraGoods;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
 import boltlore.order.OrderTerms;
@@ -105,7 +108,7 @@ public final class OrderWriter {
 
     private static JsonOut extra(Extra extra) {
         Station at = extra.at();
-        return JsonOut.object()
+        JsonOut.Members out = JsonOut.object()
                 .putIfAny("part", extra.part() == null ? null : extra.part().text())
                 .putIfAny("says", extra.says())
                 .put("quantity", extra.quantity())
@@ -118,6 +121,28 @@ public final class OrderWriter {
                 .putIfAny("massKg", extra.massKg())
                 .putIfAny("stationMm", at == null ? null : BigDecimal.valueOf(at.behindFrontMm()))
                 .putIfAny("heightMm", at == null ? null : number(at.heightMm()));
+        return extra.goods() == null ? out : out.put("goods", goods(extra.goods()));
+    }
+
+    private static JsonOut goods(ExtraGoods goods) {
+        Transport transport = goods.transport();
+        if (transport == null) {
+            return JsonOut.object().put("none", true);
+        }
+        JsonOut.Members out = JsonOut.object()
+                .put("un", transport.un())
+                .putIfAny("class", transport.hazardClass())
+                .putIfAny("wattHours", transport.wattHours())
+                .putIfAny("netKg", goods.netKg());
+        ShippedBattery battery = goods.battery();
+        return battery == null ? out : battery(out, battery);
+    }
+
+    private static JsonOut battery(JsonOut.Members out, ShippedBattery battery) {
+        return out.put("strongCase", battery.strongCase())
+                .put("smallRun", battery.smallRun())
+                .putIfAny("testSummary", battery.testSummary())
+                .putIfAny("chargePercent", battery.chargePercent());
     }
 
     private static @Nullable String text(@Nullable Object date) {

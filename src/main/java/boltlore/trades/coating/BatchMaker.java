@@ -119,7 +119,7 @@ final class BatchMaker {
     }
 
     private BigDecimal price(BatchRow row) {
-        BigDecimal each = CoatingCost.outside(row.areaEachM2(), row.finish(), shop);
+        BigDecimal each = CoatingCost.outside(row.areaEachM2(), row.massKg(), row.finish(), shop);
         return each.multiply(BigDecimal.valueOf(row.pieces()));
     }
 

@@ -1,5 +1,6 @@
 package boltlore.trades.coating;
 
+import java.math.RoundingMode;
 import boltlore.catalogue.Oven;
 import java.util.List;
 
@@ -19,9 +20,22 @@ public record CureQueue(
         return passes.stream().filter(pass -> pass.takes(row)).findFirst().orElseThrow();
     }
 
-    /** Oven minutes of one load, with hanging, heating up and cooling down. */
-    public int loadMinutes() {
-        return oven.minutesBesideCure() + minutes;
+    /** Oven minutes of that load, with hanging, heating up and cooling down. */
+    public int minutesOf(OvenLoad load) {
+        return oven.minutesBesideCure() + heatUpMinutes(load) + minutes;
+    }
+
+    /**
+     * Until the thickest section of the load has metal temperature, in whole minutes, rounded up. In the same air that time
+     * grows as the section's thickness does: for a plate heated from both sides it is ρ·c·d/(2·α) times a logarithm of
+     * temperatures (lumped capacity, Incropera, Fundamentals of Heat and Mass Transfer, chapter 5; from memory). The minutes
+     * of one millimetre are the oven's own, found with a probe.
+     */
+    public int heatUpMinutes(OvenLoad load) {
+        return oven.heatUpMinPerMm()
+                .multiply(load.thickest().coat().thickestMm())
+                .setScale(0, RoundingMode.CEILING)
+                .intValueExact();
     }
 
     CureQueue with(List<OvenLoad> others) {

@@ -22,8 +22,7 @@ public final class ExtraCoating {
         Finish finish = catalogue.finishes().get(pieces.finish());
         return finish == null
                 ? BigDecimal.ZERO
-                : CoatingCost.compute(
-                                pieces.part(), finish, catalogue.workshop().coating())
+                : CoatingCost.compute(pieces.part(), finish, catalogue)
                         .multiply(pieces.quantity());
     }
 }

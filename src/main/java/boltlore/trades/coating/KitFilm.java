@@ -13,7 +13,15 @@ public final class KitFilm {
 
     /** Mass in kg of all cured film on what is coated for the kit, unrounded. */
     public static BigDecimal kg(Bill bill, Map<String, Finish> finishes) {
-        return bill.coated().map(item -> kg(item, finishes)).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return bill.items().stream().map(item -> ofWhole(item, finishes)).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Mass in kg of all cured film on an item of the bill's first level and on all inside it, unrounded. */
+    public static BigDecimal ofWhole(Item item, Map<String, Finish> finishes) {
+        return item.all()
+                .filter(Item::coated)
+                .map(each -> kg(each, finishes))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private static BigDecimal kg(Item item, Map<String, Finish> finishes) {

@@ -1,5 +1,6 @@
 package boltlore.trades.coating;
 
+import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Oven;
 import boltlore.measure.Digits;
@@ -23,11 +24,16 @@ public record LoadSize(BigDecimal areaM2, BigDecimal kg, int hooks, BigDecimal l
 
     /** Of one piece. A piece without an envelope takes up no volume that is known. */
     public static LoadSize of(BatchRow row) {
-        int hooks = row.coat().hangPoints();
-        EnvelopeMm envelope = row.coat().envelope();
+        return of(row.coat(), row.massKg());
+    }
+
+    /** @param massKg of one piece with all that is in it */
+    static LoadSize of(CoatingSpec coat, BigDecimal massKg) {
+        int hooks = coat.hangPoints();
+        EnvelopeMm envelope = coat.envelope();
         return new LoadSize(
-                row.areaEachM2(),
-                row.massKg().add(HANGING_KG.multiply(BigDecimal.valueOf(hooks))),
+                coat.areaM2(),
+                massKg.add(HANGING_KG.multiply(BigDecimal.valueOf(hooks))),
                 hooks,
                 envelope == null ? BigDecimal.ZERO : envelope.litres());
     }

@@ -55,7 +55,7 @@ public final class Timetable {
 
     private void cure(OvenLoad load, CureQueue queue) {
         Clock clock = clocks.computeIfAbsent(queue.oven(), none -> new Clock());
-        clock.work(queue.loadMinutes() + changeOverMinutes, dayMinutes);
+        clock.work(queue.minutesOf(load) + changeOverMinutes, dayMinutes);
         changeOverMinutes = 0;
         dayOfLoad.put(load.number(), clock.day);
     }

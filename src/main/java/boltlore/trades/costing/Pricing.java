@@ -41,7 +41,7 @@ public final class Pricing {
         Finish finish = catalogue.finishes().get(item.finish());
         return finish == null
                 ? BigDecimal.ZERO
-                : CoatingCost.compute(item, finish, catalogue.workshop().coating());
+                : CoatingCost.compute(item, finish, catalogue);
     }
 
     /**

@@ -49,10 +49,12 @@ final class BatteryFindings {
     private void crate(Crate crate) {
         boolean strong = crate.packed().stream().map(Packed::goods).allMatch(this::strong);
         String subject = "crate " + crate.number();
-        if (crate.type().unMark().isEmpty() && !strong) {
+        if (crate.type().unMark().isEmpty() && (byAir || !strong)) {
             add(
-                    ShippingFinding.NO_UN_MARK,
+                    strong ? ShippingFinding.NO_UN_MARK_BY_AIR : ShippingFinding.NO_UN_MARK,
                     subject,
+                    "rules",
+                    shipment.route().by().rules(),
                     "crate",
                     crate.number(),
                     "kind",
@@ -64,6 +66,8 @@ final class BatteryFindings {
             add(
                     ShippingFinding.PACKAGE_TOO_HEAVY_BY_AIR,
                     subject,
+                    "rules",
+                    By.AIR.rules(),
                     "crate",
                     crate.number(),
                     "most",
@@ -80,9 +84,7 @@ final class BatteryFindings {
 
     private void battery(Goods goods) {
         ShippedBattery battery = shipment.known(goods);
-        if (battery.testSummary().isEmpty()) {
-            add(ShippingFinding.TEST_SUMMARY_NOT_KEPT, goods.name(), "goods", goods.says());
-        }
+        tested(goods, battery);
         if (byAir) {
             charge(goods, battery.chargePercent());
         }
@@ -101,14 +103,44 @@ final class BatteryFindings {
         }
     }
 
+    /** Tested by UN 38.3, or of a run so small that the rules let it travel untested. */
+    private void tested(Goods goods, ShippedBattery battery) {
+        String rules = shipment.route().by().rules();
+        if (battery.smallRun()) {
+            ShippingFinding kind =
+                    byAir ? ShippingFinding.SMALL_RUN_BY_AIR : ShippingFinding.SMALL_RUN_UNTESTED;
+            add(kind, goods.name(), "goods", goods.says(), "rules", rules);
+        } else if (battery.testSummary().isEmpty()) {
+            add(
+                    ShippingFinding.TEST_SUMMARY_NOT_KEPT,
+                    goods.name(),
+                    "goods",
+                    goods.says(),
+                    "extra",
+                    goods.part() == null ? 1 : 0,
+                    "rules",
+                    rules);
+        }
+    }
+
     private void charge(Goods goods, @Nullable BigDecimal percent) {
         BigDecimal most = AirRules.MOST_CHARGE_PERCENT;
         if (percent == null) {
-            add(ShippingFinding.CHARGE_NOT_KNOWN_BY_AIR, goods.name(), "goods", goods.says(), "most", most);
+            add(
+                    ShippingFinding.CHARGE_NOT_KNOWN_BY_AIR,
+                    goods.name(),
+                    "rules",
+                    By.AIR.rules(),
+                    "goods",
+                    goods.says(),
+                    "most",
+                    most);
         } else if (!AirRules.chargeAllowed(percent)) {
             add(
                     ShippingFinding.CHARGE_TOO_HIGH_BY_AIR,
                     goods.name(),
+                    "rules",
+                    By.AIR.rules(),
                     "goods",
                     goods.says(),
                     "percent",

@@ -1,5 +1,8 @@
 package boltlore.trades.shipping;
 
+import boltlore.bill.Origin;
+import boltlore.catalogue.OwnCrate;
+import boltlore.catalogue.UsualCrate;
 import static boltlore.trades.shipping.NumberFormats.number;
 
 import boltlore.catalogue.CrateType;
@@ -51,11 +54,30 @@ final class CrateFindings {
                 .forEach(extra -> found.add(ShippingFinding.SUPPLIED_BY_CUSTOMER, extra.says(), "extra", extra.says()));
         shipment.crates().forEach(found::crate);
         found.sizesByMass();
+        found.usual();
         return found.findings;
     }
 
     private void add(ShippingFinding kind, String subject, Object... named) {
         findings.add(Finding.of(kind, subject, named));
+    }
+
+    /** Crates of the kit, extras not counted, beside those that its price holds. */
+    private void usual() {
+        Shipping shipping = shipment.shipping();
+        List<String> own = shipping.ownCrates().stream().map(OwnCrate::bag).toList();
+        int priced = shipping.usual().stream()
+                .filter(usual -> shipment.bill().items().stream()
+                        .anyMatch(item -> item.origin() instanceof Origin.OwnLine
+                                && usual.takes(item.position(), own)))
+                .mapToInt(UsualCrate::count)
+                .sum();
+        long packed = shipment.crates().stream()
+                .filter(crate -> !crate.load().extras())
+                .count();
+        if (!shipping.usual().isEmpty() && priced != packed) {
+            add(ShippingFinding.CRATES_NOT_AS_PRICED, "crates", "packed", packed, "priced", priced);
+        }
     }
 
     private void tooLarge(Packed packed) {

@@ -4,6 +4,7 @@ import boltlore.catalogue.Customs;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
 import boltlore.findings.Finding;
+import boltlore.order.Extra;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,7 @@ final class DangerousFindings {
                 .distinct()
                 .toList();
         List<Finding> findings = new ArrayList<>();
+        shipment.order().extra().forEach(each -> said(each).ifPresent(findings::add));
         goods.forEach(each -> unmarked(each).ifPresent(findings::add));
         shipment.dangerous().forEach(each -> entry(each).ifPresent(findings::add));
         goods.forEach(each -> incomplete(each).ifPresent(findings::add));
@@ -30,6 +32,20 @@ final class DangerousFindings {
             findings.add(points(together));
         }
         return findings;
+    }
+
+    /** A one-off of ours that smells of dangerous goods; what the customer supplies does not travel with us. */
+    private static Optional<Finding> said(Extra extra) {
+        if (extra.part() != null
+                || extra.suppliedByCustomer()
+                || (extra.goods() != null && extra.goods().transport() != null)) {
+            return Optional.empty();
+        }
+        ShippingFinding kind =
+                extra.goods() == null ? ShippingFinding.GOODS_NOT_SAID : ShippingFinding.GOODS_SAID_HARMLESS;
+        return GoodsWords.in(extra.says())
+                .map(word -> Finding.of(
+                        kind, extra.says(), "extra", extra.says(), "word", word.replace("*", "")));
     }
 
     /** A battery by its customs code that no UN number is known of. */
@@ -99,6 +115,8 @@ final class DangerousFindings {
                         ? ShippingFinding.ADR_POINTS_WITHIN_EXEMPTION
                         : ShippingFinding.ADR_POINTS_ABOVE_EXEMPTION,
                 "vehicle",
+                "rules",
+                By.ROAD.rules(),
                 "points",
                 NumberFormats.number(points.points(), 1),
                 "others",

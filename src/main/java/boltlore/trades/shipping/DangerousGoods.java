@@ -1,6 +1,7 @@
 package boltlore.trades.shipping;
 
 import boltlore.catalogue.Transport;
+import boltlore.order.Extra;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -48,9 +49,15 @@ public record DangerousGoods(String un, List<Crate> crates) {
         return packed().map(Packed::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /** Mass of the articles without packaging. */
+    /** Mass of the articles without packaging; of an extra that tells less, that much of it. */
     public BigDecimal netKg() {
-        return crates.stream().map(Crate::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return packed().map(DangerousGoods::netKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static BigDecimal netKg(Packed packed) {
+        Extra extra = packed.goods().extra();
+        BigDecimal each = extra == null || extra.goods() == null ? null : extra.goods().netKg();
+        return each == null ? packed.kg() : each.multiply(packed.quantity());
     }
 
     /** Energy of all that say theirs. */

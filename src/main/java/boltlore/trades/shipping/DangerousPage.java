@@ -29,6 +29,11 @@ final class DangerousPage {
             "Battery passport, one for each battery of an electric vehicle that comes on the EU market from 18 February 2027"
                     + " on: the importer, or who places it there, bears it";
 
+    /** Special provision 310 of ADR 2025, as it is published. */
+    private static final String SMALL_RUN =
+            "Statement in the transport document: 'Transport in accordance with special provision 310'; by air approval of"
+                    + " the authority of the State of origin (special provision A88)";
+
     private static final String FOR_ADVISER = "for the adviser";
 
     /** An entry of the road document and its draft. */
@@ -90,7 +95,8 @@ final class DangerousPage {
         List<DangerousGoods> lithium =
                 shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
         if (!lithium.isEmpty()) {
-            page.heading("Packing instructions for lithium batteries").add(instructions(lithium, shipment));
+            page.heading("Packing instructions for lithium batteries, "
+                            + shipment.route().by().rules()).add(instructions(lithium, shipment));
             page.note(LithiumWords.classification());
             lithium.stream()
                     .flatMap(goods -> LithiumWords.byRoute(goods, shipment).stream())
@@ -100,7 +106,7 @@ final class DangerousPage {
             page.note(SEALED);
         }
         if (shipment.route().by() == By.ROAD) {
-            page.heading("Exemption by quantity, ADR 1.1.3.6").add(points(together));
+            page.heading("Exemption by quantity, " + By.ROAD.rules() + ", 1.1.3.6").add(points(together));
         }
         page.heading("Documents required").add(DOCUMENTS.of(documents(shipment, together)));
         CratesPage.lithium(page, shipment);
@@ -159,11 +165,12 @@ final class DangerousPage {
 
     /** Those that a trained person chooses from. */
     private static TableBuilder instructions(List<DangerousGoods> lithium, Shipment shipment) {
+        By by = shipment.route().by();
         return INSTRUCTIONS.of(Stream.concat(
                         lithium.stream()
                                 .flatMap(goods -> goods.crates().stream())
                                 .flatMap(crate -> toConsider(crate, shipment)),
-                        Stream.of(PackingInstruction.DAMAGED))
+                        Stream.of(PackingInstruction.ofDamaged(by)))
                 .distinct()
                 .sorted()
                 .toList());
@@ -171,11 +178,14 @@ final class DangerousPage {
 
     private static Stream<PackingInstruction> toConsider(Crate crate, Shipment shipment) {
         BigDecimal pieces = crate.packed().stream().map(Packed::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        By by = shipment.route().by();
         return crate.packed().stream()
                 .map(Packed::goods)
-                .flatMap(goods ->
-                        PackingInstruction.toConsider(goods.kg(BigDecimal.ONE), pieces, shipment.known(goods))
-                                .stream());
+                .flatMap(goods -> (by == By.AIR
+                                ? PackingInstruction.byAir(crate.load().un(), shipment.known(goods))
+                                : PackingInstruction.toConsider(
+                                        goods.kg(BigDecimal.ONE), pieces, shipment.known(goods)))
+                        .stream());
     }
 
     /** Points of all orders in the vehicle. */
@@ -194,6 +204,11 @@ final class DangerousPage {
     private static List<String> documents(Shipment shipment, Consignment together) {
         List<String> all = new ArrayList<>(Papers.required(
                 shipment.route().by(), together.points().exempt(), LithiumWords.testSummaries(shipment)));
+        if (shipment.dangerous().stream()
+                .flatMap(DangerousGoods::packed)
+                .anyMatch(packed -> shipment.known(packed.goods()).smallRun())) {
+            all.add(SMALL_RUN);
+        }
         if (together.dangerous().anyMatch(DangerousGoods::lithium)) {
             all.add(PASSPORT);
         }

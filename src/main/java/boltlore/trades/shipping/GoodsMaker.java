@@ -49,7 +49,17 @@ final class GoodsMaker {
         Extra extra = row.extra();
         Part part = row.part();
         return part == null
-                ? new Goods("", "", null, "", extra.quantity(), BigDecimal.ZERO, extra.massKg(), null, null, extra)
+                ? new Goods(
+                        "",
+                        "",
+                        null,
+                        "",
+                        extra.quantity(),
+                        BigDecimal.ZERO,
+                        extra.massKg(),
+                        null,
+                        extra.goods() == null ? null : extra.goods().transport(),
+                        extra)
                 : goods("", "", part, extra.finish(), extra.quantity(), BigDecimal.ZERO, extra);
     }
 

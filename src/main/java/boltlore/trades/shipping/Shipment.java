@@ -34,8 +34,6 @@ public record Shipment(
         List<CustomsLine> customs,
         @Nullable SellingPrice price) {
 
-    private static final PartNumber NO_PART = new PartNumber("-");
-
     public Order order() {
         return bill.order();
     }
@@ -64,7 +62,11 @@ public record Shipment(
 
     /** What the workshop knows of that battery; of one that nobody has told of nothing is taken for granted. */
     ShippedBattery known(Goods goods) {
-        PartNumber part = goods.part() == null ? NO_PART : goods.part().number();
+        Extra extra = goods.part() == null ? goods.extra() : null;
+        if (extra != null && extra.goods() != null && extra.goods().battery() != null) {
+            return extra.goods().battery();
+        }
+        PartNumber part = goods.part() == null ? ShippedBattery.NO_PART : goods.part().number();
         return shipping.batteries().getOrDefault(part, new ShippedBattery(part, false, false, "", null));
     }
 

@@ -1,5 +1,10 @@
 package boltlore.trades.weighing;
 
+import java.util.Map;
+import java.math.MathContext;
+import boltlore.trades.coating.KitFilm;
+import boltlore.catalogue.Finish;
+import boltlore.catalogue.Weights;
 import boltlore.bill.Item;
 import boltlore.bill.Masses;
 import boltlore.catalogue.Station;
@@ -10,14 +15,44 @@ import org.jspecify.annotations.Nullable;
 /**
  * An item of the bill's first level with all inside it, as it weighs in the vehicle.
  *
+ * @param massKg with film and water
+ * @param filmKg of it, cured film of powder
+ * @param waterKg of it, water that a concentrate is mixed with in the vehicle
  * @param at null where neither its position nor its sub-system has a station
  * @param measured whether the station is the position's own and not its sub-system's
  */
-public record Added(Item item, BigDecimal massKg, @Nullable Station at, boolean measured) {
+public record Added(
+        Item item,
+        BigDecimal massKg,
+        BigDecimal filmKg,
+        BigDecimal waterKg,
+        @Nullable Station at,
+        boolean measured) {
 
-    static Added of(Item item, @Nullable Station at, boolean measured) {
-        BigDecimal massKg = item.all().map(Masses::ownKg).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new Added(item, massKg, at, measured);
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+    static Added of(Item item, Weights weights, Map<String, Finish> finishes) {
+        BigDecimal filmKg = KitFilm.ofWhole(item, finishes);
+        BigDecimal waterKg = item.all().map(each -> waterKg(each, weights)).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal own = item.all().map(Masses::ownKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return new Added(
+                item,
+                own.add(filmKg).add(waterKg),
+                filmKg,
+                waterKg,
+                weights.of(item.position()),
+                weights.measured(item.position()));
+    }
+
+    /**
+     * A litre (or kilogram) of concentrate that is p per cent of the mixture comes with (100 − p) / p litres of water, each
+     * a kilogram (0.998 kg/l at 20 °C, CRC Handbook, from memory); what volume mixing loses is not counted.
+     */
+    private static BigDecimal waterKg(Item item, Weights weights) {
+        BigDecimal percent = weights.concentrates().get(item.part().number());
+        return percent == null
+                ? BigDecimal.ZERO
+                : item.quantity().multiply(HUNDRED.subtract(percent)).divide(percent, MathContext.DECIMAL128);
     }
 
     public String subSystem() {

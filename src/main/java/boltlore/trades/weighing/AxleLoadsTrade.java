@@ -1,5 +1,7 @@
 package boltlore.trades.weighing;
 
+import boltlore.findings.Findings;
+import java.util.stream.Stream;
 import boltlore.faults.Outcome;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
@@ -23,14 +25,27 @@ public final class AxleLoadsTrade extends Trade {
                 "Calculate axle loads before and after conversion, compare them with the limits, and write a weight"
                         + " statement for each order.",
                 "For no order of these can axle loads be calculated.",
-                List.of(WeighingFinding.values()));
+                List.of(WeighingFinding.values()),
+                List.of(LiftedAxle.OPTION));
     }
 
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
         return Outcome.sound(kits.stream()
-                .map(kit -> TradeResult.of(kit, weighing(kit).findings(), () -> report(kit)))
+                .map(kit -> result(kit, options.get(LiftedAxle.OPTION).orElse(List.of())))
                 .toList());
+    }
+
+    private static TradeResult result(KitInWork kit, List<LiftedAxle> lifted) {
+        Weighing weighing = weighing(kit);
+        OnAxles onAxles = weighing.onAxles();
+        Weighing judged = onAxles == null
+                ? weighing
+                : weighing.with(new Findings(Stream.concat(
+                                weighing.findings().all().stream(),
+                                new LiftedPage(lifted, onAxles, weighing.tolerancePercent()).findings().stream())
+                        .toList()));
+        return TradeResult.of(kit, judged.findings(), () -> report(kit, judged, lifted));
     }
 
     public static Weighing weighing(KitInWork kit) {
@@ -38,7 +53,10 @@ public final class AxleLoadsTrade extends Trade {
     }
 
     static Report report(KitInWork kit) {
-        Weighing weighing = weighing(kit);
+        return report(kit, weighing(kit), List.of());
+    }
+
+    private static Report report(KitInWork kit, Weighing weighing, List<LiftedAxle> lifted) {
         String footer = KitReport.footer(kit, TITLE);
         ReportBuilder report = KitReport.begin(kit, "weight-statement", TITLE).found(weighing.findings());
         OnAxles onAxles = weighing.onAxles();
@@ -53,7 +71,8 @@ public final class AxleLoadsTrade extends Trade {
         report.page(StatementPage.compose(weighing, kit, footer));
         report.page(MassesPage.compose(weighing, footer));
         if (onAxles != null) {
-            report.page(MassesPage.weighbridge(onAxles, kit.workshop(), footer));
+            report.page(MassesPage.weighbridge(onAxles, weighing.tolerancePercent(), kit.workshop(), footer));
+            report.page(new LiftedPage(lifted, onAxles, weighing.tolerancePercent()).page(kit.workshop(), footer));
             PartsPage parts = new PartsPage(weighing, onAxles);
             report.page(parts.page(footer)).data(parts.all());
         }

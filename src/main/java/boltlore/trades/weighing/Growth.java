@@ -29,7 +29,18 @@ public record Growth(
                 : afterKg.subtract(beforeKg.multiply(Percent.fraction(limit.mostPercent())));
     }
 
+    /** Above the limit by more than what was computed may be wrong by. */
     public boolean exceeded() {
-        return overKg().signum() > 0;
+        return overKg().compareTo(toleranceKg()) > 0;
+    }
+
+    /** What the computed mass may be wrong by, in kg; 0 where there is no limit to hold it against. */
+    public BigDecimal toleranceKg() {
+        return limit == null ? BigDecimal.ZERO : afterKg.multiply(Percent.fraction(limit.tolerancePercent()));
+    }
+
+    /** So near to the limit, below or above it, that only the weighbridge can tell. */
+    public boolean undecided() {
+        return limit != null && overKg().abs().compareTo(toleranceKg()) <= 0;
     }
 }

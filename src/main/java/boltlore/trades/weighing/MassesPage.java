@@ -1,5 +1,7 @@
 package boltlore.trades.weighing;
 
+import java.math.BigDecimal;
+import boltlore.measure.Digits;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Workshop;
 import boltlore.report.CautionNotes;
@@ -87,7 +89,8 @@ final class MassesPage {
     }
 
     /** Cautions, and boxes for what the weighbridge shows beside what was computed. */
-    static PageBuilder weighbridge(OnAxles onAxles, Workshop workshop, String footer) {
+    static PageBuilder weighbridge(
+            OnAxles onAxles, BigDecimal tolerance, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Weighbridge").landscape().footer(footer).title("On the weighbridge");
         CautionNotes.always(page, "weighbridge", workshop, "en");
         page.add(WEIGHBRIDGE.of(onAxles.cases().stream()
@@ -95,7 +98,8 @@ final class MassesPage {
                 .toList()));
         page.note(
                 "Weigh on level ground, tyres at their pressure, one axle at a time and then the whole vehicle; the two"
-                        + " axles must add up to the whole. Where weighed and computed differ by more than 2 % of the axle's"
+                        + " axles must add up to the whole. Where weighed and computed differ by more than "
+                        + Digits.plain(tolerance) + " % of the axle's"
                         + " load, look for what is not in the bill, and weigh the parts.");
         return page.signatures("Weighed by", "Witnessed by");
     }

@@ -31,7 +31,7 @@ final class PartsPage {
                 .footer(footer)
                 .title("The heaviest parts of the kit")
                 .note(
-                        "Masses are those of the bill, without the film of powder. A station is the position's own where one"
+                        "Masses are with the film of powder and with the water that coolant is mixed with. A station is the position's own where one"
                                 + " was measured, else that of its sub-system. A load below 0 lightens that axle: the part sits"
                                 + " beyond the other one. All parts stand in the CSV and JSON of this sheet.")
                 .add(MassesPage.whole(table, parts.stream().map(this::on)));

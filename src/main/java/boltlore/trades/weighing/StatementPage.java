@@ -1,5 +1,6 @@
 package boltlore.trades.weighing;
 
+import boltlore.report.Column;
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.MassLimit;
 import boltlore.findings.Severity;
@@ -59,6 +60,13 @@ final class StatementPage {
             .text("limit", "Limit", 44, Change::limit)
             .code("unit", Change::unit);
 
+    private static final TableSpec<RuleAnswer> CONDITIONS = TableSpec.<RuleAnswer>named("conditions")
+            .text("condition", "Condition", 60, row -> row.condition().says())
+            .text("found", "Found", 36, RuleAnswer::found)
+            .text("answer", "Answer", 22, row -> row.answer().says())
+            .code("kind", RuleAnswer::subject)
+            .box(Column.signature("by", "Looked at by"));
+
     private StatementPage() {}
 
     static PageBuilder compose(Weighing weighing, KitInWork kit, String footer) {
@@ -76,6 +84,9 @@ final class StatementPage {
         }
         if (growth != null && growth.limit() != null) {
             page.note(growth.limit().because());
+        }
+        if (!weighing.conditions().isEmpty()) {
+            page.heading("What else the market asks").add(CONDITIONS.of(weighing.conditions()));
         }
         FindingsTable.add(page, weighing.findings(), "en");
         CautionNotes.always(page, "weight-statement", kit.workshop(), "en");
@@ -193,6 +204,12 @@ final class StatementPage {
             }
         }
         says.say("removed", "Removed", KG, weighing.removedKg()).say("added", "The kit", KG, weighing.addedKg());
+        if (weighing.filmKg().signum() != 0) {
+            says.say("film", "Of it, film of powder", KG, weighing.filmKg());
+        }
+        if (weighing.waterKg().signum() != 0) {
+            says.say("water", "Of it, water of the coolant", KG, weighing.waterKg());
+        }
         return weighing.extras().isEmpty() ? says : says.say("extras", "Extras", KG, weighing.extrasKg());
     }
 
@@ -204,14 +221,23 @@ final class StatementPage {
             says.say("mass-change", "Change of mass", Kind.percent(1), growth.changePercent());
             if (growth.limit() != null) {
                 says.say(
-                        "mass-margin",
-                        "Market limit margin",
-                        KG,
-                        growth.overKg().negate());
+                                "mass-margin",
+                                "Market limit margin",
+                                KG,
+                                growth.overKg().negate())
+                        .say("mass-tolerance", "Tolerance", KG, growth.toleranceKg())
+                        .say("mass-answer", "Mass by the market limit", answer(growth));
             }
         }
         OnAxles onAxles = weighing.onAxles();
         return onAxles == null ? says : onAxles(says, weighing, onAxles);
+    }
+
+    private static String answer(Growth growth) {
+        if (growth.exceeded()) {
+            return "above";
+        }
+        return growth.undecided() ? "not decided: weigh the vehicle" : "within";
     }
 
     private static ParticularsBuilder onAxles(ParticularsBuilder says, Weighing weighing, OnAxles onAxles) {

@@ -49,13 +49,14 @@ public final class Weigher {
                                 Conditions.holds(each.when(), bill.resolved().choices()))
                         .toList(),
                 bill.items().stream()
-                        .map(item -> Added.of(item, weights.of(item.position()), weights.measured(item.position())))
+                        .map(item -> Added.of(item, weights, catalogue.finishes()))
                         .toList(),
                 bill.order().extra().stream()
                         .flatMap(each -> ExtraLoad.of(each, catalogue).stream())
                         .toList(),
                 null,
                 null,
+                List.of(),
                 Findings.NONE);
         Donor donor = family.donor();
         Weighing weighing = donor == null ? masses : against(donor, masses);
@@ -63,6 +64,7 @@ public final class Weigher {
     }
 
     private Weighing against(Donor donor, Weighing masses) {
+        OnAxles onAxles = onAxles(donor, masses);
         return new Weighing(
                 bill,
                 era,
@@ -70,7 +72,8 @@ public final class Weigher {
                 masses.added(),
                 masses.extras(),
                 growth(donor.in(era), masses),
-                onAxles(donor, masses),
+                onAxles,
+                conditions(donor, onAxles),
                 Findings.NONE);
     }
 
@@ -86,6 +89,11 @@ public final class Weigher {
     private @Nullable MassLimit limit() {
         Market market = catalogue.workshop().markets().get(value(Role.MARKET));
         return market == null ? null : market.massLimit();
+    }
+
+    private List<RuleAnswer> conditions(Donor donor, @Nullable OnAxles onAxles) {
+        MassLimit limit = limit();
+        return limit == null ? List.of() : RuleAnswer.of(limit, bill, catalogue, donor, onAxles);
     }
 
     private String value(Role role) {

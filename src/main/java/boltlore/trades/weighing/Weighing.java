@@ -1,5 +1,6 @@
 package boltlore.trades.weighing;
 
+import boltlore.catalogue.MassLimit;
 import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.catalogue.Removed;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param added items of the bill's first level
  * @param extras of the order, those whose mass and place are known
  * @param growth null where the donor's mass is not known
+ * @param conditions of the market beside that on mass
  * @param onAxles null where the donor's axle loads or the station of something that weighs is not known
  * @param findings limits that are exceeded, and what is not known
  */
@@ -28,10 +30,17 @@ public record Weighing(
         List<ExtraLoad> extras,
         @Nullable Growth growth,
         @Nullable OnAxles onAxles,
+        List<RuleAnswer> conditions,
         Findings findings) {
 
     Weighing with(Findings found) {
-        return new Weighing(bill, era, removed, added, extras, growth, onAxles, found);
+        return new Weighing(bill, era, removed, added, extras, growth, onAxles, conditions, found);
+    }
+
+    /** How far weighed and computed may be apart, in per cent. */
+    BigDecimal tolerancePercent() {
+        MassLimit limit = growth == null ? null : growth.limit();
+        return limit == null ? MassLimit.USUAL_TOLERANCE_PERCENT : limit.tolerancePercent();
     }
 
     public BigDecimal removedKg() {
@@ -40,6 +49,14 @@ public record Weighing(
 
     public BigDecimal addedKg() {
         return added.stream().map(Added::massKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    public BigDecimal filmKg() {
+        return added.stream().map(Added::filmKg).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    public BigDecimal waterKg() {
+        return added.stream().map(Added::waterKg).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     public BigDecimal extrasKg() {

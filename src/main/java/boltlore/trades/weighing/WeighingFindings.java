@@ -73,6 +73,36 @@ record WeighingFindings(
                     "because",
                     growth.limit().because()));
         }
+        if (growth != null && growth.limit() != null && growth.undecided()) {
+            found.add(near(growth, growth.limit()));
+        }
+        weighing.conditions().stream()
+                .filter(each -> each.answer() == RuleAnswer.Answer.NOT_MET)
+                .forEach(each -> found.add(Finding.of(
+                        WeighingFinding.MARKET_CONDITION_NOT_MET,
+                        each.subject(),
+                        "found",
+                        each.found(),
+                        "says",
+                        each.condition().says())));
+    }
+
+    private static Finding near(Growth growth, MassLimit limit) {
+        return Finding.of(
+                WeighingFinding.MASS_NEAR_MARKET_LIMIT,
+                "market",
+                "off",
+                tenths(growth.overKg().abs()),
+                "above",
+                growth.overKg().signum() > 0 ? 1 : 0,
+                "most",
+                limit.mostPercent(),
+                "tolerance",
+                limit.tolerancePercent(),
+                "kg",
+                tenths(growth.toleranceKg()),
+                "because",
+                limit.because());
     }
 
     private Finding exceeded(LimitCheck check, OnAxles onAxles) {

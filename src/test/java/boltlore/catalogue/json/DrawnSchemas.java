@@ -36,7 +36,7 @@ final class DrawnSchemas {
             Map.entry(Shapes.COUNTRY, "country"),
             Map.entry(Shapes.HS_CODE, "hsCode"),
             Map.entry(Shapes.HS_BEGINNING, "hsBeginning"),
-            Map.entry(Shapes.UN_NUMBER, "unNumber"));
+            Map.entry(TextShape.UN_NUMBER, "unNumber"));
 
     private final Descriptions descriptions = Descriptions.read(SENTENCES);
     private final Map<String, String> drawn = new TreeMap<>();

@@ -28,7 +28,7 @@ class ShapesTest {
             Shapes.COUNTRY,
             Shapes.HS_CODE,
             Shapes.HS_BEGINNING,
-            Shapes.UN_NUMBER);
+            TextShape.UN_NUMBER);
 
     /** Short texts of few letters, and sound ones with something cut out, doubled or put in. */
     @Property(tries = 2_000)

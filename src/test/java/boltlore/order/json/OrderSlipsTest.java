@@ -323,6 +323,55 @@ class OrderSlipsTest {
     }
 
     @Nested
+    @DisplayName("in the goods of a one-off")
+    class GoodsOfAOneOff {
+
+        private static final String NONE = "\"goods\": {\"none\": true}";
+        private static final String TOW_BAR = "/extra/1";
+
+        private void says(String goods, String place, String found) {
+            assertThat(PlainOrder.changed(NONE, goods).faults())
+                    .extracting(Fault::place, Fault::found)
+                    .containsExactly(tuple(TOW_BAR + place, found));
+        }
+
+        @Test
+        void neither_a_number_nor_none() {
+            says("\"goods\": {}", "/goods", "neither 'none' nor 'un'");
+        }
+
+        @Test
+        void both_a_number_and_none() {
+            says(
+                    "\"massKg\": 4, \"goods\": {\"none\": true, \"un\": \"UN 1950\"}",
+                    "/goods",
+                    "'none' and 'un'");
+        }
+
+        @Test
+        void dangerous_goods_without_a_mass() {
+            says("\"goods\": {\"un\": \"UN 1950\"}", "", "dangerous goods (UN 1950) without 'massKg'");
+            assertSound(NONE, "\"massKg\": 4, \"goods\": {\"un\": \"UN 1950\"}");
+        }
+
+        @Test
+        void goods_that_weigh_more_than_what_they_are_in() {
+            says(
+                    "\"massKg\": 4, \"goods\": {\"un\": \"UN 1950\", \"netKg\": \"4.1\"}",
+                    "",
+                    "'netKg' above 'massKg'");
+            assertSound(NONE, "\"massKg\": 4, \"goods\": {\"un\": \"UN 1950\", \"netKg\": 4}");
+        }
+
+        @Test
+        void goods_of_a_part() {
+            assertThat(PlainOrder.changed("\"A spare tin.\"", "\"A spare tin.\", " + NONE).faults())
+                    .extracting(Fault::place, Fault::found)
+                    .containsExactly(tuple("/extra/0/goods", "'goods' for a part"));
+        }
+    }
+
+    @Nested
     @DisplayName("in its terms")
     class Terms {
 

@@ -108,6 +108,7 @@ public final class SampleOrders {
                 "Asked for.",
                 finish,
                 null,
+                null,
                 null));
         return this;
     }

@@ -3,6 +3,7 @@ package boltlore.trades.costing;
 import boltlore.catalogue.Delivery;
 import boltlore.catalogue.Duty;
 import boltlore.catalogue.ExchangeRate;
+import boltlore.catalogue.KitWork;
 import boltlore.catalogue.LabourRates;
 import boltlore.catalogue.Landing;
 import boltlore.catalogue.Lots;
@@ -37,6 +38,7 @@ public final class PriceBookSketch {
     private boolean dutyOnFreight = true;
     private final List<Duty> duties = new ArrayList<>();
     private final Map<String, Delivery> deliveries = new HashMap<>();
+    private KitWork kitWork = KitWork.NONE;
     private Profit profit = Profit.markUp(BigDecimal.ZERO);
     private PriceStep step = new PriceStep(new BigDecimal("0.01"), PriceStep.Way.NEAREST);
     private final Map<String, PartnerTerms> partners = new HashMap<>();
@@ -90,6 +92,12 @@ public final class PriceBookSketch {
         return this;
     }
 
+    /** Minutes for each position, at the usual rate of an hour. */
+    public PriceBookSketch assembling(String positionMin) {
+        kitWork = new KitWork(new BigDecimal(positionMin), Map.of(), null);
+        return this;
+    }
+
     public PriceBookSketch markUp(String percent) {
         profit = Profit.markUp(new BigDecimal(percent));
         return this;
@@ -133,6 +141,7 @@ public final class PriceBookSketch {
                 madeCost,
                 new Lots(lot, lots),
                 overhead,
+                kitWork,
                 new Landing("IE", Set.of("IE", "PL"), dutyOnFreight, duties, deliveries),
                 profit,
                 step,

@@ -71,7 +71,10 @@ public final class ShippedKit {
         return this;
     }
 
+    /** Whose test summary lies in a folder. */
     public ShippedKit battery(String number, String kg, @Nullable String wattHours) {
+        batteries.computeIfAbsent(
+                new PartNumber(number), part -> new ShippedBattery(part, false, false, "Folder", null));
         return part(cells(number, kg, "UN 3480", wattHours), "", 1);
     }
 
@@ -95,6 +98,13 @@ public final class ShippedKit {
         PartNumber part = new PartNumber(number);
         BigDecimal charge = chargePercent == null ? null : new BigDecimal(chargePercent);
         batteries.put(part, new ShippedBattery(part, strongCase, false, testSummary, charge));
+        return this;
+    }
+
+    /** Of which nothing else is known than that it is a prototype or of a small run. */
+    public ShippedKit smallRun(String number) {
+        PartNumber part = new PartNumber(number);
+        batteries.put(part, new ShippedBattery(part, true, true, "", new BigDecimal("30")));
         return this;
     }
 

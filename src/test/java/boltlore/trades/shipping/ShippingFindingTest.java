@@ -67,11 +67,35 @@ class ShippingFindingTest {
             assertThat(light.known("PACK", true, "Folder", null).stops()).hasSize(1);
         }
 
+        /** ADR 2025, 2.2.9.1.7.1 (g), as quoted by its special provision 310 (gefahrgutbrumme.de/ADR2025/SV/SV310.html). */
         @Test
-        void a_test_summary_that_nobody_keeps_is_looked_for() {
-            assertThat(pack().looks()).anySatisfy(says -> assertThat(says).contains("test summary (UN 38.3.5)"));
-            assertThat(pack().known("PACK", true, "Folder", null).looks())
-                    .noneSatisfy(says -> assertThat(says).contains("test summary"));
+        void a_battery_whose_test_summary_nobody_keeps_stops() {
+            assertThat(pack().known("PACK", true, "", null).stops())
+                    .singleElement()
+                    .asString()
+                    .contains("shipping.json does not say where its test summary", "ADR 2025, 2.2.9.1.7.1");
+            assertThat(pack().known("PACK", true, "Folder", null).stops()).isEmpty();
+        }
+
+        /** Special provision 310 of ADR 2025, the same page. */
+        @Test
+        void a_prototype_travels_without_a_test_summary_by_road_and_sea() {
+            ShippedKit prototype = pack().smallRun("PACK");
+            assertThat(prototype.stops()).isEmpty();
+            assertThat(prototype.looks())
+                    .anySatisfy(says -> assertThat(says)
+                            .contains("ADR 2025, special provision 310", "P910", "'Transport in accordance with"));
+            assertThat(prototype.by(By.SEA).looks())
+                    .anySatisfy(says -> assertThat(says).contains("IMDG Code, amendment 42-24, special provision 310"));
+        }
+
+        /** Special provision A88 of the air rules: approval of the State of origin (lithiumca.batteriestransport.org/18). */
+        @Test
+        void a_prototype_by_air_stops_for_want_of_an_approval() {
+            assertThat(pack().smallRun("PACK").by(By.AIR).stops())
+                    .singleElement()
+                    .asString()
+                    .contains("ICAO Technical Instructions 2025-2026, special provision A88", "State of origin");
         }
 
         @Test
@@ -93,9 +117,19 @@ class ShippingFindingTest {
         @Test
         void more_than_thirty_per_cent_of_charge_stops() {
             assertThat(byAir("31").stops())
-                    .containsExactly("PACK Part PACK leaves at 31 % charge; by air (ICAO/IATA) 30 % is the most.");
+                    .containsExactly("PACK Part PACK leaves at 31 % charge; by air (ICAO Technical Instructions 2025-2026) 30 % is the most.");
             assertThat(byAir("30").stops()).isEmpty();
             assertThat(byAir("31").by(By.SEA).stops()).isEmpty();
+        }
+
+        /** Packing instruction 965, section IA, from memory. */
+        @Test
+        void a_strong_case_does_not_stand_in_for_approved_packaging() {
+            assertThat(byAir("30").unMark("").stops())
+                    .singleElement()
+                    .asString()
+                    .contains("has no UN mark. By air", "a strong case alone does not do");
+            assertThat(byAir("30").stops()).isEmpty();
         }
 
         @Test
@@ -133,7 +167,7 @@ class ShippingFindingTest {
         @Test
         void up_to_1000_points_the_exemption_applies_and_above_it_does_not() {
             assertThat(road(9))
-                    .startsWith("999 ADR points, up to 1000: the exemption applies (ADR 1.1.3.6), 1 points are left");
+                    .startsWith("999 ADR points, up to 1000: the exemption applies (ADR 2025, 1.1.3.6), 1 points are left");
             assertThat(road(10))
                     .startsWith("1110 ADR points, above the 1000 of the exemption")
                     .contains("Orange plates");

@@ -112,6 +112,25 @@ class ShippingReportTest {
     }
 
     @Test
+    void list_the_packing_instructions_of_the_way_they_travel() {
+        String damaged = "P908 or P911";
+        assertThat(words(shipment("bl-2001", By.AIR, "US")))
+                .contains("lithium batteries, ICAO Technical Instructions 2025-2026", "965, section IA")
+                .doesNotContain("P903", damaged);
+        assertThat(words(shipment("bl-2001", By.SEA, "US")))
+                .contains("lithium batteries, IMDG Code, amendment 42-24", "P903(1)", damaged)
+                .doesNotContain("965, section IA");
+    }
+
+    @Test
+    void ask_for_the_statement_of_special_provision_310_with_a_small_run() {
+        String statement = "'Transport in accordance with special provision 310'";
+        ShippedKit pack = new ShippedKit().battery("PACK", "20", "3000");
+        assertThat(words(pack.shipment())).doesNotContain(statement);
+        assertThat(words(pack.smallRun("PACK").shipment())).contains(statement, "P910;");
+    }
+
+    @Test
     void speak_the_orders_language_on_the_packing_list() {
         assertThat(text(shipment("bl-1011", By.ROAD, "DE")))
                 .contains("Packliste", "Brutto 64,7 kg", "Batterie, Heck")

@@ -185,6 +185,7 @@ class TransportCheckValuesTest {
             default -> {
                 assertThat(PackingInstruction.DAMAGED.code()).isEqualTo(code);
                 assertThat(PackingInstruction.DAMAGED.says()).contains("never by air");
+                assertThat(PackingInstruction.ofDamaged(By.AIR).code()).isEqualTo("forbidden");
             }
         }
     }

@@ -102,10 +102,32 @@ class WeigherTest {
         void more_mass_than_a_market_allows() {
             Growth growth = new Growth(
                     BigDecimal.valueOf(1000),
-                    new BigDecimal("1200.5"),
+                    new BigDecimal("1225"),
                     new MassLimit(BigDecimal.valueOf(120), "It is so."));
             assertThat(growth.exceeded()).isTrue();
-            assertThat(growth.overKg()).isEqualByComparingTo("0.5");
+            assertThat(growth.overKg()).isEqualByComparingTo("25");
+        }
+
+        /** By hand: 120 % of 1000 kg is 1200 kg; 2 % of 1176.6 kg is 23.532 kg, of 1224.5 kg 24.49 kg. */
+        @Test
+        void a_mass_nearer_to_the_limit_than_the_computation_is_exact_is_not_decided() {
+            MassLimit limit = new MassLimit(BigDecimal.valueOf(120), "It is so.");
+            Growth far = new Growth(BigDecimal.valueOf(1000), new BigDecimal("1176.4"), limit);
+            Growth near = new Growth(BigDecimal.valueOf(1000), new BigDecimal("1176.6"), limit);
+            assertThat(near.toleranceKg()).isEqualByComparingTo("23.532");
+            assertThat(near.undecided()).isTrue();
+            assertThat(far.undecided()).isFalse();
+        }
+
+        @Test
+        void a_mass_above_the_limit_by_less_than_that_is_not_decided_either() {
+            MassLimit limit = new MassLimit(BigDecimal.valueOf(120), "It is so.");
+            Growth near = new Growth(BigDecimal.valueOf(1000), new BigDecimal("1224.4"), limit);
+            Growth far = new Growth(BigDecimal.valueOf(1000), new BigDecimal("1224.5"), limit);
+            assertThat(near.undecided()).isTrue();
+            assertThat(near.exceeded()).isFalse();
+            assertThat(far.exceeded()).isTrue();
+            assertThat(far.undecided()).isFalse();
         }
 
         @Test
@@ -266,7 +288,8 @@ class WeigherTest {
                     "Wanted.",
                     "",
                     new BigDecimal(kg),
-                    middle);
+                    middle,
+                    null);
         }
 
         @Test

@@ -58,13 +58,14 @@ final class PriceBlock {
                         money,
                         bridge.held().negate())
                 .say("work", "Labour, set-up and outside operations", money, bridge.work())
+                .say("kitWork", "Assembly, test, packing, crates", money, bridge.kitWork())
                 .say("delivery", "Freight, duty and clearance", money, bridge.delivery())
                 .say("overhead", "Overhead", money, bridge.overhead())
                 .say(
                         "full",
                         "Full cost of the kit",
                         money,
-                        sum(value("cost"), value("held"), value("work"), value("delivery"), value("overhead")),
+                        sum(value("cost"), value("held"), value("work"), value("kitWork"), value("delivery"), value("overhead")),
                         bridge.full());
     }
 

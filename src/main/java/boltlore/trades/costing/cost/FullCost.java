@@ -1,5 +1,6 @@
 package boltlore.trades.costing.cost;
 
+import java.util.stream.Stream;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
@@ -16,17 +17,25 @@ import java.util.TreeMap;
  *
  * @param costed the costed bill that it stands beside
  * @param rows of the kit, all levels, without what is inside bought assemblies
+ * @param tasks what is done with the kit as a whole, with its crates
  */
-public record FullCost(CostedBill costed, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras) {
+public record FullCost(CostedBill costed, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras,
+        List<KitTask> tasks) {
 
     public FullCost {
         rows = List.copyOf(rows);
         extras = List.copyOf(extras);
+        tasks = List.copyOf(tasks);
     }
 
     /** Of the kit, without extras. */
     public Elements kit() {
-        return Elements.sum(rows.stream().map(CostedItem::elements).toList());
+        return Elements.sum(rows.stream().map(CostedItem::elements).toList()).plus(ofTasks());
+    }
+
+    /** Of assembling, testing and packing the kit, with its crates. */
+    public Elements ofTasks() {
+        return Elements.sum(tasks.stream().map(KitTask::elements).toList());
     }
 
     public Elements ofExtras() {
@@ -55,8 +64,8 @@ public record FullCost(CostedBill costed, PriceBook prices, List<CostedItem> row
     /** All work on the kit by operation, the costliest first. */
     public List<Work> work() {
         Map<String, Work> sums = new TreeMap<>();
-        rows.stream()
-                .flatMap(row -> row.work().stream())
+        Stream.concat(rows.stream().flatMap(row -> row.work().stream()), tasks.stream().map(KitTask::work))
+                .filter(work -> work.setUpMin().add(work.runMin()).signum() != 0)
                 .forEach(work -> sums.merge(work.rate().operation(), work, Work::plus));
         return sums.values().stream()
                 .sorted(Comparator.comparing(Work::cost).reversed())

@@ -1,7 +1,8 @@
 package boltlore.trades.costing.cost;
 
+import boltlore.trades.coating.CoatingCost;
+import boltlore.catalogue.Part;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.PriceBook;
 import boltlore.order.Extra;
@@ -50,21 +51,22 @@ public final class FullCosting {
                 prices,
                 new ClearanceShares(rows, costing.unit)
                         .of(prices.landing().suppliers().values()),
-                extras);
+                extras,
+                KitTask.of(costed.bill(), costed.catalogue(), prices));
     }
 
     private CostedItem row(ItemCost row) {
         PartCost cost = parts.of(row.item().part(), row.item().quantity());
         Elements elements = row.coating().signum() == 0
                 ? cost.elements()
-                : cost.elements().with(coating(row.item().finish()), row.coating());
+                : cost.elements().with(coating(row.item().part(), row.item().finish()), row.coating());
         return new CostedItem(row, cost.work(), elements);
     }
 
     /** The own oven's price by area holds its labour and gas, so it carries no overhead on labour again. */
-    private Element coating(String finish) {
+    private Element coating(Part part, String finish) {
         Finish known = catalogue.finishes().get(finish);
-        return known == null || known.where() instanceof CoatedWhere.OwnOven
+        return known == null || CoatingCost.coater(part, known, catalogue).isEmpty()
                 ? Element.OWN_COATING
                 : Element.OUTSIDE_WORK;
     }
@@ -81,6 +83,6 @@ public final class FullCosting {
                     Element.MATERIAL, unit.round(extra.quantity().multiply(one)));
         }
         BigDecimal coating = unit.round(extra.quantity().multiply(coatingOfExtra.apply(extra)));
-        return parts.whole(catalogue.part(extra.part()), extra.quantity()).with(coating(extra.finish()), coating);
+        return parts.whole(catalogue.part(extra.part()), extra.quantity()).with(coating(catalogue.part(extra.part()), extra.finish()), coating);
     }
 }

@@ -97,7 +97,7 @@ public final class PartCosting {
     }
 
     /** Unrounded; set-up counts as labour, and what is lost as material. */
-    private static BigDecimal overheadOn(Elements elements, Overhead overhead) {
+    static BigDecimal overheadOn(Elements elements, Overhead overhead) {
         BigDecimal labour = elements.of(Element.LABOUR).add(elements.of(Element.SET_UP));
         BigDecimal material = elements.of(Element.MATERIAL).add(elements.of(Element.SCRAP));
         return labour.multiply(Percent.fraction(overhead.onLabourPercent()))

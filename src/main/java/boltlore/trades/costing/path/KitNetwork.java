@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class KitNetwork {
 
-    /** The steps from ordering or making a part to having it ready: one, or two where it is coated outside. */
+    /** The steps from ordering or making a part to having it ready: one, or two where it is coated. */
     private record Steps(Step first, Step last) {
         Timing timing(LeadPath path) {
             return new Timing(

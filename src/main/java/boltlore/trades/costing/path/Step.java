@@ -17,7 +17,7 @@ public record Step(int place, What what, @Nullable Part part, String finish) {
         BUY("Order and receive"),
         MAKE("Make"),
         ASSEMBLE("Assemble or weld"),
-        COAT("Coat outside"),
+        COAT("Coat"),
         FINISH_KIT("Assemble, test and pack the kit");
 
         private final String says;

@@ -1,7 +1,7 @@
 package boltlore.trades.costing.path;
 
+import boltlore.trades.coating.CoatingCost;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.CoatedWhere;
 import boltlore.catalogue.Coater;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
@@ -20,24 +20,22 @@ public final class StepDays {
         return catalogue.workshop().assemblyDays();
     }
 
-    /** At the outside coater; 0 where the part is not coated or the own oven does it. */
+    /**
+     * Of coating: at the outside coater, also of a piece that the own oven does not take. The own oven coats in rounds, and a
+     * piece that is needed late in a round is coated at its beginning: it must be ready a whole round before. 0 where the
+     * part is not coated, or the workshop has no rounds.
+     */
     public int turnRound(Part part, String finish) {
         Finish known = part.coat() == null ? null : catalogue.finishes().get(finish);
-        Coater coater =
-                known == null ? null : catalogue.workshop().coating().coaters().get(coater(known.where()));
-        return coater == null ? 0 : coater.turnRoundDays();
+        return known == null
+                ? 0
+                : CoatingCost.coater(part, known, catalogue)
+                        .map(Coater::turnRoundDays)
+                        .orElse(catalogue.workshop().coating().time().roundDays());
     }
 
     /** From ordering or releasing the part itself until it lies ready, coated. */
     public int of(Part part, String finish) {
         return part.leadDays() + turnRound(part, finish);
-    }
-
-    /** Name of the outside coater, empty for the own oven. */
-    private static String coater(CoatedWhere where) {
-        if (where instanceof CoatedWhere.OutsideByArea outside) {
-            return outside.coater();
-        }
-        return where instanceof CoatedWhere.OutsideByPiece outside ? outside.coater() : "";
     }
 }

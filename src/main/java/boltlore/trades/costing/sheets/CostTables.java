@@ -1,5 +1,6 @@
 package boltlore.trades.costing.sheets;
 
+import java.util.ArrayList;
 import boltlore.measure.PartNumber;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -31,6 +32,10 @@ final class CostTables {
             Element.OUTSIDE_WORK,
             Element.OVERHEAD);
 
+    /** Assembly, test and packing of the kit, and its crates: one column beside the elements of parts. */
+    private static final List<Element> OF_WHOLE_KIT =
+            List.of(Element.KIT_ASSEMBLY, Element.KIT_TEST, Element.KIT_PACKING, Element.CRATES);
+
     private final FullCost cost;
     private final Currency currency;
     private final String footer;
@@ -53,6 +58,7 @@ final class CostTables {
                                 "Labour that the part master's costs of made parts hold",
                                 bridge.held().negate()),
                         Map.entry("Labour, set-up and outside operations at their own rates", bridge.work()),
+                        Map.entry("Assembly, test and packing of the kit, and its crates", bridge.kitWork()),
                         Map.entry("Freight, duty and clearance", bridge.delivery()),
                         Map.entry("Overhead", bridge.overhead())));
         table.total("total", "Full cost of the kit").sum("amount", bridge.full());
@@ -60,21 +66,34 @@ final class CostTables {
                 .add(table)
                 .note(
                         "The costed bill adds up direct cost: bought parts, made parts at the part master's cost, coating. Full"
-                                + " cost takes out the labour that those costs hold and puts in labour by operation, delivery and"
-                                + " overhead. Every price rests on the full cost.");
+                                + " cost takes out the labour that those costs hold and puts in labour by operation, work on the kit"
+                                + " as a whole, delivery and overhead. Every price rests on the full cost.");
     }
 
     /** An element that costs nothing has no column. */
     PageBuilder subSystems() {
         List<Element> elements = Arrays.stream(Element.values())
                 .filter(element -> cost.kit().of(element).signum() != 0)
+                .filter(element -> !OF_WHOLE_KIT.contains(element))
                 .toList();
         TableSpec<Map.Entry<String, Elements>> spec = TableSpec.<Map.Entry<String, Elements>>named("sub-systems")
                 .text("sub-system", "Sub-system", Map.Entry::getKey);
-        TableBuilder table = elements(spec, elements, Map.Entry::getValue)
-                .of(cost.bySubSystem().entrySet());
-        total(table, "The kit", elements, cost.kit());
+        TableBuilder table = elements(
+                        spec.money("kit-work", "Kit as a whole", currency, row -> ofWholeKit(row.getValue())),
+                        elements,
+                        Map.Entry::getValue)
+                .of(bySubSystem());
+        total(table, "The kit", elements, cost.kit()).sum("kit-work", ofWholeKit(cost.kit()));
         return page("Sub-systems", "Full cost by sub-system").landscape().add(table);
+    }
+
+    /** What is done with the kit as a whole belongs to no sub-system. */
+    private List<Map.Entry<String, Elements>> bySubSystem() {
+        List<Map.Entry<String, Elements>> rows = new ArrayList<>(cost.bySubSystem().entrySet());
+        if (cost.ofTasks().total().signum() != 0) {
+            rows.add(Map.entry("the whole kit", cost.ofTasks()));
+        }
+        return rows;
     }
 
     PageBuilder work() {
@@ -138,10 +157,14 @@ final class CostTables {
         return spec.money("total", "Full cost", currency, row -> of.apply(row).total());
     }
 
-    private static void total(TableBuilder table, String words, List<Element> elements, Elements all) {
+    private static BigDecimal ofWholeKit(Elements elements) {
+        return OF_WHOLE_KIT.stream().map(elements::of).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static RowBuilder total(TableBuilder table, String words, List<Element> elements, Elements all) {
         RowBuilder total = table.total("total", words);
         elements.forEach(element -> total.sum(key(element), all.of(element)));
-        total.sum("total", all.total());
+        return total.sum("total", all.total());
     }
 
     private static String key(Element element) {
