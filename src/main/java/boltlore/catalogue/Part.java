@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param leadDays calendar days from order or release to stock, its own step only
  * @param bin where it is picked; empty where it has none
  * @param service when it is replaced; null where it lasts as long as the vehicle
+ * @param upkeep its documents, its successor, its alternates
  */
 public record Part(
         PartNumber number,
@@ -41,7 +42,69 @@ public record Part(
         List<String> cautions,
         @Nullable Customs customs,
         @Nullable Transport transport,
-        @Nullable Service service) {
+        @Nullable Service service,
+        Upkeep upkeep) {
+
+    /** A current part without documents and alternates. */
+    public Part(
+            PartNumber number,
+            String revision,
+            Wording name,
+            String unit,
+            Source source,
+            BigDecimal cost,
+            BigDecimal scrapPercent,
+            @Nullable BigDecimal massKg,
+            int leadDays,
+            String bin,
+            @Nullable Tracked tracked,
+            @Nullable Buying buying,
+            Structure structure,
+            Making making,
+            List<Need> needs,
+            @Nullable CoatingSpec coat,
+            @Nullable Integer lengthMm,
+            @Nullable Fixing fixing,
+            List<Hole> holes,
+            @Nullable Handed handed,
+            List<Port> ports,
+            List<String> cautions,
+            @Nullable Customs customs,
+            @Nullable Transport transport,
+            @Nullable Service service) {
+        this(
+                number,
+                revision,
+                name,
+                unit,
+                source,
+                cost,
+                scrapPercent,
+                massKg,
+                leadDays,
+                bin,
+                tracked,
+                buying,
+                structure,
+                making,
+                needs,
+                coat,
+                lengthMm,
+                fixing,
+                holes,
+                handed,
+                ports,
+                cautions,
+                customs,
+                transport,
+                service,
+                Upkeep.NONE);
+    }
+
+    /** Whether another part has taken its place, so that no kit holds it. */
+    public boolean superseded() {
+        return upkeep.replacedBy() != null;
+    }
 
     public List<Contained> contains() {
         return structure.contains();

@@ -45,12 +45,14 @@ final class PartsFile {
     private final NeedReading needs;
     private final CoatReading coats;
     private final MakingReading making;
+    private final UpkeepReading upkeep;
 
     PartsFile(Reading reading) {
         this.reading = reading;
         this.needs = new NeedReading(reading, null);
         this.coats = new CoatReading(reading);
         this.making = new MakingReading(reading);
+        this.upkeep = new UpkeepReading(reading);
     }
 
     List<Part> read(ObjectReader reader) {
@@ -83,7 +85,8 @@ final class PartsFile {
                 reading.findAllMentioned(reader, "cautions", Kind.CAUTION),
                 reader.findObject("customs", PartsFile::customs).orElse(null),
                 reader.findObject("transport", PartsFile::transport).orElse(null),
-                reader.findObject("service", this::service).orElse(null));
+                reader.findObject("service", this::service).orElse(null),
+                upkeep.read(reader));
         partRules(part, reader);
         return reading.sources().put(part, reader.spot());
     }

@@ -1,5 +1,6 @@
 package boltlore.trades.fixings;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
@@ -11,6 +12,7 @@ import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.DocumentsTable;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.fixings.FixingsMaker.KitFixings;
@@ -54,8 +56,14 @@ final class JointsPage {
         page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
         FindingsTable.add(page, fixings.findings(), "en");
         page.heading("Joints").add(joints(fixings, kit.workshop())).note(TABLES).note(SELF_LOCKING);
+        DocumentsTable.add(page, kit.bill().all().filter(item -> bolted(item, fixings)));
         CautionNotes.always(page, "fixings", kit.workshop(), "en");
         return page;
+    }
+
+    /** What stands where something is bolted. */
+    private static boolean bolted(Item item, KitFixings fixings) {
+        return fixings.joints().stream().anyMatch(joint -> joint.position().equals(item.position()));
     }
 
     static TableBuilder glance(KitFixings fixings) {
