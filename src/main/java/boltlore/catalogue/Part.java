@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is true of a part in every family. Cost, mass and quantity are for one of its unit.
  *
- * @param cost bought: all of it; made: its own added cost, children roll up. In the workshop's currency
+ * @param cost bought: all of it, where it has price breaks that of the smallest quantity; made: its own added cost, children roll up. In the workshop's currency
  * @param scrapPercent share of the issue that is lost, 0 to under 100
  * @param massKg mass of a leaf; null on an assembly, whose mass rolls up
  * @param leadDays calendar days from order or release to stock, its own step only
@@ -99,6 +99,37 @@ public record Part(
                 transport,
                 service,
                 Upkeep.NONE);
+    }
+
+    /** The same part at another cost of one. */
+    public Part costing(BigDecimal other) {
+        return new Part(
+                number,
+                revision,
+                name,
+                unit,
+                source,
+                other,
+                scrapPercent,
+                massKg,
+                leadDays,
+                bin,
+                tracked,
+                buying,
+                structure,
+                making,
+                needs,
+                coat,
+                lengthMm,
+                fixing,
+                holes,
+                handed,
+                ports,
+                cautions,
+                customs,
+                transport,
+                service,
+                upkeep);
     }
 
     /** Whether another part has taken its place, so that no kit holds it. */

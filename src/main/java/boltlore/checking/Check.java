@@ -11,6 +11,7 @@ public enum Check {
     COSTS_NOTHING("costs nothing"),
     COST_TWICE("cost counted twice"),
     BUYING("bought, but not from whom or when"),
+    PRICE_BREAKS("price that rises with the quantity"),
     PACKS("pack against minimum order"),
     MAKING("made, but not how"),
     HIGH_VOLTAGE("high voltage without its caution"),

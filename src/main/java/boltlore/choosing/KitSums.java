@@ -10,6 +10,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.PriceBook;
 import boltlore.logic.All;
 import boltlore.logic.Any;
+import boltlore.logic.Deadline;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
 import boltlore.trades.coating.CoatingCost;
@@ -36,13 +37,15 @@ final class KitSums {
     private final PaidTerms paid;
     private final FinishCases finishes;
     private final MinorUnit unit;
+    private final PriceBands bands;
 
-    KitSums(PartConditions parts, Family family) {
+    KitSums(PartConditions parts, Family family, Deadline deadline) {
         this.catalogue = parts.catalogue();
         this.parts = parts;
         this.paid = new PaidTerms(parts);
         this.finishes = new FinishCases(family);
         this.unit = new MinorUnit(catalogue.workshop().currency());
+        this.bands = new PriceBands(deadline);
     }
 
     /**
@@ -55,13 +58,12 @@ final class KitSums {
         PartCosting costing = prices == null ? null : new PartCosting(catalogue, prices);
         for (Part part : reachable()) {
             List<Term> quantities = paid.of(part.number());
-            money(
-                    quantities,
-                    quantity -> costing == null
-                            ? direct(part, quantity)
-                            : costing.of(part, quantity).elements().total(),
-                    Condition.ALWAYS,
-                    sum);
+            bands.of(part, quantities).forEach(band -> {
+                UnaryOperator<BigDecimal> cost = quantity -> costing == null
+                        ? direct(band.part(), quantity)
+                        : costing.of(band.part(), quantity).elements().total();
+                money(quantities, cost, band.when(), sum);
+            });
             finishes.of(part).forEach(each -> {
                 BigDecimal one = coating(part, each.finish());
                 money(quantities, quantity -> unit.round(one.multiply(quantity)), each.when(), sum);

@@ -7,6 +7,7 @@ import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
 import boltlore.demo.Demo;
+import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
@@ -41,7 +42,7 @@ class KitSumsTest {
     void are_the_full_cost_to_the_cent_and_the_lead_time_to_the_day_of_any_order(String name) {
         Family family = catalogue.family(name);
         PartConditions parts = new PartConditions(new KitConditions(catalogue, family, false));
-        List<Term> cost = new KitSums(parts, family).cost();
+        List<Term> cost = new KitSums(parts, family, Deadline.NONE).cost();
         SortedMap<Integer, boltlore.catalogue.Condition> waits = LeadChains.list(parts, family, List.of());
         for (Choices choices : drawn(family)) {
             OrderPricing pricing = TrialKit.of(
