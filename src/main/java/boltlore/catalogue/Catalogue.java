@@ -41,6 +41,17 @@ public record Catalogue(
         return part;
     }
 
+    /** The part that is current today where that one was once; itself where it is. Successors in a checked catalogue end. */
+    public PartNumber current(PartNumber number) {
+        PartNumber last = number;
+        Upkeep.Successor successor = part(last).upkeep().replacedBy();
+        while (successor != null) {
+            last = successor.part();
+            successor = part(last).upkeep().replacedBy();
+        }
+        return last;
+    }
+
     public Family family(String name) {
         Family family = families.get(name);
         if (family == null) {

@@ -66,6 +66,13 @@ public record Family(
         return options.stream().filter(option -> option.name().equals(wanted)).findFirst();
     }
 
+    /** The answers to a question that takes several; empty where there is no such question. */
+    public List<Option> inGroup(OptionName group) {
+        return options.stream()
+                .filter(option -> option.group() != null && option.group().name().equals(group))
+                .toList();
+    }
+
     public Optional<Option> inRole(Role role) {
         return options.stream().filter(option -> option.role() == role).findFirst();
     }

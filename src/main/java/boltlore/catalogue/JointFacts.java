@@ -1,7 +1,9 @@
 package boltlore.catalogue;
 
 import boltlore.measure.PositionName;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param tighteningFactor greatest over least preload of the tool, or null where it is a torque wrench
  * @param slip what shears the joint, or null
  * @param bearing what may bear under the heads, or null
+ * @param stages how its bolts are tightened one after the other, or null where it is in one go and in any order
  */
 public record JointFacts(
         @Nullable PositionName position,
@@ -30,7 +33,46 @@ public record JointFacts(
         @Nullable OwnTorque torque,
         @Nullable BigDecimal tighteningFactor,
         @Nullable Slip slip,
-        @Nullable Bearing bearing) {
+        @Nullable Bearing bearing,
+        @Nullable Stages stages) {
+
+    /** Tightened in one go. */
+    public JointFacts(
+            @Nullable PositionName position,
+            String joint,
+            boolean safety,
+            @Nullable BigDecimal clampMm,
+            @Nullable Into into,
+            @Nullable BigDecimal depthMm,
+            @Nullable OwnTorque torque,
+            @Nullable BigDecimal tighteningFactor,
+            @Nullable Slip slip,
+            @Nullable Bearing bearing) {
+        this(position, joint, safety, clampMm, into, depthMm, torque, tighteningFactor, slip, bearing, null);
+    }
+
+    /**
+     * Rounds in which all bolts of a joint are tightened.
+     *
+     * @param torquesNm of the rounds by torque, rising; at least one
+     * @param anglesDegrees by which all are turned on after that, round by round; empty where the last torque is the final one
+     * @param order in which each round goes, in words, or null
+     * @param sequence the same as numbers of bolts as the drawing numbers them, each once; empty where words say it, or nothing
+     */
+    public record Stages(
+            List<BigDecimal> torquesNm,
+            List<BigDecimal> anglesDegrees,
+            @Nullable Wording order,
+            List<Integer> sequence) {
+
+        public boolean byAngle() {
+            return !anglesDegrees.isEmpty();
+        }
+
+        public BigDecimal lastTorqueNm() {
+            return torquesNm.get(torquesNm.size() - 1);
+        }
+    }
 
     /**
      * A torque that the clamped part sets and not the bolt: gasket, plastic, electrical terminal, soft metal.

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param usual offered first, never taken silently
  * @param builtFrom which value the donor's build date settles; empty where no date settles it
+ * @param group the question with several answers that it is one answer of, or null; then its values are 'yes' and 'no'
  */
 public record Option(
         OptionName name,
@@ -17,7 +18,41 @@ public record Option(
         @Nullable Role role,
         List<OptionValue> values,
         @Nullable String usual,
-        List<BuildDates> builtFrom) {
+        List<BuildDates> builtFrom,
+        @Nullable Group group) {
+
+    public static final String YES = "yes";
+    public static final String NO = "no";
+
+    /**
+     * A question with any number of answers. Each answer is an option of its own, so that all that is true of options is true of
+     * it; what people read and write is the group.
+     *
+     * @param asks the one question
+     * @param value by which orders and conditions name the answer in the group
+     */
+    public record Group(OptionName name, String asks, String value) {
+
+        /** What the option of that answer is called: 'extras' and 'roof-rack' make 'extras-roof-rack'. */
+        public OptionName member() {
+            return member(name, value);
+        }
+
+        public static OptionName member(OptionName group, String value) {
+            return new OptionName(group.text() + "-" + value);
+        }
+    }
+
+    /** A question of its own. */
+    public Option(
+            OptionName name,
+            String asks,
+            @Nullable Role role,
+            List<OptionValue> values,
+            @Nullable String usual,
+            List<BuildDates> builtFrom) {
+        this(name, asks, role, values, usual, builtFrom, null);
+    }
 
     public Optional<OptionValue> value(String wanted) {
         return values.stream().filter(value -> value.value().equals(wanted)).findFirst();

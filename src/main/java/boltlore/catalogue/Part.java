@@ -9,12 +9,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is true of a part in every family. Cost, mass and quantity are for one of its unit.
  *
- * @param cost bought: all of it; made: its own added cost, children roll up. In the workshop's currency
+ * @param cost bought: all of it, where it has price breaks that of the smallest quantity; made: its own added cost, children roll up. In the workshop's currency
  * @param scrapPercent share of the issue that is lost, 0 to under 100
  * @param massKg mass of a leaf; null on an assembly, whose mass rolls up
  * @param leadDays calendar days from order or release to stock, its own step only
  * @param bin where it is picked; empty where it has none
  * @param service when it is replaced; null where it lasts as long as the vehicle
+ * @param upkeep its documents, its successor, its alternates
  */
 public record Part(
         PartNumber number,
@@ -42,7 +43,103 @@ public record Part(
         @Nullable Customs customs,
         @Nullable Transport transport,
         @Nullable Service service,
-        Geometry geometry) {
+        Geometry geometry,
+        Upkeep upkeep) {
+
+    /** A current part without documents and alternates. */
+    public Part(
+            PartNumber number,
+            String revision,
+            Wording name,
+            String unit,
+            Source source,
+            BigDecimal cost,
+            BigDecimal scrapPercent,
+            @Nullable BigDecimal massKg,
+            int leadDays,
+            String bin,
+            @Nullable Tracked tracked,
+            @Nullable Buying buying,
+            Structure structure,
+            Making making,
+            List<Need> needs,
+            @Nullable CoatingSpec coat,
+            @Nullable Integer lengthMm,
+            @Nullable Fixing fixing,
+            List<Hole> holes,
+            @Nullable Handed handed,
+            List<Port> ports,
+            List<String> cautions,
+            @Nullable Customs customs,
+            @Nullable Transport transport,
+            @Nullable Service service,
+            Geometry geometry) {
+        this(
+                number,
+                revision,
+                name,
+                unit,
+                source,
+                cost,
+                scrapPercent,
+                massKg,
+                leadDays,
+                bin,
+                tracked,
+                buying,
+                structure,
+                making,
+                needs,
+                coat,
+                lengthMm,
+                fixing,
+                holes,
+                handed,
+                ports,
+                cautions,
+                customs,
+                transport,
+                service,
+                geometry,
+                Upkeep.NONE);
+    }
+
+    /** The same part at another cost of one. */
+    public Part costing(BigDecimal other) {
+        return new Part(
+                number,
+                revision,
+                name,
+                unit,
+                source,
+                other,
+                scrapPercent,
+                massKg,
+                leadDays,
+                bin,
+                tracked,
+                buying,
+                structure,
+                making,
+                needs,
+                coat,
+                lengthMm,
+                fixing,
+                holes,
+                handed,
+                ports,
+                cautions,
+                customs,
+                transport,
+                service,
+                geometry,
+                upkeep);
+    }
+
+    /** Whether another part has taken its place, so that no kit holds it. */
+    public boolean superseded() {
+        return upkeep.replacedBy() != null;
+    }
 
     public List<Contained> contains() {
         return structure.contains();

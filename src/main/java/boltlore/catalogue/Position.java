@@ -26,7 +26,24 @@ public record Position(
         @Nullable Condition due,
         List<List<LineName>> heldBy,
         List<Route> routes,
-        List<Line> lines) {
+        List<Line> lines,
+        List<Document> documents) {
+
+    /** A position without documents. */
+    public Position(
+            PositionName name,
+            Wording says,
+            String subSystem,
+            String stage,
+            String bag,
+            @Nullable PositionName under,
+            Fill fill,
+            @Nullable Condition due,
+            List<List<LineName>> heldBy,
+            List<Route> routes,
+            List<Line> lines) {
+        this(name, says, subSystem, stage, bag, under, fill, due, heldBy, routes, lines, List.of());
+    }
 
     public Condition dueOrAlways() {
         return due == null ? Condition.ALWAYS : due;

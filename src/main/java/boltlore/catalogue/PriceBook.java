@@ -1,8 +1,11 @@
 package boltlore.catalogue;
 
 import boltlore.measure.Wording;
+import java.util.Comparator;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How the workshop works out what a kit costs in full, and how it sells it. Amounts are in the workshop's currency.
@@ -31,6 +34,13 @@ public record PriceBook(
         int validDays,
         List<Wording> excluded,
         Map<String, Wording> subSystems) {
+
+    /** The newest rate of that currency, whether or not it still holds; empty where there is none. */
+    public Optional<ExchangeRate> newestRate(Currency currency) {
+        return rates.stream()
+                .filter(rate -> rate.currency().equals(currency))
+                .max(Comparator.comparing(ExchangeRate::date));
+    }
 
     /** The sub-system in a customer's words; its own name where the workshop gives no others. */
     public String called(String subSystem, String language) {

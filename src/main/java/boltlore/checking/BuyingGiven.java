@@ -2,6 +2,7 @@ package boltlore.checking;
 
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Offer;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.measure.Digits;
@@ -10,6 +11,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A bought part says from whom, by which of its numbers and how long it takes, and its least order is a number of whole packs. */
@@ -21,7 +23,7 @@ final class BuyingGiven {
         Set<PartNumber> boughtWhole = BoughtWhole.inside(catalogue);
         return catalogue.parts().values().stream()
                 .filter(part -> part.source() == Source.BUY && !boughtWhole.contains(part.number()))
-                .flatMap(part -> Stream.concat(missing(part), packs(part)));
+                .flatMap(part -> Stream.of(missing(part), packs(part), breaks(part)).flatMap(each -> each));
     }
 
     private static Stream<Remark> missing(Part part) {
@@ -44,6 +46,21 @@ final class BuyingGiven {
                         "no " + String.join(", no ", missing),
                         "supplier, supplier part number (orderCode) and lead days of a bought part",
                         "Ask purchasing"));
+    }
+
+    /** Who needs fewer would then order more than is needed, and pay less. */
+    private static Stream<Remark> breaks(Part part) {
+        Stream<Offer> offers =
+                part.buying() == null ? Stream.of() : part.buying().offers().stream();
+        return offers.flatMap(offer -> IntStream.range(1, offer.breaks().size())
+                .filter(i -> offer.breaks().get(i).cost().compareTo(offer.breaks().get(i - 1).cost()) > 0)
+                .mapToObj(i -> new Remark(
+                        Said.part(part),
+                        Check.PRICE_BREAKS,
+                        offer.supplier() + ": " + offer.breaks().get(i).cost().toPlainString() + " from "
+                                + Digits.plain(offer.breaks().get(i).from()) + ", dearer than below",
+                        "prices that do not rise with the quantity",
+                        "Check the offer")));
     }
 
     private static Stream<Remark> packs(Part part) {

@@ -18,6 +18,7 @@ public enum Check {
     COSTS_NOTHING("costs nothing"),
     COST_TWICE("cost counted twice"),
     BUYING("bought, but not from whom or when"),
+    PRICE_BREAKS("price that rises with the quantity"),
     PACKS("pack against minimum order"),
     MAKING("made, but not how"),
     HIGH_VOLTAGE("high voltage without its caution"),
@@ -49,6 +50,8 @@ public enum Check {
     BIN_OFF_THE_WALK("bin in no aisle of the workshop"),
     CRATE("goes into no crate"),
     UN_NUMBER("battery without its UN number"),
+    ALTERNATE("alternate unlike its part"),
+    DRAWING_ISSUE("drawing in two issues"),
     TRANSLATION("not translated");
 
     private final String written;

@@ -24,6 +24,8 @@ public final class Checks {
             MirrorImages::remarks,
             CautionsGiven::remarks,
             Torques::remarks,
+            AlternatesAgree::remarks,
+            MakingGiven::drawings,
             Bins::shared);
 
     private static final List<Function<Catalogue, Stream<Remark>>> OF_ALL = List.of(

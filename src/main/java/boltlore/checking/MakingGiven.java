@@ -40,4 +40,20 @@ final class MakingGiven {
                         "drawing, operations and material of a made part",
                         "Ask engineering, or say that it is bought"));
     }
+
+    /** The file of the drawing that a part is made to has the issue that is made. */
+    static Stream<Remark> drawings(Catalogue catalogue) {
+        return catalogue.parts().values().stream()
+                .flatMap(part -> Stream.ofNullable(part.making().drawing())
+                        .flatMap(drawing -> part.upkeep().documents().stream()
+                                .filter(document -> drawing.number().equals(document.number())
+                                        && !drawing.issue().equals(document.issue()))
+                                .map(document -> new Remark(
+                                        Said.part(part),
+                                        Check.DRAWING_ISSUE,
+                                        "drawing " + drawing.number() + " in issue " + drawing.issue()
+                                                + ", among the documents in issue " + document.issue(),
+                                        "one issue",
+                                        "Make to the newest one, and file that"))));
+    }
 }

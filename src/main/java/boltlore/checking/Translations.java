@@ -1,6 +1,7 @@
 package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Document;
 import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Position;
@@ -54,6 +55,9 @@ final class Translations {
                         catalogue.parts().values().stream()
                                 .flatMap(part -> Stream.ofNullable(part.service())
                                         .map(service -> new Text("service of " + Said.part(part), service.why()))),
+                        catalogue.parts().values().stream()
+                                .flatMap(part -> ofDocuments(
+                                        part.upkeep().documents(), Said.part(part))),
                         catalogue.finishes().values().stream()
                                 .map(finish -> new Text("finish " + finish.name(), finish.says())),
                         catalogue.workshop().stages().stream()
@@ -65,6 +69,10 @@ final class Translations {
                         catalogue.workshop().cautions().values().stream()
                                 .map(caution -> new Text("caution " + caution.code(), caution.says())))
                 .flatMap(texts -> texts);
+    }
+
+    private static Stream<Text> ofDocuments(List<Document> documents, String owner) {
+        return documents.stream().map(document -> new Text("document of " + owner, document.says()));
     }
 
     /** What stands on quotations. */
@@ -95,6 +103,9 @@ final class Translations {
                         Stream.of(new Text("family " + family.name(), family.says())),
                         values,
                         positions,
+                        family.positions().stream()
+                                .flatMap(position -> ofDocuments(
+                                        position.documents(), "position " + family.name() + "/" + position.name())),
                         ofTests(family))
                 .flatMap(texts -> texts);
     }

@@ -78,7 +78,7 @@ public final class BestKits {
         this.orders = new ValidOrders(family, family.limits(), deadline);
         this.kit = new KitConditions(resolver.catalogue(), family, this::mayStayOut);
         this.parts = new PartConditions(kit);
-        this.sums = new KitSums(kit, parts, family);
+        this.sums = new KitSums(kit, parts, family, deadline);
         this.stopped = new StoppedOrders(resolver.catalogue(), family, deadline);
         this.cases = extraCases(draft.extra(), resolver.catalogue(), family);
     }

@@ -12,6 +12,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.PriceBook;
 import boltlore.logic.All;
 import boltlore.logic.Any;
+import boltlore.logic.Deadline;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
 import boltlore.trades.coating.CoatingCost;
@@ -40,8 +41,9 @@ final class KitSums {
     private final Family family;
     private final FinishCases finishes;
     private final MinorUnit unit;
+    private final PriceBands bands;
 
-    KitSums(KitConditions kit, PartConditions parts, Family family) {
+    KitSums(KitConditions kit, PartConditions parts, Family family, Deadline deadline) {
         this.kit = kit;
         this.family = family;
         this.catalogue = parts.catalogue();
@@ -49,6 +51,7 @@ final class KitSums {
         this.paid = new PaidTerms(parts);
         this.finishes = new FinishCases(family);
         this.unit = new MinorUnit(catalogue.workshop().currency());
+        this.bands = new PriceBands(deadline);
     }
 
     /**
@@ -61,13 +64,12 @@ final class KitSums {
         PartCosting costing = prices == null ? null : new PartCosting(catalogue, prices);
         for (Part part : reachable()) {
             List<Term> quantities = paid.of(part.number());
-            money(
-                    quantities,
-                    quantity -> costing == null
-                            ? direct(part, quantity)
-                            : costing.of(part, quantity).elements().total(),
-                    Condition.ALWAYS,
-                    sum);
+            bands.of(part, quantities).forEach(band -> {
+                UnaryOperator<BigDecimal> cost = quantity -> costing == null
+                        ? direct(band.part(), quantity)
+                        : costing.of(band.part(), quantity).elements().total();
+                money(quantities, cost, band.when(), sum);
+            });
             finishes.of(part).forEach(each -> {
                 BigDecimal one = coating(part, each.finish());
                 money(quantities, quantity -> unit.round(one.multiply(quantity)), each.when(), sum);

@@ -91,7 +91,9 @@ final class AskSession {
         shown = asking;
         Option option = asking.option();
         AskedHead head = asking.head();
-        if (option != null) {
+        if (option != null && option.group() != null) {
+            several(option.group()).print(screen, card(), asked.standing());
+        } else if (option != null) {
             card().question(asked.standing(), option, asked.figures());
         } else if (head != null) {
             heads.print(head);
@@ -106,7 +108,7 @@ final class AskSession {
         Option option = asking.option();
         if (line.indexOf('\u001B') >= 0) {
             screen.wrapped(0, "Arrow keys are not read here; 'back' goes back, '?' lists what can be said.");
-        } else if (option != null && option.value(line).isPresent()) {
+        } else if (option != null && option.group() == null && option.value(line).isPresent()) {
             answer(new Choice(option.name(), line));
         } else if (!talked(asking, said[0], rest)) {
             answered(asking, line);
@@ -144,12 +146,38 @@ final class AskSession {
         } else if (line.isEmpty()) {
             screen.wrapped(0, AskCommand.SHORT_HELP);
         } else if (option != null && line.equals("later")) {
-            asked.interview().putOff(option);
+            List<Option> later = option.group() == null ? List.of(option) : several(option.group()).answers();
+            later.forEach(asked.interview()::putOff);
             again = null;
         } else if (option != null && line.equals("default")) {
             usual(option);
+        } else if (option != null && option.group() != null && line.indexOf('=') < 0) {
+            answer(several(option.group()), line);
         } else {
             value(option, line).ifPresent(this::answer);
+        }
+    }
+
+    private SeveralAsked several(Option.Group group) {
+        return SeveralAsked.of(asked.choices().family(), group);
+    }
+
+    /** All answers of one question at once, which is one change to take back. */
+    private void answer(SeveralAsked question, String line) {
+        Outcome<Choices> outcome = question.answered(asked.choices(), line);
+        outcome.faults().forEach(fault -> screen.wrapped(0, FaultWords.say(fault)));
+        if (!(outcome instanceof Outcome.Sound<Choices> sound)) {
+            return;
+        }
+        if (asked.valid(sound.value())) {
+            asked.choose(sound.value());
+            changed();
+            screen.wrapped(2, card().foot(asked.choices()));
+        } else {
+            screen.wrapped(
+                    2,
+                    words.contradiction(
+                            asked.choosing().chooser().conflict(sound.value(), asked.importance())));
         }
     }
 
@@ -225,7 +253,11 @@ final class AskSession {
 
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
     private Optional<Choice> value(@Nullable Option question, String said) {
-        Outcome<Choice> choice = WrittenChoices.answer(asked.choices().family(), question, said);
+        Option.Group group = question == null ? null : question.group();
+        Outcome<Choice> choice = group == null
+                ? WrittenChoices.answer(asked.choices().family(), question, said)
+                : WrittenChoices.answer(
+                        asked.choices().family(), null, several(group).wanted(said));
         choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.say(fault)));
         return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();
     }

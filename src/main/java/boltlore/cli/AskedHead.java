@@ -38,7 +38,11 @@ enum AskedHead {
         }
 
         String prompt() {
-            return (option != null ? option.name().text() : head == null ? "write" : head.command()) + "?";
+            return (option != null ? named(option) : head == null ? "write" : head.command()) + "?";
+        }
+
+        private static String named(Option option) {
+            return (option.group() == null ? option.name() : option.group().name()).text();
         }
     }
 

@@ -32,6 +32,9 @@ final class WrittenChoices {
         WrittenChoices reading = new WrittenChoices(before.family());
         Map<OptionName, String> values = new LinkedHashMap<>();
         for (String each : written) {
+            if (reading.several(each, values)) {
+                continue;
+            }
             reading.read(each).ifPresent(choice -> reading.put(choice, values));
         }
         Choices all = before;
@@ -70,6 +73,27 @@ final class WrittenChoices {
         WrittenChoices reading = new WrittenChoices(family);
         Optional<Option> option = reading.findOption(name);
         return option.isPresent() ? Outcome.sound(option.get().name()) : Outcome.faulty(reading.faults);
+    }
+
+    /** Whether it answers a question that takes several: EXTRAS=roof-rack,tow-bar, or EXTRAS=none. */
+    private boolean several(String written, Map<OptionName, String> values) {
+        int at = written.indexOf('=');
+        Option.Group group = at < 0
+                ? null
+                : family.inGroup(new OptionName(written.substring(0, at))).stream()
+                        .findFirst()
+                        .map(Option::group)
+                        .orElse(null);
+        if (group == null) {
+            return false;
+        }
+        SeveralAsked question = SeveralAsked.of(family, group);
+        Outcome<Choices> answered = question.answered(Choices.of(family, Map.of()), written.substring(at + 1));
+        faults.addAll(answered.faults());
+        if (answered instanceof Outcome.Sound<Choices> sound) {
+            sound.value().values().forEach((option, value) -> put(new Choice(option, value), values));
+        }
+        return true;
     }
 
     private void put(Choice choice, Map<OptionName, String> values) {

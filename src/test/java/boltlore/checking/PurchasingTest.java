@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Making;
+import boltlore.catalogue.Offer;
 import java.math.BigDecimal;
+import java.util.Currency;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,28 @@ class PurchasingTest {
 
     @Nested
     class Bought {
+
+        @Test
+        void at_prices_that_do_not_rise_with_the_quantity() {
+            assertThat(Remarked.in(bought("P-1").buying(offered("1.00", "1.00")))).isEmpty();
+            assertThat(Remarked.in(bought("P-1").buying(offered("1.00", "1.01"))))
+                    .containsExactly("part P-1: price that rises with the quantity");
+        }
+
+        private static Buying offered(String few, String many) {
+            BigDecimal one = new BigDecimal(few);
+            BigDecimal ten = new BigDecimal(many);
+            return Buying.of(List.of(new Offer(
+                    "Supplier A",
+                    "A-1",
+                    Currency.getInstance("EUR"),
+                    7,
+                    null,
+                    null,
+                    List.of(
+                            new Offer.PriceBreak(BigDecimal.ONE, one, one),
+                            new Offer.PriceBreak(BigDecimal.TEN, ten, ten)))));
+        }
 
         @Test
         void from_nobody() {

@@ -7,6 +7,7 @@ import boltlore.catalogue.Family;
 import boltlore.choices.Choices;
 import boltlore.choices.Conditions;
 import boltlore.demo.Demo;
+import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
@@ -42,7 +43,7 @@ class KitSumsTest {
         Family family = catalogue.family(name);
         KitConditions kit = new KitConditions(catalogue, family, false);
         PartConditions parts = new PartConditions(kit);
-        List<Term> cost = new KitSums(kit, parts, family).cost();
+        List<Term> cost = new KitSums(kit, parts, family, Deadline.NONE).cost();
         SortedMap<Integer, boltlore.catalogue.Condition> waits = LeadChains.list(parts, family, List.of());
         for (Choices choices : drawn(family)) {
             OrderPricing pricing = TrialKit.of(

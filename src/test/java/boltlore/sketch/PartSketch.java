@@ -4,6 +4,7 @@ import boltlore.catalogue.Buying;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Contained;
 import boltlore.catalogue.Customs;
+import boltlore.catalogue.Document;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.Geometry;
@@ -19,6 +20,7 @@ import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.Tracked;
 import boltlore.catalogue.Transport;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -58,6 +60,7 @@ public final class PartSketch {
     private @Nullable Customs customs;
     private @Nullable Transport transport;
     private @Nullable Service service;
+    private Upkeep upkeep = Upkeep.NONE;
 
     private PartSketch(String number, Source source) {
         this.number = new PartNumber(number);
@@ -236,6 +239,28 @@ public final class PartSketch {
         return this;
     }
 
+    public PartSketch document(Document document) {
+        List<Document> documents = new ArrayList<>(upkeep.documents());
+        documents.add(document);
+        upkeep = new Upkeep(documents, upkeep.replacedBy(), upkeep.alternates());
+        return this;
+    }
+
+    public PartSketch supersededBy(String part, boolean serviceOnly) {
+        upkeep = new Upkeep(
+                upkeep.documents(),
+                new Upkeep.Successor(new PartNumber(part), null, serviceOnly),
+                upkeep.alternates());
+        return this;
+    }
+
+    public PartSketch or(String part) {
+        List<Upkeep.Alternate> alternates = new ArrayList<>(upkeep.alternates());
+        alternates.add(new Upkeep.Alternate(new PartNumber(part), "does as well"));
+        upkeep = new Upkeep(upkeep.documents(), upkeep.replacedBy(), alternates);
+        return this;
+    }
+
     public Part draw() {
         return new Part(
                 number,
@@ -263,6 +288,7 @@ public final class PartSketch {
                 customs,
                 transport,
                 service,
-                Geometry.NONE);
+                Geometry.NONE,
+                upkeep);
     }
 }

@@ -1,6 +1,8 @@
 package boltlore.answers.json;
 
 import boltlore.answers.OrderKit;
+import boltlore.bill.Bill;
+import boltlore.catalogue.Document;
 import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Kit;
@@ -8,8 +10,11 @@ import boltlore.resolution.Reason;
 import boltlore.resolution.Requirer;
 import boltlore.resolution.Resolution;
 import boltlore.trades.FoundBy;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** An order with its kit as JSON: everything that the rules concluded. */
 public final class KitJson {
@@ -24,7 +29,7 @@ public final class KitJson {
                 .put("stops", found.stream().anyMatch(by -> by.findings().stops()))
                 .put("findings", FindingJson.encode(found));
         return kit.resolution() instanceof Resolution.Resolved resolved
-                ? members.put("kit", kit(resolved.kit()))
+                ? members.put("kit", kit(resolved.kit()).put("documents", documents(kit.bill())))
                 : members;
     }
 
@@ -35,7 +40,34 @@ public final class KitJson {
         return resolution instanceof Resolution.Contradicted ? "conflict" : "incomplete";
     }
 
-    private static JsonOut kit(Kit kit) {
+    private record Owned(String owner, String name, Document document) {}
+
+    /** Of all parts of the kit, and of the positions that they stand at. */
+    private static JsonOut documents(@Nullable Bill bill) {
+        Set<Owned> owned = new LinkedHashSet<>();
+        if (bill != null) {
+            bill.all().forEach(item -> {
+                String position = item.position().name().text();
+                item.position().documents().forEach(document -> owned.add(new Owned("position", position, document)));
+                String part = item.part().number().text();
+                item.part().upkeep().documents().forEach(document -> owned.add(new Owned("part", part, document)));
+            });
+        }
+        return JsonOut.list(owned, KitJson::document);
+    }
+
+    private static JsonOut document(Owned owned) {
+        Document document = owned.document();
+        return JsonOut.object()
+                .put(owned.owner(), owned.name())
+                .put("kind", document.kind().written())
+                .put("says", document.says().english())
+                .putIfAny("number", document.number())
+                .putIfAny("issue", document.issue())
+                .putIfAny("file", document.file());
+    }
+
+    private static JsonOut.Members kit(Kit kit) {
         return JsonOut.object()
                 .put("lines", JsonOut.texts(kit.lines()))
                 .put("leftOut", JsonOut.texts(kit.leftOut()))

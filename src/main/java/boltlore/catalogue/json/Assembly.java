@@ -41,8 +41,10 @@ final class Assembly {
                 file(CatalogueFolder.FINISHES, "finishes", new FinishesFile(reading, utilisation)::read);
         Map<String, Material> materials =
                 file(CatalogueFolder.MATERIALS, "materials", new MaterialsFile(reading)::read);
+        Optional<PriceBook> prices = prices();
+        OfferReading.Money money = new OfferReading.Money(workshop.currency(), prices.orElse(null));
         List<Part> parts = trees.under("parts/").stream()
-                .flatMap(path -> file(path, "parts", new PartsFile(reading)::read).stream())
+                .flatMap(path -> file(path, "parts", new PartsFile(reading, money)::read).stream())
                 .toList();
         List<Family> families = trees.under("families/").stream()
                 .map(path -> path.split("/", -1)[1])
@@ -56,7 +58,7 @@ final class Assembly {
                 Keyed.by(parts, Part::number),
                 Keyed.by(families, Family::name),
                 trees.revision(),
-                prices().orElse(null),
+                prices.orElse(null),
                 shipping());
     }
 

@@ -32,6 +32,7 @@ public final class CatalogueReader {
         boolean compared = trees.faults().none();
         if (compared) {
             CrossChecks.all(catalogue, reading);
+            DocumentFiles.check(folder, catalogue, reading);
         }
         reading.faults().addAll(withConsequence(trees.faults().all()));
         Outcome<Catalogue> whole = reading.faults().orElse(catalogue);

@@ -1,6 +1,7 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Option;
 import boltlore.faults.Nearest;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
@@ -119,7 +120,18 @@ final class ConditionReading {
         } else {
             value(option, json, values);
         }
-        return new Condition.Is(new OptionName(option), Collections.unmodifiableSortedSet(values));
+        return reading.takesSeveral(option)
+                ? oneOf(new OptionName(option), values)
+                : new Condition.Is(new OptionName(option), Collections.unmodifiableSortedSet(values));
+    }
+
+    /** That one of these is among the answers. */
+    private static Condition oneOf(OptionName group, SortedSet<String> values) {
+        SortedSet<String> yes = Collections.unmodifiableSortedSet(new TreeSet<>(Set.of(Option.YES)));
+        List<Condition> each = values.stream()
+                .<Condition>map(value -> new Condition.Is(Option.Group.member(group, value), yes))
+                .toList();
+        return each.size() == 1 ? each.get(0) : new Condition.AnyOf(each.isEmpty() ? List.of(Condition.ALWAYS) : each);
     }
 
     private void value(String option, Json json, SortedSet<String> values) {

@@ -28,6 +28,7 @@ final class CrossChecks {
         boolean loops = new PartLoops(catalogue, graph, reading).check();
         new WholeQuantities(catalogue, reading).check();
         new WeldedCoats(catalogue, reading).check();
+        new Supersession(catalogue, reading).check();
         for (Family family : catalogue.families().values()) {
             roles(family, reading);
             new PositionLoops(family, reading).check();

@@ -68,7 +68,7 @@ final class FamilyFile {
                 folder,
                 reading.wording(reader, "says"),
                 reader.findObject("donor", new DonorReading(reading)::read).orElse(null),
-                reader.objects("options", options::option),
+                reader.objects("options", options::read).stream().flatMap(List::stream).toList(),
                 reader.findObjects("limits", this::limit),
                 reader.findObject("finishes", this::finishes).orElse(Map.of()),
                 reader.findObjects("pairs", this::pair),
@@ -111,6 +111,7 @@ final class FamilyFile {
     private FinishRule finishRule(ObjectReader reader) {
         reader.oneWay("decidedBy", "fixed");
         String option = reading.findMentioned(reader, "decidedBy", Kind.OPTION);
+        oneAnswer(reader, "decidedBy", option);
         String fixed = reading.findMentioned(reader, "fixed", Kind.FINISH);
         FinishRule rule = option != null
                 ? new FinishRule.DecidedBy(new OptionName(option))
@@ -134,7 +135,18 @@ final class FamilyFile {
 
     private OneHand follows(ObjectReader reader) {
         String option = reading.mentioned(reader, "option", Kind.OPTION);
+        oneAnswer(reader, "option", option);
         return new OneHand(new OptionName(option), value(reader, option, "left"), value(reader, option, "right"));
+    }
+
+    private void oneAnswer(ObjectReader reader, String key, @Nullable String option) {
+        if (option != null && reading.takesSeveral(option)) {
+            reader.faultAt(
+                    key,
+                    "'" + option + "', which takes several answers",
+                    "an option with exactly one answer",
+                    "Name the option of one of its answers, such as '" + option + "-…'.");
+        }
     }
 
     private String value(ObjectReader follows, String option, String hand) {

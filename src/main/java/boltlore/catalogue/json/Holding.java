@@ -51,7 +51,8 @@ final class Holding {
                 written.due(),
                 List.of(List.copyOf(lines)),
                 written.routes(),
-                written.lines());
+                written.lines(),
+                written.documents());
         return reading.sources().put(held, reading.sources().of(written));
     }
 }

@@ -20,9 +20,11 @@ final class JointsFile {
     private static final BigDecimal SAFETY = new BigDecimal("1.8");
 
     private final Reading reading;
+    private final StagesReading stages;
 
     JointsFile(Reading reading) {
         this.reading = reading;
+        this.stages = new StagesReading(reading);
     }
 
     List<JointFacts> read(ObjectReader reader) {
@@ -42,7 +44,9 @@ final class JointsFile {
                 reader.findObject("torque", JointsFile::torque).orElse(null),
                 reader.findDecimal("tighteningFactor", Range.between(1, 4)),
                 reader.findObject("slip", JointsFile::slip).orElse(null),
-                reader.findObject("bearing", JointsFile::bearing).orElse(null));
+                reader.findObject("bearing", JointsFile::bearing).orElse(null),
+                stages.read(reader));
+        StagesReading.agree(joint, reader);
         return reading.sources().put(joint, reader.spot());
     }
 

@@ -51,7 +51,8 @@ final class KitFile {
                 conditions.orNull(reader, "required"),
                 heldBy(reader),
                 reader.findObjects("route", this::route),
-                reader.objects("lines", this::line));
+                reader.objects("lines", this::line),
+                new UpkeepReading(reading).documents(reader));
         if (reader.breaks(NEVER_REQUIRED)) {
             reader.faultAt(
                     "required",

@@ -4,6 +4,7 @@ import boltlore.catalogue.Buying;
 import boltlore.catalogue.Customs;
 import boltlore.catalogue.Hand;
 import boltlore.catalogue.Handed;
+import boltlore.catalogue.Offer;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
 import boltlore.catalogue.Service;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 
 /** parts/*.json: the part master. */
 final class PartsFile {
+    private static final KeyRule ONE_COST = new KeyRule.OneWay("cost", "offers");
     private static final KeyRule MASS_OF_A_LEAF = new KeyRule.OneWay("contains", "massKg");
 
     private static final List<String> OF_ASSEMBLIES = List.of("weighedKg", "joined", "stocked");
@@ -47,12 +49,16 @@ final class PartsFile {
     private final NeedReading needs;
     private final CoatReading coats;
     private final MakingReading making;
+    private final UpkeepReading upkeep;
+    private final OfferReading offers;
 
-    PartsFile(Reading reading) {
+    PartsFile(Reading reading, OfferReading.Money money) {
         this.reading = reading;
         this.needs = new NeedReading(reading, null);
         this.coats = new CoatReading(reading);
         this.making = new MakingReading(reading);
+        this.upkeep = new UpkeepReading(reading);
+        this.offers = new OfferReading(reading, money);
     }
 
     List<Part> read(ObjectReader reader) {
@@ -60,19 +66,20 @@ final class PartsFile {
     }
 
     private Part part(ObjectReader reader) {
+        List<Offer> offered = offers.read(reader);
         Part part = new Part(
                 new PartNumber(reading.named(reader, "part", Kind.PART)),
                 reader.text("revision", TextShape.LINE),
                 reading.wording(reader, "name"),
                 unit(reader),
                 reader.oneOf("source", SOURCES),
-                reader.decimal("cost", Range.NOT_NEGATIVE),
+                cost(reader, offered),
                 scrap(reader),
                 reader.findDecimal("massKg", Range.NOT_NEGATIVE),
-                leadDays(reader),
+                leadDays(reader, offered),
                 bin(reader),
                 reader.findOneOf("tracked", TRACKED),
-                buying(reader),
+                buying(reader, offered),
                 making.structure(reader),
                 making.making(reader),
                 needs.needs(reader),
@@ -86,7 +93,8 @@ final class PartsFile {
                 reader.findObject("customs", PartsFile::customs).orElse(null),
                 reader.findObject("transport", PartsFile::transport).orElse(null),
                 reader.findObject("service", this::service).orElse(null),
-                FitReading.geometry(reading, reader));
+                FitReading.geometry(reading, reader),
+                upkeep.read(reader));
         partRules(part, reader);
         return reading.sources().put(part, reader.spot());
     }
@@ -101,8 +109,11 @@ final class PartsFile {
         return scrap == null ? BigDecimal.ZERO : scrap;
     }
 
-    private static int leadDays(ObjectReader reader) {
+    private static int leadDays(ObjectReader reader, List<Offer> offered) {
         Integer days = reader.findWhole("leadDays", 0, 3650);
+        if (!offered.isEmpty()) {
+            return offered.get(0).leadDays();
+        }
         return days == null ? 0 : days;
     }
 
@@ -114,11 +125,34 @@ final class PartsFile {
         return bin;
     }
 
-    private @Nullable Buying buying(ObjectReader reader) {
+    /** Of one supplier, or of the preferred one at its smallest quantity. */
+    private static BigDecimal cost(ObjectReader reader, List<Offer> offered) {
+        BigDecimal cost = reader.findDecimal("cost", Range.NOT_NEGATIVE);
+        if (reader.breaks(ONE_COST)) {
+            reader.fault(
+                    reader.has("cost") ? "'cost' and 'offers'" : "neither 'cost' nor 'offers'",
+                    "either 'cost', or 'offers' of suppliers with theirs",
+                    reader.has("cost") ? "Remove 'cost': the offers tell it." : "Add one of them.");
+        }
+        if (cost != null) {
+            return cost;
+        }
+        return offered.isEmpty() ? BigDecimal.ONE : offered.get(0).breaks().get(0).homeCost();
+    }
+
+    private @Nullable Buying buying(ObjectReader reader, List<Offer> offered) {
         String supplier = reading.findMentioned(reader, "supplier", Kind.SUPPLIER);
         String orderCode = reader.findText("orderCode", TextShape.LINE).orElse("");
         BigDecimal packOf = reader.findDecimal("packOf", Range.POSITIVE);
         BigDecimal minimum = reader.findDecimal("minimumOrder", Range.POSITIVE);
+        for (String key : OfferReading.OF_ONE_SUPPLIER) {
+            if (reader.breaks(new KeyRule.Apart("offers", key))) {
+                reader.faultAt(key, "'" + key + "' beside 'offers'", "it inside an offer", "Move it there.");
+            }
+        }
+        if (!offered.isEmpty()) {
+            return Buying.of(offered);
+        }
         boolean nothing = supplier == null && orderCode.isEmpty() && packOf == null && minimum == null;
         return nothing ? null : new Buying(supplier == null ? "" : supplier, orderCode, packOf, minimum);
     }
@@ -171,6 +205,9 @@ final class PartsFile {
 
     /** What the keys of one part demand of one another. */
     private static void partRules(Part part, ObjectReader reader) {
+        if (reader.has("offers") && part.source() == Source.MAKE && reader.has("source")) {
+            reader.faultAt("offers", "offers of a part that is made", "offers of bought parts", "Remove them, or buy it.");
+        }
         boolean masses = reader.breaks(MASS_OF_A_LEAF);
         if (reader.has("contains")) {
             assembly(part, reader, masses);

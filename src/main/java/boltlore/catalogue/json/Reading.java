@@ -6,24 +6,27 @@ import boltlore.json.ObjectReader;
 import boltlore.json.SourceLocation;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What is gathered while the files of one catalogue are read.
  *
  * @param family the family whose files are being read, or empty
+ * @param groups options that take several answers, each behind its family
  */
-record Reading(Faults faults, Names names, SourceMap sources, String family) {
+record Reading(Faults faults, Names names, SourceMap sources, String family, Set<String> groups) {
 
     static Reading begin() {
-        return new Reading(new Faults(), new Names(), new SourceMap(), "");
+        return new Reading(new Faults(), new Names(), new SourceMap(), "", new HashSet<>());
     }
 
     Reading in(String wantedFamily) {
-        return new Reading(faults, names, sources, wantedFamily);
+        return new Reading(faults, names, sources, wantedFamily, groups);
     }
 
     /** The text of a required key, which gives something its name. */
@@ -87,6 +90,15 @@ record Reading(Faults faults, Names names, SourceMap sources, String family) {
 
     void giveValue(String option, String value, SourceLocation location) {
         names.give(Kind.VALUE, within(option), value, location, faults);
+    }
+
+    /** Notes that an option of this family takes several answers, so that conditions on it speak of each by itself. */
+    void severalOf(String option) {
+        groups.add(within(option));
+    }
+
+    boolean takesSeveral(String option) {
+        return groups.contains(within(option));
     }
 
     /** A text for customers, in languages of the workshop. */

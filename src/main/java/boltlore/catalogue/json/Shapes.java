@@ -2,6 +2,7 @@ package boltlore.catalogue.json;
 
 import boltlore.json.CharSet;
 import boltlore.json.TextShape;
+import java.util.Arrays;
 
 /** How the texts of a catalogue must look beyond the common names. */
 final class Shapes {
@@ -43,7 +44,23 @@ final class Shapes {
             "^[A-Z]{2}$",
             2);
 
+    private static final CharSet BEGIN_OF_STEP = CAPITAL_OR_DIGIT.and(CharSet.SMALL).and("_");
+
+    /** A file within the catalogue folder: never absolute, and no step that leads out of it or to a hidden file. */
+    static final TextShape FILE = new TextShape(
+            Shapes::isFile,
+            "a file within the catalogue folder, such as documents/box.svg: steps of letters, digits, '-', '_' and '.'"
+                    + " with '/' between them, none beginning with '.', at most 200 long",
+            "^[A-Za-z0-9_][A-Za-z0-9._-]*(/[A-Za-z0-9_][A-Za-z0-9._-]*)*$",
+            200);
+
     private Shapes() {}
+
+    private static boolean isFile(String text) {
+        return text.length() <= 200
+                && Arrays.stream(text.split("/", -1))
+                        .allMatch(step -> BEGIN_OF_STEP.begin(step, BEGIN_OF_STEP.and(".-"), 200));
+    }
 
     private static boolean isBin(String text) {
         String[] steps = text.split("-", -1);

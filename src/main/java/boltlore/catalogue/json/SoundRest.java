@@ -5,6 +5,7 @@ import boltlore.catalogue.Contained;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Upkeep;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.SourceLocation;
@@ -89,7 +90,7 @@ final class SoundRest {
         do {
             before = kept;
             Map<PartNumber, Part> built = bottomUp(before);
-            kept = sifted(built, part -> built.keySet().containsAll(mates(part)));
+            kept = sifted(built, part -> built.keySet().containsAll(besideIt(part)));
         } while (kept.size() < before.size());
         return kept;
     }
@@ -115,10 +116,14 @@ final class SoundRest {
                 .toList();
     }
 
-    private static List<PartNumber> mates(Part part) {
-        return part.ports().stream()
-                .flatMap(port -> Stream.concat(port.mates().stream(), Stream.ofNullable(port.blank())))
-                .toList();
+    private static List<PartNumber> besideIt(Part part) {
+        Stream<PartNumber> ports = part.ports().stream()
+                .flatMap(port -> Stream.concat(port.mates().stream(), Stream.ofNullable(port.blank())));
+        Upkeep upkeep = part.upkeep();
+        Stream<PartNumber> instead = Stream.concat(
+                Stream.ofNullable(upkeep.replacedBy()).map(Upkeep.Successor::part),
+                upkeep.alternates().stream().map(Upkeep.Alternate::part));
+        return Stream.concat(ports, instead).toList();
     }
 
     private static <K, V> Map<K, V> sifted(Map<K, V> all, Predicate<V> kept) {

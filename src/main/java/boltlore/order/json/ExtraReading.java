@@ -5,6 +5,7 @@ import boltlore.catalogue.Family;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.PieceCounts;
 import boltlore.catalogue.Station;
+import boltlore.catalogue.Upkeep;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
@@ -74,7 +75,23 @@ final class ExtraReading {
         List<String> known =
                 catalogue.parts().keySet().stream().map(PartNumber::text).toList();
         boolean isKnown = Known.check(number, reader.spot("part"), known, "a part of the catalogue", reader.faults());
-        return isKnown ? catalogue.part(new PartNumber(number)) : null;
+        Part part = isKnown ? catalogue.part(new PartNumber(number)) : null;
+        if (part != null) {
+            deliverable(part, reader);
+        }
+        return part;
+    }
+
+    /** A superseded part goes out only where it is kept as a spare. */
+    private void deliverable(Part part, ObjectReader reader) {
+        Upkeep.Successor successor = part.upkeep().replacedBy();
+        if (successor != null && !successor.serviceOnly()) {
+            reader.faultAt(
+                    "part",
+                    "'" + part.number() + "', which is superseded and no longer kept as a spare",
+                    "a part that may be delivered",
+                    "Its successor is '" + catalogue.current(part.number()) + "'.");
+        }
     }
 
     private static String unit(ObjectReader reader, @Nullable Part part) {

@@ -1,5 +1,6 @@
 package boltlore.order.json;
 
+import boltlore.catalogue.Option;
 import boltlore.catalogue.ShippedBattery;
 import boltlore.catalogue.Station;
 import boltlore.catalogue.Transport;
@@ -12,8 +13,11 @@ import boltlore.order.Order;
 import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Writes an order as the JSON that {@link OrderReader} reads back as an equal one. */
@@ -63,12 +67,38 @@ public final class OrderWriter {
     /** What the build date settles is left out, or it would come back as a choice of the customer's. */
     private static JsonOut choices(Order order) {
         JsonOut.Members choices = JsonOut.object();
+        Set<OptionName> groups = new HashSet<>();
         for (Map.Entry<OptionName, String> choice : order.choices().values().entrySet()) {
-            if (!order.settledByDate().contains(choice.getKey())) {
+            OptionName group = wholeGroup(choice.getKey(), order);
+            if (group != null && groups.add(group)) {
+                choices.put(group.text(), wanted(group, order));
+            } else if (group == null && !order.settledByDate().contains(choice.getKey())) {
                 choices.put(choice.getKey().text(), choice.getValue());
             }
         }
         return choices;
+    }
+
+    /** The question that the option is an answer to, where each of its answers is settled; else null. */
+    private static @Nullable OptionName wholeGroup(OptionName option, Order order) {
+        Option.Group group =
+                order.choices().family().option(option).map(Option::group).orElse(null);
+        return group != null
+                        && order.choices().family().inGroup(group.name()).stream()
+                                .allMatch(each -> order.choices().value(each.name()).isPresent())
+                ? group.name()
+                : null;
+    }
+
+    private static JsonOut wanted(OptionName group, Order order) {
+        return JsonOut.texts(order.choices().family().inGroup(group).stream()
+                .filter(option -> order.choices()
+                        .value(option.name())
+                        .filter(Option.YES::equals)
+                        .isPresent())
+                .flatMap(option -> Stream.ofNullable(option.group()))
+                .map(Option.Group::value)
+                .toList());
     }
 
     private static JsonOut leftOut(LeftOut leftOut) {

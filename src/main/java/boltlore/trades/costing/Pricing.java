@@ -55,13 +55,14 @@ public final class Pricing {
             Catalogue catalogue,
             Function<Item, BigDecimal> coatingCost,
             Function<Extra, BigDecimal> coatingOfExtra) {
-        KitTimes times = KitTimes.of(bill, catalogue);
+        Bill priced = QuantityPrices.of(bill);
+        KitTimes times = KitTimes.of(priced, catalogue);
         Pricing pricing = new Pricing(times, catalogue, coatingCost);
-        bill.items().forEach(item -> pricing.row(item, null));
+        priced.items().forEach(item -> pricing.row(item, null));
         List<ExtraCost> extras = bill.order().extra().stream()
                 .map(extra -> ExtraCost.of(extra, catalogue, coatingOfExtra.apply(extra)))
                 .toList();
-        return new CostedBill(bill, catalogue, times, List.copyOf(pricing.rows), extras);
+        return new CostedBill(priced, catalogue, times, List.copyOf(pricing.rows), extras);
     }
 
     /** @param bought when what it comes inside of must be there, where that is bought; else null */

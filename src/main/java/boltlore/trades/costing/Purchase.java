@@ -1,7 +1,6 @@
 package boltlore.trades.costing;
 
 import boltlore.bill.Costs;
-import boltlore.catalogue.Buying;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.trades.costing.path.Timing;
@@ -9,7 +8,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A part to buy for this order; quantities in the part's unit.
@@ -45,16 +43,16 @@ public record Purchase(
     private static Purchase of(Demand demand, MinorUnit unit) {
         Part part = demand.part();
         BigDecimal withScrap = Costs.toIssue(demand.quantity(), part.scrapPercent());
-        BigDecimal ordered = toOrder(withScrap, part.buying());
+        BigDecimal ordered = part.buying() == null
+                ? withScrap.setScale(0, RoundingMode.UP)
+                : part.buying().toOrder(withScrap);
         BigDecimal cost = unit.round(ordered.multiply(part.cost()));
         return new Purchase(part, demand.quantity(), demand.extraQuantity(), withScrap, ordered, cost, demand.timing());
     }
 
-    /** The least number of whole packs that covers the wanted quantity and the least order; a pack is 1 where none is told. */
-    static BigDecimal toOrder(BigDecimal wanted, @Nullable Buying buying) {
-        BigDecimal pack = buying == null || buying.packOf() == null ? BigDecimal.ONE : buying.packOf();
-        BigDecimal least = buying == null || buying.minimumOrder() == null ? BigDecimal.ZERO : buying.minimumOrder();
-        return wanted.max(least).divide(pack, 0, RoundingMode.UP).multiply(pack);
+    /** What the kit alone asks for, scrap included: the quantity whose price is paid. Extras alone pay the first price. */
+    public BigDecimal kitWithScrap() {
+        return Costs.toIssue(needed.subtract(extra), part.scrapPercent());
     }
 
     public String supplier() {

@@ -54,8 +54,28 @@ public record BoltedJoint(
                 .filter(own -> own.thread().isEmpty() || own.thread().equals(fixing().thread()));
     }
 
-    /** What each bolt is tightened to, in Nm, a self-locking thread aside; null where nobody says. */
+    /** The rounds in which it is tightened; empty where it is in one go. */
+    public Optional<JointFacts.Stages> stages() {
+        return Optional.ofNullable(facts).map(JointFacts::stages);
+    }
+
+    /** Whether an angle ends the tightening, so that no torque tells how far the bolt is stretched. */
+    public boolean byAngle() {
+        return stages().filter(JointFacts.Stages::byAngle).isPresent();
+    }
+
+    /**
+     * What each bolt is tightened to in the end, in Nm, a self-locking thread aside; null where nobody says, and where an angle
+     * ends it.
+     */
     public @Nullable BigDecimal torqueNm() {
+        if (byAngle()) {
+            return null;
+        }
+        Optional<BigDecimal> last = stages().map(JointFacts.Stages::lastTorqueNm);
+        if (last.isPresent()) {
+            return last.get();
+        }
         return ownTorque().map(JointFacts.OwnTorque::torqueNm).orElse(fixing().torqueNm());
     }
 

@@ -27,6 +27,9 @@ public enum FixingFinding implements Kind {
     BEARING_PRESSURE_HIGH(STOP),
     BEARING_ESTIMATE_HIGH(CHECK),
     CLAMP_NOT_KNOWN(CHECK),
+    /** To check: what an angle stretches depends on the stiffness of bolt and parts, which no table here knows. */
+    ANGLE_FOR_JUDGEMENT(CHECK),
+    SEQUENCE_OF_OTHER_COUNT(CHECK),
     JOINTS_NOT_KNOWN(NOTE);
 
     private final Severity severity;

@@ -46,6 +46,7 @@ final class JointJudge {
         judge.known();
         judge.torque();
         judge.stretch();
+        judge.sequence();
         judge.length(joint.facts());
         return judge.findings.stream();
     }
@@ -74,7 +75,15 @@ final class JointJudge {
 
     private void torque() {
         Fixing fixing = joint.fixing();
-        if (joint.torqueNm() == null) {
+        if (joint.byAngle()) {
+            JointFacts.Stages stages = joint.stages().orElseThrow();
+            found(
+                    FixingFinding.ANGLE_FOR_JUDGEMENT,
+                    "torque",
+                    stages.lastTorqueNm(),
+                    "angle",
+                    stages.anglesDegrees().stream().reduce(BigDecimal.ZERO, BigDecimal::add));
+        } else if (joint.torqueNm() == null) {
             found(FixingFinding.BOLT_WITHOUT_TORQUE);
         } else if (joint.ownTorque().isEmpty() && (fixing.torqueTable() == null || fixing.friction() == null)) {
             found(FixingFinding.TORQUE_WITHOUT_TABLE);
@@ -111,6 +120,14 @@ final class JointJudge {
             case FITS -> {}
             case ABOVE -> found(true, FixingFinding.TORQUE_TOO_HIGH, tightening, torqueNm);
             case FAR_ABOVE -> found(true, FixingFinding.TORQUE_FAR_TOO_HIGH, tightening, torqueNm);
+        }
+    }
+
+    /** A sequence of another number than there are bolts belongs to another drawing. */
+    private void sequence() {
+        int numbered = joint.stages().map(stages -> stages.sequence().size()).orElse(0);
+        if (numbered > 0 && joint.quantity().compareTo(BigDecimal.valueOf(numbered)) != 0) {
+            found(FixingFinding.SEQUENCE_OF_OTHER_COUNT, "numbered", numbered, "bolts", joint.quantity());
         }
     }
 

@@ -1,6 +1,8 @@
 package boltlore.trades.fixings;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Fixing;
+import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
@@ -11,6 +13,7 @@ import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.DocumentsTable;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.fixings.FixingsMaker.KitFixings;
@@ -36,26 +39,68 @@ final class JointsPage {
                     TableSpec.<BoltedJoint>named("joints").text("joint", "Joint", 40, BoltedJoint::says))
             .text("to-sign", "To sign", 8, JointsPage::sign);
 
-    private static final TableSpec<BoltedJoint> JOINTS = bolts(TableSpec.<BoltedJoint>named("joints")
-                    .text("joint", "Joint", 26, BoltedJoint::says)
-                    .text("bolted", "What is bolted", 34, BoltedJoint::held)
-                    .text("because", "Note", 38, BoltedJoint::because))
+    private static final String IN_STAGES =
+            "In stages: each round goes over all bolts of the joint in its order before the next begins. An angle is counted"
+                    + " from the snug joint: mark head and part, and never go back to make up for turning too far.";
+
+    private JointsPage() {}
+
+    private static TableSpec<BoltedJoint> spec(KitFixings fixings) {
+        TableSpec<BoltedJoint> spec = bolts(TableSpec.<BoltedJoint>named("joints")
+                .text("joint", "Joint", 26, BoltedJoint::says)
+                .text("bolted", "What is bolted", 34, BoltedJoint::held)
+                .text("because", "Note", 38, BoltedJoint::because));
+        return inStages(spec, fixings)
             .text("torque-table", "Torque table", 24, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
             .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
             .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
             .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
             .text("to-sign", "To sign", 8, JointsPage::sign)
             .text("position", "Position", 24, joint -> joint.position().name().text());
+    }
 
-    private JointsPage() {}
+    /** No column where every joint is tightened in one go. */
+    static TableSpec<BoltedJoint> inStages(TableSpec<BoltedJoint> spec, KitFixings fixings) {
+        return staged(fixings) ? spec.text("stages", "In stages", 34, JointsPage::stages) : spec;
+    }
+
+    private static boolean staged(KitFixings fixings) {
+        return fixings.joints().stream().anyMatch(joint -> joint.stages().isPresent());
+    }
+
+    /** '20 Nm, 40 Nm, then 90°; order 1-3-2-4'. */
+    private static @Nullable String stages(BoltedJoint joint) {
+        JointFacts.Stages stages = joint.stages().orElse(null);
+        if (stages == null) {
+            return null;
+        }
+        String torques = stages.torquesNm().stream()
+                .map(torque -> Digits.plain(torque) + " Nm")
+                .collect(Collectors.joining(", "));
+        String angles = stages.anglesDegrees().stream()
+                .map(angle -> ", then " + Digits.plain(angle) + "°")
+                .collect(Collectors.joining());
+        String sequence = stages.sequence().stream().map(String::valueOf).collect(Collectors.joining("-"));
+        String order = stages.order() == null ? sequence : stages.order().english();
+        return torques + angles + (order.isEmpty() ? "" : "; order: " + order);
+    }
 
     static PageBuilder compose(KitFixings fixings, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Joints").landscape().footer(footer);
         page.title("Fixings by joint").add(KitReport.head(kit, "fixings")).add(figures("figures", fixings));
         FindingsTable.add(page, fixings.findings(), "en");
         page.heading("Joints").add(joints(fixings, kit.workshop())).note(TABLES).note(SELF_LOCKING);
+        if (staged(fixings)) {
+            page.note(IN_STAGES);
+        }
+        DocumentsTable.add(page, kit.bill().all().filter(item -> bolted(item, fixings)));
         CautionNotes.always(page, "fixings", kit.workshop(), "en");
         return page;
+    }
+
+    /** What stands where something is bolted. */
+    private static boolean bolted(Item item, KitFixings fixings) {
+        return fixings.joints().stream().anyMatch(joint -> joint.position().equals(item.position()));
     }
 
     static TableBuilder glance(KitFixings fixings) {
@@ -90,14 +135,15 @@ final class JointsPage {
 
     /** By fit stage. */
     private static TableBuilder joints(KitFixings fixings, Workshop workshop) {
-        TableBuilder table = JOINTS.empty();
+        TableSpec<BoltedJoint> spec = spec(fixings);
+        TableBuilder table = spec.empty();
         String stage = "";
         for (BoltedJoint joint : fixings.joints()) {
             if (!joint.position().stage().equals(stage)) {
                 stage = joint.position().stage();
                 table.group(stage, workshop.stageSays(stage, "en"));
             }
-            JOINTS.add(table, "", joint);
+            spec.add(table, "", joint);
         }
         return table;
     }

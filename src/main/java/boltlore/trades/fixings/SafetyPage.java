@@ -22,8 +22,12 @@ final class SafetyPage {
             "Preload at that torque and friction to VDI 2230; min. preload: divided by 1.8, the"
                     + " scatter of a torque wrench, or by the factor of the joint.";
 
-    private static final TableSpec<BoltedJoint> SIGNED = JointsPage.bolts(
-                    TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says))
+    private SafetyPage() {}
+
+    private static TableSpec<BoltedJoint> spec(KitFixings fixings) {
+        TableSpec<BoltedJoint> bolts = JointsPage.bolts(
+                TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says));
+        return JointsPage.inStages(bolts, fixings)
             .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom))
             .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint.preloadNewton()))
             .decimal("least-preload", "Min. preload", "kN", 1, joint -> kilonewton(joint.leastPreloadNewton()))
@@ -39,13 +43,12 @@ final class SafetyPage {
             .box(Column.tick("torqued", "Torqued"))
             .box(Column.blank("tool", "Tool number"))
             .box(Column.signature("signed", "Signature, date"));
-
-    private SafetyPage() {}
+    }
 
     static PageBuilder compose(KitFixings fixings, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Signed joints").landscape().footer(footer);
         page.title("Joints to sign for")
-                .add(SIGNED.of(
+                .add(spec(fixings).of(
                         fixings.joints().stream().filter(BoltedJoint::safety).toList()))
                 .note(PRELOAD);
         CautionNotes.always(page, "signed-joints", workshop, "en");

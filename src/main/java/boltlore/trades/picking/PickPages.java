@@ -1,6 +1,7 @@
 package boltlore.trades.picking;
 
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
 import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
@@ -13,6 +14,7 @@ import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.PickColumns.Handed;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -63,6 +65,7 @@ final class PickPages {
     TableBuilder walk(List<PickRow> rows) {
         TableSpec<PickRow> spec =
                 columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, PickPages::byStage);
+        or(spec, rows, PickRow::part);
         PickColumns.cautions(spec, 18, PickRow::cautions);
         spec.column(Column.blank("number", "Serial or lot"), row -> Cell.of(number(row)));
         return PickColumns.boxes(spec).of(rows);
@@ -73,6 +76,7 @@ final class PickPages {
         TableSpec<CoatedRow> spec = columns.<CoatedRow>of(
                         "from-coating", "Bin, once coated", false, coated -> Handed.of(coated.row()))
                 .text("stages", "For", 22, coated -> byStage(coated.row()));
+        or(spec, rows, coated -> coated.row().part());
         PickColumns.cautions(spec, 18, coated -> coated.row().cautions()).box(Column.blank("batch", "Batch"));
         TableBuilder table = PickColumns.boxes(spec).empty();
         String finish = "";
@@ -88,6 +92,13 @@ final class PickPages {
                 .landscape()
                 .add(table)
                 .signatures("Picked by", "Second count by");
+    }
+
+    /** What may be picked where a part is short; no column where nothing may. */
+    private <R> void or(TableSpec<R> spec, List<R> rows, Function<R, Part> part) {
+        if (rows.stream().anyMatch(row -> !part.apply(row).upkeep().alternates().isEmpty())) {
+            spec.text("or", "Or", 30, row -> Alternates.says(part.apply(row), kit.catalogue()));
+        }
     }
 
     /** What the order asks for beside the universal kit. */

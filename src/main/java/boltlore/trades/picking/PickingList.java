@@ -38,6 +38,12 @@ public record PickingList(
         return new PickingMaker(plan, bill).list();
     }
 
+    /** Whether some part may be picked in another's place. */
+    boolean hasAlternates() {
+        return Stream.concat(walk.stream(), fromCoating.stream().map(CoatedRow::row))
+                .anyMatch(row -> !row.part().upkeep().alternates().isEmpty());
+    }
+
     /** What somebody must decide or find out before the kit can be handed out whole. */
     Findings findings(KitInWork kit) {
         return Stream.of(

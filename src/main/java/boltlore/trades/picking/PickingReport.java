@@ -13,6 +13,7 @@ import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
+import boltlore.trades.DocumentsTable;
 import boltlore.trades.KitInWork;
 import java.math.BigDecimal;
 import java.util.Collection;
@@ -25,7 +26,10 @@ import java.util.stream.Collectors;
 final class PickingReport {
 
     private static final String HOW_TO = "Pick the count and the spares: one spare for each 20, or part of 20, small"
-            + " fixings of a bag. Write down what is short and go on; do not put another part in its place.";
+            + " fixings of a bag. Write down what is short and go on; do not put another part in its place";
+    private static final String NO_OTHER = HOW_TO + ".";
+    private static final String OR_OTHER =
+            HOW_TO + ", except what stands under 'Or': then cross out the number and write the other one beside it.";
     private static final Map<String, String> LEADS = Map.of("lift-two", "Two-person lift");
 
     private PickingReport() {}
@@ -80,7 +84,8 @@ final class PickingReport {
                 page.caution(lead(code), caution.says().english());
             }
         }
-        page.add(pages.walk(list.walk())).note(HOW_TO);
+        page.add(pages.walk(list.walk())).note(list.hasAlternates() ? OR_OTHER : NO_OTHER);
+        DocumentsTable.add(page, kit.bill().picked());
         FindingsTable.add(page, findings, "en");
         return page.signatures("Picked by", "Second count by");
     }

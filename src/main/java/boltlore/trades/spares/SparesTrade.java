@@ -225,6 +225,7 @@ public final class SparesTrade extends Trade {
             spec.add(table, "", spare);
         }
         page.add(table).note(COUNTED);
+        Superseded.add(page, kit);
         FindingsTable.add(page, findings, "en");
         CautionNotes.always(page, "service-spares", kit.workshop(), "en");
         return page;

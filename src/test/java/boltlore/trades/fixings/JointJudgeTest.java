@@ -187,4 +187,38 @@ class JointJudgeTest {
         assertThat(CountByWeight.count(BigDecimal.TEN, BigDecimal.TEN, BigDecimal.ONE))
                 .contains(0);
     }
+
+    /** 24.6 Nm for M8, 8.8 at friction 0.12, after VDI 2230: the figure of the published tables that the check values hold. */
+    @Test
+    void the_last_round_is_judged_as_any_torque_is() {
+        assertThat(Jointed.with("25").stages(List.of("10", "24.6"), List.of()).findings())
+                .isEmpty();
+        assertThat(Jointed.with("25").stages(List.of("24.6", "28"), List.of()).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.TORQUE_FAR_TOO_HIGH);
+        assertThat(Jointed.with("25").stages(List.of("5", "10"), List.of()).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.TORQUE_FAR_TOO_LOW);
+    }
+
+    @Test
+    void an_angle_is_left_to_the_engineer() {
+        Jointed turned = Jointed.with("25").stages(List.of("10"), List.of("45", "45"));
+
+        assertThat(says(turned))
+                .singleElement()
+                .asString()
+                .startsWith("Frame: 10 Nm, then 90° further.")
+                .endsWith("for the engineer's judgement.");
+        assertThat(turned.joint().preloadNewton()).isEmpty();
+    }
+
+    @Test
+    void a_sequence_numbers_as_many_bolts_as_there_are() {
+        assertThat(Jointed.with("25").bolts(4).stages(List.of("24.6"), List.of(), 1, 3, 2, 4).findings())
+                .isEmpty();
+        assertThat(Jointed.with("25").bolts(6).stages(List.of("24.6"), List.of(), 1, 3, 2, 4).findings())
+                .extracting(Finding::kind)
+                .containsExactly(FixingFinding.SEQUENCE_OF_OTHER_COUNT);
+    }
 }

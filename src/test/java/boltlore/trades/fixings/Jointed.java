@@ -26,6 +26,7 @@ final class Jointed {
     private JointFacts.@Nullable OwnTorque own;
     private JointFacts.@Nullable Slip slip;
     private JointFacts.@Nullable Bearing bearing;
+    private JointFacts.@Nullable Stages stages;
     private BigDecimal quantity = BigDecimal.ONE;
 
     private Jointed(Fixing fixing) {
@@ -83,6 +84,21 @@ final class Jointed {
         return this;
     }
 
+    /** Tightened to these torques in Nm one after the other, then on by these angles in degrees. */
+    Jointed stages(List<String> torquesNm, List<String> anglesDegrees, Integer... sequence) {
+        stages = new JointFacts.Stages(
+                torquesNm.stream().map(BigDecimal::new).toList(),
+                anglesDegrees.stream().map(BigDecimal::new).toList(),
+                null,
+                List.of(sequence));
+        return this;
+    }
+
+    Jointed bolts(int count) {
+        quantity = BigDecimal.valueOf(count);
+        return this;
+    }
+
     /** So many bolts, with a load in N across them; it holds 1.8 times that at least. */
     Jointed sheared(int bolts, String newton, String friction, int interfaces, boolean estimate) {
         quantity = BigDecimal.valueOf(bolts);
@@ -114,7 +130,7 @@ final class Jointed {
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
         JointFacts facts =
-                new JointFacts(position.name(), "", safety, clampMm, into, depthMm, null, own, null, slip, bearing);
+                new JointFacts(position.name(), "", safety, clampMm, into, depthMm, null, own, null, slip, bearing, stages);
         return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, with, facts);
     }
 }

@@ -160,4 +160,24 @@ class SparesTest {
                 .contains("belongs to people qualified for it and authorised by local law")
                 .contains("workshop's own value, check before use");
     }
+
+    @Test
+    void old_numbers_of_a_part_in_the_kit_are_listed_with_the_one_that_is_current() {
+        KitInWork kit = kit(
+                wears(24, null),
+                bought("PU-0").supersededBy("PU-1", true),
+                bought("PU-00").supersededBy("PU-0", false),
+                bought("LA-1"),
+                bought("LA-0").supersededBy("LA-1", true));
+
+        assertThat(text(listed(kit, "")))
+                .containsPattern("PU-0 +Part PU-0 +PU-1 +PU-1 +Part PU-1 +yes")
+                .containsPattern("PU-00 +Part PU-00 +PU-0 +PU-1 +Part PU-1 +no")
+                .doesNotContain("LA-0");
+    }
+
+    @Test
+    void nothing_is_said_of_old_numbers_where_there_are_none() {
+        assertThat(text(listed(kit(wears(24, null)), ""))).doesNotContain("Superseded");
+    }
 }

@@ -15,6 +15,7 @@ import boltlore.report.Formula;
 import boltlore.report.Kind;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.picking.Alternates;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.ItemCost;
 import boltlore.trades.costing.MinorUnit;
@@ -47,6 +48,9 @@ final class BillTable {
         what();
         figures();
         trade();
+        if (costed.rows().stream().anyMatch(row -> !part(row).upkeep().alternates().isEmpty())) {
+            spec.text("or", "Or", 20, row -> Alternates.says(part(row), costed.catalogue()));
+        }
     }
 
     static TableBuilder compose(CostedBill costed) {

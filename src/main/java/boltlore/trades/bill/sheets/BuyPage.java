@@ -4,7 +4,9 @@ import static boltlore.report.Formula.cell;
 import static boltlore.report.Formula.product;
 
 import boltlore.catalogue.Buying;
+import boltlore.catalogue.Offer;
 import boltlore.catalogue.Part;
+import boltlore.measure.Digits;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Kind;
@@ -17,6 +19,7 @@ import boltlore.trades.costing.Purchase;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +43,9 @@ final class BuyPage {
         this.purchases = Purchase.of(costed);
         what();
         amounts(new MinorUnit(costed.currency()));
+        if (purchases.stream().anyMatch(purchase -> !offers(purchase).isEmpty())) {
+            asked(costed.currency());
+        }
         toOrder(costed.bill().order().due());
     }
 
@@ -78,6 +84,34 @@ final class BuyPage {
                         Column.money("cost", "Cost", costed.currency()),
                         purchase -> Cell.of(
                                 product(cell("ordered"), cell("unitCost")).rounded(unit.digits()), purchase.cost()));
+    }
+
+    /** What the preferred supplier asks at this quantity, and who else may be asked. */
+    private void asked(Currency home) {
+        spec.text("offer", "Price asked", 22, purchase -> offers(purchase).stream()
+                        .findFirst()
+                        .map(offer -> price(offer, purchase, home))
+                        .orElse(null))
+                .text("fallback", "Else from", 34, purchase -> offers(purchase).stream()
+                        .skip(1)
+                        .findFirst()
+                        .map(offer -> offer.supplier() + ", " + offer.orderCode() + ": " + price(offer, purchase, home)
+                                + ", " + offer.leadDays() + " days")
+                        .orElse(null));
+    }
+
+    private static List<Offer> offers(Purchase purchase) {
+        Buying buying = purchase.part().buying();
+        return buying == null ? List.of() : buying.offers();
+    }
+
+    /** Of the kit's quantity, as the cost of the kit is reckoned: 'USD 14.20 from 10 = EUR 12.6786'. */
+    private static String price(Offer offer, Purchase purchase, Currency home) {
+        Offer.PriceBreak asked = offer.at(offer.toOrder(purchase.kitWithScrap()));
+        String cost = offer.currency() + " " + asked.cost().toPlainString() + " from " + Digits.plain(asked.from());
+        return offer.currency().equals(home)
+                ? cost
+                : cost + " = " + home + " " + asked.homeCost().toPlainString();
     }
 
     private void toOrder(@Nullable LocalDate due) {

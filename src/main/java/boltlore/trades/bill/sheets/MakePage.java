@@ -11,6 +11,7 @@ import boltlore.report.Column;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.DocumentsTable;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.Job;
 import boltlore.trades.picking.OnHold;
@@ -18,6 +19,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -121,6 +123,9 @@ final class MakePage {
         TableBuilder table = spec.empty();
         jobs.forEach(job -> spec.add(table, job.part().number().text(), job));
         table.total("all", "All parts").sum("minutes", Job.minutes(jobs));
-        return page.add(table).frozen(2).signatures("Released by", "Inspected by");
+        page.add(table).frozen(2);
+        Set<PartNumber> made = jobs.stream().map(job -> job.part().number()).collect(Collectors.toSet());
+        DocumentsTable.add(page, costed.bill().all().filter(item -> made.contains(item.part().number())));
+        return page.signatures("Released by", "Inspected by");
     }
 }

@@ -14,6 +14,8 @@ public enum CostingFinding implements Kind {
     DISCOUNT_ABOVE_AGREED(CHECK),
     DUE_DATE_TOO_SOON(CHECK),
     ORDER_BY_DATE_PAST(CHECK),
+    /** To check: what is paid for bought parts is converted by a rate that may have moved. */
+    BUYING_RATE_OLD(CHECK),
     /** To check: who quotes below the workshop's own margin answers for it before the customer has the price. */
     MARGIN_BELOW_TARGET(CHECK);
 

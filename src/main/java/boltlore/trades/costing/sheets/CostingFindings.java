@@ -1,5 +1,6 @@
 package boltlore.trades.costing.sheets;
 
+import static boltlore.trades.costing.sheets.CostingFinding.BUYING_RATE_OLD;
 import static boltlore.trades.costing.sheets.CostingFinding.DISCOUNT_ABOVE_AGREED;
 import static boltlore.trades.costing.sheets.CostingFinding.DUE_DATE_TOO_SOON;
 import static boltlore.trades.costing.sheets.CostingFinding.LOSS;
@@ -9,6 +10,7 @@ import static boltlore.trades.costing.sheets.CostingFinding.ORDER_BY_DATE_PAST;
 
 import boltlore.catalogue.Part;
 import boltlore.catalogue.PartnerTerms;
+import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Profit;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
@@ -16,6 +18,7 @@ import boltlore.findings.Kind;
 import boltlore.measure.Money;
 import boltlore.order.Order;
 import boltlore.trades.KitFinding;
+import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.path.Slot;
 import boltlore.trades.costing.path.Step;
@@ -27,9 +30,14 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Holds the price of an order against its full cost and what is agreed, and its lead time against the time there is. */
@@ -50,11 +58,34 @@ final class CostingFindings {
     static Findings find(OrderPricing pricing, LocalDate on) {
         CostingFindings findings = new CostingFindings();
         pricing.found().ifPresentOrElse(findings::price, () -> findings.noPrice(pricing));
+        findings.rates(pricing.costed(), on);
         Order order = pricing.costed().bill().order();
         if (order.due() != null) {
             findings.dates(pricing.path(), on, order.due());
         }
         return new Findings(findings.all);
+    }
+
+    /** The newest rate of a currency that preferred offers are in converts all of them. */
+    private void rates(CostedBill costed, LocalDate on) {
+        PriceBook prices = costed.catalogue().prices();
+        Map<Currency, List<String>> bought = costed.rows().stream()
+                .filter(row -> !row.insideBought())
+                .map(row -> row.item().part())
+                .filter(part -> part.buying() != null && !part.buying().offers().isEmpty())
+                .collect(Collectors.groupingBy(
+                        part -> Objects.requireNonNull(part.buying()).offers().get(0).currency(),
+                        () -> new TreeMap<>(Comparator.comparing(Currency::getCurrencyCode)),
+                        Collectors.collectingAndThen(
+                                Collectors.mapping(part -> part.number().text(), Collectors.toCollection(TreeSet::new)),
+                                List::copyOf)));
+        if (prices != null) {
+            bought.forEach((currency, parts) -> prices.newestRate(currency)
+                    .filter(rate -> !rate.holdsOn(on))
+                    .ifPresent(rate -> add(
+                            BUYING_RATE_OLD, currency.getCurrencyCode(), "currency", currency.getCurrencyCode(), "from",
+                            rate.date(), "on", on, "parts", parts)));
+        }
     }
 
     private void noPrice(OrderPricing pricing) {

@@ -1,0 +1,123 @@
+package boltlore.catalogue.json;
+
+import boltlore.catalogue.Offer;
+import boltlore.catalogue.PriceBook;
+import boltlore.json.CurrencyReading;
+import boltlore.json.ObjectReader;
+import boltlore.json.Range;
+import boltlore.json.TextShape;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Currency;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads what several suppliers ask for a part. */
+final class OfferReading {
+
+    /** Keys of a part that name one supplier, which stand inside offers where there are several. */
+    static final List<String> OF_ONE_SUPPLIER =
+            List.of("supplier", "orderCode", "packOf", "minimumOrder", "leadDays");
+
+    /** Decimals of the cost of one after conversion: a hundredth of the smallest coin. */
+    private static final int DECIMALS = 4;
+
+    /** The workshop's own currency, and what it is worth in others; null where nothing is known of that. */
+    record Money(Currency home, @Nullable PriceBook prices) {
+
+        /** Told of no currency while one of the rates could not be read, which may be just its. */
+        boolean knowsNoRate(Currency currency) {
+            boolean torn = prices != null
+                    && prices.rates().stream().anyMatch(rate -> rate.currency().equals(CurrencyReading.NONE));
+            return !torn && atHome(BigDecimal.ONE, currency).isEmpty();
+        }
+
+        /** By the newest rate; empty where there is none. */
+        Optional<BigDecimal> atHome(BigDecimal amount, Currency currency) {
+            return currency.equals(home)
+                    ? Optional.of(amount)
+                    : Optional.ofNullable(prices)
+                            .flatMap(known -> known.newestRate(currency))
+                            .map(rate -> amount.divide(rate.forOne(), DECIMALS, RoundingMode.HALF_UP));
+        }
+    }
+
+    private record Written(BigDecimal from, BigDecimal cost) {}
+
+    private final Reading reading;
+    private final Money money;
+
+    OfferReading(Reading reading, Money money) {
+        this.reading = reading;
+        this.money = money;
+    }
+
+    /** The preferred offer first; empty where the part names one supplier, or none. */
+    List<Offer> read(ObjectReader reader) {
+        List<Offer> offers = reader.findSomeObjects("offers", this::offer);
+        Set<String> codes = new HashSet<>();
+        for (Offer offer : offers) {
+            if (!codes.add(offer.supplier() + "\n" + offer.orderCode())) {
+                reader.faultAt(
+                        "offers",
+                        "'" + offer.orderCode() + "' of " + offer.supplier() + " a second time",
+                        "each offer once",
+                        "Put the quantities together under 'breaks'.");
+            }
+        }
+        return offers;
+    }
+
+    private Offer offer(ObjectReader reader) {
+        String supplier = reading.mentioned(reader, "supplier", Kind.SUPPLIER);
+        String orderCode = reader.text("orderCode", TextShape.LINE);
+        Currency written = CurrencyReading.find(reader, "currency");
+        Currency currency = written == null ? money.home() : written;
+        int leadDays = reader.whole("leadDays", 0, 3650);
+        BigDecimal packOf = reader.findDecimal("packOf", Range.POSITIVE);
+        BigDecimal minimum = reader.findDecimal("minimumOrder", Range.POSITIVE);
+        List<Written> breaks = reader.objects("breaks", OfferReading::priceBreak);
+        if (written != null && money.knowsNoRate(currency)) {
+            reader.faultAt(
+                    "currency",
+                    "'" + currency + "', of which there is no exchange rate",
+                    "the workshop's currency, or one with a rate in " + CatalogueFolder.PRICING,
+                    "Add one under 'rates'.");
+        }
+        rising(breaks, reader);
+        return new Offer(supplier, orderCode, currency, leadDays, packOf, minimum, atHome(breaks, currency));
+    }
+
+    private static Written priceBreak(ObjectReader reader) {
+        return new Written(reader.decimal("from", Range.POSITIVE), reader.decimal("cost", Range.NOT_NEGATIVE));
+    }
+
+    /** A stand-in where none could be read, so that an offer always has a price. */
+    private List<Offer.PriceBreak> atHome(List<Written> breaks, Currency currency) {
+        List<Written> some = breaks.isEmpty() ? List.of(new Written(BigDecimal.ONE, BigDecimal.ONE)) : breaks;
+        return some.stream()
+                .map(each -> new Offer.PriceBreak(
+                        each.from(),
+                        each.cost(),
+                        money.atHome(each.cost(), currency).orElse(each.cost())))
+                .toList();
+    }
+
+    private static void rising(List<Written> breaks, ObjectReader reader) {
+        Written before = null;
+        for (Written each : breaks) {
+            if (reader.sound() && before != null && each.from().compareTo(before.from()) <= 0) {
+                reader.faultAt(
+                        "breaks",
+                        "from " + each.from().toPlainString() + " after from "
+                                + before.from().toPlainString(),
+                        "quantities that rise from break to break",
+                        "Sort them.");
+            }
+            before = each;
+        }
+    }
+}
