@@ -47,6 +47,8 @@ final class House {
             trades: bill catalogue choices faults findings json measure order report resolution
             trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades
+            trades.driving: bill catalogue choices faults findings measure order report report.drawing trades
+                trades.weighing
             trades.picking: bill catalogue explanation faults findings measure order report resolution trades
             trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
             trades.coating: bill catalogue choices csv faults findings json measure order report report.drawing
@@ -82,8 +84,8 @@ final class House {
                 trades.cutting.packing
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing.quote
-                trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping trades.spares
-                trades.testing trades.weighing
+                trades.costing.sheets trades.cutting trades.driving trades.fixings trades.picking trades.shipping
+                trades.spares trades.testing trades.weighing
             cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
                 exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution

@@ -89,7 +89,8 @@ public final class Training {
                 List.of("check"),
                 List.of("orders", "stook-pickup"),
                 List.of("prove", "stook-pickup", "--within", "500ms"),
-                List.of("axle-loads", ORDER, "--out", out.resolve("loads")));
+                List.of("axle-loads", ORDER, "--out", out.resolve("loads")),
+                List.of("driving", ORDER, "--out", out.resolve("driving")));
     }
 
     private static String[] strings(List<Object> words) {

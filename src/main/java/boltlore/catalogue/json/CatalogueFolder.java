@@ -28,7 +28,14 @@ final class CatalogueFolder {
             List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, SHIPPING, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
     private static final List<String> FAMILY =
-            List.of("family.json", "companions.json", "weights.json", "electrics.json", "tests.json", "joints.json");
+            List.of(
+            "family.json",
+            "companions.json",
+            "weights.json",
+            "electrics.json",
+            "tests.json",
+            "joints.json",
+            "driving.json");
     private static final int DEEPEST = 8;
 
     private final Path folder;
@@ -89,7 +96,8 @@ final class CatalogueFolder {
                     "a JSON file that is no part of a catalogue",
                     String.join(", ", SINGLE)
                             + ", parts/….json, families/…/family.json, families/…/companions.json, families/…/weights.json,"
-                            + " families/…/electrics.json, families/…/tests.json, families/…/joints.json"
+                            + " families/…/electrics.json, families/…/tests.json, families/…/joints.json,"
+                            + " families/…/driving.json"
                             + " or families/…/kit/….json",
                     "Move or rename it."));
         }

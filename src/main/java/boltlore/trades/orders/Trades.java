@@ -7,6 +7,7 @@ import boltlore.trades.charging.ChargingTrade;
 import boltlore.trades.coating.CoatingTrade;
 import boltlore.trades.costing.sheets.CostingTrade;
 import boltlore.trades.cutting.CuttingTrade;
+import boltlore.trades.driving.DrivingTrade;
 import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.picking.PickingTrade;
 import boltlore.trades.shipping.ShippingTrade;
@@ -26,6 +27,7 @@ public final class Trades {
             new FixingsTrade(),
             new AxleLoadsTrade(),
             new ChargingTrade(),
+            new DrivingTrade(),
             new TestTrade(),
             new CostingTrade(),
             new ShippingTrade(),
