@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a family says about how its converted vehicle drives.
+ * What a family says about how its converted vehicle drives, and brakes.
  *
  * @param roadLoads exactly one belongs to an order
  * @param driveUnits exactly one of them is in a kit
@@ -18,10 +18,12 @@ public record Driving(
         List<DriveUnit> driveUnits,
         @Nullable Energy energy,
         List<Auxiliary> auxiliaries,
-        List<Promise> promises) {
+        List<Promise> promises,
+        Braking braking) {
 
     /** Of a family that says nothing about driving. */
-    public static final Driving NONE = new Driving(List.of(), List.of(), null, List.of(), List.of());
+    public static final Driving NONE = 
+            new Driving(List.of(), List.of(), null, List.of(), List.of(), Braking.NONE);
 
     /** The axle that is driven. */
     public enum Driven {

@@ -2,7 +2,6 @@ package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatedWhere;
-import boltlore.catalogue.Driving;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
@@ -39,7 +38,8 @@ final class SheetCautions {
         Map<String, Predicate<Catalogue>> sheets = new LinkedHashMap<>();
         each(sheets, family(family -> !family.electrics().equals(Electrics.NONE)), "charging", "high-voltage");
         each(sheets, family(family -> !family.electrics().inlets().isEmpty()), "inlet-loom");
-        each(sheets, family(family -> !family.driving().equals(Driving.NONE)), "driving");
+        each(sheets, family(family -> !family.driving().roadLoads().isEmpty()), "driving");
+        each(sheets, family(family -> !family.driving().braking().brakes().isEmpty()), "braking");
         each(sheets, family(family -> !family.joints().isEmpty()), "fixings", "signed-joints");
         each(sheets, family(SheetCautions::isWeighed), "weight-statement", "weighbridge");
         each(

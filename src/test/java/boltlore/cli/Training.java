@@ -90,7 +90,8 @@ public final class Training {
                 List.of("orders", "stook-pickup"),
                 List.of("prove", "stook-pickup", "--within", "500ms"),
                 List.of("axle-loads", ORDER, "--out", out.resolve("loads")),
-                List.of("driving", ORDER, "--out", out.resolve("driving")));
+                List.of("driving", ORDER, "--out", out.resolve("driving")),
+                List.of("braking", ORDER, "--out", out.resolve("braking")));
     }
 
     private static String[] strings(List<Object> words) {

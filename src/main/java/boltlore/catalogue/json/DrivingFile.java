@@ -39,7 +39,8 @@ final class DrivingFile {
                 reader.findObjects("driveUnits", this::driveUnit),
                 reader.findObject("energy", DrivingFile::energy).orElse(null),
                 reader.findObjects("auxiliaries", this::auxiliary),
-                reader.findObjects("promises", this::promise));
+                reader.findObjects("promises", this::promise),
+                new BrakesReading(overOptions).read(reader));
     }
 
     private RoadLoad roadLoad(ObjectReader reader) {

@@ -50,7 +50,7 @@ final class DrivingMaker {
     }
 
     private Drive drive() {
-        if (driving.equals(Driving.NONE)) {
+        if (driving.roadLoads().isEmpty()) {
             missing("driving.json");
             return new Drive(null, new Findings(missing));
         }

@@ -3,6 +3,7 @@ package boltlore.trades.orders;
 import boltlore.findings.Kind;
 import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
+import boltlore.trades.braking.BrakingTrade;
 import boltlore.trades.charging.ChargingTrade;
 import boltlore.trades.coating.CoatingTrade;
 import boltlore.trades.costing.sheets.CostingTrade;
@@ -28,6 +29,7 @@ public final class Trades {
             new AxleLoadsTrade(),
             new ChargingTrade(),
             new DrivingTrade(),
+            new BrakingTrade(),
             new TestTrade(),
             new CostingTrade(),
             new ShippingTrade(),
