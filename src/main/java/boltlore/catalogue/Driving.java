@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a family says about how its converted vehicle drives, and brakes.
+ * What a family says about how its converted vehicle drives, brakes and is cooled.
  *
  * @param roadLoads exactly one belongs to an order
  * @param driveUnits exactly one of them is in a kit
@@ -19,11 +19,12 @@ public record Driving(
         @Nullable Energy energy,
         List<Auxiliary> auxiliaries,
         List<Promise> promises,
-        Braking braking) {
+        Braking braking,
+        Cooling cooling) {
 
     /** Of a family that says nothing about driving. */
     public static final Driving NONE = 
-            new Driving(List.of(), List.of(), null, List.of(), List.of(), Braking.NONE);
+            new Driving(List.of(), List.of(), null, List.of(), List.of(), Braking.NONE, Cooling.NONE);
 
     /** The axle that is driven. */
     public enum Driven {

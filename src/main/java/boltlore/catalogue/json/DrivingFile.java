@@ -40,7 +40,8 @@ final class DrivingFile {
                 reader.findObject("energy", DrivingFile::energy).orElse(null),
                 reader.findObjects("auxiliaries", this::auxiliary),
                 reader.findObjects("promises", this::promise),
-                new BrakesReading(overOptions).read(reader));
+                new BrakesReading(overOptions).read(reader),
+                new CoolingReading(reading, overOptions).read(reader));
     }
 
     private RoadLoad roadLoad(ObjectReader reader) {

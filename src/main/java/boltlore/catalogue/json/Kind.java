@@ -48,6 +48,8 @@ enum Kind {
     FUSE("a fuse", TextShape.NAME, true),
     CABLE("a cable under 'cables' of electrics.json", TextShape.PART_NUMBER, true),
     BRANCH("a branch", TextShape.NAME, true),
+    COOLANT("a coolant", TextShape.NAME, true),
+    CIRCUIT("a circuit", TextShape.NAME, true),
     DRIVE_UNIT("a drive unit with its figures", TextShape.PART_NUMBER, true),
     INSTRUMENT("an instrument", TextShape.NAME, true),
     TEST_GROUP("a group of tests", TextShape.NAME, true),

@@ -8,10 +8,9 @@ import boltlore.findings.Severity;
 
 /** What a coolant circuit may lack. */
 public enum CoolingFinding implements Kind {
-    /** {circuit}, {what}, {least}, {flow}. */
+    /** The pump lifts less than the circuit takes at the least flow: {circuit}, {what}, {least}, {flow}, {takes}, {lifts}. */
     COOLANT_FLOW_LOW(STOP),
-    /** At the least flow the circuit takes more than the pump lifts: {circuit}, {flow}, {takes}, {lifts}. */
-    PUMP_HEAD_EXCEEDED(CHECK),
+
     /** {circuit}, {hottest}, {most}, {air}, {heat}. */
     COOLANT_TOO_HOT(CHECK);
 

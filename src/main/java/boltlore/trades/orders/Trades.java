@@ -6,6 +6,7 @@ import boltlore.trades.Trade;
 import boltlore.trades.braking.BrakingTrade;
 import boltlore.trades.charging.ChargingTrade;
 import boltlore.trades.coating.CoatingTrade;
+import boltlore.trades.cooling.CoolingTrade;
 import boltlore.trades.costing.sheets.CostingTrade;
 import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.driving.DrivingTrade;
@@ -30,6 +31,7 @@ public final class Trades {
             new ChargingTrade(),
             new DrivingTrade(),
             new BrakingTrade(),
+            new CoolingTrade(),
             new TestTrade(),
             new CostingTrade(),
             new ShippingTrade(),
