@@ -26,7 +26,44 @@ public record Family(
         Electrics electrics,
         EndOfLine endOfLine,
         List<JointFacts> joints,
-        Fits fits) {
+        Fits fits,
+        Driving driving) {
+
+    /** A family that says nothing about driving. */
+    public Family(
+            String name,
+            Wording says,
+            @Nullable Donor donor,
+            List<Option> options,
+            List<Limit> limits,
+            Map<String, FinishRule> finishes,
+            List<Pair> pairs,
+            List<Position> positions,
+            List<Companion> companions,
+            List<Accepted> accepted,
+            Weights weights,
+            Electrics electrics,
+            EndOfLine endOfLine,
+            List<JointFacts> joints,
+            Fits fits) {
+        this(
+                name,
+                says,
+                donor,
+                options,
+                limits,
+                finishes,
+                pairs,
+                positions,
+                companions,
+                accepted,
+                weights,
+                electrics,
+                endOfLine,
+                joints,
+                fits,
+                Driving.NONE);
+    }
 
     /** A family of which no finding has been accepted, and that says nothing about weights, high voltage, tests and joints. */
     public Family(

@@ -38,6 +38,9 @@ final class SheetCautions {
         Map<String, Predicate<Catalogue>> sheets = new LinkedHashMap<>();
         each(sheets, family(family -> !family.electrics().equals(Electrics.NONE)), "charging", "high-voltage");
         each(sheets, family(family -> !family.electrics().inlets().isEmpty()), "inlet-loom");
+        each(sheets, family(family -> !family.driving().roadLoads().isEmpty()), "driving");
+        each(sheets, family(family -> !family.driving().braking().brakes().isEmpty()), "braking");
+        each(sheets, family(family -> !family.driving().cooling().circuits().isEmpty()), "cooling");
         each(sheets, family(family -> !family.joints().isEmpty()), "fixings", "signed-joints");
         each(sheets, family(SheetCautions::isWeighed), "weight-statement", "weighbridge");
         each(

@@ -51,6 +51,10 @@ final class House {
                 resolution trades
             trades.weighing: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades trades.coating
+            trades.driving: bill catalogue choices faults findings measure order report report.drawing trades
+                trades.weighing
+            trades.cooling: bill catalogue choices faults findings measure order report trades
+            trades.braking: catalogue choices faults findings order report trades trades.weighing
             trades.costing.path: bill catalogue choices measure order resolution trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
             trades.costing.cost: bill catalogue choices measure order resolution trades.coating trades.costing
@@ -82,9 +86,9 @@ final class House {
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
                 trades.cutting.packing
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
-                report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing.quote
-                trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping trades.spares
-                trades.testing trades.weighing
+                report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
+                trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
+                trades.picking trades.shipping trades.spares trades.testing trades.weighing
             cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
                 exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution

@@ -89,7 +89,10 @@ public final class Training {
                 List.of("check"),
                 List.of("orders", "stook-pickup"),
                 List.of("prove", "stook-pickup", "--within", "500ms"),
-                List.of("axle-loads", ORDER, "--out", out.resolve("loads")));
+                List.of("axle-loads", ORDER, "--out", out.resolve("loads")),
+                List.of("driving", ORDER, "--out", out.resolve("driving")),
+                List.of("braking", ORDER, "--out", out.resolve("braking")),
+                List.of("cooling", ORDER, "--out", out.resolve("cooling")));
     }
 
     private static String[] strings(List<Object> words) {

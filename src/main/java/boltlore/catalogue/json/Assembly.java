@@ -110,7 +110,8 @@ final class Assembly {
                 file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily)::read),
                 file(folder + "tests.json", "tests", new TestsFile(inFamily)::read),
                 file(folder + "joints.json", "joints", new JointsFile(inFamily)::read),
-                file(folder + "fits.json", "fits", new FitsFile(inFamily)::read));
+                file(folder + "fits.json", "fits", new FitsFile(inFamily)::read),
+                file(folder + "driving.json", "driving", new DrivingFile(inFamily)::read));
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

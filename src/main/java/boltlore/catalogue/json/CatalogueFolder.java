@@ -34,7 +34,8 @@ final class CatalogueFolder {
             "electrics.json",
             "tests.json",
             "joints.json",
-            "fits.json");
+            "fits.json",
+            "driving.json");
     private static final int DEEPEST = 8;
 
     private final Path folder;
@@ -96,7 +97,8 @@ final class CatalogueFolder {
                     String.join(", ", SINGLE)
                             + ", parts/….json, families/…/family.json, families/…/companions.json, families/…/weights.json,"
                             + " families/…/electrics.json, families/…/tests.json, families/…/joints.json,"
-                            + " families/…/fits.json or families/…/kit/….json",
+                            + " families/…/fits.json, families/…/driving.json"
+                            + " or families/…/kit/….json",
                     "Move or rename it."));
         }
     }

@@ -3,10 +3,13 @@ package boltlore.trades.orders;
 import boltlore.findings.Kind;
 import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
+import boltlore.trades.braking.BrakingTrade;
 import boltlore.trades.charging.ChargingTrade;
 import boltlore.trades.coating.CoatingTrade;
+import boltlore.trades.cooling.CoolingTrade;
 import boltlore.trades.costing.sheets.CostingTrade;
 import boltlore.trades.cutting.CuttingTrade;
+import boltlore.trades.driving.DrivingTrade;
 import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.picking.PickingTrade;
 import boltlore.trades.shipping.ShippingTrade;
@@ -26,6 +29,9 @@ public final class Trades {
             new FixingsTrade(),
             new AxleLoadsTrade(),
             new ChargingTrade(),
+            new DrivingTrade(),
+            new BrakingTrade(),
+            new CoolingTrade(),
             new TestTrade(),
             new CostingTrade(),
             new ShippingTrade(),

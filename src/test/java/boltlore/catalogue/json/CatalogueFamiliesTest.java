@@ -73,6 +73,7 @@ class CatalogueFamiliesTest {
                 .remove("families/cart/family.json")
                 .remove("families/cart/companions.json")
                 .remove("families/cart/weights.json")
+                .remove("families/cart/driving.json")
                 .remove("families/cart/electrics.json")
                 .remove("families/cart/tests.json")
                 .remove("families/cart/joints.json")

@@ -1,0 +1,73 @@
+package boltlore.catalogue;
+
+import boltlore.measure.PositionName;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What a family says about its coolant circuits. */
+public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
+
+    /** Of a family that says nothing about cooling. */
+    public static final Cooling NONE = new Cooling(List.of(), List.of());
+
+    /**
+     * A coolant at the temperature that circuits are judged at.
+     *
+     * @param viscosityMpas dynamic viscosity in mPa s
+     * @param specificHeat in J/(kg K)
+     */
+    public record Coolant(
+            String name,
+            String says,
+            BigDecimal densityKgM3,
+            BigDecimal viscosityMpas,
+            BigDecimal specificHeat,
+            String source) {}
+
+    /** A point of a curve: pressure in kPa at a flow in l/min. */
+    public record FlowPoint(BigDecimal litresPerMin, BigDecimal kpa) {}
+
+    /** A hose of the kit, as long as the part at its position, or where it is sold by the metre, as much as the kit has. */
+    public record Hose(PositionName position, BigDecimal boreMm) {}
+
+    /**
+     * Bends, T-pieces, inlets and outlets of one bore.
+     *
+     * @param zeta loss of each in dynamic pressures
+     */
+    public record Fittings(String says, BigDecimal boreMm, BigDecimal zeta, int count) {}
+
+    /**
+     * Something that coolant flows through, of which the pressure drop at one flow is known; it goes with the flow's square.
+     *
+     * @param leastLitresPerMin flow that it needs; null where it needs none
+     */
+    public record Passage(String says, FlowPoint drop, @Nullable BigDecimal leastLitresPerMin) {}
+
+    /**
+     * A closed circuit of pump, hoses, what is cooled, and a radiator.
+     *
+     * @param pump curve by rising flow, from 0 to the flow at which it lifts nothing
+     * @param roughnessMm of the hoses' inside
+     * @param heatWatts to be carried off; null where it is what the drive unit loses while it gives its torque for hours
+     * @param radiatorWattsPerKelvin heat that the radiator gives off for each kelvin between coolant entering and air
+     * @param airC of the hottest day
+     * @param mostC that the coolant may reach where it leaves what is cooled
+     */
+    public record CoolantCircuit(
+            String name,
+            String says,
+            Condition when,
+            String coolant,
+            List<FlowPoint> pump,
+            BigDecimal roughnessMm,
+            List<Hose> hoses,
+            List<Fittings> fittings,
+            List<Passage> passages,
+            @Nullable BigDecimal heatWatts,
+            BigDecimal radiatorWattsPerKelvin,
+            BigDecimal airC,
+            BigDecimal mostC,
+            String source) {}
+}

@@ -1,0 +1,184 @@
+package boltlore.trades.braking;
+
+import boltlore.catalogue.Aboard;
+import boltlore.catalogue.Braking;
+import boltlore.catalogue.Braking.Brakes;
+import boltlore.catalogue.Braking.Vacuum;
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Station;
+import boltlore.choices.Conditions;
+import boltlore.faults.Outcome;
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
+import boltlore.report.Report;
+import boltlore.trades.KitFinding;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
+import boltlore.trades.Room;
+import boltlore.trades.Trade;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import boltlore.trades.weighing.AxleLoads;
+import boltlore.trades.weighing.AxleLoadsTrade;
+import boltlore.trades.weighing.CaseLoads;
+import boltlore.trades.weighing.LoadCase;
+import boltlore.trades.weighing.OnAxles;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Whether the brakes still suit the vehicle's new axle loads, and how long their vacuum lasts without the pump. */
+public final class BrakingTrade extends Trade {
+
+    private static final String TITLE = "Braking";
+
+    /**
+     * What can be said of one kit's brakes.
+     *
+     * @param balances one for each load case of the converted vehicle; empty where axle loads or brakes are not known
+     * @param reserve null where nothing is known of the vacuum
+     */
+    record Judged(List<AxleBalance> balances, @Nullable VacuumReserve reserve, Findings findings) {}
+
+    public BrakingTrade() {
+        super(
+                "braking",
+                Room.ENGINEERING,
+                "Calculate how front and rear axle share braking before one locks, and how long the vacuum lasts without"
+                        + " its pump, and write a braking sheet for each order.",
+                "For no order of these can brakes be judged.",
+                List.of(BrakingFinding.values()));
+    }
+
+    @Override
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
+        return Outcome.sound(kits.stream().map(BrakingTrade::work).toList());
+    }
+
+    private static TradeResult work(KitInWork kit) {
+        Judged judged = judge(kit);
+        return judged.balances().isEmpty() && judged.reserve() == null
+                ? new TradeResult(kit.order().name(), judged.findings(), List.of())
+                : TradeResult.of(kit, judged.findings(), () -> report(judged, kit));
+    }
+
+    static Judged judge(KitInWork kit) {
+        Braking braking = kit.family().driving().braking();
+        List<Finding> found = new ArrayList<>();
+        Brakes brakes = one(kit, "'brakes' in driving.json", braking.brakes(), Brakes::when, found);
+        Vacuum vacuum = one(kit, "'vacuums' in driving.json", braking.vacuums(), Vacuum::when, found);
+        List<AxleBalance> balances = brakes == null ? List.of() : balances(kit, brakes);
+        if (brakes != null && balances.isEmpty()) {
+            found.add(missing("'donor' with 'centreHeightMm' in family.json, or a station in weights.json,"));
+        }
+        balances.stream().flatMap(BrakingTrade::balance).forEach(found::add);
+        VacuumReserve reserve = vacuum == null ? null : new VacuumReserve(vacuum);
+        Stream.ofNullable(reserve).flatMap(BrakingTrade::reserve).forEach(found::add);
+        return new Judged(balances, reserve, new Findings(found));
+    }
+
+    private static <T> @Nullable T one(
+            KitInWork kit, String file, List<T> from, Function<T, Condition> when, List<Finding> found) {
+        List<T> held = from.stream()
+                .filter(each -> Conditions.holds(when.apply(each), kit.choices()))
+                .toList();
+        if (held.size() == 1) {
+            return held.get(0);
+        }
+        found.add(missing(file));
+        return null;
+    }
+
+    private static Finding missing(String file) {
+        return Finding.of(KitFinding.NOT_JUDGED, "braking", "trade", "Braking", "file", file);
+    }
+
+    /** In every load case of the converted vehicle; what goes aboard lifts the centre of gravity that the statement has. */
+    private static List<AxleBalance> balances(KitInWork kit, Brakes brakes) {
+        OnAxles onAxles = AxleLoadsTrade.weighing(kit).onAxles();
+        if (onAxles == null || onAxles.height() == null) {
+            return List.of();
+        }
+        double emptyMm = onAxles.height().afterMm().doubleValue();
+        double emptyKg = onAxles.converted().totalKg().doubleValue();
+        return onAxles.cases().stream()
+                .filter(each -> each.loadCase() != LoadCase.BEFORE)
+                .map(each -> {
+                    double moment = emptyKg * emptyMm + aboard(kit, each.loadCase(), emptyMm);
+                    return balance(each, moment / onAxles.chassis().wheelbaseMm(), brakes);
+                })
+                .toList();
+    }
+
+    private static AxleBalance balance(CaseLoads each, double momentOverBase, Brakes brakes) {
+        AxleLoads loads = each.loads();
+        return new AxleBalance(
+                each.loadCase(),
+                loads.frontKg().doubleValue(),
+                loads.rearKg().doubleValue(),
+                momentOverBase / loads.totalKg().doubleValue(),
+                brakes);
+    }
+
+    /** Sum of mass times height of who and what is aboard in that case; a height that nobody measured is the vehicle's. */
+    private static double aboard(KitInWork kit, LoadCase loadCase, double emptyMm) {
+        return kit.family().weights().aboard().stream()
+                .filter(each -> isIn(each.who(), loadCase))
+                .mapToDouble(each -> each.massKg().doubleValue() * height(each.at(), emptyMm))
+                .sum();
+    }
+
+    private static double height(Station at, double otherwise) {
+        return at.heightMm() == null ? otherwise : at.heightMm();
+    }
+
+    private static boolean isIn(Aboard.Who who, LoadCase loadCase) {
+        LoadCase first = switch (who) {
+            case DRIVER -> LoadCase.DRIVER;
+            case PASSENGER -> LoadCase.PASSENGERS;
+            case LUGGAGE -> LoadCase.LADEN;
+        };
+        return loadCase.compareTo(first) >= 0;
+    }
+
+    static Stream<Finding> balance(AxleBalance balance) {
+        double rate = balance.rearFirst();
+        return Double.isNaN(rate)
+                ? Stream.of()
+                : Stream.of(Finding.of(
+                        BrakingFinding.REAR_AXLE_LOCKS_FIRST,
+                        balance.loadCase().says(),
+                        "case",
+                        balance.loadCase().wording(),
+                        "rate",
+                        BigDecimal.valueOf(rate).setScale(2, RoundingMode.HALF_UP),
+                        "most",
+                        BigDecimal.valueOf(balance.lastRate())));
+    }
+
+    static Stream<Finding> reserve(VacuumReserve reserve) {
+        return reserve.helped() >= reserve.vacuum().applications()
+                ? Stream.of()
+                : Stream.of(Finding.of(
+                        BrakingFinding.VACUUM_RESERVE_SHORT,
+                        "vacuum",
+                        "helped",
+                        reserve.helped(),
+                        "wanted",
+                        reserve.vacuum().applications(),
+                        "least",
+                        reserve.vacuum().leastKpa()));
+    }
+
+    private static Report report(Judged judged, KitInWork kit) {
+        return KitReport.begin(kit, "braking", TITLE)
+                .found(judged.findings())
+                .glance(BrakingPage.cases(judged).build())
+                .page(BrakingPage.compose(judged, kit, KitReport.footer(kit, TITLE)))
+                .build();
+    }
+}

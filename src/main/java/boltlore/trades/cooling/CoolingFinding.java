@@ -1,0 +1,32 @@
+package boltlore.trades.cooling;
+
+import static boltlore.findings.Severity.CHECK;
+import static boltlore.findings.Severity.STOP;
+
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
+
+/** What a coolant circuit may lack. */
+public enum CoolingFinding implements Kind {
+    /** The pump lifts less than the circuit takes at the least flow: {circuit}, {what}, {least}, {flow}, {takes}, {lifts}. */
+    COOLANT_FLOW_LOW(STOP),
+
+    /** {circuit}, {hottest}, {most}, {air}, {heat}. */
+    COOLANT_TOO_HOT(CHECK);
+
+    private final Severity severity;
+
+    CoolingFinding(Severity severity) {
+        this.severity = severity;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String room() {
+        return "cooling";
+    }
+}

@@ -1,0 +1,76 @@
+package boltlore.trades.cooling;
+
+import boltlore.catalogue.Cooling.Passage;
+import boltlore.findings.Findings;
+import boltlore.report.CautionNotes;
+import boltlore.report.FindingsTable;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
+import boltlore.trades.cooling.CircuitFlow.Drop;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+
+/** The one page: each circuit's flow and temperature, and where its pressure goes. */
+final class CoolingPage {
+
+    private static final String FORMULAS = "Flow: where the pump lifts what the circuit takes. Hoses after Darcy and Weisbach,"
+            + " friction after Haaland, laminar below a Reynolds number of 2300; fittings by dynamic pressures; passages by"
+            + " the square of the flow. Rise: heat / (flow × density × specific heat). Hottest: air of the hottest day and"
+            + " heat over the radiator's W/K. First estimates for the engineer's judgement: measure flow and temperature on"
+            + " the finished vehicle.";
+
+    private CoolingPage() {}
+
+    static PageBuilder compose(List<CircuitFlow> circuits, Findings findings, KitInWork kit, String footer) {
+        PageBuilder page = Page.named("Cooling").landscape().footer(footer);
+        page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
+        page.heading("Flow and temperature").add(circuits(circuits));
+        page.heading("Where the pressure goes").add(drops(circuits)).note(FORMULAS);
+        circuits.forEach(flow -> page.note(flow.circuit().says() + ": " + flow.circuit().source()));
+        circuits.stream()
+                .map(CircuitFlow::coolant)
+                .distinct()
+                .forEach(coolant -> page.note(coolant.says() + ": " + coolant.source()));
+        FindingsTable.add(page, findings, "en");
+        CautionNotes.always(page, "cooling", kit.workshop(), "en");
+        return page.signatures("Checked by");
+    }
+
+    static TableBuilder circuits(List<CircuitFlow> circuits) {
+        return TableSpec.<CircuitFlow>named("circuits")
+                .text("circuit", "Circuit", 34, flow -> flow.circuit().says())
+                .decimal("flow", "Flow", "l/min", 1, flow -> number(flow.litresPerMin()))
+                .decimal("least", "At least", "l/min", 1, flow -> flow.thirstiest()
+                        .map(Passage::leastLitresPerMin)
+                        .orElse(null))
+                .decimal("pressure", "Pump lifts", "kPa", 1, flow -> number(flow.pumpKpa(flow.litresPerMin())))
+                .decimal("heat", "Heat", "W", 0, flow -> number(flow.heatWatts()))
+                .decimal("rise", "Rise", "K", 1, flow -> number(flow.rise(flow.litresPerMin())))
+                .decimal("air", "Air", "°C", 0, flow -> flow.circuit().airC())
+                .decimal("hottest", "Hottest", "°C", 1, flow -> number(flow.hottest()))
+                .decimal("most", "At most", "°C", 0, flow -> flow.circuit().mostC())
+                .code("name", flow -> flow.circuit().name())
+                .of(circuits);
+    }
+
+    private static TableBuilder drops(List<CircuitFlow> circuits) {
+        TableSpec<Drop> spec = TableSpec.<Drop>named("drops")
+                .text("part", "Part of the circuit", 60, Drop::says)
+                .decimal("drop", "Pressure drop", "kPa", 2, drop -> number(drop.kpa()));
+        TableBuilder table = spec.empty();
+        for (CircuitFlow flow : circuits) {
+            table.group(flow.circuit().name(), flow.circuit().says());
+            flow.drops(flow.litresPerMin()).forEach(drop -> spec.add(table, "", drop));
+        }
+        return table;
+    }
+
+    private static BigDecimal number(double figure) {
+        return BigDecimal.valueOf(figure).round(new MathContext(6));
+    }
+}

@@ -1,0 +1,192 @@
+package boltlore.trades.cooling;
+
+import boltlore.bill.Item;
+import boltlore.catalogue.Cooling;
+import boltlore.catalogue.Cooling.Coolant;
+import boltlore.catalogue.Cooling.CoolantCircuit;
+import boltlore.catalogue.Cooling.Hose;
+import boltlore.catalogue.Driving.DriveUnit;
+import boltlore.catalogue.Part;
+import boltlore.choices.Conditions;
+import boltlore.faults.Outcome;
+import boltlore.findings.Finding;
+import boltlore.findings.Findings;
+import boltlore.report.Report;
+import boltlore.trades.KitFinding;
+import boltlore.trades.KitInWork;
+import boltlore.trades.KitReport;
+import boltlore.trades.Room;
+import boltlore.trades.Trade;
+import boltlore.trades.TradeOption.Given;
+import boltlore.trades.TradeResult;
+import boltlore.trades.cooling.CircuitFlow.LaidHose;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Whether each coolant circuit of a kit carries off its heat. */
+public final class CoolingTrade extends Trade {
+
+    private static final String TITLE = "Cooling";
+    private static final double RPM = 60 / (2 * StrictMath.PI);
+    private static final double PERCENT = 100;
+    private static final BigDecimal MM_IN_M = BigDecimal.valueOf(1000);
+
+    public CoolingTrade() {
+        super(
+                "cooling",
+                Room.ENGINEERING,
+                "Calculate the flow of each coolant circuit from its pump and hoses, and how warm it gets, and write a"
+                        + " cooling sheet for each order.",
+                "For no order of these can cooling be calculated.",
+                List.of(CoolingFinding.values()));
+    }
+
+    @Override
+    public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
+        return Outcome.sound(kits.stream().map(CoolingTrade::work).toList());
+    }
+
+    private static TradeResult work(KitInWork kit) {
+        List<Finding> found = new ArrayList<>();
+        List<CircuitFlow> circuits = circuits(kit, found);
+        circuits.stream().flatMap(CoolingTrade::judge).forEach(found::add);
+        Findings findings = new Findings(found);
+        return circuits.isEmpty()
+                ? new TradeResult(kit.order().name(), findings, List.of())
+                : TradeResult.of(kit, findings, () -> report(circuits, findings, kit));
+    }
+
+    /** The circuits of this order; what cannot be judged is found missing. */
+    static List<CircuitFlow> circuits(KitInWork kit, List<Finding> missing) {
+        Cooling cooling = kit.family().driving().cooling();
+        List<CoolantCircuit> held = cooling.circuits().stream()
+                .filter(each -> Conditions.holds(each.when(), kit.choices()))
+                .toList();
+        if (held.isEmpty()) {
+            missing.add(missing("'circuits' in driving.json"));
+        }
+        List<CircuitFlow> circuits = new ArrayList<>();
+        for (CoolantCircuit circuit : held) {
+            Optional<Double> heat = heatWatts(circuit, kit);
+            Optional<Coolant> coolant = cooling.coolants().stream()
+                    .filter(each -> each.name().equals(circuit.coolant()))
+                    .findFirst();
+            if (heat.isPresent() && coolant.isPresent()) {
+                List<LaidHose> hoses = circuit.hoses().stream()
+                        .flatMap(hose -> laid(hose, kit))
+                        .toList();
+                circuits.add(new CircuitFlow(circuit, coolant.get(), hoses, heat.get()));
+            } else {
+                missing.add(missing("'driveUnits' in driving.json"));
+            }
+        }
+        return circuits;
+    }
+
+    private static Finding missing(String file) {
+        return Finding.of(KitFinding.NOT_JUDGED, "cooling", "trade", "Cooling", "file", file);
+    }
+
+    /** What stands in the data, or else what motor and inverter lose at their greatest power for hours. */
+    private static Optional<Double> heatWatts(CoolantCircuit circuit, KitInWork kit) {
+        return circuit.heatWatts() != null
+                ? Optional.of(circuit.heatWatts().doubleValue())
+                : kit.family().driving().driveUnits().stream()
+                        .filter(each -> kit.bill().quantities().containsKey(each.part()))
+                        .findFirst()
+                        .map(CoolingTrade::lossWatts);
+    }
+
+    /** Greatest torque × speed, times 1/η − 1. */
+    static double lossWatts(DriveUnit unit) {
+        double most = unit.curve().stream()
+                .mapToDouble(point -> point.continuousNm().doubleValue() * point.rpm() / RPM)
+                .max()
+                .orElse(0);
+        return most * (PERCENT / unit.motorPercent().doubleValue() - 1);
+    }
+
+    private static Stream<LaidHose> laid(Hose hose, KitInWork kit) {
+        return kit.bill().items().stream()
+                .filter(item -> item.position().name().equals(hose.position()))
+                .flatMap(item -> lengthMm(item)
+                        .map(length -> new LaidHose(
+                                item.part().name().english(),
+                                length.doubleValue(),
+                                hose.boreMm().doubleValue()))
+                        .stream());
+    }
+
+    /** Of a cut hose its own length, of one by the metre as much as the kit has; clips have none. */
+    private static Optional<BigDecimal> lengthMm(Item item) {
+        Part part = item.part();
+        if (part.lengthMm() != null) {
+            return Optional.of(BigDecimal.valueOf(part.lengthMm()).multiply(item.quantity()));
+        }
+        return part.unit().equals("m") ? Optional.of(item.quantity().multiply(MM_IN_M)) : Optional.empty();
+    }
+
+    static Stream<Finding> judge(CircuitFlow flow) {
+        return Stream.concat(least(flow).stream(), warm(flow).stream());
+    }
+
+    private static Optional<Finding> least(CircuitFlow flow) {
+        double litres = flow.litresPerMin();
+        return flow.thirstiest()
+                .filter(passage -> litres < least(passage))
+                .map(passage -> Finding.of(
+                        CoolingFinding.COOLANT_FLOW_LOW,
+                        flow.circuit().name(),
+                        "circuit",
+                        flow.circuit().says(),
+                        "what",
+                        passage.says(),
+                        "least",
+                        passage.leastLitresPerMin(),
+                        "flow",
+                        rounded(litres, RoundingMode.FLOOR),
+                        "takes",
+                        rounded(flow.circuitKpa(least(passage)), RoundingMode.CEILING),
+                        "lifts",
+                        rounded(flow.pumpKpa(least(passage)), RoundingMode.FLOOR)));
+    }
+
+    private static double least(Cooling.Passage passage) {
+        return passage.leastLitresPerMin() == null ? 0 : passage.leastLitresPerMin().doubleValue();
+    }
+
+    private static Optional<Finding> warm(CircuitFlow flow) {
+        double hottest = flow.hottest();
+        return hottest <= flow.circuit().mostC().doubleValue()
+                ? Optional.empty()
+                : Optional.of(Finding.of(
+                        CoolingFinding.COOLANT_TOO_HOT,
+                        flow.circuit().name(),
+                        "circuit",
+                        flow.circuit().says(),
+                        "hottest",
+                        rounded(hottest, RoundingMode.CEILING),
+                        "most",
+                        flow.circuit().mostC(),
+                        "air",
+                        flow.circuit().airC(),
+                        "heat",
+                        BigDecimal.valueOf(flow.heatWatts()).setScale(0, RoundingMode.HALF_UP)));
+    }
+
+    private static BigDecimal rounded(double number, RoundingMode towards) {
+        return BigDecimal.valueOf(number).setScale(1, towards);
+    }
+
+    private static Report report(List<CircuitFlow> circuits, Findings findings, KitInWork kit) {
+        return KitReport.begin(kit, "cooling", TITLE)
+                .found(findings)
+                .glance(CoolingPage.circuits(circuits).build())
+                .page(CoolingPage.compose(circuits, findings, kit, KitReport.footer(kit, TITLE)))
+                .build();
+    }
+}
