@@ -13,7 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param leastFrontPercent share of the mass that the workshop wants on the front axle at least; null where it sets none
  */
 public record Donor(
-        Chassis usual, Map<String, Chassis> eras, @Nullable BigDecimal leastFrontPercent, @Nullable BigDecimal engineKw) {
+        Chassis usual,
+        Map<String, Chassis> eras,
+        @Nullable BigDecimal leastFrontPercent,
+        @Nullable BigDecimal engineKw) {
 
     /** Of an engine that nobody has told of. */
     public Donor(Chassis usual, Map<String, Chassis> eras, @Nullable BigDecimal leastFrontPercent) {

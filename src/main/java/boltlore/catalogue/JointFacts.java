@@ -48,7 +48,7 @@ public record JointFacts(
             @Nullable BigDecimal tighteningFactor,
             @Nullable Slip slip,
             @Nullable Bearing bearing) {
-        this(position, joint, safety, clampMm, into, depthMm, torque, tighteningFactor, slip, bearing, null);
+        this(position, joint, safety, clampMm, into, depthMm, null, torque, tighteningFactor, slip, bearing, null);
     }
 
     /**

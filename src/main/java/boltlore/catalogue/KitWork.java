@@ -11,7 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param stages minutes for each position of these fit stages
  * @param perHour what an hour of it costs without overhead, or null: as every operation without a rate of its own
  */
-public record KitWork(BigDecimal positionMin, Map<String, BigDecimal> stages, @Nullable BigDecimal perHour) {
+public record KitWork(
+        BigDecimal positionMin,
+        Map<String, BigDecimal> stages,
+        @Nullable BigDecimal perHour) {
 
     /** Of a workshop that has not told. */
     public static final KitWork NONE = new KitWork(BigDecimal.ZERO, Map.of(), null);

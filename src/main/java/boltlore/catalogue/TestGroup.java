@@ -1,7 +1,7 @@
 package boltlore.catalogue;
 
-import java.math.BigDecimal;
 import boltlore.measure.Wording;
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -15,6 +15,9 @@ public record UsualCrate(String stage, String bag, String crate, int count) {
     /** Whether that position's parts lie in it. */
     public boolean takes(Position position, Collection<String> ownCrates) {
         boolean here = stage.isEmpty() || position.stage().equals(stage);
-        return here && (bag.isEmpty() ? !ownCrates.contains(position.bag()) : position.bag().equals(bag));
+        return here
+                && (bag.isEmpty()
+                        ? !ownCrates.contains(position.bag())
+                        : position.bag().equals(bag));
     }
 }

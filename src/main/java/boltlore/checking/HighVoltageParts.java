@@ -35,10 +35,14 @@ final class HighVoltageParts {
     static Map<PartNumber, String> in(Catalogue catalogue) {
         HighVoltageParts found = new HighVoltageParts();
         catalogue.parts().values().stream()
-                .filter(part -> part.ports().stream().anyMatch(Port::highVoltage))
+                .filter(part -> !part.connectors().isEmpty())
                 .map(Part::number)
                 .forEach(part -> found.because.putIfAbsent(part, "it has high-voltage connectors"));
         catalogue.families().values().forEach(found::add);
+        catalogue.parts().values().stream()
+                .filter(part -> part.ports().stream().anyMatch(Port::highVoltage))
+                .map(Part::number)
+                .forEach(part -> found.because.putIfAbsent(part, "it has high-voltage ports"));
         return found.because;
     }
 

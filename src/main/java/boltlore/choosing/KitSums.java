@@ -1,7 +1,5 @@
 package boltlore.choosing;
 
-import boltlore.trades.costing.cost.KitTask;
-import boltlore.logic.KitConditions;
 import boltlore.bill.Costs;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
@@ -13,11 +11,13 @@ import boltlore.catalogue.PriceBook;
 import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.logic.Deadline;
+import boltlore.logic.KitConditions;
 import boltlore.logic.PartConditions;
 import boltlore.logic.Term;
 import boltlore.trades.coating.CoatingCost;
 import boltlore.trades.costing.MinorUnit;
 import boltlore.trades.costing.cost.ClearanceShares;
+import boltlore.trades.costing.cost.KitTask;
 import boltlore.trades.costing.cost.PartCosting;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -102,9 +102,7 @@ final class KitSums {
 
     private BigDecimal coating(Part part, String finish) {
         Finish known = catalogue.finishes().get(finish);
-        return known == null
-                ? BigDecimal.ZERO
-                : CoatingCost.compute(part, known, catalogue);
+        return known == null ? BigDecimal.ZERO : CoatingCost.compute(part, known, catalogue);
     }
 
     /** Once for each kit that holds goods of that supplier. */

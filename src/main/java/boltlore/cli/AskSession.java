@@ -108,7 +108,9 @@ final class AskSession {
         Option option = asking.option();
         if (line.indexOf('\u001B') >= 0) {
             screen.wrapped(0, "Arrow keys are not read here; 'back' goes back, '?' lists what can be said.");
-        } else if (option != null && option.group() == null && option.value(line).isPresent()) {
+        } else if (option != null
+                && option.group() == null
+                && option.value(line).isPresent()) {
             answer(new Choice(option.name(), line));
         } else if (!talked(asking, said[0], rest)) {
             answered(asking, line);
@@ -146,7 +148,9 @@ final class AskSession {
         } else if (line.isEmpty()) {
             screen.wrapped(0, AskCommand.SHORT_HELP);
         } else if (option != null && line.equals("later")) {
-            List<Option> later = option.group() == null ? List.of(option) : several(option.group()).answers();
+            List<Option> later = option.group() == null
+                    ? List.of(option)
+                    : several(option.group()).answers();
             later.forEach(asked.interview()::putOff);
             again = null;
         } else if (option != null && line.equals("default")) {
@@ -175,9 +179,7 @@ final class AskSession {
             screen.wrapped(2, card().foot(asked.choices()));
         } else {
             screen.wrapped(
-                    2,
-                    words.contradiction(
-                            asked.choosing().chooser().conflict(sound.value(), asked.importance())));
+                    2, words.contradiction(asked.choosing().chooser().conflict(sound.value(), asked.importance())));
         }
     }
 

@@ -62,7 +62,8 @@ class PriceCommandTest {
     @Test
     void a_smaller_oven_is_paid_for_and_waited_for() throws IOException {
         Path catalogue = ChangedCatalogue.in(
-                folder, "workshop/coating.json",
+                folder,
+                "workshop/coating.json",
                 "\"length\": 2600, \"width\": 1400, \"height\": 1600",
                 "\"length\": 300, \"width\": 300, \"height\": 300");
         JsonNode before =

@@ -99,7 +99,8 @@ class ShipCommandTest {
         Ran ran = boltlore("ship", FIRST, "--by", "air", "--to", "US", "--out", out());
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("Stop, ship: package too heavy by air: By air (ICAO Technical Instructions 2025-2026) crate 4 may hold 35 kg");
+                .contains(
+                        "Stop, ship: package too heavy by air: By air (ICAO Technical Instructions 2025-2026) crate 4 may hold 35 kg");
         assertThat(boltlore("ship", FIRST, "--by", "sea", "--to", "US", "--out", out())
                         .exit())
                 .isZero();

@@ -1,6 +1,5 @@
 package boltlore.catalogue.json;
 
-import java.math.BigDecimal;
 import boltlore.catalogue.Booth;
 import boltlore.catalogue.BoothWork;
 import boltlore.catalogue.ChangeOvers;
@@ -17,6 +16,7 @@ import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import java.math.BigDecimal;
 
 /** coating.json: ovens, booths, outside coaters, masks and powders. */
 final class CoatingFile {

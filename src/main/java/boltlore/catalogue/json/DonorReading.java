@@ -34,8 +34,7 @@ final class DonorReading {
                 new Chassis(1, null, null, null, loads.front(), loads.rear(), limits.front(), limits.rear(), KG.most()),
                 reader.decimal("grossKg", KG));
         BigDecimal leastFrontPercent = reader.findDecimal("minFrontPercent", PERCENT);
-        Donor donor = new Donor(
-                usual, eras(reader, usual), leastFrontPercent, reader.findDecimal("engineKw", KW));
+        Donor donor = new Donor(usual, eras(reader, usual), leastFrontPercent, reader.findDecimal("engineKw", KW));
         // What could not be read is not compared with stations and masses elsewhere.
         return reader.sound() ? reading.sources().put(donor, reader.spot()) : donor;
     }

@@ -1,15 +1,15 @@
 package boltlore.catalogue.json;
 
-import java.math.BigDecimal;
-import boltlore.json.Allowed;
-import boltlore.catalogue.MarketCondition;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Market;
+import boltlore.catalogue.MarketCondition;
 import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.Supply;
+import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,7 +24,9 @@ final class MarketsFile {
     private static final Range TOLERANCE_PERCENT = Range.between(0, 10);
 
     private static final Range POWER_PERCENT = Range.above(0, 1_000);
-    private static final Allowed<MarketCondition.Judge> JUDGES = Allowed.of(MarketCondition.Judge.values(), judge -> judge.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    private static final Allowed<MarketCondition.Judge> JUDGES = Allowed.of(
+            MarketCondition.Judge.values(),
+            judge -> judge.name().toLowerCase(Locale.ROOT).replace('_', '-'));
 
     private final Reading reading;
     private final FactsReading facts;
@@ -82,7 +84,9 @@ final class MarketsFile {
         boolean percent = condition.leastPercent() != null || condition.mostPercent() != null;
         if (percent != (condition.judge() == MarketCondition.Judge.POWER)) {
             reader.fault(
-                    percent ? "a share of power in a condition on something else" : "a condition on power without a share",
+                    percent
+                            ? "a share of power in a condition on something else"
+                            : "a condition on power without a share",
                     "'minPercent', 'maxPercent' or both with 'power' alone",
                     "");
         }

@@ -1,7 +1,5 @@
 package boltlore.catalogue.json;
 
-import java.math.BigDecimal;
-import boltlore.catalogue.UsualCrate;
 import boltlore.catalogue.Consignor;
 import boltlore.catalogue.CrateType;
 import boltlore.catalogue.EnvelopeMm;
@@ -10,12 +8,14 @@ import boltlore.catalogue.OwnCrate;
 import boltlore.catalogue.RatedMotor;
 import boltlore.catalogue.ShippedBattery;
 import boltlore.catalogue.Shipping;
+import boltlore.catalogue.UsualCrate;
 import boltlore.catalogue.Wood;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
 import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;

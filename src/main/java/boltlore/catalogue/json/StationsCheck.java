@@ -1,21 +1,21 @@
 package boltlore.catalogue.json;
 
-import java.util.Map;
-import boltlore.measure.PartNumber;
-import boltlore.catalogue.Part;
 import boltlore.catalogue.Aboard;
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.Donor;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Part;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Role;
 import boltlore.catalogue.Station;
 import boltlore.catalogue.Weights;
 import boltlore.faults.Nearest;
+import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Stations lie in the car, eras are eras of the family, and no more comes off than there is. */

@@ -1,7 +1,5 @@
 package boltlore.catalogue.json;
 
-import java.math.BigDecimal;
-import boltlore.measure.PartNumber;
 import boltlore.catalogue.Aboard;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Station;
@@ -9,7 +7,9 @@ import boltlore.catalogue.Weights;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,8 +56,7 @@ final class WeightsFile {
                 each -> concentrates.put(
                         reading.sources()
                                 .put(
-                                        new PartNumber(
-                                                reading.namedOnce(each, "part", Kind.CONCENTRATE, Kind.PART)),
+                                        new PartNumber(reading.namedOnce(each, "part", Kind.CONCENTRATE, Kind.PART)),
                                         each.spot("part")),
                         each.decimal("percent", SHARE)));
         return new Weights(

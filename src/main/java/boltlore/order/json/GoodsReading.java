@@ -16,8 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class GoodsReading {
 
     private static final KeyRule NONE_OR_MARKED = new KeyRule.OneWay("none", "un");
-    private static final List<String> OF_A_BATTERY =
-            List.of("strongCase", "smallRun", "testSummary", "chargePercent");
+    private static final List<String> OF_A_BATTERY = List.of("strongCase", "smallRun", "testSummary", "chargePercent");
     private static final List<KeyRule> ONLY_OF_MARKED = List.of(
             new KeyRule.Needs("class", "un"),
             new KeyRule.Needs("wattHours", "un"),
@@ -75,7 +74,9 @@ final class GoodsReading {
                     "dangerous goods (" + goods.transport().un() + ") without 'massKg'",
                     "the mass of one, on which points and crates rest",
                     "Add 'massKg'.");
-        } else if (goods.netKg() != null && extra.massKg() != null && goods.netKg().compareTo(extra.massKg()) > 0) {
+        } else if (goods.netKg() != null
+                && extra.massKg() != null
+                && goods.netKg().compareTo(extra.massKg()) > 0) {
             reader.fault(
                     "'netKg' above 'massKg'",
                     "at most the mass of one, " + extra.massKg().toPlainString() + " kg",

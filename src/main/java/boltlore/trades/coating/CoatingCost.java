@@ -1,11 +1,10 @@
 package boltlore.trades.coating;
 
-import java.util.Optional;
-import boltlore.catalogue.Coater;
-import boltlore.catalogue.Catalogue;
-import boltlore.bill.Masses;
 import boltlore.bill.Item;
+import boltlore.bill.Masses;
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatedWhere;
+import boltlore.catalogue.Coater;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.Finish;
@@ -15,6 +14,7 @@ import boltlore.catalogue.Powder;
 import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.TooLarge;
 import java.math.BigDecimal;
+import java.util.Optional;
 
 /** What coating costs, in the workshop's currency, unrounded. */
 public final class CoatingCost {
@@ -65,9 +65,9 @@ public final class CoatingCost {
     }
 
     /** Who is named for a piece that does not go into the own oven that its finish is cured in. */
-    private static Optional<TooLarge> takenOut(
-            CoatingSpec coat, Finish finish, CoatingShop shop, BigDecimal massKg) {
-        Oven oven = finish.where() instanceof CoatedWhere.OwnOven own ? shop.ovens().get(own.oven()) : null;
+    private static Optional<TooLarge> takenOut(CoatingSpec coat, Finish finish, CoatingShop shop, BigDecimal massKg) {
+        Oven oven =
+                finish.where() instanceof CoatedWhere.OwnOven own ? shop.ovens().get(own.oven()) : null;
         return oven == null || TooBig.why(coat, massKg, oven).isEmpty()
                 ? Optional.empty()
                 : Optional.ofNullable(oven.tooLarge());

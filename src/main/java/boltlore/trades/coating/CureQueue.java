@@ -1,7 +1,7 @@
 package boltlore.trades.coating;
 
-import java.math.RoundingMode;
 import boltlore.catalogue.Oven;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**

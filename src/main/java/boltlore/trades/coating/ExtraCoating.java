@@ -22,7 +22,6 @@ public final class ExtraCoating {
         Finish finish = catalogue.finishes().get(pieces.finish());
         return finish == null
                 ? BigDecimal.ZERO
-                : CoatingCost.compute(pieces.part(), finish, catalogue)
-                        .multiply(pieces.quantity());
+                : CoatingCost.compute(pieces.part(), finish, catalogue).multiply(pieces.quantity());
     }
 }

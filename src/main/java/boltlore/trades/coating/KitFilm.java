@@ -18,10 +18,7 @@ public final class KitFilm {
 
     /** Mass in kg of all cured film on an item of the bill's first level and on all inside it, unrounded. */
     public static BigDecimal ofWhole(Item item, Map<String, Finish> finishes) {
-        return item.all()
-                .filter(Item::coated)
-                .map(each -> kg(each, finishes))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return item.all().filter(Item::coated).map(each -> kg(each, finishes)).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private static BigDecimal kg(Item item, Map<String, Finish> finishes) {

@@ -1,9 +1,9 @@
 package boltlore.trades.coating;
 
-import java.math.BigDecimal;
 import boltlore.catalogue.CoatingSpec;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Oven;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

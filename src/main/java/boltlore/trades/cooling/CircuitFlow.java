@@ -64,7 +64,10 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
             double right = points.get(i).litresPerMin().doubleValue();
             if (litresPerMin <= right) {
                 double from = points.get(i - 1).kpa().doubleValue();
-                return from + (litresPerMin - left) / (right - left) * (points.get(i).kpa().doubleValue() - from);
+                return from
+                        + (litresPerMin - left)
+                                / (right - left)
+                                * (points.get(i).kpa().doubleValue() - from);
             }
         }
         return 0;
@@ -73,7 +76,8 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
     /** The flow in l/min at which the pump lifts what the circuit takes; halving finds it, for one falls as the other rises. */
     double litresPerMin() {
         double low = 0;
-        double high = circuit.pump().get(circuit.pump().size() - 1).litresPerMin().doubleValue();
+        double high =
+                circuit.pump().get(circuit.pump().size() - 1).litresPerMin().doubleValue();
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
             if (pumpKpa(middle) >= circuitKpa(middle)) {
@@ -94,7 +98,8 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
 
     /** How much warmer the coolant leaves what is cooled than it enters: heat / (flow × density × specific heat), in K. */
     double rise(double litresPerMin) {
-        double kgPerSecond = litresPerMin / SECONDS / LITRES_IN_M3 * coolant.densityKgM3().doubleValue();
+        double kgPerSecond =
+                litresPerMin / SECONDS / LITRES_IN_M3 * coolant.densityKgM3().doubleValue();
         return heatWatts / (kgPerSecond * coolant.specificHeat().doubleValue());
     }
 

@@ -156,7 +156,9 @@ public final class CoolingTrade extends Trade {
     }
 
     private static double least(Cooling.Passage passage) {
-        return passage.leastLitresPerMin() == null ? 0 : passage.leastLitresPerMin().doubleValue();
+        return passage.leastLitresPerMin() == null
+                ? 0
+                : passage.leastLitresPerMin().doubleValue();
     }
 
     private static Optional<Finding> warm(CircuitFlow flow) {

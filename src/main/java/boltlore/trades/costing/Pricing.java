@@ -39,9 +39,7 @@ public final class Pricing {
 
     private static BigDecimal coating(Item item, Catalogue catalogue) {
         Finish finish = catalogue.finishes().get(item.finish());
-        return finish == null
-                ? BigDecimal.ZERO
-                : CoatingCost.compute(item, finish, catalogue);
+        return finish == null ? BigDecimal.ZERO : CoatingCost.compute(item, finish, catalogue);
     }
 
     /**

@@ -107,8 +107,7 @@ final class BatteryFindings {
     private void tested(Goods goods, ShippedBattery battery) {
         String rules = shipment.route().by().rules();
         if (battery.smallRun()) {
-            ShippingFinding kind =
-                    byAir ? ShippingFinding.SMALL_RUN_BY_AIR : ShippingFinding.SMALL_RUN_UNTESTED;
+            ShippingFinding kind = byAir ? ShippingFinding.SMALL_RUN_BY_AIR : ShippingFinding.SMALL_RUN_UNTESTED;
             add(kind, goods.name(), "goods", goods.says(), "rules", rules);
         } else if (battery.testSummary().isEmpty()) {
             add(

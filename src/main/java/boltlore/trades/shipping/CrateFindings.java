@@ -1,12 +1,12 @@
 package boltlore.trades.shipping;
 
-import boltlore.bill.Origin;
-import boltlore.catalogue.OwnCrate;
-import boltlore.catalogue.UsualCrate;
 import static boltlore.trades.shipping.NumberFormats.number;
 
+import boltlore.bill.Origin;
 import boltlore.catalogue.CrateType;
+import boltlore.catalogue.OwnCrate;
 import boltlore.catalogue.Shipping;
+import boltlore.catalogue.UsualCrate;
 import boltlore.findings.Finding;
 import boltlore.measure.LineName;
 import boltlore.measure.Wording;
@@ -68,8 +68,7 @@ final class CrateFindings {
         List<String> own = shipping.ownCrates().stream().map(OwnCrate::bag).toList();
         int priced = shipping.usual().stream()
                 .filter(usual -> shipment.bill().items().stream()
-                        .anyMatch(item -> item.origin() instanceof Origin.OwnLine
-                                && usual.takes(item.position(), own)))
+                        .anyMatch(item -> item.origin() instanceof Origin.OwnLine && usual.takes(item.position(), own)))
                 .mapToInt(UsualCrate::count)
                 .sum();
         long packed = shipment.crates().stream()

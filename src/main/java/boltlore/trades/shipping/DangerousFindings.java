@@ -44,8 +44,7 @@ final class DangerousFindings {
         ShippingFinding kind =
                 extra.goods() == null ? ShippingFinding.GOODS_NOT_SAID : ShippingFinding.GOODS_SAID_HARMLESS;
         return GoodsWords.in(extra.says())
-                .map(word -> Finding.of(
-                        kind, extra.says(), "extra", extra.says(), "word", word.replace("*", "")));
+                .map(word -> Finding.of(kind, extra.says(), "extra", extra.says(), "word", word.replace("*", "")));
     }
 
     /** A battery by its customs code that no UN number is known of. */

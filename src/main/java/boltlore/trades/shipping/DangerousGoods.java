@@ -56,7 +56,8 @@ public record DangerousGoods(String un, List<Crate> crates) {
 
     private static BigDecimal netKg(Packed packed) {
         Extra extra = packed.goods().extra();
-        BigDecimal each = extra == null || extra.goods() == null ? null : extra.goods().netKg();
+        BigDecimal each =
+                extra == null || extra.goods() == null ? null : extra.goods().netKg();
         return each == null ? packed.kg() : each.multiply(packed.quantity());
     }
 

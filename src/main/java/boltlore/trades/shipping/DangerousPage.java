@@ -96,7 +96,8 @@ final class DangerousPage {
                 shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
         if (!lithium.isEmpty()) {
             page.heading("Packing instructions for lithium batteries, "
-                            + shipment.route().by().rules()).add(instructions(lithium, shipment));
+                            + shipment.route().by().rules())
+                    .add(instructions(lithium, shipment));
             page.note(LithiumWords.classification());
             lithium.stream()
                     .flatMap(goods -> LithiumWords.byRoute(goods, shipment).stream())
@@ -106,7 +107,8 @@ final class DangerousPage {
             page.note(SEALED);
         }
         if (shipment.route().by() == By.ROAD) {
-            page.heading("Exemption by quantity, " + By.ROAD.rules() + ", 1.1.3.6").add(points(together));
+            page.heading("Exemption by quantity, " + By.ROAD.rules() + ", 1.1.3.6")
+                    .add(points(together));
         }
         page.heading("Documents required").add(DOCUMENTS.of(documents(shipment, together)));
         CratesPage.lithium(page, shipment);

@@ -15,9 +15,8 @@ import java.util.stream.Stream;
 final class GoodsWords {
 
     private static final List<String> WORDS = Stream.of("en", "de", "fr")
-            .flatMap(language -> Arrays.stream(Phrases.of(GoodsWords.class, "goods", language)
-                    .say("words")
-                    .split(",")))
+            .flatMap(language -> Arrays.stream(
+                    Phrases.of(GoodsWords.class, "goods", language).say("words").split(",")))
             .map(String::strip)
             .toList();
 
@@ -25,7 +24,10 @@ final class GoodsWords {
 
     /** The first word of the text, as the bundles write it, that smells of dangerous goods. */
     static Optional<String> in(String text) {
-        String words = " " + text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip() + " ";
+        String words = " "
+                + text.toLowerCase(Locale.ROOT)
+                        .replaceAll("[^\\p{L}\\p{N}]+", " ")
+                        .strip() + " ";
         return WORDS.stream().filter(word -> words.contains(looked(word))).findFirst();
     }
 

@@ -34,9 +34,9 @@ final class LithiumWords {
         switch (shipment.route().by()) {
             case ROAD -> {}
             case SEA ->
-                says.add(
-                        "By sea (" + By.SEA.rules() + "): book before the crates leave; whether and where they are stowed is for the"
-                                + " shipping line to say.");
+                says.add("By sea (" + By.SEA.rules()
+                        + "): book before the crates leave; whether and where they are stowed is for the"
+                        + " shipping line to say.");
             case AIR -> says.add(byAir(goods));
         }
         return says;
@@ -44,7 +44,8 @@ final class LithiumWords {
 
     private static String byAir(DangerousGoods goods) {
         boolean cargo = goods.entry().filter(AirRules::cargoAircraftOnly).isPresent();
-        return "By air (" + By.AIR.rules() + "): " + (cargo ? "cargo aircraft only, forbidden on passenger aircraft; " : "")
+        return "By air (" + By.AIR.rules() + "): "
+                + (cargo ? "cargo aircraft only, forbidden on passenger aircraft; " : "")
                 + "state of charge " + AirRules.MOST_CHARGE_PERCENT + " % at most, from 2026 on also of "
                 + un(Travels.WITH_EQUIPMENT) + " packed with equipment and of " + un(Travels.IN_VEHICLE)
                 + " above 100 Wh, which may have " + AirRules.MOST_INDICATED_PERCENT + " % indicated instead; above "

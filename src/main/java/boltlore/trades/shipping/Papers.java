@@ -53,13 +53,15 @@ public final class Papers {
     /** Documents required. */
     public static List<String> required(By by, boolean exempt, @Nullable String testSummary) {
         List<String> all = new ArrayList<>();
-        all.add("Test summary of the battery (UN Manual of Tests and Criteria, 38.3.5)" + (testSummary == null ? "" : ": " + testSummary)
-                + ". It says: " + String.join("; ", TEST_SUMMARY) + ".");
+        all.add("Test summary of the battery (UN Manual of Tests and Criteria, 38.3.5)"
+                + (testSummary == null ? "" : ": " + testSummary) + ". It says: " + String.join("; ", TEST_SUMMARY)
+                + ".");
         switch (by) {
             case ROAD -> road(all, exempt);
             case SEA -> sea(all);
             case AIR ->
-                all.add("Shipper's declaration for dangerous goods (" + By.AIR.rules() + "), made out by a shipper trained for air");
+                all.add("Shipper's declaration for dangerous goods (" + By.AIR.rules()
+                        + "), made out by a shipper trained for air");
         }
         return List.copyOf(all);
     }
@@ -72,6 +74,7 @@ public final class Papers {
     }
 
     private static void sea(List<String> all) {
-        all.add("Dangerous-goods declaration for sea (" + By.SEA.rules() + "), and the container or vehicle packing certificate");
+        all.add("Dangerous-goods declaration for sea (" + By.SEA.rules()
+                + "), and the container or vehicle packing certificate");
     }
 }

@@ -66,7 +66,8 @@ public record Shipment(
         if (extra != null && extra.goods() != null && extra.goods().battery() != null) {
             return extra.goods().battery();
         }
-        PartNumber part = goods.part() == null ? ShippedBattery.NO_PART : goods.part().number();
+        PartNumber part =
+                goods.part() == null ? ShippedBattery.NO_PART : goods.part().number();
         return shipping.batteries().getOrDefault(part, new ShippedBattery(part, false, false, "", null));
     }
 

@@ -1,14 +1,14 @@
 package boltlore.trades.weighing;
 
-import java.util.Map;
-import java.math.MathContext;
-import boltlore.trades.coating.KitFilm;
-import boltlore.catalogue.Finish;
-import boltlore.catalogue.Weights;
 import boltlore.bill.Item;
 import boltlore.bill.Masses;
+import boltlore.catalogue.Finish;
 import boltlore.catalogue.Station;
+import boltlore.catalogue.Weights;
+import boltlore.trades.coating.KitFilm;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 

@@ -1,8 +1,7 @@
 package boltlore.trades.weighing;
 
-import boltlore.findings.Findings;
-import java.util.stream.Stream;
 import boltlore.faults.Outcome;
+import boltlore.findings.Findings;
 import boltlore.report.Report;
 import boltlore.report.ReportBuilder;
 import boltlore.trades.KitInWork;
@@ -12,6 +11,7 @@ import boltlore.trades.Trade;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What a kit does to the weights of its base vehicle, each axle against its limit. */
 public final class AxleLoadsTrade extends Trade {

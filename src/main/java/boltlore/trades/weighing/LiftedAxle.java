@@ -101,8 +101,7 @@ public record LiftedAxle(boolean front, int liftMm, int radiusMm, AxleLoads leve
         BigDecimal wheelbase = BigDecimal.valueOf(wheelbaseMm);
         BigDecimal lift = BigDecimal.valueOf(liftMm);
         BigDecimal level = wheelbase.pow(2).subtract(lift.pow(2)).sqrt(MathContext.DECIMAL64);
-        return Optional.of(gainKg()
-                .multiply(wheelbase)
+        return Optional.of(gainKg().multiply(wheelbase)
                 .multiply(level)
                 .divide(this.level.totalKg().multiply(lift), MathContext.DECIMAL64)
                 .add(BigDecimal.valueOf(radiusMm)));

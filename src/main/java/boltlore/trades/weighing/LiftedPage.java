@@ -3,6 +3,7 @@ package boltlore.trades.weighing;
 import boltlore.catalogue.Workshop;
 import boltlore.findings.Finding;
 import boltlore.measure.Digits;
+import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
@@ -10,7 +11,6 @@ import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableSpec;
-import boltlore.report.CautionNotes;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -69,8 +69,12 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
                 .decimal("rear", "Rear, level", "kg", 1, each -> each.level().rearKg())
                 .decimal("standing", "Standing axle, lifted", "kg", 1, LiftedAxle::standingKg)
                 .decimal("gain", "Gain", "kg", 1, LiftedAxle::gainKg)
-                .decimal("height", "Height above the road", "mm", 0, each -> each.heightMm(wheelbaseMm())
-                        .orElse(null));
+                .decimal(
+                        "height",
+                        "Height above the road",
+                        "mm",
+                        0,
+                        each -> each.heightMm(wheelbaseMm()).orElse(null));
     }
 
     private static TableSpec<Integer> blank() {
@@ -132,19 +136,11 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
     private void check(String subject, LiftedAxle each, List<Finding> found) {
         if (each.gainKg().signum() <= 0) {
             found.add(Finding.of(
-                    WeighingFinding.STANDING_AXLE_GAINS_NOTHING,
-                    subject,
-                    "gain",
-                    Digits.upTo(each.gainKg(), 1)));
+                    WeighingFinding.STANDING_AXLE_GAINS_NOTHING, subject, "gain", Digits.upTo(each.gainKg(), 1)));
         }
         if (each.tooLittle(wheelbaseMm()) || each.heightMm(wheelbaseMm()).isEmpty()) {
             found.add(Finding.of(
-                    WeighingFinding.LIFT_NOT_PLAUSIBLE,
-                    subject,
-                    "lift",
-                    each.liftMm(),
-                    "wheelbase",
-                    wheelbaseMm()));
+                    WeighingFinding.LIFT_NOT_PLAUSIBLE, subject, "lift", each.liftMm(), "wheelbase", wheelbaseMm()));
         }
         level(subject, each, found);
     }

@@ -1,15 +1,15 @@
 package boltlore.trades.weighing;
 
-import java.math.BigDecimal;
-import boltlore.measure.Digits;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Workshop;
+import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -89,8 +89,7 @@ final class MassesPage {
     }
 
     /** Cautions, and boxes for what the weighbridge shows beside what was computed. */
-    static PageBuilder weighbridge(
-            OnAxles onAxles, BigDecimal tolerance, Workshop workshop, String footer) {
+    static PageBuilder weighbridge(OnAxles onAxles, BigDecimal tolerance, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Weighbridge").landscape().footer(footer).title("On the weighbridge");
         CautionNotes.always(page, "weighbridge", workshop, "en");
         page.add(WEIGHBRIDGE.of(onAxles.cases().stream()

@@ -53,11 +53,7 @@ public record RuleAnswer(MarketCondition condition, String found, Answer answer)
 
     /** Of all conditions of the market. */
     static List<RuleAnswer> of(
-            MassLimit limit,
-            Bill bill,
-            Catalogue catalogue,
-            @Nullable Donor donor,
-            @Nullable OnAxles onAxles) {
+            MassLimit limit, Bill bill, Catalogue catalogue, @Nullable Donor donor, @Nullable OnAxles onAxles) {
         BigDecimal tolerance = Percent.fraction(limit.tolerancePercent());
         return limit.conditions().stream()
                 .map(each -> switch (each.judge()) {
@@ -70,8 +66,7 @@ public record RuleAnswer(MarketCondition condition, String found, Answer answer)
                 .toList();
     }
 
-    private static RuleAnswer power(
-            MarketCondition condition, Bill bill, Catalogue catalogue, @Nullable Donor donor) {
+    private static RuleAnswer power(MarketCondition condition, Bill bill, Catalogue catalogue, @Nullable Donor donor) {
         BigDecimal engine = donor == null ? null : donor.engineKw();
         List<BigDecimal> motors = bill.all()
                 .map(item -> catalogue.shipping().motors().get(item.part().number()))
@@ -109,8 +104,7 @@ public record RuleAnswer(MarketCondition condition, String found, Answer answer)
             return new RuleAnswer(condition, found, Answer.NOT_MET);
         }
         boolean near = checks.stream()
-                .anyMatch(check ->
-                        check.marginKg().compareTo(check.loadKg().multiply(tolerance)) < 0);
+                .anyMatch(check -> check.marginKg().compareTo(check.loadKg().multiply(tolerance)) < 0);
         return new RuleAnswer(condition, found, near ? Answer.NEAR : Answer.MET);
     }
 

@@ -1,11 +1,11 @@
 package boltlore.trades.weighing;
 
-import boltlore.report.Column;
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.MassLimit;
 import boltlore.findings.Severity;
 import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
+import boltlore.report.Column;
 import boltlore.report.FindingsTable;
 import boltlore.report.Kind;
 import boltlore.report.Page;

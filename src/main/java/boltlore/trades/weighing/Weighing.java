@@ -1,8 +1,8 @@
 package boltlore.trades.weighing;
 
-import boltlore.catalogue.MassLimit;
 import boltlore.bill.Bill;
 import boltlore.bill.Item;
+import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.Removed;
 import boltlore.findings.Findings;
 import java.math.BigDecimal;

@@ -342,10 +342,7 @@ class OrderSlipsTest {
 
         @Test
         void both_a_number_and_none() {
-            says(
-                    "\"massKg\": 4, \"goods\": {\"none\": true, \"un\": \"UN 1950\"}",
-                    "/goods",
-                    "'none' and 'un'");
+            says("\"massKg\": 4, \"goods\": {\"none\": true, \"un\": \"UN 1950\"}", "/goods", "'none' and 'un'");
         }
 
         @Test
@@ -356,16 +353,14 @@ class OrderSlipsTest {
 
         @Test
         void goods_that_weigh_more_than_what_they_are_in() {
-            says(
-                    "\"massKg\": 4, \"goods\": {\"un\": \"UN 1950\", \"netKg\": \"4.1\"}",
-                    "",
-                    "'netKg' above 'massKg'");
+            says("\"massKg\": 4, \"goods\": {\"un\": \"UN 1950\", \"netKg\": \"4.1\"}", "", "'netKg' above 'massKg'");
             assertSound(NONE, "\"massKg\": 4, \"goods\": {\"un\": \"UN 1950\", \"netKg\": 4}");
         }
 
         @Test
         void goods_of_a_part() {
-            assertThat(PlainOrder.changed("\"A spare tin.\"", "\"A spare tin.\", " + NONE).faults())
+            assertThat(PlainOrder.changed("\"A spare tin.\"", "\"A spare tin.\", " + NONE)
+                            .faults())
                     .extracting(Fault::place, Fault::found)
                     .containsExactly(tuple("/extra/0/goods", "'goods' for a part"));
         }

@@ -129,8 +129,8 @@ final class Jointed {
         Position position =
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
-        JointFacts facts =
-                new JointFacts(position.name(), "", safety, clampMm, into, depthMm, null, own, null, slip, bearing, stages);
+        JointFacts facts = new JointFacts(
+                position.name(), "", safety, clampMm, into, depthMm, null, own, null, slip, bearing, stages);
         return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, with, facts);
     }
 }

@@ -108,8 +108,10 @@ class ExtraGoodsTest {
     @Test
     void counts_its_points_beside_the_kits_own() {
         Extra pack = extra("Second pack, lithium-ion", "78", CELLS, false);
-        Shipment shipment = new ShippedKit().battery("PACK", "40", "9000").extra(pack).shipment();
-        assertThat(RoadPoints.of(shipment.dangerous()).points()).isCloseTo(new BigDecimal("354"), within(BigDecimal.ZERO));
+        Shipment shipment =
+                new ShippedKit().battery("PACK", "40", "9000").extra(pack).shipment();
+        assertThat(RoadPoints.of(shipment.dangerous()).points())
+                .isCloseTo(new BigDecimal("354"), within(BigDecimal.ZERO));
         assertThat(shipment.dangerous().get(0).wattHours()).isEqualByComparingTo("39000");
     }
 

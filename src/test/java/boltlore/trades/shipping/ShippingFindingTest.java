@@ -117,7 +117,8 @@ class ShippingFindingTest {
         @Test
         void more_than_thirty_per_cent_of_charge_stops() {
             assertThat(byAir("31").stops())
-                    .containsExactly("PACK Part PACK leaves at 31 % charge; by air (ICAO Technical Instructions 2025-2026) 30 % is the most.");
+                    .containsExactly(
+                            "PACK Part PACK leaves at 31 % charge; by air (ICAO Technical Instructions 2025-2026) 30 % is the most.");
             assertThat(byAir("30").stops()).isEmpty();
             assertThat(byAir("31").by(By.SEA).stops()).isEmpty();
         }
@@ -167,7 +168,8 @@ class ShippingFindingTest {
         @Test
         void up_to_1000_points_the_exemption_applies_and_above_it_does_not() {
             assertThat(road(9))
-                    .startsWith("999 ADR points, up to 1000: the exemption applies (ADR 2025, 1.1.3.6), 1 points are left");
+                    .startsWith(
+                            "999 ADR points, up to 1000: the exemption applies (ADR 2025, 1.1.3.6), 1 points are left");
             assertThat(road(10))
                     .startsWith("1110 ADR points, above the 1000 of the exemption")
                     .contains("Orange plates");

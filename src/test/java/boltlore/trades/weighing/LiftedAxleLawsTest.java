@@ -31,7 +31,8 @@ class LiftedAxleLawsTest {
         double along = (1 - standingLevel / MASS) * WHEELBASE * cos - (height - RADIUS) * sin;
         double standing = MASS * (1 - along / (WHEELBASE * cos));
         AxleLoads level = new AxleLoads(
-                BigDecimal.valueOf(MASS * frontPercent / 100.0), BigDecimal.valueOf(MASS * (100 - frontPercent) / 100.0));
+                BigDecimal.valueOf(MASS * frontPercent / 100.0),
+                BigDecimal.valueOf(MASS * (100 - frontPercent) / 100.0));
         LiftedAxle measured = new LiftedAxle(front, lift, (int) RADIUS, level, BigDecimal.valueOf(standing));
         assertThat(measured.heightMm((int) WHEELBASE))
                 .hasValueSatisfying(found -> assertThat(found.doubleValue()).isCloseTo(height, within(0.001)));

@@ -100,7 +100,9 @@ class LiftedAxleTest {
                 "front 800 310 893 1016 1115");
         assertThat(kinds(result)).doesNotContain("STANDING_AXLE_GAINS_NOTHING", "LIFT_NOT_PLAUSIBLE", "FEW_LIFTS");
         assertThat(kinds(result)).doesNotContain("LEVEL_LOAD_DIFFERS", "HEIGHT_NOT_PLAUSIBLE");
-        assertThat(new TextWriter(200).text(result.sheets().get(0).report().get()).replaceAll("\\s+", " "))
+        assertThat(new TextWriter(200)
+                        .text(result.sheets().get(0).report().get())
+                        .replaceAll("\\s+", " "))
                 .contains("Height, mean", "Height, computed 632 mm");
     }
 
@@ -114,20 +116,24 @@ class LiftedAxleTest {
 
     @Test
     void is_looked_at_where_the_lift_is_too_small_or_as_long_as_the_car() {
-        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 244 310 893 1016 1050"))).contains("LIFT_NOT_PLAUSIBLE");
+        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 244 310 893 1016 1050")))
+                .contains("LIFT_NOT_PLAUSIBLE");
         assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 245 310 893 1016 1050")))
                 .doesNotContain("LIFT_NOT_PLAUSIBLE");
-        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 2450 310 893 1016 1050"))).contains("LIFT_NOT_PLAUSIBLE");
+        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 2450 310 893 1016 1050")))
+                .contains("LIFT_NOT_PLAUSIBLE");
     }
 
     @Test
     void is_looked_at_where_another_vehicle_was_weighed_than_was_computed() {
-        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 600 310 870 1016 1088"))).contains("LEVEL_LOAD_DIFFERS");
+        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 600 310 870 1016 1088")))
+                .contains("LEVEL_LOAD_DIFFERS");
     }
 
     @Test
     void is_looked_at_where_it_is_higher_than_the_wheels_are_apart() {
-        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 600 310 893 1016 1400"))).contains("HEIGHT_NOT_PLAUSIBLE");
+        assertThat(kinds(weighed(Demo.kit("bl-1001"), "front 600 310 893 1016 1400")))
+                .contains("HEIGHT_NOT_PLAUSIBLE");
     }
 
     @Test

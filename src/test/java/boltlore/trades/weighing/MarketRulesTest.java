@@ -9,8 +9,8 @@ import boltlore.catalogue.Aboard;
 import boltlore.catalogue.BuildDate;
 import boltlore.catalogue.Donor;
 import boltlore.catalogue.MarketCondition;
-import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.MarketCondition.Judge;
+import boltlore.catalogue.MassLimit;
 import boltlore.demo.Demo;
 import boltlore.findings.Finding;
 import boltlore.measure.PartNumber;
@@ -93,7 +93,8 @@ class MarketRulesTest {
 
         private RuleAnswer answer(KitInWork kit, MarketCondition condition, @Nullable Donor donor) {
             return RuleAnswer.of(
-                            new MassLimit(BigDecimal.valueOf(120), BigDecimal.valueOf(2), "It is so.", List.of(condition)),
+                            new MassLimit(
+                                    BigDecimal.valueOf(120), BigDecimal.valueOf(2), "It is so.", List.of(condition)),
                             kit.bill(),
                             kit.catalogue(),
                             donor,
@@ -102,8 +103,7 @@ class MarketRulesTest {
         }
 
         private MarketCondition power() {
-            return new MarketCondition(
-                    Judge.POWER, "Power.", BigDecimal.valueOf(65), BigDecimal.valueOf(100), null);
+            return new MarketCondition(Judge.POWER, "Power.", BigDecimal.valueOf(65), BigDecimal.valueOf(100), null);
         }
 
         private Donor engine(KitInWork kit, @Nullable String kw) {
@@ -138,8 +138,9 @@ class MarketRulesTest {
             assertThat(answer(kit, axles, kit.family().donor()).answer())
                     .as("5 kg below what the front axle may carry, computed to 2 %")
                     .isEqualTo(Answer.NEAR);
-            KitInWork heavy = new WeighedKit().added("BOX", "400", 2400, 300).aboard(
-                            Aboard.Who.LUGGAGE, "200", 2400)
+            KitInWork heavy = new WeighedKit()
+                    .added("BOX", "400", 2400, 300)
+                    .aboard(Aboard.Who.LUGGAGE, "200", 2400)
                     .inWork();
             assertThat(answer(heavy, axles, null).answer()).isEqualTo(Answer.NOT_MET);
             assertThat(answer(heavy, gross, null).answer()).isEqualTo(Answer.MET);
@@ -157,13 +158,14 @@ class MarketRulesTest {
             BuildDate day = BuildDate.read(date).orElseThrow();
             Bill bill = kit.bill();
             Order order = new OrderBuilder(bill.order()).donorBuilt(day).build();
-            return new KitInWork(
-                    kit.plan(), new Bill(order, bill.resolved(), bill.items()), LocalDate.of(2026, 3, 2));
+            return new KitInWork(kit.plan(), new Bill(order, bill.resolved(), bill.items()), LocalDate.of(2026, 3, 2));
         }
 
         @Test
         void all_conditions_stand_on_the_statement_and_one_that_is_not_met_is_told() {
-            String text = new TextWriter(220).text(AxleLoadsTrade.report(Demo.kit("bl-1001"))).replaceAll("\\s+", " ");
+            String text = new TextWriter(220)
+                    .text(AxleLoadsTrade.report(Demo.kit("bl-1001")))
+                    .replaceAll("\\s+", " ");
             assertThat(text)
                     .contains("What else the market asks", "90 kW for an engine of 92 kW, 97.8 %", "met, as computed")
                     .contains("Registered in France in a permanent series", "for a person to");

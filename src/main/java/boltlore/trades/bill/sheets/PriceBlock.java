@@ -65,7 +65,13 @@ final class PriceBlock {
                         "full",
                         "Full cost of the kit",
                         money,
-                        sum(value("cost"), value("held"), value("work"), value("kitWork"), value("delivery"), value("overhead")),
+                        sum(
+                                value("cost"),
+                                value("held"),
+                                value("work"),
+                                value("kitWork"),
+                                value("delivery"),
+                                value("overhead")),
                         bridge.full());
     }
 

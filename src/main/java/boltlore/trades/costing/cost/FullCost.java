@@ -1,6 +1,5 @@
 package boltlore.trades.costing.cost;
 
-import java.util.stream.Stream;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
@@ -11,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What a kit and its extras cost in full, in the workshop's currency.
@@ -19,8 +19,8 @@ import java.util.TreeMap;
  * @param rows of the kit, all levels, without what is inside bought assemblies
  * @param tasks what is done with the kit as a whole, with its crates
  */
-public record FullCost(CostedBill costed, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras,
-        List<KitTask> tasks) {
+public record FullCost(
+        CostedBill costed, PriceBook prices, List<CostedItem> rows, List<CostedExtra> extras, List<KitTask> tasks) {
 
     public FullCost {
         rows = List.copyOf(rows);
@@ -64,7 +64,9 @@ public record FullCost(CostedBill costed, PriceBook prices, List<CostedItem> row
     /** All work on the kit by operation, the costliest first. */
     public List<Work> work() {
         Map<String, Work> sums = new TreeMap<>();
-        Stream.concat(rows.stream().flatMap(row -> row.work().stream()), tasks.stream().map(KitTask::work))
+        Stream.concat(
+                        rows.stream().flatMap(row -> row.work().stream()),
+                        tasks.stream().map(KitTask::work))
                 .filter(work -> work.setUpMin().add(work.runMin()).signum() != 0)
                 .forEach(work -> sums.merge(work.rate().operation(), work, Work::plus));
         return sums.values().stream()

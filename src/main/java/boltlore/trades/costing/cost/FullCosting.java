@@ -1,11 +1,11 @@
 package boltlore.trades.costing.cost;
 
-import boltlore.trades.coating.CoatingCost;
-import boltlore.catalogue.Part;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Finish;
+import boltlore.catalogue.Part;
 import boltlore.catalogue.PriceBook;
 import boltlore.order.Extra;
+import boltlore.trades.coating.CoatingCost;
 import boltlore.trades.coating.ExtraCoating;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.ItemCost;
@@ -83,6 +83,7 @@ public final class FullCosting {
                     Element.MATERIAL, unit.round(extra.quantity().multiply(one)));
         }
         BigDecimal coating = unit.round(extra.quantity().multiply(coatingOfExtra.apply(extra)));
-        return parts.whole(catalogue.part(extra.part()), extra.quantity()).with(coating(catalogue.part(extra.part()), extra.finish()), coating);
+        return parts.whole(catalogue.part(extra.part()), extra.quantity())
+                .with(coating(catalogue.part(extra.part()), extra.finish()), coating);
     }
 }

@@ -1,6 +1,7 @@
 package boltlore.trades.costing.cost;
 
 import boltlore.bill.Bill;
+import boltlore.bill.Origin;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.CrateType;
@@ -15,7 +16,6 @@ import boltlore.catalogue.TestGroup;
 import boltlore.catalogue.UsualCrate;
 import boltlore.choices.Conditions;
 import boltlore.measure.PositionName;
-import boltlore.bill.Origin;
 import boltlore.trades.costing.MinorUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -96,8 +96,7 @@ public record KitTask(List<Presence> presence, Work work, Elements elements) {
 
         /** Made where any of its tests is. */
         KitTask test(TestGroup group) {
-            List<Presence> ways =
-                    group.tests().stream().map(Maker::made).toList();
+            List<Presence> ways = group.tests().stream().map(Maker::made).toList();
             return task(ways, Element.KIT_TEST, group.minutes(), BigDecimal.ZERO);
         }
 
@@ -114,9 +113,12 @@ public record KitTask(List<Presence> presence, Work work, Elements elements) {
             CrateType type = catalogue.shipping().crate(usual.crate());
             BigDecimal count = BigDecimal.valueOf(usual.count());
             // A family that has nothing of it never takes it.
-            List<Presence> ways =
-                    lying.isEmpty() ? List.of() : List.of(new Presence(Condition.ALWAYS, lying));
-            return task(ways, Element.KIT_PACKING, type.packMin().multiply(count), type.cost().multiply(count));
+            List<Presence> ways = lying.isEmpty() ? List.of() : List.of(new Presence(Condition.ALWAYS, lying));
+            return task(
+                    ways,
+                    Element.KIT_PACKING,
+                    type.packMin().multiply(count),
+                    type.cost().multiply(count));
         }
 
         private KitTask task(List<Presence> ways, Element element, BigDecimal minutes, BigDecimal crates) {
@@ -125,8 +127,7 @@ public record KitTask(List<Presence> presence, Work work, Elements elements) {
             OperationRate usual = prices.labour().of(called);
             OperationRate rate =
                     kitWork.perHour() == null ? usual : new OperationRate(called, kitWork.perHour(), false);
-            Work work = Work.of(
-                    new Operation(called, BigDecimal.ZERO, minutes), rate, BigDecimal.ONE, 1, unit);
+            Work work = Work.of(new Operation(called, BigDecimal.ZERO, minutes), rate, BigDecimal.ONE, 1, unit);
             BigDecimal material = unit.round(crates);
             BigDecimal overhead = PartCosting.overheadOn(
                     Elements.NONE.with(Element.LABOUR, work.cost()).with(Element.MATERIAL, material),

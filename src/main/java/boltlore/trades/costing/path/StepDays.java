@@ -1,10 +1,10 @@
 package boltlore.trades.costing.path;
 
-import boltlore.trades.coating.CoatingCost;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Coater;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.trades.coating.CoatingCost;
 
 /** How many calendar days the steps of a kit take. */
 public final class StepDays {

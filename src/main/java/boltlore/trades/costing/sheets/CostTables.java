@@ -1,6 +1,5 @@
 package boltlore.trades.costing.sheets;
 
-import java.util.ArrayList;
 import boltlore.measure.PartNumber;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -13,6 +12,7 @@ import boltlore.trades.costing.cost.Elements;
 import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.cost.Work;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
@@ -89,7 +89,8 @@ final class CostTables {
 
     /** What is done with the kit as a whole belongs to no sub-system. */
     private List<Map.Entry<String, Elements>> bySubSystem() {
-        List<Map.Entry<String, Elements>> rows = new ArrayList<>(cost.bySubSystem().entrySet());
+        List<Map.Entry<String, Elements>> rows =
+                new ArrayList<>(cost.bySubSystem().entrySet());
         if (cost.ofTasks().total().signum() != 0) {
             rows.add(Map.entry("the whole kit", cost.ofTasks()));
         }
