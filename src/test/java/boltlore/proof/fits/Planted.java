@@ -105,7 +105,7 @@ final class Planted {
     private static void copy(Path from, Path to) throws IOException {
         try (Stream<Path> all = Files.walk(from)) {
             for (Path each :
-                    all.filter(path -> path.toString().endsWith(".json")).toList()) {
+                    all.filter(Files::isRegularFile).toList()) {
                 Path there = to.resolve(from.relativize(each));
                 Files.createDirectories(there.getParent());
                 Files.copy(each, there);
