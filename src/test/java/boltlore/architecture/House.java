@@ -80,7 +80,7 @@ final class House {
                 trades.shipping
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
                 report.drawing resolution trades trades.charging
-            answers.json: answers choices explanation findings json measure order report.json resolution
+            answers.json: answers bill catalogue choices explanation findings json measure order report.json resolution
                 resolution.rules trades
             trades.cutting.packing: measure
             trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades

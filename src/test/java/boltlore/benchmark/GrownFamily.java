@@ -13,6 +13,7 @@ import boltlore.catalogue.Port;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Route;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
@@ -180,7 +181,8 @@ final class GrownFamily {
                 it.customs(),
                 it.transport(),
                 it.service(),
-                it.geometry());
+                it.geometry(),
+                Upkeep.NONE);
     }
 
     private Port port(Port it) {

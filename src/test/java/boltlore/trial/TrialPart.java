@@ -14,6 +14,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -160,6 +161,7 @@ public final class TrialPart {
                 null,
                 null,
                 null,
-                Geometry.NONE);
+                Geometry.NONE,
+                Upkeep.NONE);
     }
 }

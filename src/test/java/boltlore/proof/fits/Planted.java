@@ -104,8 +104,7 @@ final class Planted {
 
     private static void copy(Path from, Path to) throws IOException {
         try (Stream<Path> all = Files.walk(from)) {
-            for (Path each :
-                    all.filter(Files::isRegularFile).toList()) {
+            for (Path each : all.filter(Files::isRegularFile).toList()) {
                 Path there = to.resolve(from.relativize(each));
                 Files.createDirectories(there.getParent());
                 Files.copy(each, there);

@@ -21,6 +21,7 @@ import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.TooLarge;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -174,7 +175,8 @@ public final class SampleShop {
                 null,
                 null,
                 null,
-                Geometry.NONE);
+                Geometry.NONE,
+                Upkeep.NONE);
     }
 
     /** A flat bracket of that area with one hang point and small envelope. */

@@ -11,6 +11,7 @@ import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -130,6 +131,7 @@ public final class SketchedPart {
                 customs,
                 null,
                 null,
-                Geometry.NONE);
+                Geometry.NONE,
+                Upkeep.NONE);
     }
 }

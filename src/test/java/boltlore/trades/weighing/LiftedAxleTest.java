@@ -95,9 +95,9 @@ class LiftedAxleTest {
     void of_a_demo_vehicle_stands_beside_the_computed_one() {
         TradeResult result = weighed(
                 Demo.kit("bl-1001"),
-                "front 600 310 893 1016 1088",
-                "rear 600 310 893 1016 965",
-                "front 800 310 893 1016 1115");
+                "front 600 310 916 1009 1081",
+                "rear 600 310 916 1009 988",
+                "front 800 310 916 1009 1108");
         assertThat(kinds(result)).doesNotContain("STANDING_AXLE_GAINS_NOTHING", "LIFT_NOT_PLAUSIBLE", "FEW_LIFTS");
         assertThat(kinds(result)).doesNotContain("LEVEL_LOAD_DIFFERS", "HEIGHT_NOT_PLAUSIBLE");
         assertThat(new TextWriter(200)
