@@ -25,7 +25,42 @@ public record Family(
         Weights weights,
         Electrics electrics,
         EndOfLine endOfLine,
-        List<JointFacts> joints) {
+        List<JointFacts> joints,
+        List<Measure> measures) {
+
+    /** A family of which nothing is measured on each vehicle. */
+    public Family(
+            String name,
+            Wording says,
+            @Nullable Donor donor,
+            List<Option> options,
+            List<Limit> limits,
+            Map<String, FinishRule> finishes,
+            List<Pair> pairs,
+            List<Position> positions,
+            List<Companion> companions,
+            List<Accepted> accepted,
+            Weights weights,
+            Electrics electrics,
+            EndOfLine endOfLine,
+            List<JointFacts> joints) {
+        this(
+                name,
+                says,
+                donor,
+                options,
+                limits,
+                finishes,
+                pairs,
+                positions,
+                companions,
+                accepted,
+                weights,
+                electrics,
+                endOfLine,
+                joints,
+                List.of());
+    }
 
     /** A family of which no finding has been accepted, and that says nothing about weights, high voltage, tests and joints. */
     public Family(

@@ -109,7 +109,8 @@ final class Assembly {
                 file(folder + "weights.json", "weights", new WeightsFile(inFamily)::read),
                 file(folder + "electrics.json", "electrics", new ElectricsFile(inFamily)::read),
                 file(folder + "tests.json", "tests", new TestsFile(inFamily)::read),
-                file(folder + "joints.json", "joints", new JointsFile(inFamily)::read));
+                file(folder + "joints.json", "joints", new JointsFile(inFamily)::read),
+                head.measures());
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

@@ -29,6 +29,8 @@ final class CrossChecks {
         new WholeQuantities(catalogue, reading).check();
         new WeldedCoats(catalogue, reading).check();
         new Supersession(catalogue, reading).check();
+        MeasuresCheck measures = new MeasuresCheck(catalogue, reading);
+        measures.parts();
         for (Family family : catalogue.families().values()) {
             roles(family, reading);
             new PositionLoops(family, reading).check();
@@ -38,6 +40,7 @@ final class CrossChecks {
             Set<PartNumber> reach = graph.with(family).reach(family);
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);
+            measures.check(family, reach);
         }
         // What could not be read may be just what would have used a part or shared a joint, or the bars that would have
         // been long enough.
