@@ -18,11 +18,7 @@ public record Buying(
         List<Offer> offers) {
 
     /** From one supplier at one cost. */
-    public Buying(
-            String supplier,
-            String orderCode,
-            @Nullable BigDecimal packOf,
-            @Nullable BigDecimal minimumOrder) {
+    public Buying(String supplier, String orderCode, @Nullable BigDecimal packOf, @Nullable BigDecimal minimumOrder) {
         this(supplier, orderCode, packOf, minimumOrder, List.of());
     }
 

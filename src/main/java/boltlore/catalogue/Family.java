@@ -102,7 +102,8 @@ public record Family(
     /** The answers to a question that takes several; empty where there is no such question. */
     public List<Option> inGroup(OptionName group) {
         return options.stream()
-                .filter(option -> option.group() != null && option.group().name().equals(group))
+                .filter(option ->
+                        option.group() != null && option.group().name().equals(group))
                 .toList();
     }
 

@@ -18,8 +18,8 @@ final class MeasuredParts {
 
     private MeasuredParts(Family family, Map<String, BigDecimal> measuredMm) {
         family.measures()
-                .forEach(measure -> dimensions.put(
-                        measure.name(), measuredMm.getOrDefault(measure.name(), measure.usualMm())));
+                .forEach(measure ->
+                        dimensions.put(measure.name(), measuredMm.getOrDefault(measure.name(), measure.usualMm())));
     }
 
     /** Dimensions that are not measured are taken as usual. */

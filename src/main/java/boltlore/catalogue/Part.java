@@ -45,62 +45,6 @@ public record Part(
         @Nullable Service service,
         Upkeep upkeep) {
 
-    /** A current part without documents and alternates. */
-    public Part(
-            PartNumber number,
-            String revision,
-            Wording name,
-            String unit,
-            Source source,
-            BigDecimal cost,
-            BigDecimal scrapPercent,
-            @Nullable BigDecimal massKg,
-            int leadDays,
-            String bin,
-            @Nullable Tracked tracked,
-            @Nullable Buying buying,
-            Structure structure,
-            Making making,
-            List<Need> needs,
-            @Nullable CoatingSpec coat,
-            @Nullable Integer lengthMm,
-            @Nullable Fixing fixing,
-            List<Hole> holes,
-            @Nullable Handed handed,
-            List<Port> ports,
-            List<String> cautions,
-            @Nullable Customs customs,
-            @Nullable Transport transport,
-            @Nullable Service service) {
-        this(
-                number,
-                revision,
-                name,
-                unit,
-                source,
-                cost,
-                scrapPercent,
-                massKg,
-                leadDays,
-                bin,
-                tracked,
-                buying,
-                structure,
-                making,
-                needs,
-                coat,
-                lengthMm,
-                fixing,
-                holes,
-                handed,
-                ports,
-                cautions,
-                customs,
-                transport,
-                service,
-                Upkeep.NONE);
-    }
-
     /** The same part at another cost of one. */
     public Part costing(BigDecimal other) {
         return new Part(

@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param replacedBy null while the part is current; a superseded part stands in no kit
  * @param alternates what stores may pick where the part is short, best first
  */
-public record Upkeep(
-        List<Document> documents, @Nullable Successor replacedBy, List<Alternate> alternates) {
+public record Upkeep(List<Document> documents, @Nullable Successor replacedBy, List<Alternate> alternates) {
 
     public static final Upkeep NONE = new Upkeep(List.of(), null, List.of());
 

@@ -96,8 +96,6 @@ final class AlternatesAgree {
 
     private static @Nullable List<String> coating(Part part) {
         CoatingSpec coat = part.coat();
-        return coat == null
-                ? null
-                : List.of(Objects.toString(coat.role(), ""), Objects.toString(coat.finish(), ""));
+        return coat == null ? null : List.of(Objects.toString(coat.role(), ""), Objects.toString(coat.finish(), ""));
     }
 }

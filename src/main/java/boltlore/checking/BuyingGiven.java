@@ -23,7 +23,8 @@ final class BuyingGiven {
         Set<PartNumber> boughtWhole = BoughtWhole.inside(catalogue);
         return catalogue.parts().values().stream()
                 .filter(part -> part.source() == Source.BUY && !boughtWhole.contains(part.number()))
-                .flatMap(part -> Stream.of(missing(part), packs(part), breaks(part)).flatMap(each -> each));
+                .flatMap(part ->
+                        Stream.of(missing(part), packs(part), breaks(part)).flatMap(each -> each));
     }
 
     private static Stream<Remark> missing(Part part) {
@@ -50,10 +51,13 @@ final class BuyingGiven {
 
     /** Who needs fewer would then order more than is needed, and pay less. */
     private static Stream<Remark> breaks(Part part) {
-        Stream<Offer> offers =
-                part.buying() == null ? Stream.of() : part.buying().offers().stream();
+        Stream<Offer> offers = part.buying() == null ? Stream.of() : part.buying().offers().stream();
         return offers.flatMap(offer -> IntStream.range(1, offer.breaks().size())
-                .filter(i -> offer.breaks().get(i).cost().compareTo(offer.breaks().get(i - 1).cost()) > 0)
+                .filter(i -> offer.breaks()
+                                .get(i)
+                                .cost()
+                                .compareTo(offer.breaks().get(i - 1).cost())
+                        > 0)
                 .mapToObj(i -> new Remark(
                         Said.part(part),
                         Check.PRICE_BREAKS,

@@ -56,8 +56,7 @@ final class Translations {
                                 .flatMap(part -> Stream.ofNullable(part.service())
                                         .map(service -> new Text("service of " + Said.part(part), service.why()))),
                         catalogue.parts().values().stream()
-                                .flatMap(part -> ofDocuments(
-                                        part.upkeep().documents(), Said.part(part))),
+                                .flatMap(part -> ofDocuments(part.upkeep().documents(), Said.part(part))),
                         catalogue.finishes().values().stream()
                                 .map(finish -> new Text("finish " + finish.name(), finish.says())),
                         catalogue.workshop().stages().stream()

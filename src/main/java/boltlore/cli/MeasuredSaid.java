@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 /** Dimensions of the vehicle, as they are said in a talk. */
 final class MeasuredSaid {
 
-    private static final Pattern DIMENSION = Pattern.compile("\\s*([a-z0-9-]+)\\s*[= ]\\s*([0-9]{1,6}(?:\\.[0-9]{1,3})?)[,;]?");
+    private static final Pattern DIMENSION =
+            Pattern.compile("\\s*([a-z0-9-]+)\\s*[= ]\\s*([0-9]{1,6}(?:\\.[0-9]{1,3})?)[,;]?");
 
     private MeasuredSaid() {}
 

@@ -42,46 +42,6 @@ public record Order(
         OrderTerms terms,
         Map<String, BigDecimal> measuredMm) {
 
-    /** An order for a vehicle on which nothing was measured. */
-    public Order(
-            String name,
-            String family,
-            String customer,
-            String partner,
-            String language,
-            @Nullable BuildDate donorBuilt,
-            @Nullable LocalDate placed,
-            @Nullable LocalDate due,
-            Choices choices,
-            SortedSet<OptionName> settledByDate,
-            SortedSet<OptionName> firm,
-            List<OptionName> rank,
-            LeftOut leftOut,
-            List<Waiver> waived,
-            List<Extra> extra,
-            String notes,
-            OrderTerms terms) {
-        this(
-                name,
-                family,
-                customer,
-                partner,
-                language,
-                donorBuilt,
-                placed,
-                due,
-                choices,
-                settledByDate,
-                firm,
-                rank,
-                leftOut,
-                waived,
-                extra,
-                notes,
-                terms,
-                Map.of());
-    }
-
     /** An order of which nothing is known yet but these choices. */
     public static Order draft(Choices choices) {
         return new OrderBuilder(choices).build();

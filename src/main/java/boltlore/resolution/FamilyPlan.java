@@ -59,7 +59,9 @@ public final class FamilyPlan {
 
     /** The plan for one vehicle, whose measured dimensions decide how long some parts are. */
     public FamilyPlan measured(Order order) {
-        return family.measures().isEmpty() ? this : new FamilyPlan(catalogue.measured(family, order.measuredMm()), family);
+        return family.measures().isEmpty()
+                ? this
+                : new FamilyPlan(catalogue.measured(family, order.measuredMm()), family);
     }
 
     public Catalogue catalogue() {

@@ -15,11 +15,19 @@ public final class DocumentsTable {
     private static final TableSpec<Listed> DOCUMENTS = TableSpec.<Listed>named("documents")
             .text("of", "Of", 24, Listed::of)
             .text("name", "Name", 34, Listed::name)
-            .text("kind", "Kind", 12, listed -> listed.document().kind().written().replace('-', ' '))
+            .text(
+                    "kind",
+                    "Kind",
+                    12,
+                    listed -> listed.document().kind().written().replace('-', ' '))
             .text("says", "Document", 40, listed -> listed.document().says().english())
             .text("number", "Number", 16, listed -> listed.document().number())
             .text("issue", "Issue", 6, listed -> listed.document().issue())
-            .text("file", "File in the catalogue folder", 44, listed -> listed.document().file());
+            .text(
+                    "file",
+                    "File in the catalogue folder",
+                    44,
+                    listed -> listed.document().file());
 
     private DocumentsTable() {}
 

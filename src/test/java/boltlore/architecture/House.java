@@ -75,11 +75,11 @@ final class House {
                 trades.shipping
             trades.testing: bill catalogue choices csv faults findings json measure order power report report.csv
                 report.drawing resolution trades trades.charging
-            answers.json: answers choices explanation findings json measure order report.json resolution
+            answers.json: answers bill catalogue choices explanation findings json measure order report.json resolution
                 resolution.rules trades
             trades.cutting.packing: measure
-            trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
-                trades.cutting.packing
+            trades.cutting: bill catalogue choices faults findings json measure order report report.drawing resolution
+                trades trades.cutting.packing
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.charging trades.coating trades.costing.quote
                 trades.costing.sheets trades.cutting trades.fixings trades.picking trades.shipping trades.spares

@@ -13,6 +13,7 @@ import boltlore.catalogue.Port;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Route;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
@@ -179,7 +180,8 @@ final class GrownFamily {
                 it.cautions(),
                 it.customs(),
                 it.transport(),
-                it.service());
+                it.service(),
+                Upkeep.NONE);
     }
 
     private Port port(Port it) {

@@ -56,7 +56,8 @@ class PurchasingTest {
 
         @Test
         void at_prices_that_do_not_rise_with_the_quantity() {
-            assertThat(Remarked.in(bought("P-1").buying(offered("1.00", "1.00")))).isEmpty();
+            assertThat(Remarked.in(bought("P-1").buying(offered("1.00", "1.00"))))
+                    .isEmpty();
             assertThat(Remarked.in(bought("P-1").buying(offered("1.00", "1.01"))))
                     .containsExactly("part P-1: price that rises with the quantity");
         }

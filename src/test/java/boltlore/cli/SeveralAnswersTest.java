@@ -31,7 +31,8 @@ class SeveralAnswersTest {
 
     @Test
     void is_read_from_an_order_as_a_list() {
-        Ran kit = boltlore("kit", catalogue.resolve("orders/tb-1.json"), "--catalogue", catalogue, "--out", out, "--json");
+        Ran kit = boltlore(
+                "kit", catalogue.resolve("orders/tb-1.json"), "--catalogue", catalogue, "--out", out, "--json");
 
         assertThat(kit.out()).contains("\"bell\"").doesNotContain("\"tray\"").doesNotContain("\"plain\"");
     }
@@ -41,7 +42,8 @@ class SeveralAnswersTest {
         Path order = catalogue.resolve("orders/tb-1.json");
         Files.writeString(order, Files.readString(order).replace("\"flag\"]", "\"flagg\"]"));
 
-        assertThat(boltlore("kit", order, "--catalogue", catalogue, "--out", out).toString())
+        assertThat(boltlore("kit", order, "--catalogue", catalogue, "--out", out)
+                        .toString())
                 .contains("'flagg'")
                 .contains("Did you mean 'flag'?");
     }
@@ -76,7 +78,15 @@ class SeveralAnswersTest {
     @Test
     void says_why_two_answers_do_not_go_together() {
         Ran asked = typed(
-                "2, 3\nnone\nquit\n", "ask", "tin-barrow", "motor=500-w", "lamp=yes", "--catalogue", catalogue, "--out", out.resolve("x.json"));
+                "2, 3\nnone\nquit\n",
+                "ask",
+                "tin-barrow",
+                "motor=500-w",
+                "lamp=yes",
+                "--catalogue",
+                catalogue,
+                "--out",
+                out.resolve("x.json"));
 
         assertThat(asked.out()).contains("The tray hides the flag.");
     }

@@ -58,11 +58,11 @@ public final class Barrow {
 
     private static String withMore(String file, String text) {
         return switch (file) {
-            case "families/tin-barrow/family.json" -> text.replace("{\"option\": \"lamp\"", MORE.strip())
-                    .replace("\"limits\": [", LIMIT.strip());
+            case "families/tin-barrow/family.json" ->
+                text.replace("{\"option\": \"lamp\"", MORE.strip()).replace("\"limits\": [", LIMIT.strip());
             case "families/tin-barrow/kit/all.json" -> text.replace("\"positions\": [", LINES.strip());
-            case "orders/tb-1.json" -> text.replace(
-                    "\"lamp\": \"yes\"", "\"lamp\": \"yes\", \"extras\": [\"bell\", \"flag\"]");
+            case "orders/tb-1.json" ->
+                text.replace("\"lamp\": \"yes\"", "\"lamp\": \"yes\", \"extras\": [\"bell\", \"flag\"]");
             default -> text;
         };
     }

@@ -13,6 +13,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Port;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -158,6 +159,7 @@ public final class TrialPart {
                 List.copyOf(cautions),
                 null,
                 null,
-                null);
+                null,
+                Upkeep.NONE);
     }
 }

@@ -29,8 +29,6 @@ final class CrossChecks {
         new WholeQuantities(catalogue, reading).check();
         new WeldedCoats(catalogue, reading).check();
         new Supersession(catalogue, reading).check();
-        MeasuresCheck measures = new MeasuresCheck(catalogue, reading);
-        measures.parts();
         for (Family family : catalogue.families().values()) {
             roles(family, reading);
             new PositionLoops(family, reading).check();
@@ -40,14 +38,13 @@ final class CrossChecks {
             Set<PartNumber> reach = graph.with(family).reach(family);
             new PairsCheck(catalogue, reading).check(family, reach);
             new FinishRoles(catalogue, reading).check(family, reach);
-            measures.check(family, reach);
         }
         // What could not be read may be just what would have used a part or shared a joint, or the bars that would have
         // been long enough.
         if (readable) {
             // A name that is mistyped where it is used is told once, and not what else comes of it.
             if (!unknown.contains(Kind.MATERIAL) && !unknown.contains(Kind.SAW)) {
-                making(catalogue, reading);
+                making(catalogue, graph, reading);
             }
             if (!loops) {
                 catalogue.families().values().forEach(family -> pieces(catalogue, family, reading));
@@ -61,9 +58,15 @@ final class CrossChecks {
         }
     }
 
-    private static void making(Catalogue catalogue, Reading reading) {
+    private static void making(Catalogue catalogue, PartGraph graph, Reading reading) {
         new SawnPieces(catalogue, reading).check();
         new BentBlanks(catalogue, reading).check();
+        MeasuresCheck measures = new MeasuresCheck(catalogue, reading);
+        measures.parts();
+        catalogue
+                .families()
+                .values()
+                .forEach(family -> measures.check(family, graph.with(family).reach(family)));
     }
 
     private static void pieces(Catalogue catalogue, Family family, Reading reading) {

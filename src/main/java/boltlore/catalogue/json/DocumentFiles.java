@@ -22,8 +22,7 @@ final class DocumentFiles {
     static void check(Path folder, Catalogue catalogue, Reading reading) {
         DocumentFiles files = new DocumentFiles(folder, reading);
         Stream.concat(
-                        catalogue.parts().values().stream()
-                                .flatMap(part -> part.upkeep().documents().stream()),
+                        catalogue.parts().values().stream().flatMap(part -> part.upkeep().documents().stream()),
                         catalogue.families().values().stream().flatMap(DocumentFiles::ofPositions))
                 .forEach(files::check);
     }

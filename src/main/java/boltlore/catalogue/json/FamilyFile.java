@@ -72,7 +72,9 @@ final class FamilyFile {
                 folder,
                 reading.wording(reader, "says"),
                 reader.findObject("donor", new DonorReading(reading)::read).orElse(null),
-                reader.objects("options", options::read).stream().flatMap(List::stream).toList(),
+                reader.objects("options", options::read).stream()
+                        .flatMap(List::stream)
+                        .toList(),
                 reader.findObjects("limits", this::limit),
                 reader.findObject("finishes", this::finishes).orElse(Map.of()),
                 reader.findObjects("pairs", this::pair),

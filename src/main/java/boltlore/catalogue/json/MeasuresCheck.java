@@ -47,7 +47,9 @@ final class MeasuresCheck {
     void check(Family family, Set<PartNumber> reach) {
         for (Part part : catalogue.parts().values()) {
             if (reach.contains(part.number())) {
-                part.making().cuts().stream().filter(cut -> cut.measured() != null).forEach(cut -> check(cut, family));
+                part.making().cuts().stream()
+                        .filter(cut -> cut.measured() != null)
+                        .forEach(cut -> check(cut, family));
             }
         }
     }
@@ -72,8 +74,9 @@ final class MeasuresCheck {
             fault(
                     cut,
                     "'lengthMm' " + cut.lengthMm().toPlainString(),
-                    usual.toPlainString() + " mm, which comes of the usual " + measure.usualMm().toPlainString()
-                            + " mm of '" + measure.name() + "' in family '" + family.name() + "'",
+                    usual.toPlainString() + " mm, which comes of the usual "
+                            + measure.usualMm().toPlainString() + " mm of '" + measure.name() + "' in family '"
+                            + family.name() + "'",
                     "Let 'lengthMm' be the length for the usual dimension.");
         }
         ends(cut, measured, measure);
@@ -84,7 +87,11 @@ final class MeasuresCheck {
         BigDecimal most = measured.lengthMm(measure.toMm());
         Material material = catalogue.materials().get(cut.material());
         if (least.min(most).signum() <= 0) {
-            fault(cut, "a piece of " + least.min(most).toPlainString() + " mm at an end of its range", "above 0 mm", "");
+            fault(
+                    cut,
+                    "a piece of " + least.min(most).toPlainString() + " mm at an end of its range",
+                    "above 0 mm",
+                    "");
         } else if (material != null
                 && material.bars() != null
                 && least.max(most).compareTo(material.bars().longestPieceMm()) > 0) {

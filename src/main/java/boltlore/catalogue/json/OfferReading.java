@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class OfferReading {
 
     /** Keys of a part that name one supplier, which stand inside offers where there are several. */
-    static final List<String> OF_ONE_SUPPLIER =
-            List.of("supplier", "orderCode", "packOf", "minimumOrder", "leadDays");
+    static final List<String> OF_ONE_SUPPLIER = List.of("supplier", "orderCode", "packOf", "minimumOrder", "leadDays");
 
     /** Decimals of the cost of one after conversion: a hundredth of the smallest coin. */
     private static final int DECIMALS = 4;

@@ -63,7 +63,8 @@ final class OptionReading {
             }
         }
         return option.values().stream()
-                .map(value -> reading.sources().put(member(option, value), reading.sources().of(value)))
+                .map(value -> reading.sources()
+                        .put(member(option, value), reading.sources().of(value)))
                 .toList();
     }
 

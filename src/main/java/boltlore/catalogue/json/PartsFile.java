@@ -134,7 +134,9 @@ final class PartsFile {
         if (cost != null) {
             return cost;
         }
-        return offered.isEmpty() ? BigDecimal.ONE : offered.get(0).breaks().get(0).homeCost();
+        return offered.isEmpty()
+                ? BigDecimal.ONE
+                : offered.get(0).breaks().get(0).homeCost();
     }
 
     private @Nullable Buying buying(ObjectReader reader, List<Offer> offered) {
@@ -203,7 +205,8 @@ final class PartsFile {
     /** What the keys of one part demand of one another. */
     private static void partRules(Part part, ObjectReader reader) {
         if (reader.has("offers") && part.source() == Source.MAKE && reader.has("source")) {
-            reader.faultAt("offers", "offers of a part that is made", "offers of bought parts", "Remove them, or buy it.");
+            reader.faultAt(
+                    "offers", "offers of a part that is made", "offers of bought parts", "Remove them, or buy it.");
         }
         boolean masses = reader.breaks(MASS_OF_A_LEAF);
         if (reader.has("contains")) {

@@ -51,7 +51,8 @@ final class Shapes {
             "^[A-Z]{2}$",
             2);
 
-    private static final CharSet BEGIN_OF_STEP = CAPITAL_OR_DIGIT.and(CharSet.SMALL).and("_");
+    private static final CharSet BEGIN_OF_STEP =
+            CAPITAL_OR_DIGIT.and(CharSet.SMALL).and("_");
 
     /** A file within the catalogue folder: never absolute, and no step that leads out of it or to a hidden file. */
     static final TextShape FILE = new TextShape(

@@ -80,8 +80,7 @@ final class StagesReading {
             } else if (torque != null && (turned || torque.compareTo(before) <= 0)) {
                 reader.faultAt(
                         "stages",
-                        torque.toPlainString() + " Nm after "
-                                + (turned ? "an angle" : before.toPlainString() + " Nm"),
+                        torque.toPlainString() + " Nm after " + (turned ? "an angle" : before.toPlainString() + " Nm"),
                         "torques that rise, then angles",
                         "Sort them.");
                 return;
@@ -107,7 +106,10 @@ final class StagesReading {
     static void agree(JointFacts joint, ObjectReader reader) {
         JointFacts.Stages stages = joint.stages();
         JointFacts.OwnTorque own = joint.torque();
-        if (reader.sound() && stages != null && own != null && !stages.byAngle()
+        if (reader.sound()
+                && stages != null
+                && own != null
+                && !stages.byAngle()
                 && stages.lastTorqueNm().compareTo(own.torqueNm()) != 0) {
             reader.faultAt(
                     "stages",

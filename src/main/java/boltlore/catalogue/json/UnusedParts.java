@@ -47,7 +47,9 @@ final class UnusedParts {
         needed(part.needs());
         part.ports().stream().map(Port::blank).filter(Objects::nonNull).forEach(used::add);
         // What only follows another part may still be sold as its spare.
-        Stream.ofNullable(part.upkeep().replacedBy()).map(Upkeep.Successor::part).forEach(used::add);
+        Stream.ofNullable(part.upkeep().replacedBy())
+                .map(Upkeep.Successor::part)
+                .forEach(used::add);
         part.upkeep().alternates().stream().map(Upkeep.Alternate::part).forEach(used::add);
     }
 

@@ -96,7 +96,8 @@ final class ChoicesReading {
     /** A list of those that are wanted; what is not in it is not wanted. */
     private void several(String name, List<Option> answers, Json json, Map<OptionName, String> values) {
         Map<String, OptionName> byValue = new LinkedHashMap<>();
-        answers.forEach(option -> byValue.put(Objects.requireNonNull(option.group()).value(), option.name()));
+        answers.forEach(
+                option -> byValue.put(Objects.requireNonNull(option.group()).value(), option.name()));
         if (!(json instanceof Json.Arr list)) {
             faults.add(json.location()
                     .fault(json.shown(), "a list of values of '" + name + "', which takes several; [] for none", ""));
@@ -108,8 +109,8 @@ final class ChoicesReading {
                     .filter(value -> Known.check(
                             value, each.location(), byValue.keySet(), "a value of option '" + name + "'", faults))
                     .filter(value -> !wanted.add(Objects.requireNonNull(byValue.get(value))))
-                    .ifPresent(value -> faults.add(
-                            each.location().fault("'" + value + "' a second time", "each value once", "")));
+                    .ifPresent(value ->
+                            faults.add(each.location().fault("'" + value + "' a second time", "each value once", "")));
         }
         byValue.values().forEach(option -> {
             String before = values.put(option, wanted.contains(option) ? Option.YES : Option.NO);

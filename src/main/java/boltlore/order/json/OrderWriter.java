@@ -88,7 +88,8 @@ public final class OrderWriter {
                 order.choices().family().option(option).map(Option::group).orElse(null);
         return group != null
                         && order.choices().family().inGroup(group.name()).stream()
-                                .allMatch(each -> order.choices().value(each.name()).isPresent())
+                                .allMatch(each ->
+                                        order.choices().value(each.name()).isPresent())
                 ? group.name()
                 : null;
     }

@@ -61,7 +61,8 @@ public final class CutPlanner {
 
     private void collect(Bill bill) {
         String order = bill.order().name();
-        Catalogue own = catalogue.measured(bill.order().choices().family(), bill.order().measuredMm());
+        Catalogue own =
+                catalogue.measured(bill.order().choices().family(), bill.order().measuredMm());
         CutCollector parts = new CutCollector(bill, own);
         parts.made().forEach((number, count) -> collect(order, own.part(number), count));
         parts.onHold().forEach((number, count) -> onHold.add(new OnHold(order, own.part(number), count)));

@@ -51,12 +51,16 @@ final class JointsPage {
                 .text("bolted", "What is bolted", 34, BoltedJoint::held)
                 .text("because", "Note", 38, BoltedJoint::because));
         return inStages(spec, fixings)
-            .text("torque-table", "Torque table", 24, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
-            .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
-            .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
-            .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
-            .text("to-sign", "To sign", 8, JointsPage::sign)
-            .text("position", "Position", 24, joint -> joint.position().name().text());
+                .text("torque-table", "Torque table", 24, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
+                .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
+                .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
+                .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
+                .text("to-sign", "To sign", 8, JointsPage::sign)
+                .text(
+                        "position",
+                        "Position",
+                        24,
+                        joint -> joint.position().name().text());
     }
 
     /** No column where every joint is tightened in one go. */

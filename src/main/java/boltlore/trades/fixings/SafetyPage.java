@@ -28,28 +28,30 @@ final class SafetyPage {
         TableSpec<BoltedJoint> bolts = JointsPage.bolts(
                 TableSpec.<BoltedJoint>named("signed-joints").text("joint", "Joint", 28, BoltedJoint::says));
         return JointsPage.inStages(bolts, fixings)
-            .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom))
-            .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint.preloadNewton()))
-            .decimal("least-preload", "Min. preload", "kN", 1, joint -> kilonewton(joint.leastPreloadNewton()))
-            .decimal("clamp", "Clamped", "mm", 0, joint -> ofFacts(joint, JointFacts::clampMm))
-            .text(
-                    "thread-in",
-                    "Thread in",
-                    joint -> ofFacts(
-                            joint,
-                            facts -> facts.into() == null
-                                    ? null
-                                    : facts.into().written().replace('-', ' ')))
-            .box(Column.tick("torqued", "Torqued"))
-            .box(Column.blank("tool", "Tool number"))
-            .box(Column.signature("signed", "Signature, date"));
+                .text("torque-table", "Torque table", 30, joint -> JointsPage.ofTorque(joint, BoltedJoint::torqueFrom))
+                .decimal("preload", "Preload", "kN", 1, joint -> kilonewton(joint.preloadNewton()))
+                .decimal("least-preload", "Min. preload", "kN", 1, joint -> kilonewton(joint.leastPreloadNewton()))
+                .decimal("clamp", "Clamped", "mm", 0, joint -> ofFacts(joint, JointFacts::clampMm))
+                .text(
+                        "thread-in",
+                        "Thread in",
+                        joint -> ofFacts(
+                                joint,
+                                facts -> facts.into() == null
+                                        ? null
+                                        : facts.into().written().replace('-', ' ')))
+                .box(Column.tick("torqued", "Torqued"))
+                .box(Column.blank("tool", "Tool number"))
+                .box(Column.signature("signed", "Signature, date"));
     }
 
     static PageBuilder compose(KitFixings fixings, Workshop workshop, String footer) {
         PageBuilder page = Page.named("Signed joints").landscape().footer(footer);
         page.title("Joints to sign for")
-                .add(spec(fixings).of(
-                        fixings.joints().stream().filter(BoltedJoint::safety).toList()))
+                .add(spec(fixings)
+                        .of(fixings.joints().stream()
+                                .filter(BoltedJoint::safety)
+                                .toList()))
                 .note(PRELOAD);
         CautionNotes.always(page, "signed-joints", workshop, "en");
         return page.signatures("Checked by a second person");

@@ -13,8 +13,8 @@ public final class Alternates {
     /** 'or HW-12 (C-01-02-A-03): same nut, other maker; or …'; null where nothing may. */
     public static @Nullable String says(Part part, Catalogue catalogue) {
         String says = part.upkeep().alternates().stream()
-                .map(alternate -> "or " + alternate.part() + bin(catalogue.part(alternate.part())) + ": "
-                        + alternate.because())
+                .map(alternate ->
+                        "or " + alternate.part() + bin(catalogue.part(alternate.part())) + ": " + alternate.because())
                 .collect(Collectors.joining("; "));
         return says.isEmpty() ? null : says;
     }

@@ -24,7 +24,8 @@ final class Superseded {
         }
     }
 
-    private static final String KEPT = "An old part goes out as a spare only where 'yes' stands; it is fitted in no kit.";
+    private static final String KEPT =
+            "An old part goes out as a spare only where 'yes' stands; it is fitted in no kit.";
 
     private static final TableSpec<Old> NUMBERS = TableSpec.<Old>named("superseded")
             .text("old", "Old number", old -> old.part().number().text())
@@ -32,7 +33,11 @@ final class Superseded {
             .text("next", "Replaced by", old -> old.successor().part().text())
             .text("from", "From issue", old -> old.successor().from())
             .text("current", "Current number", old -> old.current().number().text())
-            .text("currentName", "Name of the current part", 30, old -> old.current().name().english())
+            .text(
+                    "currentName",
+                    "Name of the current part",
+                    30,
+                    old -> old.current().name().english())
             .text("kept", "Old one still a spare", old -> old.successor().serviceOnly() ? "yes" : "no");
 
     private Superseded() {}

@@ -57,7 +57,9 @@ final class DrawnSchemas {
             new MarketsFile(reading).supplies(reader);
         });
         draw("materials", new MaterialsFile(reading)::read);
-        draw("parts", new PartsFile(reading, new OfferReading.Money(java.util.Currency.getInstance("EUR"), null))::read);
+        draw(
+                "parts",
+                new PartsFile(reading, new OfferReading.Money(java.util.Currency.getInstance("EUR"), null))::read);
         draw("pricing", new PricingFile(reading)::read);
         draw("shipping", new ShippingFile(reading)::read);
         draw("tests", new TestsFile(reading)::read);

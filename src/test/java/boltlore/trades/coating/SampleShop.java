@@ -20,6 +20,7 @@ import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
 import boltlore.catalogue.TooLarge;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -172,7 +173,8 @@ public final class SampleShop {
                 List.of(),
                 null,
                 null,
-                null);
+                null,
+                Upkeep.NONE);
     }
 
     /** A flat bracket of that area with one hang point and small envelope. */

@@ -10,6 +10,7 @@ import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
 import boltlore.catalogue.Structure;
+import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -128,6 +129,7 @@ public final class SketchedPart {
                 List.of(),
                 customs,
                 null,
-                null);
+                null,
+                Upkeep.NONE);
     }
 }

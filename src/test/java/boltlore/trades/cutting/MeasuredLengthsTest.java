@@ -31,9 +31,17 @@ class MeasuredLengthsTest {
 
     @Test
     void has_the_length_that_follows_from_it() {
-        assertThat(part(measured("bl-2002", "508"), "ST-BC-CT-E").making().cuts().get(0).lengthMm())
+        assertThat(part(measured("bl-2002", "508"), "ST-BC-CT-E")
+                        .making()
+                        .cuts()
+                        .get(0)
+                        .lengthMm())
                 .isEqualByComparingTo("484");
-        assertThat(part(measured("bl-2002", "520"), "ST-BC-CT-E").making().cuts().get(0).lengthMm())
+        assertThat(part(measured("bl-2002", "520"), "ST-BC-CT-E")
+                        .making()
+                        .cuts()
+                        .get(0)
+                        .lengthMm())
                 .isEqualByComparingTo("496");
     }
 
@@ -44,7 +52,9 @@ class MeasuredLengthsTest {
         double tubeKg = 444e-6 * 7850 * 0.484;
 
         assertThat(part(bill, "ST-BC-CT-E").massKg().doubleValue()).isCloseTo(tubeKg, Offset.offset(0.001));
-        assertThat(Masses.kitKg(measured("bl-2002", "510")).subtract(Masses.kitKg(bill)).doubleValue())
+        assertThat(Masses.kitKg(measured("bl-2002", "510"))
+                        .subtract(Masses.kitKg(bill))
+                        .doubleValue())
                 .isCloseTo(quantity(bill, "ST-BC-CT-E") * 444e-6 * 7850 * 0.002, Offset.offset(0.0005));
     }
 
@@ -78,7 +88,8 @@ class MeasuredLengthsTest {
         assertThat(plan.findings(Currency.getInstance("EUR")).all())
                 .filteredOn(finding -> finding.kind() == CuttingFinding.DIMENSION_NOT_MEASURED)
                 .singleElement()
-                .satisfies(finding -> assertThat(finding.says()).contains("ST-BC-CT-E").contains("500 to 520 mm"));
+                .satisfies(finding ->
+                        assertThat(finding.says()).contains("ST-BC-CT-E").contains("500 to 520 mm"));
     }
 
     private static List<Kind> kinds(CutPlan plan) {

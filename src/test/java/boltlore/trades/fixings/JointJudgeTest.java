@@ -215,9 +215,15 @@ class JointJudgeTest {
 
     @Test
     void a_sequence_numbers_as_many_bolts_as_there_are() {
-        assertThat(Jointed.with("25").bolts(4).stages(List.of("24.6"), List.of(), 1, 3, 2, 4).findings())
+        assertThat(Jointed.with("25")
+                        .bolts(4)
+                        .stages(List.of("24.6"), List.of(), 1, 3, 2, 4)
+                        .findings())
                 .isEmpty();
-        assertThat(Jointed.with("25").bolts(6).stages(List.of("24.6"), List.of(), 1, 3, 2, 4).findings())
+        assertThat(Jointed.with("25")
+                        .bolts(6)
+                        .stages(List.of("24.6"), List.of(), 1, 3, 2, 4)
+                        .findings())
                 .extracting(Finding::kind)
                 .containsExactly(FixingFinding.SEQUENCE_OF_OTHER_COUNT);
     }

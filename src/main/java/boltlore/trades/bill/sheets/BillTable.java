@@ -15,11 +15,11 @@ import boltlore.report.Formula;
 import boltlore.report.Kind;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
-import boltlore.trades.picking.Alternates;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.ItemCost;
 import boltlore.trades.costing.MinorUnit;
 import boltlore.trades.costing.Totals;
+import boltlore.trades.picking.Alternates;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
@@ -48,7 +48,8 @@ final class BillTable {
         what();
         figures();
         trade();
-        if (costed.rows().stream().anyMatch(row -> !part(row).upkeep().alternates().isEmpty())) {
+        if (costed.rows().stream()
+                .anyMatch(row -> !part(row).upkeep().alternates().isEmpty())) {
             spec.text("or", "Or", 20, row -> Alternates.says(part(row), costed.catalogue()));
         }
     }

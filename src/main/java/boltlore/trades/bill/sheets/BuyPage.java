@@ -88,16 +88,24 @@ final class BuyPage {
 
     /** What the preferred supplier asks at this quantity, and who else may be asked. */
     private void asked(Currency home) {
-        spec.text("offer", "Price asked", 22, purchase -> offers(purchase).stream()
-                        .findFirst()
-                        .map(offer -> price(offer, purchase, home))
-                        .orElse(null))
-                .text("fallback", "Else from", 34, purchase -> offers(purchase).stream()
-                        .skip(1)
-                        .findFirst()
-                        .map(offer -> offer.supplier() + ", " + offer.orderCode() + ": " + price(offer, purchase, home)
-                                + ", " + offer.leadDays() + " days")
-                        .orElse(null));
+        spec.text(
+                        "offer",
+                        "Price asked",
+                        22,
+                        purchase -> offers(purchase).stream()
+                                .findFirst()
+                                .map(offer -> price(offer, purchase, home))
+                                .orElse(null))
+                .text(
+                        "fallback",
+                        "Else from",
+                        34,
+                        purchase -> offers(purchase).stream()
+                                .skip(1)
+                                .findFirst()
+                                .map(offer -> offer.supplier() + ", " + offer.orderCode() + ": "
+                                        + price(offer, purchase, home) + ", " + offer.leadDays() + " days")
+                                .orElse(null));
     }
 
     private static List<Offer> offers(Purchase purchase) {

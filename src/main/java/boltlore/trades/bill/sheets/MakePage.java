@@ -125,7 +125,9 @@ final class MakePage {
         table.total("all", "All parts").sum("minutes", Job.minutes(jobs));
         page.add(table).frozen(2);
         Set<PartNumber> made = jobs.stream().map(job -> job.part().number()).collect(Collectors.toSet());
-        DocumentsTable.add(page, costed.bill().all().filter(item -> made.contains(item.part().number())));
+        DocumentsTable.add(
+                page,
+                costed.bill().all().filter(item -> made.contains(item.part().number())));
         return page.signatures("Released by", "Inspected by");
     }
 }

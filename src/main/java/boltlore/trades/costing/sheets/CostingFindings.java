@@ -74,7 +74,10 @@ final class CostingFindings {
                 .map(row -> row.item().part())
                 .filter(part -> part.buying() != null && !part.buying().offers().isEmpty())
                 .collect(Collectors.groupingBy(
-                        part -> Objects.requireNonNull(part.buying()).offers().get(0).currency(),
+                        part -> Objects.requireNonNull(part.buying())
+                                .offers()
+                                .get(0)
+                                .currency(),
                         () -> new TreeMap<>(Comparator.comparing(Currency::getCurrencyCode)),
                         Collectors.collectingAndThen(
                                 Collectors.mapping(part -> part.number().text(), Collectors.toCollection(TreeSet::new)),
@@ -83,8 +86,16 @@ final class CostingFindings {
             bought.forEach((currency, parts) -> prices.newestRate(currency)
                     .filter(rate -> !rate.holdsOn(on))
                     .ifPresent(rate -> add(
-                            BUYING_RATE_OLD, currency.getCurrencyCode(), "currency", currency.getCurrencyCode(), "from",
-                            rate.date(), "on", on, "parts", parts)));
+                            BUYING_RATE_OLD,
+                            currency.getCurrencyCode(),
+                            "currency",
+                            currency.getCurrencyCode(),
+                            "from",
+                            rate.date(),
+                            "on",
+                            on,
+                            "parts",
+                            parts)));
         }
     }
 
