@@ -49,8 +49,9 @@ public final class BillMaker {
         this.kit = resolved.kit();
     }
 
+    /** With parts cut to what was measured on the order's vehicle. */
     public static Bill make(FamilyPlan plan, Order order, Resolution.Resolved resolved) {
-        return new Bill(order, resolved, new BillMaker(plan, resolved).items());
+        return new Bill(order, resolved, new BillMaker(plan.measured(order), resolved).items());
     }
 
     private List<Item> items() {

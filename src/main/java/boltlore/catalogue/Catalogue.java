@@ -1,6 +1,7 @@
 package boltlore.catalogue;
 
 import boltlore.measure.PartNumber;
+import java.math.BigDecimal;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +40,25 @@ public record Catalogue(
             throw new IllegalArgumentException("No part " + number + " in the catalogue");
         }
         return part;
+    }
+
+    /**
+     * The catalogue as it is for one vehicle.
+     *
+     * @param measuredMm dimensions of the family by name; one that is not there is taken as usual
+     */
+    public Catalogue measured(Family family, Map<String, BigDecimal> measuredMm) {
+        return family.measures().isEmpty()
+                ? this
+                : new Catalogue(
+                        workshop,
+                        finishes,
+                        materials,
+                        MeasuredParts.of(parts, family, measuredMm),
+                        families,
+                        revision,
+                        prices,
+                        shipping);
     }
 
     /** The part that is current today where that one was once; itself where it is. Successors in a checked catalogue end. */

@@ -27,9 +27,10 @@ public record Family(
         EndOfLine endOfLine,
         List<JointFacts> joints,
         Fits fits,
-        Driving driving) {
+        Driving driving,
+        List<Measure> measures) {
 
-    /** A family that says nothing about driving. */
+    /** A family that says nothing about driving, and of which nothing is measured on each vehicle. */
     public Family(
             String name,
             Wording says,
@@ -62,7 +63,8 @@ public record Family(
                 endOfLine,
                 joints,
                 fits,
-                Driving.NONE);
+                Driving.NONE,
+                List.of());
     }
 
     /** A family of which no finding has been accepted, and that says nothing about weights, high voltage, tests and joints. */

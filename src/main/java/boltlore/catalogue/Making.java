@@ -17,4 +17,8 @@ public record Making(
     public Making(@Nullable Drawing drawing, @Nullable String material, List<Cut> cuts, List<Operation> operations) {
         this(drawing, material, null, cuts, operations);
     }
+
+    Making cutTo(List<Cut> others) {
+        return new Making(drawing, material, blank, others, operations);
+    }
 }

@@ -78,6 +78,38 @@ public record Part(
                 upkeep);
     }
 
+    /** The same part with pieces of other lengths, and the mass that comes of them. */
+    Part cutTo(List<Cut> cuts, @Nullable BigDecimal otherMassKg) {
+        return new Part(
+                number,
+                revision,
+                name,
+                unit,
+                source,
+                cost,
+                scrapPercent,
+                otherMassKg,
+                leadDays,
+                bin,
+                tracked,
+                buying,
+                structure,
+                making.cutTo(cuts),
+                needs,
+                coat,
+                lengthMm,
+                fixing,
+                holes,
+                handed,
+                ports,
+                cautions,
+                customs,
+                transport,
+                service,
+                geometry,
+                upkeep);
+    }
+
     /** Whether another part has taken its place, so that no kit holds it. */
     public boolean superseded() {
         return upkeep.replacedBy() != null;

@@ -10,7 +10,6 @@ import boltlore.choosing.Repair;
 import boltlore.cli.AskedHead.Asking;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
-import boltlore.measure.OptionName;
 import boltlore.order.Order;
 import java.util.List;
 import java.util.Optional;
@@ -143,7 +142,9 @@ final class AskSession {
     private void answered(Asking asking, String line) {
         Option option = asking.option();
         AskedHead head = asking.head();
-        if (option == null && head != null && !namesOption(line)) {
+        if (option == null
+                && head != null
+                && !WrittenChoices.namesOption(asked.choices().family(), line)) {
             given(head, line);
         } else if (line.isEmpty()) {
             screen.wrapped(0, AskCommand.SHORT_HELP);
@@ -156,7 +157,7 @@ final class AskSession {
         } else if (option != null && line.equals("default")) {
             usual(option);
         } else if (option != null && option.group() != null && line.indexOf('=') < 0) {
-            answer(several(option.group()), line);
+            several(option.group()).said(line, screen, asked, words).ifPresent(this::choose);
         } else {
             value(option, line).ifPresent(this::answer);
         }
@@ -166,30 +167,11 @@ final class AskSession {
         return SeveralAsked.of(asked.choices().family(), group);
     }
 
-    /** All answers of one question at once, which is one change to take back. */
-    private void answer(SeveralAsked question, String line) {
-        Outcome<Choices> outcome = question.answered(asked.choices(), line);
-        outcome.faults().forEach(fault -> screen.wrapped(0, FaultWords.say(fault)));
-        if (!(outcome instanceof Outcome.Sound<Choices> sound)) {
-            return;
-        }
-        if (asked.valid(sound.value())) {
-            asked.choose(sound.value());
-            changed();
-            screen.wrapped(2, card().foot(asked.choices()));
-        } else {
-            screen.wrapped(
-                    2, words.contradiction(asked.choosing().chooser().conflict(sound.value(), asked.importance())));
-        }
-    }
-
-    private boolean namesOption(String line) {
-        int at = line.indexOf('=');
-        return at > 0
-                && asked.choices()
-                        .family()
-                        .option(new OptionName(line.substring(0, at)))
-                        .isPresent();
+    /** One change to take back. */
+    private void choose(Choices all) {
+        asked.choose(all);
+        changed();
+        screen.wrapped(2, card().foot(asked.choices()));
     }
 
     private void given(AskedHead head, String line) {
@@ -255,11 +237,7 @@ final class AskSession {
 
     /** A value of the question by number or name, or of any question as OPTION=VALUE. */
     private Optional<Choice> value(@Nullable Option question, String said) {
-        Option.Group group = question == null ? null : question.group();
-        Outcome<Choice> choice = group == null
-                ? WrittenChoices.answer(asked.choices().family(), question, said)
-                : WrittenChoices.answer(
-                        asked.choices().family(), null, several(group).wanted(said));
+        Outcome<Choice> choice = WrittenChoices.answer(asked.choices().family(), question, said);
         choice.faults().forEach(fault -> screen.wrapped(0, FaultWords.say(fault)));
         return choice instanceof Outcome.Sound<Choice> sound ? Optional.of(sound.value()) : Optional.empty();
     }
@@ -303,8 +281,6 @@ final class AskSession {
             screen.wrapped(0, "Say 'open VALUE' first, then 'take' with the number of a way.");
             return;
         }
-        asked.choose(offered.get(place - 1).choices());
-        changed();
-        screen.wrapped(2, card().foot(asked.choices()));
+        choose(offered.get(place - 1).choices());
     }
 }

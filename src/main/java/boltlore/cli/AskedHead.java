@@ -21,6 +21,7 @@ enum AskedHead {
     BUILT("built", "When was the base vehicle built? A date, a month or a year, as 1968-05-20, 1968-05 or 1968.", true),
     NUMBER("number", "Which order number?", false),
     CUSTOMER("customer", "For which customer?", false),
+    MEASURED("measured", "What was measured on the vehicle, in mm? As 'name 1840', one or several.", true),
     DUE("due", "When is the kit due? A date, as 2027-03-12.", true),
     PARTNER("partner", "Through which partner workshop?", true),
     DISCOUNT("discount", "What discount, in per cent, in place of the partner's?", true),
@@ -74,6 +75,9 @@ enum AskedHead {
         if (this == BRACKETS) {
             return "Enter puts it off; the kit does not ship before it is decided.";
         }
+        if (this == MEASURED) {
+            return "Enter puts it off; nothing is cut to it before it is measured.";
+        }
         return optional ? "Enter leaves it out." : "'quit' keeps the draft without it.";
     }
 
@@ -91,6 +95,7 @@ enum AskedHead {
             case BUILT -> order.donorBuilt() == null && BuiltSaid.wouldSettle(order.choices());
             case NUMBER -> order.name().equals(OrderBuilder.NO_NUMBER);
             case CUSTOMER -> order.customer().equals(OrderBuilder.NO_CUSTOMER);
+            case MEASURED -> !MeasuredSaid.open(order).isEmpty();
             case DUE -> order.due() == null;
             case PARTNER -> order.partner().isEmpty();
             case DISCOUNT -> order.terms().discountPercent() == null;
@@ -106,6 +111,7 @@ enum AskedHead {
             case BUILT -> BuiltSaid.in(order, text);
             case NUMBER -> Outcome.sound(builder.name(text).build());
             case CUSTOMER -> Outcome.sound(builder.customer(text).build());
+            case MEASURED -> MeasuredSaid.in(order, text);
             case DUE -> day(text).then(day -> Outcome.sound(builder.due(day).build()));
             case PARTNER -> Outcome.sound(new PapersLanguage(catalogue).through(text, order));
             case DISCOUNT -> discount(order, text);

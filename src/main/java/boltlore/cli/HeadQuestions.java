@@ -80,6 +80,8 @@ final class HeadQuestions {
             case PARTNER ->
                 screen.wrapped(
                         2, String.join(", ", catalogue.workshop().partners().keySet()) + ".");
+            case MEASURED ->
+                MeasuredSaid.open(asked.order()).forEach(measure -> screen.wrapped(2, MeasuredSaid.says(measure)));
             case BRACKETS -> screen.wrapped(2, brackets());
             default -> {
                 // The question says it all.

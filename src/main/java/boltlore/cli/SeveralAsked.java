@@ -5,6 +5,7 @@ import boltlore.catalogue.Option;
 import boltlore.choices.Choice;
 import boltlore.choices.Choices;
 import boltlore.choosing.ChoiceState;
+import boltlore.choosing.ConflictWords;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -82,6 +84,21 @@ final class SeveralAsked {
             all = all.with(answers.get(i).name(), wanted.contains(names.get(i)) ? Option.YES : Option.NO);
         }
         return faults.isEmpty() ? Outcome.sound(all) : Outcome.faulty(faults);
+    }
+
+    /** What is chosen once it is answered so; empty, and told why, where it cannot be. */
+    Optional<Choices> said(String line, Screen screen, AskedOrder asked, ConflictWords words) {
+        Outcome<Choices> outcome = answered(asked.choices(), line);
+        outcome.faults().forEach(fault -> screen.wrapped(0, FaultWords.say(fault)));
+        if (!(outcome instanceof Outcome.Sound<Choices> sound)) {
+            return Optional.empty();
+        }
+        if (!asked.valid(sound.value())) {
+            screen.wrapped(
+                    2, words.contradiction(asked.choosing().chooser().conflict(sound.value(), asked.importance())));
+            return Optional.empty();
+        }
+        return Optional.of(sound.value());
     }
 
     /** One answer by its number or name, as a choice that it is wanted; else what was said, for others to read. */

@@ -56,6 +56,9 @@ final class WrittenChoices {
      * @param question that is asked, or null where none is
      */
     static Outcome<Choice> answer(Family family, @Nullable Option question, String said) {
+        if (question != null && question.group() != null) {
+            return one(family, SeveralAsked.of(family, question.group()).wanted(said));
+        }
         return one(
                 family,
                 question == null || said.contains("=")
@@ -67,6 +70,14 @@ final class WrittenChoices {
         boolean number = said.matches("\\d{1,6}") && !names.contains(said);
         int place = number ? Integer.parseInt(said) : 0;
         return place >= 1 && place <= names.size() ? names.get(place - 1) : said;
+    }
+
+    /** Whether it begins as OPTION=VALUE does. */
+    static boolean namesOption(Family family, String line) {
+        int at = line.indexOf('=');
+        OptionName name = new OptionName(line.substring(0, Math.max(at, 0)));
+        return at > 0
+                && (family.option(name).isPresent() || !family.inGroup(name).isEmpty());
     }
 
     static Outcome<OptionName> option(Family family, String name) {

@@ -3,8 +3,10 @@ package boltlore.order;
 import boltlore.catalogue.BuildDate;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedSet;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param placed date of the order, printed on the sheets
  * @param firm choices that no repair may touch
  * @param rank the other options, most important to the customer first
+ * @param measuredMm dimensions of the family that were measured on this vehicle, by name
  * @param settledByDate options whose value was not chosen but follows from the donor's build date
  */
 public record Order(
@@ -36,7 +39,8 @@ public record Order(
         List<Waiver> waived,
         List<Extra> extra,
         String notes,
-        OrderTerms terms) {
+        OrderTerms terms,
+        Map<String, BigDecimal> measuredMm) {
 
     /** An order of which nothing is known yet but these choices. */
     public static Order draft(Choices choices) {

@@ -3,8 +3,10 @@ package boltlore.order;
 import boltlore.catalogue.BuildDate;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +36,7 @@ public final class OrderBuilder {
     private List<Extra> extra = List.of();
     private String notes = "";
     private OrderTerms terms = OrderTerms.NONE;
+    private Map<String, BigDecimal> measuredMm = Map.of();
 
     public OrderBuilder(Choices choices) {
         this.choices = choices;
@@ -56,6 +59,7 @@ public final class OrderBuilder {
         this.extra = order.extra();
         this.notes = order.notes();
         this.terms = order.terms();
+        this.measuredMm = order.measuredMm();
     }
 
     public OrderBuilder name(String other) {
@@ -118,6 +122,11 @@ public final class OrderBuilder {
         return this;
     }
 
+    public OrderBuilder measuredMm(Map<String, BigDecimal> other) {
+        this.measuredMm = Map.copyOf(other);
+        return this;
+    }
+
     public Order build() {
         return new Order(
                 name,
@@ -136,6 +145,7 @@ public final class OrderBuilder {
                 waived,
                 extra,
                 notes,
-                terms);
+                terms,
+                measuredMm);
     }
 }

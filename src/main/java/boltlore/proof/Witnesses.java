@@ -10,6 +10,7 @@ import boltlore.order.OrderTerms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TreeSet;
 
 /** The orders that show the defects of a family, complete and ready to run. */
@@ -61,7 +62,8 @@ public final class Witnesses {
                 List.of(),
                 List.of(),
                 notes,
-                OrderTerms.NONE);
+                OrderTerms.NONE,
+                Map.of());
     }
 
     private static String language(Catalogue catalogue, Choices choices) {

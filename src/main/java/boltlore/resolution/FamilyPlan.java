@@ -12,6 +12,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
+import boltlore.order.Order;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -54,6 +55,13 @@ public final class FamilyPlan {
         Collections.reverse(order);
         this.askersFirst = List.copyOf(order);
         askersFirst.forEach(part -> needs.put(part, allNeeds(part)));
+    }
+
+    /** The plan for one vehicle, whose measured dimensions decide how long some parts are. */
+    public FamilyPlan measured(Order order) {
+        return family.measures().isEmpty()
+                ? this
+                : new FamilyPlan(catalogue.measured(family, order.measuredMm()), family);
     }
 
     public Catalogue catalogue() {

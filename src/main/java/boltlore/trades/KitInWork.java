@@ -22,7 +22,7 @@ public final class KitInWork {
 
     /** @param today stands in where an order has no date */
     public KitInWork(FamilyPlan plan, Bill bill, LocalDate today) {
-        this.plan = plan;
+        this.plan = plan.measured(bill.order());
         this.bill = bill;
         this.today = today;
     }

@@ -83,8 +83,8 @@ final class House {
             answers.json: answers bill catalogue choices explanation findings json measure order report.json resolution
                 resolution.rules trades
             trades.cutting.packing: measure
-            trades.cutting: bill catalogue faults findings json measure order report report.drawing resolution trades
-                trades.cutting.packing
+            trades.cutting: bill catalogue choices faults findings json measure order report report.drawing resolution
+                trades trades.cutting.packing
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
                 trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings

@@ -9,6 +9,7 @@ import boltlore.order.OrderTerms;
 import boltlore.resolution.Resolution;
 import boltlore.resolution.Resolver;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /** Bills of bare orders: nothing but a family and choices. */
@@ -39,6 +40,7 @@ final class Bills {
                 List.of(),
                 List.of(),
                 "",
-                OrderTerms.NONE);
+                OrderTerms.NONE,
+                Map.of());
     }
 }

@@ -79,7 +79,8 @@ public final class OrderSketch {
                 waived,
                 extra,
                 "",
-                OrderTerms.NONE);
+                OrderTerms.NONE,
+                Map.of());
     }
 
     public Bill bill() {

@@ -111,7 +111,8 @@ final class Assembly {
                 file(folder + "tests.json", "tests", new TestsFile(inFamily)::read),
                 file(folder + "joints.json", "joints", new JointsFile(inFamily)::read),
                 file(folder + "fits.json", "fits", new FitsFile(inFamily)::read),
-                file(folder + "driving.json", "driving", new DrivingFile(inFamily)::read));
+                file(folder + "driving.json", "driving", new DrivingFile(inFamily)::read),
+                head.measures());
     }
 
     private <T> T file(String path, String schema, Function<ObjectReader, T> read) {

@@ -45,7 +45,7 @@ final class CrossChecks {
         if (readable) {
             // A name that is mistyped where it is used is told once, and not what else comes of it.
             if (!unknown.contains(Kind.MATERIAL) && !unknown.contains(Kind.SAW)) {
-                making(catalogue, reading);
+                making(catalogue, graph, reading);
             }
             if (!loops) {
                 catalogue.families().values().forEach(family -> pieces(catalogue, family, reading));
@@ -59,9 +59,15 @@ final class CrossChecks {
         }
     }
 
-    private static void making(Catalogue catalogue, Reading reading) {
+    private static void making(Catalogue catalogue, PartGraph graph, Reading reading) {
         new SawnPieces(catalogue, reading).check();
         new BentBlanks(catalogue, reading).check();
+        MeasuresCheck measures = new MeasuresCheck(catalogue, reading);
+        measures.parts();
+        catalogue
+                .families()
+                .values()
+                .forEach(family -> measures.check(family, graph.with(family).reach(family)));
     }
 
     private static void pieces(Catalogue catalogue, Family family, Reading reading) {

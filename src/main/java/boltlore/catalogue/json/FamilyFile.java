@@ -5,12 +5,14 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Donor;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Limit;
+import boltlore.catalogue.Measure;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.Pair;
 import boltlore.catalogue.Workshop;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
+import boltlore.json.Range;
 import boltlore.json.TextShape;
 import boltlore.measure.OptionName;
 import boltlore.measure.Wording;
@@ -34,13 +36,15 @@ final class FamilyFile {
             List<Limit> limits,
             Map<String, FinishRule> finishes,
             List<Pair> pairs,
-            List<Accepted> accepted) {}
+            List<Accepted> accepted,
+            List<Measure> measures) {}
 
     private enum Ship {
         ONE,
         BOTH
     }
 
+    private static final Range MM = Range.above(0, 100_000);
     private static final KeyRule FOLLOWS = new KeyRule.With("ship", "one", "follows");
     private static final KeyRule NEITHER = new KeyRule.Without("ship", "both", "follows", "required");
     private static final Allowed<Ship> SHIP = Allowed.of(Ship.values());
@@ -74,7 +78,28 @@ final class FamilyFile {
                 reader.findObjects("limits", this::limit),
                 reader.findObject("finishes", this::finishes).orElse(Map.of()),
                 reader.findObjects("pairs", this::pair),
-                accepted(reader));
+                accepted(reader),
+                reader.findSomeObjects("measured", this::measure));
+    }
+
+    private Measure measure(ObjectReader reader) {
+        Measure measure = new Measure(
+                reading.named(reader, "measure", Kind.MEASURE),
+                reading.wording(reader, "asks"),
+                reader.decimal("fromMm", MM),
+                reader.decimal("toMm", MM),
+                reader.decimal("usualMm", MM));
+        boolean within = measure.fromMm().compareTo(measure.usualMm()) <= 0
+                && measure.usualMm().compareTo(measure.toMm()) <= 0;
+        if (reader.sound() && !within) {
+            reader.faultAt(
+                    "usualMm",
+                    measure.usualMm().toPlainString() + " mm",
+                    "from " + measure.fromMm().toPlainString() + " to "
+                            + measure.toMm().toPlainString() + " mm",
+                    "Check the three figures.");
+        }
+        return measure;
     }
 
     private Limit limit(ObjectReader reader) {

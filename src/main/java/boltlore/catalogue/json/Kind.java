@@ -38,6 +38,7 @@ enum Kind {
     SUB_SYSTEM_CALLED("a sub-system with words", TextShape.WORDS),
     OPTION("an option", TextShape.NAME, true),
     VALUE("a value of that option", TextShape.NAME, true),
+    MEASURE("a dimension that is measured", TextShape.NAME, true),
     LIMIT("a limit", TextShape.NAME, true),
     FINISH_ROLE("a finish role", TextShape.NAME, true),
     REMOVED("a thing that comes off", TextShape.NAME, true),

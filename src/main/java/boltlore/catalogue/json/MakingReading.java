@@ -31,6 +31,8 @@ final class MakingReading {
 
     private static final Allowed<Joined> JOINED = Allowed.of(Joined.values());
     private static final KeyRule WITH_ITS_TABLE = new KeyRule.Needs("torqueNm", "torqueTable", "friction");
+    private static final Range TIMES = Range.above(0, 10);
+    private static final Range PLUS = Range.between(-100_000, 100_000);
     private static final Range END_ANGLE = Range.between(-89, 89);
 
     private final Reading reading;
@@ -97,8 +99,18 @@ final class MakingReading {
                 reading.mentioned(reader, "material", Kind.MATERIAL),
                 reader.decimal("lengthMm", Range.above(0, 100_000)),
                 reader.whole("count", 1, 1_000),
-                endAngles(reader));
+                endAngles(reader),
+                reader.findObject("measured", MakingReading::measured).orElse(null));
         return reading.sources().put(cut, reader.spot());
+    }
+
+    private static Cut.Measured measured(ObjectReader reader) {
+        BigDecimal times = reader.findDecimal("times", TIMES);
+        BigDecimal plusMm = reader.findDecimal("plusMm", PLUS);
+        return new Cut.Measured(
+                reader.text("measure", TextShape.NAME),
+                times == null ? BigDecimal.ONE : times,
+                plusMm == null ? BigDecimal.ZERO : plusMm);
     }
 
     private static List<BigDecimal> endAngles(ObjectReader reader) {

@@ -104,7 +104,8 @@ public final class OrderReader {
                 reader.findObjects("waived", OrderReader::waiver),
                 reader.findObjects("extra", new ExtraReading(catalogue, family)::extra),
                 reader.findText("notes").orElse(""),
-                reader.findObject("terms", OrderReader::terms).orElse(OrderTerms.NONE));
+                reader.findObject("terms", OrderReader::terms).orElse(OrderTerms.NONE),
+                new MeasuredReading(family, faults).read(reader));
         dates(order, reader);
         reader.done();
         return faults.orElse(order);

@@ -17,6 +17,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -50,6 +51,11 @@ public final class OrderWriter {
                 .putIfAny("fixed", order.firm())
                 .putIfAny("rank", order.rank())
                 .put("leftOut", leftOut(order.leftOut()));
+        if (!order.measuredMm().isEmpty()) {
+            JsonOut.Members measured = JsonOut.object();
+            new TreeMap<>(order.measuredMm()).forEach(measured::put);
+            out.put("measured", measured);
+        }
         return terms(lists(out, order).putIfAny("notes", order.notes()), order.terms())
                 .written();
     }

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param blanks by sheet, then by part
  * @param onHold parts that nobody has decided about, which are not cut
  * @param notCut what cannot be planned
+ * @param unmeasured dimensions that pieces on the list are cut to and that nobody has measured
  * @param idle remnants of materials that nothing is cut from
  */
 public record CutPlan(
@@ -26,6 +27,7 @@ public record CutPlan(
         List<BlankRow> blanks,
         List<OnHold> onHold,
         List<NotCut> notCut,
+        List<Unmeasured> unmeasured,
         List<Remnant> idle) {
 
     /** Parts of one number in one order. */
@@ -45,6 +47,7 @@ public record CutPlan(
         blanks = List.copyOf(blanks);
         onHold = List.copyOf(onHold);
         notCut = List.copyOf(notCut);
+        unmeasured = List.copyOf(unmeasured);
         idle = List.copyOf(idle);
     }
 
@@ -66,6 +69,7 @@ public record CutPlan(
                         held.part().name(),
                         "count",
                         held.count()));
+        Stream<Finding> open = unmeasured.stream().map(Unmeasured::finding);
         Stream<Finding> unproved = materials.stream()
                 .filter(cuts -> !cuts.proven())
                 .map(cuts -> Finding.of(
@@ -81,7 +85,7 @@ public record CutPlan(
                         cuts.gapPercent(),
                         "currency",
                         currency.getCurrencyCode()));
-        return Stream.concat(waiting, unproved).collect(Findings.collected());
+        return Stream.of(open, waiting, unproved).flatMap(found -> found).collect(Findings.collected());
     }
 
     /** What lies on the rack when all is cut. */

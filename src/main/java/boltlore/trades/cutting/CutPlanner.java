@@ -32,6 +32,7 @@ public final class CutPlanner {
     private final SortedMap<PartNumber, Integer> blanks = new TreeMap<>();
     private final List<OnHold> onHold = new ArrayList<>();
     private final List<NotCut> notCut = new ArrayList<>();
+    private final List<Unmeasured> unmeasured = new ArrayList<>();
 
     private CutPlanner(Catalogue catalogue, RemnantRack rack) {
         this.catalogue = catalogue;
@@ -55,14 +56,17 @@ public final class CutPlanner {
         earliestFirst.forEach(this::collect);
         List<Order> orders = earliestFirst.stream().map(Bill::order).toList();
         List<MaterialCuts> materials = materials(orders);
-        return new CutPlan(orders, materials, blanks(), onHold, notCut, idle(materials));
+        return new CutPlan(orders, materials, blanks(), onHold, notCut, unmeasured, idle(materials));
     }
 
     private void collect(Bill bill) {
         String order = bill.order().name();
-        CutCollector parts = new CutCollector(bill, catalogue);
-        parts.made().forEach((number, count) -> collect(order, catalogue.part(number), count));
-        parts.onHold().forEach((number, count) -> onHold.add(new OnHold(order, catalogue.part(number), count)));
+        Catalogue own =
+                catalogue.measured(bill.order().choices().family(), bill.order().measuredMm());
+        CutCollector parts = new CutCollector(bill, own);
+        parts.made().forEach((number, count) -> collect(order, own.part(number), count));
+        parts.onHold().forEach((number, count) -> onHold.add(new OnHold(order, own.part(number), count)));
+        unmeasured.addAll(Unmeasured.of(bill));
     }
 
     private void collect(String order, Part part, int count) {

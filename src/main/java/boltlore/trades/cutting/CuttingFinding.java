@@ -5,6 +5,8 @@ import boltlore.findings.Severity;
 
 /** What a cutting list may show of its orders. */
 public enum CuttingFinding implements Kind {
+    /** What is cut to a length that nobody measured fits no vehicle but by luck. */
+    DIMENSION_NOT_MEASURED(Severity.STOP),
     PART_NOT_TO_BE_CUT(Severity.CHECK),
     CHEAPER_CUTTING_POSSIBLE(Severity.NOTE);
 

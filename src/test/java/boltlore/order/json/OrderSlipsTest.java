@@ -105,7 +105,7 @@ class OrderSlipsTest {
                     "/note",
                     "the unknown key 'note'",
                     "one of $schema, order, family, donorBuilt, choices, fixed, customer, partner, language, placed, due,"
-                            + " rank, leftOut, waived, extra, notes, terms",
+                            + " rank, leftOut, waived, extra, notes, terms, measured",
                     "Did you mean 'notes'?");
         }
     }
@@ -220,6 +220,30 @@ class OrderSlipsTest {
         @Test
         void a_waiver_without_a_name_to_it() {
             assertFault("\"who\": \"M. Fitter\", ", "", 21, "/waived/0", "no 'who'", "the key 'who'", "Add it.");
+        }
+
+        @Test
+        void a_dimension_that_cannot_be_right() {
+            assertFault(
+                    "\"sill\": \"1790\"",
+                    "\"sill\": \"1900.5\"",
+                    29,
+                    "/measured/sill",
+                    "'1900.5'",
+                    "a number from 1700 to 1900, such as \"12.5\", with at most 9 decimals",
+                    "");
+        }
+
+        @Test
+        void a_dimension_that_the_family_does_not_measure() {
+            assertFault(
+                    "\"sill\": \"1790\"",
+                    "\"sil\": \"1790\"",
+                    29,
+                    "/measured/sil",
+                    "'sil'",
+                    "a dimension that family 'cart' measures",
+                    "Did you mean 'sill'?");
         }
 
         @Test

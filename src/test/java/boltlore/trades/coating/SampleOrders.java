@@ -151,7 +151,8 @@ public final class SampleOrders {
                 List.of(),
                 List.copyOf(extras),
                 "",
-                OrderTerms.NONE);
+                OrderTerms.NONE,
+                Map.of());
         return new Bill(order, new Resolution.Resolved(choices, kit, findings), List.copyOf(items));
     }
 

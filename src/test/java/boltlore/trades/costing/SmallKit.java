@@ -138,7 +138,8 @@ public final class SmallKit {
                 List.of(),
                 extras,
                 "",
-                terms);
+                terms,
+                Map.of());
         Kit kit = new Kit(
                 new TreeSet<>(),
                 new TreeSet<>(),

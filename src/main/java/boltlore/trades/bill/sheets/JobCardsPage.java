@@ -117,6 +117,7 @@ final class JobCardsPage {
 
     private Step cut(Job job, Cut cut) {
         BigDecimal pieces = job.count().multiply(BigDecimal.valueOf(cut.count()));
-        return new Step("cut " + words.says(cut.material()), cut, pieces, null, BigDecimal.ZERO);
+        String measured = cut.measured() == null ? "" : ", as measured on the vehicle";
+        return new Step("cut " + words.says(cut.material()) + measured, cut, pieces, null, BigDecimal.ZERO);
     }
 }
