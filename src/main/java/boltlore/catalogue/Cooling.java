@@ -43,7 +43,8 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
      *
      * @param leastLitresPerMin flow that it needs; null where it needs none
      */
-    public record Passage(String says, FlowPoint drop, @Nullable BigDecimal leastLitresPerMin) {}
+    public record Passage(
+            String says, FlowPoint drop, @Nullable BigDecimal leastLitresPerMin) {}
 
     /**
      * A closed circuit of pump, hoses, what is cooled, and a radiator.

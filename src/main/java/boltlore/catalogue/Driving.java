@@ -24,7 +24,7 @@ public record Driving(
         Mounting mounting) {
 
     /** Of a family that says nothing about driving. */
-    public static final Driving NONE = 
+    public static final Driving NONE =
             new Driving(List.of(), List.of(), null, List.of(), List.of(), Braking.NONE, Cooling.NONE, Mounting.NONE);
 
     /** The axle that is driven. */
@@ -108,5 +108,9 @@ public record Driving(
      * @param gradientPercent on which it starts again at gross mass
      */
     public record Promise(
-            Condition when, BigDecimal rangeKm, BigDecimal rangeAtKmh, BigDecimal topSpeedKmh, BigDecimal gradientPercent) {}
+            Condition when,
+            BigDecimal rangeKm,
+            BigDecimal rangeAtKmh,
+            BigDecimal topSpeedKmh,
+            BigDecimal gradientPercent) {}
 }

@@ -24,8 +24,7 @@ final class BrakesReading {
     }
 
     Braking read(ObjectReader reader) {
-        return new Braking(
-                reader.findObjects("brakes", this::brakes), reader.findObjects("vacuums", this::vacuum));
+        return new Braking(reader.findObjects("brakes", this::brakes), reader.findObjects("vacuums", this::vacuum));
     }
 
     private Brakes brakes(ObjectReader reader) {

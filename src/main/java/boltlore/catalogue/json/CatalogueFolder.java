@@ -27,8 +27,7 @@ final class CatalogueFolder {
     private static final List<String> SINGLE =
             List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, SHIPPING, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
-    private static final List<String> FAMILY =
-            List.of(
+    private static final List<String> FAMILY = List.of(
             "family.json",
             "companions.json",
             "weights.json",

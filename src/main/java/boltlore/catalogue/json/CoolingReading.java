@@ -87,8 +87,7 @@ final class CoolingReading {
 
     private Hose hose(ObjectReader reader) {
         return new Hose(
-                new PositionName(reading.mentioned(reader, "position", Kind.POSITION)),
-                reader.decimal("boreMm", BORE));
+                new PositionName(reading.mentioned(reader, "position", Kind.POSITION)), reader.decimal("boreMm", BORE));
     }
 
     private static Fittings fittings(ObjectReader reader) {

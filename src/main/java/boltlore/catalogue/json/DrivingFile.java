@@ -78,9 +78,7 @@ final class DrivingFile {
 
     private static Torque torque(ObjectReader reader) {
         Torque torque = new Torque(
-                reader.whole("rpm", 0, FASTEST_RPM),
-                reader.decimal("peakNm", NM),
-                reader.decimal("continuousNm", NM));
+                reader.whole("rpm", 0, FASTEST_RPM), reader.decimal("peakNm", NM), reader.decimal("continuousNm", NM));
         if (reader.sound() && torque.continuousNm().compareTo(torque.peakNm()) > 0) {
             reader.faultAt(
                     "continuousNm",

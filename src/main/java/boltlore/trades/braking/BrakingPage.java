@@ -22,11 +22,12 @@ final class BrakingPage {
     private static final double GRIP = 0.8;
     private static final double PERCENT = 100;
 
-    private static final String FORMULAS = "Braking rate: deceleration / 9.81 m/s². Grip asked for: braking force / load of an"
-            + " axle while braking. The front axle must ask for more than the rear one, so that it locks first: Directive"
-            + " 71/320/EEC, Annex II, Appendix, 3.1.1 (as of 1 January 2007), braking rates of 0.15 to 0.8 for M1, to 0.5 for"
-            + " N1. Without anti-lock system. First estimates for the engineer's judgement; measurement on a test bench"
-            + " and by a brake test decides.";
+    private static final String FORMULAS =
+            "Braking rate: deceleration / 9.81 m/s². Grip asked for: braking force / load of an"
+                    + " axle while braking. The front axle must ask for more than the rear one, so that it locks first: Directive"
+                    + " 71/320/EEC, Annex II, Appendix, 3.1.1 (as of 1 January 2007), braking rates of 0.15 to 0.8 for M1, to 0.5 for"
+                    + " N1. Without anti-lock system. First estimates for the engineer's judgement; measurement on a test bench"
+                    + " and by a brake test decides.";
 
     private record Rated(AxleBalance balance, double rate) {}
 
@@ -38,7 +39,10 @@ final class BrakingPage {
         PageBuilder page = Page.named("Braking").landscape().footer(footer);
         page.title("Braking").add(KitReport.head(kit, "braking-head"));
         if (!judged.balances().isEmpty()) {
-            page.heading("Which axle locks first").add(cases(judged)).add(rates(judged)).note(FORMULAS);
+            page.heading("Which axle locks first")
+                    .add(cases(judged))
+                    .add(rates(judged))
+                    .note(FORMULAS);
             page.note("Brakes: " + judged.balances().get(0).brakes().source());
         }
         VacuumReserve reserve = judged.reserve();
@@ -71,12 +75,40 @@ final class BrakingPage {
     private static TableBuilder rates(Judged judged) {
         TableSpec<Rated> spec = TableSpec.<Rated>named("rates")
                 .decimal("rate", "Braking rate", "", 2, row -> number(row.rate()))
-                .decimal("front", "Front axle", "kg", 0, row -> number(row.balance().frontLoad(row.rate())))
-                .decimal("rear", "Rear axle", "kg", 0, row -> number(row.balance().rearLoad(row.rate())))
-                .percent("ideal", "Ideal front share", 1, row -> percent(row.balance().idealFront(row.rate())))
-                .percent("fitted", "Fitted front share", 1, row -> percent(row.balance().fittedFront(row.rate())))
-                .decimal("gripFront", "Grip asked for, front", "", 2, row -> grip(row.balance().front(row.rate())))
-                .decimal("gripRear", "Grip asked for, rear", "", 2, row -> grip(row.balance().rear(row.rate())));
+                .decimal(
+                        "front",
+                        "Front axle",
+                        "kg",
+                        0,
+                        row -> number(row.balance().frontLoad(row.rate())))
+                .decimal(
+                        "rear",
+                        "Rear axle",
+                        "kg",
+                        0,
+                        row -> number(row.balance().rearLoad(row.rate())))
+                .percent(
+                        "ideal",
+                        "Ideal front share",
+                        1,
+                        row -> percent(row.balance().idealFront(row.rate())))
+                .percent(
+                        "fitted",
+                        "Fitted front share",
+                        1,
+                        row -> percent(row.balance().fittedFront(row.rate())))
+                .decimal(
+                        "gripFront",
+                        "Grip asked for, front",
+                        "",
+                        2,
+                        row -> grip(row.balance().front(row.rate())))
+                .decimal(
+                        "gripRear",
+                        "Grip asked for, rear",
+                        "",
+                        2,
+                        row -> grip(row.balance().rear(row.rate())));
         TableBuilder table = spec.empty();
         for (AxleBalance balance : judged.balances()) {
             table.group(balance.loadCase().name(), balance.loadCase().says());
@@ -92,11 +124,29 @@ final class BrakingPage {
     private static void vacuum(PageBuilder page, VacuumReserve reserve) {
         page.heading("Vacuum without the pump")
                 .add(Particulars.named("vacuum")
-                        .say("volume", "Reservoir, servo and hoses", Kind.decimal(1).in("l"), number(reserve.volumeLitres()))
-                        .say("least", "Still helps enough", Kind.decimal(1).in("kPa"), reserve.vacuum().leastKpa())
-                        .say("helped", "Full applications helped", BigDecimal.valueOf(reserve.helped()).toPlainString())
-                        .say("wanted", "At least", String.valueOf(reserve.vacuum().applications()))
-                        .say("pump", "Pump, from start to stop", Kind.decimal(1).in("s"), number(reserve.pumpSeconds())));
+                        .say(
+                                "volume",
+                                "Reservoir, servo and hoses",
+                                Kind.decimal(1).in("l"),
+                                number(reserve.volumeLitres()))
+                        .say(
+                                "least",
+                                "Still helps enough",
+                                Kind.decimal(1).in("kPa"),
+                                reserve.vacuum().leastKpa())
+                        .say(
+                                "helped",
+                                "Full applications helped",
+                                BigDecimal.valueOf(reserve.helped()).toPlainString())
+                        .say(
+                                "wanted",
+                                "At least",
+                                String.valueOf(reserve.vacuum().applications()))
+                        .say(
+                                "pump",
+                                "Pump, from start to stop",
+                                Kind.decimal(1).in("s"),
+                                number(reserve.pumpSeconds())));
         int rows = Math.max(reserve.helped(), reserve.vacuum().applications()) + 1;
         TableSpec<Applied> spec = TableSpec.<Applied>named("applications")
                 .whole("application", "Application", "", Applied::number)

@@ -22,8 +22,8 @@ record VacuumReserve(Vacuum vacuum) {
 
     /** Depression in kPa after so many full applications from where the pump would have started. */
     double after(int applications) {
-        double kept = 1
-                - vacuum.exponent().doubleValue() * vacuum.strokeLitres().doubleValue() / volumeLitres();
+        double kept =
+                1 - vacuum.exponent().doubleValue() * vacuum.strokeLitres().doubleValue() / volumeLitres();
         return vacuum.cutInKpa().doubleValue() * StrictMath.pow(Math.max(0, kept), applications);
     }
 

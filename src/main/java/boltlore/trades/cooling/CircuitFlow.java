@@ -4,6 +4,7 @@ import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
 import boltlore.catalogue.Cooling.FlowPoint;
 import boltlore.catalogue.Cooling.Passage;
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,9 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
 
     /** A hose of the kit. */
     record LaidHose(String says, double lengthMm, double boreMm) {}
+
+    /** What needs a flow, and how much of it. */
+    record Least(String says, BigDecimal litresPerMin) {}
 
     /** A part of the circuit with its pressure drop in kPa. */
     record Drop(String says, double kpa) {}
@@ -64,7 +68,10 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
             double right = points.get(i).litresPerMin().doubleValue();
             if (litresPerMin <= right) {
                 double from = points.get(i - 1).kpa().doubleValue();
-                return from + (litresPerMin - left) / (right - left) * (points.get(i).kpa().doubleValue() - from);
+                return from
+                        + (litresPerMin - left)
+                                / (right - left)
+                                * (points.get(i).kpa().doubleValue() - from);
             }
         }
         return 0;
@@ -73,7 +80,8 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
     /** The flow in l/min at which the pump lifts what the circuit takes; halving finds it, for one falls as the other rises. */
     double litresPerMin() {
         double low = 0;
-        double high = circuit.pump().get(circuit.pump().size() - 1).litresPerMin().doubleValue();
+        double high =
+                circuit.pump().get(circuit.pump().size() - 1).litresPerMin().doubleValue();
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
             if (pumpKpa(middle) >= circuitKpa(middle)) {
@@ -86,15 +94,17 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
     }
 
     /** What needs the most flow. */
-    Optional<Passage> thirstiest() {
+    Optional<Least> thirstiest() {
         return circuit.passages().stream()
-                .filter(each -> each.leastLitresPerMin() != null)
-                .max(Comparator.comparing(Passage::leastLitresPerMin));
+                .flatMap(
+                        each -> Stream.ofNullable(each.leastLitresPerMin()).map(least -> new Least(each.says(), least)))
+                .max(Comparator.comparing(Least::litresPerMin));
     }
 
     /** How much warmer the coolant leaves what is cooled than it enters: heat / (flow × density × specific heat), in K. */
     double rise(double litresPerMin) {
-        double kgPerSecond = litresPerMin / SECONDS / LITRES_IN_M3 * coolant.densityKgM3().doubleValue();
+        double kgPerSecond =
+                litresPerMin / SECONDS / LITRES_IN_M3 * coolant.densityKgM3().doubleValue();
         return heatWatts / (kgPerSecond * coolant.specificHeat().doubleValue());
     }
 

@@ -1,6 +1,5 @@
 package boltlore.trades.cooling;
 
-import boltlore.catalogue.Cooling.Passage;
 import boltlore.findings.Findings;
 import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
@@ -11,6 +10,7 @@ import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.cooling.CircuitFlow.Drop;
+import boltlore.trades.cooling.CircuitFlow.Least;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -18,11 +18,12 @@ import java.util.List;
 /** The one page: each circuit's flow and temperature, and where its pressure goes. */
 final class CoolingPage {
 
-    private static final String FORMULAS = "Flow: where the pump lifts what the circuit takes. Hoses after Darcy and Weisbach,"
-            + " friction after Haaland, laminar below a Reynolds number of 2300; fittings by dynamic pressures; passages by"
-            + " the square of the flow. Rise: heat / (flow × density × specific heat). Hottest: air of the hottest day and"
-            + " heat over the radiator's W/K. First estimates for the engineer's judgement: measure flow and temperature on"
-            + " the finished vehicle.";
+    private static final String FORMULAS =
+            "Flow: where the pump lifts what the circuit takes. Hoses after Darcy and Weisbach,"
+                    + " friction after Haaland, laminar below a Reynolds number of 2300; fittings by dynamic pressures; passages by"
+                    + " the square of the flow. Rise: heat / (flow × density × specific heat). Hottest: air of the hottest day and"
+                    + " heat over the radiator's W/K. First estimates for the engineer's judgement: measure flow and temperature on"
+                    + " the finished vehicle.";
 
     private CoolingPage() {}
 
@@ -31,7 +32,8 @@ final class CoolingPage {
         page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
         page.heading("Flow and temperature").add(circuits(circuits));
         page.heading("Where the pressure goes").add(drops(circuits)).note(FORMULAS);
-        circuits.forEach(flow -> page.note(flow.circuit().says() + ": " + flow.circuit().source()));
+        circuits.forEach(
+                flow -> page.note(flow.circuit().says() + ": " + flow.circuit().source()));
         circuits.stream()
                 .map(CircuitFlow::coolant)
                 .distinct()
@@ -45,9 +47,12 @@ final class CoolingPage {
         return TableSpec.<CircuitFlow>named("circuits")
                 .text("circuit", "Circuit", 34, flow -> flow.circuit().says())
                 .decimal("flow", "Flow", "l/min", 1, flow -> number(flow.litresPerMin()))
-                .decimal("least", "At least", "l/min", 1, flow -> flow.thirstiest()
-                        .map(Passage::leastLitresPerMin)
-                        .orElse(null))
+                .decimal(
+                        "least",
+                        "At least",
+                        "l/min",
+                        1,
+                        flow -> flow.thirstiest().map(Least::litresPerMin).orElse(null))
                 .decimal("pressure", "Pump lifts", "kPa", 1, flow -> number(flow.pumpKpa(flow.litresPerMin())))
                 .decimal("heat", "Heat", "W", 0, flow -> number(flow.heatWatts()))
                 .decimal("rise", "Rise", "K", 1, flow -> number(flow.rise(flow.litresPerMin())))

@@ -21,7 +21,9 @@ record PipeFlow(Coolant coolant, double boreMm, double roughnessMm) {
     }
 
     double reynolds(double litresPerMin) {
-        return coolant.densityKgM3().doubleValue() * speed(litresPerMin) * boreMm
+        return coolant.densityKgM3().doubleValue()
+                * speed(litresPerMin)
+                * boreMm
                 / coolant.viscosityMpas().doubleValue();
     }
 
@@ -37,9 +39,7 @@ record PipeFlow(Coolant coolant, double boreMm, double roughnessMm) {
 
     /** Along so many mm of hose, in kPa; none without flow. */
     double hoseKpa(double lengthMm, double litresPerMin) {
-        return litresPerMin == 0
-                ? 0
-                : friction(reynolds(litresPerMin)) * lengthMm / boreMm * dynamicKpa(litresPerMin);
+        return litresPerMin == 0 ? 0 : friction(reynolds(litresPerMin)) * lengthMm / boreMm * dynamicKpa(litresPerMin);
     }
 
     /** In so many dynamic pressures of loss, in kPa. */

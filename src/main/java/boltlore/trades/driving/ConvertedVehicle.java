@@ -141,7 +141,8 @@ record ConvertedVehicle(
      */
     double whPerKm(Resistance load, double ms, boolean climate) {
         double drive = load.newton(ms) * ms / traction.efficiency();
-        double watts = (drive + mildWatts + (climate ? climateWatts : 0)) * PERCENT
+        double watts = (drive + mildWatts + (climate ? climateWatts : 0))
+                * PERCENT
                 / energy.batteryPercent().doubleValue();
         return watts / (ms * KMH);
     }

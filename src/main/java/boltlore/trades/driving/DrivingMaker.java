@@ -64,10 +64,10 @@ final class DrivingMaker {
                 driving.driveUnits().stream()
                         .filter(each -> kit.bill().quantities().containsKey(each.part()))
                         .toList());
-        Pack pack = one(
-                "'packs' in electrics.json", all(kit.family().electrics().packs(), Pack::when));
-        Driving.Energy energy =
-                one("'energy' in driving.json", Stream.ofNullable(driving.energy()).toList());
+        Pack pack =
+                one("'packs' in electrics.json", all(kit.family().electrics().packs(), Pack::when));
+        Driving.Energy energy = one(
+                "'energy' in driving.json", Stream.ofNullable(driving.energy()).toList());
         if (onAxles == null || road == null || unit == null || pack == null || energy == null) {
             return new Drive(null, new Findings(missing));
         }
@@ -105,7 +105,8 @@ final class DrivingMaker {
     private static Footing footing(OnAxles onAxles, AxleLoads laden, RoadLoad road) {
         boolean rear = road.driven() == Driven.REAR;
         double onDriven = (rear ? laden.rearKg() : laden.frontKg()).doubleValue();
-        double heightMm = onAxles.height() == null ? 0 : onAxles.height().afterMm().doubleValue();
+        double heightMm =
+                onAxles.height() == null ? 0 : onAxles.height().afterMm().doubleValue();
         return new Footing(
                 road.grip().doubleValue(),
                 onDriven / laden.totalKg().doubleValue(),
@@ -125,8 +126,7 @@ final class DrivingMaker {
         Promise promise = vehicle.promise();
         return promise == null
                 ? Findings.NONE
-                : new Findings(Stream.of(
-                                speed(vehicle, promise), restart(vehicle, promise), range(vehicle, promise))
+                : new Findings(Stream.of(speed(vehicle, promise), restart(vehicle, promise), range(vehicle, promise))
                         .flatMap(found -> found)
                         .toList());
     }

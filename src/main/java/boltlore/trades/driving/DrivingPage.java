@@ -7,7 +7,6 @@ import boltlore.report.FindingsTable;
 import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
-import boltlore.report.Particulars;
 import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
@@ -28,16 +27,24 @@ final class DrivingPage {
     private static final double PERCENT = 100;
     private static final double WATT_IN_KW = 1000;
 
-    private static final String ESTIMATE = "First estimates for the engineer's judgement: tyres, air, road and the state"
-            + " of the battery differ. A coast-down and a drive with the finished vehicle decide.";
+    private static final String ESTIMATE =
+            "First estimates for the engineer's judgement: tyres, air, road and the state"
+                    + " of the battery differ. A coast-down and a drive with the finished vehicle decide.";
 
-    private static final String FORMULAS = "Resistance on the level: F = f0 + f1 v + f2 v². Everyday range: usable energy"
-            + " / consumption at a steady speed, less what stops, hills, wind and cold add. Gradients: rise over"
-            + " horizontal distance. Acceleration with the torque for seconds, all else with that for hours.";
+    private static final String FORMULAS =
+            "Resistance on the level: F = f0 + f1 v + f2 v². Everyday range: usable energy"
+                    + " / consumption at a steady speed, less what stops, hills, wind and cold add. Gradients: rise over"
+                    + " horizontal distance. Acceleration with the torque for seconds, all else with that for hours.";
 
     /** A promise beside what is reached. */
     private record Promised(
-            String figure, String unit, double reached, int decimals, @Nullable BigDecimal wanted, boolean atMost, String by) {
+            String figure,
+            String unit,
+            double reached,
+            int decimals,
+            @Nullable BigDecimal wanted,
+            boolean atMost,
+            String by) {
 
         String result() {
             if (wanted == null) {
@@ -75,7 +82,13 @@ final class DrivingPage {
         Reached top = vehicle.topSpeed();
         Reached restart = vehicle.restart();
         List<Promised> rows = new ArrayList<>();
-        rows.add(row("Top speed", "km/h", kmh(top), 1, promise == null ? null : promise.topSpeedKmh(), top.by().says()));
+        rows.add(row(
+                "Top speed",
+                "km/h",
+                kmh(top),
+                1,
+                promise == null ? null : promise.topSpeedKmh(),
+                top.by().says()));
         rows.add(row(
                 "Starts again at gross mass on",
                 "%",
@@ -111,13 +124,24 @@ final class DrivingPage {
 
     static ParticularsBuilder facts(ConvertedVehicle vehicle, ParticularsBuilder says) {
         Resistance laden = vehicle.laden();
-        return says.say("drive-unit", "Drive unit", vehicle.traction().unit().part().text())
+        return says.say(
+                        "drive-unit",
+                        "Drive unit",
+                        vehicle.traction().unit().part().text())
                 .say("laden", "Mass, fully laden", Kind.decimal(1).in("kg"), number(laden.massKg()))
-                .say("gross", "Gross mass", Kind.decimal(1).in("kg"), number(vehicle.gross().massKg()))
+                .say(
+                        "gross",
+                        "Gross mass",
+                        Kind.decimal(1).in("kg"),
+                        number(vehicle.gross().massKg()))
                 .say("f0", "Road load f0, fully laden", Kind.decimal(1).in("N"), number(laden.f0()))
                 .say("f1", "Road load f1", Kind.decimal(3).in("N per m/s"), number(laden.f1()))
                 .say("f2", "Road load f2", Kind.decimal(4).in("N per (m/s)²"), number(laden.f2()))
-                .say("ratio", "Motor turns for one of the wheels", Kind.decimal(2), number(vehicle.traction().ratio()))
+                .say(
+                        "ratio",
+                        "Motor turns for one of the wheels",
+                        Kind.decimal(2),
+                        number(vehicle.traction().ratio()))
                 .say("energy", "Usable energy", Kind.decimal(1).in("kWh"), number(vehicle.usableKwh()))
                 .say("beside", "Drawn beside the drive", Kind.decimal(0).in("W"), number(vehicle.mildWatts()))
                 .say("climate", "Heating or cooling", Kind.decimal(0).in("W"), number(vehicle.climateWatts()))
@@ -151,7 +175,8 @@ final class DrivingPage {
                 .decimal("power", "At the wheels", "kW", 1, ms -> number(laden.newton(ms) * ms / WATT_IN_KW))
                 .decimal("consumption", "Consumption", "Wh/km", 0, ms -> number(vehicle.whPerKm(laden, ms, false)))
                 .decimal("range", "Range, steady", "km", 0, ms -> number(vehicle.rangeKm(laden, ms, false)))
-                .decimal("climate", "Range, heating or cooling", "km", 0, ms -> number(vehicle.rangeKm(laden, ms, true)))
+                .decimal(
+                        "climate", "Range, heating or cooling", "km", 0, ms -> number(vehicle.rangeKm(laden, ms, true)))
                 .decimal("gradient", "Gradient kept", "%", 1, ms -> number(PERCENT * vehicle.gradientKept(ms)))
                 .decimal("force", "Force for seconds", "N", 0, ms -> number(traction.peakNewton(ms)))
                 .decimal("acceleration", "Acceleration", "m/s²", 2, ms -> number(vehicle.acceleration(ms)))

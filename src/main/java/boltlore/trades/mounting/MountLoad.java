@@ -38,8 +38,11 @@ record MountLoad(Mount mount, Shock shock, double massKg, double outputNm) {
 
     /** What the bolts bear in shear through the thread: n × 0.6 fub As / γM2 (EN 1993-1-8, table 3.4), in N. */
     static double bears(Bolts bolts) {
-        return bolts.count() * SHEAR * bolts.ultimateMpa().doubleValue()
-                * bolts.stressAreaMm2().doubleValue() / GAMMA_M2;
+        return bolts.count()
+                * SHEAR
+                * bolts.ultimateMpa().doubleValue()
+                * bolts.stressAreaMm2().doubleValue()
+                / GAMMA_M2;
     }
 
     /** Design shear strength of a fillet weld: fu / (√3 βw γM2), EN 1993-1-8, 4.5.3.3 (simplified method), in MPa. */

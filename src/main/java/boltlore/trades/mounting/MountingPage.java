@@ -21,11 +21,12 @@ final class MountingPage {
 
     private static final double NEWTON_IN_KN = 1000;
 
-    private static final String FORMULAS = "Load: mass × share × 9.81 m/s² × all three multiples at once, and the output's torque"
-            + " over the lever on top where it pulls. Bolts in shear through the thread: 0.6 fub As / 1.25, EN 1993-1-8,"
-            + " table 3.4; welds: fu / (√3 βw 1.25) × throat × length, EN 1993-1-8, 4.5.3.3. Shocks are the workshop's own"
-            + " values, check before use. First estimates for the engineer's judgement, without fatigue, slip and what the"
-            + " body itself bears: no proof of strength, and no approval.";
+    private static final String FORMULAS =
+            "Load: mass × share × 9.81 m/s² × all three multiples at once, and the output's torque"
+                    + " over the lever on top where it pulls. Bolts in shear through the thread: 0.6 fub As / 1.25, EN 1993-1-8,"
+                    + " table 3.4; welds: fu / (√3 βw 1.25) × throat × length, EN 1993-1-8, 4.5.3.3. Shocks are the workshop's own"
+                    + " values, check before use. First estimates for the engineer's judgement, without fatigue, slip and what the"
+                    + " body itself bears: no proof of strength, and no approval.";
 
     private MountingPage() {}
 
@@ -35,10 +36,7 @@ final class MountingPage {
         page.title("Mounting").add(KitReport.head(kit, "mounting-head"));
         page.heading("Each mount under its worst shock").add(mounts(worst));
         page.heading("Shocks, in multiples of the weight").add(shocks(loads)).note(FORMULAS);
-        worst.stream()
-                .map(load -> load.mount().source())
-                .distinct()
-                .forEach(source -> page.note("Mounts: " + source));
+        worst.stream().map(load -> load.mount().source()).distinct().forEach(source -> page.note("Mounts: " + source));
         FindingsTable.add(page, findings, "en");
         CautionNotes.always(page, "mounting", kit.workshop(), "en");
         return page.signatures("Checked by");
@@ -54,9 +52,14 @@ final class MountingPage {
                 .decimal("bolts", "Bolts bear", "kN", 1, MountingPage::bolts)
                 .decimal("welds", "Welds bear", "kN", 1, MountingPage::welds)
                 .decimal("needed", "Throat needed", "mm", 1, MountingPage::needed)
-                .decimal("throat", "Throat", "mm", 1, load -> load.mount().welds() == null
-                        ? null
-                        : load.mount().welds().throatMm())
+                .decimal(
+                        "throat",
+                        "Throat",
+                        "mm",
+                        1,
+                        load -> load.mount().welds() == null
+                                ? null
+                                : load.mount().welds().throatMm())
                 .decimal("margin", "Bears / load", "", 2, load -> number(load.margin()))
                 .code("name", load -> load.mount().name())
                 .of(worst);

@@ -107,7 +107,15 @@ class BrakingTest {
      */
     @ParameterizedTest(name = "{0}, {1} % in front: from {2}")
     @DisplayName("The rear axle locks first where the fitted share is below the ideal one")
-    @CsvSource({"N1, 70, 0.34", "M1, 70, 0.44", "N1, 75, 0.50", "N1, 75.1, NaN", "N1, 74, 0.47", "M1, 84.1, NaN", "M1, 83.9, 0.80"})
+    @CsvSource({
+        "N1, 70, 0.34",
+        "M1, 70, 0.44",
+        "N1, 75, 0.50",
+        "N1, 75.1, NaN",
+        "N1, 74, 0.47",
+        "M1, 84.1, NaN",
+        "M1, 83.9, 0.80"
+    })
     void rear_first(Category category, String front, double rate) {
         assertThat(balance(category, front, null, null).rearFirst()).isCloseTo(rate, within(1e-9));
     }
@@ -119,7 +127,8 @@ class BrakingTest {
                 .containsExactly("Umgebaut, voll beladen: Die Hinterachse würde ab einer Abbremsung von 0,34 vor der"
                         + " Vorderachse blockieren, was bis 0,5 nicht sein darf: die Bremskraftverteilung von einem"
                         + " zugelassenen Bremsenbetrieb anpassen lassen.");
-        assertThat(BrakingTrade.balance(balance(Category.N1, "75.1", null, null))).isEmpty();
+        assertThat(BrakingTrade.balance(balance(Category.N1, "75.1", null, null)))
+                .isEmpty();
     }
 
     @Test
@@ -148,8 +157,9 @@ class BrakingTest {
     void a_vacuum_that_helps_too_few_applications_is_found() {
         assertThat(BrakingTrade.reserve(reserve("40", 5, "1.4")))
                 .extracting(Finding::says)
-                .containsExactly("With a dead pump 4 full applications start with 40 kPa of vacuum or more, fewer than the"
-                        + " 5 wanted: fit a larger reservoir, or let the pump start earlier.");
+                .containsExactly(
+                        "With a dead pump 4 full applications start with 40 kPa of vacuum or more, fewer than the"
+                                + " 5 wanted: fit a larger reservoir, or let the pump start earlier.");
         assertThat(BrakingTrade.reserve(reserve("40", 4, "1.4"))).isEmpty();
         assertThat(BrakingTrade.reserve(reserve("43.8", 4, "1.4"))).hasSize(1);
         assertThat(BrakingTrade.reserve(reserve("43.7", 4, "1.4"))).isEmpty();
@@ -166,7 +176,8 @@ class BrakingTest {
         assertThat(balances).extracting(AxleBalance::heightOverBase).isSorted();
         // Unladen and laden: 1243 kg at 0.5570 m, with 75 and 75 kg at 0.88 m and 280 kg at 0.92 m.
         AxleBalance empty = balances.get(0);
-        double laden = (empty.massKg() * empty.heightOverBase() * 2310 + 150 * 880 + 280 * 920) / (empty.massKg() + 430);
+        double laden =
+                (empty.massKg() * empty.heightOverBase() * 2310 + 150 * 880 + 280 * 920) / (empty.massKg() + 430);
         assertThat(balances.get(3).heightOverBase()).isCloseTo(laden / 2310, within(1e-9));
     }
 

@@ -116,7 +116,8 @@ class CoolingTest {
     /** Worked by hand: 10 l/min in 16 mm flow at 0.8289 m/s; 1.5 × 1000 × 0.8289² / 2 = 515 Pa. */
     @Test
     void a_fitting_loses_its_share_of_the_dynamic_pressure() {
-        assertThat(new PipeFlow(fluid("1000", "1", "4000"), 16, 0).fittingKpa(1.5, 10)).isCloseTo(0.5153, within(0.0001));
+        assertThat(new PipeFlow(fluid("1000", "1", "4000"), 16, 0).fittingKpa(1.5, 10))
+                .isCloseTo(0.5153, within(0.0001));
     }
 
     @Test
@@ -161,9 +162,10 @@ class CoolingTest {
     void a_flow_below_what_the_drive_unit_needs_stops_the_order() {
         assertThat(CoolingTrade.judge(flow("12", "2000", "90")))
                 .extracting(Finding::says)
-                .containsExactly("Motor circuit: 10.0 l/min flow, less than the 12 l/min that the drive unit needs. At that"
-                        + " flow the circuit takes 36.0 kPa and the pump lifts 20.0 kPa: a stronger pump, a wider bore or"
-                        + " shorter hoses.");
+                .containsExactly(
+                        "Motor circuit: 10.0 l/min flow, less than the 12 l/min that the drive unit needs. At that"
+                                + " flow the circuit takes 36.0 kPa and the pump lifts 20.0 kPa: a stronger pump, a wider bore or"
+                                + " shorter hoses.");
         assertThat(CoolingFinding.COOLANT_FLOW_LOW.severity().name()).isEqualTo("STOP");
         assertThat(CoolingTrade.judge(flow("9.9", "2000", "90"))).isEmpty();
     }
@@ -172,8 +174,9 @@ class CoolingTest {
     void a_coolant_that_gets_too_hot_is_found() {
         assertThat(CoolingTrade.judge(flow("5", "2000", "59.9")))
                 .extracting(found -> found.says("de"))
-                .containsExactly("Motor circuit: Das Kühlmittel erreicht mit 2000 W bei 40 °C Außentemperatur 60,0 °C, mehr"
-                        + " als 59,9 °C: größerer Kühler oder stärkerer Lüfter.");
+                .containsExactly(
+                        "Motor circuit: Das Kühlmittel erreicht mit 2000 W bei 40 °C Außentemperatur 60,0 °C, mehr"
+                                + " als 59,9 °C: größerer Kühler oder stärkerer Lüfter.");
         assertThat(CoolingTrade.judge(flow("5", "2000", "60"))).isEmpty();
     }
 

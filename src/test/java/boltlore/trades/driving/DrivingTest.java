@@ -183,8 +183,8 @@ class DrivingTest {
     void the_time_to_a_speed_is_momentum_over_force() {
         Resistance none = new Resistance(1000, 0, 0, 0);
         ConvertedVehicle base = vehicle(1e6, "0.8", promise("1", "1", "1"));
-        ConvertedVehicle vehicle = new ConvertedVehicle(
-                none, none, none, base.traction(), base.footing(), base.energy(), 10, 0, 0, null);
+        ConvertedVehicle vehicle =
+                new ConvertedVehicle(none, none, none, base.traction(), base.footing(), base.energy(), 10, 0, 0, null);
         assertThat(vehicle.secondsTo(10)).isCloseTo(3, within(1e-9));
         assertThat(base.secondsTo(10)).isGreaterThan(3);
         assertThat(base.secondsTo(19)).isInfinite();
@@ -204,8 +204,9 @@ class DrivingTest {
     void a_motor_that_turns_too_fast_at_the_promised_speed_stops_the_order() {
         assertThat(judged(1e6, "0.8", promise("149", "67.9", "30")))
                 .extracting(Finding::says)
-                .containsExactly("At the promised 67.9 km/h the motor would turn at 6004 rpm, above its highest 6000 rpm:"
-                        + " promise less, or fit a longer ratio.");
+                .containsExactly(
+                        "At the promised 67.9 km/h the motor would turn at 6004 rpm, above its highest 6000 rpm:"
+                                + " promise less, or fit a longer ratio.");
         assertThat(DrivingFinding.MOTOR_OVERSPEED.severity().name()).isEqualTo("STOP");
         assertThat(judged(1e6, "0.8", promise("149", "67.8", "30"))).isEmpty();
     }
@@ -239,8 +240,9 @@ class DrivingTest {
     void a_range_below_the_promise_is_found() {
         assertThat(judged(1e6, "0.8", promise("150.5", "60", "30")))
                 .extracting(found -> found.says("fr"))
-                .containsExactly("En pleine charge, l'autonomie courante à 36 km/h par temps doux est de 150 km, moins que"
-                        + " les 150,5 km promis.");
+                .containsExactly(
+                        "En pleine charge, l'autonomie courante à 36 km/h par temps doux est de 150 km, moins que"
+                                + " les 150,5 km promis.");
         assertThat(judged(1e6, "0.8", promise("149.9", "60", "30"))).isEmpty();
     }
 
@@ -249,11 +251,17 @@ class DrivingTest {
         Approved.check(
                 "trades/driving/bl-2001",
                 new TextWriter(WIDE)
-                        .text(worked(Demo.kit("bl-2001")).sheets().get(0).report().get()));
+                        .text(worked(Demo.kit("bl-2001"))
+                                .sheets()
+                                .get(0)
+                                .report()
+                                .get()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"bl-1001", "bl-1002", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-2001", "bl-2002", "bl-2003"})
+    @ValueSource(
+            strings = {"bl-1001", "bl-1002", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-2001", "bl-2002", "bl-2003"
+            })
     void every_demo_order_is_judged_with_the_mass_of_its_weight_statement(String order) {
         KitInWork kit = Demo.kit(order);
         ConvertedVehicle vehicle = DrivingMaker.make(kit).vehicle();
@@ -285,7 +293,11 @@ class DrivingTest {
     @Test
     void cautions_stand_on_the_sheet() {
         assertThat(new TextWriter(WIDE)
-                        .text(worked(Demo.kit("bl-1001")).sheets().get(0).report().get())
+                        .text(worked(Demo.kit("bl-1001"))
+                                .sheets()
+                                .get(0)
+                                .report()
+                                .get())
                         .replaceAll("[\\s|]+", " "))
                 .contains("The first drive is on closed ground")
                 .contains("First estimates for the engineer's judgement")

@@ -76,7 +76,8 @@ class MountingTest {
     @ParameterizedTest(name = "{0} MPa, factor {1}: {2} MPa")
     @CsvSource({"510, 0.9, 261.73", "360, 0.8, 207.85"})
     void the_strength_of_a_weld_is_the_published_one(String ultimate, String correlation, double strength) {
-        assertThat(MountLoad.strengthMpa(welds("3", "100", ultimate, correlation))).isCloseTo(strength, within(0.01));
+        assertThat(MountLoad.strengthMpa(welds("3", "100", ultimate, correlation)))
+                .isCloseTo(strength, within(0.01));
     }
 
     /** The same page: with 3 mm throat 785.2 N for each mm of length. */
@@ -125,7 +126,8 @@ class MountingTest {
                 .containsExactly("Front mount, Crash ahead: 6.4 kN load, and the welds bear 6.2 kN: a throat of 1.6 mm"
                         + " instead of 1.5 mm, or a longer weld.");
         assertThat(MountingFinding.MOUNT_WELD_TOO_WEAK.severity().name()).isEqualTo("STOP");
-        assertThat(MountingTrade.judge(load(null, welds("1.54", "20", "360", "0.8"), shock, 0))).isEmpty();
+        assertThat(MountingTrade.judge(load(null, welds("1.54", "20", "360", "0.8"), shock, 0)))
+                .isEmpty();
     }
 
     /** Worked by hand: 0.6 × 800 × 16.59 / 1.25 = 6370.6 N bear less than 6374.3 N, 16.6 mm² with 6374.4 N just enough. */
@@ -134,18 +136,21 @@ class MountingTest {
         Shock shock = shock("3", "4", "12", false);
         assertThat(MountingTrade.judge(load(bolts(1, "16.59"), null, shock, 0)))
                 .extracting(found -> found.says("fr"))
-                .containsExactly("Front mount, Crash ahead\u00A0: 6,4 kN de charge, les vis en portent 6,3\u00A0: des vis plus"
-                        + " nombreuses ou plus grosses.");
+                .containsExactly(
+                        "Front mount, Crash ahead\u00A0: 6,4 kN de charge, les vis en portent 6,3\u00A0: des vis plus"
+                                + " nombreuses ou plus grosses.");
         assertThat(MountingTrade.judge(load(bolts(1, "16.6"), null, shock, 0))).isEmpty();
     }
 
     @Test
     void of_each_mount_the_worst_shock_is_told() {
         List<MountLoad> loads = MountingTrade.loads(Demo.kit("bl-1001"), new ArrayList<>());
-        assertThat(MountingTrade.worst(loads)).hasSize(4).allSatisfy(worst -> assertThat(loads)
-                .filteredOn(load -> load.mount().equals(worst.mount()))
-                .hasSize(3)
-                .allSatisfy(load -> assertThat(load.margin()).isGreaterThanOrEqualTo(worst.margin())));
+        assertThat(MountingTrade.worst(loads))
+                .hasSize(4)
+                .allSatisfy(worst -> assertThat(loads)
+                        .filteredOn(load -> load.mount().equals(worst.mount()))
+                        .hasSize(3)
+                        .allSatisfy(load -> assertThat(load.margin()).isGreaterThanOrEqualTo(worst.margin())));
     }
 
     @Test
@@ -153,7 +158,8 @@ class MountingTest {
         KitInWork kit = Demo.kit("bl-2001");
         MountLoad front = MountingTrade.loads(kit, new ArrayList<>()).get(0);
         BigDecimal mass = AxleLoadsTrade.weighing(kit).added().stream()
-                .filter(each -> front.mount().carries().contains(each.item().position().name()))
+                .filter(each ->
+                        front.mount().carries().contains(each.item().position().name()))
                 .map(Added::massKg)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         assertThat(front.massKg()).isGreaterThan(66).isEqualTo(mass.doubleValue());
@@ -162,7 +168,9 @@ class MountingTest {
     /** Worked by hand: 150 Nm × 2.52. */
     @Test
     void the_torque_on_the_mounts_is_the_output_of_the_drive_unit() {
-        assertThat(MountingTrade.loads(Demo.kit("bl-2001"), new ArrayList<>()).get(0).outputNm())
+        assertThat(MountingTrade.loads(Demo.kit("bl-2001"), new ArrayList<>())
+                        .get(0)
+                        .outputNm())
                 .isCloseTo(378, within(1e-9));
     }
 
