@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a family says about how its converted vehicle drives, brakes and is cooled.
+ * What a family says about how its converted vehicle drives, brakes and is cooled, and what holds its parts.
  *
  * @param roadLoads exactly one belongs to an order
  * @param driveUnits exactly one of them is in a kit
@@ -20,11 +20,12 @@ public record Driving(
         List<Auxiliary> auxiliaries,
         List<Promise> promises,
         Braking braking,
-        Cooling cooling) {
+        Cooling cooling,
+        Mounting mounting) {
 
     /** Of a family that says nothing about driving. */
     public static final Driving NONE =
-            new Driving(List.of(), List.of(), null, List.of(), List.of(), Braking.NONE, Cooling.NONE);
+            new Driving(List.of(), List.of(), null, List.of(), List.of(), Braking.NONE, Cooling.NONE, Mounting.NONE);
 
     /** The axle that is driven. */
     public enum Driven {

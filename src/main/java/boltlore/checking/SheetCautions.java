@@ -41,6 +41,7 @@ final class SheetCautions {
         each(sheets, family(family -> !family.driving().roadLoads().isEmpty()), "driving");
         each(sheets, family(family -> !family.driving().braking().brakes().isEmpty()), "braking");
         each(sheets, family(family -> !family.driving().cooling().circuits().isEmpty()), "cooling");
+        each(sheets, family(family -> !family.driving().mounting().mounts().isEmpty()), "mounting");
         each(sheets, family(family -> !family.joints().isEmpty()), "fixings", "signed-joints");
         each(sheets, family(SheetCautions::isWeighed), "weight-statement", "weighbridge");
         each(

@@ -54,6 +54,7 @@ final class House {
             trades.driving: bill catalogue choices faults findings measure order report report.drawing trades
                 trades.weighing
             trades.cooling: bill catalogue choices faults findings measure order report trades
+            trades.mounting: bill catalogue choices faults findings order report trades trades.weighing
             trades.braking: catalogue choices faults findings order report trades trades.weighing
             trades.costing.path: bill catalogue choices measure order resolution trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
@@ -88,7 +89,7 @@ final class House {
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
                 trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
-                trades.picking trades.shipping trades.spares trades.testing trades.weighing
+                trades.mounting trades.picking trades.shipping trades.spares trades.testing trades.weighing
             cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
                 exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution

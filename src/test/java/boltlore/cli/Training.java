@@ -92,7 +92,8 @@ public final class Training {
                 List.of("axle-loads", ORDER, "--out", out.resolve("loads")),
                 List.of("driving", ORDER, "--out", out.resolve("driving")),
                 List.of("braking", ORDER, "--out", out.resolve("braking")),
-                List.of("cooling", ORDER, "--out", out.resolve("cooling")));
+                List.of("cooling", ORDER, "--out", out.resolve("cooling")),
+                List.of("mounting", ORDER, "--out", out.resolve("mounting")));
     }
 
     private static String[] strings(List<Object> words) {

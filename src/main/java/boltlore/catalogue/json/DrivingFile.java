@@ -14,7 +14,7 @@ import boltlore.json.Range;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
 
-/** families/…/driving.json: road load, drive units, losses and what sales promise. */
+/** families/…/driving.json: road load, drive units, losses, what sales promise; brakes, coolant, mounts. */
 final class DrivingFile {
 
     private static final Allowed<Driven> DRIVEN = Allowed.of(Driven.values());
@@ -41,7 +41,8 @@ final class DrivingFile {
                 reader.findObjects("auxiliaries", this::auxiliary),
                 reader.findObjects("promises", this::promise),
                 new BrakesReading(overOptions).read(reader),
-                new CoolingReading(reading, overOptions).read(reader));
+                new CoolingReading(reading, overOptions).read(reader),
+                new MountsReading(reading, overOptions).read(reader));
     }
 
     private RoadLoad roadLoad(ObjectReader reader) {

@@ -56,6 +56,8 @@ enum Kind {
     FOLLOWS("a quantity that follows", TextShape.NAME, true),
     COOLANT("a coolant", TextShape.NAME, true),
     CIRCUIT("a circuit", TextShape.NAME, true),
+    MOUNT("a mount", TextShape.NAME, true),
+    SHOCK("a shock", TextShape.NAME, true),
     DRIVE_UNIT("a drive unit with its figures", TextShape.PART_NUMBER, true),
     INSTRUMENT("an instrument", TextShape.NAME, true),
     TEST_GROUP("a group of tests", TextShape.NAME, true),

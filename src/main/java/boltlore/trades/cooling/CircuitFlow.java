@@ -4,6 +4,7 @@ import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
 import boltlore.catalogue.Cooling.FlowPoint;
 import boltlore.catalogue.Cooling.Passage;
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,9 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
 
     /** A hose of the kit. */
     record LaidHose(String says, double lengthMm, double boreMm) {}
+
+    /** What needs a flow, and how much of it. */
+    record Least(String says, BigDecimal litresPerMin) {}
 
     /** A part of the circuit with its pressure drop in kPa. */
     record Drop(String says, double kpa) {}
@@ -90,10 +94,11 @@ record CircuitFlow(CoolantCircuit circuit, Coolant coolant, List<LaidHose> hoses
     }
 
     /** What needs the most flow. */
-    Optional<Passage> thirstiest() {
+    Optional<Least> thirstiest() {
         return circuit.passages().stream()
-                .filter(each -> each.leastLitresPerMin() != null)
-                .max(Comparator.comparing(Passage::leastLitresPerMin));
+                .flatMap(
+                        each -> Stream.ofNullable(each.leastLitresPerMin()).map(least -> new Least(each.says(), least)))
+                .max(Comparator.comparing(Least::litresPerMin));
     }
 
     /** How much warmer the coolant leaves what is cooled than it enters: heat / (flow × density × specific heat), in K. */

@@ -1,6 +1,5 @@
 package boltlore.trades.cooling;
 
-import boltlore.catalogue.Cooling.Passage;
 import boltlore.findings.Findings;
 import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
@@ -11,6 +10,7 @@ import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
 import boltlore.trades.cooling.CircuitFlow.Drop;
+import boltlore.trades.cooling.CircuitFlow.Least;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -52,9 +52,7 @@ final class CoolingPage {
                         "At least",
                         "l/min",
                         1,
-                        flow -> flow.thirstiest()
-                                .map(Passage::leastLitresPerMin)
-                                .orElse(null))
+                        flow -> flow.thirstiest().map(Least::litresPerMin).orElse(null))
                 .decimal("pressure", "Pump lifts", "kPa", 1, flow -> number(flow.pumpKpa(flow.litresPerMin())))
                 .decimal("heat", "Heat", "W", 0, flow -> number(flow.heatWatts()))
                 .decimal("rise", "Rise", "K", 1, flow -> number(flow.rise(flow.litresPerMin())))

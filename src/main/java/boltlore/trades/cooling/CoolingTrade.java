@@ -137,28 +137,22 @@ public final class CoolingTrade extends Trade {
     private static Optional<Finding> least(CircuitFlow flow) {
         double litres = flow.litresPerMin();
         return flow.thirstiest()
-                .filter(passage -> litres < least(passage))
-                .map(passage -> Finding.of(
+                .filter(least -> litres < least.litresPerMin().doubleValue())
+                .map(least -> Finding.of(
                         CoolingFinding.COOLANT_FLOW_LOW,
                         flow.circuit().name(),
                         "circuit",
                         flow.circuit().says(),
                         "what",
-                        passage.says(),
+                        least.says(),
                         "least",
-                        passage.leastLitresPerMin(),
+                        least.litresPerMin(),
                         "flow",
                         rounded(litres, RoundingMode.FLOOR),
                         "takes",
-                        rounded(flow.circuitKpa(least(passage)), RoundingMode.CEILING),
+                        rounded(flow.circuitKpa(least.litresPerMin().doubleValue()), RoundingMode.CEILING),
                         "lifts",
-                        rounded(flow.pumpKpa(least(passage)), RoundingMode.FLOOR)));
-    }
-
-    private static double least(Cooling.Passage passage) {
-        return passage.leastLitresPerMin() == null
-                ? 0
-                : passage.leastLitresPerMin().doubleValue();
+                        rounded(flow.pumpKpa(least.litresPerMin().doubleValue()), RoundingMode.FLOOR)));
     }
 
     private static Optional<Finding> warm(CircuitFlow flow) {

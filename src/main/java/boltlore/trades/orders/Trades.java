@@ -11,6 +11,7 @@ import boltlore.trades.costing.sheets.CostingTrade;
 import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.driving.DrivingTrade;
 import boltlore.trades.fixings.FixingsTrade;
+import boltlore.trades.mounting.MountingTrade;
 import boltlore.trades.picking.PickingTrade;
 import boltlore.trades.shipping.ShippingTrade;
 import boltlore.trades.spares.SparesTrade;
@@ -32,6 +33,7 @@ public final class Trades {
             new DrivingTrade(),
             new BrakingTrade(),
             new CoolingTrade(),
+            new MountingTrade(),
             new TestTrade(),
             new CostingTrade(),
             new ShippingTrade(),
