@@ -105,11 +105,11 @@ final class AskSession {
         String[] said = line.split("\\s+", 2);
         String rest = said.length > 1 ? said[1] : "";
         Option option = asking.option();
+        boolean named =
+                option != null && option.group() == null && option.value(line).isPresent();
         if (line.indexOf('\u001B') >= 0) {
             screen.wrapped(0, "Arrow keys are not read here; 'back' goes back, '?' lists what can be said.");
-        } else if (option != null
-                && option.group() == null
-                && option.value(line).isPresent()) {
+        } else if (named && option != null) {
             answer(new Choice(option.name(), line));
         } else if (!talked(asking, said[0], rest)) {
             answered(asking, line);
@@ -149,10 +149,7 @@ final class AskSession {
         } else if (line.isEmpty()) {
             screen.wrapped(0, AskCommand.SHORT_HELP);
         } else if (option != null && line.equals("later")) {
-            List<Option> later = option.group() == null
-                    ? List.of(option)
-                    : several(option.group()).answers();
-            later.forEach(asked.interview()::putOff);
+            SeveralAsked.together(asked.choices().family(), option).forEach(asked.interview()::putOff);
             again = null;
         } else if (option != null && line.equals("default")) {
             usual(option);
@@ -277,10 +274,10 @@ final class AskSession {
 
     private void take(String number) {
         int place = number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0;
-        if (place < 1 || place > offered.size()) {
+        if (place >= 1 && place <= offered.size()) {
+            choose(offered.get(place - 1).choices());
+        } else {
             screen.wrapped(0, "Say 'open VALUE' first, then 'take' with the number of a way.");
-            return;
         }
-        choose(offered.get(place - 1).choices());
     }
 }

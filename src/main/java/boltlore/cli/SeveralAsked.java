@@ -39,8 +39,11 @@ final class SeveralAsked {
         return new SeveralAsked(family, group);
     }
 
-    List<Option> answers() {
-        return answers;
+    /** The option with all that are asked in one question with it. */
+    static List<Option> together(Family family, Option option) {
+        return option.group() == null
+                ? List.of(option)
+                : family.inGroup(option.group().name());
     }
 
     /** All answers under their numbers: which are open, and why the others are settled. */

@@ -24,14 +24,19 @@ final class OfferReading {
     /** Decimals of the cost of one after conversion: a hundredth of the smallest coin. */
     private static final int DECIMALS = 4;
 
-    /** The workshop's own currency, and what it is worth in others; null where nothing is known of that. */
-    record Money(Currency home, @Nullable PriceBook prices) {
+    /**
+     * The workshop's own currency, and what it is worth in others.
+     *
+     * @param prices where rates stand, or null where the workshop has none written down
+     * @param torn whether some file could not be read, which may be just the one with the rates
+     */
+    record Money(Currency home, @Nullable PriceBook prices, boolean torn) {
 
         /** Told of no currency while one of the rates could not be read, which may be just its. */
         boolean knowsNoRate(Currency currency) {
-            boolean torn = prices != null
+            boolean rateTorn = prices != null
                     && prices.rates().stream().anyMatch(rate -> rate.currency().equals(CurrencyReading.NONE));
-            return !torn && atHome(BigDecimal.ONE, currency).isEmpty();
+            return !torn && !rateTorn && atHome(BigDecimal.ONE, currency).isEmpty();
         }
 
         /** By the newest rate; empty where there is none. */

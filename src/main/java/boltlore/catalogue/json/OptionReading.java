@@ -27,7 +27,7 @@ final class OptionReading {
     static final String NONE_OF_THEM = "none";
 
     private static final List<String> OF_ONE_ANSWER = List.of("role", "default", "settledBy");
-    private static final Map<String, String> NONE = Map.of("en", ": no", "de", ": nein", "fr", " : non");
+    private static final Map<String, String> NONE = Map.of("en", ": no", "de", ": nein", "fr", "\u00a0: non");
 
     private enum Choose {
         ONE,

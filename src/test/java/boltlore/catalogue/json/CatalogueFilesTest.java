@@ -54,7 +54,7 @@ class CatalogueFilesTest {
     @Test
     void slips_of_all_files_and_between_files_come_in_one_go() {
         small.change("materials.json", "\"form\": \"sheet\"", "\"form\": \"sheets\"")
-                .change("parts/bought.json", "\"massKg\": \"0.1\"", "\"massKg\": \"-0.1\"")
+                .change("parts/bought.json", "\"massKg\": \"0.017\"", "\"massKg\": \"-0.1\"")
                 .change("families/cart/kit/power.json", "\"stage\": \"rear\"", "\"stage\": \"back\"");
         assertThat(small.faults())
                 .extracting(Fault::file)
@@ -79,7 +79,10 @@ class CatalogueFilesTest {
 
     @Test
     void names_that_nothing_has_hide_no_slip_that_comes_of_other_files() {
-        small.change("parts/bought.json", "\"supplier\": \"", "\"supplier\": \"No ")
+        small.change(
+                        "parts/bought.json",
+                        "\"supplier\": \"Bolt Bros\", \"orderCode\": \"M8",
+                        "\"supplier\": \"No Bros\", \"orderCode\": \"M8")
                 .change("workshop/pricing.json", "\"currency\": \"GBP\", \"rate\"", "\"currency\": \"EUR\", \"rate\"");
         assertThat(small.faults())
                 .extracting(Fault::file, Fault::found)
