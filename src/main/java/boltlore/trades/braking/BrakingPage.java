@@ -1,11 +1,13 @@
 package boltlore.trades.braking;
 
+import boltlore.catalogue.Braking.Vacuum;
 import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
 import boltlore.report.Kind;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
+import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
@@ -14,6 +16,8 @@ import boltlore.trades.braking.BrakingTrade.Judged;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.function.ToDoubleBiFunction;
+import org.jspecify.annotations.Nullable;
 
 /** The one page: axle by axle at some braking rates, and the vacuum application by application. */
 final class BrakingPage {
@@ -29,9 +33,35 @@ final class BrakingPage {
                     + " N1. Without anti-lock system. First estimates for the engineer's judgement; measurement on a test bench"
                     + " and by a brake test decides.";
 
-    private record Rated(AxleBalance balance, double rate) {}
+    /** One load case at one braking rate. */
+    private record Rated(AxleBalance balance, double rate) {
+
+        BigDecimal of(ToDoubleBiFunction<AxleBalance, Double> figure) {
+            return number(figure.applyAsDouble(balance, rate));
+        }
+
+        /** An axle that lifts off asks for no number. */
+        @Nullable
+        BigDecimal grip(ToDoubleBiFunction<AxleBalance, Double> figure) {
+            return Double.isInfinite(figure.applyAsDouble(balance, rate)) ? null : of(figure);
+        }
+    }
 
     private record Applied(int number, double kpa, boolean helps) {}
+
+    private static final TableSpec<Rated> RATED = TableSpec.<Rated>named("rates")
+            .decimal("rate", "Braking rate", "", 2, row -> number(row.rate()))
+            .decimal("front", "Front axle", "kg", 0, row -> row.of(AxleBalance::frontLoad))
+            .decimal("rear", "Rear axle", "kg", 0, row -> row.of(AxleBalance::rearLoad))
+            .percent("ideal", "Ideal front share", 1, row -> row.of((each, at) -> PERCENT * each.idealFront(at)))
+            .percent("fitted", "Fitted front share", 1, row -> row.of((each, at) -> PERCENT * each.fittedFront(at)))
+            .decimal("gripFront", "Grip asked for, front", "", 2, row -> row.grip(AxleBalance::front))
+            .decimal("gripRear", "Grip asked for, rear", "", 2, row -> row.grip(AxleBalance::rear));
+
+    private static final TableSpec<Applied> APPLIED = TableSpec.<Applied>named("applications")
+            .whole("application", "Application", "", Applied::number)
+            .decimal("depression", "Depression at its start", "kPa", 1, row -> number(row.kpa()))
+            .text("helps", "Helps enough", row -> row.helps() ? "yes" : "no");
 
     private BrakingPage() {}
 
@@ -73,48 +103,12 @@ final class BrakingPage {
     }
 
     private static TableBuilder rates(Judged judged) {
-        TableSpec<Rated> spec = TableSpec.<Rated>named("rates")
-                .decimal("rate", "Braking rate", "", 2, row -> number(row.rate()))
-                .decimal(
-                        "front",
-                        "Front axle",
-                        "kg",
-                        0,
-                        row -> number(row.balance().frontLoad(row.rate())))
-                .decimal(
-                        "rear",
-                        "Rear axle",
-                        "kg",
-                        0,
-                        row -> number(row.balance().rearLoad(row.rate())))
-                .percent(
-                        "ideal",
-                        "Ideal front share",
-                        1,
-                        row -> percent(row.balance().idealFront(row.rate())))
-                .percent(
-                        "fitted",
-                        "Fitted front share",
-                        1,
-                        row -> percent(row.balance().fittedFront(row.rate())))
-                .decimal(
-                        "gripFront",
-                        "Grip asked for, front",
-                        "",
-                        2,
-                        row -> grip(row.balance().front(row.rate())))
-                .decimal(
-                        "gripRear",
-                        "Grip asked for, rear",
-                        "",
-                        2,
-                        row -> grip(row.balance().rear(row.rate())));
-        TableBuilder table = spec.empty();
+        TableBuilder table = RATED.empty();
         for (AxleBalance balance : judged.balances()) {
             table.group(balance.loadCase().name(), balance.loadCase().says());
             for (double rate : RATES) {
                 if (rate <= balance.lastRate()) {
-                    spec.add(table, "", new Rated(balance, rate));
+                    RATED.add(table, "", new Rated(balance, rate));
                 }
             }
         }
@@ -122,50 +116,24 @@ final class BrakingPage {
     }
 
     private static void vacuum(PageBuilder page, VacuumReserve reserve) {
-        page.heading("Vacuum without the pump")
-                .add(Particulars.named("vacuum")
-                        .say(
-                                "volume",
-                                "Reservoir, servo and hoses",
-                                Kind.decimal(1).in("l"),
-                                number(reserve.volumeLitres()))
-                        .say(
-                                "least",
-                                "Still helps enough",
-                                Kind.decimal(1).in("kPa"),
-                                reserve.vacuum().leastKpa())
-                        .say(
-                                "helped",
-                                "Full applications helped",
-                                BigDecimal.valueOf(reserve.helped()).toPlainString())
-                        .say(
-                                "wanted",
-                                "At least",
-                                String.valueOf(reserve.vacuum().applications()))
-                        .say(
-                                "pump",
-                                "Pump, from start to stop",
-                                Kind.decimal(1).in("s"),
-                                number(reserve.pumpSeconds())));
+        page.heading("Vacuum without the pump").add(facts(reserve));
         int rows = Math.max(reserve.helped(), reserve.vacuum().applications()) + 1;
-        TableSpec<Applied> spec = TableSpec.<Applied>named("applications")
-                .whole("application", "Application", "", Applied::number)
-                .decimal("depression", "Depression at its start", "kPa", 1, row -> number(row.kpa()))
-                .text("helps", "Helps enough", row -> row.helps() ? "yes" : "no");
-        TableBuilder table = spec.empty();
+        TableBuilder table = APPLIED.empty();
         for (int i = 0; i < rows; i++) {
-            spec.add(table, "", new Applied(i + 1, reserve.after(i), i < reserve.helped()));
+            APPLIED.add(table, "", new Applied(i + 1, reserve.after(i), i < reserve.helped()));
         }
         page.add(table).note("Vacuum: " + reserve.vacuum().source());
     }
 
-    private static BigDecimal percent(double fraction) {
-        return number(fraction * PERCENT);
-    }
-
-    /** An axle that lifts off asks for no number. */
-    private static BigDecimal grip(double figure) {
-        return number(Double.isInfinite(figure) ? 99 : figure);
+    private static ParticularsBuilder facts(VacuumReserve reserve) {
+        Vacuum vacuum = reserve.vacuum();
+        Kind kpa = Kind.decimal(1).in("kPa");
+        return Particulars.named("vacuum")
+                .say("volume", "Reservoir, servo and hoses", Kind.decimal(1).in("l"), number(reserve.volumeLitres()))
+                .say("least", "Still helps enough", kpa, vacuum.leastKpa())
+                .say("helped", "Full applications helped", Kind.whole(), BigDecimal.valueOf(reserve.helped()))
+                .say("wanted", "At least", Kind.whole(), BigDecimal.valueOf(vacuum.applications()))
+                .say("pump", "Pump, from start to stop", Kind.decimal(1).in("s"), number(reserve.pumpSeconds()));
     }
 
     private static BigDecimal number(double figure) {

@@ -4,6 +4,7 @@ import boltlore.catalogue.Mounting.Bolts;
 import boltlore.catalogue.Mounting.Mount;
 import boltlore.catalogue.Mounting.Shock;
 import boltlore.catalogue.Mounting.Welds;
+import java.util.Set;
 
 /**
  * A mount under one shock. Force: mass × share × g × √(ahead² + across² + down²), and where the drive gives its torque
@@ -14,11 +15,14 @@ import boltlore.catalogue.Mounting.Welds;
  */
 record MountLoad(Mount mount, Shock shock, double massKg, double outputNm) {
 
-    /** Partial factor for bolts and welds: EN 1993-1-8, 2.2, recommended value; a national annex may say otherwise. */
+    /** Partial factor for bolts and welds: EN 1993-1-8:2005, 2.2, recommended value; a national annex may say otherwise. */
     static final double GAMMA_M2 = 1.25;
 
-    /** Shear of a thread of class 8.8 over its tensile strength: EN 1993-1-8, table 3.4 (from memory). */
-    static final double SHEAR = 0.6;
+    /** Tensile strengths in MPa of the tough classes 4.6, 5.6 and 8.8. */
+    private static final Set<Integer> TOUGH = Set.of(400, 500, 800);
+
+    private static final double SHEAR_TOUGH = 0.6;
+    private static final double SHEAR_OTHER = 0.5;
 
     private static final double GRAVITY = 9.80665;
     private static final double MM = 1000;
@@ -36,16 +40,19 @@ record MountLoad(Mount mount, Shock shock, double massKg, double outputNm) {
                 : 0;
     }
 
-    /** What the bolts bear in shear through the thread: n × 0.6 fub As / γM2 (EN 1993-1-8, table 3.4), in N. */
+    /**
+     * What the bolts bear in shear through the thread: n × α fub As / γM2 in N, with α 0.6 for the classes 4.6, 5.6 and
+     * 8.8, and 0.5 for all others (EN 1993-1-8:2005, table 3.4).
+     */
     static double bears(Bolts bolts) {
         return bolts.count()
-                * SHEAR
+                * (TOUGH.contains(bolts.ultimateMpa().intValue()) ? SHEAR_TOUGH : SHEAR_OTHER)
                 * bolts.ultimateMpa().doubleValue()
                 * bolts.stressAreaMm2().doubleValue()
                 / GAMMA_M2;
     }
 
-    /** Design shear strength of a fillet weld: fu / (√3 βw γM2), EN 1993-1-8, 4.5.3.3 (simplified method), in MPa. */
+    /** Design shear strength of a fillet weld: fu / (√3 βw γM2), EN 1993-1-8:2005, 4.5.3.3 (simplified method), in MPa. */
     static double strengthMpa(Welds welds) {
         return welds.ultimateMpa().doubleValue()
                 / (StrictMath.sqrt(3) * welds.correlation().doubleValue() * GAMMA_M2);

@@ -22,11 +22,11 @@ final class MountingPage {
     private static final double NEWTON_IN_KN = 1000;
 
     private static final String FORMULAS =
-            "Load: mass × share × 9.81 m/s² × all three multiples at once, and the output's torque"
-                    + " over the lever on top where it pulls. Bolts in shear through the thread: 0.6 fub As / 1.25, EN 1993-1-8,"
-                    + " table 3.4; welds: fu / (√3 βw 1.25) × throat × length, EN 1993-1-8, 4.5.3.3. Shocks are the workshop's own"
-                    + " values, check before use. First estimates for the engineer's judgement, without fatigue, slip and what the"
-                    + " body itself bears: no proof of strength, and no approval.";
+            "Load: mass × share × 9.81 m/s² × all three multiples at once, and the output's"
+                    + " torque over the lever on top where it pulls. Bolts in shear through the thread: EN 1993-1-8:2005, table 3.4."
+                    + " Welds: fu / (√3 βw 1.25) × throat × length, EN 1993-1-8:2005, 4.5.3.3. Shocks are the workshop's own values,"
+                    + " check before use. First estimates for the engineer's judgement, without fatigue, slip and what the body"
+                    + " itself bears: no proof of strength, and no approval.";
 
     private MountingPage() {}
 
