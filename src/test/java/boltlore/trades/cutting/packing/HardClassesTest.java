@@ -81,8 +81,8 @@ class HardClassesTest {
     private static List<Long> triplets(int count, Random dice) {
         List<Long> pieces = new ArrayList<>();
         while (pieces.size() < count) {
-            long first = 380 + dice.nextInt(111);
-            long second = 250 + dice.nextInt((int) ((1000 - first) / 2 - 250 + 1));
+            long first = 380L + dice.nextInt(111);
+            long second = 250L + dice.nextInt((int) ((1000 - first) / 2 - 249));
             pieces.addAll(List.of(first, second, 1000 - first - second));
         }
         return pieces;
