@@ -148,7 +148,7 @@ class CheckedFitsTest {
                     .allMatch(remark -> remark.endsWith(": metres against length"))
                     .extracting(remark -> remark.split(":", 2)[0])
                     .contains("part ST-HB-EL", "part ST-HXR", "part ST-C12-L")
-                    .satisfies(parts -> assertThat(Set.copyOf(parts)).hasSize(31));
+                    .satisfies(parts -> assertThat(Set.copyOf(parts)).hasSize(33));
         }
 
         @Test

@@ -124,10 +124,10 @@ class EnergyPathsTest {
         void bears_the_amps_of_a_larger_drive_unit() {
             assertThat(demo().inPart(
                                     "pannier-high-voltage",
-                                    hv("b", "hv-main", 300) + "]},\n  {\"part\": \"PV-HD-BR\"",
-                                    hv("b", "hv-main", 250) + "]},\n  {\"part\": \"PV-HD-BR\"")
+                                    hv("b", "hv-main", 400) + "]},\n  {\"part\": \"PV-HD-BR\"",
+                                    hv("b", "hv-main", 350) + "]},\n  {\"part\": \"PV-HD-BR\"")
                             .found(VAN))
-                    .containsExactly("port below what flows: cable-drive-90-kw-left/b (pack-to-drive, 300 A)");
+                    .containsExactly("port below what flows: cable-drive-90-kw-left/b (pack-to-drive, 400 A)");
         }
 
         @Test
@@ -180,10 +180,10 @@ class EnergyPathsTest {
                                     "common-high-voltage",
                                     "{\"part\": \"HV-DC1\"",
                                     "{\"ports\": [" + hv("spare", "hv-small", 20) + ", "
-                                            + "{\"port\": \"dc\", \"kind\": \"hv-small\", \"flow\": \"hv-dc\", \"half\": \"male\", \"amps\": \"20\"}], \"part\": \"HV-DC1\"")
+                                            + "{\"port\": \"dc\", \"kind\": \"hv-small\", \"flow\": \"hv-dc\", \"half\": \"male\", \"amps\": \"20\"}, {\"port\": \"out\", \"kind\": \"stud-m8\", \"flow\": \"12-v\", \"half\": \"male\", \"volts\": \"16\", \"amps\": \"180\"}], \"part\": \"HV-DC1\"")
                             .inPart(
                                     "common-high-voltage",
-                                    ", \"ports\": [{\"port\": \"dc\", \"kind\": \"hv-small\", \"flow\": \"hv-dc\", \"half\": \"male\", \"volts\": \"500\", \"amps\": \"20\"}]",
+                                    ", \"ports\": [{\"port\": \"dc\", \"kind\": \"hv-small\", \"flow\": \"hv-dc\", \"half\": \"male\", \"volts\": \"500\", \"amps\": \"20\"}, {\"port\": \"out\", \"kind\": \"stud-m8\", \"flow\": \"12-v\", \"half\": \"male\", \"volts\": \"16\", \"amps\": \"180\"}]",
                                     "")
                             .found(PICKUP))
                     .containsExactly("port leads nowhere: converter (spare)");
