@@ -13,7 +13,7 @@ public final class CurrencyReading {
     public static final String ADVICE = "EUR, GBP and USD are such.";
 
     /** Stands in for a currency that could not be read: the code for 'no currency'. */
-    public static final Currency NONE = Currency.getInstance("XXX");
+    private static final Currency NONE = Currency.getInstance("XXX");
 
     private CurrencyReading() {}
 

@@ -42,8 +42,7 @@ final class Assembly {
         Map<String, Material> materials =
                 file(CatalogueFolder.MATERIALS, "materials", new MaterialsFile(reading)::read);
         Optional<PriceBook> prices = prices();
-        OfferReading.Money money = new OfferReading.Money(
-                workshop.currency(), prices.orElse(null), !trees.faults().none());
+        OfferReading.Money money = new OfferReading.Money(workshop.currency(), prices.orElse(null));
         List<Part> parts = trees.under("parts/").stream()
                 .flatMap(path -> file(path, "parts", new PartsFile(reading, money)::read).stream())
                 .toList();

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Offer;
 import boltlore.catalogue.PriceBook;
 import boltlore.json.CurrencyReading;
@@ -13,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads what several suppliers ask for a part. */
@@ -28,16 +30,8 @@ final class OfferReading {
      * The workshop's own currency, and what it is worth in others.
      *
      * @param prices where rates stand, or null where the workshop has none written down
-     * @param torn whether some file could not be read, which may be just the one with the rates
      */
-    record Money(Currency home, @Nullable PriceBook prices, boolean torn) {
-
-        /** Told of no currency while one of the rates could not be read, which may be just its. */
-        boolean knowsNoRate(Currency currency) {
-            boolean rateTorn = prices != null
-                    && prices.rates().stream().anyMatch(rate -> rate.currency().equals(CurrencyReading.NONE));
-            return !torn && !rateTorn && atHome(BigDecimal.ONE, currency).isEmpty();
-        }
+    record Money(Currency home, @Nullable PriceBook prices) {
 
         /** By the newest rate; empty where there is none. */
         Optional<BigDecimal> atHome(BigDecimal amount, Currency currency) {
@@ -84,15 +78,26 @@ final class OfferReading {
         BigDecimal packOf = reader.findDecimal("packOf", Range.POSITIVE);
         BigDecimal minimum = reader.findDecimal("minimumOrder", Range.POSITIVE);
         List<Written> breaks = reader.objects("breaks", OfferReading::priceBreak);
-        if (written != null && money.knowsNoRate(currency)) {
-            reader.faultAt(
-                    "currency",
-                    "'" + currency + "', of which there is no exchange rate",
-                    "the workshop's currency, or one with a rate in " + CatalogueFolder.PRICING,
-                    "Add one under 'rates'.");
-        }
         rising(breaks, reader);
-        return new Offer(supplier, orderCode, currency, leadDays, packOf, minimum, atHome(breaks, currency));
+        return reading.sources()
+                .put(
+                        new Offer(supplier, orderCode, currency, leadDays, packOf, minimum, atHome(breaks, currency)),
+                        reader.spot("currency"));
+    }
+
+    /** Each foreign currency has a rate; told when all files are read, because the rates stand in another one. */
+    static void rates(Catalogue catalogue, Reading reading) {
+        Money money = new Money(catalogue.workshop().currency(), catalogue.prices());
+        catalogue.parts().values().stream()
+                .flatMap(part -> part.buying() == null ? Stream.of() : part.buying().offers().stream())
+                .filter(offer -> money.atHome(BigDecimal.ONE, offer.currency()).isEmpty())
+                .forEach(offer -> reading.faults()
+                        .add(reading.sources()
+                                .of(offer)
+                                .fault(
+                                        "'" + offer.currency() + "', of which there is no exchange rate",
+                                        "the workshop's currency, or one with a rate in " + CatalogueFolder.PRICING,
+                                        "Add one under 'rates'.")));
     }
 
     private static Written priceBreak(ObjectReader reader) {

@@ -61,8 +61,7 @@ final class DrawnSchemas {
         draw("materials", new MaterialsFile(reading)::read);
         draw(
                 "parts",
-                new PartsFile(reading, new OfferReading.Money(java.util.Currency.getInstance("EUR"), null, false))
-                        ::read);
+                new PartsFile(reading, new OfferReading.Money(java.util.Currency.getInstance("EUR"), null))::read);
         draw("pricing", new PricingFile(reading)::read);
         draw("shipping", new ShippingFile(reading)::read);
         draw("tests", new TestsFile(reading)::read);
