@@ -49,7 +49,7 @@ class PriceCommandTest {
                 .contains("Total due ")
                 .contains("The kit ships after 55 days: order and receive DU-90")
                 .contains("Half the duration of DU-90 would save 4 days.")
-                .contains("Margin EUR 9,703.23 (22.0 %), after discount and rounding")
+                .contains("Margin EUR 9,947.24 (22.0 %), after discount and rounding")
                 .contains("Send out only the folder 'customer'")
                 .contains("4 sheets written to ");
         assertThat(out().resolve("BL-1001/customer/quotation.xlsx")).isRegularFile();
@@ -332,6 +332,11 @@ class PriceCommandTest {
         Path catalogue = ChangedCatalogue.in(
                 folder, "workshop/pricing.json", "\"validDays\": 30,\n \"excl", "\"validDays\": 30,\n \"excl");
         Files.delete(catalogue.resolve("workshop/pricing.json"));
+        // Without exchange rates no supplier can be paid in another currency.
+        for (String parts : List.of("parts/common-cooling.json", "parts/common-fixings.json")) {
+            Path file = catalogue.resolve(parts);
+            Files.writeString(file, Files.readString(file).replace("\"currency\": \"GBP\", ", ""));
+        }
         Ran ran = boltlore("price", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isEqualTo(3);
         assertThat(ran.err()).contains("workshop/pricing.json").contains("Add it; catalog/README.md says how.");
