@@ -33,7 +33,7 @@ final class CommandLineParser {
                 "0:done, and nothing stops",
                 "1:an order's choices or findings stop its sheets, coated pieces are not accepted, a test is not"
                         + " passed, a weight is above its limit, a high-voltage limit is exceeded, a bolted joint is"
-                        + " wrong, a crate may not leave as it is, or a proof found a defect",
+                        + " wrong, a mount, a motor's speed or a coolant flow is outside what it bears, a crate may not leave as it is, or a proof found a defect",
                 "2:wrong command or option",
                 "3:a catalogue or order has faults",
                 "4:a result could not be written",

@@ -54,7 +54,7 @@ final class SawPage {
                     piece -> Cell.of(ends(piece.laid().cut())))
             .text("part", "Part", 16, piece -> piece.part().number().text())
             .text("revision", "Rev", piece -> piece.part().revision())
-            .text("name", "Name", 34, piece -> piece.part().name().english())
+            .text("name", "Name", 34, SawPage::name)
             .text("drawing", "Drawing and issue", 16, piece -> drawing(piece.part()))
             .text("order", "Order", 14, piece -> piece.laid().set().order())
             .whole(
@@ -66,6 +66,14 @@ final class SawPage {
             .box(Column.tick("marked", "Marked"));
 
     private SawPage() {}
+
+    /** A piece cut to one vehicle looks like any other of its number, and fits no other vehicle. */
+    private static String name(Piece piece) {
+        String name = piece.part().name().english();
+        return piece.laid().cut().measured() == null
+                ? name
+                : name + " (to this vehicle's measure: mark it " + piece.laid().set().order() + ", it fits no other)";
+    }
 
     static PageBuilder compose(MaterialCuts cuts, Workshop workshop, String footer) {
         String material = cuts.material().name();
