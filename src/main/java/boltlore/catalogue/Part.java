@@ -48,45 +48,22 @@ public record Part(
 
     /** The same part at another cost of one. */
     public Part costing(BigDecimal other) {
-        return new Part(
-                number,
-                revision,
-                name,
-                unit,
-                source,
-                other,
-                scrapPercent,
-                massKg,
-                leadDays,
-                bin,
-                tracked,
-                buying,
-                structure,
-                making,
-                needs,
-                coat,
-                lengthMm,
-                fixing,
-                holes,
-                handed,
-                ports,
-                cautions,
-                customs,
-                transport,
-                service,
-                geometry,
-                upkeep);
+        return copy(other, massKg, making);
     }
 
     /** The same part with pieces of other lengths, and the mass that comes of them. */
     Part cutTo(List<Cut> cuts, @Nullable BigDecimal otherMassKg) {
+        return copy(cost, otherMassKg, making.cutTo(cuts));
+    }
+
+    private Part copy(BigDecimal otherCost, @Nullable BigDecimal otherMassKg, Making otherMaking) {
         return new Part(
                 number,
                 revision,
                 name,
                 unit,
                 source,
-                cost,
+                otherCost,
                 scrapPercent,
                 otherMassKg,
                 leadDays,
@@ -94,7 +71,7 @@ public record Part(
                 tracked,
                 buying,
                 structure,
-                making.cutTo(cuts),
+                otherMaking,
                 needs,
                 coat,
                 lengthMm,

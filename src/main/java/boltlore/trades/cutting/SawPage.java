@@ -72,7 +72,8 @@ final class SawPage {
         String name = piece.part().name().english();
         return piece.laid().cut().measured() == null
                 ? name
-                : name + " (to this vehicle's measure: mark it " + piece.laid().set().order() + ", it fits no other)";
+                : name + " (to this vehicle's measure: mark it "
+                        + piece.laid().set().order() + ", it fits no other)";
     }
 
     static PageBuilder compose(MaterialCuts cuts, Workshop workshop, String footer) {
