@@ -2,6 +2,7 @@ package boltlore.checking;
 
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Customs;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
@@ -17,6 +18,9 @@ import java.util.stream.Stream;
 final class CautionsGiven {
 
     /** Lithium cells alone or packed with equipment, ion and metal: UN numbers of the transport rules, from memory. */
+    /** Lithium-ion accumulators (Harmonized System, heading 85.07, in its 2022 edition). */
+    private static final String LITHIUM_HS = "850760";
+
     private static final Set<String> LITHIUM_UN = Set.of("3480", "3481", "3090", "3091");
 
     /** Reference mass for lifting by one person: ISO 11228-1, from memory. */
@@ -32,6 +36,7 @@ final class CautionsGiven {
                                 .flatMap(because -> without(part, "high-voltage", Check.HIGH_VOLTAGE, because)),
                         welding(part),
                         lithium(part),
+                        otherGoods(part),
                         lifting(part, catalogue)))
                 .flatMap(Optional::stream);
     }
@@ -46,6 +51,21 @@ final class CautionsGiven {
         Transport transport = part.transport();
         return transport != null && isLithium(part)
                 ? without(part, "lithium", Check.LITHIUM, "it travels as " + transport.un())
+                : Optional.empty();
+    }
+
+    /** A lithium battery by its customs code or its caution travels under no other number: other papers would hide it. */
+    private static Optional<Remark> otherGoods(Part part) {
+        Customs customs = part.customs();
+        boolean lithium = part.cautions().contains("lithium")
+                || (customs != null && customs.hs().replace(".", "").startsWith(LITHIUM_HS));
+        return lithium && part.transport() != null && !isLithium(part)
+                ? Optional.of(new Remark(
+                        Said.part(part),
+                        Check.UN_NUMBER,
+                        "'" + part.transport().un() + "' for a lithium battery by its customs code or its caution",
+                        "UN 3480, UN 3481, UN 3090 or UN 3091",
+                        "Take the number from its safety data sheet: it decides how it is packed and who may carry it"))
                 : Optional.empty();
     }
 

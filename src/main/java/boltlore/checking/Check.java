@@ -50,6 +50,7 @@ public enum Check {
     BIN_OFF_THE_WALK("bin in no aisle of the workshop"),
     CRATE("goes into no crate"),
     UN_NUMBER("battery without its UN number"),
+    NO_BRANCH("power cable that no branch judges"),
     ALTERNATE("alternate unlike its part"),
     DRAWING_ISSUE("drawing in two issues"),
     TRANSLATION("not translated");

@@ -43,6 +43,7 @@ public final class Checks {
             ElectricsGiven::remarks,
             ModuleEnergy::remarks,
             BranchesHold::remarks,
+            CablesJudged::remarks,
             HandsFollow::remarks,
             Bins::offTheWalk,
             CratesTake::remarks,

@@ -44,6 +44,30 @@ class CheckElectricsTest {
     }
 
     @Test
+    @DisplayName("a high-voltage cable that no branch names, so that nobody looks at its fuse")
+    void a_cable_without_a_branch() throws IOException {
+        Path catalogue =
+                ChangedCatalogue.in(folder, ELECTRICS, "Junction box to compressor", "Junction box to compressor");
+        Path electrics = catalogue.resolve(ELECTRICS);
+        Files.writeString(
+                electrics,
+                Files.readString(electrics)
+                        .replaceFirst("  \\{\"branch\": \"compressor\".*\n", "")
+                        .replace("\"compressor\", \"heater-water\"", "\"heater-water\""));
+
+        assertThat(boltlore("check", catalogue).out().replaceAll("\\s+", " "))
+                .contains("position pannier-van/cable-compressor: found a high-voltage cable that no branch");
+        assertThat(boltlore("check").out()).contains("The data is consistent.");
+    }
+
+    @Test
+    @DisplayName("a lithium battery that would travel under the number of another")
+    void lithium_as_other_goods() throws IOException {
+        assertThat(check("parts/common-high-voltage.json", "\"un\": \"UN 3480\"", "\"un\": \"UN 2794\""))
+                .contains("part BM-44: found 'UN 2794' for a lithium battery by its customs code or its caution");
+    }
+
+    @Test
     void modules_that_a_line_brings_too_many_of() throws IOException {
         assertThat(check(
                         "families/pannier-van/kit/battery.json",

@@ -79,6 +79,10 @@ final class OfferReading {
         BigDecimal minimum = reader.findDecimal("minimumOrder", Range.POSITIVE);
         List<Written> breaks = reader.objects("breaks", OfferReading::priceBreak);
         rising(breaks, reader);
+        BigDecimal least = Stream.of(BigDecimal.ONE, packOf, minimum)
+                .flatMap(Stream::ofNullable)
+                .reduce(BigDecimal.ONE, BigDecimal::max);
+        first(breaks, least, reader);
         return reading.sources()
                 .put(
                         new Offer(supplier, orderCode, currency, leadDays, packOf, minimum, atHome(breaks, currency)),
@@ -98,6 +102,17 @@ final class OfferReading {
                                         "'" + offer.currency() + "', of which there is no exchange rate",
                                         "the workshop's currency, or one with a rate in " + CatalogueFolder.PRICING,
                                         "Add one under 'rates'.")));
+    }
+
+    /** What is bought in less than the first break has would have no price. */
+    private static void first(List<Written> breaks, BigDecimal least, ObjectReader reader) {
+        if (!breaks.isEmpty() && breaks.get(0).from().compareTo(least) > 0) {
+            reader.faultAt(
+                    "breaks",
+                    "a first price from " + breaks.get(0).from().toPlainString(),
+                    "one from 1, or from the pack or the minimum order",
+                    "Begin with the price of the least that is sold.");
+        }
     }
 
     private static Written priceBreak(ObjectReader reader) {

@@ -3,10 +3,11 @@ package boltlore.trades.braking;
 import boltlore.catalogue.Braking.Vacuum;
 
 /**
- * What is left of the vacuum while the pump stands still. An application lets air at outside pressure p0 into the volume V
- * of reservoir, servo and hoses; into a rigid vessel that fills with the exponent n the pressure rises by n (p0 − p) Vs / V
- * (energy balance of filling a vessel: n = 1 where the heat goes at once, n = 1.4, the ratio of specific heats of air, where
- * none goes; any textbook of thermodynamics). So a depression u becomes u (1 − n Vs / V).
+ * What is left of the vacuum while the pump stands still. An application fills the swept volume Vs with air at outside
+ * pressure p0, and its release lets all of that into the volume V of reservoir, servo and hoses, at the depression u: the
+ * depression falls by (n p0 − (n − 1) u) Vs / V (energy balance of letting air into a rigid vessel: n = 1 where the heat goes
+ * at once, which is p0 Vs / V by Boyle's law, n = 1.4, the ratio of specific heats of air, where none goes; worked out by
+ * hand, and the strict side).
  */
 record VacuumReserve(Vacuum vacuum) {
 
@@ -22,9 +23,13 @@ record VacuumReserve(Vacuum vacuum) {
 
     /** Depression in kPa after so many full applications from where the pump would have started. */
     double after(int applications) {
-        double kept =
-                1 - vacuum.exponent().doubleValue() * vacuum.strokeLitres().doubleValue() / volumeLitres();
-        return vacuum.cutInKpa().doubleValue() * StrictMath.pow(Math.max(0, kept), applications);
+        double exponent = vacuum.exponent().doubleValue();
+        double share = vacuum.strokeLitres().doubleValue() / volumeLitres();
+        double depression = vacuum.cutInKpa().doubleValue();
+        for (int i = 0; i < applications; i++) {
+            depression = Math.max(0, depression - (exponent * AIR_KPA - (exponent - 1) * depression) * share);
+        }
+        return depression;
     }
 
     /** Full applications that start with enough vacuum while the pump stands still. */

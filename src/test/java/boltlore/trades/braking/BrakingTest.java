@@ -137,14 +137,18 @@ class BrakingTest {
         assertThat(balance(Category.N1, "70", null, null).rateOn(0.8)).isCloseTo(0.59, within(1e-9));
     }
 
-    /** Worked by hand: 1 − 1.4 × 0.5 / 7 = 0.9, so 60, 54, 48.6, 43.74, 39.37 kPa; with the exponent 1 the factor is 13/14. */
+    /**
+     * Worked by hand: (1.4 × 101.325 − 0.4 × 60) × 0.5 / 7 = 8.418, so 60, 51.582, 42.923, 34.017 kPa; with the exponent 1, by
+     * Boyle's law, 101.325 / 14 = 7.238 each time.
+     */
     @Test
     void each_application_uses_up_a_share_of_the_vacuum() {
         VacuumReserve reserve = reserve("40", 4, "1.4");
-        assertThat(reserve.after(3)).isCloseTo(43.74, within(1e-9));
-        assertThat(reserve.after(4)).isCloseTo(39.366, within(1e-9));
-        assertThat(reserve.helped()).isEqualTo(4);
-        assertThat(reserve("40", 4, "1").after(1)).isCloseTo(60 * 13 / 14.0, within(1e-9));
+        assertThat(reserve.after(2)).isCloseTo(42.923, within(1e-3));
+        assertThat(reserve.after(3)).isCloseTo(34.017, within(1e-3));
+        assertThat(reserve.helped()).isEqualTo(3);
+        assertThat(reserve("40", 3, "1").after(2)).isCloseTo(60 - 2 * 7.2375, within(1e-3));
+        assertThat(reserve.after(100)).as("no less than none").isZero();
     }
 
     /** Worked by hand: 7 l / 20 l/min × 60 s × ln(41.325 / 26.325) = 9.470 s. */
@@ -155,14 +159,14 @@ class BrakingTest {
 
     @Test
     void a_vacuum_that_helps_too_few_applications_is_found() {
-        assertThat(BrakingTrade.reserve(reserve("40", 5, "1.4")))
+        assertThat(BrakingTrade.reserve(reserve("40", 4, "1.4")))
                 .extracting(Finding::says)
                 .containsExactly(
-                        "With a dead pump 4 full applications start with 40 kPa of vacuum or more, fewer than the"
-                                + " 5 wanted: fit a larger reservoir, or let the pump start earlier.");
-        assertThat(BrakingTrade.reserve(reserve("40", 4, "1.4"))).isEmpty();
-        assertThat(BrakingTrade.reserve(reserve("43.8", 4, "1.4"))).hasSize(1);
-        assertThat(BrakingTrade.reserve(reserve("43.7", 4, "1.4"))).isEmpty();
+                        "With a dead pump 3 full applications start with 40 kPa of vacuum or more, fewer than the"
+                                + " 4 wanted: fit a larger reservoir, or let the pump start earlier.");
+        assertThat(BrakingTrade.reserve(reserve("40", 3, "1.4"))).isEmpty();
+        assertThat(BrakingTrade.reserve(reserve("43", 3, "1.4"))).hasSize(1);
+        assertThat(BrakingTrade.reserve(reserve("42.9", 3, "1.4"))).isEmpty();
     }
 
     @Test
