@@ -170,6 +170,18 @@ class BrakingTest {
         Approved.check("trades/braking/bl-1001", text("bl-1001"));
     }
 
+    /** A sheet heads each of its tables, or a reader takes the second for the first one's end. */
+    @Test
+    void each_table_has_a_heading() {
+        assertThat(text("bl-1001")).containsSubsequence(
+                "Which axle locks first\n---", "Condition", "Adhesion utilised, by braking rate\n---", "Braking", "Vacuum without the pump\n---");
+    }
+
+    @Test
+    void a_rear_axle_that_locks_first_is_for_a_brake_workshop_to_check() {
+        assertThat(BrakingFinding.REAR_AXLE_LOCKS_FIRST.severity().name()).isEqualTo("CHECK");
+    }
+
     @Test
     void the_centre_of_gravity_rises_with_what_goes_aboard() {
         List<AxleBalance> balances = BrakingTrade.judge(Demo.kit("bl-2001")).balances();
