@@ -70,7 +70,9 @@ final class BrakingPage {
         page.title("Braking").add(KitReport.head(kit, "braking-head"));
         if (!judged.balances().isEmpty()) {
             page.heading("Which axle locks first").add(cases(judged));
-            page.heading("Adhesion utilised, by braking rate").add(rates(judged)).note(FORMULAS);
+            page.heading("Adhesion utilised, by braking rate")
+                    .add(rates(judged))
+                    .note(FORMULAS);
             page.note("Brakes: " + judged.balances().get(0).brakes().source());
         }
         VacuumReserve reserve = judged.reserve();

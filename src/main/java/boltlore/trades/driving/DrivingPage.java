@@ -127,7 +127,10 @@ final class DrivingPage {
 
     static ParticularsBuilder facts(ConvertedVehicle vehicle, KitInWork kit, ParticularsBuilder says) {
         Resistance laden = vehicle.laden();
-        return says.say("drive-unit", "Drive unit", named(vehicle.traction().unit().part(), kit))
+        return says.say(
+                        "drive-unit",
+                        "Drive unit",
+                        named(vehicle.traction().unit().part(), kit))
                 .say("laden", "Mass, fully laden", Kind.decimal(1).in("kg"), mass(laden))
                 .say("gross", "Gross mass", Kind.decimal(1).in("kg"), mass(vehicle.gross()))
                 .say("f0", "Road load f0, fully laden", Kind.decimal(1).in("N"), number(laden.f0()))

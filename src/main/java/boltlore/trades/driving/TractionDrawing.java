@@ -80,11 +80,10 @@ final class TractionDrawing {
         curve(asks, Mark.THIN_MM, true);
         int last = lastInFrame(asks);
         if (last == STEPS) {
-            marks.add(Mark.from(
-                    new Point(RIGHT_MM + 2, y(asks.applyAsDouble(ms(last)))), percent + " %", WORDS_MM));
+            marks.add(Mark.from(new Point(RIGHT_MM + 2, y(asks.applyAsDouble(ms(last)))), percent + " %", WORDS_MM));
         } else if (last > 0) {
-            marks.add(Mark.centred(
-                    new Point(x(ConvertedVehicle.kmh(ms(last))), TOP_MM - 1.2), percent + " %", WORDS_MM));
+            marks.add(
+                    Mark.centred(new Point(x(ConvertedVehicle.kmh(ms(last))), TOP_MM - 1.2), percent + " %", WORDS_MM));
         }
     }
 

@@ -173,8 +173,13 @@ class BrakingTest {
     /** A sheet heads each of its tables, or a reader takes the second for the first one's end. */
     @Test
     void each_table_has_a_heading() {
-        assertThat(text("bl-1001")).containsSubsequence(
-                "Which axle locks first\n---", "Condition", "Adhesion utilised, by braking rate\n---", "Braking", "Vacuum without the pump\n---");
+        assertThat(text("bl-1001"))
+                .containsSubsequence(
+                        "Which axle locks first\n---",
+                        "Condition",
+                        "Adhesion utilised, by braking rate\n---",
+                        "Braking",
+                        "Vacuum without the pump\n---");
     }
 
     @Test

@@ -171,7 +171,10 @@ class DrivingTest {
 
     @Test
     void between_two_points_the_torque_lies_on_a_straight_line() {
-        List<Torque> falling = List.of(new Torque(0, ALL, ALL), new Torque(3000, number("50"), number("50")), new Torque(6000, BigDecimal.ZERO, BigDecimal.ZERO));
+        List<Torque> falling = List.of(
+                new Torque(0, ALL, ALL),
+                new Torque(3000, number("50"), number("50")),
+                new Torque(6000, BigDecimal.ZERO, BigDecimal.ZERO));
         DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, falling, "");
         Traction traction = new Traction(unit, road("0.01", "1", "0.8"), 1e6);
         assertThat(traction.peakNewton(traction.fastest() / 4)).isCloseTo(2500, within(1e-6));
@@ -181,7 +184,8 @@ class DrivingTest {
     @Test
     void between_two_points_of_the_same_power_the_power_does_not_rise() {
         BigDecimal half = number("50");
-        List<Torque> held = List.of(new Torque(0, ALL, half), new Torque(3000, ALL, half), new Torque(6000, half, half));
+        List<Torque> held =
+                List.of(new Torque(0, ALL, half), new Torque(3000, ALL, half), new Torque(6000, half, half));
         DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, held, "");
         Traction traction = new Traction(unit, road("0.01", "1", "0.8"), 1e6);
         assertThat(traction.peakNewton(traction.fastest() * 4 / 6)).isCloseTo(2500, within(1e-6));
@@ -209,7 +213,12 @@ class DrivingTest {
     @Test
     void the_laden_mass_is_rounded_once_and_the_drive_unit_has_its_name() {
         KitInWork kit = Demo.kit("bl-1001");
-        BigDecimal laden = AxleLoadsTrade.weighing(kit).onAxles().in(LoadCase.LADEN).orElseThrow().loads().totalKg();
+        BigDecimal laden = AxleLoadsTrade.weighing(kit)
+                .onAxles()
+                .in(LoadCase.LADEN)
+                .orElseThrow()
+                .loads()
+                .totalKg();
         assertThat(sheet("bl-1001").replaceAll(" +", " "))
                 .contains("Mass, fully laden " + laden.setScale(1, RoundingMode.HALF_UP) + " kg")
                 .contains("Drive unit DU-90, ")
@@ -220,8 +229,13 @@ class DrivingTest {
     void each_gradient_drawn_has_its_label_once() {
         ConvertedVehicle vehicle = DrivingMaker.make(Demo.kit("bl-1001")).vehicle();
         List<Mark> marks = TractionDrawing.draw(vehicle).marks();
-        assertThat(marks).filteredOn(mark -> mark instanceof Mark.Line line && line.dashed()).hasSize(4);
-        assertThat(marks.toString()).containsOnlyOnce("30 %").containsOnlyOnce("20 %").containsOnlyOnce("10 %");
+        assertThat(marks)
+                .filteredOn(mark -> mark instanceof Mark.Line line && line.dashed())
+                .hasSize(4);
+        assertThat(marks.toString())
+                .containsOnlyOnce("30 %")
+                .containsOnlyOnce("20 %")
+                .containsOnlyOnce("10 %");
     }
 
     /** Worked by hand: v³ + 100 v = 5000 W gives 15.155 m/s = 54.56 km/h. */

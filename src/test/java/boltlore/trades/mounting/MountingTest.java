@@ -197,7 +197,9 @@ class MountingTest {
                         .map(need -> ((Need.Each) need.ask()).quantity().multiply(piece.quantity()))
                         .reduce(BigDecimal.ZERO, BigDecimal::add);
                 assertThat(mount.bolts()).isNotNull();
-                assertThat(bolts).as(mount.name()).isEqualByComparingTo(BigDecimal.valueOf(mount.bolts().count()));
+                assertThat(bolts)
+                        .as(mount.name())
+                        .isEqualByComparingTo(BigDecimal.valueOf(mount.bolts().count()));
             });
         }
     }
