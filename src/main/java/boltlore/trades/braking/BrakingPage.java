@@ -19,19 +19,22 @@ import java.math.RoundingMode;
 import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 
-/** The one page: axle by axle at some braking rates, and the vacuum application by application. */
+/** The pages: which axle locks first, and the vacuum application by application; then axle by axle at some rates. */
 final class BrakingPage {
 
     private static final double[] RATES = {0.15, 0.3, 0.5, 0.6, 0.8};
     private static final double GRIP = 0.8;
     private static final double PERCENT = 100;
 
-    private static final String FORMULAS =
-            "Braking rate: deceleration / 9.81 m/s². Adhesion utilised: braking force / load of"
-                    + " an axle while braking. The front axle must utilise more than the rear one, so that it locks first: Directive"
+    private static final String RULE =
+            "The front axle must utilise more adhesion than the rear one, so that it locks first: Directive"
                     + " 71/320/EEC, Annex II, Appendix, 3.1.1 (as of 1 January 2007), braking rates of 0.15 to 0.8 for M1, to 0.5 for"
                     + " N1. Without anti-lock system. First estimates for the engineer's judgement; measurement on a test bench"
                     + " and by a brake test decides.";
+
+    private static final String FORMULAS =
+            "Braking rate: deceleration / 9.81 m/s². Adhesion utilised: braking force / load of an axle while braking"
+                    + " (Directive 71/320/EEC, Annex II, Appendix, 3.1.3).";
 
     /** One load case at one braking rate. */
     private record Rated(AxleBalance balance, double rate) {
@@ -69,11 +72,7 @@ final class BrakingPage {
         PageBuilder page = Page.named("Braking").footer(footer);
         page.title("Braking").add(KitReport.head(kit, "braking-head"));
         if (!judged.balances().isEmpty()) {
-            page.heading("Which axle locks first").add(cases(judged));
-            page.heading("Adhesion utilised, by braking rate")
-                    .add(rates(judged))
-                    .note(FORMULAS);
-            page.note("Brakes: " + judged.balances().get(0).brakes().source());
+            page.heading("Which axle locks first").add(cases(judged)).note(RULE);
         }
         VacuumReserve reserve = judged.reserve();
         if (reserve != null) {
@@ -82,6 +81,16 @@ final class BrakingPage {
         FindingsTable.add(page, judged.findings(), "en");
         CautionNotes.always(page, "braking", kit.workshop(), "en");
         return page.signatures("Checked by");
+    }
+
+    /** A page of its own, so that its headings, repeated where it is long, stand above no other table's rows. */
+    static PageBuilder byRate(Judged judged, String footer) {
+        return Page.named("By braking rate")
+                .footer(footer)
+                .title("Adhesion utilised, by braking rate")
+                .add(rates(judged))
+                .note(FORMULAS)
+                .note("Brakes: " + judged.balances().get(0).brakes().source());
     }
 
     static TableBuilder cases(Judged judged) {

@@ -15,7 +15,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 
-/** The one page: each circuit's flow and temperature, and its pressure drop part by part. */
+/** The pages: each circuit's flow and temperature; then its pressure drop, part by part. */
 final class CoolingPage {
 
     private static final String FORMULAS =
@@ -30,17 +30,23 @@ final class CoolingPage {
     static PageBuilder compose(List<CircuitFlow> circuits, Findings findings, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Cooling").footer(footer);
         page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
-        page.heading("Flow and temperature").add(circuits(circuits));
-        page.heading("Pressure drop").add(drops(circuits)).note(FORMULAS);
+        page.heading("Flow and temperature").add(circuits(circuits)).note(FORMULAS);
+        FindingsTable.add(page, findings, "en");
+        CautionNotes.always(page, "cooling", kit.workshop(), "en");
+        return page.signatures("Checked by");
+    }
+
+    /** A page of its own, so that its headings, repeated where it is long, stand above nothing else. */
+    static PageBuilder pressureDrop(List<CircuitFlow> circuits, String footer) {
+        PageBuilder page = Page.named("Pressure drop").footer(footer).title("Pressure drop");
+        page.add(drops(circuits));
         circuits.forEach(
                 flow -> page.note(flow.circuit().says() + ": " + flow.circuit().source()));
         circuits.stream()
                 .map(CircuitFlow::coolant)
                 .distinct()
                 .forEach(coolant -> page.note(coolant.says() + ": " + coolant.source()));
-        FindingsTable.add(page, findings, "en");
-        CautionNotes.always(page, "cooling", kit.workshop(), "en");
-        return page.signatures("Checked by");
+        return page;
     }
 
     static TableBuilder circuits(List<CircuitFlow> circuits) {

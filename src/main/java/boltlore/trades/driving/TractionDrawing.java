@@ -83,7 +83,7 @@ final class TractionDrawing {
             marks.add(Mark.from(new Point(RIGHT_MM + 2, y(asks.applyAsDouble(ms(last)))), percent + " %", WORDS_MM));
         } else if (last > 0) {
             marks.add(
-                    Mark.centred(new Point(x(ConvertedVehicle.kmh(ms(last))), TOP_MM - 1.2), percent + " %", WORDS_MM));
+                    Mark.centred(new Point(x(ConvertedVehicle.kmh(ms(last))), TOP_MM - 2.2), percent + " %", WORDS_MM));
         }
     }
 
