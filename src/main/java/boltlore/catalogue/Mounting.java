@@ -34,8 +34,8 @@ public record Mounting(List<Shock> shocks, List<Mount> mounts) {
      * Fillet welds that bear a mount's load together.
      *
      * @param lengthMm that bears, without the ends
-     * @param ultimateMpa tensile strength of the weaker part
-     * @param correlation factor of the steel: 0.8 for S235, 0.9 for S355
+     * @param ultimateMpa tensile strength of the weaker of the parts joined
+     * @param correlation factor of that steel: 0.8 for S235, 0.9 for S355
      */
     public record Welds(BigDecimal throatMm, BigDecimal lengthMm, BigDecimal ultimateMpa, BigDecimal correlation) {}
 

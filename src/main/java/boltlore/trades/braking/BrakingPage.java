@@ -19,19 +19,22 @@ import java.math.RoundingMode;
 import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 
-/** The one page: axle by axle at some braking rates, and the vacuum application by application. */
+/** The pages: which axle locks first, and the vacuum application by application; then axle by axle at some rates. */
 final class BrakingPage {
 
     private static final double[] RATES = {0.15, 0.3, 0.5, 0.6, 0.8};
     private static final double GRIP = 0.8;
     private static final double PERCENT = 100;
 
-    private static final String FORMULAS =
-            "Braking rate: deceleration / 9.81 m/s². Grip asked for: braking force / load of an"
-                    + " axle while braking. The front axle must ask for more than the rear one, so that it locks first: Directive"
+    private static final String RULE =
+            "The front axle must utilise more adhesion than the rear one, so that it locks first: Directive"
                     + " 71/320/EEC, Annex II, Appendix, 3.1.1 (as of 1 January 2007), braking rates of 0.15 to 0.8 for M1, to 0.5 for"
                     + " N1. Without anti-lock system. First estimates for the engineer's judgement; measurement on a test bench"
                     + " and by a brake test decides.";
+
+    private static final String FORMULAS =
+            "Braking rate: deceleration / 9.81 m/s². Adhesion utilised: braking force / load of an axle while braking"
+                    + " (Directive 71/320/EEC, Annex II, Appendix, 3.1.3).";
 
     /** One load case at one braking rate. */
     private record Rated(AxleBalance balance, double rate) {
@@ -55,25 +58,21 @@ final class BrakingPage {
             .decimal("rear", "Rear axle", "kg", 0, row -> row.of(AxleBalance::rearLoad))
             .percent("ideal", "Ideal front share", 1, row -> row.of((each, at) -> PERCENT * each.idealFront(at)))
             .percent("fitted", "Fitted front share", 1, row -> row.of((each, at) -> PERCENT * each.fittedFront(at)))
-            .decimal("gripFront", "Grip asked for, front", "", 2, row -> row.grip(AxleBalance::front))
-            .decimal("gripRear", "Grip asked for, rear", "", 2, row -> row.grip(AxleBalance::rear));
+            .decimal("gripFront", "Adhesion utilised, front", "", 2, row -> row.grip(AxleBalance::front))
+            .decimal("gripRear", "Adhesion utilised, rear", "", 2, row -> row.grip(AxleBalance::rear));
 
     private static final TableSpec<Applied> APPLIED = TableSpec.<Applied>named("applications")
             .whole("application", "Application", "", Applied::number)
             .decimal("depression", "Depression at its start", "kPa", 1, row -> number(row.kpa()))
-            .text("helps", "Helps enough", row -> row.helps() ? "yes" : "no");
+            .text("helps", "Assists enough", row -> row.helps() ? "yes" : "no");
 
     private BrakingPage() {}
 
     static PageBuilder compose(Judged judged, KitInWork kit, String footer) {
-        PageBuilder page = Page.named("Braking").landscape().footer(footer);
+        PageBuilder page = Page.named("Braking").footer(footer);
         page.title("Braking").add(KitReport.head(kit, "braking-head"));
         if (!judged.balances().isEmpty()) {
-            page.heading("Which axle locks first")
-                    .add(cases(judged))
-                    .add(rates(judged))
-                    .note(FORMULAS);
-            page.note("Brakes: " + judged.balances().get(0).brakes().source());
+            page.heading("Which axle locks first").add(cases(judged)).note(RULE);
         }
         VacuumReserve reserve = judged.reserve();
         if (reserve != null) {
@@ -82,6 +81,16 @@ final class BrakingPage {
         FindingsTable.add(page, judged.findings(), "en");
         CautionNotes.always(page, "braking", kit.workshop(), "en");
         return page.signatures("Checked by");
+    }
+
+    /** A page of its own, so that its headings, repeated where it is long, stand above no other table's rows. */
+    static PageBuilder byRate(Judged judged, String footer) {
+        return Page.named("By braking rate")
+                .footer(footer)
+                .title("Adhesion utilised, by braking rate")
+                .add(rates(judged))
+                .note(FORMULAS)
+                .note("Brakes: " + judged.balances().get(0).brakes().source());
     }
 
     static TableBuilder cases(Judged judged) {
@@ -130,8 +139,8 @@ final class BrakingPage {
         Kind kpa = Kind.decimal(1).in("kPa");
         return Particulars.named("vacuum")
                 .say("volume", "Reservoir, servo and hoses", Kind.decimal(1).in("l"), number(reserve.volumeLitres()))
-                .say("least", "Still helps enough", kpa, vacuum.leastKpa())
-                .say("helped", "Full applications helped", Kind.whole(), BigDecimal.valueOf(reserve.helped()))
+                .say("least", "Least vacuum", kpa, vacuum.leastKpa())
+                .say("helped", "Full applications assisted", Kind.whole(), BigDecimal.valueOf(reserve.helped()))
                 .say("wanted", "At least", Kind.whole(), BigDecimal.valueOf(vacuum.applications()))
                 .say("pump", "Pump, from start to stop", Kind.decimal(1).in("s"), number(reserve.pumpSeconds()));
     }

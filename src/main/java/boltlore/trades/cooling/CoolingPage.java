@@ -15,11 +15,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 
-/** The one page: each circuit's flow and temperature, and where its pressure goes. */
+/** The pages: each circuit's flow and temperature; then its pressure drop, part by part. */
 final class CoolingPage {
 
     private static final String FORMULAS =
-            "Flow: where the pump lifts what the circuit takes. Hoses after Darcy and Weisbach,"
+            "Flow: where pump pressure equals pressure drop. Hoses after Darcy and Weisbach,"
                     + " friction after Haaland, laminar below a Reynolds number of 2300; fittings by dynamic pressures; passages by"
                     + " the square of the flow. Rise: heat / (flow × density × specific heat). Hottest: air of the hottest day and"
                     + " heat over the radiator's W/K. First estimates for the engineer's judgement: measure flow and temperature on"
@@ -28,19 +28,25 @@ final class CoolingPage {
     private CoolingPage() {}
 
     static PageBuilder compose(List<CircuitFlow> circuits, Findings findings, KitInWork kit, String footer) {
-        PageBuilder page = Page.named("Cooling").landscape().footer(footer);
+        PageBuilder page = Page.named("Cooling").footer(footer);
         page.title("Cooling").add(KitReport.head(kit, "cooling-head"));
-        page.heading("Flow and temperature").add(circuits(circuits));
-        page.heading("Where the pressure goes").add(drops(circuits)).note(FORMULAS);
+        page.heading("Flow and temperature").add(circuits(circuits)).note(FORMULAS);
+        FindingsTable.add(page, findings, "en");
+        CautionNotes.always(page, "cooling", kit.workshop(), "en");
+        return page.signatures("Checked by");
+    }
+
+    /** A page of its own, so that its headings, repeated where it is long, stand above nothing else. */
+    static PageBuilder pressureDrop(List<CircuitFlow> circuits, String footer) {
+        PageBuilder page = Page.named("Pressure drop").footer(footer).title("Pressure drop");
+        page.add(drops(circuits));
         circuits.forEach(
                 flow -> page.note(flow.circuit().says() + ": " + flow.circuit().source()));
         circuits.stream()
                 .map(CircuitFlow::coolant)
                 .distinct()
                 .forEach(coolant -> page.note(coolant.says() + ": " + coolant.source()));
-        FindingsTable.add(page, findings, "en");
-        CautionNotes.always(page, "cooling", kit.workshop(), "en");
-        return page.signatures("Checked by");
+        return page;
     }
 
     static TableBuilder circuits(List<CircuitFlow> circuits) {
@@ -53,7 +59,7 @@ final class CoolingPage {
                         "l/min",
                         1,
                         flow -> flow.thirstiest().map(Least::litresPerMin).orElse(null))
-                .decimal("pressure", "Pump lifts", "kPa", 1, flow -> number(flow.pumpKpa(flow.litresPerMin())))
+                .decimal("pressure", "Pump pressure", "kPa", 1, flow -> number(flow.pumpKpa(flow.litresPerMin())))
                 .decimal("heat", "Heat", "W", 0, flow -> number(flow.heatWatts()))
                 .decimal("rise", "Rise", "K", 1, flow -> number(flow.rise(flow.litresPerMin())))
                 .decimal("air", "Air", "°C", 0, flow -> flow.circuit().airC())

@@ -183,6 +183,7 @@ public final class CoolingTrade extends Trade {
                 .found(findings)
                 .glance(CoolingPage.circuits(circuits).build())
                 .page(CoolingPage.compose(circuits, findings, kit, KitReport.footer(kit, TITLE)))
+                .page(CoolingPage.pressureDrop(circuits, KitReport.footer(kit, TITLE)))
                 .build();
     }
 }

@@ -1,7 +1,9 @@
 package boltlore.trades.driving;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Driving.Promise;
 import boltlore.findings.Findings;
+import boltlore.measure.PartNumber;
 import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
 import boltlore.report.Kind;
@@ -34,7 +36,8 @@ final class DrivingPage {
     private static final String FORMULAS =
             "Resistance on the level: F = f0 + f1 v + f2 v². Everyday range: usable energy"
                     + " / consumption at a steady speed, less what stops, hills, wind and cold add. Gradients: rise over"
-                    + " horizontal distance. Acceleration with the torque for seconds, all else with that for hours.";
+                    + " horizontal distance. Acceleration with the short-time torque, the restart gradient too; all else with"
+                    + " the continuous one. Between the points of its data sheet a motor gives no more than its rated power.";
 
     /** A promise beside what is reached. */
     private record Promised(
@@ -61,14 +64,14 @@ final class DrivingPage {
             .text("bound", "Bound", row -> row.wanted() == null ? "" : row.atMost() ? "at most" : "at least")
             .quantity("wanted", "Promised", "", Promised::wanted)
             .text("unit", "Unit", Promised::unit)
-            .text("by", "Held by", 34, Promised::by)
+            .text("by", "Limited by", 34, Promised::by)
             .text("result", "Result", Promised::result);
 
     private DrivingPage() {}
 
     static PageBuilder compose(ConvertedVehicle vehicle, Findings findings, KitInWork kit, String footer) {
         PageBuilder page = Page.named("Driving").footer(footer);
-        page.title("Driving").add(facts(vehicle, KitReport.head(kit, "driving-head")));
+        page.title("Driving").add(facts(vehicle, kit, KitReport.head(kit, "driving-head")));
         page.heading("What is promised, and what is reached").add(promises(vehicle));
         page.picture(TractionDrawing.draw(vehicle));
         page.note(ESTIMATE);
@@ -90,7 +93,7 @@ final class DrivingPage {
                 promise == null ? null : promise.topSpeedKmh(),
                 top.by().says()));
         rows.add(row(
-                "Starts again at gross mass on",
+                "Restart gradient, gross mass",
                 "%",
                 PERCENT * restart.figure(),
                 1,
@@ -122,30 +125,41 @@ final class DrivingPage {
         return new Promised(figure, unit, reached, decimals, wanted, false, by);
     }
 
-    static ParticularsBuilder facts(ConvertedVehicle vehicle, ParticularsBuilder says) {
+    static ParticularsBuilder facts(ConvertedVehicle vehicle, KitInWork kit, ParticularsBuilder says) {
         Resistance laden = vehicle.laden();
         return says.say(
                         "drive-unit",
                         "Drive unit",
-                        vehicle.traction().unit().part().text())
-                .say("laden", "Mass, fully laden", Kind.decimal(1).in("kg"), number(laden.massKg()))
-                .say(
-                        "gross",
-                        "Gross mass",
-                        Kind.decimal(1).in("kg"),
-                        number(vehicle.gross().massKg()))
+                        named(vehicle.traction().unit().part(), kit))
+                .say("laden", "Mass, fully laden", Kind.decimal(1).in("kg"), mass(laden))
+                .say("gross", "Gross mass", Kind.decimal(1).in("kg"), mass(vehicle.gross()))
                 .say("f0", "Road load f0, fully laden", Kind.decimal(1).in("N"), number(laden.f0()))
                 .say("f1", "Road load f1", Kind.decimal(3).in("N per m/s"), number(laden.f1()))
                 .say("f2", "Road load f2", Kind.decimal(4).in("N per (m/s)²"), number(laden.f2()))
                 .say(
                         "ratio",
-                        "Motor turns for one of the wheels",
+                        "Overall ratio",
                         Kind.decimal(2),
                         number(vehicle.traction().ratio()))
                 .say("energy", "Usable energy", Kind.decimal(1).in("kWh"), number(vehicle.usableKwh()))
-                .say("beside", "Drawn beside the drive", Kind.decimal(0).in("W"), number(vehicle.mildWatts()))
+                .say("beside", "Auxiliary load", Kind.decimal(0).in("W"), number(vehicle.mildWatts()))
                 .say("climate", "Heating or cooling", Kind.decimal(0).in("W"), number(vehicle.climateWatts()))
                 .say("to-50", "From 0 to 50 km/h", seconds(vehicle, 50));
+    }
+
+    private static String named(PartNumber number, KitInWork kit) {
+        return kit.bill()
+                .all()
+                .map(Item::part)
+                .filter(part -> part.number().equals(number))
+                .map(part -> number.text() + ", " + part.name().english())
+                .findFirst()
+                .orElse(number.text());
+    }
+
+    /** Not rounded before it is printed, so that it reads as in the weight statement. */
+    private static BigDecimal mass(Resistance load) {
+        return BigDecimal.valueOf(load.massKg());
     }
 
     private static String seconds(ConvertedVehicle vehicle, double kmh) {
@@ -177,8 +191,8 @@ final class DrivingPage {
                 .decimal("range", "Range, steady", "km", 0, ms -> number(vehicle.rangeKm(laden, ms, false)))
                 .decimal(
                         "climate", "Range, heating or cooling", "km", 0, ms -> number(vehicle.rangeKm(laden, ms, true)))
-                .decimal("gradient", "Gradient kept", "%", 1, ms -> number(PERCENT * vehicle.gradientKept(ms)))
-                .decimal("force", "Force for seconds", "N", 0, ms -> number(traction.peakNewton(ms)))
+                .decimal("gradient", "Gradient, continuous", "%", 1, ms -> number(PERCENT * vehicle.gradientKept(ms)))
+                .decimal("force", "Short-time force", "N", 0, ms -> number(traction.peakNewton(ms)))
                 .decimal("acceleration", "Acceleration", "m/s²", 2, ms -> number(vehicle.acceleration(ms)))
                 .of(tabled(vehicle));
     }

@@ -46,7 +46,8 @@ public final class DrivingTrade extends Trade {
         return KitReport.begin(kit, "driving", TITLE)
                 .found(findings)
                 .glance(DrivingPage.promises(vehicle).build())
-                .glance(DrivingPage.facts(vehicle, Particulars.named("glance")).build())
+                .glance(DrivingPage.facts(vehicle, kit, Particulars.named("glance"))
+                        .build())
                 .page(DrivingPage.compose(vehicle, findings, kit, footer))
                 .page(DrivingPage.speeds(vehicle, footer))
                 .build();

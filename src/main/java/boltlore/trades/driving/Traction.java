@@ -72,7 +72,10 @@ record Traction(DriveUnit unit, RoadLoad road, double batteryWatts) {
         return road.rollingRadiusMm() / MM;
     }
 
-    /** In a straight line between the points of the curve. */
+    /**
+     * In a straight line between the points of the curve, but with no more power than at the best of them: where power is
+     * held, torque falls as 1 / speed, and a straight line between two such points would lie above it.
+     */
     private double nm(double rpm, Function<Torque, BigDecimal> curve) {
         List<Torque> points = unit.curve();
         for (int i = 1; i < points.size(); i++) {
@@ -82,10 +85,19 @@ record Traction(DriveUnit unit, RoadLoad road, double batteryWatts) {
             if (rpm <= right.rpm() * (1 + 1e-12)) {
                 double along = (rpm - left.rpm()) / (right.rpm() - left.rpm());
                 double from = curve.apply(left).doubleValue();
-                return from + along * (curve.apply(right).doubleValue() - from);
+                double line = from + along * (curve.apply(right).doubleValue() - from);
+                return rpm > 0 ? Math.min(line, mostPower(curve) / rpm) : line;
             }
         }
         return 0;
+    }
+
+    /** In Nm × rpm. */
+    private double mostPower(Function<Torque, BigDecimal> curve) {
+        return unit.curve().stream()
+                .mapToDouble(point -> curve.apply(point).doubleValue() * point.rpm())
+                .max()
+                .orElse(0);
     }
 
     private static double share(BigDecimal percent) {

@@ -49,13 +49,13 @@ final class TractionDrawing {
         }
         marks.add(Mark.from(
                 new Point(LEFT_MM, HEIGHT_MM - 4),
-                "Thick: for seconds. Thin: for hours. Dashed: what the road asks for, fully laden, by gradient.",
+                "Thick: short-time force. Thin: continuous. Dashed: resistance, fully laden, by gradient.",
                 WORDS_MM));
         return new Drawing(
                 Drawing.PORTRAIT_MM,
                 HEIGHT_MM,
-                "Force at the wheels over speed: the drive's for seconds and for hours, and the road's on 0, 10, 20 and"
-                        + " 30 % for the fully laden vehicle.",
+                "Force at the wheels over speed: the drive's short-time and continuous force, and the resistance on 0, 10,"
+                        + " 20 and 30 % for the fully laden vehicle.",
                 marks);
     }
 
@@ -78,20 +78,39 @@ final class TractionDrawing {
         double rise = percent / 100.0;
         DoubleUnaryOperator asks = ms -> vehicle.laden().newton(ms, rise);
         curve(asks, Mark.THIN_MM, true);
-        double end = y(asks.applyAsDouble(vehicle.traction().fastest()));
-        if (end > TOP_MM) {
-            marks.add(Mark.from(new Point(RIGHT_MM + 2, end), percent + " %", WORDS_MM));
+        int last = lastInFrame(asks);
+        if (last == STEPS) {
+            marks.add(Mark.from(new Point(RIGHT_MM + 2, y(asks.applyAsDouble(ms(last)))), percent + " %", WORDS_MM));
+        } else if (last > 0) {
+            marks.add(
+                    Mark.centred(new Point(x(ConvertedVehicle.kmh(ms(last))), TOP_MM - 2.2), percent + " %", WORDS_MM));
         }
+    }
+
+    /** Resistance only grows with speed, so that a line that leaves the frame through its top does not come back. */
+    private int lastInFrame(DoubleUnaryOperator newton) {
+        int last = -1;
+        while (last < STEPS && isInFrame(newton.applyAsDouble(ms(last + 1)))) {
+            last++;
+        }
+        return last;
+    }
+
+    private boolean isInFrame(double newton) {
+        return newton <= mostKn * NEWTON_IN_KN;
+    }
+
+    private double ms(int step) {
+        return vehicle.traction().fastest() * step / STEPS;
     }
 
     /** As far as it lies in the frame. */
     private void curve(DoubleUnaryOperator newton, double penMm, boolean dashed) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
-            double ms = vehicle.traction().fastest() * i / STEPS;
-            double force = newton.applyAsDouble(ms);
-            if (force <= mostKn * NEWTON_IN_KN) {
-                points.add(new Point(x(ConvertedVehicle.kmh(ms)), y(force)));
+            double force = newton.applyAsDouble(ms(i));
+            if (isInFrame(force)) {
+                points.add(new Point(x(ConvertedVehicle.kmh(ms(i))), y(force)));
             }
         }
         if (points.size() > 1) {

@@ -174,6 +174,25 @@ class BrakingTest {
         Approved.check("trades/braking/bl-1001", text("bl-1001"));
     }
 
+    /** Or a reader takes the second table for the first one's end. */
+    @Test
+    void each_table_has_a_heading_and_the_long_one_a_page_of_its_own() {
+        assertThat(text("bl-1001"))
+                .containsSubsequence(
+                        "Which axle locks first\n---",
+                        "Condition",
+                        "Vacuum without the pump\n---",
+                        "Application",
+                        "-- By braking rate --",
+                        "Adhesion utilised, by braking rate\n===",
+                        "Braking  Front");
+    }
+
+    @Test
+    void a_rear_axle_that_locks_first_is_for_a_brake_workshop_to_check() {
+        assertThat(BrakingFinding.REAR_AXLE_LOCKS_FIRST.severity().name()).isEqualTo("CHECK");
+    }
+
     @Test
     void the_centre_of_gravity_rises_with_what_goes_aboard() {
         List<AxleBalance> balances = BrakingTrade.judge(Demo.kit("bl-2001")).balances();

@@ -164,7 +164,7 @@ class CoolingTest {
                 .extracting(Finding::says)
                 .containsExactly(
                         "Motor circuit: 10.0 l/min flow, less than the 12 l/min that the drive unit needs. At that"
-                                + " flow the circuit takes 36.0 kPa and the pump lifts 20.0 kPa: a stronger pump, a wider bore or"
+                                + " flow the pressure drop is 36.0 kPa and the pump pressure 20.0 kPa: a stronger pump, a wider bore or"
                                 + " shorter hoses.");
         assertThat(CoolingFinding.COOLANT_FLOW_LOW.severity().name()).isEqualTo("STOP");
         assertThat(CoolingTrade.judge(flow("9.9", "2000", "90"))).isEmpty();

@@ -16,6 +16,7 @@ import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.measure.PartNumber;
 import boltlore.report.Approved;
+import boltlore.report.drawing.Mark;
 import boltlore.report.text.TextWriter;
 import boltlore.sketch.CatalogueSketch;
 import boltlore.sketch.OrderSketch;
@@ -26,7 +27,9 @@ import boltlore.trades.TradeResult;
 import boltlore.trades.driving.ConvertedVehicle.Footing;
 import boltlore.trades.driving.ConvertedVehicle.Held;
 import boltlore.trades.weighing.AxleLoadsTrade;
+import boltlore.trades.weighing.LoadCase;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +95,11 @@ class DrivingTest {
 
     private static List<Finding> judged(double batteryWatts, String grip, Promise promise) {
         return DrivingMaker.judged(vehicle(batteryWatts, grip, promise)).all();
+    }
+
+    private static String sheet(String order) {
+        return new TextWriter(WIDE)
+                .text(worked(Demo.kit(order)).sheets().get(0).report().get());
     }
 
     private static TradeResult worked(KitInWork kit) {
@@ -163,10 +171,71 @@ class DrivingTest {
 
     @Test
     void between_two_points_the_torque_lies_on_a_straight_line() {
-        List<Torque> falling = List.of(new Torque(0, ALL, ALL), new Torque(6000, BigDecimal.ZERO, BigDecimal.ZERO));
+        List<Torque> falling = List.of(
+                new Torque(0, ALL, ALL),
+                new Torque(3000, number("50"), number("50")),
+                new Torque(6000, BigDecimal.ZERO, BigDecimal.ZERO));
         DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, falling, "");
         Traction traction = new Traction(unit, road("0.01", "1", "0.8"), 1e6);
         assertThat(traction.peakNewton(traction.fastest() / 4)).isCloseTo(2500, within(1e-6));
+    }
+
+    /** Worked by hand: 100 Nm at 3000 rpm are 31.4 kW, as are 50 Nm at 6000; at 4000 rpm that is 75 Nm, the line has 83.3. */
+    @Test
+    void between_two_points_of_the_same_power_the_power_does_not_rise() {
+        BigDecimal half = number("50");
+        List<Torque> held =
+                List.of(new Torque(0, ALL, half), new Torque(3000, ALL, half), new Torque(6000, half, half));
+        DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, held, "");
+        Traction traction = new Traction(unit, road("0.01", "1", "0.8"), 1e6);
+        assertThat(traction.peakNewton(traction.fastest() * 4 / 6)).isCloseTo(2500, within(1e-6));
+        assertThat(traction.peakNewton(traction.fastest() / 4)).isCloseTo(100 * 10 / 0.3, within(1e-6));
+        assertThat(traction.continuousNewton(traction.fastest() * 4 / 6)).isCloseTo(50 * 10 / 0.3, within(1e-6));
+    }
+
+    /** Ratings of the demo drive units by their data sheets; the torques there are rounded to a tenth of a Nm. */
+    @ParameterizedTest(name = "{0}: {1} kW short-time, {2} kW continuous")
+    @CsvSource({"DU-45, 45, 30", "DU-60, 60, 40", "DU-90, 90, 55"})
+    void no_demo_drive_unit_gives_more_than_its_rating_at_any_speed(String part, double peakKw, double continuousKw) {
+        DriveUnit unit = Demo.catalogue().families().values().stream()
+                .flatMap(family -> family.driving().driveUnits().stream())
+                .filter(each -> each.part().equals(new PartNumber(part)))
+                .findFirst()
+                .orElseThrow();
+        Traction traction = new Traction(unit, road("0.01", "1", "0.8"), 1e6);
+        double gear = unit.gearPercent().doubleValue() / 100;
+        for (double ms = 0.1; ms < traction.fastest(); ms += 0.1) {
+            assertThat(traction.peakNewton(ms) * ms / gear / 1000).isLessThan(peakKw * 1.003);
+            assertThat(traction.continuousNewton(ms) * ms / gear / 1000).isLessThan(continuousKw * 1.007);
+        }
+    }
+
+    @Test
+    void the_laden_mass_is_rounded_once_and_the_drive_unit_has_its_name() {
+        KitInWork kit = Demo.kit("bl-1001");
+        BigDecimal laden = AxleLoadsTrade.weighing(kit)
+                .onAxles()
+                .in(LoadCase.LADEN)
+                .orElseThrow()
+                .loads()
+                .totalKg();
+        assertThat(sheet("bl-1001").replaceAll(" +", " "))
+                .contains("Mass, fully laden " + laden.setScale(1, RoundingMode.HALF_UP) + " kg")
+                .contains("Drive unit DU-90, ")
+                .doesNotContain(".json");
+    }
+
+    @Test
+    void each_gradient_drawn_has_its_label_once() {
+        ConvertedVehicle vehicle = DrivingMaker.make(Demo.kit("bl-1001")).vehicle();
+        List<Mark> marks = TractionDrawing.draw(vehicle).marks();
+        assertThat(marks)
+                .filteredOn(mark -> mark instanceof Mark.Line line && line.dashed())
+                .hasSize(4);
+        assertThat(marks.toString())
+                .containsOnlyOnce("30 %")
+                .containsOnlyOnce("20 %")
+                .containsOnlyOnce("10 %");
     }
 
     /** Worked by hand: v³ + 100 v = 5000 W gives 15.155 m/s = 54.56 km/h. */

@@ -3,11 +3,14 @@ package boltlore.trades.mounting;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Mounting.Bolts;
 import boltlore.catalogue.Mounting.Mount;
 import boltlore.catalogue.Mounting.Shock;
 import boltlore.catalogue.Mounting.Welds;
+import boltlore.catalogue.Need;
+import boltlore.catalogue.Source;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
@@ -30,6 +33,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Mounting")
 class MountingTest {
@@ -180,6 +184,53 @@ class MountingTest {
                         .get(0)
                         .outputNm())
                 .isCloseTo(378, within(1e-9));
+    }
+
+    /** What each part of a mount needs in bolts, on its whole side, against what the mount is judged with. */
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-2001"})
+    void a_mount_is_judged_with_the_bolts_that_its_parts_bring_into_the_kit(String order) {
+        for (Mount mount : mounts(order)) {
+            assertThat(pieces(order, mount)).isNotEmpty().allSatisfy(piece -> {
+                BigDecimal bolts = piece.part().needs().stream()
+                        .filter(need -> need.part().text().startsWith("FX-M10"))
+                        .map(need -> ((Need.Each) need.ask()).quantity().multiply(piece.quantity()))
+                        .reduce(BigDecimal.ZERO, BigDecimal::add);
+                assertThat(mount.bolts()).isNotNull();
+                assertThat(bolts)
+                        .as(mount.name())
+                        .isEqualByComparingTo(BigDecimal.valueOf(mount.bolts().count()));
+            });
+        }
+    }
+
+    /** EN 1993-1-8:2005, 4.5.3.2 and table 4.1: fu of the weaker part joined, and its factor; S235 has 360 MPa and 0.8. */
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-2001"})
+    void a_weld_to_a_part_of_s235_is_judged_with_that_steel(String order) {
+        for (Mount mount : mounts(order)) {
+            assertThat(pieces(order, mount).stream().flatMap(Item::all).map(Item::part))
+                    .anySatisfy(part -> assertThat(part.making().toString()).contains("s235-"));
+            assertThat(mount.welds()).isNotNull();
+            assertThat(mount.welds().ultimateMpa()).as(mount.name()).isEqualByComparingTo("360");
+            assertThat(mount.welds().correlation()).as(mount.name()).isEqualByComparingTo("0.8");
+        }
+    }
+
+    private static List<Mount> mounts(String order) {
+        List<Mount> mounts = MountingTrade.worst(MountingTrade.loads(Demo.kit(order), new ArrayList<>())).stream()
+                .map(MountLoad::mount)
+                .toList();
+        assertThat(mounts).hasSizeGreaterThan(2);
+        return mounts;
+    }
+
+    /** What the workshop makes for that mount; a side of its own is a part of its own. */
+    private static List<Item> pieces(String order, Mount mount) {
+        return Demo.kit(order).bill().items().stream()
+                .filter(item -> item.position().name().text().startsWith(mount.name()))
+                .filter(item -> item.part().source() == Source.MAKE)
+                .toList();
     }
 
     @Test
