@@ -9,8 +9,10 @@ import java.util.stream.Stream;
  * One worksheet, which prints on as many sheets of A4 as it needs.
  *
  * @param name unique in the workbook; a writer shortens or cleans it where its format is narrower
+ * @param language of its words and numbers where it is not the report's: a customer's page among the workshop's; else
+ *     empty
  */
-public record Page(String name, PrintSetup print, List<Block> blocks) {
+public record Page(String name, String language, PrintSetup print, List<Block> blocks) {
 
     public Page {
         blocks = List.copyOf(blocks);
@@ -27,6 +29,11 @@ public record Page(String name, PrintSetup print, List<Block> blocks) {
 
     public static PageBuilder named(String name) {
         return new PageBuilder(name);
+    }
+
+    /** What its words and numbers are written in. */
+    public String languageIn(Report report) {
+        return language.isEmpty() ? report.language() : language;
     }
 
     public Stream<Table> tables() {

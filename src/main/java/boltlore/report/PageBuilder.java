@@ -10,6 +10,7 @@ public final class PageBuilder {
     private final String name;
     private final List<Block> blocks = new ArrayList<>();
     private PrintSetup print = PrintSetup.PORTRAIT;
+    private String language = "";
 
     PageBuilder(String name) {
         this.name = name;
@@ -17,6 +18,12 @@ public final class PageBuilder {
 
     public PageBuilder print(PrintSetup setup) {
         print = setup;
+        return this;
+    }
+
+    /** In another language than the report's. */
+    public PageBuilder in(String languageOfWords) {
+        language = languageOfWords;
         return this;
     }
 
@@ -90,6 +97,6 @@ public final class PageBuilder {
     }
 
     public Page build() {
-        return new Page(name, print, blocks);
+        return new Page(name, language, print, blocks);
     }
 }

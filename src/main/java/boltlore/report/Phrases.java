@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
@@ -54,6 +56,13 @@ public final class Phrases {
     public String unit(String unit, BigDecimal quantity) {
         String name = "unit." + unit;
         return words.containsKey(name) ? format(name, quantity) : unit;
+    }
+
+    /** The day as a sentence of that language has it: '8 April 2026', '8. April 2026', '1er avril 2026'. */
+    public String day(LocalDate day) {
+        String number = day.getDayOfMonth() == 1 && locale.equals(Locale.FRENCH) ? "d'er'" : "d";
+        String point = locale.equals(Locale.GERMAN) ? "'.'" : "";
+        return day.format(DateTimeFormatter.ofPattern(number + point + " MMMM uuuu", locale));
     }
 
     /** The number with that many decimals, rounded half-up, and the language's decimal sign. */

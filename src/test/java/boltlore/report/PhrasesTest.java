@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.MessageFormat;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
@@ -176,6 +177,19 @@ class PhrasesTest {
                 }
             }
         }
+    }
+
+    /** The first of a month is 'premier' in French; common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({
+        "en, 2026-04-08, 8 April 2026",
+        "de, 2026-04-01, 1. April 2026",
+        "fr, 2026-04-01, 1er avril 2026",
+        "fr, 2026-10-07, 7 octobre 2026"
+    })
+    void a_day_within_a_sentence_reads_as_the_language_has_it(String language, LocalDate day, String says) {
+        assertThat(Phrases.of(ContentsReport.class, "contents", language).day(day))
+                .isEqualTo(says);
     }
 
     private static Set<String> arguments(String words) {

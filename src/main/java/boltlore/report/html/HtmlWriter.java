@@ -33,7 +33,7 @@ public final class HtmlWriter implements ReportWriter {
                         ? report.title()
                         : report.title() + Note.colon(report.language()) + report.subject());
         String pages = report.pages().stream()
-                .map(page -> page(page, report.language()))
+                .map(page -> page(page, page.languageIn(report), report.language()))
                 .collect(Collectors.joining());
         return "<!DOCTYPE html>\n<html lang=\"" + HtmlBlocks.escaped(report.language())
                 + "\">\n<head>\n<meta charset=\"utf-8\">\n"
@@ -42,12 +42,13 @@ public final class HtmlWriter implements ReportWriter {
                 + "</main>\n</body>\n</html>\n";
     }
 
-    private static String page(Page page, String language) {
+    private static String page(Page page, String language, String reportLanguage) {
         HtmlBlocks blocks = new HtmlBlocks(page, language);
         StringBuilder text = new StringBuilder("<section class=\"")
                 .append(page.print().landscape() ? "across" : "upright")
                 .append("\" aria-label=\"")
                 .append(HtmlBlocks.escaped(page.name()))
+                .append(language.equals(reportLanguage) ? "" : "\" lang=\"" + HtmlBlocks.escaped(language))
                 .append("\">\n");
         for (Block block : page.blocks()) {
             text.append(block.as(blocks)).append('\n');

@@ -11,7 +11,7 @@ import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** The cell styles of a workbook: one for each key that occurs. */
+/** The cell styles of a workbook for pages in one language: one for each key that occurs. */
 final class CellStyles {
 
     /** How number formats name a language (ECMA-376 part 1, 18.8.31), so that a sheet has its decimal sign anywhere. */

@@ -12,7 +12,9 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Date;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.zip.Deflater;
@@ -58,16 +60,18 @@ public final class XlsxWriter implements ReportWriter {
         try {
             properties(book.getProperties().getCoreProperties(), report);
             List<LaidPage> pages = report.pages().stream()
-                    .map(page -> PageLayout.lay(page, report.language()))
+                    .map(page -> PageLayout.lay(page, page.languageIn(report)))
                     .toList();
             WorkbookNames names = new WorkbookNames(report.pages());
-            CellStyles styles = new CellStyles(book, report.language());
+            Map<String, CellStyles> styles = new HashMap<>();
             FormulaText formulas = new FormulaText(
                     pages, report.pages().stream().map(names::sheet).toList());
             for (int i = 0; i < pages.size(); i++) {
+                CellStyles ofPage = styles.computeIfAbsent(
+                        pages.get(i).page().languageIn(report), language -> new CellStyles(book, language));
                 StreamedSheet sheet = (StreamedSheet)
                         book.createSheet(names.sheet(pages.get(i).page()));
-                sheet.stream(pages.get(i), i, styles, formulas);
+                sheet.stream(pages.get(i), i, ofPage, formulas);
                 new SheetWriter(book, sheet, pages.get(i), names).write();
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream(64 * 1024);

@@ -64,10 +64,19 @@ final class CustomsPage {
                         "crates",
                         "Packages",
                         shipment.crates().size() + ", gross " + NumberFormats.kg(shipment.grossKg()));
-        boolean asked = shipment.route().leavesUnion(shipment.shipping());
-        says.say("asked", "Customs papers", asked ? "required" : "not required within the customs union");
+        says.say("asked", "Customs papers", asked(shipment));
         SellingPrice price = shipment.price();
         return price == null ? says : says.say("price", "Price", Kind.money(price.currency()), price.total());
+    }
+
+    /** What is only taken to be so, because nobody has named the destination, says that it is. */
+    private static String asked(Shipment shipment) {
+        if (!shipment.route().leavesUnion(shipment.shipping())) {
+            return "not required within the customs union";
+        }
+        return shipment.route().to().isEmpty()
+                ? "open: the destination is not given; none are required within the customs union"
+                : "required";
     }
 
     private static TableBuilder table(Shipment shipment) {

@@ -65,6 +65,13 @@ final class DangerousPage {
             .text("says", "For", 66, PackingInstruction::says)
             .box(Column.tick("chosen", "Chosen"));
 
+    private static final TableSpec<DangerousGoods> TERMINALS = TableSpec.<DangerousGoods>named("terminals")
+            .text("goods", "Goods", 30, DangerousPage::names)
+            .text("un", "UN number", DangerousGoods::un)
+            .text("crates", "Crates", goods -> NumberFormats.numbers(goods.crates()))
+            .box(Column.blank("guard", "Guarded by"))
+            .box(Column.tick("confirmed", "Confirmed"));
+
     private static final TableSpec<InVehicle> POINTS = TableSpec.<InVehicle>named("points")
             .text("order", "Order", 20, InVehicle::order)
             .text("un", "UN number", row -> row.goods().un())
@@ -92,6 +99,7 @@ final class DangerousPage {
         CautionNotes.always(page, "dangerous-goods", shipment.workshop(), "en");
         page.add(GOODS.of(shipment.dangerous()));
         page.heading("Entries of the transport document").add(entries(shipment));
+        terminals(page, shipment);
         List<DangerousGoods> lithium =
                 shipment.dangerous().stream().filter(DangerousGoods::lithium).toList();
         if (!lithium.isEmpty()) {
@@ -113,6 +121,20 @@ final class DangerousPage {
         page.heading("Documents required").add(DOCUMENTS.of(documents(shipment, together)));
         CratesPage.lithium(page, shipment);
         return page.signatures("Packed by (trained)", "Classified and checked by (adviser)", "Handed over by");
+    }
+
+    /** Covers of the kit may lie in another crate than the batteries: whoever packs says what guards the terminals. */
+    private static void terminals(PageBuilder page, Shipment shipment) {
+        page.heading("Terminals guarded against short circuit, to be confirmed by the packer")
+                .note(
+                        "Nothing that the workshop has on record says what guards the terminals on the way. Covers packed in"
+                                + " another crate than the batteries do not: the packer looks, writes down what guards them (caps, covers, own case) and"
+                                + " confirms it; an unguarded terminal does not leave.")
+                .add(TERMINALS.of(shipment.dangerous()));
+    }
+
+    private static String names(DangerousGoods goods) {
+        return goods.packed().map(packed -> packed.goods().name()).distinct().collect(Collectors.joining(", "));
     }
 
     /** The entries of the road document in their order, for each UN number. */

@@ -94,7 +94,7 @@ final class LabelDrawing {
             boolean lithium = shipment.dangerous().stream()
                     .anyMatch(goods -> goods.lithium() && goods.crates().contains(crate));
             line(crate.load().un() + (lithium ? " – " + say("lithium") : ""), 6);
-            line(say("damaged"), 3);
+            line(words.phrases().say("damaged", shipment.shipping().consignor().phone()), 4);
         }
     }
 

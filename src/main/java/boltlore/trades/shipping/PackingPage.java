@@ -16,6 +16,7 @@ import boltlore.report.PrintSetup;
 import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.picking.OnHold;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -40,7 +41,7 @@ final class PackingPage {
     static PageBuilder compose(Shipment shipment, Map<String, Finish> finishes, LoadWords words) {
         PackingPage packing = new PackingPage(shipment, finishes, words);
         Phrases phrases = words.phrases();
-        PageBuilder page = Page.named(phrases.say("page")).print(packing.print());
+        PageBuilder page = Page.named(phrases.say("page")).in(words.language()).print(print(shipment, phrases));
         page.title(phrases.say("title")).add(packing.particulars()).note(phrases.say("intro"));
         packing.cautions(page);
         page.add(packing.packed());
@@ -48,7 +49,8 @@ final class PackingPage {
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }
 
-    private PrintSetup print() {
+    /** How a page in the order's language prints. */
+    static PrintSetup print(Shipment shipment, Phrases phrases) {
         return PrintSetup.PORTRAIT
                 .withCount(new PrintSetup.PageCount(phrases.say("pageWord"), phrases.say("pageOf")))
                 .withFooter(shipment.workshop().name() + " · " + phrases.say("order") + " "
@@ -94,11 +96,33 @@ final class PackingPage {
 
     private void rest(PageBuilder page) {
         if (!shipment.onHold().isEmpty()) {
-            page.heading(phrases.say("undecided")).note(phrases.say("undecidedSays"));
+            page.heading(phrases.say("undecided"))
+                    .note(phrases.say("undecidedSays"))
+                    .add(undecided());
         }
         if (!shipment.byCustomer().isEmpty()) {
             page.heading(phrases.say("customerSupplies")).add(byCustomer());
         }
+    }
+
+    /** The pieces that the kit loses if the brackets are left out. */
+    private TableBuilder undecided() {
+        return TableSpec.<OnHold>named("undecided")
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        16,
+                        held -> held.part().number().text())
+                .text("name", phrases.say("name"), 50, held -> name(held.part()))
+                .text("finish", phrases.say("finish"), 20, held -> finish(held.finish()))
+                .code("finish-id", OnHold::finish)
+                .quantity("quantity", phrases.say("quantity"), "", OnHold::quantity)
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        8,
+                        held -> phrases.unit(held.part().unit(), held.quantity()))
+                .of(shipment.onHold());
     }
 
     private TableBuilder byCustomer() {

@@ -54,7 +54,9 @@ final class ShippingReport {
     private static void labels(ReportBuilder book, Shipment shipment, LoadWords words) {
         List<Crate> crates = shipment.crates();
         for (int i = 0; i < crates.size(); i += LABELS_ON_PAGE) {
-            PageBuilder page = Page.named("Labels " + (i / LABELS_ON_PAGE + 1));
+            PageBuilder page = Page.named("Labels " + (i / LABELS_ON_PAGE + 1))
+                    .in(words.language())
+                    .print(PackingPage.print(shipment, words.phrases()));
             crates.subList(i, Math.min(crates.size(), i + LABELS_ON_PAGE))
                     .forEach(crate -> page.picture(LabelDrawing.draw(crate, shipment, words)));
             book.page(page);

@@ -93,6 +93,13 @@ public record LiftedAxle(boolean front, int liftMm, int radiusMm, AxleLoads leve
         return BigDecimal.valueOf(liftMm).compareTo(LEAST_SHARE.multiply(BigDecimal.valueOf(wheelbaseMm))) < 0;
     }
 
+    /** Angle θ of the vehicle to the road; empty where the lift is as long as the wheelbase. */
+    Optional<BigDecimal> angleDegrees(int wheelbaseMm) {
+        return liftMm >= wheelbaseMm
+                ? Optional.empty()
+                : Optional.of(BigDecimal.valueOf(Math.toDegrees(Math.asin((double) liftMm / wheelbaseMm))));
+    }
+
     /** Height of the centre of gravity above the road in mm; empty where the lift is as long as the wheelbase. */
     public Optional<BigDecimal> heightMm(int wheelbaseMm) {
         if (liftMm >= wheelbaseMm) {

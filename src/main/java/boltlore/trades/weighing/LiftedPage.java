@@ -22,8 +22,27 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
+    private static final String FRONT = "front";
+    private static final String REAR = "rear";
+
     /** Measurements that ISO 10392:2011, 6.2.2, recommends at least. */
     private static final int RECOMMENDED = 3;
+
+    /** A line of the empty worksheet: lifted step by step and lowered again, one axle after the other. */
+    private record Reading(int number, String axle, String way) {
+
+        private static List<Reading> all() {
+            List<Reading> all = new ArrayList<>();
+            for (String axle : List.of(FRONT, REAR)) {
+                for (String way : List.of("up", "down")) {
+                    for (int step = 0; step < RECOMMENDED; step++) {
+                        all.add(new Reading(all.size() + 1, axle, way));
+                    }
+                }
+            }
+            return all;
+        }
+    }
 
     private int wheelbaseMm() {
         return onAxles.chassis().wheelbaseMm();
@@ -50,24 +69,31 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
                 .footer(footer)
                 .title("Height of the centre of gravity, by lifting an axle");
         CautionNotes.always(page, "weighbridge", workshop, "en");
-        page.add(measured.isEmpty() ? blank().of(List.of(1, 2, 3)) : filled().of(measured));
+        page.add(measured.isEmpty() ? blank().of(Reading.all()) : filled().of(measured));
         page.add(result());
         page.note(
                 "h = r + (gain of the standing axle × wheelbase / mass) × cot θ, sin θ = lift / wheelbase (ISO 10392:2011,"
                         + " axle-lift method). Block the suspension, tyres at their highest pressure, liquids full, gear box in neutral,"
-                        + " brakes off, the standing wheels chocked so that only one axle may roll. Lift in three steps or more and"
-                        + " lower again; repeat with the other axle. For the engineer's judgement.");
+                        + " brakes off. Chock the wheels of the axle that stands on the scale: the rear ones while the front axle is"
+                        + " lifted, the front ones while the rear axle is; the lifted wheels stay free to roll on their platform. Lift"
+                        + " in three steps or more and lower again; repeat with the other axle. For the engineer's judgement.");
         return page.signatures("Measured by", "Judged by (engineer)");
     }
 
     private TableSpec<LiftedAxle> filled() {
         return TableSpec.<LiftedAxle>named("lifted")
-                .text("axle", "Axle lifted", each -> each.front() ? "front" : "rear")
+                .text("axle", "Axle lifted", each -> each.front() ? FRONT : REAR)
                 .whole("lift", "Lift", "mm", LiftedAxle::liftMm)
                 .whole("radius", "Wheel radius", "mm", LiftedAxle::radiusMm)
                 .decimal("front", "Front, level", "kg", 1, each -> each.level().frontKg())
                 .decimal("rear", "Rear, level", "kg", 1, each -> each.level().rearKg())
                 .decimal("standing", "Standing axle, lifted", "kg", 1, LiftedAxle::standingKg)
+                .decimal(
+                        "angle",
+                        "Angle θ",
+                        "°",
+                        2,
+                        each -> each.angleDegrees(wheelbaseMm()).orElse(null))
                 .decimal("gain", "Gain", "kg", 1, LiftedAxle::gainKg)
                 .decimal(
                         "height",
@@ -77,15 +103,19 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
                         each -> each.heightMm(wheelbaseMm()).orElse(null));
     }
 
-    private static TableSpec<Integer> blank() {
-        return TableSpec.<Integer>named("lifted")
-                .whole("row", "No.", "", row -> row)
-                .box(Column.blank("axle", "Axle lifted"))
+    private static TableSpec<Reading> blank() {
+        return TableSpec.<Reading>named("lifted")
+                .whole("row", "No.", "", Reading::number)
+                .text("axle", "Axle lifted", Reading::axle)
+                .text("way", "Way", Reading::way)
                 .box(Column.blank("lift", "Lift (mm)"))
                 .box(Column.blank("radius", "Wheel radius (mm)"))
                 .box(Column.blank("front", "Front, level (kg)"))
                 .box(Column.blank("rear", "Rear, level (kg)"))
-                .box(Column.blank("standing", "Standing axle, lifted (kg)"));
+                .box(Column.blank("standing", "Standing axle, lifted (kg)"))
+                .box(Column.blank("angle", "Angle θ (°)"))
+                .box(Column.blank("gain", "Gain (kg)"))
+                .box(Column.blank("height", "Height h (mm)"));
     }
 
     private ParticularsBuilder result() {

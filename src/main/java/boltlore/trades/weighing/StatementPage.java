@@ -113,7 +113,7 @@ final class StatementPage {
             if (margins) {
                 spec.decimal(
                         limited.key() + "-margin",
-                        "Margin",
+                        "Margin, " + limited.key(),
                         "kg",
                         1,
                         row -> limited.limitKg(chassis).subtract(row.loads().on(limited)));

@@ -64,6 +64,22 @@ class XlsxPrintTest {
     }
 
     @Test
+    void a_page_in_another_language_than_the_report_has_its_own_decimal_sign_and_colon() {
+        TableBuilder table = Table.named("t").columns(Column.decimal("b", "B", 1));
+        table.row().put("b", BigDecimal.ONE);
+        PageBuilder french = Page.named("Deux").in("fr").add(table).caution("Attention", "Lourd.");
+        Report report = Report.named("list", "List")
+                .page(Page.named("One").add(table).caution("Caution", "Heavy."))
+                .page(french)
+                .build();
+        Opened opened = Opened.of(report);
+        assertThat(opened.find("xl/styles.xml", "//numFmt/@formatCode"))
+                .containsExactlyInAnyOrder("0.0_.", "[$-40C]0.0_.");
+        assertThat(opened.find(SECOND, "//t").toString()).contains("Attention\u00A0: ");
+        assertThat(opened.find(FIRST, "//t").toString()).contains("Caution: ");
+    }
+
+    @Test
     void a_page_stands_upright_unless_it_is_turned() {
         Opened opened = Opened.of(WorkedExample.workbook());
         assertThat(opened.find(FIRST, "//pageSetup/@orientation")).containsExactly("portrait");

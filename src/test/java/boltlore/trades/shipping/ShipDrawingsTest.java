@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Crates and labels are drawn")
@@ -67,6 +68,19 @@ class ShipDrawingsTest {
         assertThat(lettering(label(shipment, 1, "de")))
                 .contains("Brutto 28 kg")
                 .anySatisfy(words -> assertThat(words).contains("SCHÜTZEN"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            value = {"en|keep away and call 1", "de|Abstand halten und anrufen: 1", "fr|éloigner et appeler le 1"},
+            delimiter = '|')
+    void a_label_of_dangerous_goods_says_whom_to_call(String language, String call) {
+        Shipment shipment =
+                new ShippedKit().part("A", "5", 1).battery("PACK", "20", "3000").shipment();
+        assertThat(lettering(label(shipment, 1, language)))
+                .anySatisfy(words -> assertThat(words).endsWith(call));
+        assertThat(lettering(label(shipment, 0, language)))
+                .noneSatisfy(words -> assertThat(words).endsWith(call));
     }
 
     @Test

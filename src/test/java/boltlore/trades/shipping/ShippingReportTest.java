@@ -9,6 +9,8 @@ import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Page;
 import boltlore.report.Report;
+import boltlore.report.Table;
+import boltlore.report.html.HtmlWriter;
 import boltlore.report.json.JsonWriter;
 import boltlore.report.text.TextWriter;
 import boltlore.resolution.Resolver;
@@ -136,6 +138,56 @@ class ShippingReportTest {
                 .contains("Packliste", "Brutto 64,7 kg", "Batterie, Heck")
                 .contains("Antriebseinheit mit Umrichter");
         assertThat(text(shipment("bl-1012", By.ROAD, "FR"))).contains("Liste de colisage");
+    }
+
+    @Test
+    void list_the_pieces_that_are_not_decided_and_are_silent_where_there_are_none() {
+        Shipment open = shipment("bl-1012", By.ROAD, "FR");
+        assertThat(open.onHold()).isNotEmpty();
+        Table held = sheet(open)
+                .page("Liste de colisage")
+                .tables()
+                .filter(table -> table.name().equals("undecided"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(held.rows()).hasSameSizeAs(open.onHold());
+        assertThat(words(shipment("bl-1011", By.ROAD, "DE"))).doesNotContain("Noch nicht verpackt");
+    }
+
+    @Test
+    void write_the_customers_pages_in_the_orders_language_and_no_others() {
+        Report papers = sheet(shipment("bl-1012", By.ROAD, "FR"));
+        for (String page : List.of("Liste de colisage", "Labels 1")) {
+            assertThat(papers.page(page).languageIn(papers)).isEqualTo("fr");
+            assertThat(papers.page(page).print().count().between()).isEqualTo(" sur ");
+        }
+        assertThat(papers.page("Crates").languageIn(papers)).isEqualTo("en");
+        String html = new String(new HtmlWriter().write(papers).get(0).content(), StandardCharsets.UTF_8);
+        assertThat(html)
+                .containsPattern("<dt>Masse nette</dt><dd>[0-9]+,[0-9] kg</dd>")
+                .containsPattern("<dt>Net</dt><dd>[0-9]+\\.[0-9] kg</dd>");
+    }
+
+    @Test
+    void ask_the_packer_what_guards_each_batterys_terminals() {
+        Shipment shipment = shipment("bl-1011", By.ROAD, "DE");
+        Table terminals = sheet(shipment)
+                .page("Dangerous goods")
+                .tables()
+                .filter(table -> table.name().equals("terminals"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(terminals.rows()).hasSameSizeAs(shipment.dangerous());
+        assertThat(words(shipment)).contains("Terminals guarded against short circuit, to be confirmed by the packer");
+    }
+
+    @Test
+    void take_no_customs_papers_for_required_where_nobody_has_said_where_it_goes() {
+        assertThat(words(shipment("bl-1011", By.ROAD))).contains("open: the destination is not given");
+        assertThat(words(shipment("bl-1011", By.ROAD, "DE")))
+                .contains("not required within the customs union")
+                .doesNotContain("open: the destination");
+        assertThat(words(shipment("bl-1011", By.SEA, "US"))).contains("Customs papers required");
     }
 
     @Nested

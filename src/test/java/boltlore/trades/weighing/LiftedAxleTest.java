@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
+import boltlore.report.Column;
 import boltlore.report.Page;
+import boltlore.report.Table;
 import boltlore.report.text.TextWriter;
 import boltlore.trades.KitInWork;
 import boltlore.trades.TradeOption.Given;
@@ -139,8 +141,26 @@ class LiftedAxleTest {
     @Test
     void has_a_blank_worksheet_where_nothing_was_measured() {
         Page sheet = AxleLoadsTrade.report(Demo.kit("bl-1001")).page("Height by lifting");
-        assertThat(sheet.tables().findFirst().orElseThrow().rows()).hasSize(3);
+        Table lines = sheet.tables().findFirst().orElseThrow();
+        assertThat(lines.rows()).hasSize(2 * 2 * 3);
+        assertThat(lines.columns()).extracting(Column::key).endsWith("angle", "gain", "height");
         assertThat(new TextWriter(200).text(AxleLoadsTrade.report(Demo.kit("bl-1001"))))
                 .contains("Height of the centre of gravity, by lifting an axle", "ISO 10392:2011");
+    }
+
+    @Test
+    void says_the_wheels_of_which_axle_are_chocked() {
+        assertThat(new TextWriter(200)
+                        .text(AxleLoadsTrade.report(Demo.kit("bl-1001")))
+                        .replaceAll("[\\s|]+", " "))
+                .contains("the rear ones while the front axle is lifted, the front ones while the rear axle is");
+    }
+
+    @Test
+    void stands_at_the_angle_whose_sine_is_lift_by_wheelbase() {
+        assertThat(lifted(true, 1200, 310, "870", "1005", "1060").angleDegrees(2400))
+                .hasValueSatisfying(angle -> assertThat(angle.doubleValue()).isCloseTo(30, within(1e-9)));
+        assertThat(lifted(true, 2400, 310, "870", "1005", "1060").angleDegrees(2400))
+                .isEmpty();
     }
 }

@@ -6,6 +6,7 @@ import boltlore.catalogue.Aboard.Who;
 import boltlore.demo.Demo;
 import boltlore.report.Approved;
 import boltlore.report.Cell;
+import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.Row;
@@ -36,6 +37,15 @@ class WeightStatementTest {
     @Test
     void a_demo_order_reads_as_a_person_has_approved_it() {
         Approved.check("trades/weighing/bl-2001", new TextWriter(WIDE).text(demo("bl-2001")));
+    }
+
+    @Test
+    void no_two_columns_of_the_axle_loads_are_called_the_same() {
+        Table loads = demo("bl-1001").page("Weights").tables().findFirst().orElseThrow();
+        assertThat(loads.columns())
+                .extracting(Column::heading)
+                .contains("Margin, front", "Margin, rear", "Margin, whole")
+                .doesNotHaveDuplicates();
     }
 
     @Test
