@@ -8,11 +8,18 @@ import boltlore.order.Extra;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Dangerous goods that lack what they must say of themselves, and what they come to in one vehicle. */
 final class DangerousFindings {
+
+    /** Lithium-ion accumulators (Harmonized System 2022, subheading 8507.60). */
+    private static final String LITHIUM_ION_HS = "850760";
+
+    private static final Set<String> LITHIUM = Set.of("UN 3090", "UN 3091", "UN 3480", "UN 3481", "UN 3536", "UN 3556");
 
     private DangerousFindings() {}
 
@@ -26,6 +33,7 @@ final class DangerousFindings {
         List<Finding> findings = new ArrayList<>();
         shipment.order().extra().forEach(each -> said(each).ifPresent(findings::add));
         goods.forEach(each -> unmarked(each).ifPresent(findings::add));
+        goods.forEach(each -> hidden(each).ifPresent(findings::add));
         shipment.dangerous().forEach(each -> entry(each).ifPresent(findings::add));
         goods.forEach(each -> incomplete(each).ifPresent(findings::add));
         if (shipment.route().by() == By.ROAD && !shipment.dangerous().isEmpty()) {
@@ -58,6 +66,31 @@ final class DangerousFindings {
         }
         return Optional.of(Finding.of(
                 ShippingFinding.BATTERY_WITHOUT_UN_NUMBER, goods.name(), "goods", goods.says(), "hs", customs.hs()));
+    }
+
+    /** Lithium by its customs code, its caution or its words, under the number of something else. */
+    private static Optional<Finding> hidden(Goods goods) {
+        Transport transport = goods.transport();
+        if (transport == null || LITHIUM.contains(transport.un()) || !smellsOfLithium(goods)) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.of(
+                ShippingFinding.LITHIUM_UNDER_ANOTHER_NUMBER,
+                goods.name(),
+                "goods",
+                goods.says(),
+                "un",
+                transport.un()));
+    }
+
+    private static boolean smellsOfLithium(Goods goods) {
+        Part part = goods.part();
+        if (part == null) {
+            return goods.name().toLowerCase(Locale.ROOT).contains("lithium");
+        }
+        Customs customs = part.customs();
+        return part.cautions().contains("lithium")
+                || (customs != null && Tariff.digits(customs.hs()).startsWith(LITHIUM_ION_HS));
     }
 
     private static Optional<Finding> entry(DangerousGoods dangerous) {

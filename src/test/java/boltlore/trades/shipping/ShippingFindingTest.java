@@ -39,6 +39,19 @@ class ShippingFindingTest {
         }
 
         @Test
+        void lithium_by_its_customs_code_under_the_number_of_lead_stops() {
+            PartSketch hidden =
+                    ShippedKit.cells("PACK", "20", "UN 2794", "3000").customs("8507.60", "HU");
+            assertThat(new ShippedKit().part(hidden, "", 1).stops())
+                    .anySatisfy(says -> assertThat(says)
+                            .contains("PACK Part PACK is a lithium battery by its customs code, caution or name, and"
+                                    + " would travel as UN 2794."));
+            PartSketch lead = ShippedKit.cells("PACK", "20", "UN 2794", "3000").customs("8507.10", "HU");
+            assertThat(new ShippedKit().part(lead, "", 1).stops())
+                    .noneSatisfy(says -> assertThat(says).contains("would travel as"));
+        }
+
+        @Test
         void a_battery_without_its_energy_stops() {
             assertThat(new ShippedKit().battery("PACK", "20", null).stops())
                     .singleElement()
