@@ -110,7 +110,7 @@ final class OfferPage {
 
     private String holds() {
         ExchangeRate rate = quotation.rate();
-        String until = quotation.validUntil().toString();
+        String until = phrases.day(quotation.validUntil());
         if (rate == null) {
             return phrases.say("holds", until);
         }
@@ -120,12 +120,12 @@ final class OfferPage {
                 rate.currency().getCurrencyCode(),
                 phrases.number(forOne, forOne.scale()),
                 quoted.catalogue().workshop().currency().getCurrencyCode(),
-                rate.date().toString(),
+                phrases.day(rate.date()),
                 until);
     }
 
-    /** Rounded up, so that nobody waits longer than the words say. */
+    /** The nearest whole weeks; the days stand beside them. */
     private int weeks() {
-        return (quotation.leadDays() + DAYS_IN_A_WEEK - 1) / DAYS_IN_A_WEEK;
+        return Math.max(1, (2 * quotation.leadDays() + DAYS_IN_A_WEEK) / (2 * DAYS_IN_A_WEEK));
     }
 }

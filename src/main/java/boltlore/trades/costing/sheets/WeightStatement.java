@@ -1,6 +1,7 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.catalogue.Chassis;
+import boltlore.catalogue.MassLimit;
 import boltlore.report.Phrases;
 import boltlore.trades.weighing.Growth;
 import boltlore.trades.weighing.OnAxles;
@@ -24,7 +25,7 @@ final class WeightStatement {
             return phrases.say("kitOnly", statement.kg(weighing.addedKg()));
         }
         String heavy = weighing.stops() ? " " + phrases.say("tooHeavy") : "";
-        return statement.mass(growth) + " " + statement.axles(weighing.onAxles()) + heavy;
+        return statement.mass(growth) + statement.market(growth) + " " + statement.axles(weighing.onAxles()) + heavy;
     }
 
     private String mass(Growth growth) {
@@ -36,6 +37,22 @@ final class WeightStatement {
                 kg(change.abs()),
                 phrases.number(growth.changePercent().abs(), 1),
                 phrases.say(change.signum() < 0 ? "lighter" : "heavier"));
+    }
+
+    /** Where the market's limit is exceeded, or so near that the calculation cannot tell; else nothing, not even a blank. */
+    private String market(Growth growth) {
+        MassLimit limit = growth.limit();
+        boolean above = growth.overKg().signum() > 0;
+        if (limit == null || !(above || growth.undecided())) {
+            return "";
+        }
+        return " "
+                + phrases.say(
+                        "marketLimit",
+                        phrases.number(limit.mostPercent()),
+                        phrases.number(growth.afterKg().subtract(growth.overKg()), 1),
+                        phrases.number(growth.overKg().abs(), 1),
+                        phrases.say(above ? "limitAbove" : "limitBelow"));
     }
 
     private String axles(@Nullable OnAxles onAxles) {

@@ -72,10 +72,33 @@ class PricingSheetsTest {
     void a_quotation_says_rate_and_date_of_another_currency_and_until_when_it_holds() {
         assertThat(words(demo("bl-1010").quotation()))
                 .contains(
-                        "Prices are in AUD, at 1.68 AUD for 1 EUR, the rate of 2026-06-15. They are valid until 2026-07-30.");
+                        "Prices are in AUD, at 1.68 AUD for 1 EUR, the rate of 15 June 2026. They are valid until 30 July 2026.");
         assertThat(words(demo("bl-1001").quotation()))
-                .contains("The price is valid until 2026-04-08.")
+                .contains("The price is valid until 8 April 2026.")
                 .doesNotContain("the rate of");
+    }
+
+    @Test
+    void a_quotation_says_in_its_language_how_far_the_weight_is_from_a_limit_that_the_calculation_cannot_decide() {
+        assertThat(words(demo("bl-1001").quotation()))
+                .containsOnlyOnce("Your market allows at most 120 % of the mass before conversion")
+                .contains("by calculation the vehicle is 17.5 kg above that and is to be weighed");
+        assertThat(words(demo("bl-1011").quotation()))
+                .containsPattern("rechnerisch liegt das Fahrzeug [0-9]+,[0-9] kg darunter und ist zu wiegen");
+        assertThat(words(demo("bl-1013").quotation())).doesNotContain("allows at most", "darunter", "au-dessous");
+    }
+
+    @Test
+    void a_quotation_counts_calendar_days_and_the_nearest_weeks() {
+        assertThat(words(demo("bl-1011").quotation())).contains("51 Kalendertage (etwa 7 Wochen)");
+        assertThat(words(demo("bl-1012").quotation())).contains("jours calendaires (environ");
+    }
+
+    @Test
+    void a_quotation_writes_days_within_sentences_as_its_language_does() {
+        assertThat(words(demo("bl-1012").quotation()))
+                .contains("Le prix est valable jusqu'au 7 octobre 2026.")
+                .doesNotContain("est valable jusqu'au 2026");
     }
 
     @Test
