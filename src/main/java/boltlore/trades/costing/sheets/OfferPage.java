@@ -124,8 +124,8 @@ final class OfferPage {
                 until);
     }
 
-    /** The nearest whole weeks: the days beside them are exact, and were rounded up when they were worked out. */
+    /** The nearest whole weeks; the days stand beside them. */
     private int weeks() {
-        return Math.max(1, Math.round((float) quotation.leadDays() / DAYS_IN_A_WEEK));
+        return Math.max(1, (2 * quotation.leadDays() + DAYS_IN_A_WEEK) / (2 * DAYS_IN_A_WEEK));
     }
 }

@@ -43,7 +43,7 @@ final class WeightStatement {
     private String market(Growth growth) {
         MassLimit limit = growth.limit();
         boolean above = growth.overKg().signum() > 0;
-        if (limit == null || !above && !growth.undecided()) {
+        if (limit == null || !(above || growth.undecided())) {
             return "";
         }
         return " "
