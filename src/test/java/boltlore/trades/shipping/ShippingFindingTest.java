@@ -61,13 +61,15 @@ class ShippingFindingTest {
 
         @Test
         void a_number_that_is_not_known_stops() {
-            ShippedKit kit = new ShippedKit().part(ShippedKit.cells("CAN", "2", "UN 1263", "1"), "", 1);
+            ShippedKit kit = new ShippedKit()
+                    .part(ShippedKit.cells("CAN", "2", "UN 1263", "1").customs("3208.90", "HU"), "", 1);
             assertThat(kit.stops()).singleElement().asString().contains("UN 1263 in crate 1 is not among the numbers");
         }
 
         @Test
         void a_class_of_another_number_stops() {
-            ShippedKit kit = new ShippedKit().part(ShippedKit.cells("ACID", "2", "UN 2800", null), "", 1);
+            ShippedKit kit = new ShippedKit()
+                    .part(ShippedKit.cells("ACID", "2", "UN 2800", null).customs("8507.20", "HU"), "", 1);
             assertThat(kit.stops()).containsExactly("ACID Part ACID has class 9, but UN 2800 is of class 8.");
         }
 
