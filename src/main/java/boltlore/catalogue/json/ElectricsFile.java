@@ -93,7 +93,7 @@ final class ElectricsFile {
         return new ElectricLimits(
                 reader.findDecimal("dropPercent", PackReading.PERCENT),
                 reader.findWhole("unfusedMm", 0, MOST_MM),
-                reader.findDecimal("yJoule", Range.POSITIVE),
+                reader.findDecimal("yJoule", Range.above(0, 1)),
                 reader.text("source"));
     }
 

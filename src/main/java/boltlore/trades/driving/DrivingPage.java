@@ -164,7 +164,9 @@ final class DrivingPage {
 
     private static String seconds(ConvertedVehicle vehicle, double kmh) {
         double seconds = vehicle.secondsTo(ConvertedVehicle.ms(kmh));
-        return Double.isInfinite(seconds) ? "never" : rounded(seconds, 1).toPlainString() + " s";
+        return Double.isInfinite(seconds)
+                ? "never"
+                : BigDecimal.valueOf(seconds).setScale(1, RoundingMode.CEILING).toPlainString() + " s";
     }
 
     static PageBuilder speeds(ConvertedVehicle vehicle, String footer) {

@@ -29,6 +29,9 @@ import java.util.stream.Stream;
 /** Whether the mounts of drive unit and battery bear crash, road and torque. */
 public final class MountingTrade extends Trade {
 
+    /** A thinner fillet weld is not to be reckoned with: EN 1993-1-8:2005, 4.5.2(2), from memory. */
+    private static final BigDecimal LEAST_THROAT_MM = BigDecimal.valueOf(3);
+
     private static final String TITLE = "Mounting";
     private static final double NEWTON_IN_KN = 1000;
 
@@ -51,6 +54,11 @@ public final class MountingTrade extends Trade {
         List<Finding> found = new ArrayList<>();
         List<MountLoad> loads = loads(kit, found);
         worst(loads).stream().flatMap(MountingTrade::judge).forEach(found::add);
+        loads.stream()
+                .map(MountLoad::mount)
+                .distinct()
+                .flatMap(MountingTrade::thin)
+                .forEach(found::add);
         Findings findings = new Findings(found);
         return loads.isEmpty()
                 ? new TradeResult(kit.order().name(), findings, List.of())
@@ -126,6 +134,20 @@ public final class MountingTrade extends Trade {
                 Stream.ofNullable(load.mount().welds())
                         .filter(welds -> MountLoad.bears(welds) < load.newton())
                         .map(welds -> weld(load, welds)));
+    }
+
+    static Stream<Finding> thin(Mount mount) {
+        return Stream.ofNullable(mount.welds())
+                .filter(welds -> welds.throatMm().compareTo(LEAST_THROAT_MM) < 0)
+                .map(welds -> Finding.of(
+                        MountingFinding.MOUNT_WELD_THIN,
+                        mount.name(),
+                        "mount",
+                        mount.says(),
+                        "has",
+                        welds.throatMm(),
+                        "least",
+                        LEAST_THROAT_MM));
     }
 
     private static Finding weld(MountLoad load, Welds welds) {

@@ -142,6 +142,20 @@ class MountingTest {
                 .isEmpty();
     }
 
+    @Test
+    void a_weld_of_less_than_three_millimetres_is_looked_at_however_little_it_bears() {
+        Shock shock = shock("3", "4", "12", false);
+        assertThat(MountingTrade.thin(
+                        load(null, welds("2.9", "200", "360", "0.8"), shock, 0).mount()))
+                .extracting(Finding::says)
+                .containsExactly("Front mount: a weld throat of 2.9 mm; below 3 mm no strength is worked out. Make it"
+                        + " thicker.");
+        assertThat(MountingFinding.MOUNT_WELD_THIN.severity().name()).isEqualTo("CHECK");
+        assertThat(MountingTrade.thin(
+                        load(null, welds("3", "200", "360", "0.8"), shock, 0).mount()))
+                .isEmpty();
+    }
+
     /** Worked by hand: 0.6 × 800 × 16.59 / 1.25 = 6370.6 N bear less than 6374.3 N, 16.6 mm² with 6374.4 N just enough. */
     @Test
     void bolts_that_are_too_weak_stop_the_order() {
