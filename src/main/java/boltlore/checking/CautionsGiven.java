@@ -2,12 +2,12 @@ package boltlore.checking;
 
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Customs;
 import boltlore.catalogue.Joined;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
 import boltlore.measure.PartNumber;
 import boltlore.trades.picking.Units;
+import boltlore.trades.shipping.Fits;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
@@ -18,9 +18,6 @@ import java.util.stream.Stream;
 final class CautionsGiven {
 
     /** Lithium cells alone or packed with equipment, ion and metal: UN numbers of the transport rules, from memory. */
-    /** Lithium-ion accumulators (Harmonized System, heading 85.07, in its 2022 edition). */
-    private static final String LITHIUM_HS = "850760";
-
     private static final Set<String> LITHIUM_UN = Set.of("3480", "3481", "3090", "3091");
 
     /** Reference mass for lifting by one person: ISO 11228-1, from memory. */
@@ -56,10 +53,7 @@ final class CautionsGiven {
 
     /** A lithium battery by its customs code or its caution travels under no other number: other papers would hide it. */
     private static Optional<Remark> otherGoods(Part part) {
-        Customs customs = part.customs();
-        boolean lithium = part.cautions().contains("lithium")
-                || (customs != null && customs.hs().replace(".", "").startsWith(LITHIUM_HS));
-        return lithium && part.transport() != null && !isLithium(part)
+        return Fits.lithium(part) && part.transport() != null && !isLithium(part)
                 ? Optional.of(new Remark(
                         Said.part(part),
                         Check.UN_NUMBER,

@@ -85,9 +85,10 @@ final class DangerousFindings {
 
     private static boolean smellsOfLithium(Goods goods) {
         Part part = goods.part();
-        if (part == null) {
-            return goods.name().toLowerCase(Locale.ROOT).contains("lithium");
-        }
+        return part == null ? goods.name().toLowerCase(Locale.ROOT).contains("lithium") : lithium(part);
+    }
+
+    static boolean lithium(Part part) {
         Customs customs = part.customs();
         return part.cautions().contains("lithium")
                 || (customs != null && Tariff.digits(customs.hs()).startsWith(LITHIUM_ION_HS));

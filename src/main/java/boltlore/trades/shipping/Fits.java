@@ -24,4 +24,9 @@ public final class Fits {
     public static boolean unmarkedBattery(Part part, Catalogue catalogue) {
         return DangerousFindings.unmarked(GoodsMaker.one(part, catalogue)).isPresent();
     }
+
+    /** Whether it is a lithium battery by its customs code or its caution, whatever its UN number says. */
+    public static boolean lithium(Part part) {
+        return DangerousFindings.lithium(part);
+    }
 }
