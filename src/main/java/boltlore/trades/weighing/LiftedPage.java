@@ -65,7 +65,6 @@ record LiftedPage(List<LiftedAxle> measured, OnAxles onAxles, BigDecimal toleran
 
     PageBuilder page(Workshop workshop, String footer) {
         PageBuilder page = Page.named("Height by lifting")
-                .landscape()
                 .footer(footer)
                 .title("Height of the centre of gravity, by lifting an axle");
         CautionNotes.always(page, "weighbridge", workshop, "en");
