@@ -2,11 +2,15 @@ package boltlore.json;
 
 import java.util.Map;
 
-/** Lays a JSON value out as text: whatever fits into a line of 100 characters stands in one line. */
+/**
+ * Lays a JSON value out as text: whatever fits into a line of 100 characters stands in one line, and so does each row of a
+ * table, however long.
+ */
 final class JsonLayout {
 
     private static final int LINE = 100;
     private static final int INDENT = 2;
+    private static final int IN_ONE_LINE = -1;
 
     private final JsonText json;
 
@@ -26,26 +30,36 @@ final class JsonLayout {
         return layout.json.written();
     }
 
-    /** Writes a value behind {@code taken} characters that already stand in the line. */
+    /** Writes a value behind {@code taken} characters of its line, or within a line that is not broken. */
     private void write(JsonOut value, int depth, int taken) {
-        boolean broken = width(value, LINE - taken) > LINE - taken;
-        int inner = INDENT * (depth + 1) + 1;
+        if (value instanceof JsonOut.Text text) {
+            json.text(text.text());
+        } else if (value instanceof JsonOut.Plain plain) {
+            json.literal(plain.literal());
+        } else {
+            writeAll(value, depth, taken != IN_ONE_LINE && isBroken(value, LINE - taken));
+        }
+    }
+
+    private static boolean isBroken(JsonOut value, int room) {
+        return (value instanceof JsonOut.Items list && list.aLineEach()) || width(value, room) > room;
+    }
+
+    private void writeAll(JsonOut value, int depth, boolean broken) {
+        int inner = broken ? INDENT * (depth + 1) + 1 : IN_ONE_LINE;
         if (value instanceof JsonOut.Members object) {
             JsonText opened = broken ? json.brokenObject() : json.object();
             for (Map.Entry<String, JsonOut> member : object.members().entrySet()) {
                 json.key(member.getKey());
-                int key = JsonText.width(member.getKey()) + 2;
-                write(member.getValue(), depth + 1, broken ? inner + key : 0);
+                int taken = broken ? inner + JsonText.width(member.getKey()) + 2 : IN_ONE_LINE;
+                write(member.getValue(), depth + 1, taken);
             }
             opened.end();
-        } else if (value instanceof JsonOut.Items list) {
-            JsonText opened = broken ? json.brokenList() : json.list();
-            list.items().forEach(item -> write(item, depth + 1, broken ? inner : 0));
-            opened.end();
-        } else if (value instanceof JsonOut.Text text) {
-            json.text(text.text());
         } else {
-            json.literal(((JsonOut.Plain) value).literal());
+            JsonOut.Items list = (JsonOut.Items) value;
+            JsonText opened = broken ? json.brokenList() : json.list();
+            list.items().forEach(item -> write(item, depth + 1, list.aLineEach() ? IN_ONE_LINE : inner));
+            opened.end();
         }
     }
 

@@ -30,7 +30,8 @@ public sealed interface JsonOut {
 
     record Text(String text) implements JsonOut {}
 
-    record Items(List<JsonOut> items) implements JsonOut {}
+    /** A list; {@code aLineEach}: each item in a line of its own, however long, as rows of a table are. */
+    record Items(List<JsonOut> items, boolean aLineEach) implements JsonOut {}
 
     /** An object under construction. */
     final class Members implements JsonOut {
@@ -139,11 +140,16 @@ public sealed interface JsonOut {
     }
 
     static JsonOut list(List<? extends JsonOut> items) {
-        return new Items(List.copyOf(items));
+        return new Items(List.copyOf(items), false);
+    }
+
+    /** Rows of a table, a line each: so they can be searched, compared and taken apart line by line. */
+    static JsonOut rows(List<? extends JsonOut> rows) {
+        return new Items(List.copyOf(rows), true);
     }
 
     static <T> JsonOut list(Collection<T> all, Function<? super T, ? extends JsonOut> each) {
-        return new Items(all.stream().<JsonOut>map(each).toList());
+        return list(all.stream().<JsonOut>map(each).toList());
     }
 
     /** A list of texts, each by its toString. */

@@ -56,6 +56,28 @@ class JsonOutTest {
     }
 
     @Test
+    void rows_of_a_table_stand_in_a_line_each_however_long() {
+        JsonOut.Members object = JsonOut.object().put("long", "x".repeat(120)).put("list", JsonOut.texts(List.of("a")));
+        assertThat(JsonOut.object()
+                        .put("rows", JsonOut.rows(List.of(object, JsonOut.object())))
+                        .written())
+                .isEqualTo("""
+                        {
+                          "rows": [
+                            {"long": "%s", "list": ["a"]},
+                            {}
+                          ]
+                        }
+                        """.formatted("x".repeat(120)));
+    }
+
+    @Test
+    void a_list_of_no_rows_takes_no_line() {
+        assertThat(JsonOut.object().put("rows", JsonOut.rows(List.of())).written())
+                .isEqualTo("{\"rows\": []}\n");
+    }
+
+    @Test
     void a_list_written_piece_by_piece_reads_as_one_written_whole() {
         List<JsonOut> items = IntStream.range(0, 3)
                 .<JsonOut>mapToObj(i -> JsonOut.object().put("number", i).put("name", "n".repeat(30 * i + 40)))

@@ -32,7 +32,7 @@ public final class ReportJson {
             columns(table, columns.computeIfAbsent(table.name(), name -> JsonOut.object()));
         });
         JsonOut.Members tables = JsonOut.object();
-        rows.forEach((name, all) -> tables.put(name, JsonOut.list(all)));
+        rows.forEach((name, all) -> tables.put(name, JsonOut.rows(all)));
         JsonOut.Members described = JsonOut.object();
         columns.forEach(described::put);
         return JsonOut.object()
