@@ -88,6 +88,10 @@ final class PartsCommand extends RoomCommand {
         }
         screen.heading(named);
         WhereUsed.find(known, part.number()).forEach(place -> screen.wrapped(2, place));
+        String notes = part.upkeep().notes();
+        if (!notes.isEmpty()) {
+            screen.wrapped(2, "Notes: " + notes);
+        }
     }
 
     private JsonOut json(Catalogue known, Part part) {
@@ -96,6 +100,7 @@ final class PartsCommand extends RoomCommand {
                 .put("revision", part.revision())
                 .put("name", part.name().english())
                 .put("unit", part.unit())
-                .put("usedIn", JsonOut.texts(WhereUsed.find(known, part.number())));
+                .put("usedIn", JsonOut.texts(WhereUsed.find(known, part.number())))
+                .putIfAny("notes", part.upkeep().notes());
     }
 }

@@ -242,20 +242,23 @@ public final class PartSketch {
     public PartSketch document(Document document) {
         List<Document> documents = new ArrayList<>(upkeep.documents());
         documents.add(document);
-        upkeep = new Upkeep(documents, upkeep.replacedBy(), upkeep.alternates());
+        upkeep = new Upkeep(documents, upkeep.replacedBy(), upkeep.alternates(), upkeep.notes());
         return this;
     }
 
     public PartSketch supersededBy(String part, boolean serviceOnly) {
         upkeep = new Upkeep(
-                upkeep.documents(), new Upkeep.Successor(new PartNumber(part), null, serviceOnly), upkeep.alternates());
+                upkeep.documents(),
+                new Upkeep.Successor(new PartNumber(part), null, serviceOnly),
+                upkeep.alternates(),
+                upkeep.notes());
         return this;
     }
 
     public PartSketch or(String part) {
         List<Upkeep.Alternate> alternates = new ArrayList<>(upkeep.alternates());
         alternates.add(new Upkeep.Alternate(new PartNumber(part), "does as well"));
-        upkeep = new Upkeep(upkeep.documents(), upkeep.replacedBy(), alternates);
+        upkeep = new Upkeep(upkeep.documents(), upkeep.replacedBy(), alternates, upkeep.notes());
         return this;
     }
 

@@ -8,7 +8,7 @@ import boltlore.json.ObjectReader;
 import boltlore.json.TextShape;
 import java.util.List;
 
-/** Reads a part's documents, its successor and its alternates; positions have documents too. */
+/** Reads a part's documents, its successor, its alternates and the engineer's notes; positions have documents too. */
 final class UpkeepReading {
 
     private static final Allowed<Document.Kind> KINDS = Allowed.of(Document.Kind.values(), Document.Kind::written);
@@ -25,7 +25,8 @@ final class UpkeepReading {
         return new Upkeep(
                 documents(reader),
                 reader.findObject("replacedBy", this::successor).orElse(null),
-                reader.findSomeObjects("alternates", this::alternate));
+                reader.findSomeObjects("alternates", this::alternate),
+                reader.findText("notes").orElse(""));
     }
 
     List<Document> documents(ObjectReader reader) {

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 @DisplayName("Inlet, cable and pack suit each other, by rules of common practice")
@@ -96,5 +97,33 @@ class InletVoltageTest {
 
         assertThat(charging.ac().get(0).chain().whatLimits()).isEqualTo("The cable limits the current to 20 A.");
         assertThat(charging.findings().stops()).isFalse();
+    }
+
+    /**
+     * The connector of Type 1 and CCS1 holds itself: its lever engages in the inlet and opens the proximity contact when it
+     * is pressed (SAE J1772 and IEC 62196-2, after the lexicon of emobile-bals.com, 'Type 1'). The actuator that bolts the
+     * connector in the inlet belongs to CCS2 (IEC 62196-3, configurations EE and FF, from memory).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "bl-1004, CI-T1, handle, no",
+        "bl-2003, CI-T1, handle, no",
+        "bl-1001, CI-T2, cable-code, CI-LK2",
+        "bl-2001, CI-T2, cable-code, CI-LK2"
+    })
+    void ccs1_is_held_by_the_lever_of_its_connector_and_ccs2_by_the_inlet(
+            String order, String inlet, String proximity, String lock) {
+        Bill bill = Demo.bill(order);
+        List<String> parts = bill.items().stream()
+                .map(item -> item.part().number().text())
+                .toList();
+
+        assertThat(parts).contains(inlet);
+        assertThat(parts.stream().filter(part -> part.startsWith("CI-LK")).toList())
+                .isEqualTo(lock.equals("no") ? List.of() : List.of(lock));
+        Electrics electrics = bill.resolved().choices().family().electrics();
+        assertThat(Fitted.of(electrics, bill).inlet())
+                .extracting(wired -> wired.proximity().written())
+                .isEqualTo(proximity);
     }
 }

@@ -6,7 +6,10 @@ import boltlore.demo.Demo;
 import boltlore.trades.KitInWork;
 import boltlore.trades.fixings.FixingsMaker.KitFixings;
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -81,6 +84,39 @@ class FixingsMakerTest {
     @Test
     void a_bracket_that_carries_no_risk_is_not_signed_for() {
         assertThat(joint(fixings("bl-1001"), "battery-lid").safety()).isFalse();
+    }
+
+    private static double mostFrequent(List<String> all) {
+        return Set.copyOf(all).stream()
+                        .mapToInt(each -> Collections.frequency(all, each))
+                        .max()
+                        .orElseThrow()
+                / (double) all.size();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bl-1001", "bl-1012", "bl-2001", "bl-2002"})
+    void the_demos_joints_have_each_the_screw_that_it_needs(String order) {
+        List<String> joints = fixings(order).joints().stream()
+                .map(joint -> joint.fixing().thread() + " x " + joint.fixing().lengthMm() + ", " + joint.torqueNm())
+                .toList();
+        List<String> same = IntStream.range(0, joints.size())
+                .mapToObj(each -> each % 3 == 0 ? joints.get(each) : "M6 x 16, 10.1")
+                .toList();
+
+        assertThat(mostFrequent(joints)).isLessThan(0.3);
+        assertThat(Set.copyOf(joints)).hasSizeGreaterThan(15);
+        assertThat(mostFrequent(same)).as("a near miss").isGreaterThan(0.6);
+    }
+
+    @Test
+    void a_joint_tightened_by_angle_and_one_of_inch_bolts_are_in_the_demo() {
+        KitFixings pickUp = fixings("bl-2001");
+
+        assertThat(joint(pickUp, "propshaft").byAngle()).isTrue();
+        assertThat(joint(fixings("bl-1001"), "propshaft").byAngle()).as("the van's").isFalse();
+        assertThat(joint(pickUp, "column-adaptor").fixing().thread()).isEqualTo("3/8-24 UNF");
+        assertThat(pickUp.findings().stops()).isFalse();
     }
 
     @Test

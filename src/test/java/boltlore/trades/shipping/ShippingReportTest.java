@@ -135,7 +135,7 @@ class ShippingReportTest {
     @Test
     void speak_the_orders_language_on_the_packing_list() {
         assertThat(text(shipment("bl-1011", By.ROAD, "DE")))
-                .contains("Packliste", "Brutto 64,7 kg", "Batterie, Heck")
+                .contains("Packliste", "Brutto 66,2 kg", "Batterie, Heck")
                 .contains("Antriebseinheit mit Umrichter");
         assertThat(text(shipment("bl-1012", By.ROAD, "FR"))).contains("Liste de colisage");
     }
