@@ -52,6 +52,7 @@ final class CrossChecks {
             }
             catalogue.families().values().forEach(family -> SharedJointsCheck.check(catalogue, family, reading));
             PricingCheck.check(catalogue, reading);
+            CapacityFile.check(catalogue, reading);
             OfferReading.rates(catalogue, reading);
             if (!unknown.contains(Kind.PART)) {
                 UnusedParts.check(catalogue, reading);

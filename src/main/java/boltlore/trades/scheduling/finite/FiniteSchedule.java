@@ -1,0 +1,185 @@
+package boltlore.trades.scheduling.finite;
+
+import boltlore.trades.scheduling.finite.ShopOrder.Step;
+import java.util.ArrayList;
+import java.util.LinkedList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** Which station does what when. Filled by {@link FiniteLoading}, read by everyone else. */
+public final class FiniteSchedule {
+
+    /**
+     * Work that has its place.
+     *
+     * @param work its place among the work of its step
+     * @param ready time since which it could have been done
+     * @param before what the station did before, or null
+     */
+    public record Placed(
+            int order,
+            int step,
+            int work,
+            int centre,
+            int station,
+            long ready,
+            long start,
+            long end,
+            @Nullable Placed before) {}
+
+    /** Why a part of the time between an order's beginning and its end passes. */
+    public enum Why {
+        /** The days of the step itself. */
+        DAYS,
+        /** A station works on it. */
+        WORK,
+        /** All stations of the centre work on something else. */
+        WAIT
+    }
+
+    /**
+     * A link of the chain that sets the day on which an order is finished.
+     *
+     * @param centre where it is worked on or waits; −1 where its own days pass
+     * @param from day on whose evening the link begins
+     * @param to day on whose evening it ends
+     */
+    public record Link(int step, Why why, int centre, int from, int to) {
+        public int days() {
+            return to - from;
+        }
+    }
+
+    private final Shop shop;
+    private final List<ShopOrder> orders;
+    private final List<Windows> windows;
+    private final List<int[]> start;
+    private final List<int[]> finish;
+    private final List<List<List<Placed>>> placed = new ArrayList<>();
+    private final List<Placed> all = new ArrayList<>();
+
+    FiniteSchedule(Shop shop, List<ShopOrder> orders, List<Windows> windows) {
+        this.shop = shop;
+        this.orders = List.copyOf(orders);
+        this.windows = List.copyOf(windows);
+        this.start = orders.stream().map(order -> new int[order.steps().size()]).toList();
+        this.finish = orders.stream().map(order -> new int[order.steps().size()]).toList();
+        for (ShopOrder order : orders) {
+            List<List<Placed>> ofOrder = new ArrayList<>();
+            order.steps().forEach(step -> ofOrder.add(new ArrayList<>()));
+            placed.add(ofOrder);
+        }
+    }
+
+    void begun(int order, int place, Step step) {
+        start.get(order)[place] =
+                step.after().stream().mapToInt(before -> finish(order, before)).reduce(step.release(), Math::max);
+    }
+
+    void placed(Placed work) {
+        placed.get(work.order()).get(work.step()).add(work);
+        all.add(work);
+    }
+
+    void finished(int order, int place) {
+        int end = start(order, place)
+                + orders.get(order).steps().get(place).days();
+        for (Placed work : placed.get(order).get(place)) {
+            end = Math.max(end, Shop.endDay(work.end()));
+        }
+        finish.get(order)[place] = end;
+    }
+
+    public Shop shop() {
+        return shop;
+    }
+
+    public List<ShopOrder> orders() {
+        return orders;
+    }
+
+    public Windows windows(int order) {
+        return windows.get(order);
+    }
+
+    /** In the order in which it is begun. */
+    public List<Placed> all() {
+        return List.copyOf(all);
+    }
+
+    public List<Placed> placed(int order, int step) {
+        return placed.get(order).get(step);
+    }
+
+    /** Day on whose evening the step begins. */
+    public int start(int order, int step) {
+        return start.get(order)[step];
+    }
+
+    /** Day on whose evening the step is finished. */
+    public int finish(int order, int step) {
+        return finish.get(order)[step];
+    }
+
+    /** Day on which the order is finished. */
+    public int finish(int order) {
+        return IntStream.of(finish.get(order)).max().orElse(0);
+    }
+
+    /** Calendar days by which the order is finished after its due date; below 0 where it is early. */
+    public int lateness(int order) {
+        return finish(order) - orders.get(order).due();
+    }
+
+    /** The largest lateness of an order that has a date; none where no order has one. */
+    public OptionalInt maxLateness() {
+        return IntStream.range(0, orders.size())
+                .filter(order -> orders.get(order).dated())
+                .map(this::lateness)
+                .max();
+    }
+
+    /** Walked back from the end of the order to its beginning: what each day of it passes with. */
+    public List<Link> chain(int order) {
+        LinkedList<Link> chain = new LinkedList<>();
+        int step = IntStream.range(0, orders.get(order).steps().size())
+                .filter(place -> finish(order, place) == finish(order))
+                .reduce(-1, (one, other) -> other);
+        while (step >= 0) {
+            links(order, step, chain);
+            step = binding(order, step);
+        }
+        return List.copyOf(chain);
+    }
+
+    /** The step that is finished last of those before it; −1 where its release binds. */
+    private int binding(int order, int step) {
+        return orders.get(order).steps().get(step).after().stream()
+                .filter(before -> finish(order, before) == start(order, step))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private void links(int order, int step, LinkedList<Link> chain) {
+        int to = finish(order, step);
+        int from = start(order, step);
+        if (from + orders.get(order).steps().get(step).days() >= to) {
+            chain.addFirst(new Link(step, Why.DAYS, -1, from, to));
+            return;
+        }
+        List<Placed> works = placed(order, step);
+        for (int k = works.size() - 1; k >= 0; k--) {
+            Placed work = works.get(k);
+            int began = Math.max(from, Shop.startDay(work.start()) - (k == 0 ? 1 : 0));
+            chain.addFirst(new Link(step, Why.WORK, work.centre(), began, to));
+            to = began;
+            int ready = k == 0 ? from : Shop.endDay(work.ready());
+            if (work.start() > shop.open(work.centre()).opening(work.ready()) && ready < to) {
+                chain.addFirst(new Link(step, Why.WAIT, work.centre(), ready, to));
+                to = ready;
+            }
+        }
+    }
+}
