@@ -41,7 +41,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -53,9 +52,9 @@ import org.jspecify.annotations.Nullable;
  * coated alone, which takes no fewer minutes than its share of a common load; the wait for a round is among the days.
  *
  * @param steps beside those of the order, in the same places
- * @param unplaced operations that no work centre with hours takes, by their names
+ * @param unplaced work whose time is not known to pass, so that no date is promised
  */
-record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<Done> steps, Set<String> unplaced) {
+record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<Done> steps, Set<Unplaced> unplaced) {
 
     /**
      * What is done in a step.
@@ -68,6 +67,13 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
             return new Key(what, part == null ? "" : part.number().text(), finish, load);
         }
     }
+
+    /**
+     * An operation that no work centre with hours takes.
+     *
+     * @param centre that takes it, without hours; null where none does
+     */
+    record Unplaced(String operation, @Nullable WorkCentre centre) {}
 
     /** @param finish that is put on, or how many coats lie before a load */
     private record Key(Step.What what, String part, String finish, int load) {}
@@ -102,7 +108,7 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
         private final Map<Key, Integer> days = new HashMap<>();
         private final Map<Key, Set<Key>> after = new LinkedHashMap<>();
         private final Map<Key, List<Work>> work = new HashMap<>();
-        private final Set<String> unplaced = new TreeSet<>();
+        private final Set<Unplaced> unplaced = new LinkedHashSet<>();
 
         Maker(KitInWork kit, OrderPricing pricing, Shop shop, Capacity capacity) {
             this.kit = kit;
@@ -213,7 +219,7 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
                             .indexOf(of.name()))
                     .orElse(-1);
             if (centre < 0) {
-                unplaced.add(operation);
+                unplaced.add(new Unplaced(operation, by.orElse(null)));
             } else {
                 all.add(new Work(centre, whole));
                 operations.add(operation);

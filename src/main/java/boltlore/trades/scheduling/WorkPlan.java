@@ -93,7 +93,18 @@ record WorkPlan(
                 .minutesPerDay();
     }
 
+    /** Whether a day has that many hours. */
+    static boolean fits(Capacity.OpenHours open, BigDecimal addedPerWeek) {
+        return minutesPerDay(open, addedPerWeek) <= OpenTime.DAY;
+    }
+
     LocalDate finish(int order) {
         return schedule.shop().date(schedule.finish(order));
+    }
+
+    /** Working days of the workshop after the one day up to the other, that one with it. */
+    int workingDays(LocalDate from, LocalDate to) {
+        return Math.toIntExact(
+                from.plusDays(1).datesUntil(to.plusDays(1)).filter(capacity::worksOn).count());
     }
 }

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -111,6 +113,22 @@ public final class FiniteSchedule {
 
     public List<Placed> placed(int order, int step) {
         return placed.get(order).get(step);
+    }
+
+    /** Minutes that the stations of the centre work, by day. */
+    public SortedMap<Integer, Long> minutesByDay(int centre) {
+        OpenTime open = shop.open(centre);
+        SortedMap<Integer, Long> minutes = new TreeMap<>();
+        for (Placed work : all) {
+            for (int day = Shop.startDay(work.start()); work.centre() == centre && day <= Shop.endDay(work.end()); day++) {
+                long from = Math.max(work.start(), (long) day * OpenTime.DAY);
+                long worked = open.given(Math.min(work.end(), Shop.morningAfter(day))) - open.given(from);
+                if (worked > 0) {
+                    minutes.merge(day, worked, Long::sum);
+                }
+            }
+        }
+        return minutes;
     }
 
     /** Day on whose evening the step begins. */

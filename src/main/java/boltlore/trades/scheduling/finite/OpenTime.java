@@ -11,7 +11,8 @@ import java.util.function.Predicate;
  */
 public final class OpenTime {
 
-    static final int DAY = 1440;
+    /** Minutes. */
+    public static final int DAY = 1440;
 
     private final LocalDate first;
     private final int minutes;
