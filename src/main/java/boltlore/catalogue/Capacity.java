@@ -2,7 +2,6 @@ package boltlore.catalogue;
 
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
@@ -39,21 +38,12 @@ public record Capacity(List<WorkCentre> centres, List<DaysOff> daysOff) {
      * How long a work centre is open on a working day.
      *
      * @param stations at work side by side, at least 1
-     * @param hoursPerDay of one station
+     * @param together people who work together on the one job of a station, at least 1
+     * @param hoursPerDay by the clock, the same for all stations
      * @param efficiencyPercent standard hours that an open hour gives, in per cent: what breakdowns, looking for things and
      *     waiting take is left out
      */
-    public record OpenHours(int stations, BigDecimal hoursPerDay, BigDecimal efficiencyPercent) {
-
-        /** Whole standard minutes that one station gives on a working day, rounded down. */
-        public int minutesPerDay() {
-            return hoursPerDay
-                    .multiply(BigDecimal.valueOf(60))
-                    .multiply(efficiencyPercent)
-                    .divide(BigDecimal.valueOf(100), 0, RoundingMode.DOWN)
-                    .intValueExact();
-        }
-    }
+    public record OpenHours(int stations, int together, BigDecimal hoursPerDay, BigDecimal efficiencyPercent) {}
 
     /** Days on which the workshop is closed beside Saturdays and Sundays, both ends included. */
     public record DaysOff(LocalDate from, LocalDate to, Wording says) {

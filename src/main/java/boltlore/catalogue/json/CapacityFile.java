@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 final class CapacityFile {
 
     private static final int MOST_STATIONS = 500;
+    private static final int MOST_TOGETHER = 20;
     private static final Range HOURS = Range.above(0, 24);
 
     /** Above 100 where people are faster than the minutes that the parts are planned with. */
@@ -83,6 +84,7 @@ final class CapacityFile {
 
     private static @Nullable OpenHours open(ObjectReader reader) {
         Integer stations = reader.findWhole("stations", 1, MOST_STATIONS);
+        Integer together = reader.findWhole("peopleTogether", 1, MOST_TOGETHER);
         BigDecimal hours = reader.findDecimal("hoursPerDay", HOURS);
         BigDecimal efficiency = reader.findDecimal("efficiencyPercent", EFFICIENCY);
         for (KeyRule rule : List.of(STATIONS_HAVE_HOURS, HOURS_HAVE_STATIONS)) {
@@ -92,7 +94,11 @@ final class CapacityFile {
         }
         return stations == null || hours == null
                 ? null
-                : new OpenHours(stations, hours, efficiency == null ? BigDecimal.valueOf(100) : efficiency);
+                : new OpenHours(
+                        stations,
+                        together == null ? 1 : together,
+                        hours,
+                        efficiency == null ? BigDecimal.valueOf(100) : efficiency);
     }
 
     private DaysOff daysOff(ObjectReader reader) {

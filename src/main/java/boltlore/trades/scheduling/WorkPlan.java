@@ -17,6 +17,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 
@@ -79,18 +80,24 @@ record WorkPlan(
     private static Shop.Centre centre(
             WorkCentre centre, Capacity capacity, LocalDate first, Map<String, BigDecimal> added) {
         BigDecimal more = added.getOrDefault(centre.name(), BigDecimal.ZERO);
+        Capacity.OpenHours open = Objects.requireNonNull(centre.open());
+        long rate = open.efficiencyPercent()
+                .multiply(BigDecimal.valueOf(100L * open.together()))
+                .setScale(0, RoundingMode.DOWN)
+                .longValueExact();
         return new Shop.Centre(
-                centre.name(),
-                centre.open().stations(),
-                new OpenTime(first, minutesPerDay(centre.open(), more), capacity::worksOn));
+                centre.name(), open.stations(), new OpenTime(first, minutesPerDay(open, more), rate, capacity::worksOn));
     }
 
-    /** Of one station, with its share of hours a week that are added to the centre; more than a day has where they do not fit. */
+    /** Of one station by the clock, with its share of hours a week that are added to the centre. */
     static int minutesPerDay(Capacity.OpenHours open, BigDecimal addedPerWeek) {
         BigDecimal each = addedPerWeek.divide(
                 BigDecimal.valueOf((long) WEEK_DAYS * open.stations()), 6, RoundingMode.DOWN);
-        return new Capacity.OpenHours(open.stations(), open.hoursPerDay().add(each), open.efficiencyPercent())
-                .minutesPerDay();
+        return open.hoursPerDay()
+                .add(each)
+                .multiply(BigDecimal.valueOf(60))
+                .setScale(0, RoundingMode.HALF_UP)
+                .intValueExact();
     }
 
     /** Whether a day has that many hours. */

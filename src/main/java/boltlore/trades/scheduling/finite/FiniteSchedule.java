@@ -115,7 +115,7 @@ public final class FiniteSchedule {
         return placed.get(order).get(step);
     }
 
-    /** Minutes that the stations of the centre work, by day. */
+    /** Standard minutes that the stations of the centre give to work, by day, rounded down. */
     public SortedMap<Integer, Long> minutesByDay(int centre) {
         OpenTime open = shop.open(centre);
         SortedMap<Integer, Long> minutes = new TreeMap<>();
@@ -128,6 +128,7 @@ public final class FiniteSchedule {
                 }
             }
         }
+        minutes.replaceAll((day, parts) -> parts / OpenTime.PARTS);
         return minutes;
     }
 

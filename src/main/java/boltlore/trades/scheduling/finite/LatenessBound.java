@@ -17,8 +17,8 @@ import java.util.PriorityQueue;
  */
 public final class LatenessBound {
 
-    /** Work at one centre, in minutes that the centre as a whole has given. */
-    private record Demand(long release, long deadline, long minutes) {}
+    /** Work at one centre, counted in what the centre as a whole has given. */
+    private record Demand(long release, long deadline, long amount) {}
 
     private final Shop shop;
     private final List<ShopOrder> orders;
@@ -71,7 +71,7 @@ public final class LatenessBound {
                             .add(new Demand(
                                     open.given(windows.begin()[i][k]) * stations,
                                     open.given(windows.end()[i][k]) * stations,
-                                    step.work().get(k).minutes()));
+                                    step.work().get(k).minutes() * OpenTime.PARTS));
                 }
             }
         }
@@ -96,13 +96,13 @@ public final class LatenessBound {
             }
             Demand first = waiting.remove();
             long until = next < byRelease.size() ? byRelease.get(next).release() : Long.MAX_VALUE;
-            if (until - now >= first.minutes()) {
-                now += first.minutes();
+            if (until - now >= first.amount()) {
+                now += first.amount();
                 if (now > first.deadline()) {
                     return false;
                 }
             } else {
-                waiting.add(new Demand(first.release(), first.deadline(), first.minutes() - (until - now)));
+                waiting.add(new Demand(first.release(), first.deadline(), first.amount() - (until - now)));
                 now = until;
             }
         }

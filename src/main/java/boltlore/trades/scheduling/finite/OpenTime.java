@@ -5,17 +5,22 @@ import java.util.Arrays;
 import java.util.function.Predicate;
 
 /**
- * When one station of a work centre gives standard minutes: from the beginning of each working day, so many of them. Times
- * are minutes from midnight before the first day; work is counted in minutes that the station has given since then. Before
- * the first day every day counts as a working day, so that latest dates of orders long overdue can be told.
+ * When one station of a work centre is open, and how much standard work it gives: from the beginning of each working day so
+ * many minutes by the clock. Times are minutes from midnight before the first day; what is given is counted in small parts of
+ * a standard minute, so that nothing is rounded but the end of a job, up to the next minute. Before the first day every day
+ * counts as a working day, so that latest dates of orders long overdue can be told.
  */
 public final class OpenTime {
 
     /** Minutes. */
     public static final int DAY = 1440;
 
+    /** Parts of a standard minute. */
+    static final long PARTS = 10_000;
+
     private final LocalDate first;
     private final int minutes;
+    private final long rate;
     private final Predicate<LocalDate> works;
 
     /** Working days from the first day on; grows as later days are asked for. */
@@ -24,32 +29,38 @@ public final class OpenTime {
     private int known;
     private int lookedAt;
 
-    /** @param minutes of a working day, 1 to 1,440 */
-    public OpenTime(LocalDate first, int minutes, Predicate<LocalDate> works) {
-        if (minutes < 1 || minutes > DAY) {
-            throw new IllegalArgumentException("A day does not have " + minutes + " minutes");
+    /**
+     * A station.
+     *
+     * @param minutes by the clock, of a working day, 1 to 1,440
+     * @param rate ten-thousandths of a standard minute that a minute by the clock gives, at least 1
+     */
+    public OpenTime(LocalDate first, int minutes, long rate, Predicate<LocalDate> works) {
+        if (minutes < 1 || minutes > DAY || rate < 1) {
+            throw new IllegalArgumentException("A day of " + minutes + " minutes at " + rate);
         }
+        this.rate = rate;
         this.first = first;
         this.minutes = minutes;
         this.works = works;
     }
 
-    /** Standard minutes that a station gives on a working day. */
+    /** Whole standard minutes that the station gives on a working day. */
     public int minutesPerDay() {
-        return minutes;
+        return Math.toIntExact(minutes * rate / PARTS);
     }
 
     public boolean worksOn(int day) {
         return works.test(first.plusDays(day));
     }
 
-    /** Minutes that a station gives from the first day until that time; below 0 before. */
+    /** What the station gives from the first day until that time, in parts of standard minutes; below 0 before. */
     public long given(long time) {
         long day = Math.floorDiv(time, DAY);
         long minuteOfDay = Math.floorMod(time, DAY);
         long days = day < 0 ? day : workingDaysBefore(Math.toIntExact(day));
         boolean open = day < 0 || worksOn(Math.toIntExact(day));
-        return days * minutes + (open ? Math.min(minuteOfDay, minutes) : 0);
+        return (days * minutes + (open ? Math.min(minuteOfDay, minutes) : 0)) * rate;
     }
 
     /** The first time from that one on at which the station is open. */
@@ -57,26 +68,26 @@ public final class OpenTime {
         return startOf(given(time));
     }
 
-    /** When work that is begun at that time, or at the next opening, is done. */
+    /** When work of so many standard minutes that is begun at that time, or at the next opening, is done. */
     long after(long time, long work) {
-        return endOf(given(time) + work);
+        return endOf(given(time) + work * PARTS);
     }
 
     /** The latest time at which work must be begun that is to be done by that time. */
     long before(long time, long work) {
-        return startOf(given(time) - work);
+        return startOf(given(time) - work * PARTS);
     }
 
     /** The latest time at which so much has been given: the beginning of what comes next. */
     private long startOf(long given) {
-        long days = Math.floorDiv(given, minutes);
-        return dayOf(days) * DAY + Math.floorMod(given, minutes);
+        long clock = Math.floorDiv(given, rate);
+        return dayOf(Math.floorDiv(clock, minutes)) * DAY + Math.floorMod(clock, minutes);
     }
 
     /** The earliest time at which so much has been given. */
     private long endOf(long given) {
-        long days = Math.floorDiv(given - 1, minutes);
-        return dayOf(days) * DAY + Math.floorMod(given - 1, minutes) + 1;
+        long clock = -Math.floorDiv(-given, rate) - 1;
+        return dayOf(Math.floorDiv(clock, minutes)) * DAY + Math.floorMod(clock, minutes) + 1;
     }
 
     /** The day with so many working days before it. */
