@@ -64,7 +64,8 @@ record ScheduleReport(
 
     Report compose() {
         Workshop workshop = plan.orders().get(0).kit().workshop();
-        WorkPages pages = new WorkPages(plan, loads, TITLE + ", " + orders());
+        LoadPages load = new LoadPages(plan, loads, TITLE + ", " + orders());
+        WorkPages work = new WorkPages(plan, TITLE + ", " + orders());
         return Report.named("work-schedule", TITLE)
                 .about(orders())
                 .by(workshop.name())
@@ -72,11 +73,13 @@ record ScheduleReport(
                 .found(findings)
                 .glance(new Heading(orders(), Look.TITLE), head("schedule").build(), dates("orders", false).build())
                 .page(front(workshop))
-                .page(pages.load())
-                .page(pages.centres())
-                .page(pages.first())
-                .data(pages.weeks())
-                .data(pages.operations())
+                .page(load.load())
+                .page(load.inFigures())
+                .page(work.centres(load.centres()))
+                .page(work.first())
+                .data(load.weeks())
+                .data(work.orderWork())
+                .data(work.operations())
                 .build();
     }
 
@@ -122,7 +125,7 @@ record ScheduleReport(
                         days == bound(days)
                                 ? "yes: the bound is reached"
                                 : "not proven: at most " + (days - bound(days)) + " days better"));
-        return head.say("bottleneck", "Fullest work centre", WorkPages.bottleneck(plan, loads));
+        return head.say("bottleneck", "Fullest work centre", new LoadPages(plan, loads, "").fullest());
     }
 
     private int bound(int reached) {

@@ -38,6 +38,10 @@ public enum SchedulingFinding implements Kind {
     enum SetBy implements Kind {
         /** All stations work on something else: {centre}, {days}. */
         CENTRE_FULL,
+        /** The work of a part takes longer than its days: {part}, {name}, {days}, {taken}, {off}. */
+        PART_BEYOND_ITS_DAYS,
+        /** The work on the kit takes longer than its days: {days}, {taken}, {off}. */
+        KIT_BEYOND_ITS_DAYS,
         /** {part}, {name}, {days}. */
         PART_DELIVERED,
         /** {part}, {name}, {days}. */

@@ -109,6 +109,14 @@ record WorkPlan(
         return schedule.shop().date(schedule.finish(order));
     }
 
+    /** Days off from Monday to Friday after the one day up to the other, that one with it. */
+    int weekdaysOff(LocalDate from, LocalDate to) {
+        return Math.toIntExact(from.plusDays(1)
+                .datesUntil(to.plusDays(1))
+                .filter(day -> day.getDayOfWeek().getValue() <= WEEK_DAYS && !capacity.worksOn(day))
+                .count());
+    }
+
     /** Working days of the workshop after the one day up to the other, that one with it. */
     int workingDays(LocalDate from, LocalDate to) {
         return Math.toIntExact(
