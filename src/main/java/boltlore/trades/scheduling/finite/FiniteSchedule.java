@@ -185,20 +185,29 @@ public final class FiniteSchedule {
         int to = finish(order, step);
         int from = start(order, step);
         if (from + orders.get(order).steps().get(step).days() >= to) {
-            chain.addFirst(new Link(step, Why.DAYS, -1, from, to));
+            add(chain, new Link(step, Why.DAYS, -1, from, to));
             return;
         }
         List<Placed> works = placed(order, step);
         for (int k = works.size() - 1; k >= 0; k--) {
             Placed work = works.get(k);
-            int began = Math.max(from, Shop.startDay(work.start()) - (k == 0 ? 1 : 0));
-            chain.addFirst(new Link(step, Why.WORK, work.centre(), began, to));
-            to = began;
-            int ready = k == 0 ? from : Shop.endDay(work.ready());
-            if (work.start() > shop.open(work.centre()).opening(work.ready()) && ready < to) {
-                chain.addFirst(new Link(step, Why.WAIT, work.centre(), ready, to));
+            int ready = k == 0 ? from : Math.max(from, Shop.endDay(work.ready()));
+            int began = Math.max(from, Shop.startDay(work.start()) - 1);
+            boolean waited = work.start() > shop.open(work.centre()).opening(work.ready());
+            // Days on which nobody works pass with the work that they lie before.
+            int since = waited ? began : Math.min(ready, began);
+            add(chain, new Link(step, Why.WORK, work.centre(), since, to));
+            to = since;
+            if (ready < to) {
+                add(chain, new Link(step, Why.WAIT, work.centre(), ready, to));
                 to = ready;
             }
+        }
+    }
+
+    private static void add(LinkedList<Link> chain, Link link) {
+        if (link.days() > 0) {
+            chain.addFirst(link);
         }
     }
 }
