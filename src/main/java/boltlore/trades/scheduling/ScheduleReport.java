@@ -3,7 +3,6 @@ package boltlore.trades.scheduling;
 import boltlore.catalogue.Capacity.DaysOff;
 import boltlore.catalogue.Workshop;
 import boltlore.findings.Findings;
-import boltlore.report.CautionNotes;
 import boltlore.report.FindingsTable;
 import boltlore.report.Heading;
 import boltlore.report.Kind;
@@ -72,11 +71,11 @@ record ScheduleReport(
                 .dated(plan.on())
                 .found(findings)
                 .glance(new Heading(orders(), Look.TITLE), head("schedule").build(), dates("orders", false).build())
-                .page(front(workshop))
+                .page(front())
                 .page(load.load())
                 .page(load.inFigures())
                 .page(work.centres(load.centres()))
-                .page(work.first())
+                .page(work.first(workshop))
                 .data(load.weeks())
                 .data(work.orderWork())
                 .data(work.operations())
@@ -91,10 +90,9 @@ record ScheduleReport(
                 + ", planned on " + plan.on();
     }
 
-    private PageBuilder front(Workshop workshop) {
+    private PageBuilder front() {
         PageBuilder page = Page.named("Orders").landscape().footer(TITLE + ", " + orders());
         page.title(TITLE).add(head("schedule-head"));
-        CautionNotes.always(page, "work-schedule", workshop, "en");
         page.heading("When each order is finished").add(dates("dates", true));
         if (!added.isEmpty()) {
             page.heading("What the added hours change").add(changes());
@@ -122,10 +120,18 @@ record ScheduleReport(
                 .say(
                         "proven",
                         "Best that is possible",
-                        days == bound(days)
-                                ? "yes: the bound is reached"
-                                : "not proven: at most " + (days - bound(days)) + " days better"));
+                        best(days)));
         return head.say("bottleneck", "Fullest work centre", new LoadPages(plan, loads, "").fullest());
+    }
+
+    private String best(int days) {
+        if (plan.orders().stream().anyMatch(work -> !work.unplaced().isEmpty())) {
+            return "not said: some work is not in the plan";
+        }
+        int better = days - bound(days);
+        return better == 0
+                ? "yes: the bound is reached"
+                : "not proven: at most " + better + (better == 1 ? " day" : " days") + " better";
     }
 
     private int bound(int reached) {

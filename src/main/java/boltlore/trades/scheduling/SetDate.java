@@ -38,7 +38,8 @@ final class SetDate {
                         "days",
                         wait.getValue()))
                 .or(() -> beyond(plan, order, chain))
-                .orElseGet(() -> step(plan, order, longest(plan, order, chain)));
+                .or(() -> longest(plan, order, chain).map(link -> step(plan, order, link)))
+                .orElseGet(() -> Finding.of(SetBy.KIT_FINISHED, "", "days", 0));
     }
 
     private static Optional<Finding> beyond(WorkPlan plan, int order, List<Link> chain) {
@@ -80,13 +81,11 @@ final class SetDate {
                 plan.weekdaysOff(from, to));
     }
 
-    private static Link longest(WorkPlan plan, int order, List<Link> chain) {
+    private static Optional<Link> longest(WorkPlan plan, int order, List<Link> chain) {
         return chain.stream()
                 .filter(link -> done(plan, order, link).what() == Step.What.BUY)
                 .findFirst()
-                .orElseGet(() -> chain.stream()
-                        .max(Comparator.comparingInt(Link::days))
-                        .orElseThrow());
+                .or(() -> chain.stream().max(Comparator.comparingInt(Link::days)));
     }
 
     private static OrderWork.Done done(WorkPlan plan, int order, Link link) {

@@ -1,6 +1,8 @@
 package boltlore.trades.scheduling;
 
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Workshop;
+import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -131,7 +133,7 @@ final class WorkPages {
     }
 
     /** Work of one step that follows at the same centre is one row. */
-    PageBuilder first() {
+    PageBuilder first(Workshop workshop) {
         int last = plan.schedule().shop().day(plan.on()) + FIRST_DAYS;
         Map<List<Integer>, List<Placed>> jobs = new LinkedHashMap<>();
         plan.schedule().all().stream()
@@ -152,12 +154,10 @@ final class WorkPages {
                 spec.add(table, "", job);
             }
         }
-        return Page.named("First days")
-                .landscape()
-                .footer(footer)
-                .title("What each work centre begins with")
-                .note("Work that begins within " + FIRST_DAYS + " days of the plan, in its order. Cautions and drawings stand on"
-                        + " the job cards and on the sheets of the trades.")
+        PageBuilder page = Page.named("First days").landscape().footer(footer).title("What each work centre begins with");
+        CautionNotes.always(page, "work-schedule", workshop, "en");
+        return page.note("Work that begins within " + FIRST_DAYS + " days of the plan, in its order. Drawings and cautions stand"
+                        + " on the job cards and on the sheets of the trades.")
                 .add(table);
     }
 
