@@ -58,9 +58,7 @@ final class CapacityGiven {
 
     /** Coated where there is an own oven; the rest where the price book says what it takes. */
     private static boolean isDone(KitWorked work, Catalogue catalogue) {
-        return work == KitWorked.COATS
-                ? !catalogue.workshop().coating().ovens().isEmpty()
-                : catalogue.prices() != null;
+        return work == KitWorked.COATS ? !catalogue.workshop().coating().ovens().isEmpty() : catalogue.prices() != null;
     }
 
     /** The coating plan counts days by the minutes in coating.json, the work schedule by the hours in capacity.json. */

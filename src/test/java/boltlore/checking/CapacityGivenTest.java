@@ -88,8 +88,7 @@ class CapacityGivenTest {
     void oven() {
         assertThat(remarks(changed("oven", centre -> open(centre, "8.00")))).isEmpty();
         assertThat(remarks(changed("oven", centre -> open(centre, "7.5"))))
-                .containsExactly(
-                        "work centre oven: another day than 'dayMinutes' in coating.json, 480 minutes");
+                .containsExactly("work centre oven: another day than 'dayMinutes' in coating.json, 480 minutes");
     }
 
     @Test

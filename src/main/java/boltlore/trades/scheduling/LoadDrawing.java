@@ -38,9 +38,10 @@ final class LoadDrawing {
     private LoadDrawing(List<WeekLoad> weeks) {
         this.weeks = weeks.subList(0, Math.min(weeks.size(), MOST_WEEKS));
         this.widthMm = Math.min(WIDEST_MM, (WIDTH_MM - LEFT_MM - 1) / this.weeks.size());
-        this.mmOnPaper = (FOOT_MM - TOP_MM) / this.weeks.stream()
-                .mapToDouble(week -> Math.max(week.needed(), week.available()))
-                .reduce(1, Math::max);
+        this.mmOnPaper = (FOOT_MM - TOP_MM)
+                / this.weeks.stream()
+                        .mapToDouble(week -> Math.max(week.needed(), week.available()))
+                        .reduce(1, Math::max);
     }
 
     /** @param weeks of one work centre, at least one */

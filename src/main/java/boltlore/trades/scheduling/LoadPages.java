@@ -75,9 +75,10 @@ final class LoadPages {
 
     PageBuilder load() {
         PageBuilder page = Page.named("Load").landscape().footer(footer).title("Load of the work centres by week");
-        page.note("Outlined: hours that are needed in the week for orders to be in time, whatever the centre can do. Dashed:"
-                + " hours that the centre has. Hatched, with the hours above: too few. Of an order without a date the work"
-                + " stands where it can be done first, and what should have been done before this plan in its first days.");
+        page.note(
+                "Outlined: hours that are needed in the week for orders to be in time, whatever the centre can do. Dashed:"
+                        + " hours that the centre has. Hatched, with the hours above: too few. Of an order without a date the work"
+                        + " stands where it can be done first, and what should have been done before this plan in its first days.");
         for (Centre centre : centres(plan, loads)) {
             page.picture(LoadDrawing.draw(centre.says(), centre.weeks()));
         }
@@ -97,8 +98,8 @@ final class LoadPages {
 
     private TableBuilder weekByWeek() {
         Map<LocalDate, List<WeekLoad>> byWeek = new TreeMap<>();
-        loads.forEach(load -> byWeek.computeIfAbsent(load.monday(), none -> new ArrayList<>())
-                .add(load));
+        loads.forEach(load ->
+                byWeek.computeIfAbsent(load.monday(), none -> new ArrayList<>()).add(load));
         TableSpec<List<WeekLoad>> table = TableSpec.<List<WeekLoad>>named("load")
                 .text("week", "Week", week -> week.get(0).week())
                 .date("from", "From", week -> week.get(0).monday());
@@ -136,14 +137,20 @@ final class LoadPages {
     /** The load for programs. */
     TableBuilder weeks() {
         return TableSpec.<WeekLoad>named("weeks")
-                .text("centre", "Work centre", load -> plan.centres().get(load.centre()).says().english())
+                .text(
+                        "centre",
+                        "Work centre",
+                        load -> plan.centres().get(load.centre()).says().english())
                 .code("centre-code", load -> plan.centres().get(load.centre()).name())
                 .text("week", "Week", WeekLoad::week)
                 .date("from", "From", WeekLoad::monday)
                 .whole("needed", "Needed", "min", WeekLoad::needed)
                 .whole("available", "There", "min", WeekLoad::available)
                 .whole("set", "In the schedule", "min", WeekLoad::set)
-                .text("orders", "Orders", load -> String.join(", ", load.byOrder().keySet()))
+                .text(
+                        "orders",
+                        "Orders",
+                        load -> String.join(", ", load.byOrder().keySet()))
                 .of(loads);
     }
 }

@@ -8,7 +8,7 @@ import boltlore.trades.coating.CureQueue;
 import boltlore.trades.coating.OvenLoad;
 import boltlore.trades.coating.Timetable;
 import boltlore.trades.costing.path.Step;
-import boltlore.trades.scheduling.StepNetwork.Key;
+import boltlore.trades.scheduling.StepNetwork.StepKey;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,8 +27,8 @@ import java.util.stream.Stream;
 final class LoadSteps {
 
     private final StepNetwork network;
-    private final Map<Key, List<Key>> bringing = new LinkedHashMap<>();
-    private final Map<Key, Integer> coats = new HashMap<>();
+    private final Map<StepKey, List<StepKey>> bringing = new LinkedHashMap<>();
+    private final Map<StepKey, Integer> coats = new HashMap<>();
 
     private LoadSteps(StepNetwork network) {
         this.network = network;
@@ -48,9 +48,9 @@ final class LoadSteps {
     }
 
     private void waitForThem() {
-        for (Key key : network.keys()) {
+        for (StepKey key : network.keys()) {
             if (key.load() == 0) {
-                Set<Key> before = network.after(key);
+                Set<StepKey> before = network.after(key);
                 List.copyOf(before).stream()
                         .flatMap(needed -> bringing.getOrDefault(needed, List.of()).stream())
                         .forEach(before::add);
@@ -60,7 +60,7 @@ final class LoadSteps {
 
     /** Pieces into which coated ones go come later, so they take the load a second time: that is the safe side. */
     private void add(OvenLoad load, int minutes) {
-        Map<Integer, Set<Key>> byCoatsBefore = new TreeMap<>();
+        Map<Integer, Set<StepKey>> byCoatsBefore = new TreeMap<>();
         load.rows().stream()
                 .flatMap(row -> coated(row.part(), row.finish().name()).stream())
                 .forEach(piece -> byCoatsBefore
@@ -70,11 +70,11 @@ final class LoadSteps {
             byCoatsBefore.put(0, Set.of());
         }
         byCoatsBefore.forEach((before, pieces) -> {
-            Key key = new Key(Step.What.COAT, "", String.valueOf(before), load.number());
-            Set<Key> waitsFor = new LinkedHashSet<>();
-            for (Key piece : pieces) {
+            StepKey key = new StepKey(Step.What.COAT, "", String.valueOf(before), load.number());
+            Set<StepKey> waitsFor = new LinkedHashSet<>();
+            for (StepKey piece : pieces) {
                 waitsFor.addAll(piece.what() == Step.What.COAT ? network.after(piece) : Set.of(piece));
-                List<Key> loads = bringing.computeIfAbsent(piece, none -> new ArrayList<>());
+                List<StepKey> loads = bringing.computeIfAbsent(piece, none -> new ArrayList<>());
                 waitsFor.addAll(loads);
                 loads.add(key);
             }
@@ -83,25 +83,25 @@ final class LoadSteps {
     }
 
     /** The step after which the part lies ready coated, but for its load; none of a described one-off. */
-    private Optional<Key> coated(Part part, String finish) {
+    private Optional<StepKey> coated(Part part, String finish) {
         String number = part.number().text();
         return Stream.of(
-                        new Key(Step.What.COAT, number, finish, 0),
-                        new Key(Step.What.MAKE, number, "", 0),
-                        new Key(Step.What.ASSEMBLE, number, "", 0),
-                        new Key(Step.What.BUY, number, "", 0))
+                        new StepKey(Step.What.COAT, number, finish, 0),
+                        new StepKey(Step.What.MAKE, number, "", 0),
+                        new StepKey(Step.What.ASSEMBLE, number, "", 0),
+                        new StepKey(Step.What.BUY, number, "", 0))
                 .filter(network::has)
                 .findFirst();
     }
 
     /** How many coated parts go into one another before it. */
-    private int coatsBefore(Key piece) {
+    private int coatsBefore(StepKey piece) {
         Integer known = coats.get(piece);
         if (known != null) {
             return known;
         }
         int most = 0;
-        for (Key before : network.after(piece)) {
+        for (StepKey before : network.after(piece)) {
             most = Math.max(most, coatsBefore(before) + (before.what() == Step.What.COAT ? 1 : 0));
         }
         coats.put(piece, most);

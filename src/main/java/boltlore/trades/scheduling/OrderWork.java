@@ -48,13 +48,11 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
         network.add(pricing.path());
         LoadSteps.add(network, kit);
         int begun = shop.day(begins(kit.order(), on));
-        int ordered = kit.order().placed() == null ? begun : shop.day(kit.order().placed());
+        int ordered =
+                kit.order().placed() == null ? begun : shop.day(kit.order().placed());
         LocalDate due = kit.order().due();
         ShopOrder dated = new ShopOrder(
-                kit.order().name(),
-                due == null ? begun : shop.day(due),
-                due != null,
-                network.steps(ordered, begun));
+                kit.order().name(), due == null ? begun : shop.day(due), due != null, network.steps(ordered, begun));
         ShopOrder ranked = due == null ? dated.due(Windows.of(dated, shop).earliest(), false) : dated;
         return new OrderWork(kit, pricing, ranked, network.done(), network.unplaced());
     }

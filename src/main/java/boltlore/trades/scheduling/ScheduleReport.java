@@ -37,12 +37,13 @@ record ScheduleReport(
 
     private static final String TITLE = "Work schedule";
 
-    private static final String ASSUMED = "Bought parts are taken as ordered on the day of their order, and come after their"
-            + " lead time. Nothing of the work in the house is taken as done before the plan begins. Each step of an order"
-            + " begins on the morning after all before it are done and takes at least the days of the price's lead time; where"
-            + " its work centre has no time, it waits. Operations are counted with the set-up and run of the job cards, each"
-            + " rounded up to a minute; what is done outside takes days and no hours of ours. Each order's oven loads are"
-            + " counted by themselves: coated together, as coat plans them, orders need no more.";
+    private static final String ASSUMED =
+            "Bought parts are taken as ordered on the day of their order, and come after their"
+                    + " lead time. Nothing of the work in the house is taken as done before the plan begins. Each step of an order"
+                    + " begins on the morning after all before it are done and takes at least the days of the price's lead time; where"
+                    + " its work centre has no time, it waits. Operations are counted with the set-up and run of the job cards, each"
+                    + " rounded up to a minute; what is done outside takes days and no hours of ours. Each order's oven loads are"
+                    + " counted by themselves: coated together, as coat plans them, orders need no more.";
 
     private record RuleResult(DispatchRule rule, FiniteSchedule schedule) {
 
@@ -70,7 +71,10 @@ record ScheduleReport(
                 .by(workshop.name())
                 .dated(plan.on())
                 .found(findings)
-                .glance(new Heading(orders(), Look.TITLE), head("schedule").build(), dates("orders", false).build())
+                .glance(
+                        new Heading(orders(), Look.TITLE),
+                        head("schedule").build(),
+                        dates("orders", false).build())
                 .page(front())
                 .page(load.load())
                 .page(load.inFigures())
@@ -85,7 +89,8 @@ record ScheduleReport(
     /** 'Orders BL-1001, BL-1002, planned on 2026-06-01'. */
     private String orders() {
         int count = plan.orders().size();
-        String named = plan.orders().stream().limit(3).map(work -> work.order().name()).collect(Collectors.joining(", "));
+        String named =
+                plan.orders().stream().limit(3).map(work -> work.order().name()).collect(Collectors.joining(", "));
         return (count == 1 ? "Order " : count > 3 ? count + " orders, " : "Orders ") + named + (count > 3 ? " …" : "")
                 + ", planned on " + plan.on();
     }
@@ -99,8 +104,9 @@ record ScheduleReport(
         }
         page.heading("What other rules would give")
                 .add(rules())
-                .note("A free station takes of the work that waits what its rule puts first. Lateness is in calendar days,"
-                        + " below 0 where even the latest order is early.");
+                .note(
+                        "A free station takes of the work that waits what its rule puts first. Lateness is in calendar days,"
+                                + " below 0 where even the latest order is early.");
         FindingsTable.add(page, findings, "en");
         return page.note(ASSUMED + daysOffKnown());
     }
@@ -109,18 +115,14 @@ record ScheduleReport(
         ParticularsBuilder head = Particulars.named(name)
                 .say("on", "Planned on", plan.on())
                 .say("rule", "Rule", plan.rule().says());
-        added.forEach((centre, hours) -> head.say(
-                "added-" + centre,
-                "Added at " + called(centre),
-                Kind.quantity(),
-                hours));
-        plan.schedule().maxLateness().ifPresent(days -> head.say(
-                        "lateness", "Largest lateness (days)", Kind.whole(), BigDecimal.valueOf(days))
-                .say("bound", "No schedule has less than (days)", Kind.whole(), BigDecimal.valueOf(bound(days)))
-                .say(
-                        "proven",
-                        "Best that is possible",
-                        best(days)));
+        added.forEach(
+                (centre, hours) -> head.say("added-" + centre, "Added at " + called(centre), Kind.quantity(), hours));
+        plan.schedule()
+                .maxLateness()
+                .ifPresent(days -> head.say(
+                                "lateness", "Largest lateness (days)", Kind.whole(), BigDecimal.valueOf(days))
+                        .say("bound", "No schedule has less than (days)", Kind.whole(), BigDecimal.valueOf(bound(days)))
+                        .say("proven", "Best that is possible", best(days)));
         return head.say("bottleneck", "Fullest work centre", new LoadPages(plan, loads, "").fullest());
     }
 
@@ -149,10 +151,20 @@ record ScheduleReport(
     /** @param whole with what only paper has room for */
     private TableBuilder dates(String name, boolean whole) {
         TableSpec<Integer> dates = TableSpec.<Integer>named(name)
-                .text("order", "Order", order -> plan.orders().get(order).order().name());
+                .text(
+                        "order",
+                        "Order",
+                        order -> plan.orders().get(order).order().name());
         if (whole) {
-            dates.text("customer", "Customer", 26, order -> plan.orders().get(order).order().customer())
-                    .date("placed", "Ordered", order -> plan.orders().get(order).order().placed());
+            dates.text(
+                            "customer",
+                            "Customer",
+                            26,
+                            order -> plan.orders().get(order).order().customer())
+                    .date(
+                            "placed",
+                            "Ordered",
+                            order -> plan.orders().get(order).order().placed());
         }
         dates.date("due", "Due", order -> plan.orders().get(order).order().due())
                 .date("finish", "Finished", this::promised)
@@ -198,9 +210,13 @@ record ScheduleReport(
                 .text("rule", "Rule", result -> result.rule().says())
                 .code("code", result -> result.rule().written())
                 .text("taken", "Taken", result -> result.rule() == plan.rule() ? "this plan" : "")
-                .whole("largest", "Largest lateness", "days", result -> result.schedule().maxLateness().isPresent()
-                        ? result.schedule().maxLateness().getAsInt()
-                        : null)
+                .whole(
+                        "largest",
+                        "Largest lateness",
+                        "days",
+                        result -> result.schedule().maxLateness().isPresent()
+                                ? result.schedule().maxLateness().getAsInt()
+                                : null)
                 .whole("late", "Late orders", "", RuleResult::late)
                 .whole("sum", "All days late", "days", RuleResult::lateDays)
                 .of(results);
@@ -208,12 +224,19 @@ record ScheduleReport(
 
     private TableBuilder changes() {
         return TableSpec.<Integer>named("changes")
-                .text("order", "Order", order -> plan.orders().get(order).order().name())
+                .text(
+                        "order",
+                        "Order",
+                        order -> plan.orders().get(order).order().name())
                 .date("due", "Due", order -> plan.orders().get(order).order().due())
                 .date("before", "Finished without them", before::finish)
                 .date("after", "Finished with them", plan::finish)
-                .whole("days", "Earlier", "days", order -> before.schedule().finish(order)
-                        - plan.schedule().finish(order))
+                .whole(
+                        "days",
+                        "Earlier",
+                        "days",
+                        order -> before.schedule().finish(order)
+                                - plan.schedule().finish(order))
                 .of(IntStream.range(0, plan.orders().size()).boxed().toList());
     }
 

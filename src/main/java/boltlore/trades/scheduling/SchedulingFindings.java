@@ -59,7 +59,8 @@ final class SchedulingFindings {
 
     private static void dated(WorkPlan plan, int order, List<Finding> found) {
         String name = plan.orders().get(order).order().name();
-        LocalDate due = plan.schedule().shop().date(plan.orders().get(order).shopOrder().due());
+        LocalDate due =
+                plan.schedule().shop().date(plan.orders().get(order).shopOrder().due());
         LocalDate finish = plan.finish(order);
         if (due.isBefore(plan.on())) {
             found.add(Finding.of(
@@ -117,39 +118,51 @@ final class SchedulingFindings {
         return BigDecimal.valueOf(minutes).divide(BigDecimal.valueOf(60), 1, RoundingMode.UP);
     }
 
+    /** Work at one centre without hours, or of one operation without a centre. */
+    private record NotInPlan(OrderWork.Unplaced work, TreeSet<String> operations, TreeSet<String> orders) {
+
+        String subject() {
+            return work.centre() == null ? work.operation() : work.centre().name();
+        }
+
+        Finding finding() {
+            return work.centre() == null
+                    ? Finding.of(
+                            SchedulingFinding.OPERATION_WITHOUT_CENTRE,
+                            subject(),
+                            "operation",
+                            work.operation(),
+                            "orders",
+                            orders)
+                    : Finding.of(
+                            SchedulingFinding.CENTRE_WITHOUT_HOURS,
+                            subject(),
+                            "centre",
+                            work.centre().says(),
+                            "operations",
+                            operations,
+                            "orders",
+                            orders);
+        }
+
+        NotInPlan and(NotInPlan other) {
+            operations.addAll(other.operations);
+            orders.addAll(other.orders);
+            return this;
+        }
+    }
+
     private static Findings notJudged(WorkPlan plan) {
-        Map<String, TreeSet<String>> orders = new LinkedHashMap<>();
-        Map<String, TreeSet<String>> operations = new LinkedHashMap<>();
-        Map<String, OrderWork.Unplaced> by = new LinkedHashMap<>();
+        Map<String, NotInPlan> found = new LinkedHashMap<>();
         for (OrderWork work : plan.orders()) {
             for (OrderWork.Unplaced unplaced : work.unplaced()) {
-                String subject = unplaced.centre() == null
-                        ? unplaced.operation()
-                        : unplaced.centre().name();
-                by.putIfAbsent(subject, unplaced);
-                orders.computeIfAbsent(subject, none -> new TreeSet<>())
-                        .add(work.order().name());
-                operations.computeIfAbsent(subject, none -> new TreeSet<>()).add(unplaced.operation());
+                NotInPlan not = new NotInPlan(
+                        unplaced,
+                        new TreeSet<>(List.of(unplaced.operation())),
+                        new TreeSet<>(List.of(work.order().name())));
+                found.merge(not.subject(), not, NotInPlan::and);
             }
         }
-        return by.entrySet().stream()
-                .map(each -> each.getValue().centre() == null
-                        ? Finding.of(
-                                SchedulingFinding.OPERATION_WITHOUT_CENTRE,
-                                each.getKey(),
-                                "operation",
-                                each.getKey(),
-                                "orders",
-                                orders.get(each.getKey()))
-                        : Finding.of(
-                                SchedulingFinding.CENTRE_WITHOUT_HOURS,
-                                each.getKey(),
-                                "centre",
-                                each.getValue().centre().says(),
-                                "operations",
-                                operations.get(each.getKey()),
-                                "orders",
-                                orders.get(each.getKey())))
-                .collect(Findings.collected());
+        return found.values().stream().map(NotInPlan::finding).collect(Findings.collected());
     }
 }

@@ -33,8 +33,8 @@ public final class SchedulingTrade extends Trade {
 
     private static final Pattern MORE_HOURS = Pattern.compile("([a-z0-9-]+)=([0-9]{1,4}(\\.[0-9]{1,2})?)");
 
-    private static final TradeOption<LocalDate> ON =
-            TradeOption.date("--on", "The day of the plan (2026-06-01); work begins the next morning. Without it today.");
+    private static final TradeOption<LocalDate> ON = TradeOption.date(
+            "--on", "The day of the plan (2026-06-01); work begins the next morning. Without it today.");
     private static final TradeOption<DispatchRule> RULE = TradeOption.of(
             "--rule",
             "RULE",
@@ -113,8 +113,7 @@ public final class SchedulingTrade extends Trade {
             return Outcome.sound(List.of(new TradeResult(folder, SchedulingFindings.noCapacity(), List.of())));
         }
         if (options.has(WITH_KIT)) {
-            WorkPlan alone =
-                    WorkPlan.of(kits, capacity, kits.get(0).day(), DispatchRule.EARLIEST_DUE, Map.of());
+            WorkPlan alone = WorkPlan.of(kits, capacity, kits.get(0).day(), DispatchRule.EARLIEST_DUE, Map.of());
             return Outcome.sound(List.of(new TradeResult(folder, SchedulingFindings.alone(alone), List.of())));
         }
         LocalDate on = options.get(ON).orElse(kits.get(0).today());

@@ -52,9 +52,7 @@ final class SetDate {
     }
 
     private static int over(WorkPlan plan, int order, int step) {
-        return plan.schedule().finish(order, step)
-                - plan.schedule().start(order, step)
-                - days(plan, order, step);
+        return plan.schedule().finish(order, step) - plan.schedule().start(order, step) - days(plan, order, step);
     }
 
     private static int days(WorkPlan plan, int order, int step) {
@@ -95,15 +93,13 @@ final class SetDate {
     private static Finding step(WorkPlan plan, int order, Link link) {
         OrderWork.Done done = done(plan, order, link);
         Part part = done.part();
-        SetBy kind =
-                switch (done.what()) {
-                    case BUY -> SetBy.PART_DELIVERED;
-                    case MAKE, ASSEMBLE -> SetBy.PART_MADE;
-                    case COAT -> SetBy.PART_COATED;
-                    case FINISH_KIT -> SetBy.KIT_FINISHED;
-                };
+        SetBy kind = switch (done.what()) {
+            case BUY -> SetBy.PART_DELIVERED;
+            case MAKE, ASSEMBLE -> SetBy.PART_MADE;
+            case COAT -> SetBy.PART_COATED;
+            case FINISH_KIT -> SetBy.KIT_FINISHED;
+        };
         String number = part == null ? "" : part.number().text();
-        return Finding.of(
-                kind, number, "part", number, "name", part == null ? "" : part.name(), "days", link.days());
+        return Finding.of(kind, number, "part", number, "name", part == null ? "" : part.name(), "days", link.days());
     }
 }

@@ -45,10 +45,10 @@ final class StepNetwork {
      * @param finish that is put on; of an oven load how many coats its pieces have before
      * @param load number of the oven load, else 0
      */
-    record Key(Step.What what, String part, String finish, int load) {
-        static Key of(Step step) {
+    record StepKey(Step.What what, String part, String finish, int load) {
+        static StepKey of(Step step) {
             Part part = step.part();
-            return new Key(step.what(), part == null ? "" : part.number().text(), step.finish(), 0);
+            return new StepKey(step.what(), part == null ? "" : part.number().text(), step.finish(), 0);
         }
     }
 
@@ -63,10 +63,10 @@ final class StepNetwork {
     private final OrderPricing pricing;
     private final Shop shop;
     private final Capacity capacity;
-    private final Map<Key, Done> done = new LinkedHashMap<>();
-    private final Map<Key, Integer> days = new HashMap<>();
-    private final Map<Key, Set<Key>> after = new LinkedHashMap<>();
-    private final Map<Key, List<Work>> work = new HashMap<>();
+    private final Map<StepKey, Done> done = new LinkedHashMap<>();
+    private final Map<StepKey, Integer> days = new HashMap<>();
+    private final Map<StepKey, Set<StepKey>> after = new LinkedHashMap<>();
+    private final Map<StepKey, List<Work>> work = new HashMap<>();
     private final Set<Unplaced> unplaced = new LinkedHashSet<>();
 
     StepNetwork(KitInWork kit, OrderPricing pricing, Shop shop, Capacity capacity) {
@@ -81,36 +81,36 @@ final class StepNetwork {
                 .collect(Collectors.groupingBy(job -> job.part().number().text()));
         for (Slot<Step> slot : path.slots().values()) {
             Step step = slot.activity().what();
-            Key key = Key.of(step);
+            StepKey key = StepKey.of(step);
             if (after.putIfAbsent(key, new LinkedHashSet<>()) == null) {
                 Placed placed = step.part() == null ? ofKit() : ofPart(step, step.part(), jobs);
                 put(key, new Done(step.what(), step.part(), step.finish(), 0, placed.operations()), placed.work());
                 days.put(key, slot.activity().days());
             }
-            slot.activity().after().forEach(before -> after(key).add(Key.of(before)));
+            slot.activity().after().forEach(before -> after(key).add(StepKey.of(before)));
         }
     }
 
-    private void put(Key key, Done what, List<Work> itsWork) {
+    private void put(StepKey key, Done what, List<Work> itsWork) {
         done.put(key, what);
         work.put(key, List.copyOf(itsWork));
     }
 
     /** What the step waits for, to be added to; nothing yet where it is new. */
-    Set<Key> after(Key key) {
+    Set<StepKey> after(StepKey key) {
         return after.computeIfAbsent(key, none -> new LinkedHashSet<>());
     }
 
-    boolean has(Key key) {
+    boolean has(StepKey key) {
         return after.containsKey(key);
     }
 
-    List<Key> keys() {
+    List<StepKey> keys() {
         return List.copyOf(after.keySet());
     }
 
     /** A load of the own oven, which takes no days of its own. */
-    void addLoad(Key key, Set<Key> before, int minutes) {
+    void addLoad(StepKey key, Set<StepKey> before, int minutes) {
         Placed placed = new Placed();
         place("oven load", capacity.of(KitWorked.COATS), BigDecimal.valueOf(minutes), placed);
         after(key).addAll(before);
@@ -123,9 +123,8 @@ final class StepNetwork {
             List<Job> own = jobs.getOrDefault(part.number().text(), List.of());
             for (Operation operation : part.making().operations()) {
                 if (!isOutside(operation.operation())) {
-                    BigDecimal minutes = own.stream()
-                            .map(job -> job.minutes(operation))
-                            .reduce(BigDecimal.ZERO, BigDecimal::add);
+                    BigDecimal minutes =
+                            own.stream().map(job -> job.minutes(operation)).reduce(BigDecimal.ZERO, BigDecimal::add);
                     place(operation.operation(), capacity.of(operation.operation()), minutes, placed);
                 }
             }
@@ -155,19 +154,14 @@ final class StepNetwork {
         inTurn.put(Element.KIT_PACKING, KitWorked.PACKS);
         Placed placed = new Placed();
         inTurn.forEach((element, worked) -> place(
-                element.says(),
-                capacity.of(worked),
-                minutes.getOrDefault(element.says(), BigDecimal.ZERO),
-                placed));
+                element.says(), capacity.of(worked), minutes.getOrDefault(element.says(), BigDecimal.ZERO), placed));
         return placed;
     }
 
     private void place(String operation, Optional<WorkCentre> by, BigDecimal minutes, Placed placed) {
         long whole = minutes.setScale(0, RoundingMode.CEILING).longValueExact();
-        int centre = by.map(of -> shop.centres().stream()
-                        .map(Shop.Centre::name)
-                        .toList()
-                        .indexOf(of.name()))
+        int centre = by.map(of ->
+                        shop.centres().stream().map(Shop.Centre::name).toList().indexOf(of.name()))
                 .orElse(-1);
         if (whole > 0 && centre < 0) {
             unplaced.add(new Unplaced(operation, by.orElse(null)));
@@ -178,8 +172,8 @@ final class StepNetwork {
     }
 
     /** Each after those that it waits for. */
-    private List<Key> inTurn() {
-        List<Activity<Key>> activities = after.entrySet().stream()
+    private List<StepKey> inTurn() {
+        List<Activity<StepKey>> activities = after.entrySet().stream()
                 .map(step -> new Activity<>(
                         step.getKey(), days.getOrDefault(step.getKey(), 0), List.copyOf(step.getValue())))
                 .toList();
@@ -193,8 +187,8 @@ final class StepNetwork {
      * @param begun day on whose evening work in the house may begin
      */
     List<ShopOrder.Step> steps(int ordered, int begun) {
-        Map<Key, Integer> places = new HashMap<>();
-        List<Key> inTurn = inTurn();
+        Map<StepKey, Integer> places = new HashMap<>();
+        List<StepKey> inTurn = inTurn();
         inTurn.forEach(key -> places.put(key, places.size()));
         return inTurn.stream()
                 .map(key -> new ShopOrder.Step(
@@ -210,7 +204,9 @@ final class StepNetwork {
 
     /** In the same places as the steps. */
     List<Done> done() {
-        return inTurn().stream().flatMap(key -> Stream.ofNullable(done.get(key))).toList();
+        return inTurn().stream()
+                .flatMap(key -> Stream.ofNullable(done.get(key)))
+                .toList();
     }
 
     Set<Unplaced> unplaced() {

@@ -27,8 +27,7 @@ import java.util.TreeMap;
  * @param set standard minutes that the schedule has put there
  * @param byOrder minutes of each order
  */
-record WeekLoad(
-        int centre, LocalDate monday, long needed, long available, long set, SortedMap<String, Long> byOrder) {
+record WeekLoad(int centre, LocalDate monday, long needed, long available, long set, SortedMap<String, Long> byOrder) {
 
     long over() {
         return Math.max(0, needed - available);
@@ -36,8 +35,8 @@ record WeekLoad(
 
     /** As ISO 8601 writes it: '2026-W23'. */
     String week() {
-        return monday.get(IsoFields.WEEK_BASED_YEAR)
-                + String.format("-W%02d", monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
+        int week = monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
+        return monday.get(IsoFields.WEEK_BASED_YEAR) + (week < 10 ? "-W0" : "-W") + week;
     }
 
     /** By centre, then by week, without gaps from the first week of the plan to the last with any work. */
@@ -75,17 +74,21 @@ record WeekLoad(
         int to = shop.day(monday) + 7;
         long available = 0;
         for (int day = from; day < to; day++) {
-            available += of.open().worksOn(day) ? (long) of.stations() * of.open().minutesPerDay() : 0;
+            available +=
+                    of.open().worksOn(day) ? (long) of.stations() * of.open().minutesPerDay() : 0;
         }
         SortedMap<String, Long> byOrder = new TreeMap<>();
-        needed.subMap(from, to).values().forEach(day -> day.forEach((order, minutes) ->
-                byOrder.merge(order, minutes, Long::sum)));
+        needed.subMap(from, to)
+                .values()
+                .forEach(day -> day.forEach((order, minutes) -> byOrder.merge(order, minutes, Long::sum)));
         return new WeekLoad(
                 centre,
                 monday,
                 byOrder.values().stream().mapToLong(Long::longValue).sum(),
                 available,
-                set.subMap(from, to).values().stream().mapToLong(Long::longValue).sum(),
+                set.subMap(from, to).values().stream()
+                        .mapToLong(Long::longValue)
+                        .sum(),
                 byOrder);
     }
 
@@ -102,8 +105,8 @@ record WeekLoad(
             ShopOrder order = plan.orders().get(o).shopOrder();
             Windows windows = plan.schedule().windows(o);
             for (int i = 0; i < order.steps().size(); i++) {
-                int from = order.dated() ? windows.latestStart()[i] : windows.start()[i];
-                int to = order.dated() ? windows.latestFinish()[i] : windows.finish()[i];
+                int from = order.dated() ? windows.latestStart(i) : windows.start(i);
+                int to = order.dated() ? windows.latestFinish(i) : windows.finish(i);
                 for (Work work : order.steps().get(i).work()) {
                     List<Integer> days = open(shop, work.centre(), Math.max(from, shop.day(plan.on())), to);
                     spread(work.minutes(), days, order.name(), byDay.get(work.centre()));
@@ -137,8 +140,7 @@ record WeekLoad(
     /** Of each centre over all weeks. */
     static Map<Integer, List<WeekLoad>> byCentre(List<WeekLoad> loads) {
         Map<Integer, List<WeekLoad>> byCentre = new TreeMap<>();
-        loads.forEach(load -> byCentre
-                .computeIfAbsent(load.centre(), none -> new ArrayList<>())
+        loads.forEach(load -> byCentre.computeIfAbsent(load.centre(), none -> new ArrayList<>())
                 .add(load));
         return byCentre;
     }

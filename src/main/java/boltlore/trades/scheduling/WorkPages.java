@@ -10,6 +10,7 @@ import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.scheduling.finite.FiniteSchedule.Placed;
 import boltlore.trades.scheduling.finite.Shop;
+import boltlore.trades.scheduling.finite.Windows;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,26 +41,35 @@ final class WorkPages {
 
     /** Below what all centres come to. */
     PageBuilder centres(TableBuilder all) {
-        PageBuilder page = Page.named("Work centres").landscape().footer(footer).title("Work centres").add(all);
+        PageBuilder page = Page.named("Work centres")
+                .landscape()
+                .footer(footer)
+                .title("Work centres")
+                .add(all);
         return page.heading("When each ends its last work of each order, with the days in hand")
                 .add(lastWork())
-                .note("Days in hand are the fewest calendar days by which some work of the order there may end later without the"
-                        + " order being late; with a minus it ends too late. An order without a date has none.");
+                .note(
+                        "Days in hand are the fewest calendar days by which some work of the order there may end later without the"
+                                + " order being late; with a minus it ends too late. An order without a date has none.");
     }
 
     private TableBuilder lastWork() {
         Map<Integer, Map<Integer, AtCentre>> byOrder = new TreeMap<>();
-        atCentres().forEach(at -> byOrder.computeIfAbsent(at.order(), none -> new TreeMap<>())
-                .put(at.centre(), at));
+        atCentres()
+                .forEach(at -> byOrder.computeIfAbsent(at.order(), none -> new TreeMap<>())
+                        .put(at.centre(), at));
         TableSpec<Map.Entry<Integer, Map<Integer, AtCentre>>> table =
                 TableSpec.<Map.Entry<Integer, Map<Integer, AtCentre>>>named("last-work")
                         .text("order", "Order", entry -> name(entry.getKey()));
         for (int centre = 0; centre < plan.centres().size(); centre++) {
             int place = centre;
-            table.text(plan.centres().get(centre).name(), called(centre), 15, entry -> Optional.ofNullable(
-                            entry.getValue().get(place))
-                    .map(this::lastEnd)
-                    .orElse(""));
+            table.text(
+                    plan.centres().get(centre).name(),
+                    called(centre),
+                    15,
+                    entry -> Optional.ofNullable(entry.getValue().get(place))
+                            .map(this::lastEnd)
+                            .orElse(""));
         }
         return table.of(byOrder.entrySet());
     }
@@ -67,7 +77,7 @@ final class WorkPages {
     private String lastEnd(AtCentre at) {
         Integer slack = slack(at);
         return at.work().stream().map(this::ends).max(Comparator.naturalOrder()).orElseThrow()
-                + (slack == null ? "" : String.format(" %+d", slack));
+                + (slack == null ? "" : (slack < 0 ? " " : " +") + slack);
     }
 
     /** What each centre does for each order, for programs. */
@@ -77,12 +87,20 @@ final class WorkPages {
                 .text("centre", "Work centre", at -> called(at.centre()))
                 .code("centre-code", at -> plan.centres().get(at.centre()).name())
                 .whole("minutes", "Work", "min", this::minutes)
-                .date("begins", "Begins", at -> at.work().stream()
-                        .map(this::begins)
-                        .min(Comparator.naturalOrder())
-                        .orElse(null))
-                .date("ends", "Ends", at ->
-                        at.work().stream().map(this::ends).max(Comparator.naturalOrder()).orElse(null))
+                .date(
+                        "begins",
+                        "Begins",
+                        at -> at.work().stream()
+                                .map(this::begins)
+                                .min(Comparator.naturalOrder())
+                                .orElse(null))
+                .date(
+                        "ends",
+                        "Ends",
+                        at -> at.work().stream()
+                                .map(this::ends)
+                                .max(Comparator.naturalOrder())
+                                .orElse(null))
                 .whole("waits", "Waits at most", "days", this::waits)
                 .whole("slack", "Least in hand", "days", this::slack)
                 .of(atCentres());
@@ -90,12 +108,14 @@ final class WorkPages {
 
     private List<AtCentre> atCentres() {
         Map<Integer, Map<Integer, List<Placed>>> found = new TreeMap<>();
-        plan.schedule().all().forEach(placed -> found.computeIfAbsent(placed.order(), none -> new TreeMap<>())
-                .computeIfAbsent(placed.centre(), none -> new ArrayList<>())
-                .add(placed));
+        plan.schedule()
+                .all()
+                .forEach(placed -> found.computeIfAbsent(placed.order(), none -> new TreeMap<>())
+                        .computeIfAbsent(placed.centre(), none -> new ArrayList<>())
+                        .add(placed));
         List<AtCentre> all = new ArrayList<>();
-        found.forEach((order, byCentre) ->
-                byCentre.forEach((centre, work) -> all.add(new AtCentre(order, centre, work))));
+        found.forEach(
+                (order, byCentre) -> byCentre.forEach((centre, work) -> all.add(new AtCentre(order, centre, work))));
         return all;
     }
 
@@ -121,12 +141,18 @@ final class WorkPages {
                 .orElse(0);
     }
 
+    /** Neither the work nor its step, which takes its days too, may be later than for the order to be in time. */
+    private int slack(Placed placed) {
+        Windows windows = plan.schedule().windows(placed.order());
+        int ofStep = windows.latestStart(placed.step()) - plan.schedule().start(placed.order(), placed.step());
+        int ofWork = Shop.endDay(windows.end(placed.step(), placed.work())) - Shop.endDay(placed.end());
+        return Math.min(ofStep, ofWork);
+    }
+
     private @Nullable Integer slack(AtCentre at) {
         return plan.orders().get(at.order()).shopOrder().dated()
                 ? at.work().stream()
-                        .map(placed -> Shop.endDay(
-                                        plan.schedule().windows(placed.order()).end()[placed.step()][placed.work()])
-                                - Shop.endDay(placed.end()))
+                        .map(this::slack)
                         .min(Comparator.naturalOrder())
                         .orElse(null)
                 : null;
@@ -154,9 +180,11 @@ final class WorkPages {
                 spec.add(table, "", job);
             }
         }
-        PageBuilder page = Page.named("First days").landscape().footer(footer).title("What each work centre begins with");
+        PageBuilder page =
+                Page.named("First days").landscape().footer(footer).title("What each work centre begins with");
         CautionNotes.always(page, "work-schedule", workshop, "en");
-        return page.note("Work that begins within " + FIRST_DAYS + " days of the plan, in its order. Drawings and cautions stand"
+        return page.note("Work that begins within " + FIRST_DAYS
+                        + " days of the plan, in its order. Drawings and cautions stand"
                         + " on the job cards and on the sheets of the trades.")
                 .add(table);
     }
@@ -168,10 +196,16 @@ final class WorkPages {
                 .text("order", "Order", job -> name(job.get(0).order()))
                 .text("part", "Part", 16, job -> number(job.get(0)))
                 .text("name", "Name", 40, job -> says(job.get(0)))
-                .text("operations", "Operations", 30, job -> job.stream()
-                        .map(this::operation)
-                        .collect(Collectors.joining(", ")))
-                .whole("minutes", "Work", "min", job -> job.stream().mapToLong(this::minutes).sum())
+                .text(
+                        "operations",
+                        "Operations",
+                        30,
+                        job -> job.stream().map(this::operation).collect(Collectors.joining(", ")))
+                .whole(
+                        "minutes",
+                        "Work",
+                        "min",
+                        job -> job.stream().mapToLong(this::minutes).sum())
                 .date("ends", "Ends", job -> ends(job.get(job.size() - 1)))
                 .box(Column.tick("done", "Done"));
     }
@@ -180,7 +214,9 @@ final class WorkPages {
     TableBuilder operations() {
         return TableSpec.<Placed>named("operations")
                 .text("centre", "Work centre", placed -> called(placed.centre()))
-                .code("centre-code", placed -> plan.centres().get(placed.centre()).name())
+                .code(
+                        "centre-code",
+                        placed -> plan.centres().get(placed.centre()).name())
                 .whole("station", "Station", "", placed -> placed.station() + 1)
                 .date("begins", "Begins", this::begins)
                 .text("order", "Order", placed -> name(placed.order()))
@@ -234,8 +270,8 @@ final class WorkPages {
         return plan.orders().get(placed.order()).shopOrder().dated()
                 ? plan.schedule()
                         .shop()
-                        .date(Shop.startDay(plan.schedule().windows(placed.order()).latestBegin()[placed.step()][
-                                placed.work()]))
+                        .date(Shop.startDay(
+                                plan.schedule().windows(placed.order()).latestBegin(placed.step(), placed.work())))
                 : null;
     }
 }

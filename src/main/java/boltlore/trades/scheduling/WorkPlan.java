@@ -12,7 +12,6 @@ import boltlore.trades.scheduling.finite.Shop;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -47,8 +46,9 @@ record WorkPlan(
     /** @param added hours a week by the names of centres that have more than the capacity says */
     static WorkPlan of(
             List<KitInWork> kits, Capacity capacity, LocalDate on, DispatchRule rule, Map<String, BigDecimal> added) {
-        List<WorkCentre> centres =
-                capacity.centres().stream().filter(centre -> centre.open() != null).toList();
+        List<WorkCentre> centres = capacity.centres().stream()
+                .filter(centre -> centre.open() != null)
+                .toList();
         LocalDate first = first(kits, on);
         Shop shop = new Shop(
                 first,
@@ -70,7 +70,9 @@ record WorkPlan(
     private static LocalDate first(Collection<KitInWork> kits, LocalDate on) {
         return Stream.concat(
                         Stream.of(on),
-                        kits.stream().flatMap(kit -> Stream.of(kit.order().placed(), kit.order().due())))
+                        kits.stream()
+                                .flatMap(kit -> Stream.of(
+                                        kit.order().placed(), kit.order().due())))
                 .filter(day -> day != null)
                 .min(Comparator.naturalOrder())
                 .orElse(on)
@@ -86,13 +88,15 @@ record WorkPlan(
                 .setScale(0, RoundingMode.DOWN)
                 .longValueExact();
         return new Shop.Centre(
-                centre.name(), open.stations(), new OpenTime(first, minutesPerDay(open, more), rate, capacity::worksOn));
+                centre.name(),
+                open.stations(),
+                new OpenTime(first, minutesPerDay(open, more), rate, capacity::worksOn));
     }
 
     /** Of one station by the clock, with its share of hours a week that are added to the centre. */
     static int minutesPerDay(Capacity.OpenHours open, BigDecimal addedPerWeek) {
-        BigDecimal each = addedPerWeek.divide(
-                BigDecimal.valueOf((long) WEEK_DAYS * open.stations()), 6, RoundingMode.DOWN);
+        BigDecimal each =
+                addedPerWeek.divide(BigDecimal.valueOf((long) WEEK_DAYS * open.stations()), 6, RoundingMode.DOWN);
         return open.hoursPerDay()
                 .add(each)
                 .multiply(BigDecimal.valueOf(60))
@@ -119,7 +123,9 @@ record WorkPlan(
 
     /** Working days of the workshop after the one day up to the other, that one with it. */
     int workingDays(LocalDate from, LocalDate to) {
-        return Math.toIntExact(
-                from.plusDays(1).datesUntil(to.plusDays(1)).filter(capacity::worksOn).count());
+        return Math.toIntExact(from.plusDays(1)
+                .datesUntil(to.plusDays(1))
+                .filter(capacity::worksOn)
+                .count());
     }
 }

@@ -73,9 +73,10 @@ class OnePromiseTest {
 
         assertThat(found.kind()).isEqualTo(SchedulingFinding.LEAD_TIME_TOO_SHORT);
         assertThat(found.says())
-                .isEqualTo("Order BL-1014: by the lead time of its price it is ready on 2026-12-27, but even with nothing else"
-                        + " in the workshop it is finished on 2027-01-04, one working day later. Assembling, testing and"
-                        + " packing the kit takes 14 days and not 6; 7 days off lie in that time.");
+                .isEqualTo(
+                        "Order BL-1014: by the lead time of its price it is ready on 2026-12-27, but even with nothing else"
+                                + " in the workshop it is finished on 2027-01-04, one working day later. Assembling, testing and"
+                                + " packing the kit takes 14 days and not 6; 7 days off lie in that time.");
         assertThat(withKit(kit).findings().all()).hasSize(1);
     }
 

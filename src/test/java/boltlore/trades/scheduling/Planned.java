@@ -30,8 +30,8 @@ final class Planned {
 
     /** Those that make a kit. */
     static final List<String> ORDERS = List.of(
-            "bl-1001", "bl-1002", "bl-1003", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-1011", "bl-1012", "bl-1013",
-            "bl-1014", "bl-2001", "bl-2002", "bl-2003");
+            "bl-1001", "bl-1002", "bl-1003", "bl-1004", "bl-1005", "bl-1008", "bl-1010", "bl-1011", "bl-1012",
+            "bl-1013", "bl-1014", "bl-2001", "bl-2002", "bl-2003");
 
     static final SchedulingTrade TRADE = new SchedulingTrade();
 
@@ -93,8 +93,7 @@ final class Planned {
     static KitInWork dated(String order, @Nullable LocalDate placed, @Nullable LocalDate due, Capacity capacity) {
         Bill bill = BILLS.computeIfAbsent(order, Demo::bill);
         return kit(
-                new Bill(
-                        new OrderBuilder(bill.order()).placed(placed).due(due).build(), bill.resolved(), bill.items()),
+                new Bill(new OrderBuilder(bill.order()).placed(placed).due(due).build(), bill.resolved(), bill.items()),
                 capacity);
     }
 

@@ -107,8 +107,7 @@ class SchedulingTest {
             LocalDate placed = LocalDate.of(2026, 5, 11);
             LocalDate finished = LocalDate.of(2026, 7, 5);
 
-            TradeResult late = planned(
-                    List.of(dated("bl-1001", placed, finished.minusDays(1), Planned.demo())), MAY);
+            TradeResult late = planned(List.of(dated("bl-1001", placed, finished.minusDays(1), Planned.demo())), MAY);
             TradeResult inTime = planned(List.of(dated("bl-1001", placed, finished, Planned.demo())), MAY);
 
             assertThat(kinds(late)).contains(SchedulingFinding.ORDER_LATE);
@@ -147,9 +146,12 @@ class SchedulingTest {
             TradeResult result = planned(kits(THREE, Planned.with("saw", centre -> null)), MAY);
 
             assertThat(first(result, SchedulingFinding.OPERATION_WITHOUT_CENTRE).says())
-                    .isEqualTo("No work centre takes \"saw\": its time is not in the plan, and no date is promised for BL-1001,"
-                            + " BL-1002, BL-1003.");
-            assertThat(text(result)).contains("Not promised: some of its work").contains("not said: some work is not in");
+                    .isEqualTo(
+                            "No work centre takes \"saw\": its time is not in the plan, and no date is promised for BL-1001,"
+                                    + " BL-1002, BL-1003.");
+            assertThat(text(result))
+                    .contains("Not promised: some of its work")
+                    .contains("not said: some work is not in");
         }
 
         @Test
@@ -246,7 +248,8 @@ class SchedulingTest {
         }
 
         @Test
-        @DisplayName("all minutes of the job cards, each operation rounded up and none lost; what is outside takes none")
+        @DisplayName(
+                "all minutes of the job cards, each operation rounded up and none lost; what is outside takes none")
         void minutes_of_job_cards() {
             WorkPlan plan = plan(Planned.demo());
             Set<String> outside = Set.of("plasma cut");
@@ -310,7 +313,8 @@ class SchedulingTest {
         @Test
         @DisplayName("hours that are added finish no order later here, and the sheet compares both")
         void add_hours() {
-            TradeResult result = planned(kits(THREE, Planned.demo()), MAY + " --add-hours bend=20 --add-hours laser=10");
+            TradeResult result =
+                    planned(kits(THREE, Planned.demo()), MAY + " --add-hours bend=20 --add-hours laser=10");
             String text = text(result);
 
             assertThat(text).contains("What the added hours change");
@@ -335,10 +339,12 @@ class SchedulingTest {
         void impossible_hours(String words, String found, String advice) {
             Given given = ((Outcome.Sound<Given>) typed(words)).value();
 
-            assertThat(Planned.TRADE.faults(given, Demo.catalogue())).singleElement().satisfies(fault -> {
-                assertThat(fault.found()).contains(found);
-                assertThat(fault.advice()).isEqualTo(advice);
-            });
+            assertThat(Planned.TRADE.faults(given, Demo.catalogue()))
+                    .singleElement()
+                    .satisfies(fault -> {
+                        assertThat(fault.found()).contains(found);
+                        assertThat(fault.advice()).isEqualTo(advice);
+                    });
         }
 
         @Test

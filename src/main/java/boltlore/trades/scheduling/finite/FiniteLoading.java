@@ -25,7 +25,12 @@ public final class FiniteLoading {
      * @param ready work that joins those that wait, or null
      * @param done work whose end frees its station, or null
      */
-    private record Event(long time, int number, int centre, @Nullable Waiting ready, @Nullable Placed done) {}
+    private record Event(
+            long time,
+            int number,
+            int centre,
+            @Nullable Waiting ready,
+            @Nullable Placed done) {}
 
     private final Shop shop;
     private final List<ShopOrder> orders;
@@ -64,8 +69,7 @@ public final class FiniteLoading {
         return schedule(shop, orders, windows, rule.order());
     }
 
-    static FiniteSchedule schedule(
-            Shop shop, List<ShopOrder> orders, List<Windows> windows, Comparator<Waiting> rule) {
+    static FiniteSchedule schedule(Shop shop, List<ShopOrder> orders, List<Windows> windows, Comparator<Waiting> rule) {
         FiniteLoading loading = new FiniteLoading(shop, orders, windows, rule);
         loading.prepare();
         loading.run();
@@ -109,7 +113,7 @@ public final class FiniteLoading {
     private void ready(int order, int place, int which, long time) {
         ShopOrder of = orders.get(order);
         Work work = of.steps().get(place).work().get(which);
-        long latest = windows.get(order).latestBegin()[place][which];
+        long latest = windows.get(order).latestBegin(place, which);
         Waiting waiting = new Waiting(order, place, which, of.due(), time, latest, work.minutes());
         happens(time, work.centre(), waiting, null);
     }
@@ -150,7 +154,8 @@ public final class FiniteLoading {
             Placed done = event.done();
             free.get(event.centre()).add(done.station());
             int following = done.work() + 1;
-            if (following < orders.get(done.order()).steps().get(done.step()).work().size()) {
+            if (following
+                    < orders.get(done.order()).steps().get(done.step()).work().size()) {
                 ready(done.order(), done.step(), following, done.end());
             } else {
                 finished(done.order(), done.step());

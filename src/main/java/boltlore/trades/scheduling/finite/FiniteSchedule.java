@@ -2,7 +2,6 @@ package boltlore.trades.scheduling.finite;
 
 import boltlore.trades.scheduling.finite.ShopOrder.Step;
 import java.util.ArrayList;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.SortedMap;
@@ -67,7 +66,8 @@ public final class FiniteSchedule {
         this.orders = List.copyOf(orders);
         this.windows = List.copyOf(windows);
         this.start = orders.stream().map(order -> new int[order.steps().size()]).toList();
-        this.finish = orders.stream().map(order -> new int[order.steps().size()]).toList();
+        this.finish =
+                orders.stream().map(order -> new int[order.steps().size()]).toList();
         for (ShopOrder order : orders) {
             List<List<Placed>> ofOrder = new ArrayList<>();
             order.steps().forEach(step -> ofOrder.add(new ArrayList<>()));
@@ -86,8 +86,7 @@ public final class FiniteSchedule {
     }
 
     void finished(int order, int place) {
-        int end = start(order, place)
-                + orders.get(order).steps().get(place).days();
+        int end = start(order, place) + orders.get(order).steps().get(place).days();
         for (Placed work : placed.get(order).get(place)) {
             end = Math.max(end, Shop.endDay(work.end()));
         }
@@ -120,7 +119,9 @@ public final class FiniteSchedule {
         OpenTime open = shop.open(centre);
         SortedMap<Integer, Long> minutes = new TreeMap<>();
         for (Placed work : all) {
-            for (int day = Shop.startDay(work.start()); work.centre() == centre && day <= Shop.endDay(work.end()); day++) {
+            for (int day = Shop.startDay(work.start());
+                    work.centre() == centre && day <= Shop.endDay(work.end());
+                    day++) {
                 long from = Math.max(work.start(), (long) day * OpenTime.DAY);
                 long worked = open.given(Math.min(work.end(), Shop.morningAfter(day))) - open.given(from);
                 if (worked > 0) {
@@ -162,7 +163,7 @@ public final class FiniteSchedule {
 
     /** Walked back from the end of the order to its beginning: what each day of it passes with. */
     public List<Link> chain(int order) {
-        LinkedList<Link> chain = new LinkedList<>();
+        List<Link> chain = new ArrayList<>();
         int step = IntStream.range(0, orders.get(order).steps().size())
                 .filter(place -> finish(order, place) == finish(order))
                 .reduce(-1, (one, other) -> other);
@@ -181,7 +182,7 @@ public final class FiniteSchedule {
                 .orElse(-1);
     }
 
-    private void links(int order, int step, LinkedList<Link> chain) {
+    private void links(int order, int step, List<Link> chain) {
         int to = finish(order, step);
         int from = start(order, step);
         if (from + orders.get(order).steps().get(step).days() >= to) {
@@ -205,9 +206,9 @@ public final class FiniteSchedule {
         }
     }
 
-    private static void add(LinkedList<Link> chain, Link link) {
+    private static void add(List<Link> chain, Link link) {
         if (link.days() > 0) {
-            chain.addFirst(link);
+            chain.add(0, link);
         }
     }
 }

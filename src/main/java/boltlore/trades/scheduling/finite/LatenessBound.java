@@ -69,8 +69,8 @@ public final class LatenessBound {
                     OpenTime open = shop.open(centre);
                     byCentre.get(centre)
                             .add(new Demand(
-                                    open.given(windows.begin()[i][k]) * stations,
-                                    open.given(windows.end()[i][k]) * stations,
+                                    open.given(windows.begin(i, k)) * stations,
+                                    open.given(windows.end(i, k)) * stations,
                                     step.work().get(k).minutes() * OpenTime.PARTS));
                 }
             }

@@ -9,34 +9,29 @@ import java.util.List;
  * When the steps of one order may run where every station is free: forwards from the release, backwards from the due date
  * (critical path method, J. E. Kelley and M. R. Walker, 1959; from memory), here over calendars. Days are evenings: a step
  * works from the morning after it begins.
- *
- * @param start by step: evening on which it may begin at the earliest
- * @param finish by step: evening on which it can be finished at the earliest
- * @param latestStart by step: evening on which it must begin for the order to be in time
- * @param latestFinish by step
- * @param begin by step and work: time at which the work may begin at the earliest
- * @param latestBegin by step and work
- * @param end by step and work: time at which the work must end
  */
-public record Windows(
-        int[] start,
-        int[] finish,
-        int[] latestStart,
-        int[] latestFinish,
-        long[][] begin,
-        long[][] latestBegin,
-        long[][] end) {
+public final class Windows {
+
+    private final int[] start;
+    private final int[] finish;
+    private final int[] latestStart;
+    private final int[] latestFinish;
+    private final long[][] begin;
+    private final long[][] latestBegin;
+    private final long[][] end;
+
+    private Windows(int count) {
+        start = new int[count];
+        finish = new int[count];
+        latestStart = new int[count];
+        latestFinish = new int[count];
+        begin = new long[count][];
+        latestBegin = new long[count][];
+        end = new long[count][];
+    }
 
     public static Windows of(ShopOrder order, Shop shop) {
-        int count = order.steps().size();
-        Windows windows = new Windows(
-                new int[count],
-                new int[count],
-                new int[count],
-                new int[count],
-                new long[count][],
-                new long[count][],
-                new long[count][]);
+        Windows windows = new Windows(order.steps().size());
         windows.forwards(order.steps(), shop);
         windows.backwards(order.steps(), order.due(), shop);
         return windows;
@@ -47,12 +42,45 @@ public record Windows(
         return Arrays.stream(finish).max().orElse(0);
     }
 
+    /** Evening on which the step may begin at the earliest. */
+    public int start(int step) {
+        return start[step];
+    }
+
+    /** Evening on which the step can be finished at the earliest. */
+    public int finish(int step) {
+        return finish[step];
+    }
+
+    /** Evening on which the step must begin for the order to be in time. */
+    public int latestStart(int step) {
+        return latestStart[step];
+    }
+
+    /** Evening on which the step must be finished for the order to be in time. */
+    public int latestFinish(int step) {
+        return latestFinish[step];
+    }
+
+    /** Time at which that work of the step may begin at the earliest. */
+    long begin(int step, int work) {
+        return begin[step][work];
+    }
+
+    /** Time at which that work of the step must begin for the order to be in time. */
+    public long latestBegin(int step, int work) {
+        return latestBegin[step][work];
+    }
+
+    /** Time at which that work of the step must end for the order to be in time. */
+    public long end(int step, int work) {
+        return end[step][work];
+    }
+
     private void forwards(List<Step> steps, Shop shop) {
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
-            start[i] = step.after().stream()
-                    .mapToInt(before -> finish[before])
-                    .reduce(step.release(), Math::max);
+            start[i] = step.after().stream().mapToInt(before -> finish[before]).reduce(step.release(), Math::max);
             begin[i] = new long[step.work().size()];
             long time = Shop.morningAfter(start[i]);
             finish[i] = start[i] + step.days();

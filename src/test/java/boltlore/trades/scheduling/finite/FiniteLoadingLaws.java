@@ -74,7 +74,8 @@ class FiniteLoadingLaws {
             schedule.minutesByDay(c).forEach((day, minutes) -> {
                 assertThat(works(schedule.shop().date(day))).isTrue();
                 assertThat(minutes)
-                        .isLessThanOrEqualTo((long) centre.stations() * (centre.open().minutesPerDay() + 1));
+                        .isLessThanOrEqualTo(
+                                (long) centre.stations() * (centre.open().minutesPerDay() + 1));
             });
         }
     }
@@ -88,7 +89,8 @@ class FiniteLoadingLaws {
             assertThat(placed.station())
                     .isBetween(0, schedule.shop().centres().get(placed.centre()).stations() - 1);
             if (placed.before() != null) {
-                assertThat(placed.start()).isGreaterThanOrEqualTo(placed.before().end());
+                assertThat(placed.start())
+                        .isGreaterThanOrEqualTo(placed.before().end());
             }
         }
     }
@@ -106,7 +108,8 @@ class FiniteLoadingLaws {
                     assertThat(start).isGreaterThanOrEqualTo(schedule.finish(o, before));
                 }
                 assertThat(start).isGreaterThanOrEqualTo(steps.get(i).release());
-                assertThat(schedule.finish(o, i)).isGreaterThanOrEqualTo(start + steps.get(i).days());
+                assertThat(schedule.finish(o, i))
+                        .isGreaterThanOrEqualTo(start + steps.get(i).days());
                 long time = Shop.morningAfter(start);
                 for (Placed placed : schedule.placed(o, i)) {
                     assertThat(placed.start()).isGreaterThanOrEqualTo(time);
@@ -131,7 +134,8 @@ class FiniteLoadingLaws {
                                 steps.get(i).work().stream().map(Work::centre).toList());
                 for (int k = 0; k < placed.size(); k++) {
                     OpenTime open = schedule.shop().open(placed.get(k).centre());
-                    long given = open.given(placed.get(k).end()) - open.given(placed.get(k).start());
+                    long given = open.given(placed.get(k).end())
+                            - open.given(placed.get(k).start());
                     assertThat(given)
                             .isGreaterThanOrEqualTo(steps.get(i).work().get(k).minutes() * OpenTime.PARTS);
                 }
@@ -187,14 +191,14 @@ class FiniteLoadingLaws {
         }
     }
 
-    // J. R. Jackson, 1955: where all jobs are there, the rule of the earliest due date is best for the largest lateness.
+    // J. R. Jackson, 1955: where all jobs are there, the rule of the earliest due date is best for the largest
+    // lateness.
     @Property(tries = 60)
     @Label("of one machine by earliest due date is the best of all sequences, and the bound says so")
     void jackson(@ForAll long seed, @ForAll @IntRange(min = 1, max = 6) int jobs) {
         Random random = new Random(seed);
         Machines machines = Machines.of(1);
-        IntStream.range(0, jobs)
-                .forEach(job -> machines.job("job " + job, 1 + random.nextInt(9), random.nextInt(30)));
+        IntStream.range(0, jobs).forEach(job -> machines.job("job " + job, 1 + random.nextInt(9), random.nextInt(30)));
 
         int byRule = machines.by(DispatchRule.EARLIEST_DUE).maxLateness().orElseThrow();
 

@@ -95,13 +95,16 @@ final class Machines {
     }
 
     int bound() {
-        return LatenessBound.days(shop, orders, by(DispatchRule.FIRST_COME).maxLateness().orElseThrow())
+        return LatenessBound.days(
+                        shop, orders, by(DispatchRule.FIRST_COME).maxLateness().orElseThrow())
                 .orElseThrow();
     }
 
     /** Least maximum lateness over all sequences of the jobs; in a permutation flow shop and on one machine the optimum. */
     int leastOfAllSequences() {
-        return least(new ArrayList<>(), new ArrayList<>(IntStream.range(0, orders.size()).boxed().toList()));
+        return least(
+                new ArrayList<>(),
+                new ArrayList<>(IntStream.range(0, orders.size()).boxed().toList()));
     }
 
     private int least(List<Integer> begun, List<Integer> left) {

@@ -47,7 +47,8 @@ class PublishedSchedulesTest {
 
         @ParameterizedTest
         @EnumSource(DispatchRule.class)
-        @DisplayName("the optimum of Fisher and Thompson's six jobs lies between the bound and the schedule of each rule")
+        @DisplayName(
+                "the optimum of Fisher and Thompson's six jobs lies between the bound and the schedule of each rule")
         void six_jobs(DispatchRule rule) {
             Machines machines = Machines.of(6).jobs(FT06);
 
@@ -65,7 +66,8 @@ class PublishedSchedulesTest {
             assertThat(machines.by(rule).maxLateness().orElseThrow()).isGreaterThanOrEqualTo(930);
         }
 
-        // J. Carlier and E. Pinson, An algorithm for solving the job-shop problem, Management Science 35, 1989; from memory.
+        // J. Carlier and E. Pinson, An algorithm for solving the job-shop problem, Management Science 35, 1989; from
+        // memory.
         @Test
         @DisplayName("the bound of the ten jobs is the published one-machine bound")
         void one_machine_bound() {
@@ -77,8 +79,10 @@ class PublishedSchedulesTest {
     @DisplayName("one machine")
     class OneMachine {
 
-        // J. Carlier, The one-machine sequencing problem, European Journal of Operational Research 11, 1982: seven jobs with
-        // heads, times and tails; Schrage's schedule ends at 53, the best at 50; from memory. The bound of jobs 2, 3 and 4 by
+        // J. Carlier, The one-machine sequencing problem, European Journal of Operational Research 11, 1982: seven jobs
+        // with
+        // heads, times and tails; Schrage's schedule ends at 53, the best at 50; from memory. The bound of jobs 2, 3
+        // and 4 by
         // hand: the least head 11, all times 17, the least tail 21.
         private Machines carlier() {
             return Machines.of(1)
@@ -103,7 +107,8 @@ class PublishedSchedulesTest {
             assertThat(carlier().by(DispatchRule.LEAST_SLACK).maxLateness()).hasValue(53);
         }
 
-        // J. Heizer and B. Render, Operations Management, chapter on short-term scheduling, sequencing of five jobs on one
+        // J. Heizer and B. Render, Operations Management, chapter on short-term scheduling, sequencing of five jobs on
+        // one
         // machine: days late by rule; from memory.
         @ParameterizedTest
         @CsvSource({"FIRST_COME, ABCDE, 11", "SHORTEST, BDACE, 9", "EARLIEST_DUE, BADCE, 6"})
@@ -137,7 +142,8 @@ class PublishedSchedulesTest {
                     .inSequence(List.of(0, 1, 2, 3, 4));
         }
 
-        // 'The following jobs are waiting to be scheduled. Today is day 9', marketingmcq.blogspot.com, December 2018: five jobs
+        // 'The following jobs are waiting to be scheduled. Today is day 9', marketingmcq.blogspot.com, December 2018:
+        // five jobs
         // with arrival, time and due date; the answers are C-D-E-A-B and A-D-C-E-B.
         @ParameterizedTest
         @CsvSource({"FIRST_COME, CDEAB", "EARLIEST_DUE, ADCEB"})
@@ -159,7 +165,8 @@ class PublishedSchedulesTest {
     @DisplayName("two machines in a row")
     class FlowShop {
 
-        // S. M. Johnson's rule, 1954: B, E, D, C, A; kewhl.tripod.com/solution6.htm, which repeats the example of J. Heizer and
+        // S. M. Johnson's rule, 1954: B, E, D, C, A; kewhl.tripod.com/solution6.htm, which repeats the example of J.
+        // Heizer and
         // B. Render, Operations Management (35 hours; from memory).
         private Machines five() {
             return Machines.of(2).jobs("""
