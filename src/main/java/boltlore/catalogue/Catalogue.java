@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param revision content hash of all catalogue files
  * @param prices how full costs and quotations are worked out, or null where the workshop has not written it down
  * @param shipping how kits are packed and sent
+ * @param capacity what each work centre can do, or null where the workshop has not written it down
  */
 public record Catalogue(
         Workshop workshop,
@@ -20,7 +21,8 @@ public record Catalogue(
         Map<String, Family> families,
         String revision,
         @Nullable PriceBook prices,
-        Shipping shipping) {
+        Shipping shipping,
+        @Nullable Capacity capacity) {
 
     /** A catalogue of which no full cost can be worked out, and that says nothing about shipping. */
     public Catalogue(
@@ -30,7 +32,7 @@ public record Catalogue(
             Map<PartNumber, Part> parts,
             Map<String, Family> families,
             String revision) {
-        this(workshop, finishes, materials, parts, families, revision, null, Shipping.NONE);
+        this(workshop, finishes, materials, parts, families, revision, null, Shipping.NONE, null);
     }
 
     /** The part of that number; every number inside a checked catalogue is known. */
@@ -58,7 +60,8 @@ public record Catalogue(
                         families,
                         revision,
                         prices,
-                        shipping);
+                        shipping,
+                        capacity);
     }
 
     /** The part that is current today where that one was once; itself where it is. Successors in a checked catalogue end. */

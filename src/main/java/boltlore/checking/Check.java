@@ -52,6 +52,8 @@ public enum Check {
     UN_NUMBER("battery without its UN number"),
     NO_BRANCH("power cable that no branch judges"),
     ALTERNATE("alternate unlike its part"),
+    NO_CENTRE("work without a work centre"),
+    OVEN_DAY("oven's day in two lengths"),
     DRAWING_ISSUE("drawing in two issues"),
     TRANSLATION("not translated");
 

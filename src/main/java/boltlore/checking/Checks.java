@@ -47,6 +47,7 @@ public final class Checks {
             HandsFollow::remarks,
             Bins::offTheWalk,
             CratesTake::remarks,
+            CapacityGiven::remarks,
             Translations::remarks,
             Translations::unnamedBags);
 

@@ -55,6 +55,7 @@ final class SheetCautions {
         each(sheets, part(SheetCautions::isCut), "cutting");
         each(sheets, part(part -> !part.making().cuts().isEmpty()), "cutting-bars", "cutting-saw");
         each(sheets, part(part -> part.making().blank() != null), "cutting-blanks", "cutting-press");
+        each(sheets, catalogue -> catalogue.capacity() != null, "work-schedule");
         each(sheets, SheetCautions::ships, "crates");
         Predicate<Catalogue> battery = part(CautionsGiven::isLithium);
         each(sheets, battery.and(SheetCautions::ships), "lithium-crates", "dangerous-goods");

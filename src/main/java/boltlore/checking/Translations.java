@@ -1,5 +1,6 @@
 package boltlore.checking;
 
+import boltlore.catalogue.Capacity;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Document;
 import boltlore.catalogue.EndOfLine;
@@ -11,6 +12,7 @@ import boltlore.measure.Wording;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What customers and partners read is there in each of the workshop's languages. */
 final class Translations {
@@ -65,9 +67,19 @@ final class Translations {
                                 .map(bag -> new Text("bag " + bag.getKey(), bag.getValue())),
                         catalogue.shipping().ownCrates().stream()
                                 .map(own -> new Text("crate " + own.bag(), own.says())),
+                        ofCapacity(catalogue.capacity()),
                         catalogue.workshop().cautions().values().stream()
                                 .map(caution -> new Text("caution " + caution.code(), caution.says())))
                 .flatMap(texts -> texts);
+    }
+
+    private static Stream<Text> ofCapacity(@Nullable Capacity capacity) {
+        return capacity == null
+                ? Stream.of()
+                : Stream.concat(
+                        capacity.centres().stream()
+                                .map(centre -> new Text("work centre " + centre.name(), centre.says())),
+                        capacity.daysOff().stream().map(off -> new Text("day off " + off.from(), off.says())));
     }
 
     private static Stream<Text> ofDocuments(List<Document> documents, String owner) {

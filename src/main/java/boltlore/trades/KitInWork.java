@@ -65,6 +65,11 @@ public final class KitInWork {
         return catalogue().workshop();
     }
 
+    /** The day of this run. */
+    public LocalDate today() {
+        return today;
+    }
+
     /** The day that the order was placed, or else today. */
     public LocalDate day() {
         LocalDate placed = order().placed();

@@ -11,6 +11,7 @@ final class House {
      * this one leaves this file as it should be in {@code target/architecture}.
      */
     static final String PLAN = """
+            trades.scheduling.finite:
             measure:
             faults:
             json: faults measure
@@ -61,6 +62,8 @@ final class House {
             trades.costing.cost: bill catalogue choices measure order resolution trades.coating trades.costing
             trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
                 trades.costing trades.costing.cost trades.costing.path
+            trades.scheduling: catalogue faults findings measure order report report.drawing trades trades.coating
+                trades.costing trades.costing.cost trades.costing.path trades.costing.quote trades.scheduling.finite
             trades.shipping: bill catalogue choices faults findings measure order report report.drawing resolution
                 trades trades.costing trades.costing.quote trades.picking
             trades.coating.written: csv faults json trades.coating
@@ -89,7 +92,8 @@ final class House {
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
                 trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
-                trades.mounting trades.picking trades.shipping trades.spares trades.testing trades.weighing
+                trades.mounting trades.picking trades.scheduling trades.shipping trades.spares trades.testing
+                trades.weighing
             cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
                 exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
                 proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution

@@ -160,7 +160,15 @@ public final class CatalogueSketch {
                 List.of(),
                 Fits.NONE);
         return new Catalogue(
-                workshop(), finishes, materials, parts, Map.of(FAMILY, family), "revision", prices, Shipping.NONE);
+                workshop(),
+                finishes,
+                materials,
+                parts,
+                Map.of(FAMILY, family),
+                "revision",
+                prices,
+                Shipping.NONE,
+                null);
     }
 
     private Workshop workshop() {

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.Capacity;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
 import boltlore.catalogue.CoatingShop;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Puts the catalogue together from its files, each read by itself. */
 final class Assembly {
@@ -59,7 +61,8 @@ final class Assembly {
                 Keyed.by(families, Family::name),
                 trees.revision(),
                 prices.orElse(null),
-                shipping());
+                shipping(),
+                capacity());
     }
 
     private Workshop workshop(ObjectReader workshopFile) {
@@ -84,6 +87,13 @@ final class Assembly {
                 .findFirst()
                 .map(path -> file(path, "shipping", new ShippingFile(reading)::read))
                 .orElse(Shipping.NONE);
+    }
+
+    private @Nullable Capacity capacity() {
+        return trees.under(CatalogueFolder.CAPACITY).stream()
+                .findFirst()
+                .map(path -> file(path, "capacity", new CapacityFile(reading)::read))
+                .orElse(null);
     }
 
     private Family family(String name, Workshop workshop) {

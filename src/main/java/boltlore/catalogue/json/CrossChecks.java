@@ -51,13 +51,18 @@ final class CrossChecks {
                 catalogue.families().values().forEach(family -> pieces(catalogue, family, reading));
             }
             catalogue.families().values().forEach(family -> SharedJointsCheck.check(catalogue, family, reading));
-            PricingCheck.check(catalogue, reading);
-            OfferReading.rates(catalogue, reading);
+            ofWorkshop(catalogue, reading);
             if (!unknown.contains(Kind.PART)) {
                 UnusedParts.check(catalogue, reading);
             }
             OwnCrateCheck.check(catalogue, reading);
         }
+    }
+
+    private static void ofWorkshop(Catalogue catalogue, Reading reading) {
+        PricingCheck.check(catalogue, reading);
+        CapacityFile.check(catalogue, reading);
+        OfferReading.rates(catalogue, reading);
     }
 
     private static void making(Catalogue catalogue, PartGraph graph, Reading reading) {

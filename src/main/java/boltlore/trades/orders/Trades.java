@@ -13,6 +13,7 @@ import boltlore.trades.driving.DrivingTrade;
 import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.mounting.MountingTrade;
 import boltlore.trades.picking.PickingTrade;
+import boltlore.trades.scheduling.SchedulingTrade;
 import boltlore.trades.shipping.ShippingTrade;
 import boltlore.trades.spares.SparesTrade;
 import boltlore.trades.testing.TestTrade;
@@ -37,7 +38,8 @@ public final class Trades {
             new TestTrade(),
             new CostingTrade(),
             new ShippingTrade(),
-            new SparesTrade());
+            new SparesTrade(),
+            new SchedulingTrade());
 
     private Trades() {}
 

@@ -133,6 +133,7 @@ class CatalogueFilesTest {
                 .remove("workshop/shipping.json")
                 .remove("materials.json")
                 .remove("workshop/pricing.json")
+                .remove("workshop/capacity.json")
                 .remove("parts/made.json")
                 .remove("parts/bought.json")
                 .remove("families/cart/family.json")

@@ -44,6 +44,7 @@ final class DrawnSchemas {
     DrawnSchemas(Catalogue small) {
         Reading reading = Reading.begin().in("cart");
         Workshop workshop = small.workshop();
+        draw("capacity", new CapacityFile(reading)::read);
         draw("cautions", new CautionsFile(reading)::read);
         draw("coating", new CoatingFile(reading)::read);
         draw("companions", new CompanionsFile(reading)::read);

@@ -195,7 +195,8 @@ public final class ShippedKit {
                 plain.families(),
                 plain.revision(),
                 null,
-                shipping());
+                shipping(),
+                null);
     }
 
     public Shipment shipment() {
