@@ -1,13 +1,19 @@
 package boltlore.proof.fits;
 
+import boltlore.catalogue.Catalogue;
+import boltlore.choices.Choices;
+import boltlore.findings.Findings;
 import boltlore.findings.Severity;
+import boltlore.measure.LineName;
+import boltlore.proof.KitView;
 import boltlore.proof.StatementKind;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Every kind of statement on what must fit together, in the order in which they are asked and told. */
 public final class FitKinds {
 
-    private static final List<StatementKind> ALL = List.of(
+    private static final List<FitStatements> ALL = List.of(
             new FitStatements(
                     "path or circuit broken",
                     Severity.STOP,
@@ -67,6 +73,20 @@ public final class FitKinds {
     private FitKinds() {}
 
     public static List<StatementKind> all() {
-        return ALL;
+        return List.copyOf(ALL);
+    }
+
+    /**
+     * What does not fit in the kit of one order: the same conditions as are proved of every order, each of which comes to
+     * always or never with all options chosen, so that nothing is searched.
+     *
+     * @param catalogue with the lengths as measured on the order's vehicle
+     */
+    public static Findings of(Catalogue catalogue, Choices settled, Predicate<LineName> leftOut) {
+        KitView kit = KitView.of(catalogue, settled, leftOut);
+        return ALL.stream()
+                .flatMap(kind -> kind.in(kit))
+                .map(FitFinding.Possible::finding)
+                .collect(Findings.collected());
     }
 }

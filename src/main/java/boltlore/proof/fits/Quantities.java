@@ -10,7 +10,6 @@ import boltlore.logic.Term;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,23 +28,26 @@ final class Quantities {
         this.kit = kit;
     }
 
-    static List<PossibleFinding> findings(KitView kit) {
+    static List<FitFinding.Possible> findings(KitView kit) {
         Quantities quantities = new Quantities(kit);
         return kit.family().fits().quantities().stream()
                 .map(quantities::finding)
                 .toList();
     }
 
-    private PossibleFinding finding(Fits.Follows follows) {
-        return new PossibleFinding(
+    private FitFinding.Possible finding(Fits.Follows follows) {
+        return FitFinding.QUANTITY_DOES_NOT_FOLLOW.when(
+                kit.sums().differ(sum(follows.of()), sum(follows.from())),
                 follows.name(),
                 "",
-                kit.sums().differ(sum(follows.of()), sum(follows.from())),
                 Stream.concat(follows.of().stream(), follows.from().stream())
                         .flatMap(share -> lines(share.counted()))
                         .distinct()
                         .toList(),
-                "A valid order has another quantity of " + follows.name() + " than follows: " + follows.because());
+                "what",
+                follows.name(),
+                "because",
+                follows.because());
     }
 
     private List<Term> sum(List<Fits.Share> shares) {

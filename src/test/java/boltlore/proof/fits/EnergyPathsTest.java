@@ -5,6 +5,9 @@ import static boltlore.proof.fits.Planted.VAN;
 import static boltlore.proof.fits.Planted.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.choices.Choices;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -56,6 +59,25 @@ class EnergyPathsTest {
                                             + "]},\n  {\"part\": \"PV-HCR\"")
                             .found(VAN))
                     .containsExactly("path or circuit broken: pack-to-converter (cable-converter to converter)");
+        }
+
+        @Test
+        void and_the_sentence_names_two_parts_that_meet_in_the_order_that_shows_it() {
+            Planted planted = demo().inPart(
+                            "pannier-high-voltage",
+                            hv("b", "hv-main", 400) + "]},\n  {\"part\": \"PV-HD-BR\"",
+                            hv("b", "hv-small", 400) + "]},\n  {\"part\": \"PV-HD-BR\"");
+            assertThat(planted.shown(VAN)).singleElement().satisfies(defect -> {
+                Choices order = defect.witness().orElseThrow();
+                Set<String> in = planted.linesOf(order);
+                assertThat(defect.statement().lines()).isNotEmpty();
+                assertThat(Pattern.compile("\\(([A-Z0-9-]+)\\), port")
+                                .matcher(defect.statement().refuted())
+                                .results()
+                                .map(part -> part.group(1)))
+                        .hasSize(2)
+                        .allMatch(in::contains);
+            });
         }
 
         @Test
