@@ -52,6 +52,17 @@ class KitMisfitsTest {
     }
 
     @Test
+    void a_removed_fuse_is_told_with_the_branches_that_are_without_it() throws IOException {
+        Path catalogue = ChangedCatalogue.in(
+                folder, "families/pannier-van/kit/battery.json", "\"part\": \"HV-F400\"", "\"part\": \"HV-F300\"");
+        Ran ran = boltlore("prove", "pannier-van", "--catalogue", catalogue);
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err().replaceAll("\\s+", " "))
+                .contains("HV-F400, which nothing uses, although electrics.json of pannier-van has it as fuse 'main-400'"
+                        + " of branches battery-90-kw, drive-90-kw, which are without it");
+    }
+
+    @Test
     void the_bolts_of_a_mount_have_another_thread_than_its_holes() throws IOException {
         String joint = "{\"position\": \"drive-mount-front\", \"safety\": true, \"clampMm\": 20, \"into\": \"steel\","
                 + " \"depthMm\": 20, \"thread\": ";

@@ -42,6 +42,8 @@ public enum FitFinding implements Kind {
     FLANGE_STANDS_NOWHERE("shaft does not reach", STOP),
     /** There is another quantity of {what} than follows: {because}. */
     QUANTITY_DOES_NOT_FOLLOW("quantity does not follow", CHECK),
+    /** {branch} is there, and {part}, which is its {fuse} or holds it, is not; {end}: 0 where it is fed, 1 at its other end. */
+    BRANCH_WITHOUT_ITS_FUSE("branch without its fuse", STOP),
     /** Inside another: {part}, {port}, {flow}, {kind}, {half} (0 male, 1 female). */
     PORT("port", NOTE),
     /** Inside another: the same of a hose or spigot, with {bore} in mm. */

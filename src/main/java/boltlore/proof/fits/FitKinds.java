@@ -28,6 +28,12 @@ public final class FitKinds {
                     "Give these orders a part that is rated for it, or correct the ratings of the ports.",
                     WeakPorts::findings),
             new FitStatements(
+                    "branch without its fuse",
+                    Severity.STOP,
+                    "Every branch of electrics.json has its fuses in the kit.",
+                    "Add a line for these orders that brings the fuse, or name another in electrics.json.",
+                    BranchFuses::findings),
+            new FitStatements(
                     "port leads nowhere",
                     Severity.STOP,
                     "Every port is joined to another or closed by its blank.",

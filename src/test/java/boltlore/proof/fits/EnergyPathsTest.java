@@ -115,6 +115,33 @@ class EnergyPathsTest {
     }
 
     @Nested
+    class A_branch_of_the_electrics {
+
+        private static final String FUSE =
+                "\"part\": \"HV-F400\", \"quantity\": \"1\", \"when\": {\"drive-unit\": \"90-kw\"";
+
+        @Test
+        void has_its_fuse_in_the_kit() {
+            assertThat(demo().inKit(VAN, "battery", FUSE, FUSE + ", \"battery\": \"one-string\"")
+                            .found(VAN))
+                    .containsExactly(
+                            "branch without its fuse: battery-90-kw (main-400)",
+                            "branch without its fuse: drive-90-kw (main-400)");
+        }
+
+        @Test
+        void needs_none_where_it_is_not_there_itself() {
+            assertThat(demo().inKit(VAN, "battery", FUSE, FUSE + ", \"market\": [\"europe\", \"united-kingdom\"]")
+                            .in(
+                                    "families/" + VAN + "/electrics.json",
+                                    "\"when\": {\"drive-unit\": \"90-kw\"}, \"position\"",
+                                    "\"when\": {\"drive-unit\": \"90-kw\", \"market\": [\"europe\", \"united-kingdom\"]}, \"position\"")
+                            .found(VAN))
+                    .isEmpty();
+        }
+    }
+
+    @Nested
     class A_port_on_a_path {
 
         @Test
