@@ -8,6 +8,7 @@ import boltlore.catalogue.Mounting.Welds;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.measure.PositionName;
+import java.util.List;
 
 /** 'shocks' and 'mounts' of families/…/driving.json. */
 final class MountsReading {
@@ -15,6 +16,7 @@ final class MountsReading {
     private static final Range TIMES = Range.between(0, 100);
     private static final Range MPA = Range.above(0, 2_000);
     private static final int MOST_BOLTS = 100;
+    private static final int MOST_ALIKE = 20;
 
     private final Reading reading;
     private final ConditionReading overOptions;
@@ -46,19 +48,25 @@ final class MountsReading {
                 reading.named(reader, "mount", Kind.MOUNT),
                 reader.text("says"),
                 overOptions.orAlways(reader, "when"),
-                reader.texts("carries", Kind.POSITION.shape(), (name, spot) -> {
-                    reading.mention(Kind.POSITION, name, spot);
-                    return new PositionName(name);
-                }),
+                positions(reader, "carries"),
                 reader.decimal("share", Range.above(0, 1)),
+                reader.has("alike") ? reader.whole("alike", 2, MOST_ALIKE) : 1,
                 reader.findDecimal("leverMm", Range.above(0, 5_000)),
-                reader.findObject("bolts", MountsReading::bolts).orElse(null),
+                reader.findObject("bolts", this::bolts).orElse(null),
                 reader.findObject("welds", MountsReading::welds).orElse(null),
                 reader.text("source"));
     }
 
-    private static Bolts bolts(ObjectReader reader) {
+    private List<PositionName> positions(ObjectReader reader, String key) {
+        return reader.texts(key, Kind.POSITION.shape(), (name, spot) -> {
+            reading.mention(Kind.POSITION, name, spot);
+            return new PositionName(name);
+        });
+    }
+
+    private Bolts bolts(ObjectReader reader) {
         return new Bolts(
+                reader.has("at") ? positions(reader, "at") : List.of(),
                 reader.whole("count", 1, MOST_BOLTS),
                 reader.decimal("stressAreaMm2", Range.above(0, 5_000)),
                 reader.decimal("ultimateMpa", MPA));
