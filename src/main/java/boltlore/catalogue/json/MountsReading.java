@@ -7,8 +7,9 @@ import boltlore.catalogue.Mounting.Shock;
 import boltlore.catalogue.Mounting.Welds;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.json.SourceLocation;
 import boltlore.measure.PositionName;
-import java.util.List;
+import java.util.Objects;
 
 /** 'shocks' and 'mounts' of families/…/driving.json. */
 final class MountsReading {
@@ -48,25 +49,23 @@ final class MountsReading {
                 reading.named(reader, "mount", Kind.MOUNT),
                 reader.text("says"),
                 overOptions.orAlways(reader, "when"),
-                positions(reader, "carries"),
+                reader.texts("carries", Kind.POSITION.shape(), this::position),
                 reader.decimal("share", Range.above(0, 1)),
-                reader.has("alike") ? reader.whole("alike", 2, MOST_ALIKE) : 1,
+                Objects.requireNonNullElse(reader.findWhole("alike", 1, MOST_ALIKE), 1),
                 reader.findDecimal("leverMm", Range.above(0, 5_000)),
                 reader.findObject("bolts", this::bolts).orElse(null),
                 reader.findObject("welds", MountsReading::welds).orElse(null),
                 reader.text("source"));
     }
 
-    private List<PositionName> positions(ObjectReader reader, String key) {
-        return reader.texts(key, Kind.POSITION.shape(), (name, spot) -> {
-            reading.mention(Kind.POSITION, name, spot);
-            return new PositionName(name);
-        });
+    private PositionName position(String name, SourceLocation spot) {
+        reading.mention(Kind.POSITION, name, spot);
+        return new PositionName(name);
     }
 
     private Bolts bolts(ObjectReader reader) {
         return new Bolts(
-                reader.has("at") ? positions(reader, "at") : List.of(),
+                reader.findTexts("at", Kind.POSITION.shape(), this::position),
                 reader.whole("count", 1, MOST_BOLTS),
                 reader.decimal("stressAreaMm2", Range.above(0, 5_000)),
                 reader.decimal("ultimateMpa", MPA));

@@ -264,7 +264,10 @@ class MountingTest {
                 .filter(each -> front.mount()
                                 .carries()
                                 .contains(each.item().position().name())
-                        || front.mount().carries().contains(each.item().position().under()))
+                        || (each.item().position().under() != null
+                                && front.mount()
+                                        .carries()
+                                        .contains(each.item().position().under())))
                 .map(Added::massKg)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         assertThat(front.massKg()).isGreaterThan(66).isEqualTo(mass.doubleValue());
