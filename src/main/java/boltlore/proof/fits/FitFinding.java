@@ -40,6 +40,8 @@ public enum FitFinding implements Kind {
     SHAFT_OF_UNKNOWN_LENGTH("shaft does not reach", STOP),
     /** Nobody says where a flange of {part} stands: {end}, 0 in front, 1 behind. */
     FLANGE_STANDS_NOWHERE("shaft does not reach", STOP),
+    /** There is another quantity of {what}, which holds something heavy or live, than follows: {because}. */
+    SAFETY_QUANTITY_DOES_NOT_FOLLOW("safety quantity does not follow", STOP),
     /** There is another quantity of {what} than follows: {because}. */
     QUANTITY_DOES_NOT_FOLLOW("quantity does not follow", CHECK),
     /** {branch} is there, and {part}, which is its {fuse} or holds it, is not; {end}: 0 where it is fed, 1 at its other end. */

@@ -70,11 +70,18 @@ public final class FitKinds {
                     "Give these orders a shaft of another length, or measure the flanges again.",
                     Shafts::findings),
             new FitStatements(
+                    "safety quantity does not follow",
+                    Severity.STOP,
+                    "Every quantity that holds drive unit or battery, or keeps people from high voltage, follows from what"
+                            + " it is for.",
+                    "Correct the quantity of the line, or of what it follows from.",
+                    Quantities::safety),
+            new FitStatements(
                     "quantity does not follow",
                     Severity.CHECK,
                     "Every quantity that follows from another does.",
                     "Correct the quantity of the line, or of what it follows from.",
-                    Quantities::findings));
+                    Quantities::others));
 
     private FitKinds() {}
 

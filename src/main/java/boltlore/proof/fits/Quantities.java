@@ -28,15 +28,25 @@ final class Quantities {
         this.kit = kit;
     }
 
-    static List<FitFinding.Possible> findings(KitView kit) {
+    /** Of bolts and the like that hold drive unit or battery. */
+    static List<FitFinding.Possible> safety(KitView kit) {
+        return findings(kit, true, FitFinding.SAFETY_QUANTITY_DOES_NOT_FOLLOW);
+    }
+
+    static List<FitFinding.Possible> others(KitView kit) {
+        return findings(kit, false, FitFinding.QUANTITY_DOES_NOT_FOLLOW);
+    }
+
+    private static List<FitFinding.Possible> findings(KitView kit, boolean safety, FitFinding kind) {
         Quantities quantities = new Quantities(kit);
         return kit.family().fits().quantities().stream()
-                .map(quantities::finding)
+                .filter(follows -> follows.safety() == safety)
+                .map(follows -> quantities.finding(follows, kind))
                 .toList();
     }
 
-    private FitFinding.Possible finding(Fits.Follows follows) {
-        return FitFinding.QUANTITY_DOES_NOT_FOLLOW.when(
+    private FitFinding.Possible finding(Fits.Follows follows, FitFinding kind) {
+        return kind.when(
                 kit.sums().differ(sum(follows.of()), sum(follows.from())),
                 follows.name(),
                 "",

@@ -25,6 +25,8 @@ public enum FixingFinding implements Kind {
     THREAD_TOO_SHORT(STOP),
     BOLT_BOTTOMS(STOP),
     BOLT_WITHOUT_TORQUE(CHECK),
+    /** The same where the joint holds drive, battery, steering, brakes or people. */
+    SAFETY_BOLT_WITHOUT_TORQUE(STOP),
     JOINT_SLIPS(STOP),
     SLIP_MARGIN_SMALL(CHECK),
     SLIP_ESTIMATE_LOW(CHECK),

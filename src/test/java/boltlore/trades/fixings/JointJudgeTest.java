@@ -79,6 +79,16 @@ class JointJudgeTest {
         });
     }
 
+    @Test
+    void bolts_without_a_torque_stop_the_order_where_they_hold_what_is_signed_for() {
+        Fixing fixing = new Fixing("M8", BigDecimal.valueOf(25), "8.8", null, null, null);
+
+        assertThat(Jointed.of(fixing).safety().findings()).singleElement().satisfies(found -> {
+            assertThat(found.kind()).isEqualTo(FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE);
+            assertThat(found.severity()).isEqualTo(Severity.STOP);
+        });
+    }
+
     /** FA-26, a table after VDI 2230: M8, 8.8, friction 0.12 takes 24.6 Nm; 24.56 Nm by formula. */
     @ParameterizedTest
     @CsvSource({
