@@ -190,6 +190,40 @@ class FilmRecordTest {
     }
 
     @Test
+    @DisplayName("of pieces to be coated again is made beside that of the first coating, which stays")
+    void again_beside_the_first() throws IOException {
+        Path plan = folder.resolve("plan");
+        good();
+        Path film = plan.resolve("csv/powder-coat-batch-film.csv");
+        String before = Files.readString(film);
+        Path list = Files.writeString(folder.resolve("again.csv"), "part,piece,coating\nPV-CA-LL,BL-1001 1,2\n");
+
+        boltlore("coat", orders, "--again", list, "--out", plan);
+
+        assertThat(film).hasContent(before);
+        assertThat(plan.resolve("powder-coat-batch.xlsx")).exists();
+        assertThat(plan.resolve("again-2/csv/powder-coat-batch-film.csv")).exists();
+        Files.writeString(list, "part,piece,coating\nPV-CA-LL,BL-1001 1,3\n");
+        boltlore("coat", orders, "--again", list, "--out", plan);
+        assertThat(plan.resolve("again-2/powder-coat-batch.xlsx")).exists();
+        assertThat(plan.resolve("again-3/powder-coat-batch.xlsx")).exists();
+    }
+
+    @Test
+    @DisplayName("given twice is refused in one sentence, whatever the files are called")
+    void twice() throws IOException {
+        Path record = filled(good());
+        Path copy = Files.copy(record, folder.resolve("copy.csv"));
+        for (Path second : new Path[] {record, copy}) {
+            Ran ran = judged(record, second);
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(flat(ran))
+                    .contains("found the same entries as in " + record)
+                    .containsOnlyOnce("found ");
+        }
+    }
+
+    @Test
     @DisplayName("of pieces to be coated again that no order has is refused by name")
     void again_of_nothing() throws IOException {
         Path list = Files.writeString(folder.resolve("again.csv"), "part,piece\nPV-CA-LL,BL-1001 9\n");
