@@ -159,6 +159,13 @@ class PlacesTest {
         }
 
         @Test
+        void of_the_lifting_eyes_of_a_box_that_hangs_above_people() {
+            String four = "\"part\": \"ST-EYE\", \"quantity\": \"4\"";
+            assertThat(demo().inKit(PICKUP, "battery", four, four.replace("4", "3")).found(PICKUP))
+                    .containsExactly("safety quantity does not follow: lifting-eyes");
+        }
+
+        @Test
         void of_monitors_may_come_in_another_way_as_long_as_it_is_the_same() {
             assertThat(demo().inKit(
                                     VAN,
