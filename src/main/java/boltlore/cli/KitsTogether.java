@@ -68,7 +68,7 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
                         kit.order(),
                         found(kit).findings().all().stream()
                                 .filter(Finding::stops)
-                                .map(finding -> finding.kind().code())
+                                .map(finding -> finding.kind().title("en"))
                                 .distinct()
                                 .collect(Collectors.joining(", "))))
                 .toList();

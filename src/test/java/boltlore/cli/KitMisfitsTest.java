@@ -39,7 +39,7 @@ class KitMisfitsTest {
             Ran ran = kit(FILE, LEFT, LEFT + ", \"air-conditioning\": \"no\"");
             assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran))
-                    .contains("Stop, kit: path or circuit broken: Nothing stands at")
+                    .contains("Stop, kit: Path or circuit broken: Nothing stands at")
                     .contains("(cable-dc), through which dc-inlet-to-pack goes.");
             assertThat(folder.resolve("out")).doesNotExist();
         }
