@@ -5,17 +5,27 @@ import boltlore.bill.BillMaker;
 import boltlore.catalogue.Option;
 import boltlore.choices.Choices;
 import boltlore.faults.Outcome;
+import boltlore.findings.Findings;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
+import boltlore.proof.fits.FitKinds;
 import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** An order with what became of it, and its bill where it has a kit. */
+/**
+ * An order with what became of it.
+ *
+ * @param misfits what of its kit does not fit together
+ * @param bill null where it has no kit
+ */
 public record OrderKit(
-        Order order, Resolution resolution, @Nullable Bill bill) {
+        Order order,
+        Resolution resolution,
+        Findings misfits,
+        @Nullable Bill bill) {
 
     /**
      * Resolves an order and explodes its kit.
@@ -26,12 +36,24 @@ public record OrderKit(
         List<OptionName> taken = takeUsual ? usualOf(order.choices()) : List.of();
         Order settled = order.withChoices(withUsual(order.choices(), taken));
         return resolver.resolve(settled, taken)
-                .then(resolution ->
-                        Outcome.sound(new OrderKit(settled, resolution, bill(resolver, settled, resolution))));
+                .then(resolution -> Outcome.sound(new OrderKit(
+                        settled,
+                        resolution,
+                        misfits(resolver, settled, resolution),
+                        bill(resolver, settled, resolution))));
     }
 
     public boolean issuesSheets() {
-        return bill != null && !resolution.stops();
+        return bill != null && !resolution.stops() && !misfits.stops();
+    }
+
+    private static Findings misfits(OrderResolver resolver, Order order, Resolution resolution) {
+        return resolution instanceof Resolution.Resolved resolved
+                ? FitKinds.of(
+                        resolver.resolver().plan(order.family()).measured(order).catalogue(),
+                        resolved.choices(),
+                        resolved.kit().leftOut()::contains)
+                : Findings.NONE;
     }
 
     private static @Nullable Bill bill(OrderResolver resolver, Order order, Resolution resolution) {

@@ -66,6 +66,7 @@ public record Driving(
      * @param gearPercent efficiency of the reduction gear
      * @param motorPercent efficiency of motor and inverter, as an average of driving on the road
      * @param mostRpm of the motor
+     * @param recuperationNm torque of the motor's shaft at most when it brakes, or null where nobody says
      * @param curve by rising speed of the motor, from 0 to the most
      */
     public record DriveUnit(
@@ -74,6 +75,7 @@ public record Driving(
             BigDecimal gearPercent,
             BigDecimal motorPercent,
             int mostRpm,
+            @Nullable BigDecimal recuperationNm,
             List<Torque> curve,
             String source) {}
 

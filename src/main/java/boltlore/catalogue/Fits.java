@@ -58,8 +58,13 @@ public record Fits(List<Run> runs, List<Box> boxes, List<Shaft> shafts, List<Fol
     /** Where a flange stands, in mm behind the front axle. */
     public record Flange(Condition when, int stationMm) {}
 
-    /** Two sums that are equal in every kit. */
-    public record Follows(String name, String because, List<Share> of, List<Share> from) {}
+    /**
+     * Two sums that are equal in every kit.
+     *
+     * @param safety whether it holds drive unit or battery, or keeps people from high voltage, so that an order stops where
+     *     they are not
+     */
+    public record Follows(String name, String because, boolean safety, List<Share> of, List<Share> from) {}
 
     /** So many for each of what is counted; below 0 for so many fewer. */
     public record Share(Counted counted, BigDecimal each) {}

@@ -25,10 +25,11 @@ public record Mounting(List<Shock> shocks, List<Mount> mounts) {
     /**
      * Bolts that bear a mount's load together.
      *
+     * @param at positions whose bolts they are, of all mounts that are alike together; empty where nobody says
      * @param stressAreaMm2 of one thread
      * @param ultimateMpa tensile strength of the bolt
      */
-    public record Bolts(int count, BigDecimal stressAreaMm2, BigDecimal ultimateMpa) {}
+    public record Bolts(List<PositionName> at, int count, BigDecimal stressAreaMm2, BigDecimal ultimateMpa) {}
 
     /**
      * Fillet welds that bear a mount's load together.
@@ -42,8 +43,9 @@ public record Mounting(List<Shock> shocks, List<Mount> mounts) {
     /**
      * One mount, or several alike that share a load.
      *
-     * @param carries positions whose mass hangs on it
+     * @param carries positions whose mass hangs on it, with all that is fastened to what stands there
      * @param share of that mass on the weakest of its kind, as a fraction
+     * @param alike how many of its kind carry their share each: 2 for a left and a right one
      * @param leverMm distance between the mounts that hold the drive unit against its output's torque; null where the mount
      *     holds no drive unit
      * @param bolts null where it is not bolted
@@ -55,6 +57,7 @@ public record Mounting(List<Shock> shocks, List<Mount> mounts) {
             Condition when,
             List<PositionName> carries,
             BigDecimal share,
+            int alike,
             @Nullable BigDecimal leverMm,
             @Nullable Bolts bolts,
             @Nullable Welds welds,

@@ -2,6 +2,8 @@ package boltlore.catalogue;
 
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,4 +23,15 @@ public record ShippedBattery(
 
     /** In place of the number of what is no part. */
     public static final PartNumber NO_PART = new PartNumber("-");
+
+    /** What people write where they have nothing to write. */
+    private static final Set<String> NOTHING = Set.of(
+            "", "na", "none", "nil", "no", "tbd", "tba", "todo", "unknown", "pending", "x", "xx", "xxx", "keine", "keiner",
+            "nein", "unbekannt", "ka", "folgt", "offen", "fehlt", "aucun", "aucune", "néant", "inconnu", "sans", "non");
+
+    /** A dash or 'n/a' is no place where anything is kept. */
+    public ShippedBattery {
+        String plain = testSummary.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "");
+        testSummary = NOTHING.contains(plain) ? "" : testSummary;
+    }
 }

@@ -5,6 +5,7 @@ public enum Check {
     MASS_AGAINST_AREA("mass against coated area"),
     MASS_AGAINST_SCALE("rolled-up mass against the scale"),
     CHILD_HEAVIER("child heavier than its assembly"),
+    MASS_PLAUSIBLE("mass that cannot be"),
     HOLE_SIZE("no hole for the fixing"),
     HOLE_COUNT("fewer holes than fixings"),
     HOLE_UNUSED("holes without a fixing"),

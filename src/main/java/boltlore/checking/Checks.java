@@ -42,6 +42,7 @@ public final class Checks {
             SelfLocking::remarks,
             ElectricsGiven::remarks,
             ModuleEnergy::remarks,
+            PlausibleMass::remarks,
             BranchesHold::remarks,
             CablesJudged::remarks,
             HandsFollow::remarks,

@@ -67,7 +67,7 @@ final class KitCommand extends RoomCommand {
                         html,
                         json() ? KitCommand::json : KitCommand::text,
                         this::writeSets)
-                .of(files, new Progress(aside(), files.size()));
+                .of(files, new Progress(progress(), files.size()));
         print(screen, finished);
         List<Fault> faults =
                 finished.stream().flatMap(each -> each.faults().stream()).toList();

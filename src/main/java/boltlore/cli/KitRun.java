@@ -117,14 +117,14 @@ final class KitRun {
         KitInWork inWork = bill == null ? null : new KitInWork(plan, bill, LocalDate.now(ZoneId.systemDefault()));
         OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
         if (inWork == null || priced == null || !kit.issuesSheets()) {
-            List<FoundBy> found = List.of(KitTrades.byRules(kit.resolution()));
+            List<FoundBy> found = List.of(KitsTogether.found(kit));
             return new OrderOutcome(told.apply(new KitResult(kit, priced, found, List.of())), List.of(), Exit.STOPPED);
         }
         return written(kit, priced, inWork);
     }
 
     private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
-        KitTrades trades = KitTrades.of(inWork);
+        KitTrades trades = KitTrades.of(inWork, kit.misfits());
         List<SheetFile> always =
                 new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades.found()), html));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));

@@ -3,7 +3,6 @@ package boltlore.cli;
 import boltlore.answers.OrderKit;
 import boltlore.resolution.Kit;
 import boltlore.trades.costing.quote.OrderPricing;
-import boltlore.trades.orders.KitTrades;
 import java.nio.file.Path;
 
 /** An order and what became of it, for the screen: its kit in figures, then its findings, the most serious first. */
@@ -51,6 +50,6 @@ final class KitText {
 
     /** What the rules found of an order that becomes no kit. */
     static void findings(Screen screen, OrderKit kit) {
-        TradeAnswer.found(screen, KitTrades.byRules(kit.resolution()));
+        TradeAnswer.found(screen, KitsTogether.found(kit));
     }
 }

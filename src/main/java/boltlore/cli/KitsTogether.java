@@ -68,7 +68,7 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
                         kit.order(),
                         found(kit).findings().all().stream()
                                 .filter(Finding::stops)
-                                .map(finding -> finding.kind().code())
+                                .map(finding -> finding.kind().title("en"))
                                 .distinct()
                                 .collect(Collectors.joining(", "))))
                 .toList();
@@ -76,7 +76,7 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
 
     /** What the rules found of an order. */
     static FoundBy found(OrderKit kit) {
-        return KitTrades.byRules(kit.resolution());
+        return KitTrades.byRules(kit.resolution(), kit.misfits(), kit.order());
     }
 
     /** Bills of the orders that nothing stops. */

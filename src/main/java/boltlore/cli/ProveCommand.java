@@ -87,7 +87,7 @@ final class ProveCommand extends RoomCommand {
     }
 
     private int run(Screen screen, ProofTask task, Deadline until) {
-        ProofProgress progress = new ProofProgress(aside());
+        ProofProgress progress = new ProofProgress(progress());
         ProofTask.Done done = task.done(until, progress);
         progress.end();
         if (json()) {

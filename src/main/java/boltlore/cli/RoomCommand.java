@@ -6,6 +6,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.report.SheetFile;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -64,6 +65,11 @@ abstract class RoomCommand implements Callable<Integer> {
     }
 
     /** Prints progress or a warning where it does not mix with the answer. */
+    /** Where a long run says how far it has come: a terminal, where a later line is written over the earlier; else nowhere. */
+    PrintWriter progress() {
+        return OnTerminal.asideIsOne() ? aside() : new PrintWriter(Writer.nullWriter());
+    }
+
     PrintWriter aside() {
         return spec.commandLine().getErr();
     }

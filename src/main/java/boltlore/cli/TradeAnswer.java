@@ -51,7 +51,7 @@ final class TradeAnswer {
             screen.wrapped(
                     2,
                     finding.severity().says() + ", " + found.by() + ": "
-                            + finding.kind().code() + ": " + finding.says());
+                            + finding.kind().title("en") + ": " + finding.says());
         }
     }
 

@@ -41,6 +41,7 @@ final class TradeCommand extends RoomCommand {
     private boolean html;
 
     private CommandSpec spec = CommandSpec.create();
+    private Path into = Path.of("");
 
     private TradeCommand(Trade trade) {
         this.trade = trade;
@@ -76,6 +77,7 @@ final class TradeCommand extends RoomCommand {
         if (!(given instanceof Outcome.Sound<TradeOption.Given> sound)) {
             return refused(given.faults(), Exit.USAGE);
         }
+        into = out.resolve(trade.beside(sound.value()));
         return done(
                 screen,
                 kits(sound.value())
@@ -159,7 +161,7 @@ final class TradeCommand extends RoomCommand {
         if (json()) {
             screen.line(TradeAnswer.json(answers, written));
         } else {
-            TradeAnswer.print(screen, answers, out);
+            TradeAnswer.print(screen, answers, into);
         }
         boolean stops =
                 answers.stream().anyMatch(answer -> answer.found().findings().stops());
@@ -169,7 +171,7 @@ final class TradeCommand extends RoomCommand {
     /** The sheets, and where these are written what stands apart from them. */
     private Outcome<List<Path>> write(List<String> of, TradeResult result, List<Report> reports) {
         SheetSet set = new SheetSet(trade.name(), of, TradeFiles.write(result, reports, html), true);
-        return writeSets(out.resolve(result.folder()), List.of(set))
+        return writeSets(into.resolve(result.folder()), List.of(set))
                 .then(sheets -> Outcome.all(result.apart().stream()
                                 .map(apart -> Exports.file(
                                         apart.file(),

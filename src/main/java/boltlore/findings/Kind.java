@@ -17,9 +17,14 @@ public interface Kind {
     /** What found it, as the trade's command is called: 'charging'. */
     String room();
 
-    /** The written name, in orders that waive it, in JSON and on sheets: 'load above fuse'. */
+    /** The written name, in orders that waive it and in JSON: 'load above fuse'. */
     default String code() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** What it is called on sheets and screens, in that language. */
+    default String title(String language) {
+        return Sentences.title(this, language);
     }
 
     /** Whether an order may waive it, and a family accept it. */

@@ -61,6 +61,19 @@ public final class Sentences {
         return bundle(kind.getClass(), locale).getString(key(kind));
     }
 
+    /** What a kind is called: as the bundles 'titles' have it, or else its code with a capital in front. */
+    static String title(Kind kind, String language) {
+        ResourceBundle titles = ResourceBundle.getBundle(
+                Sentences.class.getPackageName() + ".titles",
+                Locale.forLanguageTag(language),
+                Sentences.class.getClassLoader(),
+                ENGLISH_ELSE);
+        String code = kind.code();
+        return titles.containsKey(key(kind))
+                ? titles.getString(key(kind))
+                : code.substring(0, 1).toUpperCase(Locale.ROOT) + code.substring(1);
+    }
+
     private static String key(Kind kind) {
         return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

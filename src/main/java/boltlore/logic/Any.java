@@ -15,6 +15,14 @@ public final class Any {
 
     private Any() {}
 
+    /** What holds where the condition does not. */
+    public static Condition but(Condition condition) {
+        if (condition.isAlways()) {
+            return NEVER;
+        }
+        return condition.equals(NEVER) ? Condition.ALWAYS : new Condition.Not(condition);
+    }
+
     public static Condition of(Condition... conditions) {
         return of(List.of(conditions));
     }

@@ -6,6 +6,7 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
+import boltlore.choices.Choices;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
 import java.util.ArrayDeque;
@@ -19,6 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * When a position is filled, a line called for, a bracket useful, a line in the kit: as conditions over options alone,
@@ -29,6 +31,7 @@ public final class KitConditions {
     private final Catalogue catalogue;
     private final Family family;
     private final Predicate<LineName> leftOut;
+    private final @Nullable Choices settled;
     private final Map<PositionName, Position> positions = new LinkedHashMap<>();
     private final Map<LineName, Line> lines = new LinkedHashMap<>();
     private final BottomUp<PositionName, Condition> filled =
@@ -47,9 +50,21 @@ public final class KitConditions {
 
     /** @param leftOut which brackets stay out where they carry nothing */
     public KitConditions(Catalogue catalogue, Family family, Predicate<LineName> leftOut) {
+        this(catalogue, family, leftOut, null);
+    }
+
+    /**
+     * Of one order: each condition comes to always or never.
+     *
+     * @param leftOut which brackets stay out where they carry nothing
+     * @param settled the order's choices, complete; or null for those of any order
+     */
+    public KitConditions(
+            Catalogue catalogue, Family family, Predicate<LineName> leftOut, @Nullable Choices settled) {
         this.catalogue = catalogue;
         this.family = family;
         this.leftOut = leftOut;
+        this.settled = settled;
         for (Position position : family.positions()) {
             positions.put(position.name(), position);
             position.lines().forEach(line -> lines.put(line.name(), line));
@@ -74,13 +89,16 @@ public final class KitConditions {
             return filled(at.position());
         }
         if (condition instanceof Condition.Not not) {
-            return new Condition.Not(unfolded(not.condition()));
+            return Any.but(unfolded(not.condition()));
         }
         if (condition instanceof Condition.All all) {
             return All.of(all.conditions().stream().map(this::unfolded).toList());
         }
         if (condition instanceof Condition.AnyOf any) {
             return Any.of(any.conditions().stream().map(this::unfolded).toList());
+        }
+        if (settled != null && condition instanceof Condition.Is is) {
+            return is.values().contains(settled.value(is.option()).orElse("")) ? Condition.ALWAYS : Any.NEVER;
         }
         return condition;
     }

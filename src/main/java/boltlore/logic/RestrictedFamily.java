@@ -63,7 +63,7 @@ public final class RestrictedFamily {
             return is(is);
         }
         if (condition instanceof Condition.Not not) {
-            return not(of(not.condition()));
+            return Any.but(of(not.condition()));
         }
         if (condition instanceof Condition.All all) {
             return All.of(all.conditions().stream().map(this::of).toList());
@@ -82,12 +82,5 @@ public final class RestrictedFamily {
             return Any.NEVER;
         }
         return left.equals(all) ? Condition.ALWAYS : new Condition.Is(is.option(), left);
-    }
-
-    private static Condition not(Condition narrowed) {
-        if (narrowed.equals(Any.NEVER)) {
-            return Condition.ALWAYS;
-        }
-        return narrowed.isAlways() ? Any.NEVER : new Condition.Not(narrowed);
     }
 }

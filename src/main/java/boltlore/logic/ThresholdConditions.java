@@ -91,7 +91,7 @@ public final class ThresholdConditions {
 
     /** When the two sums differ. */
     public Optional<Condition> differ(List<Term> left, List<Term> right) {
-        return reaches(left, right).flatMap(more -> reaches(right, left).map(less -> Any.of(not(more), not(less))));
+        return reaches(left, right).flatMap(more -> reaches(right, left).map(less -> Any.of(Any.but(more), Any.but(less))));
     }
 
     /** The one sum less the other. */
@@ -99,13 +99,6 @@ public final class ThresholdConditions {
         List<Term> all = new ArrayList<>(sum);
         other.forEach(term -> all.add(new Term(term.quantity().negate(), term.when())));
         return all;
-    }
-
-    private static Condition not(Condition condition) {
-        if (condition.isAlways()) {
-            return Any.NEVER;
-        }
-        return condition.equals(Any.NEVER) ? Condition.ALWAYS : new Condition.Not(condition);
     }
 
     /** One term for each condition, the largest first: then the rest soon cannot change the answer any more. */
@@ -188,7 +181,7 @@ public final class ThresholdConditions {
             }
             return term.quantity().signum() > 0
                     ? Any.of(without, All.of(term.when(), with))
-                    : Any.of(with, All.of(not(term.when()), without));
+                    : Any.of(with, All.of(Any.but(term.when()), without));
         }
     }
 }

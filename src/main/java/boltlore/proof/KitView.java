@@ -2,11 +2,14 @@ package boltlore.proof;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
+import boltlore.choices.Choices;
 import boltlore.logic.Bringings;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.logic.PartConditions;
 import boltlore.logic.ThresholdConditions;
+import boltlore.measure.LineName;
+import java.util.function.Predicate;
 
 /** What kits of a family hold and when, as conditions over its options; with or without the brackets of no use. */
 public record KitView(KitConditions kit, PartConditions parts, Bringings bringings, ThresholdConditions sums) {
@@ -21,6 +24,16 @@ public record KitView(KitConditions kit, PartConditions parts, Bringings bringin
         KitConditions kit = new KitConditions(catalogue, family, unusedLeftOut);
         PartConditions parts = new PartConditions(kit);
         return new KitView(kit, parts, new Bringings(kit, parts), new ThresholdConditions(deadline));
+    }
+
+    /**
+     * The kit of one order: every condition of it comes to
+     * always or never, at once.
+     */
+    public static KitView of(Catalogue catalogue, Choices settled, Predicate<LineName> leftOut) {
+        KitConditions kit = new KitConditions(catalogue, settled.family(), leftOut, settled);
+        PartConditions parts = new PartConditions(kit);
+        return new KitView(kit, parts, new Bringings(kit, parts), new ThresholdConditions(Deadline.NONE));
     }
 
     public Catalogue catalogue() {

@@ -21,6 +21,7 @@ import java.util.stream.IntStream;
 /** Proves or refutes every statement about one family, one after the other. */
 public final class Prover {
 
+    private final Catalogue catalogue;
     private final Family family;
     private final Deadline deadline;
     private final Deadline share;
@@ -34,7 +35,8 @@ public final class Prover {
     private boolean ended;
     private int answered;
 
-    private Prover(Family family, Deadline deadline, Progress progress) {
+    private Prover(Catalogue catalogue, Family family, Deadline deadline, Progress progress) {
+        this.catalogue = catalogue;
         this.family = family;
         this.deadline = deadline;
         this.share = deadline.part();
@@ -63,8 +65,8 @@ public final class Prover {
      */
     public static FamilyProof prove(
             Catalogue catalogue, Family family, List<StatementKind> kinds, Deadline deadline, Progress progress) {
-        Prover prover = new Prover(family, deadline, progress);
-        prover.state(catalogue, kinds);
+        Prover prover = new Prover(catalogue, family, deadline, progress);
+        prover.state(kinds);
         prover.answerAll();
         progress.counting();
         prover.share.beginOneOf(1);
@@ -72,7 +74,7 @@ public final class Prover {
     }
 
     /** Kinds that there is no time to state of everything they speak of stand as one statement each. */
-    private void state(Catalogue catalogue, List<StatementKind> kinds) {
+    private void state(List<StatementKind> kinds) {
         FamilyView view = FamilyView.of(catalogue, family, share);
         int left = 2 * kinds.size();
         for (StatementKind kind : kinds) {
@@ -191,7 +193,8 @@ public final class Prover {
                 .filter(limit -> spokenOf.containsAll(Mentions.find(limit.forbids())))
                 .toList();
         Touched touched = counting.touched(statement.touches(), true);
-        return new Answer.Defect(statement, Optional.of(witness), cause, joined(statement, limits), touched);
+        Statement told = statement.refutedBy(statement.kind().refutedBy(statement, catalogue, witness));
+        return new Answer.Defect(told, Optional.of(witness), cause, joined(statement, limits), touched);
     }
 
     /** A defect that lies in there being no order. */

@@ -32,6 +32,11 @@ public record Statement(
         return new Statement(kind, "", "", kind.holds(), none, Any.NEVER, List.of(), List.of());
     }
 
+    /** The same, told of one order. */
+    Statement refutedBy(String sentence) {
+        return new Statement(kind, subject, detail, sentence, question, touches, lines, limits);
+    }
+
     /** Kind, subject and detail in one line. */
     public String title() {
         String named = subject.isEmpty() ? kind.name() : kind.name() + ": " + subject;

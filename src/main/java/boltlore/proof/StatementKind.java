@@ -1,5 +1,7 @@
 package boltlore.proof;
 
+import boltlore.catalogue.Catalogue;
+import boltlore.choices.Choices;
 import boltlore.findings.Severity;
 import java.util.List;
 
@@ -33,4 +35,9 @@ public interface StatementKind {
     }
 
     List<Statement> statements(FamilyView family);
+
+    /** The refuted statement's sentence about an order that shows it. */
+    default String refutedBy(Statement statement, Catalogue catalogue, Choices order) {
+        return statement.refuted();
+    }
 }

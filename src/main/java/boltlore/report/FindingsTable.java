@@ -31,8 +31,9 @@ public final class FindingsTable {
                         "kind",
                         word("kind", language),
                         22,
-                        finding -> finding.kind().code())
+                        finding -> finding.kind().title(language))
                 .text("sentence", word("says", language), 64, finding -> finding.says(language))
+                .code("code", finding -> finding.kind().code())
                 .box(Column.blank("checked", word("checked", language)))
                 .of(findings.all());
     }

@@ -25,7 +25,7 @@ final class Waivers {
         for (Waiver waiver : order.waived()) {
             String place = "/waived/" + number++ + "/finding";
             Optional<Kind> kind = kinds(others)
-                    .filter(each -> each.code().equals(waiver.finding()))
+                    .filter(each -> each.code().equalsIgnoreCase(waiver.finding()))
                     .findFirst();
             if (kind.isEmpty()) {
                 faults.add(new Fault(
@@ -63,7 +63,7 @@ final class Waivers {
 
     private static boolean speaksOf(Waiver waiver, Finding finding) {
         return finding.severity() == Severity.CHECK
-                && finding.kind().written().equals(waiver.finding())
+                && finding.kind().written().equalsIgnoreCase(waiver.finding())
                 && (waiver.subject().isEmpty() || waiver.subject().equals(finding.subject()));
     }
 

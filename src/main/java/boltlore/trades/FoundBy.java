@@ -36,7 +36,7 @@ public record FoundBy(String by, Findings findings) {
 
     /** Whether the waiver is of that finding. */
     public static boolean speaksOf(Waiver waiver, Finding finding) {
-        return waiver.finding().equals(finding.kind().code())
+        return waiver.finding().equalsIgnoreCase(finding.kind().code())
                 && (waiver.subject().isEmpty() || waiver.subject().equals(finding.subject()));
     }
 

@@ -94,6 +94,14 @@ public abstract class Trade {
         return work(kits, given);
     }
 
+    /**
+     * Folder below the one that it writes into, for what is made beside an earlier run's sheets and not in their place;
+     * mostly empty.
+     */
+    public String beside(Given given) {
+        return "";
+    }
+
     /** The options with which it works on the kit of a single order. */
     public Given forKit() {
         return Given.NONE;

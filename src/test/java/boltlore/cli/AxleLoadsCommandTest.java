@@ -143,7 +143,7 @@ class AxleLoadsCommandTest {
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
-                        "Stop, axle-loads: weight above limit: Converted, fully laden: the front axle carries 1158 kg, 58 kg more than its limit"
+                        "Stop, axle-loads: Weight above limit: Converted, fully laden: the front axle carries 1158 kg, 58 kg more than its limit"
                                 + " of 1100 kg. Of the kit, most comes from Battery module");
         assertThat(out().resolve("BL-1001/weight-statement.xlsx")).isRegularFile();
     }
@@ -155,7 +155,7 @@ class AxleLoadsCommandTest {
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
-                        "Stop, axle-loads: mass above market limit: The converted vehicle is 65.2 kg above 117 % of its"
+                        "Stop, axle-loads: Mass above market limit: The converted vehicle is 65.2 kg above 117 % of its"
                                 + " mass before conversion.");
     }
 
@@ -165,7 +165,7 @@ class AxleLoadsCommandTest {
         Files.delete(catalogue.resolve("families/pannier-van/weights.json"));
         Ran ran = boltlore("axle-loads", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("Check, axle-loads: station not known: 750.599 kg of the kit have no station");
+                .contains("Check, axle-loads: Station not known: 750.599 kg of the kit have no station");
         assertThat(ran.out()).doesNotContain("Smallest margin").doesNotContain("Market limit");
         assertThat(ran.exit()).isZero();
     }

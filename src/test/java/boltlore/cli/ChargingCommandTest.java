@@ -193,7 +193,7 @@ class ChargingCommandTest {
         Files.delete(catalogue.resolve(ELECTRICS));
         Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).as("%s", ran).isZero();
-        assertThat(flat(ran.out())).contains("Note, charging: not judged: Charging: electrics.json is missing");
+        assertThat(flat(ran.out())).contains("Note, charging: Not judged: Charging: electrics.json is missing");
     }
 
     @Test

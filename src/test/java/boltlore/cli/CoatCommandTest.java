@@ -62,7 +62,7 @@ class CoatCommandTest {
         void with_a_first_day_what_comes_late_is_told() {
             Ran ran = boltlore("coat", FIRST, "--start", "2026-06-15", "--out", out());
             assertThat(ran.exit()).as("%s", ran).isZero();
-            assertThat(flat(ran)).contains("Check, coat: coated too late: BL-1001 needs its pieces by 2026-06-12");
+            assertThat(flat(ran)).contains("Check, coat: Coated too late: BL-1001 needs its pieces by 2026-06-12");
         }
 
         @Test
@@ -206,9 +206,9 @@ class CoatCommandTest {
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran))
                     .contains(
-                            "Stop, film-check: batch rejected: Batch 1, Black, satin, on aluminium: rejected, 1 read of at"
+                            "Stop, film-check: Batch rejected: Batch 1, Black, satin, on aluminium: rejected, 1 read of at"
                                     + " least 2, 1 below limit, 0 allowed.")
-                    .contains("Stop, film-check: mean below minimum: Batch 1, PV-UT-M BL-1002 1: mean 58.0 µm, minimum"
+                    .contains("Stop, film-check: Mean below minimum: Batch 1, PV-UT-M BL-1002 1: mean 58.0 µm, minimum"
                             + " 60 µm.");
         }
 
@@ -218,8 +218,8 @@ class CoatCommandTest {
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran))
                     .contains("read more, 1 read of at least 2")
-                    .contains("Check, film-check: part not read: Batch 1: no piece of PV-BL-S is read.")
-                    .contains("Stop, film-check: batch not read: Batch 2,");
+                    .contains("Check, film-check: Part not read: Batch 1: no piece of PV-BL-S is read.")
+                    .contains("Stop, film-check: Batch not read: Batch 2,");
         }
 
         @Test

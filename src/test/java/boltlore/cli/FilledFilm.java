@@ -34,7 +34,8 @@ final class FilledFilm {
                 .toArray();
         Ran ran = boltlore(words);
         assertThat(ran.exit()).as(ran.toString()).isIn(Exit.OK, Exit.STOPPED);
-        String text = Files.readString(out.resolve("csv/powder-coat-batch-film.csv"));
+        Path into = List.of(ordersAndOptions).contains("--again") ? out.resolve("again-2") : out;
+        String text = Files.readString(into.resolve("csv/powder-coat-batch-film.csv"));
         CSVFormat format = CSVFormat.RFC4180.builder().setHeader().get();
         try (var parser = format.parse(new StringReader(text))) {
             return new FilledFilm(

@@ -105,9 +105,9 @@ class FilmRecordTest {
         Ran ran = judged(record);
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran))
-                .contains("Stop, film-check: other coat asked: Order BL-1001: 10 pieces were read in " + GREEN
+                .contains("Stop, film-check: Other coat asked: Order BL-1001: 10 pieces were read in " + GREEN
                         + " and are now asked for in Grey, satin: PV-CA-LL BL-1001 1,")
-                .contains("Stop, film-check: pieces in no record: Batch ")
+                .contains("Stop, film-check: Pieces in no record: Batch ")
                 .contains("Grey, satin: 10 pieces came to it after the record was written")
                 .doesNotContain("pieces not asked")
                 .doesNotContain("Did you mean");
@@ -121,9 +121,9 @@ class FilmRecordTest {
         Ran ran = judged(record);
         assertThat(ran.exit()).as(ran.toString()).isZero();
         assertThat(flat(ran))
-                .contains("Check, film-check: pieces not asked: Order BL-1002: ")
+                .contains("Check, film-check: Pieces not asked: Order BL-1002: ")
                 .contains("Give the order's file too")
-                .contains("Note, film-check: batch changed since: Batch 1,")
+                .contains("Note, film-check: Batch changed since: Batch 1,")
                 .doesNotContain("Stop, ");
     }
 
@@ -135,7 +135,7 @@ class FilmRecordTest {
         Files.copy(Path.of("catalog/orders/bl-1006.json"), orders.resolve("bl-1006.json"));
         Ran ran = judged(record);
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-        assertThat(flat(ran)).contains("Stop, film-check: order stopped: Order BL-1006, due ");
+        assertThat(flat(ran)).contains("Stop, film-check: Order stopped: Order BL-1006, due ");
     }
 
     @Test
@@ -155,7 +155,7 @@ class FilmRecordTest {
                 "film-check", orders, "--catalogue", stricter, "--record", record, "--out", folder.resolve("judged"));
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran))
-                .contains("limits changed since: Order BL-1001: the film limits of " + GREEN + " have changed");
+                .contains("Limits changed since: Order BL-1001: the film limits of " + GREEN + " have changed");
     }
 
     @Test
@@ -166,7 +166,7 @@ class FilmRecordTest {
         Ran bad = judged(record);
         assertThat(bad.exit()).isEqualTo(Exit.STOPPED);
         assertThat(flat(bad))
-                .contains("rejected by eye: Batch 5, PV-CA-LL BL-1001 1: rejected by eye, runs. Rework.")
+                .contains("Rejected by eye: Batch 5, PV-CA-LL BL-1001 1: rejected by eye, runs. Rework.")
                 .contains("1 piece is to be reworked and read again: PV-CA-LL BL-1001 1.");
         Path list = folder.resolve("judged/csv/coating-record-again.csv");
 
@@ -187,6 +187,40 @@ class FilmRecordTest {
                 .contains("replaced by a later reading")
                 .contains("PV-CA-LL,BL-1001 1,2,");
         assertThat(list).doesNotExist();
+    }
+
+    @Test
+    @DisplayName("of pieces to be coated again is made beside that of the first coating, which stays")
+    void again_beside_the_first() throws IOException {
+        Path plan = folder.resolve("plan");
+        good();
+        Path film = plan.resolve("csv/powder-coat-batch-film.csv");
+        String before = Files.readString(film);
+        Path list = Files.writeString(folder.resolve("again.csv"), "part,piece,coating\nPV-CA-LL,BL-1001 1,2\n");
+
+        boltlore("coat", orders, "--again", list, "--out", plan);
+
+        assertThat(film).hasContent(before);
+        assertThat(plan.resolve("powder-coat-batch.xlsx")).exists();
+        assertThat(plan.resolve("again-2/csv/powder-coat-batch-film.csv")).exists();
+        Files.writeString(list, "part,piece,coating\nPV-CA-LL,BL-1001 1,3\n");
+        boltlore("coat", orders, "--again", list, "--out", plan);
+        assertThat(plan.resolve("again-2/powder-coat-batch.xlsx")).exists();
+        assertThat(plan.resolve("again-3/powder-coat-batch.xlsx")).exists();
+    }
+
+    @Test
+    @DisplayName("given twice is refused in one sentence, whatever the files are called")
+    void twice() throws IOException {
+        Path record = filled(good());
+        Path copy = Files.copy(record, folder.resolve("copy.csv"));
+        for (Path second : new Path[] {record, copy}) {
+            Ran ran = judged(record, second);
+            assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+            assertThat(flat(ran))
+                    .contains("found the same entries as in " + record)
+                    .containsOnlyOnce("found ");
+        }
     }
 
     @Test
@@ -237,8 +271,8 @@ class FilmRecordTest {
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran))
                 .contains(
-                        "Stop, film-check: mean above maximum: Batch 5, PV-CA-LL BL-1001 1: mean 404.0 µm, maximum 80 µm.")
-                .contains("Check, film-check: slip of typing: Batch 5, PV-CR-L BL-1001 1: a reading of 680 µm");
+                        "Stop, film-check: Mean above maximum: Batch 5, PV-CA-LL BL-1001 1: mean 404.0 µm, maximum 80 µm.")
+                .contains("Check, film-check: Slip of typing: Batch 5, PV-CR-L BL-1001 1: a reading of 680 µm");
     }
 
     @Test
@@ -251,6 +285,6 @@ class FilmRecordTest {
         assertThat(flat(judged(use))).doesNotContain("run changed since").contains("Powder");
         Files.delete(second);
         assertThat(flat(judged(use)))
-                .contains("Check, film-check: run changed since: Run 1: 0.300 kg were weighed out");
+                .contains("Check, film-check: Run changed since: Run 1: 0.300 kg were weighed out");
     }
 }

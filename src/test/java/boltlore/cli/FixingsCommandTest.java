@@ -133,7 +133,7 @@ class FixingsCommandTest {
         assertThat(ran.exit()).as("%s", ran).isZero();
         assertThat(flat(ran.out()))
                 .contains("of which 0 to sign for")
-                .contains("Note, fixings: joints not known: The family's joints.json is missing or empty");
+                .contains("Note, fixings: Joints not known: The family's joints.json is missing or empty");
     }
 
     @Test

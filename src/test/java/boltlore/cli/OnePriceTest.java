@@ -148,7 +148,7 @@ class OnePriceTest {
         KitInWork inWork = new KitInWork(plan, kit.bill(), LocalDate.of(2026, 3, 2));
         Stream<Supplier<Report>> all = Stream.concat(
                 OrderSheets.prepare(inWork, pricing, List.of()).stream(),
-                KitTrades.of(inWork).results().values().stream()
+                KitTrades.of(inWork, kit.misfits()).results().values().stream()
                         .flatMap(List::stream)
                         .flatMap(result -> result.sheets().stream())
                         .map(TradeResult.Sheet::report));

@@ -289,7 +289,7 @@ class PriceCommandTest {
         Ran ran = boltlore(
                 "kit", "--all", catalogue.resolve("orders/bl-1010.json"), "--catalogue", catalogue, "--out", out());
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("Check, price: no price: No price: workshop/pricing.json holds an exchange rate of AUD");
+                .contains("Check, price: No price: No price: workshop/pricing.json holds an exchange rate of AUD");
         assertThat(out().resolve("BL-1010/bill.xlsx")).isRegularFile();
         assertThat(out().resolve("BL-1010/customer")).doesNotExist();
     }
@@ -342,7 +342,7 @@ class PriceCommandTest {
         assertThat(ran.err()).contains("workshop/pricing.json").contains("Add it; catalog/README.md says how.");
         assertThat(boltlore("kit", FIRST, "--catalogue", catalogue, "--out", out())
                         .out())
-                .contains("Note, price: not judged: Price: workshop/pricing.json is missing");
+                .contains("Note, price: Not judged: Price: workshop/pricing.json is missing");
         assertThat(boltlore("check", "--catalogue", catalogue).err()).doesNotContain("pricing.json");
     }
 

@@ -31,6 +31,7 @@ class ProveInterruptedTest {
         Process process = new ProcessBuilder(
                         "env",
                         "--default-signal=INT",
+                        "BOLTLORE_PROGRESS=yes",
                         ProcessHandle.current().info().command().orElse("java"),
                         "-cp",
                         System.getProperty("java.class.path"),

@@ -52,9 +52,9 @@ class ShipCommandTest {
         String shipped = boltlore("ship", FIRST, "--out", out()).out().replaceAll("\\s+", " ");
         String kit = boltlore("kit", FIRST, "--out", out().resolve("kit")).out().replaceAll("\\s+", " ");
 
-        assertThat(shipped).contains("Check, ship: destination not given: The destination is not given (--to)");
+        assertThat(shipped).contains("Check, ship: Destination not given: The destination is not given (--to)");
         assertThat(kit)
-                .contains("Note, ship: destination not given yet: The destination is not given yet")
+                .contains("Note, ship: Destination not given yet: The destination is not given yet")
                 .doesNotContain("--to");
     }
 
@@ -100,7 +100,7 @@ class ShipCommandTest {
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
-                        "Stop, ship: package too heavy by air: By air (ICAO Technical Instructions 2025-2026) crate 4 may hold 35 kg");
+                        "Stop, ship: Package too heavy by air: By air (ICAO Technical Instructions 2025-2026) crate 4 may hold 35 kg");
         assertThat(boltlore("ship", FIRST, "--by", "sea", "--to", "US", "--out", out())
                         .exit())
                 .isZero();
@@ -138,7 +138,7 @@ class ShipCommandTest {
         Ran ran = boltlore("ship", FIRST, "--catalogue", catalogue, "--out", out());
         assertThat(ran.exit()).isZero();
         assertThat(ran.out().replaceAll("\\s+", " "))
-                .contains("Note, ship: not judged: Shipping: workshop/shipping.json is missing");
+                .contains("Note, ship: Not judged: Shipping: workshop/shipping.json is missing");
     }
 
     @ParameterizedTest
@@ -164,7 +164,7 @@ class ShipCommandTest {
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
-                        "Stop, ship: brackets not decided: Battery chiller bracket (chiller-bracket), Compressor bracket");
+                        "Stop, ship: Brackets not decided: Battery chiller bracket (chiller-bracket), Compressor bracket");
         Ran decided = boltlore("ship", "catalog/orders/bl-1003.json", "--to", "DE", "--out", out());
         assertThat(decided.exit()).as("%s", decided).isZero();
     }

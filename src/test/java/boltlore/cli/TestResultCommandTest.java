@@ -125,7 +125,7 @@ class TestResultCommandTest {
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran.out()))
                     .contains("Not passed: 1 of ")
-                    .contains("Stop, test-result: test failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit"
+                    .contains("Stop, test-result: Test failed: Bonding to the chassis, On-board charger: 0.12 Ω, limit"
                             + " below 0.1 Ω; outside the limit by 0.02 Ω");
         }
 

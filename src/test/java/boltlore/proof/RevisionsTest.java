@@ -95,16 +95,22 @@ class RevisionsTest {
     }
 
     @Test
-    void mass_drawing_and_coat_are_looked_at_and_the_price_is_not() {
+    void mass_drawing_coat_and_price_are_looked_at_and_the_bin_is_not() {
         Broken edited = new Broken()
                 .part("LV-SND", "massKg", new BigDecimal("9.9"))
                 .part("LV-ES", "coat", null)
-                .part("BM-44", "cost", new BigDecimal("1.00"));
+                .part("BM-44", "cost", new BigDecimal("1.00"))
+                .part("LV-BOX", "bin", "L-01-01-A-01");
 
         assertThat(compare(edited).edits())
                 .extracting(edit -> edit.part() + " " + edit.what().get(0).what())
-                .contains("LV-SND mass")
-                .noneMatch(edit -> edit.startsWith("BM-44"));
+                .contains("LV-SND mass", "BM-44 price")
+                .noneMatch(edit -> edit.startsWith("LV-BOX"));
+        assertThat(compare(new Broken().part("BM-44", "cost", new BigDecimal("1.00"))).edits())
+                .singleElement()
+                .satisfies(edit -> assertThat(edit.what())
+                        .singleElement()
+                        .satisfies(what -> assertThat(what.after()).isEqualTo("EUR 1.00")));
     }
 
     @Test

@@ -68,6 +68,7 @@ final class DrivingFile {
                 reader.decimal("gearPercent", PERCENT),
                 reader.decimal("motorPercent", PERCENT),
                 reader.whole("mostRpm", 1, FASTEST_RPM),
+                reader.findDecimal("recuperationNm", Range.between(0, 1_000)),
                 reader.objects("curve", DrivingFile::torque),
                 reader.text("source"));
         if (reader.sound()) {

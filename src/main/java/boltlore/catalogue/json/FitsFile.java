@@ -142,6 +142,7 @@ final class FitsFile {
         return new Fits.Follows(
                 reading.named(reader, "quantity", Kind.FOLLOWS),
                 reader.text("because"),
+                reader.truth("safety", false),
                 reader.objects("of", this::share),
                 reader.objects("from", this::share));
     }

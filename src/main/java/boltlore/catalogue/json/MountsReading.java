@@ -7,7 +7,9 @@ import boltlore.catalogue.Mounting.Shock;
 import boltlore.catalogue.Mounting.Welds;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.json.SourceLocation;
 import boltlore.measure.PositionName;
+import java.util.Objects;
 
 /** 'shocks' and 'mounts' of families/…/driving.json. */
 final class MountsReading {
@@ -15,6 +17,7 @@ final class MountsReading {
     private static final Range TIMES = Range.between(0, 100);
     private static final Range MPA = Range.above(0, 2_000);
     private static final int MOST_BOLTS = 100;
+    private static final int MOST_ALIKE = 20;
 
     private final Reading reading;
     private final ConditionReading overOptions;
@@ -46,19 +49,23 @@ final class MountsReading {
                 reading.named(reader, "mount", Kind.MOUNT),
                 reader.text("says"),
                 overOptions.orAlways(reader, "when"),
-                reader.texts("carries", Kind.POSITION.shape(), (name, spot) -> {
-                    reading.mention(Kind.POSITION, name, spot);
-                    return new PositionName(name);
-                }),
+                reader.texts("carries", Kind.POSITION.shape(), this::position),
                 reader.decimal("share", Range.above(0, 1)),
+                Objects.requireNonNullElse(reader.findWhole("alike", 1, MOST_ALIKE), 1),
                 reader.findDecimal("leverMm", Range.above(0, 5_000)),
-                reader.findObject("bolts", MountsReading::bolts).orElse(null),
+                reader.findObject("bolts", this::bolts).orElse(null),
                 reader.findObject("welds", MountsReading::welds).orElse(null),
                 reader.text("source"));
     }
 
-    private static Bolts bolts(ObjectReader reader) {
+    private PositionName position(String name, SourceLocation spot) {
+        reading.mention(Kind.POSITION, name, spot);
+        return new PositionName(name);
+    }
+
+    private Bolts bolts(ObjectReader reader) {
         return new Bolts(
+                reader.findTexts("at", Kind.POSITION.shape(), this::position),
                 reader.whole("count", 1, MOST_BOLTS),
                 reader.decimal("stressAreaMm2", Range.above(0, 5_000)),
                 reader.decimal("ultimateMpa", MPA));

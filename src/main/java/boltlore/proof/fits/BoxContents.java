@@ -7,8 +7,9 @@ import boltlore.catalogue.Line;
 import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.measure.Digits;
+import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,22 +22,15 @@ final class BoxContents {
 
     private BoxContents() {}
 
-    static List<PossibleFinding> findings(KitView kit) {
-        List<PossibleFinding> all = new ArrayList<>();
+    static List<FitFinding.Possible> findings(KitView kit) {
+        List<FitFinding.Possible> all = new ArrayList<>();
         for (Fits.Box box : kit.family().fits().boxes()) {
             for (Line outside : kit.kit().position(box.position()).lines()) {
                 for (Line inside : kit.kit().position(box.holds()).lines()) {
                     Condition together =
                             All.of(kit.kit().in(outside.name()), kit.kit().in(inside.name()));
-                    String most = most(kit, box, outside, inside);
                     if (!together.equals(Any.NEVER)) {
-                        all.add(PossibleFinding.of(
-                                outside.name().text(),
-                                inside.name().text(),
-                                most.isEmpty() ? Any.NEVER : together,
-                                List.of(outside.name(), inside.name()),
-                                "A valid order lays " + Digits.plain(inside.quantity()) + " of " + inside.part()
-                                        + " in " + outside.part() + ", " + most + "."));
+                        all.add(laid(kit, box, outside, inside, together));
                     }
                 }
             }
@@ -44,15 +38,30 @@ final class BoxContents {
         return all;
     }
 
-    /** Why they do not fit; empty where they do. */
-    private static String most(KitView kit, Fits.Box box, Line outside, Line inside) {
+    private static FitFinding.Possible laid(KitView kit, Fits.Box box, Line outside, Line inside, Condition together) {
         EnvelopeMm room = kit.catalogue().part(outside.part()).geometry().inner();
         EnvelopeMm each = kit.catalogue().part(inside.part()).geometry().size();
-        if (room == null || each == null) {
-            return room == null ? "of which the inner size is not known" : "and their size is not known";
-        }
-        long fits = fits(box, room, each);
-        return BigDecimal.valueOf(fits).compareTo(inside.quantity()) >= 0 ? "" : "which takes " + fits;
+        long fits = room == null || each == null ? 0 : fits(box, room, each);
+        boolean known = room != null && each != null;
+        return (known ? FitFinding.CONTENTS_DO_NOT_FIT : FitFinding.CONTENTS_OF_UNKNOWN_SIZE)
+                .when(
+                        known && BigDecimal.valueOf(fits).compareTo(inside.quantity()) >= 0 ? Any.NEVER : together,
+                        outside.name().text(),
+                        inside.name().text(),
+                        List.of(outside.name(), inside.name()),
+                        "many",
+                        new BigDecimal(Digits.plain(inside.quantity())),
+                        "inside",
+                        named(kit, inside.part()),
+                        "outside",
+                        named(kit, outside.part()),
+                        "fits",
+                        fits);
+    }
+
+    /** What people call the part, and its number. */
+    static Wording named(KitView kit, PartNumber part) {
+        return kit.catalogue().part(part).name().with(" (" + part + ")");
     }
 
     /** The most that lie in it, over the ways in which they may be turned. */

@@ -6,22 +6,23 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Port;
 import boltlore.logic.All;
 import boltlore.logic.Any;
+import boltlore.findings.Finding;
 import boltlore.measure.Digits;
+import boltlore.measure.PositionName;
+import boltlore.measure.Wording;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** A path or circuit with nothing at one of its positions, or with two neighbours that cannot be joined. */
 final class Broken {
 
     private Broken() {}
 
-    static List<PossibleFinding> findings(KitView kit) {
-        List<PossibleFinding> all = new ArrayList<>();
+    static List<FitFinding.Possible> findings(KitView kit) {
+        List<FitFinding.Possible> all = new ArrayList<>();
         for (Fits.Run run : kit.family().fits().runs()) {
             run.steps().stream().distinct().map(step -> empty(kit, run, step)).forEach(all::add);
             Join.of(kit, run).forEach(join -> all.add(unjoined(kit, join)));
@@ -29,56 +30,67 @@ final class Broken {
         return all;
     }
 
-    private static PossibleFinding empty(KitView kit, Fits.Run run, Fits.Step step) {
+    private static FitFinding.Possible empty(KitView kit, Fits.Run run, Fits.Step step) {
         Condition required =
                 All.of(kit.kit().unfolded(run.required()), kit.kit().unfolded(step.when()));
-        return PossibleFinding.of(
+        return FitFinding.NOTHING_ON_THE_WAY.when(
+                All.of(required, Any.but(kit.kit().filled(step.position()))),
                 run.name(),
                 step.position().text(),
-                All.of(required, new Condition.Not(kit.kit().filled(step.position()))),
                 Join.Lines.at(kit, step).map(Line::name).toList(),
-                "A valid order has nothing at position " + step.position() + ", through which " + run.name()
-                        + " runs.");
+                "position",
+                said(kit, step.position()),
+                "run",
+                run.name());
     }
 
-    private static PossibleFinding unjoined(KitView kit, Join join) {
+    static Wording said(KitView kit, PositionName position) {
+        return kit.kit().position(position).says().with(" (" + position + ")");
+    }
+
+    private static FitFinding.Possible unjoined(KitView kit, Join join) {
         List<Join.Ends> apart = join.ends(kit)
                 .filter(ends -> !ends.when().equals(Any.NEVER) && !ends.fit())
                 .toList();
-        return PossibleFinding.of(
+        return FitFinding.NEIGHBOURS_APART.when(
+                Any.of(apart.stream().map(Join.Ends::when).toList()),
                 join.run().name(),
                 join.from().position() + " to " + join.to().position(),
-                Any.of(apart.stream().map(Join.Ends::when).toList()),
                 apart.stream()
                         .flatMap(ends -> Stream.of(ends.from().name(), ends.to().name()))
                         .distinct()
                         .toList(),
-                says(join, apart));
+                "from",
+                apart.isEmpty() ? "" : said(kit, apart.get(0).from(), join.from().out()),
+                "to",
+                apart.isEmpty() ? "" : said(kit, apart.get(0).to(), join.to().in()),
+                "run",
+                join.run().name());
     }
 
-    /** Names the first two; the example order shows which it has. */
-    private static String says(Join join, List<Join.Ends> apart) {
-        if (apart.isEmpty()) {
-            return "Neighbours on " + join.run().name() + " cannot be joined.";
-        }
-        Join.Ends first = apart.get(0);
-        return "A valid order cannot join " + said(first.from(), join.from().out(), first.out()) + " to "
-                + said(first.to(), join.to().in(), first.in()) + " on "
-                + join.run().name() + ".";
-    }
-
-    private static String said(Line line, String name, @Nullable Port port) {
-        return line.part()
-                + (port == null ? ", which has no port " + name + "," : " port " + name + " (" + of(port) + ")");
-    }
-
-    private static String of(Port port) {
-        Port.Joint joint = port.joint();
-        if (joint == null) {
-            return port.kind() + ", nothing said of what flows";
-        }
-        String bore = joint.boreMm() == null ? "" : ", " + Digits.plain(joint.boreMm()) + " mm";
-        return joint.flow().written() + ", " + port.kind() + bore + ", "
-                + joint.half().name().toLowerCase(Locale.ROOT);
+    private static Finding said(KitView kit, Line line, String name) {
+        Port port = Join.Lines.port(kit, line, name);
+        Port.Joint joint = port == null ? null : port.joint();
+        BigDecimal bore = joint == null ? null : joint.boreMm();
+        FitFinding words = port == null
+                ? FitFinding.NO_SUCH_PORT
+                : joint == null
+                        ? FitFinding.PORT_UNKNOWN
+                        : bore == null ? FitFinding.PORT : FitFinding.PORT_OF_BORE;
+        return Finding.of(
+                words,
+                line.name().text(),
+                "part",
+                BoxContents.named(kit, line.part()),
+                "port",
+                name,
+                "kind",
+                port == null ? "" : port.kind(),
+                "flow",
+                joint == null ? 0 : joint.flow().ordinal(),
+                "half",
+                joint == null ? 0 : joint.half().ordinal(),
+                "bore",
+                bore == null ? BigDecimal.ZERO : new BigDecimal(Digits.plain(bore)));
     }
 }

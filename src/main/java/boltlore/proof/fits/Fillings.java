@@ -8,7 +8,6 @@ import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.measure.PositionName;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,42 +16,44 @@ final class Fillings {
 
     private Fillings() {}
 
-    static List<PossibleFinding> unfilled(KitView kit) {
-        List<PossibleFinding> all = new ArrayList<>();
+    static List<FitFinding.Possible> unfilled(KitView kit) {
+        List<FitFinding.Possible> all = new ArrayList<>();
         for (Fits.Run circuit : kit.family().fits().runs()) {
             if (circuit.filling() != null) {
                 PositionName fill = circuit.filling().fill();
                 Condition joined = All.of(kit.kit().filled(fill), joined(kit, circuit, fill));
-                all.add(lacks(kit, circuit, fill, joined, "has no filling point joined to"));
+                all.add(lacks(kit, circuit, fill, joined, FitFinding.CIRCUIT_CANNOT_BE_FILLED));
             }
         }
         return all;
     }
 
-    static List<PossibleFinding> unbled(KitView kit) {
-        List<PossibleFinding> all = new ArrayList<>();
+    static List<FitFinding.Possible> unbled(KitView kit) {
+        List<FitFinding.Possible> all = new ArrayList<>();
         for (Fits.Run circuit : kit.family().fits().runs()) {
             if (circuit.filling() != null) {
                 PositionName bleed = circuit.filling().bleed();
                 PositionName on = kit.kit().position(bleed).under();
                 Condition joined =
                         Any.of(joined(kit, circuit, bleed), on == null ? Any.NEVER : joined(kit, circuit, on));
-                all.add(lacks(kit, circuit, bleed, All.of(kit.kit().filled(bleed), joined), "has no bleed on"));
+                all.add(lacks(kit, circuit, bleed, All.of(kit.kit().filled(bleed), joined), FitFinding.CIRCUIT_CANNOT_BE_BLED));
             }
         }
         return all;
     }
 
-    private static PossibleFinding lacks(
-            KitView kit, Fits.Run circuit, PositionName at, Condition joined, String lacks) {
+    private static FitFinding.Possible lacks(
+            KitView kit, Fits.Run circuit, PositionName at, Condition joined, FitFinding lacks) {
         Position position = kit.kit().position(at);
-        return PossibleFinding.of(
+        return lacks.when(
+                All.of(kit.kit().unfolded(circuit.required()), Any.but(joined)),
                 circuit.name(),
                 at.text(),
-                All.of(kit.kit().unfolded(circuit.required()), new Condition.Not(joined)),
                 position.lines().stream().map(Line::name).toList(),
-                "A valid order " + lacks + " circuit " + circuit.name() + ": position " + at
-                        + " is empty or is not on it.");
+                "circuit",
+                circuit.name(),
+                "position",
+                Broken.said(kit, at));
     }
 
     /** When the position is on the circuit, or on a run that meets it. */

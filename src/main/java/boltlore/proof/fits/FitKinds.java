@@ -1,13 +1,19 @@
 package boltlore.proof.fits;
 
+import boltlore.catalogue.Catalogue;
+import boltlore.choices.Choices;
+import boltlore.findings.Findings;
 import boltlore.findings.Severity;
+import boltlore.measure.LineName;
+import boltlore.proof.KitView;
 import boltlore.proof.StatementKind;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Every kind of statement on what must fit together, in the order in which they are asked and told. */
 public final class FitKinds {
 
-    private static final List<StatementKind> ALL = List.of(
+    private static final List<FitStatements> ALL = List.of(
             new FitStatements(
                     "path or circuit broken",
                     Severity.STOP,
@@ -21,6 +27,12 @@ public final class FitKinds {
                     "Every port on an energy path bears what flows between its ends.",
                     "Give these orders a part that is rated for it, or correct the ratings of the ports.",
                     WeakPorts::findings),
+            new FitStatements(
+                    "branch without its fuse",
+                    Severity.STOP,
+                    "Every branch of electrics.json has its fuses in the kit.",
+                    "Add a line for these orders that brings the fuse, or name another in electrics.json.",
+                    BranchFuses::findings),
             new FitStatements(
                     "port leads nowhere",
                     Severity.STOP,
@@ -58,15 +70,36 @@ public final class FitKinds {
                     "Give these orders a shaft of another length, or measure the flanges again.",
                     Shafts::findings),
             new FitStatements(
+                    "safety quantity does not follow",
+                    Severity.STOP,
+                    "Every quantity that holds drive unit or battery, or keeps people from high voltage, follows from what"
+                            + " it is for.",
+                    "Correct the quantity of the line, or of what it follows from.",
+                    Quantities::safety),
+            new FitStatements(
                     "quantity does not follow",
                     Severity.CHECK,
                     "Every quantity that follows from another does.",
                     "Correct the quantity of the line, or of what it follows from.",
-                    Quantities::findings));
+                    Quantities::others));
 
     private FitKinds() {}
 
     public static List<StatementKind> all() {
-        return ALL;
+        return List.copyOf(ALL);
+    }
+
+    /**
+     * What does not fit in the kit of one order: the same conditions as are proved of every order, each of which comes to
+     * always or never with all options chosen, so that nothing is searched.
+     *
+     * @param catalogue with the lengths as measured on the order's vehicle
+     */
+    public static Findings of(Catalogue catalogue, Choices settled, Predicate<LineName> leftOut) {
+        KitView kit = KitView.of(catalogue, settled, leftOut);
+        return ALL.stream()
+                .flatMap(kind -> kind.in(kit))
+                .map(FitFinding.Possible::finding)
+                .collect(Findings.collected());
     }
 }

@@ -79,7 +79,7 @@ record Join(Fits.Run run, Fits.Step from, Fits.Step to, Condition when) {
                 Fits.Step to = steps.get(next % steps.size());
                 Condition passes = kit.kit().unfolded(to.when());
                 joins.add(new Join(run, steps.get(at), to, All.of(before, passes)));
-                before = passes.isAlways() ? Any.NEVER : All.of(before, new Condition.Not(passes));
+                before = All.of(before, Any.but(passes));
             }
         }
         return joins;

@@ -13,9 +13,9 @@ import boltlore.logic.ThresholdConditions;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +41,7 @@ final class PortsTaken {
 
     private final KitView kit;
     private final Map<Closed, Use> uses = new LinkedHashMap<>();
+    private final Map<Join.Taken, List<Use>> at = new HashMap<>();
 
     /** Of flows for which the family has a path or circuit; it says nothing of others. */
     private PortsTaken(KitView kit) {
@@ -55,6 +56,8 @@ final class PortsTaken {
                         .forEach(port -> fitted(position, line, port));
             }
         }
+        uses.forEach((closed, use) ->
+                at.computeIfAbsent(closed.port(), port -> new ArrayList<>()).add(use));
         Join.once(kit).forEach(this::joined);
     }
 
@@ -70,30 +73,28 @@ final class PortsTaken {
 
     /** Whatever stands at the other end: that it is missing there is told of the path, and not again of each port. */
     private void joined(Join join) {
-        List<Join.Taken> ends = join.taken().toList();
-        uses.forEach((at, use) -> {
-            if (ends.contains(at.port())) {
-                use.joined.add(new Term(BigDecimal.ONE, All.of(join.when(), Any.of(use.fitted))));
-            }
-        });
+        join.taken().distinct().forEach(end -> at.getOrDefault(end, List.of())
+                .forEach(use -> use.joined.add(new Term(BigDecimal.ONE, All.of(join.when(), Any.of(use.fitted))))));
     }
 
-    static List<PossibleFinding> twice(KitView kit) {
-        List<PossibleFinding> all = new ArrayList<>();
+    static List<FitFinding.Possible> twice(KitView kit) {
+        List<FitFinding.Possible> all = new ArrayList<>();
         new PortsTaken(kit)
-                .uses.forEach((at, use) -> all.add(new PossibleFinding(
+                .uses.forEach((at, use) -> all.add(FitFinding.PORT_TAKEN_TWICE.when(
+                        kit.sums().reaches(use.pieces, use.joined).map(Any::but),
                         at.port().position().text(),
                         at.port().port(),
-                        kit.sums().reaches(use.pieces, use.joined).map(PortsTaken::not),
                         use.lines,
-                        "A valid order joins more to port " + at.port().port() + " at position "
-                                + at.port().position() + " than there are of it.")));
+                        "port",
+                        at.port().port(),
+                        "position",
+                        Broken.said(kit, at.port().position()))));
         return all;
     }
 
-    static List<PossibleFinding> open(KitView kit) {
+    static List<FitFinding.Possible> open(KitView kit) {
         PortsTaken taken = new PortsTaken(kit);
-        List<PossibleFinding> all = new ArrayList<>();
+        List<FitFinding.Possible> all = new ArrayList<>();
         taken.uses.forEach((at, use) -> {
             if (at.blank() == null) {
                 all.add(taken.nowhere(at, use));
@@ -108,18 +109,20 @@ final class PortsTaken {
         return all;
     }
 
-    private PossibleFinding nowhere(Closed at, Use use) {
-        return new PossibleFinding(
+    private FitFinding.Possible nowhere(Closed at, Use use) {
+        return FitFinding.PORT_LEADS_NOWHERE.when(
+                kit.sums().reaches(use.joined, use.pieces).map(Any::but),
                 at.port().position().text(),
                 at.port().port(),
-                kit.sums().reaches(use.joined, use.pieces).map(PortsTaken::not),
                 use.lines,
-                "A valid order has port " + at.port().port() + " at position "
-                        + at.port().position() + " joined to nothing.");
+                "port",
+                at.port().port(),
+                "position",
+                Broken.said(kit, at.port().position()));
     }
 
     /** Ports that one blank closes share what there is of it. */
-    private PossibleFinding unblanked(PartNumber blank) {
+    private FitFinding.Possible unblanked(PartNumber blank) {
         List<String> ports = new ArrayList<>();
         List<LineName> lines = new ArrayList<>();
         List<Term> left = new ArrayList<>();
@@ -136,16 +139,14 @@ final class PortsTaken {
                         + each.getKey().port().port());
             }
         }
-        return new PossibleFinding(
+        return FitFinding.BLANKS_TOO_FEW.when(
+                small ? kit.sums().reaches(kit.parts().terms(blank), left).map(Any::but) : Optional.empty(),
                 blank.text(),
                 "blank",
-                small ? kit.sums().reaches(kit.parts().terms(blank), left).map(PortsTaken::not) : Optional.empty(),
                 lines.stream().distinct().toList(),
-                "A valid order joins nothing to more ports than it has blanks " + blank + " for. It closes these: "
-                        + String.join(", ", ports) + ".");
-    }
-
-    private static Condition not(Condition condition) {
-        return condition.isAlways() ? Any.NEVER : new Condition.Not(condition);
+                "blank",
+                BoxContents.named(kit, blank),
+                "ports",
+                ports);
     }
 }

@@ -10,7 +10,6 @@ import boltlore.logic.Term;
 import boltlore.measure.LineName;
 import boltlore.measure.PositionName;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,23 +28,36 @@ final class Quantities {
         this.kit = kit;
     }
 
-    static List<PossibleFinding> findings(KitView kit) {
+    /** Of bolts and the like that hold drive unit or battery. */
+    static List<FitFinding.Possible> safety(KitView kit) {
+        return findings(kit, true, FitFinding.SAFETY_QUANTITY_DOES_NOT_FOLLOW);
+    }
+
+    static List<FitFinding.Possible> others(KitView kit) {
+        return findings(kit, false, FitFinding.QUANTITY_DOES_NOT_FOLLOW);
+    }
+
+    private static List<FitFinding.Possible> findings(KitView kit, boolean safety, FitFinding kind) {
         Quantities quantities = new Quantities(kit);
         return kit.family().fits().quantities().stream()
-                .map(quantities::finding)
+                .filter(follows -> follows.safety() == safety)
+                .map(follows -> quantities.finding(follows, kind))
                 .toList();
     }
 
-    private PossibleFinding finding(Fits.Follows follows) {
-        return new PossibleFinding(
+    private FitFinding.Possible finding(Fits.Follows follows, FitFinding kind) {
+        return kind.when(
+                kit.sums().differ(sum(follows.of()), sum(follows.from())),
                 follows.name(),
                 "",
-                kit.sums().differ(sum(follows.of()), sum(follows.from())),
                 Stream.concat(follows.of().stream(), follows.from().stream())
                         .flatMap(share -> lines(share.counted()))
                         .distinct()
                         .toList(),
-                "A valid order has another quantity of " + follows.name() + " than follows: " + follows.because());
+                "what",
+                follows.name(),
+                "because",
+                follows.because());
     }
 
     private List<Term> sum(List<Fits.Share> shares) {

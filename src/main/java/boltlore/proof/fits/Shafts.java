@@ -6,7 +6,6 @@ import boltlore.catalogue.Line;
 import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,8 +14,8 @@ final class Shafts {
 
     private Shafts() {}
 
-    static List<PossibleFinding> findings(KitView kit) {
-        List<PossibleFinding> all = new ArrayList<>();
+    static List<FitFinding.Possible> findings(KitView kit) {
+        List<FitFinding.Possible> all = new ArrayList<>();
         for (Fits.Shaft shaft : kit.family().fits().shafts()) {
             for (Line line : kit.kit().position(shaft.position()).lines()) {
                 Integer lengthMm = kit.catalogue().part(line.part()).lengthMm();
@@ -28,8 +27,8 @@ final class Shafts {
         return all;
     }
 
-    private static List<PossibleFinding> off(KitView kit, Fits.Shaft shaft, Line line, int lengthMm) {
-        List<PossibleFinding> all = new ArrayList<>();
+    private static List<FitFinding.Possible> off(KitView kit, Fits.Shaft shaft, Line line, int lengthMm) {
+        List<FitFinding.Possible> all = new ArrayList<>();
         for (Fits.Flange from : shaft.from()) {
             for (Fits.Flange to : shaft.to()) {
                 int apart = to.stationMm() - from.stationMm();
@@ -38,39 +37,47 @@ final class Shafts {
                         kit.kit().unfolded(from.when()),
                         kit.kit().unfolded(to.when()));
                 if (Math.abs(apart - lengthMm) > shaft.slideMm() && !when.equals(Any.NEVER)) {
-                    all.add(PossibleFinding.of(
+                    all.add(FitFinding.SHAFT_DOES_NOT_REACH.when(
+                            when,
                             line.name().text(),
                             lengthMm + " mm, flanges " + apart + " mm apart",
-                            when,
                             List.of(line.name()),
-                            "A valid order has shaft " + line.part() + " of " + lengthMm
-                                    + " mm between flanges that are " + apart + " mm apart; it slides by "
-                                    + shaft.slideMm() + " mm."));
+                            "part",
+                            BoxContents.named(kit, line.part()),
+                            "length",
+                            String.valueOf(lengthMm),
+                            "apart",
+                            String.valueOf(apart),
+                            "slide",
+                            String.valueOf(shaft.slideMm())));
                 }
             }
         }
         return all;
     }
 
-    private static PossibleFinding unknown(KitView kit, Line line) {
-        return PossibleFinding.of(
+    private static FitFinding.Possible unknown(KitView kit, Line line) {
+        return FitFinding.SHAFT_OF_UNKNOWN_LENGTH.when(
+                kit.kit().in(line.name()),
                 line.name().text(),
                 "length not known",
-                kit.kit().in(line.name()),
                 List.of(line.name()),
-                "A valid order has shaft " + line.part() + ", of which the length is not known.");
+                "part",
+                BoxContents.named(kit, line.part()));
     }
 
-    private static PossibleFinding nowhere(KitView kit, Line line, List<Fits.Flange> flanges, String end) {
+    private static FitFinding.Possible nowhere(KitView kit, Line line, List<Fits.Flange> flanges, String end) {
         Condition some = Any.of(flanges.stream()
                 .map(flange -> kit.kit().unfolded(flange.when()))
                 .toList());
-        return PossibleFinding.of(
+        return FitFinding.FLANGE_STANDS_NOWHERE.when(
+                All.of(kit.kit().in(line.name()), Any.but(some)),
                 line.name().text(),
                 end + " flange not known",
-                All.of(kit.kit().in(line.name()), some.isAlways() ? Any.NEVER : new Condition.Not(some)),
                 List.of(line.name()),
-                "A valid order has shaft " + line.part() + ", and fits.json does not say where its " + end
-                        + " flange stands.");
+                "part",
+                BoxContents.named(kit, line.part()),
+                "end",
+                end.equals("front") ? 0 : 1);
     }
 }

@@ -9,9 +9,7 @@ import boltlore.catalogue.Port;
 import boltlore.logic.All;
 import boltlore.logic.Any;
 import boltlore.measure.Digits;
-import boltlore.measure.LineName;
 import boltlore.proof.KitView;
-import boltlore.proof.PossibleFinding;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -62,7 +60,7 @@ final class WeakPorts {
         this.kit = kit;
     }
 
-    static List<PossibleFinding> findings(KitView kit) {
+    static List<FitFinding.Possible> findings(KitView kit) {
         WeakPorts ports = new WeakPorts(kit);
         kit.family().fits().runs().forEach(run -> {
             if (!run.closed()) {
@@ -129,17 +127,29 @@ final class WeakPorts {
         }
     }
 
-    private PossibleFinding finding(Weak port, List<When> when) {
+    private FitFinding.Possible finding(Weak port, List<When> when) {
         BigDecimal most = when.stream().map(When::flows).reduce(BigDecimal.ZERO, BigDecimal::max);
         BigDecimal rated = port.rating().of(port.port());
-        return PossibleFinding.of(
+        return FitFinding.PORT_BELOW_WHAT_FLOWS.when(
+                Any.of(when.stream().map(When::when).toList()),
                 port.line().name() + "/" + port.port().name(),
                 port.run().name() + ", " + port.rating().says(most),
-                Any.of(when.stream().map(When::when).toList()),
-                List.<LineName>of(port.line().name()),
-                "A valid order sends up to " + port.rating().says(most) + " through port "
-                        + port.port().name() + " of "
-                        + port.line().part() + " on " + port.run().name() + ", which is rated for "
-                        + port.rating().says(rated == null ? BigDecimal.ZERO : rated) + ".");
+                List.of(port.line().name()),
+                "flows",
+                plain(most),
+                "unit",
+                port.rating().ordinal(),
+                "port",
+                port.port().name(),
+                "part",
+                BoxContents.named(kit, port.line().part()),
+                "run",
+                port.run().name(),
+                "rated",
+                plain(rated == null ? BigDecimal.ZERO : rated));
+    }
+
+    private static BigDecimal plain(BigDecimal figure) {
+        return new BigDecimal(Digits.plain(figure));
     }
 }

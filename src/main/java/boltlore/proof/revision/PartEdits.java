@@ -23,8 +23,10 @@ import org.jspecify.annotations.Nullable;
 /** Finds what is different about parts that keep their number: a kit with one of them is another kit. */
 final class PartEdits {
 
-    /** What makes a part another thing to make, buy, coat, fit or ship; not what it costs or where it lies. */
+    /** What makes a part another thing to make, buy, coat, fit, ship or sell; not where it lies. */
     private static final Map<String, Function<Part, @Nullable Object>> LOOKED_AT = lookedAt();
+
+    private static final String PRICE = "price";
 
     private final Catalogue before;
     private final Catalogue after;
@@ -58,6 +60,8 @@ final class PartEdits {
         all.put("tracking", Part::tracked);
         all.put("customs", Part::customs);
         all.put("transport", Part::transport);
+        all.put(PRICE, Part::cost);
+        all.put("prices by quantity", part -> part.buying() == null ? null : part.buying().breaks());
         return all;
     }
 
@@ -71,7 +75,7 @@ final class PartEdits {
         List<PartEdit.Edit> edits = new ArrayList<>();
         LOOKED_AT.forEach((what, look) -> {
             if (!same(look.apply(was), look.apply(is))) {
-                edits.add(new PartEdit.Edit(what, word(look.apply(was)), word(look.apply(is))));
+                edits.add(new PartEdit.Edit(what, word(what, look.apply(was)), word(what, look.apply(is))));
             }
         });
         if (was.coat() != null
@@ -89,12 +93,14 @@ final class PartEdits {
         return Objects.equals(was, is);
     }
 
-    private static String word(@Nullable Object value) {
+    private String word(String what, @Nullable Object value) {
         if (value instanceof Drawing drawing) {
             return drawing.number() + " issue " + drawing.issue();
         }
-        if (value instanceof BigDecimal mass) {
-            return mass.stripTrailingZeros().toPlainString() + " kg";
+        if (value instanceof BigDecimal figure) {
+            return what.equals(PRICE)
+                    ? after.workshop().currency() + " " + figure.toPlainString()
+                    : figure.stripTrailingZeros().toPlainString() + " kg";
         }
         return value instanceof String || value instanceof Integer ? value.toString() : "";
     }

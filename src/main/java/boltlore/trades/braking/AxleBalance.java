@@ -2,6 +2,7 @@ package boltlore.trades.braking;
 
 import boltlore.catalogue.Braking.Brakes;
 import boltlore.catalogue.Braking.Category;
+import boltlore.catalogue.Driving.Driven;
 import boltlore.trades.weighing.LoadCase;
 import java.util.stream.IntStream;
 
@@ -13,8 +14,30 @@ import java.util.stream.IntStream;
  * @param frontKg standing on the front axle
  * @param rearKg standing on the rear axle
  * @param heightOverBase height of the centre of gravity over the wheelbase
+ * @param recuperation what the drive unit brakes with beside the brakes, as soon as anything brakes
  */
-record AxleBalance(LoadCase loadCase, double frontKg, double rearKg, double heightOverBase, Brakes brakes) {
+record AxleBalance(
+        LoadCase loadCase,
+        double frontKg,
+        double rearKg,
+        double heightOverBase,
+        Brakes brakes,
+        Recuperation recuperation) {
+
+    /** Force at the wheels of the driven axle. */
+    record Recuperation(double newton, Driven axle) {
+
+        static final Recuperation NONE = new Recuperation(0, Driven.REAR);
+    }
+
+    /** Without what the drive unit does: a full battery takes nothing. */
+    AxleBalance(LoadCase loadCase, double frontKg, double rearKg, double heightOverBase, Brakes brakes) {
+        this(loadCase, frontKg, rearKg, heightOverBase, brakes, Recuperation.NONE);
+    }
+
+    AxleBalance with(Recuperation drive) {
+        return new AxleBalance(loadCase, frontKg, rearKg, heightOverBase, brakes, drive);
+    }
 
     /** Braking rates are deceleration over the acceleration of free fall. */
     private static final int FIRST_HUNDREDTH = 15;
@@ -30,6 +53,9 @@ record AxleBalance(LoadCase loadCase, double frontKg, double rearKg, double heig
 
     private static final double INVERTED_TO = 0.45;
     private static final double INVERTED_BY = 0.05;
+
+    private static final double LEAST_GRIP = 0.2;
+    private static final double MOST_GRIP = 0.8;
 
     double massKg() {
         return frontKg + rearKg;
@@ -50,16 +76,26 @@ record AxleBalance(LoadCase loadCase, double frontKg, double rearKg, double heig
         return frontLoad(rate) / (frontLoad(rate) + rearLoad(rate));
     }
 
-    /** The share that the brakes put there, as a fraction. */
+    /** The share that brakes and drive unit put there, as a fraction; the drive unit's force comes first. */
     double fittedFront(double rate) {
+        double whole = rate * massKg() * GRAVITY;
+        if (whole == 0) {
+            return brakesFront(0);
+        }
+        double drive = Math.min(whole, recuperation.newton());
+        double front = recuperation.axle() == Driven.FRONT ? drive : 0;
+        return (front + (whole - drive) * brakesFront(whole - drive)) / whole;
+    }
+
+    /** The front axle's share of that braking force of the brakes alone, in N. */
+    private double brakesFront(double newton) {
         double first = brakes.frontPercent().doubleValue() / PERCENT;
         if (brakes.kneeKn() == null || brakes.beyondFrontPercent() == null) {
             return first;
         }
-        double whole = rate * massKg() * GRAVITY;
         double knee = brakes.kneeKn().doubleValue() * NEWTON_IN_KN;
         double beyond = brakes.beyondFrontPercent().doubleValue() / PERCENT;
-        return whole <= knee ? first : (first * knee + beyond * (whole - knee)) / whole;
+        return newton <= knee ? first : (first * knee + beyond * (newton - knee)) / newton;
     }
 
     /** Grip that the front axle asks for. */
@@ -99,6 +135,24 @@ record AxleBalance(LoadCase loadCase, double frontKg, double rearKg, double heig
                 && rear(rate) <= rate + INVERTED_BY;
     }
 
+    /**
+     * The first braking rate, in steps of 0.01, at which an axle asks for more grip than it may: z ≥ 0.1 + 0.85 (k − 0.2) for
+     * all k from 0.2 to 0.8 of either axle; NaN where it never does. Directive 71/320/EEC, Annex II, Appendix, 3.1.1, of which
+     * the public text has the range of k and leaves out the formula, which is from memory; UN Regulation 13-H asks for less.
+     */
+    double wasteful() {
+        return IntStream.rangeClosed(1, (int) HUNDRED)
+                .mapToDouble(hundredths -> hundredths / HUNDRED)
+                .filter(rate -> asked(rate) >= LEAST_GRIP && asked(rate) <= MOST_GRIP && rate < leastRate(asked(rate)))
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
+    /** The braking rate that must be reached with that grip. */
+    static double leastRate(double grip) {
+        return 0.1 + 0.85 * (grip - LEAST_GRIP);
+    }
+
     /** The braking rate at which one axle locks on a road of that grip: the largest at which neither asks for more. */
     double rateOn(double grip) {
         int hundredths = 0;
@@ -108,7 +162,8 @@ record AxleBalance(LoadCase loadCase, double frontKg, double rearKg, double heig
         return hundredths / HUNDRED;
     }
 
-    private double asked(double rate) {
+    /** The grip that the axle which asks for more of it needs. */
+    double asked(double rate) {
         return Math.max(front(rate), rear(rate));
     }
 }

@@ -13,6 +13,14 @@ import boltlore.findings.Severity;
 public enum BrakingFinding implements Kind {
     /** The vehicle could spin: {case}, {rate}, {most}. */
     REAR_AXLE_LOCKS_FIRST,
+    /** The same while the drive unit recuperates, and not without it: {case}, {rate}, {most}, {kn}. */
+    REAR_AXLE_LOCKS_FIRST_RECUPERATING,
+    /** One axle brakes too much of the whole: {case}, {axle} (0 front, 1 rear), {rate}, {grip}, {least}. */
+    ADHESION_NOT_USED,
+    /** Half and half is what one writes who has not looked: {percent}. */
+    BRAKE_SHARE_GUESSED,
+    /** {wanted}, {least}. */
+    VACUUM_APPLICATIONS_FEW,
     /** {helped}, {wanted}, {least}. */
     VACUUM_RESERVE_SHORT;
 

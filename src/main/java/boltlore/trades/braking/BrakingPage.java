@@ -16,6 +16,7 @@ import boltlore.trades.braking.BrakingTrade.Judged;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,7 @@ final class BrakingPage {
     private static final double[] RATES = {0.15, 0.3, 0.5, 0.6, 0.8};
     private static final double GRIP = 0.8;
     private static final double PERCENT = 100;
+    private static final double NEWTON_IN_KN = 1000;
 
     private static final String RULE =
             "The front axle must utilise more adhesion than the rear one, so that it locks first: Directive"
@@ -72,7 +74,7 @@ final class BrakingPage {
         PageBuilder page = Page.named("Braking").footer(footer);
         page.title("Braking").add(KitReport.head(kit, "braking-head"));
         if (!judged.balances().isEmpty()) {
-            page.heading("Which axle locks first").add(cases(judged)).note(RULE);
+            page.heading("Which axle locks first").add(cases(judged)).note(RULE).note(drive(judged));
         }
         VacuumReserve reserve = judged.reserve();
         if (reserve != null) {
@@ -100,8 +102,18 @@ final class BrakingPage {
                 .decimal("rear", "Rear axle", "kg", 0, row -> number(row.rearKg()))
                 .decimal("height", "h / wheelbase", "", 3, row -> number(row.heightOverBase()))
                 .decimal("rate", "Locks at, on dry road", "", 2, row -> number(row.rateOn(GRIP)))
-                .text("first", "Locks first", 24, BrakingPage::first)
+                .text("first", "Locks first", 20, BrakingPage::first)
+                .text("recuperating", "With recuperation", 20, row -> first(row.with(judged.drive())))
                 .of(judged.balances());
+    }
+
+    private static String drive(Judged judged) {
+        double newton = judged.drive().newton();
+        return newton == 0
+                ? "Recuperation: the catalogue names none; where the drive unit brakes its axle, the order of locking changes."
+                : "Recuperation: " + BigDecimal.valueOf(newton / NEWTON_IN_KN).setScale(2, RoundingMode.HALF_UP)
+                        + " kN on the " + judged.drive().axle().name().toLowerCase(Locale.ROOT)
+                        + " axle at most, on top of the brakes as soon as they are applied.";
     }
 
     private static String first(AxleBalance balance) {

@@ -5,6 +5,9 @@ import boltlore.catalogue.Braking;
 import boltlore.catalogue.Braking.Brakes;
 import boltlore.catalogue.Braking.Vacuum;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Driving;
+import boltlore.catalogue.Driving.DriveUnit;
+import boltlore.catalogue.Driving.RoadLoad;
 import boltlore.catalogue.Station;
 import boltlore.choices.Conditions;
 import boltlore.faults.Outcome;
@@ -18,6 +21,7 @@ import boltlore.trades.Room;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
+import boltlore.trades.braking.AxleBalance.Recuperation;
 import boltlore.trades.weighing.AxleLoads;
 import boltlore.trades.weighing.AxleLoadsTrade;
 import boltlore.trades.weighing.CaseLoads;
@@ -35,14 +39,25 @@ import org.jspecify.annotations.Nullable;
 public final class BrakingTrade extends Trade {
 
     private static final String TITLE = "Braking";
+    private static final double PERCENT = 100;
+    private static final double MM = 1000;
+    private static final BigDecimal HALF = BigDecimal.valueOf(50);
+
+    /**
+     * Full strokes with no further energy after which a fifth must still give secondary braking: Directive 71/320/EEC, Annex I
+     * (warning of low stored energy), after a public parallel text; its clause is from memory 2.2.1.13.
+     */
+    static final int LEAST_APPLICATIONS = 4;
 
     /**
      * What can be said of one kit's brakes.
      *
      * @param balances one for each load case of the converted vehicle; empty where axle loads or brakes are not known
+     * @param drive what the drive unit brakes with beside the brakes
      * @param reserve null where nothing is known of the vacuum
      */
-    record Judged(List<AxleBalance> balances, @Nullable VacuumReserve reserve, Findings findings) {}
+    record Judged(
+            List<AxleBalance> balances, Recuperation drive, @Nullable VacuumReserve reserve, Findings findings) {}
 
     public BrakingTrade() {
         super(
@@ -72,13 +87,15 @@ public final class BrakingTrade extends Trade {
         Brakes brakes = one(kit, "'brakes' in driving.json", braking.brakes(), Brakes::when, found);
         Vacuum vacuum = one(kit, "'vacuums' in driving.json", braking.vacuums(), Vacuum::when, found);
         List<AxleBalance> balances = brakes == null ? List.of() : balances(kit, brakes);
+        Recuperation drive = recuperation(kit);
         if (brakes != null && balances.isEmpty()) {
             found.add(missing("'donor' with 'centreHeightMm' in family.json, or a station in weights.json,"));
         }
-        balances.stream().flatMap(BrakingTrade::balance).forEach(found::add);
+        balances.stream().flatMap(balance -> balance(balance, drive)).forEach(found::add);
+        Stream.ofNullable(brakes).flatMap(BrakingTrade::guessed).forEach(found::add);
         VacuumReserve reserve = vacuum == null ? null : new VacuumReserve(vacuum);
         Stream.ofNullable(reserve).flatMap(BrakingTrade::reserve).forEach(found::add);
-        return new Judged(balances, reserve, new Findings(found));
+        return new Judged(balances, drive, reserve, new Findings(found));
     }
 
     private static <T> @Nullable T one(
@@ -145,22 +162,115 @@ public final class BrakingTrade extends Trade {
         return loadCase.compareTo(first) >= 0;
     }
 
-    static Stream<Finding> balance(AxleBalance balance) {
-        double rate = balance.rearFirst();
-        return Double.isNaN(rate)
-                ? Stream.of()
-                : Stream.of(Finding.of(
-                        BrakingFinding.REAR_AXLE_LOCKS_FIRST,
-                        balance.loadCase().says(),
-                        "case",
-                        balance.loadCase().wording(),
-                        "rate",
-                        BigDecimal.valueOf(rate).setScale(2, RoundingMode.HALF_UP),
-                        "most",
-                        BigDecimal.valueOf(balance.lastRate())));
+    /**
+     * Greatest torque against the motor's turning, times all ratios over the rolling radius; what gears lose brakes as well.
+     * None where the catalogue names none.
+     */
+    private static Recuperation recuperation(KitInWork kit) {
+        Driving driving = kit.family().driving();
+        RoadLoad road = driving.roadLoads().stream()
+                .filter(each -> Conditions.holds(each.when(), kit.choices()))
+                .findFirst()
+                .orElse(null);
+        return driving.driveUnits().stream()
+                .filter(unit -> road != null && kit.bill().quantities().containsKey(unit.part()))
+                .filter(unit -> unit.recuperationNm() != null)
+                .map(unit -> new Recuperation(newton(unit, road), road.driven()))
+                .findFirst()
+                .orElse(Recuperation.NONE);
+    }
+
+    private static double newton(DriveUnit unit, RoadLoad road) {
+        BigDecimal torqueNm = unit.recuperationNm() == null ? BigDecimal.ZERO : unit.recuperationNm();
+        double efficiency = unit.gearPercent().multiply(road.axlePercent()).doubleValue() / PERCENT / PERCENT;
+        return torqueNm.multiply(unit.ratio()).multiply(road.axleRatio()).doubleValue()
+                * MM
+                / road.rollingRadiusMm()
+                / efficiency;
+    }
+
+    /** With the brakes alone, and with the drive unit: a full battery takes nothing. */
+    static Stream<Finding> balance(AxleBalance balance, Recuperation drive) {
+        AxleBalance recuperating = balance.with(drive);
+        List<Finding> found = new ArrayList<>();
+        if (!Double.isNaN(balance.rearFirst())) {
+            found.add(rearFirst(BrakingFinding.REAR_AXLE_LOCKS_FIRST, balance));
+        } else if (!Double.isNaN(recuperating.rearFirst())) {
+            found.add(rearFirst(BrakingFinding.REAR_AXLE_LOCKS_FIRST_RECUPERATING, recuperating));
+        }
+        boolean told = !found.isEmpty();
+        Stream.of(balance, recuperating)
+                .filter(each -> !Double.isNaN(each.wasteful()))
+                .filter(each -> !told || isFront(each, each.wasteful()))
+                .limit(1)
+                .map(BrakingTrade::wasteful)
+                .forEach(found::add);
+        return found.stream();
+    }
+
+    /** Where the rear axle locks first, that it brakes too much of the whole is said already. */
+    private static boolean isFront(AxleBalance balance, double rate) {
+        return balance.front(rate) >= balance.rear(rate);
+    }
+
+    private static Finding rearFirst(BrakingFinding kind, AxleBalance balance) {
+        return Finding.of(
+                kind,
+                balance.loadCase().says(),
+                "case",
+                balance.loadCase().wording(),
+                "rate",
+                hundredths(balance.rearFirst()),
+                "most",
+                BigDecimal.valueOf(balance.lastRate()),
+                "kn",
+                BigDecimal.valueOf(balance.recuperation().newton() / MM).setScale(2, RoundingMode.HALF_UP));
+    }
+
+    private static Finding wasteful(AxleBalance balance) {
+        double rate = balance.wasteful();
+        double grip = balance.asked(rate);
+        return Finding.of(
+                BrakingFinding.ADHESION_NOT_USED,
+                balance.loadCase().says(),
+                "case",
+                balance.loadCase().wording(),
+                "axle",
+                isFront(balance, rate) ? 0 : 1,
+                "rate",
+                hundredths(rate),
+                "grip",
+                BigDecimal.valueOf(grip).setScale(2, RoundingMode.CEILING),
+                "least",
+                BigDecimal.valueOf(AxleBalance.leastRate(grip)).setScale(2, RoundingMode.CEILING));
+    }
+
+    private static BigDecimal hundredths(double rate) {
+        return BigDecimal.valueOf(rate).setScale(2, RoundingMode.HALF_UP);
+    }
+
+    static Stream<Finding> guessed(Brakes brakes) {
+        return brakes.kneeKn() == null && brakes.frontPercent().compareTo(HALF) == 0
+                ? Stream.of(Finding.of(
+                        BrakingFinding.BRAKE_SHARE_GUESSED, "brakes", "percent", brakes.frontPercent()))
+                : Stream.of();
     }
 
     static Stream<Finding> reserve(VacuumReserve reserve) {
+        int wanted = reserve.vacuum().applications();
+        Stream<Finding> few = wanted >= LEAST_APPLICATIONS
+                ? Stream.of()
+                : Stream.of(Finding.of(
+                        BrakingFinding.VACUUM_APPLICATIONS_FEW,
+                        "vacuum",
+                        "wanted",
+                        wanted,
+                        "least",
+                        LEAST_APPLICATIONS));
+        return Stream.concat(few, shortOf(reserve));
+    }
+
+    private static Stream<Finding> shortOf(VacuumReserve reserve) {
         return reserve.helped() >= reserve.vacuum().applications()
                 ? Stream.of()
                 : Stream.of(Finding.of(

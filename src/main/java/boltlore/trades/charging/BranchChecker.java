@@ -18,6 +18,7 @@ import boltlore.catalogue.Branch.FedBy;
 import boltlore.catalogue.Branch.Protection;
 import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.Electrics;
+import boltlore.catalogue.Feeds;
 import boltlore.catalogue.Fuse;
 import boltlore.catalogue.Fuse.Guards;
 import boltlore.catalogue.Pack;
@@ -113,9 +114,22 @@ public final class BranchChecker {
             fuse(farFuse, load);
         }
         Protection.FarEnd farEnd = protection.farEnd();
-        if (farEnd != null && farFuse == null && farEnd.limitedBy().isEmpty()) {
+        boolean unsaid = farEnd == null || (farFuse == null && farEnd.limitedBy().isEmpty());
+        if (unsaid && (farEnd != null || fedFromItsFarEnd())) {
             found(ChargingFinding.FAR_END_NOT_PROTECTED);
         }
+    }
+
+    /**
+     * Whether what lies at its other end drives a current into a short circuit of it, whatever the data says of its
+     * protection: another string of the pack, of which it carries its share, or what charges the pack.
+     */
+    private boolean fedFromItsFarEnd() {
+        return branch.fedBy() instanceof FedBy.Pack
+                && (branch.feeds() == Feeds.Chosen.CHARGER_OUTPUT
+                        || branch.feeds() == Feeds.Chosen.DIRECT_CHARGING
+                        || (branch.feeds() instanceof Feeds.Branches all
+                                && all.share().compareTo(BigDecimal.ONE) < 0));
     }
 
     private void unfused(String limitedBy) {

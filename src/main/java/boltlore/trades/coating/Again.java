@@ -34,6 +34,11 @@ public record Again(Map<String, Integer> coatings) {
         return coatings.getOrDefault(which(row, piece), 1);
     }
 
+    /** The highest number of the coatings that its pieces get. */
+    int lastCoating() {
+        return coatings.values().stream().mapToInt(coating -> coating).max().orElse(1);
+    }
+
     private static String which(BatchRow row, String piece) {
         return row.part().number() + " " + piece;
     }

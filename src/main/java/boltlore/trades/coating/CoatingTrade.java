@@ -86,6 +86,14 @@ public final class CoatingTrade extends Trade {
         });
     }
 
+    /** The first batch's sheets and film record stay: the coating shop still reads them. */
+    @Override
+    public String beside(Given given) {
+        return again(given) instanceof Outcome.Sound<Again> sound && !sound.value().isEmpty()
+                ? "again-" + sound.value().lastCoating()
+                : "";
+    }
+
     private static Outcome<Again> again(Given options) {
         return options.get(AGAIN).map(Again::read).orElse(Outcome.sound(Again.NONE));
     }

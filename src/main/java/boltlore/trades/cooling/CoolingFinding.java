@@ -11,6 +11,12 @@ public enum CoolingFinding implements Kind {
     /** The pump lifts less than the circuit takes at the least flow: {circuit}, {what}, {least}, {flow}, {takes}, {lifts}. */
     COOLANT_FLOW_LOW(STOP),
 
+    /** The circuit is reckoned with {bore} mm at {position}, where {part} has ports of {ports} mm. */
+    HOSE_BORE_DIFFERS(CHECK),
+
+    /** {circuit}: fittings {fittings} are reckoned with {bore} mm, and the circuit's hoses have ports of {ports} mm. */
+    FITTING_BORE_DIFFERS(CHECK),
+
     /** {circuit}, {hottest}, {most}, {air}, {heat}. */
     COOLANT_TOO_HOT(CHECK);
 

@@ -16,11 +16,17 @@ public enum FixingFinding implements Kind {
     TORQUE_TOO_LOW(CHECK),
     TORQUE_TOO_HIGH(CHECK),
     TORQUE_FAR_TOO_HIGH(STOP),
+    /** The bolts have {bolt}, the tapped hole {hole}. */
+    BOLT_OF_OTHER_THREAD(STOP),
+    /** {bolts} bolts go into nuts, and only {nuts} of their {thread} come with them. */
+    NUTS_TOO_FEW(STOP),
     BOLT_NOT_KNOWN(CHECK),
     BOLT_TOO_SHORT_FOR_NUT(STOP),
     THREAD_TOO_SHORT(STOP),
     BOLT_BOTTOMS(STOP),
     BOLT_WITHOUT_TORQUE(CHECK),
+    /** The same where the joint holds drive, battery, steering, brakes or people. */
+    SAFETY_BOLT_WITHOUT_TORQUE(STOP),
     JOINT_SLIPS(STOP),
     SLIP_MARGIN_SMALL(CHECK),
     SLIP_ESTIMATE_LOW(CHECK),

@@ -27,6 +27,11 @@ public final class FixingsTrade extends Trade {
                 List.of(FixingFinding.values()));
     }
 
+    /** Each bolt of the kit at its joint. */
+    public static List<BoltedJoint> joints(KitInWork kit) {
+        return new JointsOfKit(kit.plan(), kit.bill()).all();
+    }
+
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, Given options) {
         return Outcome.sound(kits.stream().map(FixingsTrade::work).toList());

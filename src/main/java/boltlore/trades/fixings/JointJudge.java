@@ -43,6 +43,7 @@ final class JointJudge {
         JointJudge judge = new JointJudge(joint);
         judge.propertyClass();
         judge.nuts();
+        judge.thread(joint.facts());
         judge.known();
         judge.torque();
         judge.stretch();
@@ -73,6 +74,27 @@ final class JointJudge {
         }
     }
 
+    /** What the bolts hold in has their thread: the tapped hole, or as many nuts as there are bolts. */
+    private void thread(@Nullable JointFacts facts) {
+        String bolt = joint.fixing().thread();
+        if (facts == null || facts.into() == null) {
+            return;
+        }
+        if (facts.into() == Into.NUT || facts.into() == Into.RIVET_NUT) {
+            BigDecimal nuts = joint.with().stream()
+                    .filter(each -> each.part().fixing() != null
+                            && each.part().fixing().lengthMm() == null
+                            && each.part().fixing().thread().equals(bolt))
+                    .map(BoltedJoint.Accompanying::quantity)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            if (nuts.compareTo(joint.quantity()) < 0) {
+                found(FixingFinding.NUTS_TOO_FEW, "bolts", joint.quantity(), "thread", bolt, "nuts", nuts);
+            }
+        } else if (facts.thread() != null && !facts.thread().equals(bolt)) {
+            found(FixingFinding.BOLT_OF_OTHER_THREAD, "bolt", bolt, "hole", facts.thread());
+        }
+    }
+
     private void torque() {
         Fixing fixing = joint.fixing();
         if (joint.byAngle()) {
@@ -84,7 +106,10 @@ final class JointJudge {
                     "angle",
                     stages.anglesDegrees().stream().reduce(BigDecimal.ZERO, BigDecimal::add));
         } else if (joint.torqueNm() == null) {
-            found(FixingFinding.BOLT_WITHOUT_TORQUE);
+            found(
+                    joint.safety()
+                            ? FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE
+                            : FixingFinding.BOLT_WITHOUT_TORQUE);
         } else if (joint.ownTorque().isEmpty() && (fixing.torqueTable() == null || fixing.friction() == null)) {
             found(FixingFinding.TORQUE_WITHOUT_TABLE);
         }

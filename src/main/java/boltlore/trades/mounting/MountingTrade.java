@@ -5,10 +5,12 @@ import boltlore.catalogue.Driving.Torque;
 import boltlore.catalogue.Mounting;
 import boltlore.catalogue.Mounting.Mount;
 import boltlore.catalogue.Mounting.Welds;
+import boltlore.catalogue.Position;
 import boltlore.choices.Conditions;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
+import boltlore.measure.PositionName;
 import boltlore.report.Report;
 import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
@@ -17,6 +19,7 @@ import boltlore.trades.Room;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
+import boltlore.trades.fixings.FixingsTrade;
 import boltlore.trades.weighing.Added;
 import boltlore.trades.weighing.AxleLoadsTrade;
 import java.math.BigDecimal;
@@ -54,11 +57,10 @@ public final class MountingTrade extends Trade {
         List<Finding> found = new ArrayList<>();
         List<MountLoad> loads = loads(kit, found);
         worst(loads).stream().flatMap(MountingTrade::judge).forEach(found::add);
-        loads.stream()
-                .map(MountLoad::mount)
-                .distinct()
-                .flatMap(MountingTrade::thin)
-                .forEach(found::add);
+        List<Mount> mounts = loads.stream().map(MountLoad::mount).distinct().toList();
+        mounts.stream().flatMap(MountingTrade::thin).forEach(found::add);
+        found.addAll(MountFigures.findings(
+                mounts, loads.stream().map(MountLoad::shock).distinct().toList(), FixingsTrade.joints(kit)));
         Findings findings = new Findings(found);
         return loads.isEmpty()
                 ? new TradeResult(kit.order().name(), findings, List.of())
@@ -87,13 +89,21 @@ public final class MountingTrade extends Trade {
         return Finding.of(KitFinding.NOT_JUDGED, "mounting", "trade", "Mounting", "file", file);
     }
 
-    /** As the weight statement has it: all at those positions, with what they need. */
+    /** As the weight statement has it: all at those positions and fastened there, with what they need. */
     private static double massKg(Mount mount, KitInWork kit) {
         return AxleLoadsTrade.weighing(kit).added().stream()
-                .filter(each -> mount.carries().contains(each.item().position().name()))
+                .filter(each -> hangsOn(mount, each.item().position(), kit))
                 .map(Added::massKg)
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .doubleValue();
+    }
+
+    private static boolean hangsOn(Mount mount, Position position, KitInWork kit) {
+        PositionName under = position.under();
+        return mount.carries().contains(position.name())
+                || (under != null
+                        && kit.family().positions().stream()
+                                .anyMatch(each -> each.name().equals(under) && hangsOn(mount, each, kit)));
     }
 
     /** Greatest torque of the motor times the ratio of its reduction gear; 0 where the drive unit is not known. */

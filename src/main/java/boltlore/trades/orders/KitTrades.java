@@ -26,9 +26,10 @@ import java.util.Map;
  */
 public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> results) {
 
-    public static KitTrades of(KitInWork kit) {
-        FoundBy byRules = byRules(kit.bill().resolved());
-        Findings byTrades = Findings.NONE;
+    /** @param misfits what of the kit does not fit together */
+    public static KitTrades of(KitInWork kit, Findings misfits) {
+        FoundBy byRules = byRules(kit.bill().resolved(), misfits, kit.order());
+        Findings byTrades = misfits;
         List<FoundBy> found = new ArrayList<>();
         Map<String, List<TradeResult>> made = new LinkedHashMap<>();
         for (Trade trade : Trades.ALL) {
@@ -83,11 +84,12 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
                 .collect(Findings.collected());
     }
 
-    /** What the rules concluded of the kit, or of choices that make none. */
-    public static FoundBy byRules(Resolution resolution) {
+    /** What the rules concluded of the kit, or of choices that make none, and what of it does not fit together. */
+    public static FoundBy byRules(Resolution resolution, Findings misfits, Order order) {
         FindingWords words = new FindingWords(resolution.choices().family());
         Findings findings = words.of(resolution.findings(), resolution.choices());
-        return new FoundBy("kit", findings);
+        return new FoundBy(
+                "kit", findings.and(FoundBy.of("kit", misfits, order).findings()));
     }
 
     public boolean stops() {

@@ -1,6 +1,8 @@
 package boltlore.trades.orders;
 
 import boltlore.findings.Kind;
+import boltlore.findings.Severity;
+import boltlore.proof.fits.FitFinding;
 import boltlore.trades.KitFinding;
 import boltlore.trades.Trade;
 import boltlore.trades.braking.BrakingTrade;
@@ -43,8 +45,12 @@ public final class Trades {
 
     private Trades() {}
 
-    /** Every kind of finding that some trade may have. */
+    /** Every kind of finding that some trade may have, and those of a kit that does not fit together. */
     public static Stream<Kind> kinds() {
-        return Stream.concat(Stream.of(KitFinding.values()), ALL.stream().flatMap(trade -> trade.kinds().stream()));
+        return Stream.of(
+                        Stream.<Kind>of(KitFinding.values()),
+                        Stream.<Kind>of(FitFinding.values()).filter(kind -> kind.severity() != Severity.NOTE),
+                        ALL.stream().flatMap(trade -> trade.kinds().stream()))
+                .flatMap(kinds -> kinds);
     }
 }

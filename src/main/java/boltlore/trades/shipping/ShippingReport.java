@@ -39,16 +39,29 @@ final class ShippingReport {
         if (order.placed() != null) {
             book.dated(order.placed());
         }
-        book.page(CratesPage.compose(shipment, together, findings, english, footer));
+        boolean customs = shipment.route().leavesUnion(shipment.shipping());
+        PageBuilder crates = CratesPage.compose(shipment, together, findings, english, footer);
+        book.page(customs ? crates : crates.note(withinUnion(shipment)));
         book.page(CratesPage.findings(findings, footer));
         LoadWords words = LoadWords.of(shipment, order.language());
         book.page(PackingPage.compose(shipment, finishes, words));
-        book.page(CustomsPage.compose(shipment, footer));
+        if (customs) {
+            book.page(CustomsPage.compose(shipment, footer));
+        }
         if (!shipment.dangerous().isEmpty()) {
             book.page(DangerousPage.compose(shipment, together, footer));
         }
         labels(book, shipment, words);
         return book.build();
+    }
+
+    /** Goods that stay within one union of customs are declared to nobody. */
+    private static String withinUnion(Shipment shipment) {
+        String from = shipment.shipping().consignor().country();
+        return shipment.route().crossesBorder(shipment.shipping())
+                ? "Customs papers: none, since " + from + " and " + String.join(", ", shipment.route().to())
+                        + " belong to one customs union."
+                : "Customs papers: none, since the crates stay in " + from + ".";
     }
 
     private static void labels(ReportBuilder book, Shipment shipment, LoadWords words) {

@@ -5,6 +5,9 @@ import static boltlore.proof.fits.Planted.VAN;
 import static boltlore.proof.fits.Planted.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.choices.Choices;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -59,6 +62,25 @@ class EnergyPathsTest {
         }
 
         @Test
+        void and_the_sentence_names_two_parts_that_meet_in_the_order_that_shows_it() {
+            Planted planted = demo().inPart(
+                            "pannier-high-voltage",
+                            hv("b", "hv-main", 400) + "]},\n  {\"part\": \"PV-HD-BR\"",
+                            hv("b", "hv-small", 400) + "]},\n  {\"part\": \"PV-HD-BR\"");
+            assertThat(planted.shown(VAN)).singleElement().satisfies(defect -> {
+                Choices order = defect.witness().orElseThrow();
+                Set<String> in = planted.linesOf(order);
+                assertThat(defect.statement().lines()).isNotEmpty();
+                assertThat(Pattern.compile("\\(([A-Z0-9-]+)\\), port")
+                                .matcher(defect.statement().refuted())
+                                .results()
+                                .map(part -> part.group(1)))
+                        .hasSize(2)
+                        .allMatch(in::contains);
+            });
+        }
+
+        @Test
         void where_two_plugs_meet() {
             assertThat(demo().inPart(
                                     "common-high-voltage",
@@ -89,6 +111,33 @@ class EnergyPathsTest {
                                     "\"part\": \"HV-SD1\", \"quantity\": \"1\", \"when\": {\"battery\": \"two-strings\", \"drive-unit\": \"60-kw\"}")
                             .found(VAN))
                     .containsExactly("path or circuit broken: rear-service-disconnect (rear-service-disconnect)");
+        }
+    }
+
+    @Nested
+    class A_branch_of_the_electrics {
+
+        private static final String FUSE =
+                "\"part\": \"HV-F400\", \"quantity\": \"1\", \"when\": {\"drive-unit\": \"90-kw\"";
+
+        @Test
+        void has_its_fuse_in_the_kit() {
+            assertThat(demo().inKit(VAN, "battery", FUSE, FUSE + ", \"battery\": \"one-string\"")
+                            .found(VAN))
+                    .containsExactly(
+                            "branch without its fuse: battery-90-kw (main-400)",
+                            "branch without its fuse: drive-90-kw (main-400)");
+        }
+
+        @Test
+        void needs_none_where_it_is_not_there_itself() {
+            assertThat(demo().inKit(VAN, "battery", FUSE, FUSE + ", \"market\": [\"europe\", \"united-kingdom\"]")
+                            .in(
+                                    "families/" + VAN + "/electrics.json",
+                                    "\"when\": {\"drive-unit\": \"90-kw\"}, \"position\"",
+                                    "\"when\": {\"drive-unit\": \"90-kw\", \"market\": [\"europe\", \"united-kingdom\"]}, \"position\"")
+                            .found(VAN))
+                    .isEmpty();
         }
     }
 

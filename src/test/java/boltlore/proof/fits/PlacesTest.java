@@ -144,7 +144,7 @@ class PlacesTest {
                                     "\"part\": \"FX-M6X16\", \"quantity\": \"16\", \"when\": {\"battery\": \"two-strings\"}",
                                     "\"part\": \"FX-M6X16\", \"quantity\": \"15\", \"when\": {\"battery\": \"two-strings\"}")
                             .found(VAN))
-                    .containsExactly("quantity does not follow: rear-terminal-screws");
+                    .containsExactly("safety quantity does not follow: rear-terminal-screws");
         }
 
         @Test
@@ -155,7 +155,14 @@ class PlacesTest {
                                     "\"part\": \"DU-90\", \"quantity\": \"1\", \"when\": {\"drive-unit\": \"90-kw\"}, \"needs\": [{\"part\": \"FX-M12X120\", \"each\": \"6\"",
                                     "\"part\": \"DU-90\", \"quantity\": \"1\", \"when\": {\"drive-unit\": \"90-kw\"}, \"needs\": [{\"part\": \"FX-M12X120\", \"each\": \"4\"")
                             .found(VAN))
-                    .containsExactly("quantity does not follow: drive-unit-bolts");
+                    .containsExactly("safety quantity does not follow: drive-unit-bolts");
+        }
+
+        @Test
+        void of_the_lifting_eyes_of_a_box_that_hangs_above_people() {
+            String four = "\"part\": \"ST-EYE\", \"quantity\": \"4\"";
+            assertThat(demo().inKit(PICKUP, "battery", four, four.replace("4", "3")).found(PICKUP))
+                    .containsExactly("safety quantity does not follow: lifting-eyes");
         }
 
         @Test
@@ -176,7 +183,7 @@ class PlacesTest {
                                     "\"holes\": [{\"diameterMm\": \"13.5\", \"count\": 8}]",
                                     "\"holes\": [{\"diameterMm\": \"13.5\", \"count\": 6}]")
                             .found(VAN))
-                    .containsExactly("quantity does not follow: cradle-bushes");
+                    .containsExactly("safety quantity does not follow: cradle-bushes");
         }
     }
 }

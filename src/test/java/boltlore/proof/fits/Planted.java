@@ -6,7 +6,10 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.checking.Checks;
 import boltlore.faults.Outcome;
+import boltlore.choices.Choices;
 import boltlore.logic.Deadline;
+import boltlore.logic.KitConditions;
+import boltlore.proof.Answer;
 import boltlore.proof.Prover;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -17,7 +20,9 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A copy of the demo catalogue with something changed in it. */
@@ -63,11 +68,40 @@ final class Planted {
 
     /** What does not fit in some valid order of the family, by its title. */
     List<String> found(String family) {
-        Catalogue catalogue = catalogue();
-        return Prover.prove(catalogue, catalogue.family(family), FitKinds.all(), Deadline.NONE, Prover.Progress.NONE)
-                .defects()
+        return shown(family).stream()
                 .map(defect -> defect.statement().title())
                 .toList();
+    }
+
+    /** What does not fit in some valid order of the family; that order's own kit has it as well. */
+    List<Answer.Defect> shown(String family) {
+        Catalogue catalogue = catalogue();
+        List<Answer.Defect> defects = Prover.prove(
+                        catalogue, catalogue.family(family), FitKinds.all(), Deadline.NONE, Prover.Progress.NONE)
+                .defects()
+                .toList();
+        for (Answer.Defect defect : defects) {
+            assertThat(FitKinds.of(catalogue, defect.witness().orElseThrow(), line -> false).all())
+                    .as(defect.statement().title())
+                    .anySatisfy(finding -> {
+                        assertThat(finding.kind().code() + ": " + finding.subject())
+                                .isEqualTo(defect.statement().title());
+                        assertThat(finding.says()).isEqualTo(defect.statement().refuted());
+                        assertThat(finding.severity())
+                                .isEqualTo(defect.statement().kind().severity());
+                    });
+        }
+        return defects;
+    }
+
+    /** The parts of the lines that the order's kit has. */
+    Set<String> linesOf(Choices order) {
+        Catalogue catalogue = catalogue();
+        KitConditions kit = new KitConditions(catalogue, order.family(), line -> false, order);
+        return order.family().lines()
+                .filter(line -> kit.in(line.name()).isAlways())
+                .map(line -> line.part().text())
+                .collect(Collectors.toSet());
     }
 
     /** What the check of the catalogue says, by subject and check. */

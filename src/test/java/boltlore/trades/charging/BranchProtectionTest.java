@@ -18,9 +18,11 @@ import boltlore.catalogue.Branch.FedBy;
 import boltlore.catalogue.Branch.Protection;
 import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.Electrics;
+import boltlore.catalogue.Feeds;
 import boltlore.catalogue.Fuse;
 import boltlore.catalogue.Fuse.Guards;
 import boltlore.findings.Kind;
+import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
@@ -72,6 +74,33 @@ class BranchProtectionTest {
         @Test
         void stops_where_nothing_protects_it_there() {
             assertThat(found(checked(null, "", "250"))).containsExactly(ChargingFinding.FAR_END_NOT_PROTECTED);
+        }
+
+        private Stream<Kind> unsaid(Feeds feeds) {
+            Branch plain = branch(FROM_PACK, "100", by("f", ""), "1");
+            Branch branch = new Branch(
+                    plain.name(),
+                    plain.says(),
+                    plain.when(),
+                    plain.position(),
+                    FROM_PACK,
+                    n("100"),
+                    feeds,
+                    plain.protection(),
+                    PART,
+                    n("1"),
+                    "");
+            BranchLoad load = new BranchLoad(n("100"), n("100"), true, "");
+            return found(BranchChecker.check(branch, with(null, fuse("250")), SomeBranch.CABLE, PACK, load, null));
+        }
+
+        @Test
+        void is_one_that_joins_strings_or_is_charged_through_even_where_the_data_leaves_that_end_out() {
+            assertThat(unsaid(new Feeds.Branches(List.of("battery"), n("0.6"))))
+                    .containsExactly(ChargingFinding.FAR_END_NOT_PROTECTED);
+            assertThat(unsaid(Feeds.Chosen.CHARGER_OUTPUT)).containsExactly(ChargingFinding.FAR_END_NOT_PROTECTED);
+            assertThat(unsaid(Feeds.Chosen.DIRECT_CHARGING)).containsExactly(ChargingFinding.FAR_END_NOT_PROTECTED);
+            assertThat(unsaid(new Feeds.Branches(List.of("drive"), n("1")))).isEmpty();
         }
 
         @Test

@@ -7,6 +7,7 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
 import boltlore.catalogue.Cooling.Fittings;
+import boltlore.catalogue.Cooling.Hose;
 import boltlore.catalogue.Cooling.FlowPoint;
 import boltlore.catalogue.Cooling.Passage;
 import boltlore.catalogue.Driving.DriveUnit;
@@ -14,6 +15,7 @@ import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.measure.PartNumber;
+import boltlore.measure.PositionName;
 import boltlore.report.Approved;
 import boltlore.report.text.TextWriter;
 import boltlore.sketch.CatalogueSketch;
@@ -68,6 +70,42 @@ class CoolingTest {
                 fluid("1000", "1", "4000"),
                 List.of(),
                 Double.parseDouble(heat));
+    }
+
+    /** The demo's motor circuit, with hoses and elbows reckoned with those bores. */
+    private static List<String> bores(String hose, String elbows) {
+        CoolantCircuit plain = flow("5", "1000", "60").circuit();
+        CoolantCircuit circuit = new CoolantCircuit(
+                plain.name(),
+                plain.says(),
+                plain.when(),
+                plain.coolant(),
+                plain.pump(),
+                plain.roughnessMm(),
+                List.of(new Hose(new PositionName("motor-hose-feed"), number(hose))),
+                List.of(new Fittings("Elbows", number(elbows), BigDecimal.ONE, 3)),
+                plain.passages(),
+                plain.heatWatts(),
+                plain.radiatorWattsPerKelvin(),
+                plain.airC(),
+                plain.mostC(),
+                "");
+        return CoolingTrade.bores(circuit, Demo.kit("bl-1001").bill().items()).stream()
+                .map(Finding::says)
+                .toList();
+    }
+
+    @Test
+    void a_circuit_is_reckoned_with_the_bores_of_the_kits_own_ports() {
+        assertThat(bores("25", "25.0")).isEmpty();
+        assertThat(bores("19", "25"))
+                .singleElement()
+                .asString()
+                .startsWith("Motor circuit: reckoned with 19 mm at ")
+                .contains("has ports of 25 mm");
+        assertThat(bores("25", "16"))
+                .containsExactly("Motor circuit: Elbows are reckoned with 16 mm, and the circuit's hoses have ports of 25"
+                        + " mm. Correct driving.json.");
     }
 
     private static TradeResult worked(KitInWork kit) {

@@ -70,7 +70,7 @@ class DrivingTest {
     private static DriveUnit unit() {
         Torque first = new Torque(0, ALL, ALL);
         return new DriveUnit(
-                new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, List.of(first, new Torque(6000, ALL, ALL)), "");
+                new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, null, List.of(first, new Torque(6000, ALL, ALL)), "");
     }
 
     /** 1000 kg with f0 = 100 N and f2 = 1 N per (m/s)², 10 kWh, 60 % of the weight on the driven rear axle. */
@@ -175,7 +175,7 @@ class DrivingTest {
                 new Torque(0, ALL, ALL),
                 new Torque(3000, number("50"), number("50")),
                 new Torque(6000, BigDecimal.ZERO, BigDecimal.ZERO));
-        DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, falling, "");
+        DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, null, falling, "");
         Traction traction = new Traction(unit, road("0.01", "1", "0.8"), 1e6);
         assertThat(traction.peakNewton(traction.fastest() / 4)).isCloseTo(2500, within(1e-6));
     }
@@ -186,7 +186,7 @@ class DrivingTest {
         BigDecimal half = number("50");
         List<Torque> held =
                 List.of(new Torque(0, ALL, half), new Torque(3000, ALL, half), new Torque(6000, half, half));
-        DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, held, "");
+        DriveUnit unit = new DriveUnit(new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, null, held, "");
         Traction traction = new Traction(unit, road("0.01", "1", "0.8"), 1e6);
         assertThat(traction.peakNewton(traction.fastest() * 4 / 6)).isCloseTo(2500, within(1e-6));
         assertThat(traction.peakNewton(traction.fastest() / 4)).isCloseTo(100 * 10 / 0.3, within(1e-6));

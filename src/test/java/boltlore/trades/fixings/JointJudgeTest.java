@@ -39,6 +39,21 @@ class JointJudgeTest {
     }
 
     @Test
+    void a_bolt_goes_into_a_hole_of_its_own_thread() {
+        assertThat(says(Jointed.with("25").tapped("M8"))).isEmpty();
+        assertThat(says(Jointed.with("25").tapped("M10")))
+                .containsExactly(
+                        "Frame: the bolts have thread M8, what they go into has M10. They cannot be screwed in.");
+    }
+
+    @Test
+    void each_bolt_has_a_nut_where_it_goes_into_nuts() {
+        assertThat(says(Jointed.with("25").into(Into.NUT, "10", null).nut("8"))).isEmpty();
+        assertThat(says(Jointed.with("25").into(Into.NUT, "10", null).nut("8").bolts(2)))
+                .containsExactly("Frame: 2 bolts of M8 go into nuts, and 1 nuts of that thread come with them.");
+    }
+
+    @Test
     void a_bolt_that_bottoms_does_not_clamp() {
         assertThat(says(Jointed.with("25").into(Into.STEEL, "10", "15"))).isEmpty();
         assertThat(says(Jointed.with("25.1").into(Into.STEEL, "10", "15")))
@@ -61,6 +76,16 @@ class JointJudgeTest {
             assertThat(found.kind()).isEqualTo(FixingFinding.BOLT_WITHOUT_TORQUE);
             assertThat(found.subject()).isEqualTo("frame");
             assertThat(found.severity()).isEqualTo(Severity.CHECK);
+        });
+    }
+
+    @Test
+    void bolts_without_a_torque_stop_the_order_where_they_hold_what_is_signed_for() {
+        Fixing fixing = new Fixing("M8", BigDecimal.valueOf(25), "8.8", null, null, null);
+
+        assertThat(Jointed.of(fixing).safety().findings()).singleElement().satisfies(found -> {
+            assertThat(found.kind()).isEqualTo(FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE);
+            assertThat(found.severity()).isEqualTo(Severity.STOP);
         });
     }
 

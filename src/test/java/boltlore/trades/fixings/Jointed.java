@@ -21,6 +21,7 @@ final class Jointed {
     private boolean safety;
     private List<BoltedJoint.Accompanying> with = List.of();
     private @Nullable Into into;
+    private @Nullable String thread;
     private @Nullable BigDecimal clampMm;
     private @Nullable BigDecimal depthMm;
     private JointFacts.@Nullable OwnTorque own;
@@ -56,7 +57,17 @@ final class Jointed {
         return this;
     }
 
+    /** Into a tapped hole of that thread, deep enough. */
+    Jointed tapped(String written) {
+        thread = written;
+        return into(Into.STEEL, "10", null);
+    }
+
+    /** Into what; where that is a nut, one of class 8 comes with each bolt. */
     Jointed into(Into material, String clamped, @Nullable String depth) {
+        if (with.isEmpty() && (material == Into.NUT || material == Into.RIVET_NUT)) {
+            nut("8");
+        }
         into = material;
         clampMm = new BigDecimal(clamped);
         depthMm = depth == null ? null : new BigDecimal(depth);
@@ -130,7 +141,7 @@ final class Jointed {
                 PositionSketch.at("frame").line("frame", "BOLT", "1").draw();
         Part bolt = PartSketch.bought("BOLT").fixing(fixing).draw();
         JointFacts facts = new JointFacts(
-                position.name(), "", safety, clampMm, into, depthMm, null, own, null, slip, bearing, stages);
+                position.name(), "", safety, clampMm, into, depthMm, thread, own, null, slip, bearing, stages);
         return new BoltedJoint(Wording.english("Frame"), "frame", position, "", "", bolt, quantity, with, facts);
     }
 }

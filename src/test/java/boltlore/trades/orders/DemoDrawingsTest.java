@@ -6,6 +6,7 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
+import boltlore.findings.Findings;
 import boltlore.report.Page;
 import boltlore.report.Picture;
 import boltlore.report.Report;
@@ -38,7 +39,7 @@ class DemoDrawingsTest {
 
     private static Stream<Report> workbooks(String order) {
         KitInWork kit = Demo.kit(order);
-        return KitTrades.of(kit).results().values().stream()
+        return KitTrades.of(kit, Findings.NONE).results().values().stream()
                 .flatMap(List::stream)
                 .flatMap(result -> result.sheets().stream())
                 .map(sheet -> sheet.report().get());

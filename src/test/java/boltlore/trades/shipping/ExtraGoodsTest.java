@@ -8,6 +8,7 @@ import boltlore.catalogue.Transport;
 import boltlore.order.Extra;
 import boltlore.order.ExtraGoods;
 import java.math.BigDecimal;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -64,7 +65,17 @@ class ExtraGoodsTest {
                 "Batterie de traction",
                 "Vérin à gaz",
                 "Peinture de retouche",
-                "Airbag conducteur"
+                "Airbag conducteur",
+                "Superkondensator",
+                "Notstromspeicher",
+                "Nettoyant frein",
+                "Supercapacitor module",
+                "Brake cleaner",
+                "Contact spray",
+                "Battery tray with battery",
+                "Batteriekabel mit Akku",
+                "Câble de batterie et batterie",
+                "Battery box, filled"
             })
     void stops_where_its_words_smell_of_dangerous_goods_and_nobody_says_what_it_is(String says) {
         assertThat(with(says, null).stops())
@@ -83,7 +94,20 @@ class ExtraGoodsTest {
                 "Gastraum-Trennwand",
                 "Lackierter Halter",
                 "Gazon synthétique",
-                "Battened crate"
+                "Battened crate",
+                "Gas pedal",
+                "Gaspedal",
+                "Pédale de gaz",
+                "Battery cable, 50 mm²",
+                "Battery label, three languages",
+                "Battery tray",
+                "Câble de batterie",
+                "Batterieschild",
+                "Lithiumfett",
+                "Lithium grease, 400 g",
+                "Graisse au lithium",
+                "Lambda probe (oxygen sensor)",
+                "Feuerlöscherhalter"
             })
     void of_other_words_is_ordinary_goods(String says) {
         assertThat(with(says, null).stops()).isEmpty();
@@ -134,7 +158,18 @@ class ExtraGoodsTest {
 
     @Test
     void asks_for_its_test_summary_as_any_battery_does() {
-        Extra untested = extra("Second pack, lithium-ion", "78", cells("", null), false);
+        for (String nothing : List.of("", "-", "–", "n/a", "N. A.", "k. A.", "néant", "tbd")) {
+            untested(nothing);
+        }
+        assertThat(new ShippedKit()
+                        .part("A", "5", 1)
+                        .extra(extra("Second pack, lithium-ion", "78", cells("Folder n/a-7", null), false))
+                        .stops())
+                .noneMatch(says -> says.contains("where its test summary"));
+    }
+
+    private static void untested(String summary) {
+        Extra untested = extra("Second pack, lithium-ion", "78", cells(summary, null), false);
         assertThat(new ShippedKit().part("A", "5", 1).extra(untested).stops())
                 .singleElement()
                 .asString()

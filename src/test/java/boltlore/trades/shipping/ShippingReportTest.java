@@ -75,12 +75,12 @@ class ShippingReportTest {
 
     @Test
     void a_demo_order_reads_as_a_person_has_approved_it() {
-        Approved.check("trades/shipping/bl-2001", text(shipment("bl-2001", By.ROAD, "FR")));
+        Approved.check("trades/shipping/bl-2001", text(shipment("bl-2001", By.ROAD, "GB")));
     }
 
     @Test
     void have_a_page_of_crates_one_to_look_at_packing_customs_dangerous_goods_and_labels() {
-        assertThat(sheet(shipment("bl-2001", By.ROAD, "FR")).pages())
+        assertThat(sheet(shipment("bl-2001", By.ROAD, "GB")).pages())
                 .extracting(Page::name)
                 .startsWith(
                         "Crates", "Before they leave", "Packing list", "Customs lines", "Dangerous goods", "Labels 1");
@@ -185,8 +185,15 @@ class ShippingReportTest {
     void take_no_customs_papers_for_required_where_nobody_has_said_where_it_goes() {
         assertThat(words(shipment("bl-1011", By.ROAD))).contains("open: the destination is not given");
         assertThat(words(shipment("bl-1011", By.ROAD, "DE")))
-                .contains("not required within the customs union")
-                .doesNotContain("open: the destination");
+                .contains("Customs papers: none, since IE and DE belong to one customs union.")
+                .doesNotContain("open: the destination")
+                .doesNotContain("Customs lines");
+        assertThat(words(shipment("bl-1011", By.ROAD, "IE")))
+                .contains("Customs papers: none, since the crates stay in IE.")
+                .doesNotContain("Customs lines");
+        assertThat(words(shipment("bl-1011", By.ROAD, "GB", "FR")))
+                .as("through another country outside the union")
+                .contains("Customs papers required");
         assertThat(words(shipment("bl-1011", By.SEA, "US"))).contains("Customs papers required");
     }
 

@@ -26,8 +26,9 @@ final class FindingsPage {
     private static final TableSpec<Row> FINDINGS = TableSpec.<Row>named("findings")
             .text("severity", "Severity", 10, row -> row.finding().severity().says())
             .text("by", "By", 12, Row::by)
-            .text("kind", "Finding", 22, row -> row.finding().kind().code())
-            .text("says", "What was found", 60, row -> row.finding().says());
+            .text("kind", "Finding", 22, row -> row.finding().kind().title("en"))
+            .text("says", "What was found", 60, row -> row.finding().says())
+            .code("code", row -> row.finding().kind().code());
 
     private static final TableSpec<Waiver> WAIVERS = TableSpec.<Waiver>named("waivers")
             .text("finding", "Finding", 26, FindingsPage::waived)

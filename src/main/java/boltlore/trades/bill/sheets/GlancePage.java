@@ -59,7 +59,7 @@ final class GlancePage {
                 .forEach(finding -> page.add(new Note(
                         Look.NOTE,
                         "finding",
-                        finding.severity().says() + ", " + finding.kind().code(),
+                        finding.severity().says() + ", " + finding.kind().title("en"),
                         finding.says())));
     }
 

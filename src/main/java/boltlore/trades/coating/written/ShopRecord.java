@@ -7,7 +7,10 @@ import boltlore.trades.coating.FilmReading;
 import boltlore.trades.coating.PowderIssued;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the coating shop wrote down.
@@ -21,11 +24,23 @@ public record ShopRecord(boolean filmRead, List<FilmReading> film, List<PowderIs
     public static Outcome<ShopRecord> read(List<Path> files, CoatPlan plan) {
         Entries all = Entries.NONE;
         List<Fault> faults = new ArrayList<>();
+        Map<Path, ShopRecord> read = new LinkedHashMap<>();
         for (Path file : files) {
             Outcome<Entries> entries = RecordFile.read(file);
             faults.addAll(entries.faults());
             if (entries instanceof Outcome.Sound<Entries> sound) {
-                all = all.and(sound.value());
+                Path same = sameAs(of(sound.value()), read);
+                if (same == null) {
+                    read.put(file, of(sound.value()));
+                    all = all.and(sound.value());
+                } else {
+                    faults.add(Fault.of(
+                            file.toString(),
+                            "the same entries as in " + same,
+                            "each record once",
+                            "Give one of the two; where pieces were read again, their lines say so under 'coating' or"
+                                    + " 'on'."));
+                }
             }
         }
         if (faults.isEmpty() && !all.isFilled()) {
@@ -37,6 +52,16 @@ public record ShopRecord(boolean filmRead, List<FilmReading> film, List<PowderIs
         }
         faults.addAll(new RecordCheck(plan).faults(all));
         return faults.isEmpty() ? Outcome.sound(of(all)) : Outcome.faulty(faults);
+    }
+
+    /** The file read before that has the same in it; null where none has, or nothing is filled in. */
+    private static @Nullable Path sameAs(ShopRecord record, Map<Path, ShopRecord> read) {
+        boolean filled = !record.issued().isEmpty() || record.film().stream().anyMatch(FilmReading::isFilled);
+        return read.entrySet().stream()
+                .filter(other -> filled && other.getValue().equals(record))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(null);
     }
 
     private static ShopRecord of(Entries entries) {

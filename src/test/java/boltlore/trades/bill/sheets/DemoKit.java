@@ -5,6 +5,7 @@ import boltlore.bill.BillMaker;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.faults.Outcome;
+import boltlore.findings.Findings;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.report.Report;
@@ -46,7 +47,7 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
 
     /** The workshop's own workbook. */
     public Report billBook() {
-        return BillReport.compose(pricing(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved())));
+        return BillReport.compose(pricing(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved(), Findings.NONE, bill.order())));
     }
 
     /** The workbook that goes with the kit. */

@@ -1,0 +1,97 @@
+package boltlore.proof.fits;
+
+import static boltlore.findings.Severity.CHECK;
+import static boltlore.findings.Severity.NOTE;
+import static boltlore.findings.Severity.STOP;
+
+import boltlore.catalogue.Condition;
+import boltlore.findings.Finding;
+import boltlore.findings.Kind;
+import boltlore.findings.Severity;
+import boltlore.measure.LineName;
+import java.util.List;
+import java.util.Optional;
+
+/** What does not fit together in a kit: of some valid order where it is proved, of one order where its kit is made. */
+public enum FitFinding implements Kind {
+    /** Nothing stands at {position}, through which {run} goes. */
+    NOTHING_ON_THE_WAY("path or circuit broken", STOP),
+    /** Two ports meet that do not mate: {from}, {to}, {run}; each is a {@link #PORT} or so. */
+    NEIGHBOURS_APART("path or circuit broken", STOP),
+    /** {flows} of {unit} (0 V, 1 A, 2 phases) go through {port} of {part} on {run}, which is rated for {rated}. */
+    PORT_BELOW_WHAT_FLOWS("port below what flows", STOP),
+    /** {port} at {position} is joined to nothing. */
+    PORT_LEADS_NOWHERE("port leads nowhere", STOP),
+    /** More ports are joined to nothing than there are of {blank}, which closes {ports}. */
+    BLANKS_TOO_FEW("port leads nowhere", STOP),
+    /** More is joined to {port} at {position} than there are of it. */
+    PORT_TAKEN_TWICE("port taken twice", STOP),
+    /** {circuit} cannot be filled at {position}. */
+    CIRCUIT_CANNOT_BE_FILLED("circuit cannot be filled", STOP),
+    /** {circuit} cannot be bled at {position}. */
+    CIRCUIT_CANNOT_BE_BLED("circuit cannot be bled", STOP),
+    /** {many} of {inside} lie in {outside}, which takes {fits}. */
+    CONTENTS_DO_NOT_FIT("contents do not fit", STOP),
+    /** {many} of {inside} lie in {outside}, and one of the sizes is not known. */
+    CONTENTS_OF_UNKNOWN_SIZE("contents do not fit", STOP),
+    /** {part} of {length} mm stands between flanges {apart} mm apart and slides by {slide} mm. */
+    SHAFT_DOES_NOT_REACH("shaft does not reach", STOP),
+    /** The length of {part} is not known. */
+    SHAFT_OF_UNKNOWN_LENGTH("shaft does not reach", STOP),
+    /** Nobody says where a flange of {part} stands: {end}, 0 in front, 1 behind. */
+    FLANGE_STANDS_NOWHERE("shaft does not reach", STOP),
+    /** There is another quantity of {what}, which holds something heavy or live, than follows: {because}. */
+    SAFETY_QUANTITY_DOES_NOT_FOLLOW("safety quantity does not follow", STOP),
+    /** There is another quantity of {what} than follows: {because}. */
+    QUANTITY_DOES_NOT_FOLLOW("quantity does not follow", CHECK),
+    /** {branch} is there, and {part}, which is its {fuse} or holds it, is not; {end}: 0 where it is fed, 1 at its other end. */
+    BRANCH_WITHOUT_ITS_FUSE("branch without its fuse", STOP),
+    /** Inside another: {part}, {port}, {flow}, {kind}, {half} (0 male, 1 female). */
+    PORT("port", NOTE),
+    /** Inside another: the same of a hose or spigot, with {bore} in mm. */
+    PORT_OF_BORE("port", NOTE),
+    /** Inside another: {part}, {port} of {kind}, of which nobody says what flows. */
+    PORT_UNKNOWN("port", NOTE),
+    /** Inside another: {part} has no {port}. */
+    NO_SUCH_PORT("port", NOTE);
+
+    /**
+     * That orders may have it.
+     *
+     * @param when they do, as a condition over options; empty where that outgrew its bound
+     * @param lines that it speaks of
+     */
+    record Possible(Finding finding, String about, String detail, Optional<Condition> when, List<LineName> lines) {}
+
+    private final String code;
+    private final Severity severity;
+
+    FitFinding(String code, Severity severity) {
+        this.code = code;
+        this.severity = severity;
+    }
+
+    Possible when(Condition when, String about, String detail, List<LineName> lines, Object... named) {
+        return when(Optional.of(when), about, detail, lines, named);
+    }
+
+    Possible when(Optional<Condition> when, String about, String detail, List<LineName> lines, Object... named) {
+        String subject = detail.isEmpty() ? about : about + " (" + detail + ")";
+        return new Possible(Finding.of(this, subject, named), about, detail, when, lines);
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String room() {
+        return "kit";
+    }
+}
