@@ -21,6 +21,7 @@ import boltlore.report.xlsx.LaidPage.LaidRow;
 import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Rows;
 import boltlore.report.xlsx.LaidPage.Spot;
+import boltlore.report.xlsx.LaidPage.Stretch;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,11 +41,11 @@ final class PageLayout implements Block.Cases<Void> {
     private static final double SIGNATURE_ROW = 30;
     private static final double CHART_ROW = 14;
 
-    private final LaidPage laid;
     private final String language;
-    private final Grid grid;
     private final double sheet;
-    private final List<LaidRow> rows;
+    private Grid grid;
+    private LaidPage laid;
+    private List<LaidRow> rows;
     private final Map<String, List<ColumnWidth>> widths = new HashMap<>();
 
     /** The columns of the table with the most cells suit the page best. */
@@ -59,19 +60,26 @@ final class PageLayout implements Block.Cases<Void> {
             most = Math.max(most, cells);
         }
         sheet = page.print().landscape() ? Grid.LANDSCAPE : Grid.PORTRAIT;
-        grid = Grid.of(widths.getOrDefault(main, List.of()), page.print().landscape());
+        boolean landscape = page.print().landscape();
+        grid = Grid.of(widths.getOrDefault(main, List.of()), landscape);
+        page.blocks().forEach(this::claim);
+        if (!grid.isLegible(landscape)) {
+            grid = Grid.ofOwnColumns(widths.values(), landscape);
+            page.blocks().forEach(this::claim);
+        }
         laid = new LaidPage(page, grid, main);
         rows = laid.rows();
     }
 
     static LaidPage lay(Page page, String language) {
         PageLayout layout = new PageLayout(page, language);
-        page.blocks().forEach(layout::claim);
         for (Block block : page.blocks()) {
             if (!layout.rows.isEmpty()) {
                 layout.rows.add(LaidRow.gap(LookStyle.GAP));
             }
+            int first = layout.rows.size();
             block.as(layout);
+            layout.laid.stretches().add(new Stretch(block, first, layout.rows.size() - 1));
         }
         return layout.laid;
     }

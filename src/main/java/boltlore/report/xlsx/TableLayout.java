@@ -2,6 +2,7 @@ package boltlore.report.xlsx;
 
 import boltlore.report.Cell;
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Look;
 import boltlore.report.Row;
 import boltlore.report.Table;
@@ -19,7 +20,7 @@ final class TableLayout {
     private final Table table;
     private final Grid.Spans spans;
     private final double[] widths;
-    private final boolean byHand;
+    private final double least;
     private final Map<Look, List<CellStyleKey>> byLook = new EnumMap<>(Look.class);
 
     TableLayout(Grid grid, Table table, Grid.Spans spans) {
@@ -28,8 +29,16 @@ final class TableLayout {
         this.widths = IntStream.range(0, table.columns().size())
                 .mapToDouble(i -> grid.width(spans.start(i), spans.start(i + 1)))
                 .toArray();
-        this.byHand =
-                table.columns().stream().anyMatch(column -> column.kind().form().isByHand());
+        this.least = table.columns().stream()
+                .mapToDouble(column -> high(column.kind().form()))
+                .max()
+                .orElse(0);
+    }
+
+    private static double high(Kind.Form form) {
+        return form == Kind.Form.TICK
+                ? LookStyle.TICK
+                : form.isByHand() ? LookStyle.BY_HAND : LookStyle.lineHeight();
     }
 
     LaidRow heading() {
@@ -47,7 +56,7 @@ final class TableLayout {
     LaidRow row(Row row) {
         List<LaidCell> cells = new ArrayList<>(table.columns().size());
         Look look = row.kind().look();
-        double height = byHand && row.isPlain() ? LookStyle.BY_HAND : LookStyle.lineHeight();
+        double height = row.isPlain() ? least : LookStyle.lineHeight();
         int from = 0;
         if (!row.isPlain()) {
             from = row.wordsCover();
