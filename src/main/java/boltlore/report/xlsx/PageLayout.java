@@ -150,7 +150,7 @@ final class PageLayout implements Block.Cases<Void> {
     public Void charts(BarCharts block) {
         int first = rows.size();
         int bars = block.charts().stream().mapToInt(this::bars).max().orElse(0);
-        int height = Math.max(10, 5 + (int) Math.ceil(bars * 1.4));
+        int height = Math.max(8, 4 + (int) Math.ceil(bars * 1.1));
         for (int i = 0; i < height; i++) {
             rows.add(LaidRow.gap(CHART_ROW));
         }

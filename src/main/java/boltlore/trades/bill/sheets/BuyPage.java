@@ -132,7 +132,7 @@ final class BuyPage {
                         purchase -> purchase.timing().startBy(due),
                         purchase -> purchase.timing().startDays())
                 .box(Column.tick("ordering", "Ordered"))
-                .box(Column.blank("fromStock", "From stock").atMost(10));
+                .box(Column.tick("fromStock", "From stock"));
     }
 
     private static @Nullable BigDecimal told(Purchase purchase, Function<Buying, @Nullable BigDecimal> number) {

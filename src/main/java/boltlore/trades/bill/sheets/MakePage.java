@@ -80,7 +80,7 @@ final class MakePage {
                     "",
                     job -> undecided.get(job.part().number()));
         }
-        spec.column(Column.decimal("minutes", "Time", 1).in("min"), MakePage::minutes);
+        spec.decimal("minutes", "Time", "min", 1, job -> JobCardsPage.has(job) ? job.minutes() : null);
     }
 
     private void when(@Nullable LocalDate due) {
@@ -100,13 +100,6 @@ final class MakePage {
                 due,
                 job -> job.timing().readyBy(due),
                 job -> job.timing().readyDays());
-    }
-
-    private static Cell minutes(Job job) {
-        String sum = "subtotal-" + job.part().number();
-        return JobCardsPage.has(job)
-                ? Cell.of(cell(PageNames.JOB_CARDS, "steps", sum, "minutes"), job.minutes())
-                : Cell.EMPTY;
     }
 
     private static @Nullable String drawn(Job job, Function<Drawing, String> said) {
