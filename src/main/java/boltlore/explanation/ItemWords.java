@@ -25,19 +25,14 @@ public final class ItemWords {
 
     /** 'Left-hand drive'; 'every kit'; 'in BX-1'; 'with Drive unit: …'. */
     public String calledBy(Item item) {
-        return calledByShort(item) + because(item.origin());
-    }
-
-    /** The same without the sentence that says what for. */
-    public String calledByShort(Item item) {
         if (item.origin() instanceof Origin.Inside inside) {
             return "in " + inside.assembly();
         }
         if (item.origin() instanceof Origin.NeededBy needed) {
-            return "with " + asker(needed.asker());
+            return "with " + asker(needed.asker()) + because(needed.because());
         }
         if (item.origin() instanceof Origin.AtJoint joint) {
-            return "joint " + joint.joint();
+            return "joint " + joint.joint() + because(joint.because());
         }
         Condition when = whens.get(item.line());
         return when == null ? "" : conditions.of(when);
@@ -55,10 +50,7 @@ public final class ItemWords {
                 : asker.name();
     }
 
-    private static String because(Origin origin) {
-        String reason = origin instanceof Origin.NeededBy needed
-                ? needed.because()
-                : origin instanceof Origin.AtJoint joint ? joint.because() : "";
+    private static String because(String reason) {
         return reason.isEmpty() ? "" : ": " + reason;
     }
 }

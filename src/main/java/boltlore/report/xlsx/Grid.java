@@ -31,6 +31,8 @@ final class Grid {
     private static final double SAME_EDGE = 0.3;
 
     private final List<Double> widths;
+    /** Columns beside the paper. */
+    private final List<Double> beside = new ArrayList<>();
     /** Of the blocks' own columns, from the left; empty where the blocks share the main table's. */
     private final TreeSet<Double> edges;
 
@@ -66,15 +68,20 @@ final class Grid {
         return widths.size();
     }
 
+    /** With those beside the paper. */
+    int allColumns() {
+        return widths.size() + beside.size();
+    }
+
     double width(int column) {
-        return widths.get(column);
+        return column < widths.size() ? widths.get(column) : beside.get(column - widths.size());
     }
 
     /** Width of the columns from one up to but not including another. */
     double width(int from, int to) {
         double sum = 0;
         for (int i = from; i < to; i++) {
-            sum += widths.get(i);
+            sum += width(i);
         }
         return sum;
     }
@@ -103,6 +110,21 @@ final class Grid {
     /** Every column of a block takes as few as hold it; the grid grows where it is too narrow for all. */
     Spans span(List<ColumnWidth> block) {
         return edges.isEmpty() ? shared(block) : own(block);
+    }
+
+    /** The block's last columns, as many as there are widths, beside the paper; its last column before goes to the edge. */
+    Spans beside(Spans onPaper, List<Double> more) {
+        if (more.isEmpty()) {
+            return onPaper;
+        }
+        for (int i = beside.size(); i < more.size(); i++) {
+            beside.add(more.get(i));
+        }
+        List<Integer> starts = new ArrayList<>(onPaper.starts().subList(0, onPaper.starts().size() - 1));
+        for (int i = 0; i <= more.size(); i++) {
+            starts.add(columns() + i);
+        }
+        return new Spans(starts);
     }
 
     /** The first time, edges are added, so all blocks ask before one is laid. */

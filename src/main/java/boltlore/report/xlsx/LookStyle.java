@@ -34,13 +34,13 @@ record LookStyle(
     static final double TALLEST = 409;
 
     /** A box that a reading or a name is written into: 9 mm on paper, where the page is shrunk too. */
-    static final double BY_HAND = 29;
+    static final double BY_HAND = 27;
 
     /** A box for a tick. */
-    static final double TICK = 17;
+    static final double TICK = 14.5;
 
-    private static final double LINE_PER_POINT = 1.22;
-    private static final double AIR = 2;
+    private static final double LINE_PER_POINT = 1.2;
+    private static final double AIR = 1.7;
 
     /** What a cell keeps clear at its two sides, in characters. */
     private static final double EDGES = 1.3;

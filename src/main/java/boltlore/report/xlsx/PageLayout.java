@@ -96,7 +96,7 @@ final class PageLayout implements Block.Cases<Void> {
     }
 
     private Grid.Spans spans(Table table) {
-        return grid.span(widths.getOrDefault(table.name(), List.of()));
+        return grid.beside(grid.span(widths.getOrDefault(table.name(), List.of())), ColumnWidth.beside(table));
     }
 
     private Grid.Spans spans(Signatures signatures) {
@@ -107,7 +107,7 @@ final class PageLayout implements Block.Cases<Void> {
         return grid.span(List.of(
                 ColumnWidth.text(longest, longest),
                 ColumnWidth.fixed(NAME_TO_WRITE),
-                ColumnWidth.text(signatures.dateWord().length(), 12),
+                ColumnWidth.text(FontMetrics.width(signatures.dateWord()) + 2, 14),
                 ColumnWidth.fixed(DATE_TO_WRITE)));
     }
 

@@ -76,7 +76,7 @@ final class SheetWriter {
 
     void write() {
         CTCols columns = sheet.getCTWorksheet().getColsArray(0);
-        for (int i = 0; i < page.grid().columns(); i++) {
+        for (int i = 0; i < page.grid().allColumns(); i++) {
             CTCol column = columns.addNewCol();
             column.setMin(i + 1);
             column.setMax(i + 1);

@@ -21,6 +21,7 @@ final class TableLayout {
     private final Grid.Spans spans;
     private final double[] widths;
     private final double least;
+    private final int onPaper;
     private final Map<Look, List<CellStyleKey>> byLook = new EnumMap<>(Look.class);
 
     TableLayout(Grid grid, Table table, Grid.Spans spans) {
@@ -29,6 +30,7 @@ final class TableLayout {
         this.widths = IntStream.range(0, table.columns().size())
                 .mapToDouble(i -> grid.width(spans.start(i), spans.start(i + 1)))
                 .toArray();
+        this.onPaper = ColumnWidth.onPaper(table);
         this.least = table.columns().stream()
                 .mapToDouble(column -> high(column.kind().form()))
                 .max()
@@ -48,7 +50,9 @@ final class TableLayout {
         for (int i = 0; i < table.columns().size(); i++) {
             String text = table.columns().get(i).headingWithUnit();
             cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), Cell.of(text)));
-            height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, widths[i]));
+            if (i < onPaper) {
+                height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, room(i)));
+            }
         }
         return new LaidRow(height, table.name(), cells);
     }
@@ -59,7 +63,7 @@ final class TableLayout {
         double height = row.isPlain() ? least : LookStyle.lineHeight();
         int from = 0;
         if (!row.isPlain()) {
-            from = row.wordsCover();
+            from = Math.min(row.wordsCover(), onPaper);
             cells.add(new LaidCell(0, spans.start(from), CellStyleKey.of(look), Cell.of(row.words())));
             double width = IntStream.range(0, from).mapToDouble(i -> widths[i]).sum();
             height = Math.max(height, LookStyle.height(look, row.words(), width));
@@ -68,8 +72,8 @@ final class TableLayout {
         for (int i = from; i < table.columns().size(); i++) {
             Cell cell = row.cells().get(i);
             cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), cell));
-            if (cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
-                height = Math.max(height, LookStyle.height(look, words.text(), widths[i]));
+            if (i < onPaper && cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
+                height = Math.max(height, LookStyle.height(look, words.text(), room(i)));
             }
         }
         return new LaidRow(height, table.name(), cells);
@@ -88,6 +92,11 @@ final class TableLayout {
     }
 
     private boolean mayWrap(String text, int column) {
-        return text.length() + 3 >= widths[column] || text.indexOf('\n') >= 0;
+        return text.length() + 3 >= room(column) || text.indexOf('\n') >= 0;
+    }
+
+    /** Width for text, in characters. */
+    private double room(int column) {
+        return widths[column] - (ColumnWidth.followsFigures(table, column) ? ColumnWidth.INDENT : 0);
     }
 }

@@ -54,12 +54,13 @@ public final class BillReport {
     private static PageBuilder bill(OrderPricing pricing, OrderHead head) {
         CostedBill costed = pricing.costed();
         return head.page(PageNames.BILL, "Costed bill of materials")
+                .print(head.portrait())
                 .add(BillTable.compose(costed))
                 .heading("From cost to price")
                 .add(PriceBlock.worked(pricing))
                 .heading("Mass")
                 .add(PriceBlock.masses(costed))
                 .note(ROUNDING)
-                .frozen(4);
+                .frozen(3);
     }
 }

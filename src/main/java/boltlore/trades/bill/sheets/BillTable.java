@@ -47,7 +47,13 @@ final class BillTable {
         this.words = new ItemWords(costed.bill().order().choices().family());
         what();
         figures();
+        spec.besideThePaper();
+        where();
         trade();
+        if (costed.rows().stream()
+                .anyMatch(row -> !part(row).upkeep().alternates().isEmpty())) {
+            spec.text("or", "Or", 20, row -> Alternates.says(part(row), costed.catalogue()));
+        }
     }
 
     static TableBuilder compose(CostedBill costed) {
@@ -55,23 +61,12 @@ final class BillTable {
     }
 
     private void what() {
-        spec.whole("level", "Level", "", row -> row.item().level())
-                .text(
-                        "position",
-                        "Position",
-                        18,
-                        row -> row.item().position().says().english())
-                .text("part", "Part number", 11, row -> part(row).number().text())
+        spec.text("part", "Part number", 11, row -> part(row).number().text())
                 .text("revision", "Rev.", 4, row -> part(row).revision())
-                .text(
-                        "finish",
-                        "Finish",
-                        16,
-                        row -> costed.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
                 .text(
                         "name",
                         "Name",
-                        30,
+                        40,
                         row -> indent(row.item().level()) + part(row).name().english())
                 .quantity("quantity", "Qty", "", row -> row.item().quantity())
                 .text("unit", "Unit", 5, row -> part(row).unit())
@@ -82,28 +77,35 @@ final class BillTable {
         int unitCost = new MinorUnit(currency).digits(costed.rows().stream().map(ItemCost::unitCost), 4);
         spec.column(
                         Column.decimal("massExtended", "Mass", 2).in("kg"),
-                        row -> part(row).isAssembly() ? Cell.EMPTY : Cell.of(row.massKg()))
+                        row -> part(row).isAssembly()
+                                ? Cell.EMPTY
+                                : Cell.of(product(cell("quantity"), cell("massEach")), row.massKg()))
                 .column(
                         new Column("unitCost", "Unit cost", Kind.money(currency, unitCost)),
                         row -> Cell.of(row.unitCost()))
-                .percent("scrap", "Scrap", 1, row -> hasScrap(row) ? part(row).scrapPercent() : null)
                 .column(
                         Column.money("extended", "Cost", currency),
                         row -> Cell.of(amount(row).rounded(coins), row.extended()))
-                .money("coating", "Coating", currency, row -> row.item().coated() ? row.coating() : null);
+                .money("coating", "Coating", currency, row -> row.item().coated() ? row.coating() : null)
+                .whole("leadDays", "Lead days", "", row -> part(row).leadDays());
+    }
+
+    private void where() {
+        spec.whole("level", "Level", "", row -> row.item().level())
+                .text("position", "Position", row -> row.item().position().says().english())
+                .text(
+                        "finish",
+                        "Finish",
+                        row -> costed.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
+                .text("calledBy", "Needed by", row -> words.calledBy(row.item()));
     }
 
     private void trade() {
-        spec.whole("leadDays", "Lead days", "", row -> part(row).leadDays())
-                .text("calledBy", "Needed by", 24, row -> words.calledByShort(row.item()))
-                .code("reason", row -> words.calledBy(row.item()))
-                .code(
-                        "massEachKg",
-                        row -> Masses.eachKg(part(row), costed.catalogue()::part).toPlainString())
-                .code("hs", row -> orEmpty(customs(row, Customs::hs)))
-                .code("origin", row -> orEmpty(customs(row, Customs::origin)))
-                .code("tracked", row -> orEmpty(word(part(row).tracked())))
-                .code("alternates", row -> orEmpty(Alternates.says(part(row), costed.catalogue())))
+        spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), costed.catalogue()::part))
+                .percent("scrap", "Scrap", 1, row -> hasScrap(row) ? part(row).scrapPercent() : null)
+                .text("hs", "HS code", 8, row -> customs(row, Customs::hs))
+                .text("origin", "Origin", 5, row -> customs(row, Customs::origin))
+                .text("tracked", "Track by", 6, row -> word(part(row).tracked()))
                 .code("positionId", row -> row.item().position().name().text())
                 .code("finishId", row -> row.item().finish())
                 .code("subSystem", ItemCost::subSystem);
@@ -120,10 +122,6 @@ final class BillTable {
     private static Formula amount(ItemCost row) {
         Formula amount = product(cell("quantity"), cell("unitCost"));
         return hasScrap(row) ? amount.over(ONE.minus(cell("scrap").over(HUNDRED))) : amount;
-    }
-
-    private static String orEmpty(@Nullable String text) {
-        return text == null ? "" : text;
     }
 
     private static @Nullable String customs(ItemCost row, Function<Customs, String> said) {
