@@ -54,9 +54,9 @@ final class PageLayout implements Block.Cases<Void> {
         String main = "";
         int most = 0;
         for (Table table : page.tables().toList()) {
-            widths.put(table.name(), ColumnWidth.of(table));
+            widths.put(table.id(), ColumnWidth.of(table));
             int cells = (table.rows().size() + 1) * table.columns().size();
-            main = cells > most ? table.name() : main;
+            main = cells > most ? table.id() : main;
             most = Math.max(most, cells);
         }
         sheet = page.print().landscape() ? Grid.LANDSCAPE : Grid.PORTRAIT;
@@ -96,7 +96,7 @@ final class PageLayout implements Block.Cases<Void> {
     }
 
     private Grid.Spans spans(Table table) {
-        return grid.beside(grid.span(widths.getOrDefault(table.name(), List.of())), ColumnWidth.beside(table));
+        return grid.beside(grid.span(widths.getOrDefault(table.id(), List.of())), ColumnWidth.beside(table));
     }
 
     private Grid.Spans spans(Signatures signatures) {
@@ -141,7 +141,7 @@ final class PageLayout implements Block.Cases<Void> {
         Grid.Spans spans = spans(table);
         TableLayout layout = new TableLayout(grid, table, spans);
         rows.add(layout.heading());
-        laid.tables().put(table.name(), new LaidTable(table, rows.size(), spans));
+        laid.tables().put(table.id(), new LaidTable(table, rows.size(), spans));
         table.rows().forEach(row -> rows.add(layout.row(row)));
         return null;
     }

@@ -177,7 +177,7 @@ final class SheetWriter {
             if (worthFilter) {
                 table.getCTTable().addNewAutoFilter().setRef(area.formatAsString());
             }
-        } else if (worthFilter && laid.spans().areSingle() && laid.table().name().equals(page.mainTable())) {
+        } else if (worthFilter && laid.spans().areSingle() && laid.table().id().equals(page.mainTable())) {
             List<Rows> plain = laid.rows(Row::isPlain);
             area.setLastRow(
                     plain.isEmpty()

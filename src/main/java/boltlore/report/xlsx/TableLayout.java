@@ -54,7 +54,7 @@ final class TableLayout {
                 height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, room(i)));
             }
         }
-        return new LaidRow(height, table.name(), cells);
+        return new LaidRow(height, table.id(), cells);
     }
 
     LaidRow row(Row row) {
@@ -76,7 +76,7 @@ final class TableLayout {
                 height = Math.max(height, LookStyle.height(look, words.text(), room(i)));
             }
         }
-        return new LaidRow(height, table.name(), cells);
+        return new LaidRow(height, table.id(), cells);
     }
 
     /** One for each column, the same object for all rows of a look. */
