@@ -40,6 +40,7 @@ final class PageLayout implements Block.Cases<Void> {
     private static final double NAME_TO_WRITE = 28;
     private static final double SIGNATURE_ROW = 30;
     private static final double CHART_ROW = 14;
+    private static final int MOST_TIMES = 6;
 
     private final String language;
     private final double sheet;
@@ -62,10 +63,9 @@ final class PageLayout implements Block.Cases<Void> {
         sheet = page.print().landscape() ? Grid.LANDSCAPE : Grid.PORTRAIT;
         boolean landscape = page.print().landscape();
         grid = Grid.of(widths.getOrDefault(main, List.of()), landscape);
-        page.blocks().forEach(this::claim);
-        if (!grid.isLegible(landscape)) {
+        if (!settles(page) || !grid.isLegible(landscape)) {
             grid = Grid.ofOwnColumns(widths.values(), landscape);
-            page.blocks().forEach(this::claim);
+            settles(page);
         }
         laid = new LaidPage(page, grid, main);
         rows = laid.rows();
@@ -82,6 +82,18 @@ final class PageLayout implements Block.Cases<Void> {
             layout.laid.stretches().add(new Stretch(block, first, layout.rows.size() - 1));
         }
         return layout.laid;
+    }
+
+    /** Whether all blocks have what they need and none asks for more when it is asked again. */
+    private boolean settles(Page page) {
+        for (int time = 0; time < MOST_TIMES; time++) {
+            double before = grid.total() + grid.columns();
+            page.blocks().forEach(this::claim);
+            if (time > 0 && grid.total() + grid.columns() == before) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Lets the grid grow to what the block needs before anything is laid across it. */

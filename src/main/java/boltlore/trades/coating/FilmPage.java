@@ -32,7 +32,8 @@ final class FilmPage {
 
     /** What is filled in here is read back by these keys, and by those that the table is about. */
     private static TableSpec<FilmPiece> film(Again again) {
-        TableSpec<FilmPiece> film = CoatWords.named(TableSpec.named("film"), 16, FilmPiece::row)
+        TableSpec<FilmPiece> film = TableSpec.<FilmPiece>named("film")
+                .text("part", "Part", piece -> piece.row().part().number().text())
                 .text("piece", "Piece", FilmPiece::mark)
                 .text("read", "To read", piece -> piece.toRead() ? "read" : "");
         for (int reading = 1; reading <= FilmAcceptance.READINGS; reading++) {
@@ -44,6 +45,7 @@ final class FilmPage {
                 .box(new Column("on", "Read on", Kind.blank().day()))
                 .besideThePaper()
                 .box(Column.blank("least", "Lowest").in("µm"))
+                .text("name", "Name", piece -> piece.row().part().name().english())
                 .whole("coating", "Coating", "", piece -> again.coating(piece.row(), piece.mark()));
     }
 

@@ -173,10 +173,11 @@ final class PowdersPage {
                         "Cleaning after",
                         currency,
                         run -> ifWeighed(run, use -> Money.rounded(use.cleaning(), currency)))
-                .text("decision", "Overspray", 30, run -> overspray(use(run), run, job.shop()))
+                .text("overspray", "Overspray", 12, run -> reclaimed(use(run)) ? "reclaim" : "to waste")
                 .decimal("issue", "Powder to issue", "kg", 3, run -> use(run).issueKg())
                 .box(Column.tick("issued", "Issued"))
                 .besideThePaper()
+                .text("decision", "Why", 30, run -> overspray(use(run), run, job.shop()))
                 .text("code", "Code of the run", CoatCodes::run));
         table.total("total", "All powder").sum("film", sum(PowderUse::filmKg)).sum("issue", sum(PowderUse::issueKg));
         return table;
@@ -192,6 +193,10 @@ final class PowdersPage {
             round.runs().forEach(run -> spec.add(table, "", run));
         }
         return table;
+    }
+
+    private static boolean reclaimed(PowderUse use) {
+        return use.overspray() == Overspray.GATHERED;
     }
 
     private PowderUse use(PowderRun run) {

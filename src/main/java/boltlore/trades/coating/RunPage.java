@@ -28,8 +28,7 @@ final class RunPage {
     private record Cured(OvenLoad load, CureQueue queue) {}
 
     private static final String PROPOSAL =
-            "How a load hangs is a proposal, seen along each rail with the door at the left. Where a piece asks for another"
-                    + " place, hang it there: mass, area and hooks of the load are the limits, not the drawing.";
+            "Drawn as a proposal, door at the left: mass, area and hooks of the load are the limits, not the drawing.";
 
     /** Pieces of one row in a load, by the number of their drawing. */
     private record Hanging(int number, CureQueue queue, BatchRow row) {
@@ -44,6 +43,13 @@ final class RunPage {
                             .orElse(null);
         }
     }
+
+    private static final TableSpec<String> BOOTH = TableSpec.<String>named("booth")
+            .text("powder", "Powder", powder -> powder)
+            .box(Column.blank("lot", "Lot").atMost(20))
+            .box(Column.blank("issued", "Issued").in("kg"))
+            .box(Column.signature("by", "Sprayed by"))
+            .box(Column.blank("probe", "Thermocouple number"));
 
     private static final TableSpec<Hanging> PIECES = pieces();
 
@@ -67,7 +73,7 @@ final class RunPage {
     private PageBuilder run() {
         Powder powder = job.shop().powders().get(run.powder());
         PowderUse use = PowderUse.of(run, job.workshop());
-        PageBuilder page = page(powder == null ? "" : ", " + powder.says()).add(particulars(use));
+        PageBuilder page = page(powder == null ? "" : ", " + powder.says()).add(particulars(use)).add(booth());
         CautionNotes.always(page, "coating-oven", job.workshop(), "en");
         List<MasksToFetch> masks = MasksToFetch.of(run);
         if (!masks.isEmpty()) {
@@ -96,11 +102,11 @@ final class RunPage {
         return Particulars.named("run-" + run.number())
                 .say("clean-down", "Colour change", PowdersPage.cleanDown(run, job))
                 .say("overspray", "Overspray", PowdersPage.overspray(use, run, job.shop()))
-                .say("issue", "Powder to issue, kg", Kind.decimal(3), use.issueKg())
-                .leave("lot", "Powder lot")
-                .leave("issued", "Issued, kg")
-                .leave("by", "Sprayed by")
-                .leave("probe", "Thermocouple number");
+                .say("issue", "Powder to issue, kg", Kind.decimal(3), use.issueKg());
+    }
+
+    private TableBuilder booth() {
+        return BOOTH.of(List.of(run.powder())).about("run", run.number());
     }
 
     private TableBuilder loads(PowderUse use) {
