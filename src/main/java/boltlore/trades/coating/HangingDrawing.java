@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  */
 final class HangingDrawing {
 
-    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
+    private static final double WIDTH_MM = 140;
     private static final double EDGE_MM = 1;
     private static final double BETWEEN_MM = 6;
     private static final double HEAD_MM = 5;
