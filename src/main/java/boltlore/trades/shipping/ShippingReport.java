@@ -43,6 +43,7 @@ final class ShippingReport {
         book.page(CratesPage.findings(findings, footer));
         LoadWords words = LoadWords.of(shipment, order.language());
         book.page(PackingPage.compose(shipment, finishes, words));
+        book.data(PackingPage.parts(shipment, finishes, words));
         book.page(CustomsPage.compose(shipment, footer));
         if (!shipment.dangerous().isEmpty()) {
             book.page(DangerousPage.compose(shipment, together, footer));
