@@ -40,6 +40,11 @@ final class KitCommand extends RoomCommand {
             description = "Write the sheets for the other trades too, from the cutting list to the shipping papers.")
     private boolean all;
 
+    @Option(
+            names = "--job-cards",
+            description = "Write a job card for each part that the workshop makes, with its operations, too.")
+    private boolean jobCards;
+
     @Option(names = "--html", description = "Write each report as a page for a browser and its printer too.")
     private boolean html;
 
@@ -64,6 +69,7 @@ final class KitCommand extends RoomCommand {
                         out,
                         defaults,
                         all,
+                        jobCards,
                         html,
                         json() ? KitCommand::json : KitCommand::text,
                         this::writeSets)

@@ -42,12 +42,14 @@ final class KitRun {
     private final Path out;
     private final boolean takeUsual;
     private final boolean all;
+    private final boolean jobCards;
     private final boolean html;
     private final Function<KitResult, String> told;
     private final BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write;
 
     /**
      * @param all whether the sheets of all trades are written, or only those that go with every kit
+     * @param jobCards whether a card is written for each part that the workshop makes
      * @param html whether each report is written as a page too
      */
     KitRun(
@@ -55,6 +57,7 @@ final class KitRun {
             Path out,
             boolean takeUsual,
             boolean all,
+            boolean jobCards,
             boolean html,
             Function<KitResult, String> told,
             BiFunction<Path, List<SheetSet>, Outcome<List<Path>>> write) {
@@ -62,6 +65,7 @@ final class KitRun {
         this.out = out;
         this.takeUsual = takeUsual;
         this.all = all;
+        this.jobCards = jobCards;
         this.html = html;
         this.told = told;
         this.write = write;
@@ -126,7 +130,7 @@ final class KitRun {
     private OrderOutcome written(OrderKit kit, OrderPricing priced, KitInWork inWork) {
         KitTrades trades = KitTrades.of(inWork, kit.misfits());
         List<SheetFile> always =
-                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades.found()), html));
+                new ArrayList<>(SheetFormats.writeEach(OrderSheets.prepare(inWork, priced, trades.found(), jobCards), html));
         trades.results().values().forEach(results -> always.addAll(files(results, TradeResult.Sheet::always)));
         List<SheetSet> sets = new ArrayList<>(List.of(new SheetSet("kit", of(kit), always, true)));
         if (all) {

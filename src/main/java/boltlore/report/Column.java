@@ -9,8 +9,9 @@ import java.util.Currency;
  * @param heading what people read, in the sheet's language
  * @param unit of all its numbers, shown in the heading; empty where there is none
  * @param widest characters after which text goes on in the next line
+ * @param onPaper whether it is printed; else it stands beside the printed page, on the screen only
  */
-public record Column(String key, String heading, String unit, Kind kind, int widest) {
+public record Column(String key, String heading, String unit, Kind kind, int widest, boolean onPaper) {
 
     /** Text that needs more than this many characters is wrapped unless the column says otherwise. */
     public static final int USUAL_WIDEST = 36;
@@ -25,7 +26,7 @@ public record Column(String key, String heading, String unit, Kind kind, int wid
     }
 
     public Column(String key, String heading, Kind kind) {
-        this(key, heading, "", kind, USUAL_WIDEST);
+        this(key, heading, "", kind, USUAL_WIDEST, true);
     }
 
     public static Column text(String key, String heading) {
@@ -49,7 +50,7 @@ public record Column(String key, String heading, String unit, Kind kind, int wid
     }
 
     public static Column percent(String key, String heading, int scale) {
-        return new Column(key, heading, "%", Kind.percent(scale), USUAL_WIDEST);
+        return new Column(key, heading, "%", Kind.percent(scale), USUAL_WIDEST, true);
     }
 
     public static Column date(String key, String heading) {
@@ -69,11 +70,16 @@ public record Column(String key, String heading, String unit, Kind kind, int wid
     }
 
     public Column in(String unitOfAll) {
-        return new Column(key, heading, unitOfAll, kind, widest);
+        return new Column(key, heading, unitOfAll, kind, widest, onPaper);
     }
 
     public Column atMost(int characters) {
-        return new Column(key, heading, unit, kind, characters);
+        return new Column(key, heading, unit, kind, characters, onPaper);
+    }
+
+    /** Seen on the screen, and by programs, but not printed. */
+    public Column besideThePaper() {
+        return new Column(key, heading, unit, kind, widest, false);
     }
 
     /** Heading and unit: 'Mass (kg)'. */

@@ -46,7 +46,7 @@ public record Page(String name, String language, PrintSetup print, List<Block> b
 
     private static Stream<String> nameOf(Block block) {
         if (block instanceof Table table) {
-            return Stream.of(table.name());
+            return Stream.of(table.id());
         }
         return block instanceof Particulars particulars ? Stream.of(particulars.name()) : Stream.empty();
     }

@@ -66,6 +66,11 @@ public final class Table implements Block {
         return name;
     }
 
+    /** Name with what sets the table apart: unique on its page, where several may have one name. */
+    public String id() {
+        return about.isEmpty() ? name : name + "-" + String.join("-", about.values());
+    }
+
     public Map<String, String> about() {
         return about;
     }

@@ -25,6 +25,8 @@ public final class TableSpec<R> {
     private final List<Taken<R>> columns = new ArrayList<>();
     private final Map<String, Function<R, String>> codes = new LinkedHashMap<>();
 
+    private boolean onPaper = true;
+
     private TableSpec(String name) {
         this.name = name;
     }
@@ -95,7 +97,13 @@ public final class TableSpec<R> {
 
     /** Any other column: a live formula, a look of its own. */
     public TableSpec<R> column(Column column, Function<R, Cell> cell) {
-        columns.add(new Taken<>(column, cell));
+        columns.add(new Taken<>(onPaper ? column : column.besideThePaper(), cell));
+        return this;
+    }
+
+    /** Columns that follow are not printed: they stand beside the paper, on the screen, and in the data. */
+    public TableSpec<R> besideThePaper() {
+        onPaper = false;
         return this;
     }
 

@@ -26,7 +26,8 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
     /** The blank after a figure. */
     private static final double POINT = 0.5;
 
-    private static final double INDENT = 1.5;
+    static final double INDENT = 1.5;
+    private static final double WIDEST_BESIDE = 90;
     private static final int LONGEST_WORD_KEPT = 22;
 
     static ColumnWidth fixed(double width) {
@@ -59,10 +60,22 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
         return lines;
     }
 
+    /** Of the columns that are printed, which are the first. */
     static List<ColumnWidth> of(Table table) {
-        return IntStream.range(0, table.columns().size())
+        return IntStream.range(0, onPaper(table))
                 .mapToObj(i -> of(table, i))
                 .toList();
+    }
+
+    /** Of the columns beside the paper, where nothing needs to be wrapped. */
+    static List<Double> beside(Table table) {
+        return IntStream.range(onPaper(table), table.columns().size())
+                .mapToObj(i -> Math.min(WIDEST_BESIDE, of(table, i).full()))
+                .toList();
+    }
+
+    static int onPaper(Table table) {
+        return (int) table.columns().stream().takeWhile(Column::onPaper).count();
     }
 
     private static ColumnWidth of(Table table, int i) {
@@ -73,7 +86,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
             case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
             case TICK -> box(heading, 6, 6, 6);
             case BLANK -> box(heading, 10, 12, 18);
-            case SIGNATURE -> box(heading, 14, 18, 26);
+            case SIGNATURE -> box(heading, 13, 18, 26);
         };
     }
 

@@ -58,7 +58,7 @@ final class FontMetrics {
             char c = i < text.length() ? text.charAt(i) : ' ';
             boolean ends = isBlank(c);
             word += ends ? 0 : thousandths(c);
-            if (!ends && !breaksAfter(text, i)) {
+            if (!ends && !mayBreakAfter(text, i)) {
                 continue;
             }
             if (used > 0 && used + blank + word > room) {
@@ -81,6 +81,14 @@ final class FontMetrics {
     /** As {@link Character#isWhitespace(char)}, which would look up each letter. */
     private static boolean isBlank(char c) {
         return (c <= ' ' || c > '~') && Character.isWhitespace(c);
+    }
+
+    /** Programs break a line after any hyphen or slash that a letter follows (Unicode line breaking, UAX 14). */
+    private static boolean mayBreakAfter(String text, int i) {
+        if (i == 0 || i + 1 >= text.length() || isBlank(text.charAt(i - 1))) {
+            return false;
+        }
+        return (text.charAt(i) == '-' || text.charAt(i) == '/') && Character.isLetter(text.charAt(i + 1));
     }
 
     /** A long name in small letters may be broken after its hyphens; a short word or a part number may not. */

@@ -2,12 +2,15 @@ package boltlore.report.xlsx;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * The columns of a worksheet, which all blocks of a page share: the main table's, widened to fill the sheet or narrowed
- * to stay legible on it. Blocks that need other columns span several of them.
+ * to stay legible on it. Blocks that need other columns span several of them. Where that would print too small, each
+ * block has columns of its own, and the grid has an edge wherever one of them has.
  */
 final class Grid {
 
@@ -16,39 +19,69 @@ final class Grid {
 
     static final double LANDSCAPE = 144;
 
-    /** A page that is wider than this many times the sheet prints too small: 9 points become 6.5. */
-    static final double WIDEST = 1.38;
+    /** A page that is wider than this many times the sheet prints too small: 9 points become less than 8. */
+    static final double WIDEST = 1.2;
 
     /** A table that fills less of the sheet than this is left narrow. */
     private static final double NARROW = 0.7;
 
     private static final double FILLER = 10;
 
-    private final List<Double> widths;
+    /** Edges that are closer are one, in characters. */
+    private static final double SAME_EDGE = 0.3;
 
-    private Grid(List<Double> widths) {
+    private final List<Double> widths;
+    /** Columns beside the paper. */
+    private final List<Double> beside = new ArrayList<>();
+    /** Of the blocks' own columns, from the left; empty where the blocks share the main table's. */
+    private final TreeSet<Double> edges;
+
+    private Grid(List<Double> widths, TreeSet<Double> edges) {
         this.widths = new ArrayList<>(widths);
+        this.edges = edges;
     }
 
     static Grid of(List<ColumnWidth> main, boolean landscape) {
         double sheet = landscape ? LANDSCAPE : PORTRAIT;
         double usual = main.stream().mapToDouble(ColumnWidth::usual).sum();
-        return new Grid(usual > sheet ? narrowed(main, sheet * WIDEST) : widened(main, sheet));
+        return new Grid(usual > sheet ? narrowed(main, sheet * WIDEST) : widened(main, sheet), new TreeSet<>());
+    }
+
+    /** Each of the tables with its own columns; as wide as the one that needs most. */
+    static Grid ofOwnColumns(Collection<List<ColumnWidth>> tables, boolean landscape) {
+        double sheet = landscape ? LANDSCAPE : PORTRAIT;
+        double total = sheet;
+        for (List<ColumnWidth> table : tables) {
+            double usual = table.stream().mapToDouble(ColumnWidth::usual).sum();
+            double least = table.stream().mapToDouble(ColumnWidth::least).sum();
+            total = Math.max(total, Math.max(least, Math.min(usual, sheet * WIDEST)));
+        }
+        return new Grid(List.of(total), new TreeSet<>(List.of(0.0, total)));
+    }
+
+    /** Whether it prints in legible type. */
+    boolean isLegible(boolean landscape) {
+        return total() <= (landscape ? LANDSCAPE : PORTRAIT) * WIDEST + 0.5;
     }
 
     int columns() {
         return widths.size();
     }
 
+    /** With those beside the paper. */
+    int allColumns() {
+        return widths.size() + beside.size();
+    }
+
     double width(int column) {
-        return widths.get(column);
+        return column < widths.size() ? widths.get(column) : beside.get(column - widths.size());
     }
 
     /** Width of the columns from one up to but not including another. */
     double width(int from, int to) {
         double sum = 0;
         for (int i = from; i < to; i++) {
-            sum += widths.get(i);
+            sum += width(i);
         }
         return sum;
     }
@@ -76,6 +109,49 @@ final class Grid {
 
     /** Every column of a block takes as few as hold it; the grid grows where it is too narrow for all. */
     Spans span(List<ColumnWidth> block) {
+        return edges.isEmpty() ? shared(block) : own(block);
+    }
+
+    /** The block's last columns, as many as there are widths, beside the paper; its last column before goes to the edge. */
+    Spans beside(Spans onPaper, List<Double> more) {
+        if (more.isEmpty()) {
+            return onPaper;
+        }
+        for (int i = beside.size(); i < more.size(); i++) {
+            beside.add(more.get(i));
+        }
+        List<Integer> starts = new ArrayList<>(onPaper.starts().subList(0, onPaper.starts().size() - 1));
+        for (int i = 0; i <= more.size(); i++) {
+            starts.add(columns() + i);
+        }
+        return new Spans(starts);
+    }
+
+    /** The first time, edges are added, so all blocks ask before one is laid. */
+    private Spans own(List<ColumnWidth> block) {
+        double total = edges.last();
+        double usual = block.stream().mapToDouble(ColumnWidth::usual).sum();
+        List<Double> own = usual > total ? narrowed(block, total) : widened(block, total);
+        List<Double> asked = new ArrayList<>(List.of(0.0));
+        double edge = 0;
+        for (int i = 0; i < block.size(); i++) {
+            edge += own.get(i);
+            Double near = edges.floor(edge + SAME_EDGE);
+            if (near == null || near < edge - SAME_EDGE) {
+                edges.add(edge);
+                near = edge;
+            }
+            asked.add(near);
+        }
+        List<Double> all = new ArrayList<>(edges);
+        widths.clear();
+        for (int i = 1; i < all.size(); i++) {
+            widths.add(all.get(i) - all.get(i - 1));
+        }
+        return new Spans(asked.stream().map(all::indexOf).toList());
+    }
+
+    private Spans shared(List<ColumnWidth> block) {
         List<Integer> starts = new ArrayList<>(List.of(0));
         for (int i = 0; i < block.size(); i++) {
             starts.add(end(starts.get(i), block.get(i), block.size() - i - 1));

@@ -1,6 +1,7 @@
 package boltlore.report.xlsx;
 
 import boltlore.report.BarChart;
+import boltlore.report.Block;
 import boltlore.report.Cell;
 import boltlore.report.Page;
 import boltlore.report.Row;
@@ -22,6 +23,7 @@ import java.util.function.Predicate;
  * @param mainTable name of the widest table, or empty
  * @param particulars where each value stands, by the block's name and the particular's key
  * @param dates lines for the date of a signature
+ * @param stretches which rows each block takes, from top to bottom; between two lies a strip of white
  */
 record LaidPage(
         Page page,
@@ -32,7 +34,8 @@ record LaidPage(
         Map<String, Map<String, Spot>> particulars,
         List<Spot> dates,
         List<LaidChart> charts,
-        List<LaidPicture> pictures) {
+        List<LaidPicture> pictures,
+        List<Stretch> stretches) {
 
     /** A page on which nothing stands yet. */
     LaidPage(Page page, Grid grid, String mainTable) {
@@ -45,8 +48,12 @@ record LaidPage(
                 new LinkedHashMap<>(),
                 new ArrayList<>(),
                 new ArrayList<>(),
+                new ArrayList<>(),
                 new ArrayList<>());
     }
+
+    /** The rows of a block, from its first to its last. */
+    record Stretch(Block block, int first, int last) {}
 
     record Spot(int column, int row) {}
 
@@ -148,7 +155,7 @@ record LaidPage(
                 Objects.requireNonNull(particulars.get(block), block).get(key), key);
     }
 
-    /** The table whose heading row stays in view and is repeated on every sheet. */
+    /** The table whose heading row stays in view. */
     Optional<LaidTable> main() {
         return Optional.ofNullable(tables.get(mainTable));
     }

@@ -33,11 +33,14 @@ record LookStyle(
     /** No row may be taller (ECMA-376 has no limit, spreadsheet programs have). */
     static final double TALLEST = 409;
 
-    /** A box that a pen fits in. */
-    static final double BY_HAND = 20;
+    /** A box that a reading or a name is written into: 9 mm on paper, where the page is shrunk too. */
+    static final double BY_HAND = 28.4;
 
-    private static final double LINE_PER_POINT = 1.3;
-    private static final double AIR = 3;
+    /** A box for a tick. */
+    static final double TICK = 14.5;
+
+    private static final double LINE_PER_POINT = 1.2;
+    private static final double AIR = 1.7;
 
     /** What a cell keeps clear at its two sides, in characters. */
     private static final double EDGES = 1.3;
@@ -58,7 +61,7 @@ record LookStyle(
         return switch (look) {
             case TITLE -> words(16, true, BorderStyle.MEDIUM);
             case HEADING -> words(11, true, BorderStyle.NONE);
-            case LABEL -> words(8, false, BorderStyle.NONE);
+            case LABEL -> words(BODY_POINTS, false, BorderStyle.NONE);
             case VALUE -> words(BODY_POINTS, true, BorderStyle.HAIR);
             case SIGNATURE -> words(BODY_POINTS, false, BorderStyle.THIN);
             case NOTE, HANDWRITTEN -> boxed(BorderStyle.THIN);

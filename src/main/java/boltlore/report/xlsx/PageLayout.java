@@ -21,6 +21,7 @@ import boltlore.report.xlsx.LaidPage.LaidRow;
 import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Rows;
 import boltlore.report.xlsx.LaidPage.Spot;
+import boltlore.report.xlsx.LaidPage.Stretch;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,12 +40,13 @@ final class PageLayout implements Block.Cases<Void> {
     private static final double NAME_TO_WRITE = 28;
     private static final double SIGNATURE_ROW = 30;
     private static final double CHART_ROW = 14;
+    private static final int MOST_TIMES = 6;
 
-    private final LaidPage laid;
     private final String language;
-    private final Grid grid;
     private final double sheet;
-    private final List<LaidRow> rows;
+    private Grid grid;
+    private LaidPage laid;
+    private List<LaidRow> rows;
     private final Map<String, List<ColumnWidth>> widths = new HashMap<>();
 
     /** The columns of the table with the most cells suit the page best. */
@@ -53,27 +55,45 @@ final class PageLayout implements Block.Cases<Void> {
         String main = "";
         int most = 0;
         for (Table table : page.tables().toList()) {
-            widths.put(table.name(), ColumnWidth.of(table));
+            widths.put(table.id(), ColumnWidth.of(table));
             int cells = (table.rows().size() + 1) * table.columns().size();
-            main = cells > most ? table.name() : main;
+            main = cells > most ? table.id() : main;
             most = Math.max(most, cells);
         }
         sheet = page.print().landscape() ? Grid.LANDSCAPE : Grid.PORTRAIT;
-        grid = Grid.of(widths.getOrDefault(main, List.of()), page.print().landscape());
+        boolean landscape = page.print().landscape();
+        grid = Grid.of(widths.getOrDefault(main, List.of()), landscape);
+        if (!settles(page) || !grid.isLegible(landscape)) {
+            grid = Grid.ofOwnColumns(widths.values(), landscape);
+            settles(page);
+        }
         laid = new LaidPage(page, grid, main);
         rows = laid.rows();
     }
 
     static LaidPage lay(Page page, String language) {
         PageLayout layout = new PageLayout(page, language);
-        page.blocks().forEach(layout::claim);
         for (Block block : page.blocks()) {
             if (!layout.rows.isEmpty()) {
                 layout.rows.add(LaidRow.gap(LookStyle.GAP));
             }
+            int first = layout.rows.size();
             block.as(layout);
+            layout.laid.stretches().add(new Stretch(block, first, layout.rows.size() - 1));
         }
         return layout.laid;
+    }
+
+    /** Whether all blocks have what they need and none asks for more when it is asked again. */
+    private boolean settles(Page page) {
+        for (int time = 0; time < MOST_TIMES; time++) {
+            double before = grid.total() + grid.columns();
+            page.blocks().forEach(this::claim);
+            if (time > 0 && grid.total() + grid.columns() == before) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Lets the grid grow to what the block needs before anything is laid across it. */
@@ -88,7 +108,7 @@ final class PageLayout implements Block.Cases<Void> {
     }
 
     private Grid.Spans spans(Table table) {
-        return grid.span(widths.getOrDefault(table.name(), List.of()));
+        return grid.beside(grid.span(widths.getOrDefault(table.id(), List.of())), ColumnWidth.beside(table));
     }
 
     private Grid.Spans spans(Signatures signatures) {
@@ -99,7 +119,7 @@ final class PageLayout implements Block.Cases<Void> {
         return grid.span(List.of(
                 ColumnWidth.text(longest, longest),
                 ColumnWidth.fixed(NAME_TO_WRITE),
-                ColumnWidth.text(signatures.dateWord().length(), 12),
+                ColumnWidth.text(FontMetrics.width(signatures.dateWord()) + 2, 14),
                 ColumnWidth.fixed(DATE_TO_WRITE)));
     }
 
@@ -133,7 +153,7 @@ final class PageLayout implements Block.Cases<Void> {
         Grid.Spans spans = spans(table);
         TableLayout layout = new TableLayout(grid, table, spans);
         rows.add(layout.heading());
-        laid.tables().put(table.name(), new LaidTable(table, rows.size(), spans));
+        laid.tables().put(table.id(), new LaidTable(table, rows.size(), spans));
         table.rows().forEach(row -> rows.add(layout.row(row)));
         return null;
     }
@@ -142,7 +162,7 @@ final class PageLayout implements Block.Cases<Void> {
     public Void charts(BarCharts block) {
         int first = rows.size();
         int bars = block.charts().stream().mapToInt(this::bars).max().orElse(0);
-        int height = Math.max(10, 5 + (int) Math.ceil(bars * 1.4));
+        int height = Math.max(8, 4 + (int) Math.ceil(bars * 1.1));
         for (int i = 0; i < height; i++) {
             rows.add(LaidRow.gap(CHART_ROW));
         }

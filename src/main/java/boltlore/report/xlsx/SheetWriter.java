@@ -41,14 +41,21 @@ final class SheetWriter {
     /** Columns that stay in view may be this wide, in characters of 7 dots: half of a small screen's 1280. */
     private static final double WIDEST_FROZEN = 90;
 
-    /** A second table of more rows than this may end on a sheet of its own, under the wrong heading row. */
-    private static final int SHORT_TABLE = 15;
-
     /** Fewer rows are seen at a glance. */
     private static final int WORTH_A_FILTER = 6;
 
     /** A header or footer holds no more (a limit that Excel documents), codes included. */
     private static final int LONGEST_LINE = 120;
+
+    /** Margins of the paper in inches, and what it measures in points. */
+    private static final double LEFT = 0.5;
+
+    private static final double RIGHT = 0.45;
+    private static final double TOP = 0.55;
+    private static final double BOTTOM = 0.6;
+    private static final double POINTS_PER_INCH = 72;
+    private static final double A4_SHORT = 595.3;
+    private static final double A4_LONG = 841.9;
 
     private static final String SMALL = "&8 ";
 
@@ -69,7 +76,7 @@ final class SheetWriter {
 
     void write() {
         CTCols columns = sheet.getCTWorksheet().getColsArray(0);
-        for (int i = 0; i < page.grid().columns(); i++) {
+        for (int i = 0; i < page.grid().allColumns(); i++) {
             CTCol column = columns.addNewCol();
             column.setMin(i + 1);
             column.setMax(i + 1);
@@ -104,10 +111,10 @@ final class SheetWriter {
     }
 
     private void print(PrintSetup print) {
-        sheet.setMargin(PageMargin.LEFT, 0.5);
-        sheet.setMargin(PageMargin.RIGHT, 0.45);
-        sheet.setMargin(PageMargin.TOP, 0.55);
-        sheet.setMargin(PageMargin.BOTTOM, 0.6);
+        sheet.setMargin(PageMargin.LEFT, LEFT);
+        sheet.setMargin(PageMargin.RIGHT, RIGHT);
+        sheet.setMargin(PageMargin.TOP, TOP);
+        sheet.setMargin(PageMargin.BOTTOM, BOTTOM);
         sheet.setMargin(PageMargin.HEADER, 0.25);
         sheet.setMargin(PageMargin.FOOTER, 0.3);
         sheet.setFitToPage(true);
@@ -128,23 +135,24 @@ final class SheetWriter {
                 page.grid().columns() - 1,
                 0,
                 page.rows().size() - 1);
-        page.main().filter(this::repeats).ifPresent(main -> {
-            int heading = main.firstRow() - 1;
+        PageBreaks breaks = PageBreaks.of(page, paper(print));
+        breaks.after().forEach(sheet::setRowBreak);
+        breaks.repeated().ifPresent(table -> {
+            int heading = table.firstRow() - 1;
             sheet.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
         });
+    }
+
+    /** Height between the margins, in points of a grid that is shrunk to the sheet's width. */
+    private double paper(PrintSetup print) {
+        double wide = (print.landscape() ? A4_LONG : A4_SHORT) - POINTS_PER_INCH * (LEFT + RIGHT);
+        double high = (print.landscape() ? A4_SHORT : A4_LONG) - POINTS_PER_INCH * (TOP + BOTTOM);
+        return high * Math.max(1, page.grid().total() * PageLayout.POINTS_PER_CHARACTER / wide);
     }
 
     private static String line(String text) {
         String fitting = text.length() > LONGEST_LINE ? text.substring(0, LONGEST_LINE) : text;
         return fitting.replace("&", "&&");
-    }
-
-    /** Whether its heading row is repeated on every sheet: not where it is short or would stand above another's rows. */
-    private boolean repeats(LaidTable main) {
-        return main.table().rows().size() > SHORT_TABLE
-                && page.tables().values().stream()
-                        .filter(table -> table.firstRow() > main.firstRow())
-                        .allMatch(table -> table.table().rows().size() <= SHORT_TABLE);
     }
 
     /**
@@ -169,7 +177,7 @@ final class SheetWriter {
             if (worthFilter) {
                 table.getCTTable().addNewAutoFilter().setRef(area.formatAsString());
             }
-        } else if (worthFilter && laid.table().name().equals(page.mainTable())) {
+        } else if (worthFilter && laid.spans().areSingle() && laid.table().id().equals(page.mainTable())) {
             List<Rows> plain = laid.rows(Row::isPlain);
             area.setLastRow(
                     plain.isEmpty()

@@ -60,7 +60,7 @@ final class StreamedSheet extends XSSFSheet implements Cell.Cases<Utf8> {
     /** Writes the rows down; merges the cells that stand across several columns. */
     void stream(LaidPage page, int number, CellStyles styles, FormulaText allFormulas) {
         formulas = allFormulas;
-        byte[][] columns = new byte[page.grid().columns()][];
+        byte[][] columns = new byte[page.grid().allColumns()][];
         for (int i = 0; i < columns.length; i++) {
             columns[i] = Utf8.encoded("<c r=\"" + FormulaText.column(i));
         }

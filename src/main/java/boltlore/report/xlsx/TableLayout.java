@@ -2,6 +2,7 @@ package boltlore.report.xlsx;
 
 import boltlore.report.Cell;
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Look;
 import boltlore.report.Row;
 import boltlore.report.Table;
@@ -19,7 +20,8 @@ final class TableLayout {
     private final Table table;
     private final Grid.Spans spans;
     private final double[] widths;
-    private final boolean byHand;
+    private final double least;
+    private final int onPaper;
     private final Map<Look, List<CellStyleKey>> byLook = new EnumMap<>(Look.class);
 
     TableLayout(Grid grid, Table table, Grid.Spans spans) {
@@ -28,8 +30,17 @@ final class TableLayout {
         this.widths = IntStream.range(0, table.columns().size())
                 .mapToDouble(i -> grid.width(spans.start(i), spans.start(i + 1)))
                 .toArray();
-        this.byHand =
-                table.columns().stream().anyMatch(column -> column.kind().form().isByHand());
+        this.onPaper = ColumnWidth.onPaper(table);
+        this.least = table.columns().stream()
+                .mapToDouble(column -> high(column.kind().form()))
+                .max()
+                .orElse(0);
+    }
+
+    private static double high(Kind.Form form) {
+        return form == Kind.Form.TICK
+                ? LookStyle.TICK
+                : form.isByHand() ? LookStyle.BY_HAND : LookStyle.lineHeight();
     }
 
     LaidRow heading() {
@@ -39,18 +50,20 @@ final class TableLayout {
         for (int i = 0; i < table.columns().size(); i++) {
             String text = table.columns().get(i).headingWithUnit();
             cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), Cell.of(text)));
-            height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, widths[i]));
+            if (i < onPaper) {
+                height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, room(i)));
+            }
         }
-        return new LaidRow(height, table.name(), cells);
+        return new LaidRow(height, table.id(), cells);
     }
 
     LaidRow row(Row row) {
         List<LaidCell> cells = new ArrayList<>(table.columns().size());
         Look look = row.kind().look();
-        double height = byHand && row.isPlain() ? LookStyle.BY_HAND : LookStyle.lineHeight();
+        double height = row.isPlain() ? least : LookStyle.lineHeight();
         int from = 0;
         if (!row.isPlain()) {
-            from = row.wordsCover();
+            from = Math.min(row.wordsCover(), onPaper);
             cells.add(new LaidCell(0, spans.start(from), CellStyleKey.of(look), Cell.of(row.words())));
             double width = IntStream.range(0, from).mapToDouble(i -> widths[i]).sum();
             height = Math.max(height, LookStyle.height(look, row.words(), width));
@@ -59,11 +72,11 @@ final class TableLayout {
         for (int i = from; i < table.columns().size(); i++) {
             Cell cell = row.cells().get(i);
             cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), cell));
-            if (cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
-                height = Math.max(height, LookStyle.height(look, words.text(), widths[i]));
+            if (i < onPaper && cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
+                height = Math.max(height, LookStyle.height(look, words.text(), room(i)));
             }
         }
-        return new LaidRow(height, table.name(), cells);
+        return new LaidRow(height, table.id(), cells);
     }
 
     /** One for each column, the same object for all rows of a look. */
@@ -79,6 +92,11 @@ final class TableLayout {
     }
 
     private boolean mayWrap(String text, int column) {
-        return text.length() + 3 >= widths[column] || text.indexOf('\n') >= 0;
+        return text.length() + 3 >= room(column) || text.indexOf('\n') >= 0;
+    }
+
+    /** Width for text, in characters. */
+    private double room(int column) {
+        return widths[column] - (ColumnWidth.followsFigures(table, column) ? ColumnWidth.INDENT : 0);
     }
 }

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 /** What to do with one batch for an own oven before it is sprayed, and which runs it goes through. */
 final class BatchPage {
 
-    private static final Column[] BY_HAND = {Column.tick("treated", "Pre-treated"), Column.blank("good", "Accepted")};
+    private static final Column[] BY_HAND = {Column.tick("treated", "Pre-treated"), Column.tick("good", "Accepted")};
 
     private static final String FACES = "Bearing faces stay bare: more than " + FilmDemand.MOST_UNDER_PRELOAD_UM
             + " µm under the head or washer of a preloaded joint come off before it is fitted.";
@@ -41,25 +41,26 @@ final class BatchPage {
         this.job = job;
     }
 
-    static PageBuilder compose(OvenBatch batch, CoatJob job, String footer) {
-        return new BatchPage(batch, job).page(footer);
+    /** All batches, one below the other. */
+    static PageBuilder compose(CoatJob job, String footer) {
+        PageBuilder page = Page.named("Batches").footer(footer).title("Batches: pre-treat and mask");
+        CautionNotes.always(page, "coating-batch", job.workshop(), "en");
+        job.plan().batches().forEach(batch -> new BatchPage(batch, job).on(page));
+        return page.signatures("Pre-treated by", "Masked by");
     }
 
-    private PageBuilder page(String footer) {
+    private void on(PageBuilder page) {
         String finish = batch.finish().says().english();
-        PageBuilder page = Page.named("Batch " + batch.number()).landscape().footer(footer);
-        page.title("Batch " + batch.number() + ": " + finish).add(particulars());
-        CautionNotes.always(page, "coating-batch", job.workshop(), "en");
+        page.heading("Batch " + batch.number() + ": " + finish).add(particulars());
         if (!batch.rows().isEmpty()) {
-            page.heading("Coats").add(coats());
+            page.add(coats());
             notes().forEach(page::note);
-            page.heading("Pieces").add(about(PartsTable.compose(batch.rows(), BY_HAND)));
+            page.add(about(PartsTable.compose(batch.rows(), BY_HAND)));
         }
         if (!batch.tooBig().isEmpty()) {
             page.heading("Too large for the oven, in no load and no figure above")
                     .add(about(TOO_BIG.of(batch.tooBig())));
         }
-        return page.signatures("Pre-treated by", "Masked by");
     }
 
     private TableBuilder about(TableBuilder table) {
@@ -90,6 +91,7 @@ final class BatchPage {
                 .whole("metal", "Metal", "°C", pass -> pass.powder().cureMetalC())
                 .whole("dwell", "Dwell", "min", pass -> pass.powder().cureMinutes())
                 .decimal("film", "Powder on parts", "kg", 3, pass -> batch.filmKg(pass.powder()))
+                .besideThePaper()
                 .decimal(
                         "utilisation",
                         "Transfer efficiency",

@@ -87,12 +87,11 @@ final class CoatSheet {
     private static TableSpec<Lot> spec() {
         return TableSpec.<Lot>named("batches")
                 .text("what", "Batch or send-out", Lot::what)
-                .text("finish", "Finish", 28, Lot::finish)
-                .text("where", "Where", 26, Lot::where)
-                .text("powder", "Powder", 24, Lot::powder)
-                .text("cure", "Cure window", 22, Lot::cure)
-                .text("out", "Out by", lot -> lot.out() == null ? "" : CoatWords.day(lot.out()))
-                .text("need", "In store by", lot -> CoatWords.day(lot.need()))
+                .text("finish", "Finish", 24, Lot::finish)
+                .text("where", "Where", 22, Lot::where)
+                .text("powder", "Powder", 20, Lot::powder)
+                .date("out", "Out by", Lot::out)
+                .date("need", "In store by", Lot::need)
                 .whole("pieces", "Pieces", "", Lot::pieces)
                 .decimal("area", "Area", "m²", 3, Lot::areaM2);
     }
@@ -119,11 +118,15 @@ final class CoatSheet {
         glance(report, job);
         report.page(front(job, findings, footer));
         office(report, job, footer);
-        plan.batches().forEach(batch -> report.page(BatchPage.compose(batch, job, footer)));
+        if (!plan.batches().isEmpty()) {
+            report.page(BatchPage.compose(job, footer));
+        }
         plan.runs().forEach(run -> RunPage.on(report, run, job, footer));
-        plan.batches().stream()
-                .filter(batch -> !batch.rows().isEmpty())
-                .forEach(batch -> report.page(FilmPage.compose(batch, job, footer)));
+        List<OvenBatch> read =
+                plan.batches().stream().filter(batch -> !batch.rows().isEmpty()).toList();
+        if (!read.isEmpty()) {
+            report.page(FilmPage.compose(read, job, footer));
+        }
         plan.sendOuts().forEach(sendOut -> SendOutPage.on(report, sendOut, job.workshop(), footer));
         return report.build();
     }
@@ -183,7 +186,7 @@ final class CoatSheet {
 
     private static PageBuilder front(CoatJob job, Findings findings, String footer) {
         CoatPlan plan = job.plan();
-        PageBuilder page = Page.named("Overview").landscape().footer(footer);
+        PageBuilder page = Page.named("Overview").footer(footer);
         page.title("Powder-coat batch sheet").add(head(job));
         cautions(page, job);
         if (plan.isEmpty()) {
@@ -252,7 +255,10 @@ final class CoatSheet {
 
     private static TableBuilder overview(CoatPlan plan) {
         List<Lot> lots = lots(plan);
-        TableBuilder table = spec().box(Column.tick("done", "Done")).of(lots);
+        TableBuilder table = spec().box(Column.tick("done", "Done"))
+                .besideThePaper()
+                .text("cure", "Cure window", 22, Lot::cure)
+                .of(lots);
         table.total("total", "Total")
                 .sum(
                         "pieces",

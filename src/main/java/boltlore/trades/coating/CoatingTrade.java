@@ -33,8 +33,6 @@ public final class CoatingTrade extends Trade {
             "--again",
             "Plan only these pieces, to be coated again: a CSV table with a row for each part and piece, such as the one that"
                     + " film-check writes.");
-    private static final TradeOption<Boolean> HANGING =
-            TradeOption.flag("--hanging", "Also draw how each oven load may hang, as a hanging plan.");
 
     public CoatingTrade() {
         super(
@@ -44,12 +42,7 @@ public final class CoatingTrade extends Trade {
                 NOTHING,
                 Stream.<Kind>concat(Stream.of(CoatingFinding.values()), Stream.of(FilmFinding.values()))
                         .toList(),
-                List.of(LATE, START, AGAIN, HANGING));
-    }
-
-    @Override
-    public Given forKit() {
-        return Given.NONE.with(HANGING, true);
+                List.of(LATE, START, AGAIN));
     }
 
     @Override
@@ -80,7 +73,7 @@ public final class CoatingTrade extends Trade {
                     .toList();
             return faults.isEmpty()
                     ? Outcome.sound(job.stream()
-                            .map(planned -> work(planned, options.has(HANGING)))
+                            .map(CoatingTrade::work)
                             .toList())
                     : Outcome.faulty(faults);
         });
@@ -106,13 +99,9 @@ public final class CoatingTrade extends Trade {
                 "Give its order too, or take the piece off the list.");
     }
 
-    private static TradeResult work(CoatJob job, boolean hanging) {
+    private static TradeResult work(CoatJob job) {
         Findings findings = CoatingFindings.find(job);
         Sheet batches = new Sheet("", () -> CoatSheet.compose(job, findings), () -> FilmRecord.write(job), true);
-        List<Sheet> sheets = new ArrayList<>(List.of(batches));
-        if (hanging) {
-            sheets.add(Sheet.of(() -> HangingSheet.compose(job)));
-        }
-        return new TradeResult("", findings, sheets);
+        return new TradeResult("", findings, List.of(batches));
     }
 }

@@ -11,16 +11,16 @@ final class EarthTable {
 
     private static final TableSpec<BatchRow> POINTS = points();
 
-    private static final String BARE =
+    static final String BARE =
             "A coated earth point can leave metal live in a fault. Each is bare and clean; measure from it to a second bare"
                     + " place of the same piece, against the limit on the drawing; write the highest.";
 
     private EarthTable() {}
 
     private static TableSpec<BatchRow> points() {
-        TableSpec<BatchRow> table = CoatWords.named(TableSpec.<BatchRow>named("earth"), 24, row -> row)
-                .text("size", "Earth points on each piece", 28, row -> CoatWords.spots(row, EarthTable::earth));
-        return CoatWords.marked(table, 30, row -> row)
+        TableSpec<BatchRow> table = CoatWords.named(TableSpec.<BatchRow>named("earth"), 20, row -> row)
+                .text("size", "Earth points on each piece", 20, row -> CoatWords.spots(row, EarthTable::earth));
+        return CoatWords.marked(table, 18, row -> row)
                 .whole("points", "Earth points", "", row -> points(row) * (long) row.pieces())
                 .box(Column.blank("bare", "Found bare"))
                 .box(Column.blank("continuity", "Resistance").in("Ω"))
@@ -41,7 +41,7 @@ final class EarthTable {
         if (speaksOf(rows)) {
             List<BatchRow> earthed =
                     rows.stream().filter(row -> points(row) > 0).toList();
-            page.heading("Earth points").note(BARE).add(POINTS.of(earthed).about(of, number));
+            page.add(POINTS.of(earthed).about(of, number));
         }
     }
 

@@ -9,6 +9,7 @@ import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import java.util.List;
 
 /** What is read of one batch after its last coat: earth points, and film at five places on enough pieces. */
 final class FilmPage {
@@ -19,6 +20,10 @@ final class FilmPage {
                     + " aluminium, film to EN ISO 2360, used here for steel too. The lowest reading and what is done with a"
                     + " piece that is not good are the workshop's own values, check before use.";
 
+    private static final String HOW =
+            "Read each piece marked 'read' at five places after cooling; of the others write down what is seen or read"
+                    + " besides.";
+
     private static final String GAUGE =
             " Magnetic gauge on steel (ISO 2178), eddy current on aluminium (ISO 2360), zeroed on the bare metal; on"
                     + " galvanised steel take off the zinc.";
@@ -27,35 +32,44 @@ final class FilmPage {
 
     /** What is filled in here is read back by these keys, and by those that the table is about. */
     private static TableSpec<FilmPiece> film(Again again) {
-        TableSpec<FilmPiece> film = CoatWords.named(TableSpec.named("film"), 24, FilmPiece::row)
+        TableSpec<FilmPiece> film = TableSpec.<FilmPiece>named("film")
+                .text("part", "Part", piece -> piece.row().part().number().text())
                 .text("piece", "Piece", FilmPiece::mark)
-                .whole("coating", "Coating", "", piece -> again.coating(piece.row(), piece.mark()))
                 .text("read", "To read", piece -> piece.toRead() ? "read" : "");
         for (int reading = 1; reading <= FilmAcceptance.READINGS; reading++) {
             film.box(Column.blank("reading-" + reading, "Reading " + reading).in("µm"));
         }
         return film.box(Column.blank("mean", "Mean").in("µm"))
-                .box(Column.blank("least", "Lowest").in("µm"))
                 .box(new Column("good", "Accepted", Kind.blank().oneOf("yes", "no")))
                 .box(Column.blank("look", "Visual OK, or fault"))
-                .box(new Column("on", "Read on", Kind.blank().day()));
+                .box(new Column("on", "Read on", Kind.blank().day()))
+                .besideThePaper()
+                .box(Column.blank("least", "Lowest").in("µm"))
+                .text("name", "Name", piece -> piece.row().part().name().english())
+                .whole("coating", "Coating", "", piece -> again.coating(piece.row(), piece.mark()));
     }
 
-    static PageBuilder compose(OvenBatch batch, CoatJob job, String footer) {
-        String number = "Batch " + batch.number();
-        PageBuilder page = Page.named(number + " film")
-                .landscape()
+    /** All batches, one below the other. */
+    static PageBuilder compose(List<OvenBatch> batches, CoatJob job, String footer) {
+        PageBuilder page = Page.named("Film")
                 .footer(footer)
-                .title(number + ", film: " + batch.finish().says().english())
+                .title("Film and earth points")
                 .add(Particulars.named("instruments")
-                        .say("limits", "Code of the film limits", CoatCodes.limits(batch.finish()))
-                        .say("lot", "Code of this lot", CoatCodes.lot(batch))
                         .leave("gauge", "Film gauge number")
                         .leave("calibrated", "Gauge calibrated until")
                         .leave("meter", "Resistance meter"));
         CautionNotes.always(page, "coating-batch", job.workshop(), "en");
-        EarthTable.on(page, batch.rows(), "batch", batch.number());
-        page.heading("Film readings").note(acceptance(batch)).add(readings(batch, job.again()));
+        page.note(HOW + GAUGE);
+        if (batches.stream().anyMatch(batch -> EarthTable.speaksOf(batch.rows()))) {
+            page.note(EarthTable.BARE);
+        }
+        for (OvenBatch batch : batches) {
+            page.heading("Batch " + batch.number() + ": " + batch.finish().says().english())
+                    .note("Film limits " + CoatCodes.limits(batch.finish()) + ", lot " + CoatCodes.lot(batch) + ". "
+                            + acceptance(batch))
+                    .add(readings(batch, job.again()));
+            EarthTable.on(page, batch.rows(), "batch", batch.number());
+        }
         return page.signatures("Inspected and released to stores by");
     }
 
@@ -70,9 +84,7 @@ final class FilmPage {
 
     private static String acceptance(OvenBatch batch) {
         String all = batch.finish().coats().size() > 1 ? "All coats together. " : "";
-        return all
-                + "Read each piece marked 'read' at five places after cooling; of the others write down what is seen or"
-                + " read besides. " + rule(batch) + GAUGE;
+        return all + rule(batch);
     }
 
     /** When a piece of the batch, and the whole of it, is accepted, with the figures. */

@@ -16,11 +16,13 @@ import java.util.stream.Collectors;
  */
 final class HangingDrawing {
 
-    private static final double WIDTH_MM = Drawing.PORTRAIT_MM;
+    private static final double WIDTH_MM = 140;
     private static final double EDGE_MM = 1;
     private static final double BETWEEN_MM = 6;
     private static final double HEAD_MM = 5;
     private static final double FOOT_MM = 3;
+    /** Of the oven's height, below the lowest piece. */
+    private static final int BELOW_MM = 80;
     private static final double WORDS_MM = 2.2;
     private static final double SMALL_MM = 1.7;
     private static final double HOOK_MM = 1.2;
@@ -30,6 +32,9 @@ final class HangingDrawing {
     private final double viewMm;
     private final double perMm;
     private final double heightMm;
+    /** How far down the oven is drawn: not where nothing hangs. */
+    private final double shownMm;
+
     private final List<Mark> marks = new ArrayList<>();
 
     private HangingDrawing(HangingPlan plan) {
@@ -38,7 +43,12 @@ final class HangingDrawing {
         this.across = Math.min(2, plan.byRail().size());
         this.viewMm = (WIDTH_MM - 2 * EDGE_MM - (across - 1) * BETWEEN_MM) / across;
         this.perMm = viewMm / inside.length();
-        this.heightMm = HEAD_MM + HOOK_MM + inside.height() * perMm + FOOT_MM;
+        int lowest = plan.places().stream()
+                .mapToInt(place -> place.topMm() + place.piece().size().downMm())
+                .max()
+                .orElse(0);
+        this.shownMm = Math.min(inside.height(), lowest + BELOW_MM);
+        this.heightMm = HEAD_MM + HOOK_MM + shownMm * perMm + FOOT_MM;
     }
 
     static Drawing draw(HangingPlan plan) {
@@ -75,10 +85,19 @@ final class HangingDrawing {
         String size = view == 0 ? " – inside " + inside.length() + " × " + inside.height() + " mm" : "";
         marks.add(Mark.from(new Point(left, top + HEAD_MM / 2), "Rail " + number + size, WORDS_MM));
         double railMm = top + HEAD_MM;
-        marks.add(Mark.dashed(Outlines.box(left, railMm, left + viewMm, railMm + HOOK_MM + inside.height() * perMm)));
+        marks.add(inside(left, railMm, railMm + HOOK_MM + shownMm * perMm));
         marks.add(new Mark.Line(
                 List.of(new Point(left, railMm), new Point(left + viewMm, railMm)), Mark.THICK_MM, false));
         places.forEach(place -> piece(place, left, railMm));
+    }
+
+    /** The oven's inside, open at the foot where it goes on. */
+    private Mark inside(double left, double top, double bottom) {
+        List<Point> box = Outlines.box(left, top, left + viewMm, bottom);
+        boolean whole = shownMm == plan.oven().inside().height();
+        return whole
+                ? Mark.dashed(box)
+                : new Mark.Line(List.of(box.get(3), box.get(0), box.get(1), box.get(2)), Mark.THIN_MM, true);
     }
 
     private void piece(Place place, double viewLeft, double railMm) {

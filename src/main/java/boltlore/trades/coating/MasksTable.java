@@ -50,9 +50,9 @@ final class MasksTable {
     }
 
     private static <R> TableSpec<R> byHand(TableSpec<R> table) {
-        return table.box(Column.blank("laid-out", "Issued"))
-                .box(Column.blank("off", "Removed"))
-                .box(Column.blank("lost", "Missing"));
+        return table.box(Column.tick("laid-out", "Issued"))
+                .box(Column.tick("off", "Removed"))
+                .box(Column.tick("lost", "Missing"));
     }
 
     private static TableBuilder totalled(TableBuilder table, List<BareSpots> masks) {

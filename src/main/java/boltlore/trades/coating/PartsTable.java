@@ -39,33 +39,32 @@ final class PartsTable {
     private static TableSpec<BatchRow> spec(boolean masked, boolean remarked, Column... byHand) {
         TableSpec<BatchRow> table = TableSpec.<BatchRow>named("pieces")
                 .text("part", "Part", row -> row.part().number().text())
-                .text("revision", "Rev", row -> row.part().revision())
-                .text("name", "Name", 28, row -> row.part().name().english());
-        CoatWords.marked(table, 30, row -> row);
+                .text("name", "Name", 26, row -> row.part().name().english());
+        CoatWords.marked(table, 18, row -> row);
         if (masked) {
-            table.text("mask", "Mask on each piece", 24, row -> CoatWords.spots(row, CoatWords::masked));
+            table.text("mask", "Mask on each piece", 20, row -> CoatWords.spots(row, CoatWords::masked));
         }
         if (remarked) {
             table.text("remark", "Remark", 22, CoatWords::remark);
         }
+        CoatWords.counted(table, row -> row);
+        if (masked) {
+            table.whole("masks", "Masks", "", PartsTable::orNone);
+        }
+        table.decimal("area", "Area", "m²", 3, BatchRow::areaM2);
+        List.of(byHand).forEach(table::box);
         CoatWords.measured(
-                table,
+                table.besideThePaper(),
                 "envelope",
                 "Envelope",
                 "mm",
                 18,
                 row -> CoatWords.envelope(row.coat().envelope()));
-        CoatWords.counted(table, row -> row);
-        if (masked) {
-            table.whole("masks", "Masks", "", PartsTable::orNone);
-        }
-        table.decimal("thin", "Section thin", "mm", 1, row -> row.coat().thinnestMm())
+        return table.decimal("thin", "Section thin", "mm", 1, row -> row.coat().thinnestMm())
                 .decimal("thick", "Section thick", "mm", 1, row -> row.coat().thickestMm())
                 .decimal("area-each", "Area each", "m²", 3, BatchRow::areaEachM2)
-                .decimal("area", "Area total", "m²", 3, BatchRow::areaM2)
-                .whole("hang", "Hang points each", "", row -> row.coat().hangPoints());
-        List.of(byHand).forEach(table::box);
-        return table;
+                .whole("hang", "Hang points each", "", row -> row.coat().hangPoints())
+                .text("revision", "Rev", row -> row.part().revision());
     }
 
     private static @Nullable Integer orNone(BatchRow row) {

@@ -37,7 +37,7 @@ final class PowdersPage {
 
     static PageBuilder compose(CoatJob job, String footer) {
         PowdersPage powders = new PowdersPage(job);
-        PageBuilder page = Page.named("Powders").landscape().footer(footer).title("Spray sequence");
+        PageBuilder page = Page.named("Powders").footer(footer).title("Spray sequence");
         CautionNotes.always(page, "coating-booth", job.workshop(), "en");
         page.note(powders.sequence()).add(powders.rounds()).add(powders.runs());
         return page.heading("Powder to issue, and overspray")
@@ -117,8 +117,6 @@ final class PowdersPage {
         TableBuilder table = inRounds(TableSpec.<PowderRun>named("powder-runs")
                 .text("run", "Run", run -> String.valueOf(run.number()))
                 .text("powder", "Powder", PowderRun::powder)
-                .text("says", "Kind", 28, run -> compose(run, Powder::says))
-                .decimal("lightness", "Lightness L*", "", 0, run -> compose(run, Powder::lightness))
                 .text("clean-down", "Colour change", 18, run -> change(run.changeOver()))
                 .whole(
                         "minutes",
@@ -133,12 +131,15 @@ final class PowdersPage {
                 .text(
                         "passes",
                         "For",
-                        34,
+                        28,
                         run -> run.passes().stream().map(Pass::says).collect(Collectors.joining(", ")))
                 .whole("pieces", "Pieces", "", PowderRun::pieces)
                 .whole("loads", "Oven loads", "", run -> run.loads().count())
                 .box(Column.tick("cleaned", "Booth clean"))
-                .box(Column.signature("by", "Sprayed by")));
+                .box(Column.tick("sprayed", "Sprayed"))
+                .besideThePaper()
+                .text("says", "Kind", 28, run -> compose(run, Powder::says))
+                .decimal("lightness", "Lightness L*", "", 0, run -> compose(run, Powder::lightness)));
         total(table);
         return table;
     }
@@ -172,10 +173,12 @@ final class PowdersPage {
                         "Cleaning after",
                         currency,
                         run -> ifWeighed(run, use -> Money.rounded(use.cleaning(), currency)))
-                .text("decision", "Overspray", 44, run -> overspray(use(run), run, job.shop()))
+                .text("overspray", "Overspray", 12, run -> reclaimed(use(run)) ? "reclaim" : "to waste")
                 .decimal("issue", "Powder to issue", "kg", 3, run -> use(run).issueKg())
-                .text("code", "Code of the run", CoatCodes::run)
-                .box(Column.blank("issued", "Issued").in("kg")));
+                .box(Column.tick("issued", "Issued"))
+                .besideThePaper()
+                .text("decision", "Why", 30, run -> overspray(use(run), run, job.shop()))
+                .text("code", "Code of the run", CoatCodes::run));
         table.total("total", "All powder").sum("film", sum(PowderUse::filmKg)).sum("issue", sum(PowderUse::issueKg));
         return table;
     }
@@ -190,6 +193,10 @@ final class PowdersPage {
             round.runs().forEach(run -> spec.add(table, "", run));
         }
         return table;
+    }
+
+    private static boolean reclaimed(PowderUse use) {
+        return use.overspray() == Overspray.GATHERED;
     }
 
     private PowderUse use(PowderRun run) {

@@ -1,5 +1,6 @@
 package boltlore.trades.coating;
 
+import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Powder;
 import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
@@ -14,7 +15,9 @@ import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** One run for booth and oven: powder, masks to fetch, loads with what is written down of each cure. */
 final class RunPage {
@@ -24,8 +27,29 @@ final class RunPage {
     /** A load where it is cured. */
     private record Cured(OvenLoad load, CureQueue queue) {}
 
-    /** Pieces of one row in a load. */
-    private record Hanging(OvenLoad load, CureQueue queue, BatchRow row) {}
+    private static final String PROPOSAL =
+            "Drawn as a proposal, door at the left: mass, area and hooks of the load are the limits, not the drawing.";
+
+    /** Pieces of one row in a load, by the number of their drawing. */
+    private record Hanging(int number, CureQueue queue, BatchRow row) {
+
+        @Nullable
+        Integer size(ToIntFunction<Hung> side) {
+            EnvelopeMm envelope = row.coat().envelope();
+            return envelope == null
+                    ? null
+                    : Hung.of(envelope, queue.oven().inside())
+                            .map(side::applyAsInt)
+                            .orElse(null);
+        }
+    }
+
+    private static final TableSpec<String> BOOTH = TableSpec.<String>named("booth")
+            .text("powder", "Powder", powder -> powder)
+            .box(Column.blank("lot", "Lot").atMost(20))
+            .box(Column.blank("issued", "Issued").in("kg"))
+            .box(Column.signature("by", "Sprayed by"))
+            .box(Column.blank("probe", "Thermocouple number"));
 
     private static final TableSpec<Hanging> PIECES = pieces();
 
@@ -43,17 +67,13 @@ final class RunPage {
         if (run.loads().findAny().isEmpty()) {
             return;
         }
-        RunPage page = new RunPage(run, job, footer);
-        report.page(page.run());
-        if (run.loads().count() > 1 || run.passes().size() > 1) {
-            report.page(page.page(" hung", ", what hangs in which load").add(page.hanging()));
-        }
+        report.page(new RunPage(run, job, footer).run());
     }
 
     private PageBuilder run() {
         Powder powder = job.shop().powders().get(run.powder());
         PowderUse use = PowderUse.of(run, job.workshop());
-        PageBuilder page = page("", powder == null ? "" : ", " + powder.says()).add(particulars(use));
+        PageBuilder page = page(powder == null ? "" : ", " + powder.says()).add(particulars(use)).add(booth());
         CautionNotes.always(page, "coating-oven", job.workshop(), "en");
         List<MasksToFetch> masks = MasksToFetch.of(run);
         if (!masks.isEmpty()) {
@@ -67,12 +87,13 @@ final class RunPage {
         page.heading("Oven loads");
         run.queues().forEach(queue -> page.note(limits(queue)));
         mixed().forEach(page::note);
-        return page.add(loads(use));
+        page.add(loads(use)).note(PROPOSAL);
+        run.queues().forEach(queue -> queue.loads().forEach(load -> hanging(page, queue, load)));
+        return page;
     }
 
-    private PageBuilder page(String name, String about) {
-        return Page.named("Run " + run.number() + name)
-                .landscape()
+    private PageBuilder page(String about) {
+        return Page.named("Run " + run.number())
                 .footer(footer)
                 .title("Run " + run.number() + ": " + run.powder() + about);
     }
@@ -81,31 +102,27 @@ final class RunPage {
         return Particulars.named("run-" + run.number())
                 .say("clean-down", "Colour change", PowdersPage.cleanDown(run, job))
                 .say("overspray", "Overspray", PowdersPage.overspray(use, run, job.shop()))
-                .say("issue", "Powder to issue, kg", Kind.decimal(3), use.issueKg())
-                .leave("lot", "Powder lot")
-                .leave("issued", "Issued, kg")
-                .leave("by", "Sprayed by")
-                .leave("probe", "Thermocouple number");
+                .say("issue", "Powder to issue, kg", Kind.decimal(3), use.issueKg());
+    }
+
+    private TableBuilder booth() {
+        return BOOTH.of(List.of(run.powder())).about("run", run.number());
     }
 
     private TableBuilder loads(PowderUse use) {
         Timetable timetable = job.timetable();
         TableSpec<Cured> spec = TableSpec.<Cured>named("loads")
                 .text("load", "Load", cured -> String.valueOf(cured.load().number()))
-                .text("passes", "Of", 22, RunPage::passes)
+                .text("passes", "Of", 16, RunPage::passes)
                 .whole("pieces", "Pieces", "", cured -> cured.load().pieces())
-                .decimal("area", "Area", "m²", 2, cured -> cured.load().size().areaM2())
                 .decimal(
                         "mass",
                         "Load mass with jigs",
                         "kg",
                         1,
                         cured -> cured.load().size().kg())
-                .whole("hooks", "Hooks", "", cured -> cured.load().size().hooks())
-                .decimal(
-                        "volume", "Volume", "l", 0, cured -> cured.load().size().litres())
                 .decimal("issue", "Powder", "kg", 3, cured -> use.issueKg(cured.load(), cured.queue()))
-                .text("probe-on", "Thermocouple on", 20, cured -> probe(cured.load()));
+                .text("probe-on", "Thermocouple on", 16, cured -> probe(cured.load()));
         if (timetable.known()) {
             spec.text("day", "Day", cured -> job.day(timetable.day(cured.load().number())));
         }
@@ -113,7 +130,12 @@ final class RunPage {
                 .box(Column.blank("dwell", "Dwell from"))
                 .box(Column.blank("out", "Out at"))
                 .box(Column.blank("probe", "Peak metal temperature").in("°C"))
-                .box(Column.signature("by", "Cured by"));
+                .box(Column.signature("by", "Cured by"))
+                .besideThePaper()
+                .decimal("area", "Area", "m²", 2, cured -> cured.load().size().areaM2())
+                .whole("hooks", "Hooks", "", cured -> cured.load().size().hooks())
+                .decimal(
+                        "volume", "Volume", "l", 0, cured -> cured.load().size().litres());
         TableBuilder table = spec.empty().about("run", run.number());
         for (int i = 0; i < run.queues().size(); i++) {
             CureQueue queue = run.queues().get(i);
@@ -132,28 +154,69 @@ final class RunPage {
     }
 
     private static TableSpec<Hanging> pieces() {
-        TableSpec<Hanging> pieces = TableSpec.<Hanging>named("load-pieces")
-                .text("load", "Load", hanging -> String.valueOf(hanging.load().number()));
-        CoatWords.named(pieces, 36, Hanging::row)
+        TableSpec<Hanging> pieces =
+                TableSpec.<Hanging>named("load-pieces").whole("number", "No.", "", Hanging::number);
+        CoatWords.named(pieces, 30, Hanging::row)
                 .text(
                         "pass",
                         "Of",
                         hanging -> hanging.queue().passOf(hanging.row()).says());
-        CoatWords.marked(pieces, 30, Hanging::row);
-        CoatWords.measured(
-                pieces, "section", "Section thin–thick", "mm", 10, hanging -> CoatWords.section(hanging.row()));
-        return CoatWords.counted(pieces, Hanging::row).box(Column.tick("hung", "Hung"));
+        CoatWords.marked(pieces, 18, Hanging::row);
+        CoatWords.counted(pieces, Hanging::row)
+                .whole("hooks", "Hooks each", "", hanging -> hanging.row().coat().hangPoints())
+                .box(Column.tick("hung", "Hung"))
+                .besideThePaper();
+        return CoatWords.measured(
+                        pieces, "section", "Section thin–thick", "mm", 10, hanging -> CoatWords.section(hanging.row()))
+                .whole("along", "Along the rail", "mm", each -> each.size(Hung::alongMm))
+                .whole("across", "Across", "mm", each -> each.size(Hung::acrossMm))
+                .whole("down", "Down", "mm", each -> each.size(Hung::downMm));
     }
 
-    private TableBuilder hanging() {
-        TableBuilder table = PIECES.empty().about("run", run.number());
-        run.queues()
-                .forEach(queue -> queue.loads().forEach(load -> {
-                    String pieces = CoatWords.count(load.pieces(), "piece", "pieces");
-                    table.group("load-" + load.number(), "Load " + load.number() + ", " + pieces);
-                    load.rows().forEach(row -> PIECES.add(table, "", new Hanging(load, queue, row)));
-                }));
-        return table;
+    /** One load: how it may hang, drawn where the rails are known, and its pieces by the numbers in the drawing. */
+    private void hanging(PageBuilder page, CureQueue queue, OvenLoad load) {
+        page.heading("Load " + load.number() + ", " + CoatWords.count(load.pieces(), "piece", "pieces"));
+        HangingPlan.of(load, queue.oven())
+                .ifPresentOrElse(
+                        plan -> drawn(page, plan),
+                        () -> page.note(
+                                "The rails of " + queue.oven().says() + " are not known, so nothing is drawn."));
+        TableBuilder table = PIECES.empty().about("run", run.number()).about("load", load.number());
+        for (int i = 0; i < load.rows().size(); i++) {
+            PIECES.add(table, "", new Hanging(i + 1, queue, load.rows().get(i)));
+        }
+        page.add(table);
+    }
+
+    /** The drawing, and what it leaves open. */
+    private static void drawn(PageBuilder page, HangingPlan plan) {
+        if (!plan.places().isEmpty()) {
+            page.picture(HangingDrawing.draw(plan));
+        }
+        if (!plan.noRoom().isEmpty()) {
+            page.note("Not drawn, because no room was found beside or below the others: " + numbers(plan.noRoom())
+                    + ". Hang them where there is room; what does not go in waits for the next load.");
+        }
+        if (!plan.unsized().isEmpty()) {
+            String parts = plan.unsized().stream()
+                    .map(row -> row.part().number().text())
+                    .collect(Collectors.joining(", "));
+            page.note("Not drawn, because the size is not known: " + parts + ". Measure them.");
+        }
+    }
+
+    /** 'No. 3 (2 pieces), No. 5 (1 piece)'. */
+    private static String numbers(List<HungPiece> pieces) {
+        return pieces.stream()
+                .map(HungPiece::number)
+                .distinct()
+                .map(number -> "No. " + number + " (" + count(number, pieces) + ")")
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String count(int number, List<HungPiece> pieces) {
+        long count = pieces.stream().filter(piece -> piece.number() == number).count();
+        return CoatWords.count(count, "piece", "pieces");
     }
 
     /** '180 °C metal, 15 min, in Box oven, gas'. */

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 final class SendOutPage {
 
     private static final Column[] BY_HAND = {
-        Column.blank("out", "Out"), Column.blank("back", "Back"), Column.blank("rejected", "Rejected")
+        Column.tick("out", "Out"), Column.tick("back", "Back"), Column.tick("rejected", "Rejected")
     };
 
     private static final TableSpec<TooBig> WHY =
@@ -30,16 +30,17 @@ final class SendOutPage {
 
     /** The list, and where there are earth points what is measured here once the pieces are back. */
     static void on(ReportBuilder report, SendOut sendOut, Workshop workshop, String footer) {
-        report.page(list(sendOut, workshop, footer));
+        PageBuilder page = list(sendOut, workshop, footer);
         if (EarthTable.speaksOf(sendOut.rows())) {
-            PageBuilder back = page(sendOut, " back", ", back", footer);
-            EarthTable.on(back, sendOut.rows(), "send-out", sendOut.number());
-            report.page(back.signatures("Released to stores by"));
+            page.heading("Once they are back: earth points").note(EarthTable.BARE);
+            EarthTable.on(page, sendOut.rows(), "send-out", sendOut.number());
+            page.signatures("Released to stores by");
         }
+        report.page(page);
     }
 
     private static PageBuilder list(SendOut sendOut, Workshop workshop, String footer) {
-        PageBuilder page = page(sendOut, "", "", footer).add(particulars(sendOut, workshop.currency()));
+        PageBuilder page = page(sendOut, footer).add(particulars(sendOut, workshop.currency()));
         CautionNotes.always(page, "coating-outside", workshop, "en");
         page.note(masks(sendOut));
         if (!sendOut.tooBig().isEmpty()) {
@@ -53,13 +54,12 @@ final class SendOutPage {
         return page.signatures("Counted out by", "Taken over by the coater", "Counted back and inspected by");
     }
 
-    private static PageBuilder page(SendOut sendOut, String name, String about, String footer) {
+    private static PageBuilder page(SendOut sendOut, String footer) {
         String number = "Send-out " + sendOut.number();
-        return Page.named(number + name)
-                .landscape()
+        return Page.named(number)
                 .footer(footer)
                 .title(number + ": " + sendOut.finish().says().english() + ", by "
-                        + sendOut.coater().name() + about);
+                        + sendOut.coater().name());
     }
 
     private static ParticularsBuilder particulars(SendOut sendOut, Currency currency) {

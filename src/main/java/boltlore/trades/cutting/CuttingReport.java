@@ -101,7 +101,9 @@ final class CuttingReport {
                 .max(Comparator.naturalOrder())
                 .ifPresent(report::dated);
         report.page(overview(plan, findings, workshop, footer));
-        plan.materials().forEach(cuts -> report.page(SawPage.compose(cuts, workshop, footer)));
+        if (!plan.materials().isEmpty()) {
+            report.page(SawPage.compose(plan.materials(), workshop, footer));
+        }
         if (!plan.blanks().isEmpty()) {
             report.page(blanksPage(plan.blanks(), workshop, footer));
         }
@@ -124,12 +126,12 @@ final class CuttingReport {
             BarPatterns.group(cuts.bars())
                     .forEach(pattern -> report.glance(new Picture(BarDrawing.draw(pattern, cuts))));
         }
-        report.glance(materials(plan.materials(), workshop.currency(), false).build());
+        report.glance(materials(plan.materials(), workshop.currency()).build());
     }
 
     /** Orders and their dates, cautions, all materials at a glance. */
     private static PageBuilder overview(CutPlan plan, Findings findings, Workshop workshop, String footer) {
-        PageBuilder page = Page.named("Overview").landscape().footer(footer);
+        PageBuilder page = Page.named("Overview").footer(footer);
         page.title("Cutting list").add(head(plan, workshop));
         if (plan.isEmpty()) {
             page.note("Nothing in these orders is cut.");
@@ -145,7 +147,7 @@ final class CuttingReport {
         }
         FindingsTable.add(page, findings, "en");
         if (!plan.materials().isEmpty()) {
-            page.heading("Bars").add(materials(plan.materials(), workshop.currency(), true));
+            page.heading("Bars").add(materials(plan.materials(), workshop.currency()));
             page.note(BOUND).note(ASSUMED);
         }
         return page.signatures("Released to the saw by", "Taken over by");
@@ -162,15 +164,12 @@ final class CuttingReport {
     }
 
     /** One row for each material: what is bought for it, what it costs, and how good the list is known to be. */
-    private static TableBuilder materials(List<MaterialCuts> all, Currency currency, boolean pages) {
+    private static TableBuilder materials(List<MaterialCuts> all, Currency currency) {
         TableSpec<MaterialCuts> spec = TableSpec.<MaterialCuts>named("materials")
-                .text("material", "Material", 40, cuts -> cuts.material().says());
-        if (pages) {
-            spec.text("page", "Page", 20, cuts -> cuts.material().name());
-        }
+                .text("material", "Material", 30, cuts -> cuts.material().says());
         spec.whole("pieces", "Pieces", "", MaterialCuts::pieces)
                 .whole("remnants", "Remnants used", "", cuts -> cuts.bars().size() - cuts.bought())
-                .text("bars", "Bars to buy (mm)", 24, CuttingReport::bought)
+                .text("bars", "Bars to buy (mm)", 18, CuttingReport::bought)
                 .money("cost", "Cost", currency, MaterialCuts::cost)
                 .money("lower-bound", "Lower bound", currency, MaterialCuts::atLeast)
                 .percent("gap", "Gap", 1, MaterialCuts::gapPercent)

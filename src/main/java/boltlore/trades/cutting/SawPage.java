@@ -18,6 +18,7 @@ import boltlore.report.ParticularsBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Currency;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -76,17 +77,20 @@ final class SawPage {
                         + piece.laid().set().order() + ", it fits no other)";
     }
 
-    static PageBuilder compose(MaterialCuts cuts, Workshop workshop, String footer) {
-        String material = cuts.material().name();
-        PageBuilder page = Page.named(material).landscape().footer(footer);
-        page.title(cuts.material().says()).add(saw(cuts));
+    /** All materials, one below the other. */
+    static PageBuilder compose(List<MaterialCuts> all, Workshop workshop, String footer) {
+        PageBuilder page = Page.named("Saw").landscape().footer(footer).title("Bars to saw, lengths in mm");
         CautionNotes.always(page, "cutting-saw", workshop, "en");
-        page.heading("Bars as they are cut, lengths in mm");
-        BarPatterns.group(cuts.bars()).forEach(pattern -> page.picture(BarDrawing.draw(pattern, cuts)));
-        page.heading("Bars to take").add(bars(cuts, workshop.currency()).about("material", material));
-        page.heading("Pieces, bar by bar")
-                .add(PIECES.of(cuts.bars().stream().flatMap(Piece::of).toList()).about("material", material));
+        all.forEach(cuts -> add(page, cuts, workshop));
         return page.signatures("Cut by", "Lengths and marks checked by");
+    }
+
+    private static void add(PageBuilder page, MaterialCuts cuts, Workshop workshop) {
+        String material = cuts.material().name();
+        page.heading(cuts.material().says()).add(saw(cuts));
+        BarPatterns.group(cuts.bars()).forEach(pattern -> page.picture(BarDrawing.draw(pattern, cuts)));
+        page.add(bars(cuts, workshop.currency()).about("material", material));
+        page.add(PIECES.of(cuts.bars().stream().flatMap(Piece::of).toList()).about("material", material));
     }
 
     private static ParticularsBuilder saw(MaterialCuts cuts) {

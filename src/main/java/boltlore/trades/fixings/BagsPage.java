@@ -14,14 +14,14 @@ final class BagsPage {
     private static final int GRAMS = 3;
 
     private static final String RULE =
-            "Count = (gross − tare) / mass of each, rounded. It is certain only where the mass of each is known"
+            "Count = net on the scale / mass of each, rounded; the net of the right count stands in the row. It is certain only where the mass of each is known"
                     + " within half a piece in the whole count (0.5 divided by the count). Where the part master's last digit is too coarse for that, weigh ten"
                     + " of the batch first, or count by hand. Spares: up to M8 the larger of one and 5 % rounded up (workshop's own value).";
 
     private BagsPage() {}
 
     static PageBuilder compose(KitFixings fixings, Catalogue catalogue, String footer) {
-        PageBuilder page = Page.named("Bags").landscape().footer(footer);
+        PageBuilder page = Page.named("Bags").footer(footer);
         page.title("Fixings by bag, counted by weight")
                 .add(spec(catalogue).of(fixings.bags()))
                 .note(RULE);
@@ -34,16 +34,16 @@ final class BagsPage {
                 .text("stage", "Fit stage", 16, bag -> workshop.stageSays(bag.stage(), "en"))
                 .text("bag", "Bag", 22, bag -> catalogue.shipping().bagSays(bag.bag(), workshop, "en"))
                 .text("part", "Part", bag -> bag.part().number().text())
-                .text("name", "Name", 32, bag -> bag.part().name().english())
-                .quantity("needed", "Needed", "", BagCount::quantity)
-                .quantity("spares", "Spares", "", BagCount::spares)
                 .quantity("count", "In the bag", "", BagCount::count)
                 .decimal("each", "Each", "g", 2, bag -> bag.eachKg().movePointRight(GRAMS))
                 .decimal("net", "Net", "g", 1, bag -> bag.netKg().movePointRight(GRAMS))
                 .decimal("tolerance", "Piece-weight tolerance", "%", 1, bag -> CountByWeight.surePercent(bag.count()))
                 .text("how", "Count", 20, bag -> bag.sure() ? "by weight" : "weigh ten first")
-                .box(Column.blank("gross", "Gross").in("g"))
-                .box(Column.blank("tare", "Tare").in("g"))
-                .box(Column.blank("counted", "Counted"));
+                .box(Column.tick("weighed", "Weighed"))
+                .box(Column.tick("counted", "Counted"))
+                .besideThePaper()
+                .text("name", "Name", 32, bag -> bag.part().name().english())
+                .quantity("needed", "Needed", "", BagCount::quantity)
+                .quantity("spares", "Spares", "", BagCount::spares);
     }
 }

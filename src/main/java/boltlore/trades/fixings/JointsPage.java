@@ -48,14 +48,15 @@ final class JointsPage {
     private static TableSpec<BoltedJoint> spec(KitFixings fixings) {
         TableSpec<BoltedJoint> spec = bolts(TableSpec.<BoltedJoint>named("joints")
                 .text("joint", "Joint", 26, BoltedJoint::says)
-                .text("bolted", "What is bolted", 34, BoltedJoint::held)
-                .text("because", "Note", 38, BoltedJoint::because));
+                .text("bolted", "What is bolted", 30, BoltedJoint::held));
         return inStages(spec, fixings)
-                .text("torque-table", "Torque table", 24, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
+                .text("torque-table", "Torque table", 20, joint -> ofTorque(joint, BoltedJoint::torqueFrom))
                 .text("bolt", "Part", 14, joint -> joint.bolt().number().text())
                 .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
                 .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
                 .text("to-sign", "To sign", 8, JointsPage::sign)
+                .besideThePaper()
+                .text("because", "Note", 38, BoltedJoint::because)
                 .text(
                         "position",
                         "Position",

@@ -8,6 +8,7 @@ import boltlore.trades.bill.sheets.ContentsReport;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import boltlore.trades.picking.PickingTrade;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -16,11 +17,20 @@ public final class OrderSheets {
 
     private OrderSheets() {}
 
-    /** Bill and contents list of an order that nothing stops. */
-    public static List<Supplier<Report>> prepare(KitInWork kit, OrderPricing pricing, List<FoundBy> found) {
+    /**
+     * Bill and contents list of an order that nothing stops.
+     *
+     * @param jobCards whether a card for each made part is asked for too
+     */
+    public static List<Supplier<Report>> prepare(
+            KitInWork kit, OrderPricing pricing, List<FoundBy> found, boolean jobCards) {
         PickingList packed = PickingTrade.list(kit);
-        return List.of(
+        List<Supplier<Report>> sheets = new ArrayList<>(List.of(
                 () -> BillReport.compose(pricing, packed, found),
-                () -> ContentsReport.compose(kit.plan(), kit.bill(), packed));
+                () -> ContentsReport.compose(kit.plan(), kit.bill(), packed)));
+        if (jobCards) {
+            sheets.add(() -> BillReport.jobCards(pricing.costed()));
+        }
+        return sheets;
     }
 }

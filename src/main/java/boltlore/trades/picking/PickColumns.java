@@ -85,22 +85,16 @@ record PickColumns(int digits) {
                         "part",
                         "Part",
                         row -> ofPart(handed.apply(row), part -> part.number().text()))
-                .text("revision", "Rev.", row -> ofPart(handed.apply(row), Part::revision))
                 .text("name", "Name", WIDEST_NAME, row -> handed.apply(row).name());
         return amounts(spec, spares, handed);
     }
 
+    /** @param spares whether they are taken at once with what is counted */
     <R> TableSpec<R> amounts(TableSpec<R> spec, boolean spares, Function<R, Handed> handed) {
-        spec.whole("count", "Count", "", row -> {
+        spec.whole("take", spares ? "Take" : "Count", "", row -> {
             Handed what = handed.apply(row);
-            return what.isMeasured() ? null : what.quantity();
+            return what.isMeasured() ? null : spares ? what.quantity().add(what.spares()) : what.quantity();
         });
-        if (spares) {
-            spec.whole("spares", "Spares", "", row -> {
-                BigDecimal more = handed.apply(row).spares();
-                return more.signum() > 0 ? more : null;
-            });
-        }
         return spec.decimal("measure", "Measure out", "", digits, row -> {
                     Handed what = handed.apply(row);
                     return what.isMeasured() ? what.quantity() : null;
@@ -108,19 +102,31 @@ record PickColumns(int digits) {
                 .text("unit", "Unit", row -> handed.apply(row).unit());
     }
 
-    static <R> TableSpec<R> boxes(TableSpec<R> spec) {
-        return spec.box(Column.tick("picked", "Picked"))
-                .box(Column.blank("secondCount", "2nd count"))
-                .box(Column.blank("short", "Short"));
+    /** What only a screen and programs show: of which the count to take is made, and the revision. */
+    static <R> TableSpec<R> beside(TableSpec<R> spec, Function<R, Handed> handed) {
+        return spec.besideThePaper()
+                .text("revision", "Rev.", row -> ofPart(handed.apply(row), Part::revision))
+                .whole("count", "Count", "", row -> {
+                    Handed what = handed.apply(row);
+                    return what.isMeasured() ? null : what.quantity();
+                })
+                .whole("spares", "Spares", "", row -> {
+                    BigDecimal more = handed.apply(row).spares();
+                    return more.signum() > 0 ? more : null;
+                });
     }
 
     static <R> TableSpec<R> cautions(TableSpec<R> spec, int widest, Function<R, List<String>> codes) {
         return spec.text("caution", "Caution", widest, row -> PickingReport.beside(codes.apply(row)));
     }
 
-    /** Whether a row's numbers need more room than the box in the row: several pieces, each with its own number. */
-    static boolean needsSerialsPage(PickRow row) {
-        return row.part().tracked() == Tracked.SERIAL && row.quantity().compareTo(BigDecimal.ONE) > 0;
+    /** How many numbers are written down: one for each piece with a serial number, one for a lot. */
+    static int numbers(PickRow row) {
+        return row.part().tracked() == null ? 0 : isLot(row) ? 1 : row.quantity().intValue();
+    }
+
+    static boolean isLot(PickRow row) {
+        return row.part().tracked() == Tracked.LOT;
     }
 
     private static @Nullable String ofPart(Handed what, Function<Part, String> fact) {

@@ -2,18 +2,21 @@ package boltlore.trades.picking;
 
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
-import boltlore.catalogue.Tracked;
 import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
-import boltlore.report.Cell;
 import boltlore.report.Column;
+import boltlore.report.Look;
+import boltlore.report.Note;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.PickColumns.Handed;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -34,9 +37,15 @@ final class PickPages {
             .text(
                     "piece",
                     "Piece",
-                    serial -> serial.piece() + " of " + serial.row().quantity().intValue())
-            .box(Column.blank("number", "Serial number"))
+                    serial -> PickColumns.isLot(serial.row())
+                            ? "lot"
+                            : serial.piece() + " of " + PickColumns.numbers(serial.row()))
+            .box(Column.blank("number", "Serial or lot number").atMost(40))
             .box(Column.tick("secondCount", "2nd count"));
+
+    private static final TableSpec<String> BATCHES = TableSpec.<String>named("batch-numbers")
+            .text("finish", "Finish", 50, finish -> finish)
+            .box(Column.blank("batch", "Batch").atMost(24));
 
     private static final int REVISION_SHOWN = 8;
 
@@ -63,12 +72,12 @@ final class PickPages {
 
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
-        TableSpec<PickRow> spec =
-                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, PickPages::byStage);
+        TableSpec<PickRow> spec = columns.<PickRow>of("bins", "Bin", true, Handed::of)
+                .text("stages", "For", 22, PickPages::byStage);
+        PickColumns.cautions(spec, 14, PickRow::cautions).box(Column.tick("picked", "Picked"));
+        PickColumns.beside(spec, Handed::of);
         or(spec, rows, PickRow::part);
-        PickColumns.cautions(spec, 18, PickRow::cautions);
-        spec.column(Column.blank("number", "Serial or lot"), row -> Cell.of(number(row)));
-        return PickColumns.boxes(spec).of(rows);
+        return spec.of(rows);
     }
 
     /** What is fetched from coating, finish by finish. */
@@ -76,29 +85,58 @@ final class PickPages {
         TableSpec<CoatedRow> spec = columns.<CoatedRow>of(
                         "from-coating", "Bin, once coated", false, coated -> Handed.of(coated.row()))
                 .text("stages", "For", 22, coated -> byStage(coated.row()));
+        PickColumns.cautions(spec, 14, coated -> coated.row().cautions()).box(Column.tick("picked", "Picked"));
+        PickColumns.beside(spec, coated -> Handed.of(coated.row()));
         or(spec, rows, coated -> coated.row().part());
-        PickColumns.cautions(spec, 18, coated -> coated.row().cautions()).box(Column.blank("batch", "Batch"));
-        TableBuilder table = PickColumns.boxes(spec).empty();
-        String finish = "";
+        TableBuilder table = spec.empty();
+        Map<String, String> finishes = new LinkedHashMap<>();
         for (CoatedRow coated : rows) {
-            if (!coated.row().finish().equals(finish)) {
-                finish = coated.row().finish();
+            if (!finishes.containsKey(coated.row().finish())) {
+                String finish = coated.row().finish();
                 String from = coated.coatedAt().isEmpty() ? "our own oven" : coated.coatedAt();
+                finishes.put(finish, finish(finish) + ", from " + from);
                 table.group(finish, finish(finish) + ", from " + from);
             }
             spec.add(table, "", coated);
         }
         return titled("From coating", "From coating", "from coating")
-                .landscape()
                 .add(table)
-                .signatures("Picked by", "Second count by");
+                .heading("Batches")
+                .add(BATCHES.of(finishes.values()))
+                .signatures("Picked by");
     }
 
     /** What may be picked where a part is short; no column where nothing may. */
     private <R> void or(TableSpec<R> spec, List<R> rows, Function<R, Part> part) {
-        if (rows.stream().anyMatch(row -> !part.apply(row).upkeep().alternates().isEmpty())) {
+        if (rows.stream().anyMatch(row -> hasAlternate(part.apply(row)))) {
             spec.text("or", "Or", 30, row -> Alternates.says(part.apply(row), kit.catalogue()));
         }
+    }
+
+    /** The same by itself, for paper: few parts have any. */
+    void alternates(PageBuilder page, List<PickRow> rows) {
+        List<PickRow> some = rows.stream().filter(row -> hasAlternate(row.part())).toList();
+        if (!some.isEmpty()) {
+            page.heading("Where one is short")
+                    .add(TableSpec.<PickRow>named("alternates")
+                            .text("part", "Part", row -> row.part().number().text())
+                            .text("or", "Or", 70, row -> Alternates.says(row.part(), kit.catalogue()))
+                            .of(some));
+        }
+    }
+
+    private static boolean hasAlternate(Part part) {
+        return !part.upkeep().alternates().isEmpty();
+    }
+
+    /** Lines for what is not there, to be written down. */
+    static TableBuilder shortOf() {
+        return TableSpec.<Integer>named("short")
+                .box(Column.blank("part", "Part that is short").atMost(30))
+                .box(Column.blank("short", "How many").atMost(12))
+                .box(Column.blank("instead", "Taken instead").atMost(30))
+                .box(Column.blank("note", "Remark").atMost(30))
+                .of(List.of(1, 2, 3, 4));
     }
 
     /** What the order asks for beside the universal kit. */
@@ -108,9 +146,8 @@ final class PickPages {
                 .text("reason", "Why", 40, row -> row.extra().reason());
         PickColumns.cautions(spec, 18, ExtraRow::cautions);
         return titled("Outside the kit", "Outside the universal kit", "outside the kit")
-                .landscape()
                 .note(OUTSIDE)
-                .add(PickColumns.boxes(spec).of(rows))
+                .add(PickColumns.beside(spec.box(Column.tick("picked", "Picked")), Handed::of).of(rows))
                 .signatures("Picked by", "Second count by");
     }
 
@@ -118,56 +155,82 @@ final class PickPages {
     PageBuilder onHold(List<OnHold> rows) {
         FindingWords words = new FindingWords(kit.family());
         TableBuilder table = columns.<OnHold>of("on-hold", "Bin", false, Handed::of)
-                .text("finish", "Finish", held -> finish(held.finish()))
+                .text("finish", "Finish", 16, held -> finish(held.finish()))
                 .text(
                         "brackets",
                         "Belongs to",
-                        44,
+                        30,
                         held -> held.brackets().stream()
                                 .map(bracket -> words.line(bracket.text()).english())
                                 .collect(Collectors.joining(", ")))
                 .of(rows);
         return titled("On hold", "On hold", "on hold")
-                .landscape()
                 .caution("Do not pick until decided", UNDECIDED)
                 .add(table)
                 .signatures("Decided by");
     }
 
-    /** A line for each piece of those parts of which several come, each with a serial number of its own. */
+    /** A line for each piece that has a serial number of its own, and for each part that has a lot. */
     PageBuilder serials(List<PickRow> rows) {
         List<Serial> pieces = rows.stream()
-                .flatMap(row ->
-                        IntStream.rangeClosed(1, row.quantity().intValue()).mapToObj(piece -> new Serial(row, piece)))
+                .flatMap(row -> IntStream.rangeClosed(1, PickColumns.numbers(row))
+                        .mapToObj(piece -> new Serial(row, piece)))
                 .toList();
-        return titled("Serials", "Serial numbers", "serial numbers")
+        return titled("Serials", "Serial and lot numbers", "serial numbers")
                 .add(SERIALS.of(pieces))
                 .signatures("Picked by", "Second count by");
     }
 
-    /** The second count of one fit stage, bag by bag. */
-    PageBuilder bags(BagPage bags) {
-        String stage = kit.workshop().stageSays(bags.stage(), "en");
-        TableSpec<BagRow> spec = TableSpec.<BagRow>named("bags")
-                .text("part", "Part", row -> row.part().number().text())
-                .text("finish", "Finish", 16, row -> finish(row.finish()))
-                .text("name", "Name", row -> row.part().name().english());
-        columns.amounts(spec, true, Handed::of);
-        PickColumns.cautions(spec, 12, BagRow::cautions)
-                .box(Column.blank("counted", "Counted"))
-                .box(Column.blank("short", "Short"));
-        TableBuilder table = spec.empty().about("stage", bags.stage());
-        String bag = null;
-        for (BagRow packed : bags.rows()) {
-            if (!packed.bag().equals(bag)) {
-                bag = packed.bag();
-                table.group(bag.isEmpty() ? "loose" : bag, bag.isEmpty() ? "Loose, in no bag" : labelled(bag));
-            }
-            spec.add(table, "", packed);
+    /** The second count of all fit stages, bag by bag: a square for each part, its number on the label is enough. */
+    PageBuilder bags(List<BagPage> stages) {
+        PageBuilder page = titled("Second count", "Second count, bag by bag", "second count")
+                .note("Count each bag again before it is closed, spares included, and tick. Parts that lie loose are"
+                        + " counted too. Names stand on the pick list.");
+        for (BagPage stage : stages) {
+            page.heading(kit.workshop().stageSays(stage.stage(), "en"));
+            Map<String, List<BagRow>> byBag = stage.rows().stream()
+                    .collect(Collectors.groupingBy(BagRow::bag, LinkedHashMap::new, Collectors.toList()));
+            byBag.forEach((bag, rows) -> page.add(new Note(
+                    Look.NOTE,
+                    "bag",
+                    bag.isEmpty() ? "Loose, in no bag" : labelled(bag),
+                    rows.stream().map(this::toTick).collect(Collectors.joining("   ")))));
         }
-        return titled("Bags " + bags.stage(), stage + ": second count", "second count, " + stage)
-                .add(table)
-                .signatures("Second count by", "Bags closed by");
+        return page.signatures("Second count by", "Bags closed by");
+    }
+
+    /** '□ 12 + 1 FX-M8X20': a count and its spares, in one piece. */
+    private String toTick(BagRow row) {
+        boolean spare = row.spares().signum() > 0;
+        String finish = row.finish().isEmpty() ? "" : ", " + finish(row.finish());
+        String unit = Units.measured(row.part().unit()) ? " " + row.part().unit() : "";
+        String text = "□ " + Digits.plain(row.quantity()) + unit + (spare ? " + " + Digits.plain(row.spares()) : "")
+                + " " + row.part().number().text() + finish;
+        return text.replace(' ', '\u00A0').replace('-', '\u2011');
+    }
+
+    /** The same as rows, for programs. */
+    List<TableBuilder> bagTables(List<BagPage> stages) {
+        List<TableBuilder> tables = new ArrayList<>();
+        for (BagPage stage : stages) {
+            TableSpec<BagRow> spec = TableSpec.<BagRow>named("bags")
+                    .text("part", "Part", row -> row.part().number().text())
+                    .text("finish", "Finish", 16, row -> finish(row.finish()))
+                    .text("name", "Name", row -> row.part().name().english());
+            columns.amounts(spec, true, Handed::of);
+            PickColumns.beside(PickColumns.cautions(spec, 12, BagRow::cautions), Handed::of);
+            TableBuilder table = spec.empty().about("stage", stage.stage());
+            String bag = null;
+            for (BagRow packed : stage.rows()) {
+                if (!packed.bag().equals(bag)) {
+                    bag = packed.bag();
+                    table.group(bag.isEmpty() ? "loose" : bag, bag.isEmpty() ? "Loose, in no bag" : labelled(bag));
+                }
+                spec.add(table, "", packed);
+            }
+            tables.add(table);
+        }
+        return tables;
     }
 
     /** The code, and what the customer's papers call the bag: that is written on it. */
@@ -188,14 +251,5 @@ final class PickPages {
         return row.byStage().stream()
                 .map(at -> at.stage() + " " + Digits.plain(at.quantity()))
                 .collect(Collectors.joining(", "));
-    }
-
-    /** What stands in the number box before anybody writes into it. */
-    private static String number(PickRow row) {
-        Tracked tracked = row.part().tracked();
-        if (tracked == null) {
-            return "–";
-        }
-        return tracked == Tracked.LOT ? "lot" : PickColumns.needsSerialsPage(row) ? "see Serials" : "no.";
     }
 }

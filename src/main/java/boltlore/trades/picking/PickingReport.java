@@ -25,11 +25,11 @@ import java.util.stream.Collectors;
 /** The picking list of one order: the pick list, pages for what lies in no bin, serial numbers, bags by fit stage. */
 final class PickingReport {
 
-    private static final String HOW_TO = "Pick the count and the spares: one spare for each 20, or part of 20, small"
-            + " fixings of a bag. Write down what is short and go on; do not put another part in its place";
+    private static final String HOW_TO = "Take what stands under 'Take': it holds one spare for each 20, or part of 20,"
+            + " small fixings of a bag. Write down below what is short and go on; do not put another part in its place";
     private static final String NO_OTHER = HOW_TO + ".";
     private static final String OR_OTHER =
-            HOW_TO + ", except what stands under 'Or': then cross out the number and write the other one beside it.";
+            HOW_TO + ", except what stands under 'Where one is short': then write down what was taken instead.";
     private static final Map<String, String> LEADS = Map.of("lift-two", "Two-person lift");
 
     private PickingReport() {}
@@ -50,8 +50,9 @@ final class PickingReport {
         apart(report, list.fromCoating(), pages::fromCoating);
         apart(report, list.extras(), pages::extras);
         apart(report, list.onHold(), pages::onHold);
-        apart(report, list.walk().stream().filter(PickColumns::needsSerialsPage).toList(), pages::serials);
-        list.bags().forEach(stage -> report.page(pages.bags(stage)));
+        apart(report, list.walk().stream().filter(row -> PickColumns.numbers(row) > 0).toList(), pages::serials);
+        apart(report, list.bags(), pages::bags);
+        pages.bagTables(list.bags()).forEach(report::data);
         return report.build();
     }
 
@@ -76,7 +77,7 @@ final class PickingReport {
     }
 
     private static PageBuilder pickList(KitInWork kit, PickingList list, Findings findings, PickPages pages) {
-        PageBuilder page = Page.named("Pick list").landscape().frozen(2).footer(pages.footer("pick list"));
+        PageBuilder page = Page.named("Pick list").frozen(2).footer(pages.footer("pick list"));
         page.title("Picking list " + kit.order().name()).add(head(kit, list));
         for (String code : list.cautions()) {
             Caution caution = kit.workshop().cautions().get(code);
@@ -84,10 +85,12 @@ final class PickingReport {
                 page.caution(lead(code), caution.says().english());
             }
         }
-        page.add(pages.walk(list.walk())).note(list.hasAlternates() ? OR_OTHER : NO_OTHER);
+        page.note(list.hasAlternates() ? OR_OTHER : NO_OTHER).add(pages.walk(list.walk()));
+        pages.alternates(page, list.walk());
+        page.heading("Short").add(PickPages.shortOf());
         DocumentsTable.add(page, kit.bill().picked());
         FindingsTable.add(page, findings, "en");
-        return page.signatures("Picked by", "Second count by");
+        return page.signatures("Picked by");
     }
 
     private static ParticularsBuilder head(KitInWork kit, PickingList list) {

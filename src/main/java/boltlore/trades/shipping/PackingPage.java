@@ -4,6 +4,9 @@ import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.order.Extra;
 import boltlore.order.Order;
+import java.util.ArrayList;
+import java.math.BigDecimal;
+import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Kind;
@@ -18,6 +21,7 @@ import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.picking.OnHold;
 import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -44,7 +48,7 @@ final class PackingPage {
         PageBuilder page = Page.named(phrases.say("page")).in(words.language()).print(print(shipment, phrases));
         page.title(phrases.say("title")).add(packing.particulars()).note(phrases.say("intro"));
         packing.cautions(page);
-        page.add(packing.packed());
+        page.add(packing.byCrate());
         packing.rest(page);
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }
@@ -139,12 +143,81 @@ final class PackingPage {
                 .of(shipment.byCustomer());
     }
 
-    /** What lies in which crate, without any price. */
+    /** A bag with all that is in it, or one part that lies loose. */
+    private record Lot(List<Packed> packed) {
+
+        String bag() {
+            return packed.get(0).goods().bag();
+        }
+
+        BigDecimal kg() {
+            return packed.stream()
+                    .filter(each -> each.goods().eachKg() != null)
+                    .map(Packed::kg)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+        }
+    }
+
+    private static List<Lot> lots(Crate crate) {
+        Map<String, List<Packed>> bags = new LinkedHashMap<>();
+        List<Lot> lots = new ArrayList<>();
+        for (Packed packed : crate.packed()) {
+            if (packed.goods().bag().isEmpty()) {
+                lots.add(new Lot(List.of(packed)));
+            } else {
+                bags.computeIfAbsent(packed.goods().bag(), none -> new ArrayList<>())
+                        .add(packed);
+            }
+        }
+        bags.values().forEach(packed -> lots.add(new Lot(packed)));
+        return lots;
+    }
+
+    /** What lies in which crate, without any price: of a bag its name, for the contents list says what is in it. */
+    private TableBuilder byCrate() {
+        TableSpec<Lot> spec = TableSpec.<Lot>named("crate-contents")
+                .text("what", phrases.say("name"), 70, this::says)
+                .text("quantity", phrases.say("quantity"), 14, this::quantity)
+                .decimal("mass", phrases.say("mass"), "kg", 2, Lot::kg)
+                .box(Column.tick("checked", phrases.say("checked")))
+                .code("bag-id", Lot::bag);
+        TableBuilder table = spec.empty();
+        for (Crate crate : shipment.crates()) {
+            table.group("crate-" + crate.number(), heading(crate));
+            lots(crate).forEach(lot -> spec.add(table, "", lot));
+            table.subtotal(phrases.say("net")).sum("mass", crate.netKg());
+        }
+        table.total("total", phrases.say("total")).sumOfSubtotals("mass", shipment.netKg());
+        return table;
+    }
+
+    private String says(Lot lot) {
+        if (!lot.bag().isEmpty()) {
+            return words.bag(lot.bag());
+        }
+        Packed loose = lot.packed().get(0);
+        String finish = finish(loose.goods().finish());
+        return part(loose, part -> part.number() + " " + name(part), loose.goods().name())
+                + (finish.isEmpty() ? "" : ", " + finish);
+    }
+
+    /** '12 parts' of a bag, '2 each' of what lies loose. */
+    private String quantity(Lot lot) {
+        Packed first = lot.packed().get(0);
+        return lot.bag().isEmpty()
+                ? Digits.plain(first.quantity()) + " " + phrases.unit(first.goods().unit(), first.quantity())
+                : phrases.say("bagOf", String.valueOf(lot.packed().size()));
+    }
+
+    /** Part by part, for programs. */
+    static TableBuilder parts(Shipment shipment, Map<String, Finish> finishes, LoadWords words) {
+        return new PackingPage(shipment, finishes, words).packed();
+    }
+
     private TableBuilder packed() {
         TableSpec<Packed> spec = packing()
                 .code("bag-id", packed -> packed.goods().bag())
-                .code("finish-id", packed -> packed.goods().finish())
-                .box(Column.tick("checked", phrases.say("checked")));
+                .code("finish-id", packed -> packed.goods().finish());
         TableBuilder table = spec.empty();
         for (Crate crate : shipment.crates()) {
             table.group("crate-" + crate.number(), heading(crate));

@@ -45,6 +45,7 @@ final class ShippingReport {
         book.page(CratesPage.findings(findings, footer));
         LoadWords words = LoadWords.of(shipment, order.language());
         book.page(PackingPage.compose(shipment, finishes, words));
+        book.data(PackingPage.parts(shipment, finishes, words));
         if (customs) {
             book.page(CustomsPage.compose(shipment, footer));
         }

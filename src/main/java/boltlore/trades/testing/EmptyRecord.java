@@ -2,7 +2,6 @@ package boltlore.trades.testing;
 
 import boltlore.report.Column;
 import boltlore.report.Page;
-import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.SheetFile;
 import boltlore.report.TableBuilder;
@@ -54,7 +53,7 @@ final class EmptyRecord {
     }
 
     /** Which box of the record belongs to which test of the sheet, with its limit. */
-    static PageBuilder page(TestPlan plan, TestWords words) {
+    static TableBuilder boxes(TestPlan plan, TestWords words) {
         TableSpec<Line> boxes = TableSpec.<Line>named("boxes")
                 .text("no", words.say("no"), Line::no)
                 .text("test", words.say("tested"), 44, line -> words.tested(line.row()) + quantity(line, words))
@@ -77,10 +76,7 @@ final class EmptyRecord {
                         line -> TestWords.unit(line.row().unit()))
                 .text("basis", words.say("record.basis"), 44, line -> words.basis(line.row()))
                 .quantity("resistor", "Ro", "kΩ", line -> kiloohm(line.row().suitedOhm()));
-        return Page.named(words.say("record.page"))
-                .title(words.say("record.page"))
-                .note(words.say("record.intro"))
-                .add(boxes.of(lines(plan)));
+        return boxes.of(lines(plan));
     }
 
     private static @Nullable BigDecimal kiloohm(@Nullable BigDecimal ohm) {

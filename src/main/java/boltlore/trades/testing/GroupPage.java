@@ -33,13 +33,13 @@ final class GroupPage {
     private TableSpec<Line> spec() {
         return TableSpec.<Line>named("tests")
                 .whole("no", words.say("no"), "", Line::number)
-                .text("tested", words.say("tested"), 52, Line::tested)
+                .text("tested", words.say("tested"), 44, Line::tested)
                 .text(
                         "where",
                         words.say("where"),
-                        34,
+                        20,
                         line -> words.place(line.row().at()))
-                .text("limit", words.say("limitOrBox"), 26, Line::limit)
+                .text("limit", words.say("limitOrBox"), 18, Line::limit)
                 .text("unit", words.say("unit"), Line::unit)
                 .code("box-id", Line::box)
                 .box(Column.blank("reading", words.say("reading")))
@@ -48,11 +48,20 @@ final class GroupPage {
                 .box(Column.signature("by", words.say("by")));
     }
 
-    /** @param first number of its first row on the whole sheet */
-    static PageBuilder compose(GroupPlan plan, int first, Workshop workshop, TestWords words) {
+    /** All groups in their order, one below the other. */
+    static PageBuilder compose(List<GroupPlan> groups, Workshop workshop, TestWords words) {
+        PageBuilder page = Page.named(words.say("tests")).title(words.say("title"));
+        int first = 1;
+        for (GroupPlan group : groups) {
+            add(page, group, first, workshop, words);
+            first += group.rows().size();
+        }
+        return page;
+    }
+
+    private static void add(PageBuilder page, GroupPlan plan, int first, Workshop workshop, TestWords words) {
         TestGroup group = plan.group();
-        PageBuilder page = Page.named(group.says().in(words.language()));
-        page.title(group.says().in(words.language()));
+        page.heading(group.says().in(words.language()));
         cautions(page, group, workshop, words);
         GroupPage rows = new GroupPage(first, words);
         rows.fill(plan);
@@ -62,7 +71,6 @@ final class GroupPage {
                 .filter(Objects::nonNull)
                 .findFirst()
                 .ifPresent(suited -> isolation(page, plan, suited, words));
-        return page;
     }
 
     private static void cautions(PageBuilder page, TestGroup group, Workshop workshop, TestWords words) {

@@ -24,13 +24,8 @@ final class TestSheet {
                 .glance(new Heading(glance(plan) + ", catalogue revision " + plan.revision(), Look.TITLE))
                 .glance(FrontPage.limits(plan, TestWords.in("en")).build());
         book.page(upright(FrontPage.compose(plan, workshop, words), plan, words));
-        int first = 1;
-        for (GroupPlan group : plan.groups()) {
-            book.page(print(GroupPage.compose(group, first, workshop, words), plan, words));
-            first += group.rows().size();
-        }
-        book.page(print(EmptyRecord.page(plan, words), plan, words));
-        return book.build();
+        book.page(upright(GroupPage.compose(plan.groups(), workshop, words), plan, words));
+        return book.data(EmptyRecord.boxes(plan, words)).build();
     }
 
     static Report papers(TestPlan plan, Workshop workshop) {

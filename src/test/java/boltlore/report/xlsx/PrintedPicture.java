@@ -52,6 +52,16 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
 
     /** File name without its ending to the pictures that are shown, in turn, for the workbooks of a folder. */
     public static Map<String, List<PrintedPicture>> all(Path folder) throws IOException, InterruptedException {
+        convert(folder);
+        Map<String, List<PrintedPicture>> all = new TreeMap<>();
+        for (Path pdf : files(folder, ".pdf").toList()) {
+            all.put(pdf.getFileName().toString().replace(".pdf", ""), of(pdf));
+        }
+        return all;
+    }
+
+    /** Prints all workbooks of a folder into it, in one run of LibreOffice. */
+    public static void convert(Path folder) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 "soffice",
                 "--headless",
@@ -62,11 +72,6 @@ public record PrintedPicture(int left, int top, int width, int height, BufferedI
                 folder.toString()));
         command.addAll(files(folder, ".xlsx").map(Path::toString).toList());
         run(folder, command);
-        Map<String, List<PrintedPicture>> all = new TreeMap<>();
-        for (Path pdf : files(folder, ".pdf").toList()) {
-            all.put(pdf.getFileName().toString().replace(".pdf", ""), of(pdf));
-        }
-        return all;
     }
 
     private static List<PrintedPicture> of(Path pdf) throws IOException, InterruptedException {

@@ -10,7 +10,7 @@ import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.picking.PickingList;
 import java.util.List;
 
-/** The workshop's own workbook of one order: at a glance, costed bill, to buy, to make, job cards. */
+/** The workshop's own workbook of one order: at a glance, costed bill, to buy, to make; and its job cards. */
 public final class BillReport {
 
     private static final String ROUNDING =
@@ -38,7 +38,15 @@ public final class BillReport {
                 .page(bill(pricing, head))
                 .page(new BuyPage(pricing, head).page())
                 .page(new MakePage(costed, head, jobs, packed.onHold()).page())
-                .page(new JobCardsPage(costed, head, jobs).page())
+                .data(new JobCardsPage(costed, head, jobs).table())
+                .build();
+    }
+
+    /** A card for each part that the workshop makes; no cost stands on it. */
+    public static Report jobCards(CostedBill costed) {
+        OrderHead head = new OrderHead(costed.bill().order(), costed.catalogue());
+        return head.book("job-cards", "Job cards")
+                .page(new JobCardsPage(costed, head, Job.of(costed)).page())
                 .build();
     }
 
@@ -46,12 +54,13 @@ public final class BillReport {
     private static PageBuilder bill(OrderPricing pricing, OrderHead head) {
         CostedBill costed = pricing.costed();
         return head.page(PageNames.BILL, "Costed bill of materials")
+                .print(head.portrait())
                 .add(BillTable.compose(costed))
                 .heading("From cost to price")
                 .add(PriceBlock.worked(pricing))
                 .heading("Mass")
                 .add(PriceBlock.masses(costed))
                 .note(ROUNDING)
-                .frozen(4);
+                .frozen(3);
     }
 }

@@ -47,6 +47,8 @@ final class BillTable {
         this.words = new ItemWords(costed.bill().order().choices().family());
         what();
         figures();
+        spec.besideThePaper();
+        where();
         trade();
         if (costed.rows().stream()
                 .anyMatch(row -> !part(row).upkeep().alternates().isEmpty())) {
@@ -59,23 +61,12 @@ final class BillTable {
     }
 
     private void what() {
-        spec.whole("level", "Level", "", row -> row.item().level())
-                .text(
-                        "position",
-                        "Position",
-                        16,
-                        row -> row.item().position().says().english())
-                .text("part", "Part number", 11, row -> part(row).number().text())
+        spec.text("part", "Part number", 11, row -> part(row).number().text())
                 .text("revision", "Rev.", 4, row -> part(row).revision())
-                .text(
-                        "finish",
-                        "Finish",
-                        12,
-                        row -> costed.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
                 .text(
                         "name",
                         "Name",
-                        20,
+                        40,
                         row -> indent(row.item().level()) + part(row).name().english())
                 .quantity("quantity", "Qty", "", row -> row.item().quantity())
                 .text("unit", "Unit", 5, row -> part(row).unit())
@@ -84,8 +75,7 @@ final class BillTable {
 
     private void figures() {
         int unitCost = new MinorUnit(currency).digits(costed.rows().stream().map(ItemCost::unitCost), 4);
-        spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), costed.catalogue()::part))
-                .column(
+        spec.column(
                         Column.decimal("massExtended", "Mass", 2).in("kg"),
                         row -> part(row).isAssembly()
                                 ? Cell.EMPTY
@@ -93,19 +83,29 @@ final class BillTable {
                 .column(
                         new Column("unitCost", "Unit cost", Kind.money(currency, unitCost)),
                         row -> Cell.of(row.unitCost()))
-                .percent("scrap", "Scrap", 1, row -> hasScrap(row) ? part(row).scrapPercent() : null)
                 .column(
                         Column.money("extended", "Cost", currency),
                         row -> Cell.of(amount(row).rounded(coins), row.extended()))
-                .money("coating", "Coating", currency, row -> row.item().coated() ? row.coating() : null);
+                .money("coating", "Coating", currency, row -> row.item().coated() ? row.coating() : null)
+                .whole("leadDays", "Lead days", "", row -> part(row).leadDays());
+    }
+
+    private void where() {
+        spec.whole("level", "Level", "", row -> row.item().level())
+                .text("position", "Position", row -> row.item().position().says().english())
+                .text(
+                        "finish",
+                        "Finish",
+                        row -> costed.catalogue().finishSays(row.item().finish(), Wording.ENGLISH))
+                .text("calledBy", "Needed by", row -> words.calledBy(row.item()));
     }
 
     private void trade() {
-        spec.whole("leadDays", "Lead days", "", row -> part(row).leadDays())
+        spec.decimal("massEach", "Mass each", "kg", 3, row -> Masses.eachKg(part(row), costed.catalogue()::part))
+                .percent("scrap", "Scrap", 1, row -> hasScrap(row) ? part(row).scrapPercent() : null)
                 .text("hs", "HS code", 8, row -> customs(row, Customs::hs))
                 .text("origin", "Origin", 5, row -> customs(row, Customs::origin))
                 .text("tracked", "Track by", 6, row -> word(part(row).tracked()))
-                .text("calledBy", "Needed by", 34, row -> words.calledBy(row.item()))
                 .code("positionId", row -> row.item().position().name().text())
                 .code("finishId", row -> row.item().finish())
                 .code("subSystem", ItemCost::subSystem);

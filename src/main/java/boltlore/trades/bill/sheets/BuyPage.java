@@ -42,14 +42,16 @@ final class BuyPage {
         this.head = head;
         this.purchases = Purchase.of(costed);
         what();
-        amounts(new MinorUnit(costed.currency()));
+        toOrder(costed.bill().order().due());
+        spec.besideThePaper();
+        howMany();
         if (purchases.stream().anyMatch(purchase -> !offers(purchase).isEmpty())) {
             asked(costed.currency());
         }
-        toOrder(costed.bill().order().due());
     }
 
     private void what() {
+        MinorUnit unit = new MinorUnit(costed.currency());
         spec.text("supplierPart", "Supplier part no.", 14, Purchase::orderCode)
                 .text(
                         "part",
@@ -58,14 +60,23 @@ final class BuyPage {
                         purchase -> purchase.part().number().text())
                 .text("revision", "Rev.", 4, purchase -> purchase.part().revision())
                 .text("name", "Name", 40, purchase -> purchase.part().name().english())
+                .quantity("ordered", "To order", "", Purchase::ordered)
+                .text("unit", "Unit", 5, purchase -> purchase.part().unit())
+                .column(
+                        Column.money("cost", "Cost", costed.currency()),
+                        purchase -> Cell.of(
+                                product(cell("ordered"), cell("unitCost")).rounded(unit.digits()), purchase.cost()));
+    }
+
+    private void howMany() {
+        int digits = new MinorUnit(costed.currency()).digits(purchases.stream().map(Purchase::part).map(Part::cost), 4);
+        spec.column(
+                        new Column("unitCost", "Unit cost", Kind.money(costed.currency(), digits)),
+                        purchase -> Cell.of(purchase.part().cost()))
                 .quantity("needed", "Needed", "", Purchase::needed);
         if (purchases.stream().anyMatch(purchase -> purchase.extra().signum() > 0)) {
             spec.quantity("extra", "Of them extra", "", purchase -> told(purchase.extra()));
         }
-    }
-
-    private void amounts(MinorUnit unit) {
-        int digits = unit.digits(purchases.stream().map(Purchase::part).map(Part::cost), 4);
         spec.percent("scrap", "Scrap", 1, purchase -> told(purchase.part().scrapPercent()))
                 .decimal(
                         "withScrap",
@@ -74,16 +85,7 @@ final class BuyPage {
                         2,
                         purchase -> told(purchase.part().scrapPercent()) == null ? null : purchase.withScrap())
                 .quantity("pack", "Pack of", "", purchase -> told(purchase, Buying::packOf))
-                .quantity("minimumOrder", "MOQ", "", purchase -> told(purchase, Buying::minimumOrder))
-                .quantity("ordered", "To order", "", Purchase::ordered)
-                .text("unit", "Unit", 5, purchase -> purchase.part().unit())
-                .column(
-                        new Column("unitCost", "Unit cost", Kind.money(costed.currency(), digits)),
-                        purchase -> Cell.of(purchase.part().cost()))
-                .column(
-                        Column.money("cost", "Cost", costed.currency()),
-                        purchase -> Cell.of(
-                                product(cell("ordered"), cell("unitCost")).rounded(unit.digits()), purchase.cost()));
+                .quantity("minimumOrder", "MOQ", "", purchase -> told(purchase, Buying::minimumOrder));
     }
 
     /** What the preferred supplier asks at this quantity, and who else may be asked. */
@@ -132,7 +134,7 @@ final class BuyPage {
                         purchase -> purchase.timing().startBy(due),
                         purchase -> purchase.timing().startDays())
                 .box(Column.tick("ordering", "Ordered"))
-                .box(Column.blank("fromStock", "From stock").atMost(10));
+                .box(Column.tick("fromStock", "From stock"));
     }
 
     private static @Nullable BigDecimal told(Purchase purchase, Function<Buying, @Nullable BigDecimal> number) {
@@ -146,8 +148,9 @@ final class BuyPage {
 
     PageBuilder page() {
         PageBuilder page = head.page(PageNames.TO_BUY, "To buy")
+                .print(head.portrait())
                 .note(
-                        "Quantity with scrap, rounded up to whole packs and to the minimum order quantity (MOQ); what is left over goes to"
+                        "Beside the printed columns stand what is needed, packs, unit cost and other suppliers. To order is the quantity with scrap, rounded up to whole packs and to the minimum order quantity (MOQ); what is left over goes to"
                                 + " the stores, and what the stores hold already need not be bought. Dates are calendar days"
                                 + " back from the day the kit is due.")
                 .add(table())

@@ -1,6 +1,7 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.bill.Bill;
+import boltlore.catalogue.Tracked;
 import boltlore.catalogue.Workshop;
 import boltlore.explanation.ChoiceWords;
 import boltlore.order.Order;
@@ -73,6 +74,11 @@ public final class ContentsReport {
             page.heading(phrases.say("undecided"))
                     .note(phrases.say("undecidedSays"))
                     .add(tables.undecided(packed.onHold()));
+        }
+        if (packed.bags().stream()
+                .flatMap(bags -> bags.rows().stream())
+                .anyMatch(row -> row.part().tracked() == Tracked.SERIAL)) {
+            page.heading(phrases.say("tracked")).add(tables.numbers(packed.bags()));
         }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }

@@ -3,7 +3,6 @@ package boltlore.trades.bill.sheets;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
-import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Phrases;
 import boltlore.report.TableBuilder;
@@ -13,6 +12,7 @@ import boltlore.trades.picking.BagRow;
 import boltlore.trades.picking.ExtraRow;
 import boltlore.trades.picking.OnHold;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What is in the kit, by fit stage and bag, and the extras. */
 final class ContentsTables {
@@ -46,7 +46,7 @@ final class ContentsTables {
                         phrases.say("unit"),
                         8,
                         row -> phrases.unit(row.part().unit(), row.quantity()))
-                .column(Column.blank("tracked", phrases.say("tracked")).atMost(18), this::tracked)
+                .text("tracked", phrases.say("tracked"), 8, this::tracked)
                 .box(Column.tick("checked", phrases.say("checked")))
                 .code("bag-id", BagRow::bag)
                 .code("finish-id", BagRow::finish);
@@ -58,15 +58,31 @@ final class ContentsTables {
         return table;
     }
 
+    /** A box for the number of each part that has one. */
+    TableBuilder numbers(List<BagPage> bags) {
+        return TableSpec.<BagRow>named("numbers")
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        row -> row.part().number().text())
+                .text("name", phrases.say("name"), 40, row -> row.part().name().in(language))
+                .quantity("quantity", phrases.say("quantity"), "", BagRow::quantity)
+                .box(Column.blank("tracked", phrases.say("tracked")).atMost(40))
+                .of(bags.stream()
+                        .flatMap(page -> page.rows().stream())
+                        .filter(row -> row.part().tracked() == Tracked.SERIAL)
+                        .toList());
+    }
+
     private String bag(BagRow row) {
         return row.bag().isEmpty()
                 ? phrases.say("loose")
                 : catalogue.shipping().bagSays(row.bag(), catalogue.workshop(), language);
     }
 
-    private Cell tracked(BagRow row) {
+    private @Nullable String tracked(BagRow row) {
         Tracked by = row.part().tracked();
-        return by == null ? Cell.EMPTY : Cell.of(phrases.say(by == Tracked.SERIAL ? "serial" : "lot"));
+        return by == null ? null : phrases.say(by == Tracked.SERIAL ? "serial" : "lot");
     }
 
     TableBuilder undecided(List<OnHold> onHold) {

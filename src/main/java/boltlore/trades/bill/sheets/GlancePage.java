@@ -17,8 +17,10 @@ import boltlore.trades.costing.CostedBill;
 import boltlore.trades.costing.quote.OrderPricing;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The front page: the order at a glance. */
 final class GlancePage {
@@ -51,16 +53,16 @@ final class GlancePage {
         return page.footer(head.footer());
     }
 
-    /** What a person must look at stands on the front page; all findings stand on their own page. */
+    /** What a person must look at is named on the front page; all findings stand on their own page. */
     private void toLookAt(PageBuilder page) {
         FindingsPage.all(found)
                 .filter(finding -> finding.severity() != Severity.NOTE)
-                .sorted(Comparator.comparing(Finding::severity))
-                .forEach(finding -> page.add(new Note(
-                        Look.NOTE,
-                        "finding",
-                        finding.severity().says() + ", " + finding.kind().title("en"),
-                        finding.says())));
+                .collect(Collectors.groupingBy(
+                        Finding::severity,
+                        TreeMap::new,
+                        Collectors.mapping(finding -> finding.kind().title("en"), Collectors.toCollection(TreeSet::new))))
+                .forEach((severity, kinds) -> page.add(new Note(
+                        Look.NOTE, "finding", severity.says() + ", see the findings", String.join(", ", kinds))));
     }
 
     private void totals(PageBuilder page) {

@@ -86,7 +86,7 @@ final class JobCardsPage {
                 .frozen(1);
     }
 
-    private TableBuilder table() {
+    TableBuilder table() {
         TableBuilder table = spec.empty();
         jobs.forEach(job -> card(table, job));
         table.total("all", "All parts").sumOfSubtotals("minutes", Job.minutes(jobs));

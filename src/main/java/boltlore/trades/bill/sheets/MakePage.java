@@ -46,10 +46,28 @@ final class MakePage {
         this.undecided = onHold.stream()
                 .collect(Collectors.toMap(held -> held.part().number(), OnHold::quantity, BigDecimal::add));
         what();
-        howMany();
-        when(costed.bill().order().due());
+        LocalDate due = costed.bill().order().due();
+        Days.add(
+                spec,
+                "release",
+                "Release by",
+                "Release",
+                due,
+                job -> job.timing().startBy(due),
+                job -> job.timing().startDays());
         spec.box(Column.blank("inspected", "Inspected").atMost(9))
-                .box(Column.signature("firstOff", "First-off, signature"));
+                .box(Column.signature("firstOff", "First-off, signature"))
+                .besideThePaper();
+        Days.add(
+                spec,
+                "need",
+                "Needed by",
+                "Needed",
+                due,
+                job -> job.timing().readyBy(due),
+                job -> job.timing().readyDays());
+        spec.text("cuts", "Cut for each", 20, job -> words.cuts(job.part().making()));
+        howMany();
     }
 
     private void what() {
@@ -63,16 +81,8 @@ final class MakePage {
                         "Material",
                         24,
                         job -> words.material(job.part().making()))
-                .text("cuts", "Cut for each", 20, job -> words.cuts(job.part().making()))
-                .text("finish", "Finish", 14, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH));
-    }
-
-    /** Columns that would stay empty are left out. */
-    private void howMany() {
-        spec.quantity("count", "Make", "", Job::count);
-        if (jobs.stream().anyMatch(job -> job.extra().signum() > 0)) {
-            spec.quantity("extra", "Of them extra", "", job -> job.extra().signum() > 0 ? job.extra() : null);
-        }
+                .text("finish", "Finish", 14, job -> costed.catalogue().finishSays(job.finish(), Wording.ENGLISH))
+                .quantity("count", "Make", "", Job::count);
         if (jobs.stream().anyMatch(job -> undecided.containsKey(job.part().number()))) {
             spec.quantity(
                     "undecided",
@@ -80,33 +90,14 @@ final class MakePage {
                     "",
                     job -> undecided.get(job.part().number()));
         }
-        spec.column(Column.decimal("minutes", "Time", 1).in("min"), MakePage::minutes);
     }
 
-    private void when(@Nullable LocalDate due) {
-        Days.add(
-                spec,
-                "release",
-                "Release by",
-                "Release",
-                due,
-                job -> job.timing().startBy(due),
-                job -> job.timing().startDays());
-        Days.add(
-                spec,
-                "need",
-                "Needed by",
-                "Needed",
-                due,
-                job -> job.timing().readyBy(due),
-                job -> job.timing().readyDays());
-    }
-
-    private static Cell minutes(Job job) {
-        String sum = "subtotal-" + job.part().number();
-        return JobCardsPage.has(job)
-                ? Cell.of(cell(PageNames.JOB_CARDS, "steps", sum, "minutes"), job.minutes())
-                : Cell.EMPTY;
+    /** Columns that would stay empty are left out. */
+    private void howMany() {
+        if (jobs.stream().anyMatch(job -> job.extra().signum() > 0)) {
+            spec.quantity("extra", "Of them extra", "", job -> job.extra().signum() > 0 ? job.extra() : null);
+        }
+        spec.decimal("minutes", "Time", "min", 1, job -> JobCardsPage.has(job) ? job.minutes() : null);
     }
 
     private static @Nullable String drawn(Job job, Function<Drawing, String> said) {
@@ -115,7 +106,7 @@ final class MakePage {
     }
 
     PageBuilder page() {
-        PageBuilder page = head.page(PageNames.TO_MAKE, "To make");
+        PageBuilder page = head.page(PageNames.TO_MAKE, "To make").print(head.portrait());
         SortedSet<String> cautions = jobs.stream()
                 .flatMap(job -> job.part().cautions().stream())
                 .collect(Collectors.toCollection(TreeSet::new));

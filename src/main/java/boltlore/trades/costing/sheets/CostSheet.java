@@ -4,6 +4,7 @@ import boltlore.findings.Findings;
 import boltlore.order.Order;
 import boltlore.report.Heading;
 import boltlore.report.Look;
+import boltlore.report.PageBuilder;
 import boltlore.report.Report;
 import boltlore.report.drawing.Svg;
 import boltlore.trades.costing.cost.FullCost;
@@ -30,14 +31,19 @@ public final class CostSheet {
                 .glance(new Heading(order.name() + ", " + order.customer(), Look.TITLE))
                 .glance(front.elements().build(), front.price().build())
                 .glance(front.glance().build())
-                .page(front.page(findings, footer))
-                .page(tables.reconciliation())
-                .page(tables.subSystems())
-                .page(tables.work())
+                .page(cost(front.page(findings, footer), tables))
                 .page(LandedPage.compose(cost, footer))
                 .page(tables.madeParts())
                 .page(LeadPage.compose(calculation, footer))
                 .build();
+    }
+
+    /** The first page, and on with how the cost is made up. */
+    private static PageBuilder cost(PageBuilder page, CostTables tables) {
+        tables.reconciliation(page);
+        tables.subSystems(page);
+        tables.work(page);
+        return page;
     }
 
     /** The elements of the cost as bars, as SVG. */

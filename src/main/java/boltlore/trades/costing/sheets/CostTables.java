@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** The full cost taken apart: against the costed bill, by sub-system, by operation, by made part. */
 final class CostTables {
@@ -47,7 +48,7 @@ final class CostTables {
     }
 
     /** How the full cost stands to the direct cost of the costed bill, so that nobody takes one for the other. */
-    PageBuilder reconciliation() {
+    void reconciliation(PageBuilder page) {
         Bridge bridge = Bridge.of(cost);
         TableBuilder table = TableSpec.<Map.Entry<String, BigDecimal>>named("reconciliation")
                 .text("what", "What", 70, Map.Entry::getKey)
@@ -62,7 +63,7 @@ final class CostTables {
                         Map.entry("Freight, duty and clearance", bridge.delivery()),
                         Map.entry("Overhead", bridge.overhead())));
         table.total("total", "Full cost of the kit").sum("amount", bridge.full());
-        return page("Reconciliation", "Full cost beside the costed bill")
+        page.heading("Full cost beside the costed bill")
                 .add(table)
                 .note(
                         "The costed bill adds up direct cost: bought parts, made parts at the part master's cost, coating. Full"
@@ -71,7 +72,7 @@ final class CostTables {
     }
 
     /** An element that costs nothing has no column. */
-    PageBuilder subSystems() {
+    void subSystems(PageBuilder page) {
         List<Element> elements = Arrays.stream(Element.values())
                 .filter(element -> cost.kit().of(element).signum() != 0)
                 .filter(element -> !OF_WHOLE_KIT.contains(element))
@@ -79,12 +80,12 @@ final class CostTables {
         TableSpec<Map.Entry<String, Elements>> spec = TableSpec.<Map.Entry<String, Elements>>named("sub-systems")
                 .text("sub-system", "Sub-system", Map.Entry::getKey);
         TableBuilder table = elements(
-                        spec.money("kit-work", "Kit as a whole", currency, row -> ofWholeKit(row.getValue())),
+                        spec.money("kit-work", "Kit as a whole", currency, row -> orEmpty(ofWholeKit(row.getValue()))),
                         elements,
                         Map.Entry::getValue)
                 .of(bySubSystem());
         total(table, "The kit", elements, cost.kit()).sum("kit-work", ofWholeKit(cost.kit()));
-        return page("Sub-systems", "Full cost by sub-system").landscape().add(table);
+        page.heading("Full cost by sub-system").add(table);
     }
 
     /** What is done with the kit as a whole belongs to no sub-system. */
@@ -97,7 +98,7 @@ final class CostTables {
         return rows;
     }
 
-    PageBuilder work() {
+    void work(PageBuilder page) {
         List<Work> all = cost.work();
         TableBuilder table = TableSpec.<Work>named("work")
                 .text("operation", "Operation", work -> work.rate().operation())
@@ -113,7 +114,7 @@ final class CostTables {
                 .sum("run-time", sum(all, Work::runMin))
                 .sum("set-up", sum(all, Work::setUp))
                 .sum("run", sum(all, Work::run));
-        return page("Work", "Work by operation")
+        page.heading("Work by operation")
                 .add(table)
                 .note("Set-up minutes are the kit's share: a lot's set-up divided by the pieces of the lot, "
                         + cost.prices().lots().usual()
@@ -136,11 +137,16 @@ final class CostTables {
                                 .name()
                                 .english())
                 .quantity("quantity", "Quantity", "", made -> quantities.getOrDefault(made.getKey(), BigDecimal.ZERO));
-        TableBuilder table = elements(spec, OF_MADE_PARTS, Map.Entry::getValue)
-                .of(cost.made().entrySet());
-        total(table, "All made parts", OF_MADE_PARTS, Elements.sum(cost.made().values()));
-        return page("Made parts", "Full cost of made parts")
-                .landscape()
+        Elements all = Elements.sum(cost.made().values());
+        List<Element> elements = OF_MADE_PARTS.stream()
+                .filter(element -> all.of(element).signum() != 0)
+                .toList();
+        TableBuilder table =
+                elements(spec, elements, Map.Entry::getValue).of(cost.made().entrySet());
+        total(table, "All made parts", elements, all);
+        return Page.named("Made parts")
+                .footer(footer)
+                .title("Full cost of made parts")
                 .add(table)
                 .note(
                         "Each row is the part's own step for all of it in the kit: an assembly's row holds its joining, not what"
@@ -148,14 +154,19 @@ final class CostTables {
                                 + " holds.");
     }
 
-    private PageBuilder page(String name, String title) {
-        return Page.named(name).footer(footer).title(title);
-    }
-
     private <R> TableSpec<R> elements(TableSpec<R> spec, List<Element> elements, Function<R, Elements> of) {
         elements.forEach(element -> spec.money(
-                key(element), element.says(), currency, row -> of.apply(row).of(element)));
+                key(element), element.says(), currency, row -> orEmpty(of.apply(row), element)));
         return spec.money("total", "Full cost", currency, row -> of.apply(row).total());
+    }
+
+    /** Nothing where it costs nothing. */
+    static @Nullable BigDecimal orEmpty(Elements elements, Element element) {
+        return orEmpty(elements.of(element));
+    }
+
+    private static @Nullable BigDecimal orEmpty(BigDecimal amount) {
+        return amount.signum() == 0 ? null : amount;
     }
 
     private static BigDecimal ofWholeKit(Elements elements) {

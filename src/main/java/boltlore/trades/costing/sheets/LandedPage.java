@@ -32,7 +32,6 @@ final class LandedPage {
         long untold =
                 landed.stream().filter(each -> each.part().customs() == null).count();
         PageBuilder page = Page.named("Landed cost")
-                .landscape()
                 .footer(footer)
                 .title("Landed cost of bought parts")
                 .add(table(landed, cost.costed().currency()));
@@ -63,21 +62,22 @@ final class LandedPage {
                 .text("name", "Name", 34, each -> each.part().name().english())
                 .quantity("issued", "Issued", "", each -> each.issued().setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP))
                 .text("unit", "Unit", 6, each -> each.part().unit())
+                .money("price", "Price", currency, LandedPart::price)
+                .money("freight", "Freight", currency, each -> CostTables.orEmpty(each.elements(), Element.FREIGHT))
+                .money("duty", "Duty", currency, each -> CostTables.orEmpty(each.elements(), Element.DUTY))
+                .money(
+                        "clearance",
+                        "Clearance",
+                        currency,
+                        each -> CostTables.orEmpty(each.elements(), Element.CLEARANCE))
+                .money("landed", "Landed", currency, LandedPart::landed)
+                .besideThePaper()
                 .text(
                         "customs",
                         "HS code, origin",
                         14,
                         each -> customs(each.part().customs()))
-                .money("price", "Price", currency, LandedPart::price)
-                .money("freight", "Freight", currency, each -> each.elements().of(Element.FREIGHT))
-                .percent("duty-rate", "Duty", 1, LandedPart::dutyPercent)
-                .money("duty", "Duty", currency, each -> each.elements().of(Element.DUTY))
-                .money(
-                        "clearance",
-                        "Clearance",
-                        currency,
-                        each -> each.elements().of(Element.CLEARANCE))
-                .money("landed", "Landed", currency, LandedPart::landed)
+                .percent("duty-rate", "Duty rate", 1, LandedPart::dutyPercent)
                 .money(
                         "each",
                         "Landed, each",

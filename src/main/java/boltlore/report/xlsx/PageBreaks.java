@@ -1,0 +1,199 @@
+package boltlore.report.xlsx;
+
+import boltlore.report.BarCharts;
+import boltlore.report.Block;
+import boltlore.report.Heading;
+import boltlore.report.Note;
+import boltlore.report.Particulars;
+import boltlore.report.Row;
+import boltlore.report.Row.RowKind;
+import boltlore.report.Signatures;
+import boltlore.report.Table;
+import boltlore.report.xlsx.LaidPage.LaidTable;
+import boltlore.report.xlsx.LaidPage.Stretch;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where one sheet of paper ends and the next begins, and which table's headings stand on top of each: of all ways the
+ * one that does least harm, by dynamic programming over the rows. A workbook can repeat the headings of one table only.
+ *
+ * @param after rows of the grid that end a sheet of paper
+ * @param repeated the table whose headings stand on each later sheet of paper; empty where none runs over
+ */
+record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
+
+    /** What a programs' rounding of heights may add up to on one sheet of paper, in points. */
+    private static final double ROUNDED = 8;
+
+    /** Less of a sheet of paper than this is a waste of it. */
+    private static final double THIRD = 1 / 3.0;
+
+    private static final double A_SHEET = 5_000;
+    private static final double NEVER = 10_000_000;
+    private static final double TORN = 100_000;
+    private static final double HEADLESS = 50_000;
+    private static final double WRONG_HEADING = 30_000;
+    private static final double WASTE = 20_000;
+    private static final double LONE_ROW = 2_000;
+    private static final double UNLED = 300;
+    private static final double WITHIN_GROUP = 30;
+
+    /** On paper that is that high, in points at the size in which the grid is laid. */
+    static PageBreaks of(LaidPage page, double paper) {
+        List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
+        page.tables().values().stream()
+                .filter(table -> !table.table().rows().isEmpty())
+                .forEach(table -> candidates.add(Optional.of(table)));
+        Ways best = new Ways(page, paper - ROUNDED, Optional.empty());
+        for (Optional<LaidTable> repeated : candidates) {
+            Ways ways = new Ways(page, paper - ROUNDED, repeated);
+            best = ways.harm() < best.harm() ? ways : best;
+        }
+        return best.breaks();
+    }
+
+    /** All ways to break a page while one table's headings are repeated. */
+    private static final class Ways {
+
+        private final LaidPage page;
+        private final double paper;
+        private final Optional<LaidTable> repeated;
+        private final int size;
+        private final double[] upTo;
+        private final int[] substance;
+        private final int[] signed;
+        private final double[] harmBefore;
+        private final double[] least;
+        private final int[] from;
+
+        Ways(LaidPage page, double paper, Optional<LaidTable> repeated) {
+            this.page = page;
+            this.paper = paper;
+            this.repeated = repeated;
+            this.size = page.rows().size();
+            this.upTo = new double[size + 1];
+            this.substance = new int[size + 1];
+            this.signed = new int[size + 1];
+            this.harmBefore = new double[size + 1];
+            this.least = new double[size + 1];
+            this.from = new int[size + 1];
+            Arrays.fill(harmBefore, NEVER);
+            for (int row = 0; row < size; row++) {
+                upTo[row + 1] = upTo[row] + page.rows().get(row).height();
+            }
+            count();
+            for (int i = 0; i < page.stretches().size(); i++) {
+                weigh(i);
+            }
+            search();
+        }
+
+        double harm() {
+            return least[size];
+        }
+
+        PageBreaks breaks() {
+            List<Integer> after = new ArrayList<>();
+            for (int row = from[size]; row > 0; row = from[row]) {
+                after.add(0, row - 1);
+            }
+            Optional<LaidTable> over = repeated.filter(
+                    table -> after.stream().anyMatch(row -> row >= table.firstRow() && row < table.lastRow()));
+            return new PageBreaks(after, over);
+        }
+
+        /** How many rows before each say something, and how many are signed on. */
+        private void count() {
+            int[] kinds = new int[size];
+            for (Stretch stretch : page.stretches()) {
+                boolean signs = stretch.block() instanceof Signatures;
+                boolean leads = stretch.block() instanceof Heading;
+                Arrays.fill(kinds, stretch.first(), stretch.last() + 1, signs ? 2 : leads ? 0 : 1);
+            }
+            for (int row = 0; row < size; row++) {
+                substance[row + 1] = substance[row] + (kinds[row] == 1 ? 1 : 0);
+                signed[row + 1] = signed[row] + (kinds[row] == 2 ? 1 : 0);
+            }
+        }
+
+        private void weigh(int i) {
+            Stretch stretch = page.stretches().get(i);
+            if (i > 0) {
+                harmBefore[stretch.first()] =
+                        between(page.stretches().get(i - 1).block(), stretch.block());
+            }
+            for (int row = stretch.first() + 1; row <= stretch.last(); row++) {
+                harmBefore[row] = within(stretch, row);
+            }
+        }
+
+        private static double between(Block before, Block after) {
+            if (before instanceof Heading) {
+                return NEVER;
+            }
+            if (after instanceof Signatures) {
+                return TORN;
+            }
+            return before instanceof Note && (after instanceof Table || after instanceof Particulars) ? UNLED : 0;
+        }
+
+        private double within(Stretch stretch, int row) {
+            if (stretch.block() instanceof Table table) {
+                double headless = repeated.filter(each -> each.table() == table).isPresent() ? 0 : HEADLESS;
+                return headless + within(table.rows(), row - stretch.first() - 1);
+            }
+            return stretch.block() instanceof BarCharts ? NEVER : TORN;
+        }
+
+        private static double within(List<Row> rows, int next) {
+            if (next == 0 || rows.get(next - 1).kind() == RowKind.GROUP) {
+                return NEVER;
+            }
+            RowKind kind = rows.get(next).kind();
+            if (kind == RowKind.SUBTOTAL || kind == RowKind.TOTAL || next == 1 || next == rows.size() - 1) {
+                return LONE_ROW;
+            }
+            return kind == RowKind.GROUP ? 0 : WITHIN_GROUP;
+        }
+
+        private void search() {
+            Arrays.fill(least, Double.POSITIVE_INFINITY);
+            least[0] = 0;
+            for (int end = 1; end <= size; end++) {
+                for (int start = end - 1; start >= 0; start--) {
+                    double height = upTo[end] - upTo[start] + above(start);
+                    if (height > paper && start < end - 1) {
+                        break;
+                    }
+                    double harm = least[start] + harmOf(start, end, height);
+                    if (harm < least[end]) {
+                        least[end] = harm;
+                        from[end] = start;
+                    }
+                }
+            }
+        }
+
+        /** Height of the headings that are repeated above what begins with that row. */
+        private double above(int start) {
+            return repeated.filter(table -> start >= table.firstRow())
+                    .map(table -> page.rows().get(table.firstRow() - 1).height())
+                    .orElse(0.0);
+        }
+
+        private double harmOf(int start, int end, double height) {
+            double harm = A_SHEET + (end < size ? harmBefore[end] : 0);
+            if (end < size && height < paper * THIRD) {
+                harm += WASTE;
+            }
+            if (signed[end] > signed[start] && substance[end] == substance[start]) {
+                harm += TORN;
+            }
+            boolean after = repeated.filter(table -> start > table.lastRow()).isPresent();
+            return after ? harm + WRONG_HEADING : harm;
+        }
+    }
+}
