@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param revision content hash of all catalogue files
  * @param prices how full costs and quotations are worked out, or null where the workshop has not written it down
  * @param shipping how kits are packed and sent
+ * @param stores how parts are kept
  */
 public record Catalogue(
         Workshop workshop,
@@ -20,7 +21,21 @@ public record Catalogue(
         Map<String, Family> families,
         String revision,
         @Nullable PriceBook prices,
-        Shipping shipping) {
+        Shipping shipping,
+        Stores stores) {
+
+    /** A catalogue that says nothing about its stores. */
+    public Catalogue(
+            Workshop workshop,
+            Map<String, Finish> finishes,
+            Map<String, Material> materials,
+            Map<PartNumber, Part> parts,
+            Map<String, Family> families,
+            String revision,
+            @Nullable PriceBook prices,
+            Shipping shipping) {
+        this(workshop, finishes, materials, parts, families, revision, prices, shipping, Stores.NONE);
+    }
 
     /** A catalogue of which no full cost can be worked out, and that says nothing about shipping. */
     public Catalogue(
@@ -58,7 +73,8 @@ public record Catalogue(
                         families,
                         revision,
                         prices,
-                        shipping);
+                        shipping,
+                        stores);
     }
 
     /** The part that is current today where that one was once; itself where it is. Successors in a checked catalogue end. */

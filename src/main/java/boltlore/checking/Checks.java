@@ -46,6 +46,7 @@ public final class Checks {
             CablesJudged::remarks,
             HandsFollow::remarks,
             Bins::offTheWalk,
+            Bins::offTheLayout,
             CratesTake::remarks,
             Translations::remarks,
             Translations::unnamedBags);

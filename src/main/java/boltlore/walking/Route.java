@@ -21,6 +21,24 @@ public record Route(Block block, List<Point> corners) {
         corners = List.copyOf(corners);
     }
 
+    /** From stop to stop in the given order, each time by the nearer end of the aisles. */
+    public static Route inOrder(Block block, List<Point> stops) {
+        List<Point> corners = new ArrayList<>(List.of(block.start()));
+        List<Point> all = new ArrayList<>(stops);
+        all.add(block.start());
+        for (Point next : all) {
+            Point here = corners.get(corners.size() - 1);
+            if (here.alongMm() != next.alongMm()) {
+                long byFront = here.awayMm() + next.awayMm();
+                long end = byFront <= 2 * block.lengthMm() - byFront ? 0 : block.lengthMm();
+                corners.add(new Point(here.alongMm(), end));
+                corners.add(new Point(next.alongMm(), end));
+            }
+            corners.add(next);
+        }
+        return new Route(block, corners);
+    }
+
     public long lengthMm() {
         long sum = 0;
         for (int i = 1; i < corners.size(); i++) {

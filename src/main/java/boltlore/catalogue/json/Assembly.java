@@ -12,6 +12,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Stores;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
 import boltlore.json.ObjectReader;
@@ -59,7 +60,8 @@ final class Assembly {
                 Keyed.by(families, Family::name),
                 trees.revision(),
                 prices.orElse(null),
-                shipping());
+                shipping(),
+                stores());
     }
 
     private Workshop workshop(ObjectReader workshopFile) {
@@ -84,6 +86,13 @@ final class Assembly {
                 .findFirst()
                 .map(path -> file(path, "shipping", new ShippingFile(reading)::read))
                 .orElse(Shipping.NONE);
+    }
+
+    private Stores stores() {
+        return trees.under(CatalogueFolder.STORES).stream()
+                .findFirst()
+                .map(path -> file(path, "stores", new StoresFile(reading)::read))
+                .orElse(Stores.NONE);
     }
 
     private Family family(String name, Workshop workshop) {

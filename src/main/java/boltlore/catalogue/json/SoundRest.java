@@ -59,7 +59,8 @@ final class SoundRest {
                 families,
                 catalogue.revision(),
                 catalogue.prices(),
-                catalogue.shipping());
+                catalogue.shipping(),
+                catalogue.stores());
         return new PartlyRead(whole, rest, faulty(parts.values()), workshopKnown);
     }
 
