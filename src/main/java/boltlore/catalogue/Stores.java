@@ -11,12 +11,16 @@ import org.jspecify.annotations.Nullable;
  * @param layout where the aisles lie; null where nobody has measured them
  * @param coverDays calendar days whose needs are bought together, unless a part says otherwise
  * @param kept parts that are kept in another way than bought as they are needed
+ * @param leastOrders value from which on a supplier takes an order, in the workshop's currency; of those that have one
  */
 public record Stores(
-        @Nullable Layout layout, int coverDays, Map<PartNumber, Kept> kept) {
+        @Nullable Layout layout,
+        int coverDays,
+        Map<PartNumber, Kept> kept,
+        Map<String, BigDecimal> leastOrders) {
 
     /** Of a workshop that says nothing about it: what is needed on one day is bought together. */
-    public static final Stores NONE = new Stores(null, 1, Map.of());
+    public static final Stores NONE = new Stores(null, 1, Map.of(), Map.of());
 
     /**
      * A block of parallel aisles with a cross aisle at both ends. Lengths in mm.

@@ -8,6 +8,7 @@ import static boltlore.trades.Room.STORES;
 
 import boltlore.trades.Room;
 import boltlore.trades.Trade;
+import boltlore.trades.buying.BuyingTrade;
 import boltlore.trades.orders.Trades;
 import java.util.Comparator;
 import java.util.List;
@@ -38,6 +39,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(SALES, "compare", CompareCommand::new),
                 new Hung(STORES, "parts", PartsCommand::new),
                 new Hung(STORES, "why", WhyCommand::new),
+                of(new BuyingTrade()),
                 new Hung(FABRICATION, "film-check", FilmCommand::new),
                 new Hung(BENCH, "test-result", TestResultCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),

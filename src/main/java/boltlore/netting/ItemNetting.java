@@ -16,7 +16,8 @@ import java.util.TreeMap;
 /**
  * Nets one item, period by period: projected on hand = on hand before + receipts − gross requirements; the net requirement is
  * what the safety stock lacks then; a lot covers it and is released a lead time before. Past due requirements are netted first.
- * Receipts that are on their way are brought forward before anything more is ordered.
+ * Receipts that are on their way are brought forward before anything more is ordered. The safety stock is asked for from the
+ * first period in which an order of today can be in; until then it is there to be used.
  */
 final class ItemNetting {
 
@@ -29,7 +30,7 @@ final class ItemNetting {
     private final StockItem item;
     private final PlanningData data;
     private final int level;
-    private final int now;
+    private final int safeFrom;
     private final List<Requirement> requirements;
     private final NavigableMap<Integer, BigDecimal> asked = new TreeMap<>();
     private final LinkedList<Coming> coming = new LinkedList<>();
@@ -42,13 +43,13 @@ final class ItemNetting {
         this.item = item;
         this.data = data;
         this.level = level;
-        this.now = now;
+        this.safeFrom = now + data.leadPeriods();
         this.requirements = gross.stream().sorted(EARLIEST_FIRST).toList();
         this.available = data.onHand();
         data.scheduled().stream()
                 .sorted(Comparator.comparingInt(ScheduledReceipt::period))
                 .forEach(receipt -> coming.add(new Coming(receipt, receipt.quantity())));
-        asked.put(now, data.safetyStock());
+        asked.put(safeFrom, data.safetyStock());
         requirements.forEach(each -> asked.merge(each.period(), each.quantity(), BigDecimal::add));
     }
 
@@ -111,7 +112,7 @@ final class ItemNetting {
     private List<Supply> pegged() {
         List<Requirement> all = new ArrayList<>(requirements);
         if (data.safetyStock().signum() > 0) {
-            all.add(new Requirement(now, data.safetyStock(), new Asker.Safety()));
+            all.add(new Requirement(safeFrom, data.safetyStock(), new Asker.Safety()));
             all.sort(EARLIEST_FIRST);
         }
         LinkedList<Peg> open = new LinkedList<>();

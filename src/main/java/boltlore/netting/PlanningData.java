@@ -7,7 +7,7 @@ import java.util.List;
  * What netting must know of an item. Quantities are in the item's unit.
  *
  * @param onHand at the beginning, not reserved for anything that is not asked for here
- * @param safetyStock below which the projected stock shall not fall, from the current period on
+ * @param safetyStock below which the projected stock shall not fall, from the first period on in which an order of now can be in
  * @param leadPeriods from releasing an order until it is in, 0 or more
  * @param scrapPercent share of what is issued that is lost, 0 to under 100
  * @param contains what one of it is made of; empty where it is bought

@@ -65,6 +65,10 @@ public final class KitInWork {
         return catalogue().workshop();
     }
 
+    public LocalDate today() {
+        return today;
+    }
+
     /** The day that the order was placed, or else today. */
     public LocalDate day() {
         LocalDate placed = order().placed();

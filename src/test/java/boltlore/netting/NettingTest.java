@@ -133,6 +133,16 @@ class NettingTest {
         }
 
         @Test
+        void the_safety_stock_is_there_to_be_used_until_an_order_of_today_can_be_in() {
+            PlanningData data = new PlanningData(
+                    BigDecimal.TEN, BigDecimal.TEN, 7, LotRule.AS_NEEDED, BigDecimal.ZERO, List.of(), List.of());
+            Netting netting = net(Map.of(BOLT, data), need(BOLT, 103, "4", "soon"));
+
+            assertThat(netting.planned()).extracting(PlannedReceipt::due, PlannedReceipt::release)
+                    .containsExactly(org.assertj.core.groups.Tuple.tuple(NOW + 7, NOW));
+        }
+
+        @Test
         void the_safety_stock_is_no_reason_to_have_ordered_earlier() {
             PlanningData data = new PlanningData(
                     BigDecimal.TEN, BigDecimal.TEN, 0, LotRule.AS_NEEDED, BigDecimal.ZERO, List.of(), List.of());

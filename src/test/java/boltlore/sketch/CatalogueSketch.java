@@ -146,6 +146,7 @@ public final class CatalogueSketch {
                                 "H", new Stores.Aisle(3_000, 1_000, 1_000),
                                 "C", new Stores.Aisle(6_000, 1_000, 1_000))),
                 1,
+                Map.of(),
                 Map.of()));
     }
 

@@ -13,6 +13,7 @@ enum Kind {
     LAID_OUT_AISLE("an aisle with its place", Shapes.AISLE),
     PARTNER("a partner of the workshop", TextShape.LINE),
     SUPPLIER("a supplier of the workshop", TextShape.LINE),
+    LEAST_ORDER("a supplier with a least order", TextShape.LINE),
     MARKET("a market of the workshop", TextShape.NAME),
     SUPPLY("a supply of the workshop", TextShape.NAME),
     CAUTION("a caution of the workshop", TextShape.NAME),

@@ -27,7 +27,18 @@ final class StoresFile {
         return new Stores(
                 reader.findObject("layout", this::layout).orElse(null),
                 cover == null ? 1 : cover,
-                Keyed.by(reader.findObjects("kept", this::kept), Stores.Kept::part));
+                Keyed.by(reader.findObjects("kept", this::kept), Stores.Kept::part),
+                leastOrders(reader));
+    }
+
+    private Map<String, BigDecimal> leastOrders(ObjectReader reader) {
+        Map<String, BigDecimal> least = new LinkedHashMap<>();
+        reader.findObjects(
+                "leastOrders",
+                each -> least.put(
+                        reading.namedOnce(each, "supplier", Kind.LEAST_ORDER, Kind.SUPPLIER),
+                        each.decimal("value", Range.POSITIVE)));
+        return Collections.unmodifiableMap(least);
     }
 
     private Stores.Kept kept(ObjectReader reader) {
