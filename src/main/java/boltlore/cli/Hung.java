@@ -3,6 +3,7 @@ package boltlore.cli;
 import static boltlore.trades.Room.BENCH;
 import static boltlore.trades.Room.ENGINEERING;
 import static boltlore.trades.Room.FABRICATION;
+import static boltlore.trades.Room.OFFICE;
 import static boltlore.trades.Room.SALES;
 import static boltlore.trades.Room.STORES;
 
@@ -37,6 +38,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(SALES, "ask", AskCommand::new),
                 new Hung(SALES, "kit", KitCommand::new),
                 new Hung(SALES, "compare", CompareCommand::new),
+                new Hung(SALES, "order", OrderCommand::new),
                 new Hung(STORES, "parts", PartsCommand::new),
                 new Hung(STORES, "why", WhyCommand::new),
                 of(new BuyingTrade()),
@@ -44,6 +46,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(BENCH, "test-result", TestResultCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),
-                new Hung(ENGINEERING, "orders", OrdersCommand::new));
+                new Hung(ENGINEERING, "orders", OrdersCommand::new),
+                new Hung(OFFICE, "book", BookKeeping::new));
     }
 }

@@ -8,6 +8,9 @@ final class JsonLayout {
     private static final int LINE = 100;
     private static final int INDENT = 2;
 
+    /** Taken, where nothing is broken however wide it is. */
+    private static final int NO_LIMIT = -1;
+
     private final JsonText json;
 
     private JsonLayout(JsonText json) {
@@ -20,6 +23,12 @@ final class JsonLayout {
         return layout.json.written() + '\n';
     }
 
+    static String layInLine(JsonOut value) {
+        JsonLayout layout = new JsonLayout(new JsonText(0));
+        layout.write(value, 0, NO_LIMIT);
+        return layout.json.written();
+    }
+
     static String layInList(JsonOut value) {
         JsonLayout layout = new JsonLayout(new JsonText(INDENT, 1));
         layout.write(value, 1, INDENT + 1);
@@ -28,25 +37,29 @@ final class JsonLayout {
 
     /** Writes a value behind {@code taken} characters that already stand in the line. */
     private void write(JsonOut value, int depth, int taken) {
-        boolean broken = width(value, LINE - taken) > LINE - taken;
+        boolean broken = taken != NO_LIMIT && width(value, LINE - taken) > LINE - taken;
         int inner = INDENT * (depth + 1) + 1;
         if (value instanceof JsonOut.Members object) {
             JsonText opened = broken ? json.brokenObject() : json.object();
             for (Map.Entry<String, JsonOut> member : object.members().entrySet()) {
                 json.key(member.getKey());
                 int key = JsonText.width(member.getKey()) + 2;
-                write(member.getValue(), depth + 1, broken ? inner + key : 0);
+                write(member.getValue(), depth + 1, broken ? inner + key : within(taken));
             }
             opened.end();
         } else if (value instanceof JsonOut.Items list) {
             JsonText opened = broken ? json.brokenList() : json.list();
-            list.items().forEach(item -> write(item, depth + 1, broken ? inner : 0));
+            list.items().forEach(item -> write(item, depth + 1, broken ? inner : within(taken)));
             opened.end();
         } else if (value instanceof JsonOut.Text text) {
             json.text(text.text());
         } else {
             json.literal(((JsonOut.Plain) value).literal());
         }
+    }
+
+    private static int within(int taken) {
+        return taken == NO_LIMIT ? NO_LIMIT : 0;
     }
 
     /** Characters of the value in one line; no longer counted where they are more than there is room for. */

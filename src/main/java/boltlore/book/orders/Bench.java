@@ -1,0 +1,60 @@
+package boltlore.book.orders;
+
+import boltlore.answers.OrderKit;
+import boltlore.bill.Bill;
+import boltlore.catalogue.Catalogue;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.findings.Finding;
+import boltlore.order.Order;
+import boltlore.order.json.OrderReader;
+import boltlore.resolution.OrderResolver;
+import boltlore.trades.KitInWork;
+import boltlore.trades.costing.quote.OrderPricing;
+import boltlore.trades.costing.quote.QuoteRequest;
+import boltlore.trades.orders.KitTrades;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A catalogue ready for work on orders of the book.
+ *
+ * @param folder that it was read from
+ */
+public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
+
+    /** A kit that nothing stops, with what it costs. */
+    record Resolved(KitInWork kit, OrderPricing pricing) {}
+
+    /** An order as the book keeps it, which names persons by their keys. */
+    Outcome<Order> order(String name, byte[] content) {
+        return OrderReader.parse("order " + name, content, catalogue);
+    }
+
+    /** The kit of an order and its price; faulty with all that stops it. */
+    Outcome<Resolved> resolve(Order order, QuoteRequest asked) {
+        return OrderKit.of(resolver, order, false).then(found -> {
+            Bill bill = found.bill();
+            if (bill == null || !found.issuesSheets()) {
+                return stopped(
+                        order,
+                        KitTrades.byRules(found.resolution()).findings().all());
+            }
+            KitInWork kit = new KitInWork(resolver.resolver().plan(order.family()), bill, asked.on());
+            OrderPricing pricing = OrderPricing.of(bill, catalogue, asked);
+            return pricing.calculation().then(price -> Outcome.sound(new Resolved(kit, pricing)));
+        });
+    }
+
+    private static Outcome<Resolved> stopped(Order order, List<Finding> findings) {
+        List<String> said = findings.stream().filter(Finding::stops).map(Finding::says).toList();
+        List<String> all = said.isEmpty() ? List.of("choices that make no kit yet") : said;
+        return Outcome.faulty(all.stream()
+                .map(says -> Fault.of(
+                        "order " + order.name(),
+                        says,
+                        "an order that makes a kit",
+                        "'boltlore choose' says what is open, and what would have to change."))
+                .toList());
+    }
+}
