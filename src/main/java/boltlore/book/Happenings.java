@@ -30,12 +30,33 @@ final class Happenings {
         kinds.put(OrderHappening.Ordered.KIND, OrderHappening.Ordered::read);
         kinds.put(OrderHappening.Moved.KIND, OrderHappening.Moved::read);
         kinds.put(OrderHappening.Issued.KIND, OrderHappening.Issued::read);
+        addStores(kinds);
         for (What what : What.values()) {
             kinds.put(
                     PersonHappening.KIND + what.name().toLowerCase(Locale.ROOT),
                     (key, reader) -> PersonHappening.read(key, what, reader));
         }
         return kinds;
+    }
+
+    private static void addStores(Map<String, BiFunction<String, ObjectReader, Happening>> kinds) {
+        kinds.put(StockHappening.Received.KIND, StockHappening.Received::read);
+        kinds.put(StockHappening.Issued.KIND, StockHappening.Issued::read);
+        kinds.put(StockHappening.Returned.KIND, StockHappening.Returned::read);
+        kinds.put(StockHappening.Moved.KIND, StockHappening.Moved::read);
+        kinds.put(StockHappening.Counted.KIND, StockHappening.Counted::read);
+        kinds.put(StockHappening.Scrapped.KIND, StockHappening.Scrapped::read);
+        kinds.put(StockHappening.Coated.KIND, StockHappening.Coated::read);
+        kinds.put(StockHappening.Reserved.KIND, StockHappening.Reserved::read);
+        kinds.put(PurchaseHappening.Placed.KIND, PurchaseHappening.Placed::read);
+        kinds.put(PurchaseHappening.Promised.KIND, PurchaseHappening.Promised::read);
+        kinds.put(PurchaseHappening.Closed.KIND, PurchaseHappening.Closed::read);
+        kinds.put(ShopHappening.Short.KIND, ShopHappening.Short::read);
+        kinds.put(ShopHappening.Picked.KIND, ShopHappening.Picked::read);
+        kinds.put(ShopHappening.Coating.KIND, ShopHappening.Coating::read);
+        kinds.put(ShopHappening.Kept.KIND, ShopHappening.Kept::read);
+        kinds.put(ShopHappening.Used.KIND, ShopHappening.Used::read);
+        kinds.put(ShopHappening.Judged.KIND, ShopHappening.Judged::read);
     }
 
     /** What an entry says; faulty where no kind of this program is of that name, or its data are not as they should be. */

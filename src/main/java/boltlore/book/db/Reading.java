@@ -23,6 +23,14 @@ public class Reading {
         return new Orders(handle);
     }
 
+    public Stock stock() {
+        return new Stock(handle);
+    }
+
+    public Shop shop() {
+        return new Shop(handle);
+    }
+
     public Persons persons() {
         return new Persons(handle);
     }
