@@ -1,5 +1,6 @@
 package boltlore.book.orders;
 
+import boltlore.book.Entry;
 import boltlore.book.db.Contents;
 import boltlore.book.db.Writing;
 import boltlore.catalogue.Catalogue;
@@ -58,7 +59,18 @@ record KeptCatalogue(SortedMap<String, byte[]> files) {
     String keep(Writing writing) {
         JsonOut.Members list = JsonOut.object();
         files.forEach((path, content) -> list.put(path, writing.keep(content)));
-        return writing.keep(JsonOut.object().put("files", list).written().getBytes(StandardCharsets.UTF_8));
+        return writing.keep(written(list));
+    }
+
+    /** The hash under which a book keeps it. */
+    String hash() {
+        JsonOut.Members list = JsonOut.object();
+        files.forEach((path, content) -> list.put(path, Entry.sha256(content)));
+        return Entry.sha256(written(list));
+    }
+
+    private static byte[] written(JsonOut.Members list) {
+        return JsonOut.object().put("files", list).written().getBytes(StandardCharsets.UTF_8);
     }
 
     /** Hash of each file by its path. */
