@@ -9,7 +9,7 @@ import org.jdbi.v3.core.Handle;
 /** All sums; a new one is a line here. */
 final class Sums {
 
-    static final List<Sum> ALL = List.of(new OrderSum(), new KitSum());
+    static final List<Sum> ALL = List.of(new OrderSum(), new KitSum(), new ChangeSum(), new BuiltSum());
 
     private Sums() {}
 
