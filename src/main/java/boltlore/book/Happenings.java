@@ -30,6 +30,14 @@ final class Happenings {
         kinds.put(OrderHappening.Ordered.KIND, OrderHappening.Ordered::read);
         kinds.put(OrderHappening.Moved.KIND, OrderHappening.Moved::read);
         kinds.put(OrderHappening.Issued.KIND, OrderHappening.Issued::read);
+        kinds.put(ChangeHappening.Proposed.KIND, ChangeHappening.Proposed::read);
+        kinds.put(ChangeHappening.Decided.KIND, ChangeHappening.Decided::read);
+        kinds.put(ChangeHappening.ServiceAdded.KIND, ChangeHappening.ServiceAdded::read);
+        kinds.put(BuiltHappening.OfVehicle.KIND, BuiltHappening.OfVehicle::read);
+        kinds.put(BuiltHappening.Fitted.KIND, BuiltHappening.Fitted::read);
+        kinds.put(BuiltHappening.TakenOut.KIND, BuiltHappening.TakenOut::read);
+        kinds.put(BuiltHappening.Noted.KIND, BuiltHappening.Noted::read);
+        kinds.put(BuiltHappening.Worked.KIND, BuiltHappening.Worked::read);
         addStores(kinds);
         for (What what : What.values()) {
             kinds.put(

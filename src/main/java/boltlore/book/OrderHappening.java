@@ -158,13 +158,13 @@ public sealed interface OrderHappening extends Happening {
 
     int MOST = 100_000;
 
-    private static JsonOut texts(Map<String, String> texts) {
+    static JsonOut texts(Map<String, String> texts) {
         JsonOut.Members members = JsonOut.object();
         texts.forEach(members::put);
         return members;
     }
 
-    private static SortedMap<String, String> readTexts(ObjectReader reader, String key) {
+    static SortedMap<String, String> readTexts(ObjectReader reader, String key) {
         return Objects.requireNonNull(reader.object(key, members -> {
             SortedMap<String, String> texts = new TreeMap<>();
             members.keys().forEach(name -> texts.put(name, members.text(name)));

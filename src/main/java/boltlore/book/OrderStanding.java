@@ -9,6 +9,7 @@ package boltlore.book;
  * @param version of the last quotation, 0 before the first
  * @param confirmed version that the customer confirmed, or 0
  * @param kit hash of the kit that was last quoted, or of the frozen one; empty before the first quotation
+ * @param resolved hash of the kit that catalogue and order give: the kit without what was added in service
  * @param catalogue hash of the catalogue behind that kit, or empty
  * @param changed number of the last entry
  */
@@ -23,5 +24,6 @@ public record OrderStanding(
         int version,
         int confirmed,
         String kit,
+        String resolved,
         String catalogue,
         long changed) {}

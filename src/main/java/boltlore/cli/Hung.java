@@ -39,14 +39,18 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(SALES, "kit", KitCommand::new),
                 new Hung(SALES, "compare", CompareCommand::new),
                 new Hung(SALES, "order", OrderCommand::new),
+                new Hung(SALES, "change", ChangeCommand::new),
                 new Hung(STORES, "parts", PartsCommand::new),
                 new Hung(STORES, "why", WhyCommand::new),
                 of(new BuyingTrade()),
                 new Hung(FABRICATION, "film-check", FilmCommand::new),
                 new Hung(BENCH, "test-result", TestResultCommand::new),
+                new Hung(BENCH, "built", BuiltCommand::new),
+                new Hung(BENCH, "recall", RecallCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),
                 new Hung(ENGINEERING, "orders", OrdersCommand::new),
+                new Hung(OFFICE, "person", PersonCommand::new),
                 new Hung(OFFICE, "book", BookKeeping::new));
     }
 }

@@ -100,6 +100,19 @@ public final class Book implements AutoCloseable {
         });
     }
 
+    /** Leaves nothing of what was erased in pages that are free by now. */
+    public void sweep() {
+        try (Handle handle = Jdbi.open(source)) {
+            dialect.sweep(handle);
+        } catch (RuntimeException thrown) {
+            Trouble trouble = Trouble.of(thrown);
+            // What was erased is erased; the pages are swept the next time.
+            if (trouble == Trouble.DEFECT) {
+                throw thrown;
+            }
+        }
+    }
+
     private static String clock(Optional<Entry> last, Stamp stamp) {
         if (last.isEmpty() || !stamp.at().isBefore(last.get().stamp().at())) {
             return "";

@@ -30,6 +30,12 @@ enum Dialect {
         void rollback(Handle handle) {
             handle.execute("rollback");
         }
+
+        @Override
+        void sweep(Handle handle) {
+            handle.execute("vacuum");
+            handle.execute("pragma wal_checkpoint(truncate)");
+        }
     },
     POSTGRESQL(Map.of("text", "text collate \"C\"", "number", "bigint", "bytes", "bytea")) {
         @Override
@@ -48,6 +54,11 @@ enum Dialect {
         @Override
         void rollback(Handle handle) {
             handle.rollback();
+        }
+
+        @Override
+        void sweep(Handle handle) {
+            handle.execute("vacuum full person");
         }
     };
 
@@ -71,6 +82,9 @@ enum Dialect {
     abstract void commit(Handle handle);
 
     abstract void rollback(Handle handle);
+
+    /** Writes anew what holds remains of erased rows. */
+    abstract void sweep(Handle handle);
 
     static Dialect of(Place place) {
         return place instanceof Place.InFile ? SQLITE : POSTGRESQL;

@@ -55,6 +55,14 @@ public final class Journal {
                 .list();
     }
 
+    /** How many entries somebody has made. */
+    public long countBy(String person) {
+        return handle.createQuery("select count(*) from journal where person = ?")
+                .bind(0, person)
+                .mapTo(Long.class)
+                .one();
+    }
+
     /** Each entry in turn; of a long journal only a few are held at a time. */
     public void each(Consumer<Entry> taken) {
         long last = 0;

@@ -1,5 +1,6 @@
 package boltlore.book.db;
 
+import boltlore.book.ChangeHappening;
 import boltlore.book.Happening;
 import boltlore.book.KitLine;
 import boltlore.book.KitLines;
@@ -7,7 +8,7 @@ import boltlore.book.OrderHappening;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 
-/** The lines of every kit that was quoted; orders with the same kit share them. */
+/** The lines of every kit that was quoted or proposed; orders with the same kit share them. */
 final class KitSum implements Sum {
 
     @Override
@@ -19,6 +20,10 @@ final class KitSum implements Sum {
     public void take(Handle handle, long entry, Happening happening) {
         if (happening instanceof OrderHappening.Quoted quoted) {
             lay(handle, quoted.stands().kit());
+        } else if (happening instanceof ChangeHappening.Proposed proposed) {
+            lay(handle, proposed.stands().kit());
+        } else if (happening instanceof ChangeHappening.ServiceAdded added) {
+            lay(handle, added.kit());
         }
     }
 

@@ -48,7 +48,7 @@ final class OrderSum implements Sum {
     private static void drafted(Handle handle, OrderHappening.Drafted drafted) {
         handle.execute(
                 "insert into customer_order (name, family, state, customer, partner, due, draft, version, confirmed, kit,"
-                        + " catalogue, changed) values (?, ?, ?, ?, ?, ?, ?, 0, 0, '', '', 0) on conflict (name) do update"
+                        + " resolved, catalogue, changed) values (?, ?, ?, ?, ?, ?, ?, 0, 0, '', '', '', 0) on conflict (name) do update"
                         + " set family = excluded.family, customer = excluded.customer, partner = excluded.partner,"
                         + " due = excluded.due, draft = excluded.draft",
                 drafted.order(),
@@ -75,7 +75,8 @@ final class OrderSum implements Sum {
     private static void quoted(Handle handle, long entry, OrderHappening.Quoted quoted) {
         handle.execute(
                 "insert into quotation (order_name, version, entry, quoted_on, valid_until, currency, net, total,"
-                        + " lead_days, content, kit, catalogue, figures) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                        + " lead_days, content, kit, catalogue, figures, cost)"
+                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 quoted.order(),
                 quoted.version(),
                 entry,
@@ -88,28 +89,24 @@ final class OrderSum implements Sum {
                 quoted.stands().order(),
                 quoted.stands().kit(),
                 quoted.stands().catalogue(),
-                quoted.stands().figures());
+                quoted.stands().figures(),
+                quoted.stands().cost());
         handle.execute(
-                "update customer_order set version = ?, kit = ?, catalogue = ? where name = ?",
+                "update customer_order set version = ?, kit = ?, resolved = ?, catalogue = ? where name = ?",
                 quoted.version(),
+                quoted.stands().kit(),
                 quoted.stands().kit(),
                 quoted.stands().catalogue(),
                 quoted.order());
         state(handle, quoted.order(), OrderState.QUOTED);
     }
 
+    /** The version confirmed is the last one: its kit and catalogue stand there already. */
     private static void ordered(Handle handle, OrderHappening.Ordered ordered) {
         handle.execute(
-                "update customer_order set confirmed = ?, due = ?,"
-                        + " kit = (select kit from quotation where order_name = ? and version = ?),"
-                        + " catalogue = (select catalogue from quotation where order_name = ? and version = ?)"
-                        + " where name = ?",
+                "update customer_order set confirmed = ?, due = ? where name = ?",
                 ordered.version(),
                 text(ordered.due()),
-                ordered.order(),
-                ordered.version(),
-                ordered.order(),
-                ordered.version(),
                 ordered.order());
         state(handle, ordered.order(), OrderState.ORDERED);
     }

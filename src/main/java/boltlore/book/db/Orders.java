@@ -43,6 +43,14 @@ public final class Orders {
                 .list();
     }
 
+    /** All of a customer, by number. */
+    public List<OrderStanding> ofCustomer(String key) {
+        return handle.createQuery("select * from customer_order where customer = ? order by name")
+                .bind(0, key)
+                .map((row, context) -> standing(row))
+                .list();
+    }
+
     /** How many orders are in each state. */
     public SortedMap<OrderState, Long> counts() {
         SortedMap<OrderState, Long> counts = new TreeMap<>();
@@ -58,6 +66,22 @@ public final class Orders {
                 .bind(0, name)
                 .map((row, context) -> quoted(row))
                 .list();
+    }
+
+    public SortedMap<String, String> choices(String name) {
+        SortedMap<String, String> choices = new TreeMap<>();
+        handle.createQuery("select option_name, option_value from order_choice where order_name = ?")
+                .bind(0, name)
+                .map((row, context) -> choices.put(row.getString(1), row.getString(2)))
+                .list();
+        return choices;
+    }
+
+    /** Hash of the catalogue that was quoted from last. */
+    public Optional<String> newestCatalogue() {
+        return handle.createQuery("select catalogue from quotation order by entry desc limit 1")
+                .mapTo(String.class)
+                .findOne();
     }
 
     /** The kit's lines as they were resolved. */
@@ -95,6 +119,7 @@ public final class Orders {
                 row.getInt("version"),
                 row.getInt("confirmed"),
                 row.getString("kit"),
+                row.getString("resolved"),
                 row.getString("catalogue"),
                 row.getLong("changed"));
     }
@@ -111,10 +136,15 @@ public final class Orders {
                         new BigDecimal(row.getString("net")),
                         new BigDecimal(row.getString("total")),
                         row.getInt("lead_days")),
-                new Frozen(
-                        row.getString("content"),
-                        row.getString("kit"),
-                        row.getString("catalogue"),
-                        row.getString("figures")));
+                frozen(row));
+    }
+
+    static Frozen frozen(ResultSet row) throws SQLException {
+        return new Frozen(
+                row.getString("content"),
+                row.getString("kit"),
+                row.getString("catalogue"),
+                row.getString("figures"),
+                row.getString("cost"));
     }
 }

@@ -31,6 +31,14 @@ public class Reading {
         return new Shop(handle);
     }
 
+    public Changes changes() {
+        return new Changes(handle);
+    }
+
+    public AsBuilt asBuilt() {
+        return new AsBuilt(handle);
+    }
+
     public Persons persons() {
         return new Persons(handle);
     }

@@ -10,7 +10,13 @@ import org.jdbi.v3.core.Handle;
 final class Sums {
 
     static final List<Sum> ALL = List.of(
-            new OrderSum(), new KitSum(), new StockSum(), new PurchaseSum(), new ShopSum());
+            new OrderSum(),
+            new KitSum(),
+            new ChangeSum(),
+            new BuiltSum(),
+            new StockSum(),
+            new PurchaseSum(),
+            new ShopSum());
 
     private Sums() {}
 

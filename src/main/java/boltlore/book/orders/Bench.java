@@ -9,10 +9,12 @@ import boltlore.findings.Finding;
 import boltlore.order.Order;
 import boltlore.order.json.OrderReader;
 import boltlore.resolution.OrderResolver;
+import boltlore.resolution.rules.RuleResolver;
 import boltlore.trades.KitInWork;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.orders.KitTrades;
+import boltlore.trades.orders.Trades;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -22,6 +24,13 @@ import java.util.List;
  * @param folder that it was read from
  */
 public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
+
+    public static Bench of(Catalogue catalogue, Path folder) {
+        return new Bench(
+                catalogue,
+                new OrderResolver(new RuleResolver(catalogue), Trades.kinds().toList()),
+                folder);
+    }
 
     /** A kit that nothing stops, with what it costs. */
     record Resolved(KitInWork kit, OrderPricing pricing) {}

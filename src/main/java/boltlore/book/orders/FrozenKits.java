@@ -4,7 +4,6 @@ import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
-import boltlore.book.QuotedVersion;
 import boltlore.book.db.Reading;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
@@ -12,18 +11,14 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
-import boltlore.resolution.OrderResolver;
 import boltlore.trades.KitInWork;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * Kits of orders as they were frozen: by the catalogue that the book has kept with each, whatever the catalogue says now. One
@@ -35,26 +30,20 @@ public final class FrozenKits {
 
     private final Reading reading;
     private final Bench present;
-    private final Function<Catalogue, OrderResolver> resolvers;
     private final LocalDate today;
     private final Map<String, Bench> benches = new HashMap<>();
 
-    private FrozenKits(Reading reading, Bench present, Function<Catalogue, OrderResolver> resolvers, LocalDate today) {
+    private FrozenKits(Reading reading, Bench present, LocalDate today) {
         this.reading = reading;
         this.present = present;
-        this.resolvers = resolvers;
         this.today = today;
     }
 
-    /**
-     * Kits out of a book.
-     *
-     * @param resolvers makes a catalogue ready for resolving
-     */
+    /** Kits out of a book. */
     public static Outcome<FrozenKits> in(
-            Reading reading, Bench present, Function<Catalogue, OrderResolver> resolvers, LocalDate today) {
+            Reading reading, Bench present, LocalDate today) {
         return KeptCatalogue.of(present.folder(), present.catalogue()).then(kept -> {
-            FrozenKits kits = new FrozenKits(reading, present, resolvers, today);
+            FrozenKits kits = new FrozenKits(reading, present, today);
             kits.benches.put(kept.hash(), present);
             return Outcome.sound(kits);
         });
@@ -86,13 +75,8 @@ public final class FrozenKits {
                     "an order whose kit is frozen",
                     "'boltlore order confirm " + standing.name() + "' freezes it as it was quoted."));
         }
-        QuotedVersion confirmed = reading.orders().quotations(standing.name()).stream()
-                .filter(version -> version.version() == standing.confirmed())
-                .findFirst()
-                .orElseThrow();
-        return bench(confirmed.stands().catalogue())
-                .then(bench -> bench.order(
-                                standing.name(), reading.contents().of(confirmed.stands().order()))
+        return bench(standing.catalogue())
+                .then(bench -> bench.order(standing.name(), reading.contents().of(standing.draft()))
                         .then(order -> kit(bench, named(order, standing))));
     }
 
@@ -129,10 +113,9 @@ public final class FrozenKits {
             try {
                 KeptCatalogue.lay(reading.contents(), hash, folder);
                 return CatalogueReader.read(folder)
-                        .then(catalogue ->
-                                Outcome.sound(new Bench(catalogue, resolvers.apply(catalogue), present.folder())));
+                        .then(catalogue -> Outcome.sound(Bench.of(catalogue, present.folder())));
             } finally {
-                delete(folder);
+                KeptBench.delete(folder);
             }
         } catch (IOException e) {
             return Outcome.faulty(Fault.of(
@@ -140,14 +123,6 @@ public final class FrozenKits {
                     "no room to lay a kept catalogue out",
                     "room in the system's folder for files on the way",
                     String.valueOf(e.getMessage())));
-        }
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(each);
-            }
         }
     }
 }

@@ -8,8 +8,10 @@ import boltlore.book.Offer;
 import boltlore.catalogue.Drawing;
 import boltlore.catalogue.Part;
 import boltlore.json.JsonOut;
+import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuotedExtra;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
@@ -35,6 +37,24 @@ final class Kitted {
                 part.unit(),
                 part.source().name().toLowerCase(Locale.ROOT),
                 item.picked(),
+                part.tracked() == null ? "" : part.tracked().name().toLowerCase(Locale.ROOT),
+                drawing == null ? "" : drawing.number(),
+                drawing == null ? "" : drawing.issue());
+    }
+
+    /** A part that is added to a shipped kit, at no position of it. */
+    static KitLine served(Part part, BigDecimal quantity) {
+        Drawing drawing = part.making().drawing();
+        return new KitLine(
+                1,
+                "service",
+                part.number().text(),
+                part.revision(),
+                "",
+                quantity,
+                part.unit(),
+                part.source().name().toLowerCase(Locale.ROOT),
+                true,
                 part.tracked() == null ? "" : part.tracked().name().toLowerCase(Locale.ROOT),
                 drawing == null ? "" : drawing.number(),
                 drawing == null ? "" : drawing.issue());
@@ -66,6 +86,18 @@ final class Kitted {
             figures.put("taxPercent", quotation.tax().percent());
         }
         return figures.put("taxAmount", quotation.taxAmount()).written().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** What kit and extras cost the workshop; for the workshop only. */
+    static byte[] cost(OrderPricing pricing) {
+        BigDecimal direct =
+                pricing.costed().totals().cost().add(pricing.costed().extrasCost());
+        return JsonOut.object()
+                .put("currency", pricing.costed().currency().getCurrencyCode())
+                .put("direct", direct)
+                .put("full", pricing.found().map(found -> found.cost().total()).orElse(direct))
+                .written()
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     private static JsonOut extra(QuotedExtra extra) {

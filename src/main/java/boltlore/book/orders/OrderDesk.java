@@ -100,7 +100,8 @@ public final class OrderDesk {
                     now.draft(),
                     writing.keep(Kitted.lines(resolved.kit().bill())),
                     catalogue.keep(writing),
-                    writing.keep(Kitted.figures(quotation)));
+                    writing.keep(Kitted.figures(quotation)),
+                    writing.keep(Kitted.cost(resolved.pricing())));
             writing.add(
                     new OrderHappening.Quoted(now.name(), now.version() + 1, Kitted.offer(quotation), stands), reason);
             return Outcome.sound(last(writing.orders(), now.name()));
@@ -192,7 +193,7 @@ public final class OrderDesk {
                 "'" + standing.state().written() + "'",
                 expected,
                 standing.state().frozen()
-                        ? "It is frozen: 'boltlore order change " + standing.name() + "' changes it by a change order."
+                        ? "It is frozen: 'boltlore change propose " + standing.name() + "' changes it by a change order."
                         : "");
     }
 

@@ -1,7 +1,10 @@
 package boltlore.book.orders;
 
+import boltlore.book.BuiltNote;
+import boltlore.book.BuiltPart;
 import boltlore.book.Entry;
 import boltlore.book.KitLine;
+import boltlore.book.OrderChange;
 import boltlore.book.OrderStanding;
 import boltlore.book.QuotedVersion;
 import boltlore.json.JsonOut;
@@ -33,6 +36,40 @@ public final class OrderJson {
                 .put("offer", quoted.offer().json())
                 .put("stands", quoted.stands().json())
                 .put("entry", quoted.entry());
+    }
+
+    public static JsonOut.Members change(OrderChange change) {
+        return JsonOut.object()
+                .put("order", change.order())
+                .put("number", change.number())
+                .put("asker", change.asker())
+                .put("state", change.state().written())
+                .putIfAny("reason", change.reason())
+                .put("currency", change.currency())
+                .put("net", change.net())
+                .put("leadDays", change.leadDays())
+                .put("entry", change.entry());
+    }
+
+    public static JsonOut.Members built(BuiltPart part) {
+        return JsonOut.object()
+                .put("entry", part.entry())
+                .put("part", part.part())
+                .put("revision", part.revision())
+                .put("quantity", part.quantity())
+                .putIfAny("serial", part.serial())
+                .putIfAny("lot", part.lot())
+                .putIfAny("heat", part.heat())
+                .put("out", part.out() > 0);
+    }
+
+    public static JsonOut.Members note(BuiltNote note) {
+        return JsonOut.object()
+                .put("entry", note.entry())
+                .put("what", note.what())
+                .put("of", note.of())
+                .put("says", note.says())
+                .put("person", note.person());
     }
 
     /** What has happened, without who did it by name. */

@@ -42,6 +42,7 @@ create table customer_order (
     version integer not null,
     confirmed integer not null,
     kit ${text} not null,
+    resolved ${text} not null,
     catalogue ${text} not null,
     changed ${number} not null
 );
@@ -71,8 +72,11 @@ create table quotation (
     kit ${text} not null,
     catalogue ${text} not null,
     figures ${text} not null,
+    cost ${text} not null,
     primary key (order_name, version)
 );
+
+create index quotation_entry on quotation (entry);
 
 create table kit_line (
     kit ${text} not null,
@@ -101,3 +105,74 @@ create table issued_sheet (
     hash ${text} not null,
     primary key (order_name, entry, sheet)
 );
+
+create table order_change (
+    order_name ${text} not null,
+    number integer not null,
+    entry ${number} not null,
+    asker ${text} not null,
+    state ${text} not null,
+    from_kit ${text} not null,
+    currency ${text} not null,
+    net ${text} not null,
+    lead_days integer not null,
+    content ${text} not null,
+    kit ${text} not null,
+    catalogue ${text} not null,
+    figures ${text} not null,
+    cost ${text} not null,
+    primary key (order_name, number)
+);
+create index order_change_state on order_change (state, order_name);
+
+-- What of a change takes effect only when it is accepted.
+create table change_choice (
+    order_name ${text} not null,
+    number integer not null,
+    option_name ${text} not null,
+    option_value ${text} not null,
+    primary key (order_name, number, option_name)
+);
+
+create table order_work (
+    order_name ${text} not null,
+    part ${text} not null,
+    revision ${text} not null,
+    finish ${text} not null,
+    stage ${text} not null,
+    quantity ${text} not null,
+    primary key (order_name, part, revision, finish, stage)
+);
+
+create table vehicle (
+    order_name ${text} primary key,
+    chassis ${text} not null
+);
+create index vehicle_chassis on vehicle (chassis);
+
+create table built_part (
+    entry ${number} primary key,
+    order_name ${text} not null,
+    part ${text} not null,
+    revision ${text} not null,
+    quantity ${text} not null,
+    serial ${text} not null,
+    lot ${text} not null,
+    heat ${text} not null,
+    taken_out ${number} not null
+);
+create index built_part_order on built_part (order_name, entry);
+create index built_part_part on built_part (part, revision, order_name);
+create index built_part_serial on built_part (serial, part);
+create index built_part_lot on built_part (lot, part);
+create index built_part_heat on built_part (heat, part);
+
+create table built_note (
+    entry ${number} primary key,
+    order_name ${text} not null,
+    what ${text} not null,
+    of_what ${text} not null,
+    says ${text} not null,
+    person ${text} not null
+);
+create index built_note_order on built_note (order_name, entry);
