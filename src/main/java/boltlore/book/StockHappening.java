@@ -177,7 +177,11 @@ public sealed interface StockHappening extends Happening {
         }
     }
 
-    /** It has a finish now. */
+    /**
+     * It has another finish now.
+     *
+     * @param to empty where it was stripped
+     */
     record Coated(Held held, BigDecimal quantity, String to) implements StockHappening {
 
         static final String KIND = "stock coated";
@@ -189,11 +193,14 @@ public sealed interface StockHappening extends Happening {
 
         @Override
         public JsonOut.Members data() {
-            return held.json().put("quantity", quantity).put("to", to);
+            return held.json().put("quantity", quantity).putIfAny("to", to);
         }
 
         static Coated read(String part, ObjectReader reader) {
-            return new Coated(Held.read(part, reader), amount(reader), reader.text("to", TextShape.LINE));
+            return new Coated(
+                    Held.read(part, reader),
+                    amount(reader),
+                    reader.findText("to", TextShape.LINE).orElse(""));
         }
     }
 

@@ -78,7 +78,8 @@ final class ShopSum implements Sum {
     private static void kept(Handle handle, long entry, ShopHappening.Kept kept) {
         handle.execute(
                 "insert into remnant (remnant, material, length_mm, heat, left_by, used_by, entry)"
-                        + " values (?, ?, ?, ?, ?, '', ?)",
+                        + " values (?, ?, ?, ?, ?, '', ?) on conflict (remnant) do update set heat = excluded.heat,"
+                        + " length_mm = excluded.length_mm",
                 kept.remnant(),
                 kept.material(),
                 StockSum.plain(kept.lengthMm()),

@@ -2,6 +2,10 @@ package boltlore.book.stores;
 
 import boltlore.bill.Item;
 import boltlore.bill.Origin;
+import boltlore.book.BuiltHappening.Fitted;
+import boltlore.book.BuiltHappening.Noted;
+import boltlore.book.BuiltHappening.TakenOut;
+import boltlore.book.BuiltHappening.Worked;
 import boltlore.book.By;
 import boltlore.book.Held;
 import boltlore.book.ShopHappening;
@@ -19,6 +23,7 @@ import boltlore.catalogue.Tracked;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
+import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import boltlore.trades.KitInWork;
 import boltlore.trades.picking.CoatedRow;
@@ -41,6 +46,8 @@ public final class PickDesk {
 
     /** Cautions of parts that a kit is not complete without, whoever agrees: people are hurt where one is missing. */
     private static final Set<String> HURTS = Set.of("high-voltage", "lithium");
+
+    private static final String PICKED = "picked";
 
     private final Book book;
     private final By by;
@@ -173,12 +180,39 @@ public final class PickDesk {
         return book.write(by, writing -> owed(writing, kit).then(owed -> line(writing, kit, taken))
                 .then(line -> allowed(line, taken).then(allowed -> rows(writing, line, taken)))
                 .then(rows -> {
-                    rows.forEach(row -> writing.add(
-                            new Issued(row.held(), row.quantity(), kit.order().name(), taken.instead(), taken.concession()),
-                            reason));
+                    rows.forEach(row -> issue(writing, kit, row, taken, reason));
                     String key = taken.instead().isEmpty() ? taken.part() : taken.instead();
                     return after(writing, kit, Stock.key(key, taken.finish()));
                 }));
+    }
+
+    /** Out of the stores, and into the kit as it is built, where a lot or a serial number tells which one it is. */
+    private static void issue(Writing writing, KitInWork kit, Stock.Row row, Taken taken, String reason) {
+        String order = kit.order().name();
+        Held held = row.held();
+        writing.add(new Issued(held, row.quantity(), order, taken.instead(), taken.concession()), reason);
+        String wanted = taken.instead().isEmpty() ? taken.part() : taken.instead();
+        writing.add(
+                new Worked(order, wanted, revision(kit, wanted), held.finish(), PICKED, row.quantity()), "");
+        if (!held.lot().isEmpty() || !held.serial().isEmpty()) {
+            writing.add(
+                    new Fitted(order, held.part(), revision(kit, held.part()), row.quantity(), held.serial(), held.lot(), ""),
+                    reason);
+        }
+        if (!taken.instead().isEmpty() && !taken.concession().isBlank()) {
+            writing.add(
+                    new Noted(
+                            order,
+                            Noted.CONCESSION,
+                            taken.instead(),
+                            taken.part() + " in the place of " + taken.instead() + ": " + taken.concession()),
+                    reason);
+        }
+    }
+
+    private static String revision(KitInWork kit, String part) {
+        Part known = kit.catalogue().parts().get(new PartNumber(part));
+        return known == null ? "-" : known.revision();
     }
 
     /** What was told to be short is not any more as soon as all of it is there. */
@@ -345,11 +379,30 @@ public final class PickDesk {
             }
             String bin = held.bin().isEmpty() ? got.get(0).held().bin() : held.bin();
             String instead = got.get(0).instead();
+            String wanted = instead.isEmpty() ? held.part() : instead;
+            takeOut(writing, kit.order().name(), held, reason);
+            writing.add(
+                    new Worked(
+                            kit.order().name(),
+                            wanted,
+                            revision(kit, wanted),
+                            held.finish(),
+                            PICKED,
+                            quantity.negate()),
+                    "");
             writing.add(
                     new StockHappening.Returned(held.in(bin), quantity, kit.order().name(), instead), reason);
             return Outcome.sound(find(
                     writing, kit, Stock.key(instead.isEmpty() ? held.part() : instead, held.finish())));
         });
+    }
+
+    /** The piece is in the kit no more; of a lot only where all of it comes back does the kit not hold it any longer. */
+    private static void takeOut(Writing writing, String order, Held held, String reason) {
+        writing.asBuilt().parts(order).stream()
+                .filter(part -> part.out() == 0 && part.part().equals(held.part()))
+                .filter(part -> !held.serial().isEmpty() && part.serial().equals(held.serial()))
+                .forEach(part -> writing.add(new TakenOut(order, part.entry()), reason));
     }
 
     /** Calls an order's picking complete: not while a part is open that safety hangs on, and with a reason while any is. */
