@@ -40,6 +40,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(SALES, "compare", CompareCommand::new),
                 new Hung(SALES, "order", OrderCommand::new),
                 new Hung(SALES, "change", ChangeCommand::new),
+                new Hung(STORES, "stock", StockCommand::new),
                 new Hung(STORES, "parts", PartsCommand::new),
                 new Hung(STORES, "why", WhyCommand::new),
                 of(new BuyingTrade()),

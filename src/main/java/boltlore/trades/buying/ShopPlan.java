@@ -4,6 +4,7 @@ import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Source;
+import boltlore.measure.PartNumber;
 import boltlore.netting.ItemPlan;
 import boltlore.netting.LotRule;
 import boltlore.netting.Netting;
@@ -37,7 +38,12 @@ public record ShopPlan(
 
     /** Orders by when they are due. */
     public static ShopPlan of(List<KitInWork> kits, StoresNow stores) {
-        Catalogue catalogue = kits.get(0).catalogue();
+        return of(kits, kits.get(0).catalogue(), stores);
+    }
+
+    /** Bought as that catalogue says, whatever others the kits were frozen with: suppliers and packs are those of today. */
+    public static ShopPlan of(List<KitInWork> kits, Catalogue today, StoresNow stores) {
+        Catalogue catalogue = withParts(today, kits);
         List<OrderNeeds> orders = kits.stream()
                 .map(kit -> OrderNeeds.of(kit, stores))
                 .sorted(Comparator.comparing(OrderNeeds::due).thenComparing(each -> each.kit().order().name()))
@@ -50,6 +56,26 @@ public record ShopPlan(
                 .map(PurchaseLine::homeCost)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         return new ShopPlan(catalogue, stores, orders, netting, PurchaseLine.of(netting, catalogue), apart);
+    }
+
+    /** A part that a kit was frozen with and that has left the catalogue since is still the part that it was. */
+    private static Catalogue withParts(Catalogue today, List<KitInWork> kits) {
+        Map<PartNumber, Part> parts = new HashMap<>();
+        kits.forEach(kit -> parts.putAll(kit.catalogue().parts()));
+        if (today.parts().keySet().containsAll(parts.keySet())) {
+            return today;
+        }
+        parts.putAll(today.parts());
+        return new Catalogue(
+                today.workshop(),
+                today.finishes(),
+                today.materials(),
+                parts,
+                today.families(),
+                today.revision(),
+                today.prices(),
+                today.shipping(),
+                today.stores());
     }
 
     private static Netting net(List<OrderNeeds> orders, StoresNow stores, Catalogue catalogue) {
@@ -118,6 +144,16 @@ public record ShopPlan(
     /** Items of which something that is ordered is needed before it is expected. */
     public List<ItemPlan> toHurry() {
         return netting.items().stream().filter(plan -> !plan.brought().isEmpty()).toList();
+    }
+
+    /** What is to be done: 'order', 'make' or 'coat'. */
+    public String verb(PlannedReceipt receipt) {
+        return coats(receipt) ? "coat" : part(receipt).source() == Source.MAKE ? "make" : "order";
+    }
+
+    /** 'BL-1001 4, BL-1002 2, stock 4'. */
+    public String forWhom(PlannedReceipt receipt) {
+        return PurchaseLine.says(netting.askedBy(receipt));
     }
 
     Part part(PlannedReceipt receipt) {
