@@ -125,6 +125,9 @@ final class StockCommand extends BookGroup {
         @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Plan from that day on; without it today.")
         private @Nullable LocalDate on;
 
+        @Parameters(arity = "0..*", paramLabel = "ORDER|PART", description = "Only what these orders lack, or of these parts.")
+        private List<String> only = new ArrayList<>();
+
         @Option(names = "--late", description = "Only what should have been ordered or begun by now.")
         private boolean late;
 
@@ -138,6 +141,7 @@ final class StockCommand extends BookGroup {
         private Outcome<Integer> told(Screen screen, ShopPlan plan) {
             List<PlannedReceipt> receipts = plan.netting().planned().stream()
                     .filter(receipt -> !late || receipt.lateBy(plan.netting().now()) > 0)
+                    .filter(receipt -> only.isEmpty() || only.stream().anyMatch(name -> isOf(plan, receipt, name)))
                     .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
                     .toList();
             Outcome<Integer> done = listed(
@@ -150,6 +154,11 @@ final class StockCommand extends BookGroup {
                 plan.toHurry().forEach(item -> item.brought().forEach(brought -> screen.wrapped(0, sooner(item, brought))));
             }
             return done;
+        }
+
+        private static boolean isOf(ShopPlan plan, PlannedReceipt receipt, String name) {
+            return receipt.item().part().text().equals(name)
+                    || plan.netting().askedBy(receipt).outside().containsKey(name);
         }
 
         private static String sooner(ItemPlan item, ItemPlan.Brought brought) {

@@ -83,11 +83,12 @@ public final class PurchaseDesk {
     /**
      * Places purchase orders for what the plan asks of some suppliers, one each.
      *
+     * @param known purchase orders that there were when the plan was made
      * @param suppliers of all where none is named
      * @param until what must be ordered by then goes out with it
      */
     public Outcome<Written<List<PurchaseStanding>>> place(
-            ShopPlan plan, List<String> suppliers, LocalDate until, String reason) {
+            ShopPlan plan, int known, List<String> suppliers, LocalDate until, String reason) {
         SortedMap<String, List<PurchaseLine>> bySupplier = plan.purchases().stream()
                 .filter(line -> !line.supplier().isEmpty() && !line.orderBy().isAfter(until))
                 .filter(line -> suppliers.isEmpty() || suppliers.contains(line.supplier()))
@@ -103,13 +104,21 @@ public final class PurchaseDesk {
                         "'boltlore stock short' says what is needed when; --until looks further."))
                 .toList();
         return unknown.isEmpty()
-                ? book.write(by, writing -> place(writing, bySupplier, reason))
+                ? book.write(by, writing -> place(writing, known, bySupplier, reason))
                 : Outcome.faulty(unknown);
     }
 
     private Outcome<List<PurchaseStanding>> place(
-            Writing writing, SortedMap<String, List<PurchaseLine>> bySupplier, String reason) {
-        int next = FIRST + writing.stock().purchases(true).size();
+            Writing writing, int known, SortedMap<String, List<PurchaseLine>> bySupplier, String reason) {
+        int there = writing.stock().purchases(true).size();
+        if (there != known) {
+            return Outcome.faulty(Fault.of(
+                    "",
+                    "purchase orders that another desk has placed just now",
+                    "those that the plan was made with",
+                    "Look again at what is short; nothing was placed."));
+        }
+        int next = FIRST + there;
         List<PurchaseStanding> placed = new ArrayList<>();
         for (Map.Entry<String, List<PurchaseLine>> supplier : bySupplier.entrySet()) {
             String number = "PO-" + next++;
@@ -181,6 +190,18 @@ public final class PurchaseDesk {
             writing.add(new PurchaseHappening.Closed(number), reason);
             return Outcome.sound(writing.stock().purchase(number).orElseThrow());
         }));
+    }
+
+    /** A purchase order, open or closed. */
+    public static Outcome<PurchaseStanding> any(Reading reading, String number) {
+        return reading.stock()
+                .purchase(number)
+                .map(Outcome::sound)
+                .orElseGet(() -> Outcome.faulty(Fault.of(
+                        "",
+                        "the purchase order '" + number + "'",
+                        "one of the book",
+                        "'boltlore purchase list --all' shows them.")));
     }
 
     /** A purchase order of which something is still to come. */

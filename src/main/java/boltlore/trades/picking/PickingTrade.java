@@ -50,7 +50,8 @@ public final class PickingTrade extends Trade {
         return Outcome.sound(kits.stream().map(kit -> work(kit, options)).toList());
     }
 
-    private static Outcome<RouteRule> rule(String text) {
+    /** The rule of that name, as it is typed. */
+    public static Outcome<RouteRule> rule(String text) {
         RouteRule rule = RULES.get(text);
         return rule == null
                 ? Outcome.faulty(Fault.of("--walk", "'" + text + "'", String.join(", ", RULES.keySet()), ""))
