@@ -61,7 +61,7 @@ abstract class FrozenCommand extends BookCommand {
     <R> Outcome<Integer> listed(
             Screen screen, List<R> rows, Function<R, JsonOut> asJson, Function<R, String> asText, String none) {
         answer(screen, rows, all -> JsonOut.list(all, asJson), all -> {
-            all.forEach(row -> screen.wrapped(0, asText.apply(row)));
+            all.forEach(row -> asText.apply(row).lines().forEach(line -> screen.wrapped(line.startsWith(" ") ? 2 : 0, line.strip())));
             if (all.isEmpty()) {
                 screen.wrapped(0, none);
             }

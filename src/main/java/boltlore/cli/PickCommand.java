@@ -13,6 +13,7 @@ import boltlore.trades.picking.PickingTrade;
 import boltlore.trades.picking.Walk;
 import boltlore.walking.RouteRule;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -156,8 +157,15 @@ final class PickCommand extends BookGroup {
                     + " catalogue names it, or under a concession.")
     static final class Take extends OnLine {
 
-        @Parameters(index = "1", paramLabel = "PART", description = "The part that is taken.")
+        @Parameters(index = "1", arity = "0..1", paramLabel = "PART", description = "The part that is taken.")
         private String part = "";
+
+        @Option(
+                names = "--table",
+                paramLabel = "FILE",
+                description = "All that was taken at once: a CSV with the columns part, quantity, and any of finish, lot, serial,"
+                        + " bin, instead, concession.")
+        private @Nullable Path table;
 
         @Parameters(index = "2", arity = "0..1", paramLabel = "QUANTITY", converter = FrozenCommand.Amount.class, description = "How much; all that is left without it.")
         private BigDecimal quantity = BigDecimal.ZERO;
@@ -173,13 +181,39 @@ final class PickCommand extends BookGroup {
 
         @Override
         Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
-            return part(part).then(name -> held.read().then(said -> Said.sentence("--concession", concession)
-                    .then(words -> desk.take(
-                            kit,
-                            new Taken(name, said.finish(), quantity, said.lot(), said.serials(), said.bin(), instead, words),
-                            why))
+            return taken().then(taken -> desk.take(kit, taken, why)
                     .then(written -> written(
-                            screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line))))));
+                            screen,
+                            written,
+                            all -> JsonOut.list(all, PickCommand::asJson),
+                            all -> all.forEach(line -> screen.wrapped(0, says(line))))));
+        }
+
+        private Outcome<List<Taken>> taken() {
+            return table != null
+                    ? GoodsTable.read(table).then(goods -> Outcome.sound(goods.stream().map(Take::taken).toList()))
+                    : part(part).then(name -> held.read().then(said -> Said.sentence("--concession", concession)
+                            .then(words -> Outcome.sound(List.of(new Taken(
+                                    name,
+                                    said.finish(),
+                                    quantity,
+                                    said.lot(),
+                                    said.serials(),
+                                    said.bin(),
+                                    instead,
+                                    words))))));
+        }
+
+        private static Taken taken(GoodsTable.Goods goods) {
+            return new Taken(
+                    goods.part(),
+                    goods.finish(),
+                    goods.quantity(),
+                    goods.lot(),
+                    goods.serials(),
+                    goods.bin(),
+                    goods.instead(),
+                    goods.concession());
         }
     }
 

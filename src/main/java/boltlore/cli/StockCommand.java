@@ -19,6 +19,7 @@ import boltlore.netting.ItemPlan;
 import boltlore.netting.PlannedReceipt;
 import boltlore.trades.buying.ShopPlan;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -199,11 +200,18 @@ final class StockCommand extends BookGroup {
                     + " refused, and more than was ordered, unless that is said.")
     static final class Receive extends FrozenCommand {
 
-        @Parameters(index = "0", paramLabel = "PART", description = "The part.")
+        @Parameters(index = "0", arity = "0..1", paramLabel = "PART", description = "The part.")
         private String part = "";
 
-        @Parameters(index = "1", paramLabel = "QUANTITY", converter = Amount.class, description = "How much, in the part's unit.")
+        @Parameters(index = "1", arity = "0..1", paramLabel = "QUANTITY", converter = Amount.class, description = "How much, in the part's unit.")
         private BigDecimal quantity = BigDecimal.ZERO;
+
+        @Option(
+                names = "--table",
+                paramLabel = "FILE",
+                description = "All goods of a delivery at once: a CSV with the columns part, quantity, and any of finish, lot,"
+                        + " serial, bin, purchase.")
+        private @Nullable Path table;
 
         @Option(names = "--purchase", paramLabel = "NUMBER", description = "Purchase order that it comes with; without it, it was made here.")
         private String purchase = "";
@@ -216,24 +224,42 @@ final class StockCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return part(part).then(number -> above(quantity).then(amount -> held.read().then(said -> reason().then(why ->
-                    by().then(by -> inStores(place, (book, catalogue) -> new StoresDesk(book, by, catalogue)
-                            .receive(
-                                    new Arrival(
-                                            number,
-                                            said.finish(),
-                                            amount,
-                                            purchase,
-                                            said.lot(),
-                                            said.serials(),
-                                            said.bin(),
-                                            over),
-                                    why)
+            return arrivals().then(arrivals -> reason().then(why -> by().then(by -> inStores(
+                    place,
+                    (book, catalogue) -> new StoresDesk(book, by, catalogue)
+                            .receive(arrivals, why)
                             .then(written -> written(
                                     screen,
                                     written,
                                     all -> JsonOut.list(all, StockCommand::asJson),
-                                    all -> all.forEach(each -> screen.wrapped(0, "In: " + each))))))))));
+                                    all -> all.forEach(each -> screen.wrapped(0, "In: " + each))))))));
+        }
+
+        private Outcome<List<Arrival>> arrivals() {
+            return table != null
+                    ? GoodsTable.read(table).then(goods -> Outcome.sound(goods.stream().map(this::arrival).toList()))
+                    : part(part).then(number -> above(quantity).then(amount -> held.read()
+                            .then(said -> Outcome.sound(List.of(new Arrival(
+                                    number,
+                                    said.finish(),
+                                    amount,
+                                    purchase,
+                                    said.lot(),
+                                    said.serials(),
+                                    said.bin(),
+                                    over))))));
+        }
+
+        private Arrival arrival(GoodsTable.Goods goods) {
+            return new Arrival(
+                    goods.part(),
+                    goods.finish(),
+                    goods.quantity(),
+                    goods.purchase().isEmpty() ? purchase : goods.purchase(),
+                    goods.lot(),
+                    goods.serials(),
+                    goods.bin(),
+                    over);
         }
     }
 

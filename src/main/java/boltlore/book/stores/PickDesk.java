@@ -175,15 +175,22 @@ public final class PickDesk {
             String instead,
             String concession) {}
 
-    /** Takes something for an order. */
-    public Outcome<Written<Line>> take(KitInWork kit, Taken taken, String reason) {
-        return book.write(by, writing -> owed(writing, kit).then(owed -> line(writing, kit, taken))
+    /** Takes things for an order, all of them or none. */
+    public Outcome<Written<List<Line>>> take(KitInWork kit, List<Taken> taken, String reason) {
+        return book.write(by, writing -> owed(writing, kit)
+                .then(owed -> Outcome.all(taken.stream()
+                        .map(one -> take(writing, kit, one, reason))
+                        .toList())));
+    }
+
+    private static Outcome<Line> take(Writing writing, KitInWork kit, Taken taken, String reason) {
+        return line(writing, kit, taken)
                 .then(line -> allowed(line, taken).then(allowed -> rows(writing, line, taken)))
                 .then(rows -> {
                     rows.forEach(row -> issue(writing, kit, row, taken, reason));
                     String key = taken.instead().isEmpty() ? taken.part() : taken.instead();
                     return after(writing, kit, Stock.key(key, taken.finish()));
-                }));
+                });
     }
 
     /** Out of the stores, and into the kit as it is built, where a lot or a serial number tells which one it is. */
@@ -411,10 +418,11 @@ public final class PickDesk {
             List<Line> open = lines(writing, kit).stream()
                     .filter(line -> line.left().signum() > 0)
                     .toList();
-            List<Fault> faults = open.stream()
-                    .filter(line -> line.safety() || reason.isBlank())
-                    .map(PickDesk::open)
-                    .toList();
+            List<Fault> faults = new ArrayList<>();
+            open(open.stream().filter(Line::safety).toList(), true).forEach(faults::add);
+            if (reason.isBlank()) {
+                open(open.stream().filter(line -> !line.safety()).toList(), false).forEach(faults::add);
+            }
             if (!faults.isEmpty()) {
                 return Outcome.faulty(faults);
             }
@@ -426,12 +434,16 @@ public final class PickDesk {
         }));
     }
 
-    private static Fault open(Line line) {
-        return Fault.of(
-                "order " + line.order(),
-                Digits.plain(line.left()) + " " + line.part().unit() + " of " + line.key() + " not picked"
-                        + (line.safety() ? ", on which safety hangs" : ""),
-                line.safety() ? "all of it in the kit" : "all of it, or a reason why the kit goes on without",
-                line.safety() ? "The order cannot be called complete without it." : "Pick it, or add --reason.");
+    private static Stream<Fault> open(List<Line> lines, boolean safety) {
+        String all = lines.stream()
+                .map(line -> Digits.plain(line.left()) + " " + line.part().unit() + " of " + line.key())
+                .collect(Collectors.joining(", "));
+        return lines.stream()
+                .limit(1)
+                .map(line -> Fault.of(
+                        "order " + line.order(),
+                        (safety ? "parts on which safety hangs, not picked: " : "parts not picked: ") + all,
+                        safety ? "all of them in the kit" : "all of them, or a reason why the kit goes on without",
+                        safety ? "The order cannot be called complete without them." : "Pick them, or add --reason."));
     }
 }

@@ -26,6 +26,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Goods in, counting, moving, scrapping, keeping for an order. Nothing is ever taken that is not there. */
 public final class StoresDesk {
@@ -58,9 +59,15 @@ public final class StoresDesk {
             String bin,
             boolean over) {}
 
-    /** Takes goods in: part of an order, all of it, or where that is said more; a wrong part is refused. */
-    public Outcome<Written<List<Held>>> receive(Arrival arrival, String reason) {
-        return part(catalogue, arrival.part()).then(part -> book.write(by, writing -> receive(writing, arrival, part, reason)));
+    /** Takes goods in, all of them or none: part of an order, all of it, or where that is said more; a wrong part is refused. */
+    public Outcome<Written<List<Held>>> receive(List<Arrival> arrivals, String reason) {
+        return Outcome.all(arrivals.stream()
+                        .map(arrival -> part(catalogue, arrival.part()))
+                        .toList())
+                .then(parts -> book.write(by, writing -> Outcome.all(IntStream.range(0, parts.size())
+                                .mapToObj(i -> receive(writing, arrivals.get(i), parts.get(i), reason))
+                                .toList())
+                        .then(all -> Outcome.sound(all.stream().flatMap(List::stream).toList()))));
     }
 
     private Outcome<List<Held>> receive(Writing writing, Arrival arrival, Part part, String reason) {
