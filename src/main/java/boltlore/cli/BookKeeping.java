@@ -35,7 +35,9 @@ import picocli.CommandLine.Parameters;
             BookKeeping.Check.class,
             BookKeeping.Export.class,
             BookKeeping.Import.class,
-            BookKeeping.Move.class
+            BookKeeping.Move.class,
+            BookCopies.Backup.class,
+            BookCopies.Restore.class
         })
 final class BookKeeping extends BookGroup {
 

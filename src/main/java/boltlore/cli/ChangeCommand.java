@@ -117,7 +117,7 @@ final class ChangeCommand extends BookGroup {
         BigDecimal net = effect.netDifference();
         BigDecimal cost = effect.costDifference();
         String price = net == null ? "the price before was in another currency" : signed(net, currency) + " before tax";
-        return "Price: " + price + (cost == null ? "" : "; cost: " + (cost.signum() < 0 ? "" : "+") + cost.toPlainString())
+        return "Price: " + price + (cost == null ? "" : "; cost: " + signed(cost, Currency.getInstance(effect.costCurrency())))
                 + "; lead time: " + (effect.dayDifference() < 0 ? "" : "+") + effect.dayDifference() + " days.";
     }
 
@@ -177,7 +177,7 @@ final class ChangeCommand extends BookGroup {
         enum To {
             ACCEPT,
             DROP,
-            CARRIED_OUT
+            DONE
         }
 
         @Mixin
@@ -186,7 +186,7 @@ final class ChangeCommand extends BookGroup {
         @Parameters(index = "1", paramLabel = "CHANGE", description = "The change's number within the order.")
         private int number;
 
-        @Parameters(index = "2", paramLabel = "DECISION", description = "accept, drop or carried-out.")
+        @Parameters(index = "2", paramLabel = "DECISION", description = "accept, drop or done.")
         private To to = To.DROP;
 
         @Mixin
@@ -197,7 +197,7 @@ final class ChangeCommand extends BookGroup {
             ChangeState state = switch (to) {
                 case ACCEPT -> ChangeState.ACCEPTED;
                 case DROP -> ChangeState.DROPPED;
-                case CARRIED_OUT -> ChangeState.CARRIED_OUT;
+                case DONE -> ChangeState.CARRIED_OUT;
             };
             return order.read().then(name -> reason.read().then(why -> by().then(by -> inBook(
                     place,

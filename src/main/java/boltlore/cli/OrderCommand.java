@@ -37,7 +37,8 @@ import picocli.CommandLine.TypeConversionException;
             OrderOffers.Quote.class,
             OrderOffers.Versions.class,
             OrderOffers.Confirm.class,
-            OrderOffers.Move.class
+            OrderOffers.Move.class,
+            OrderSheetsWritten.class
         })
 final class OrderCommand extends BookGroup {
 

@@ -16,6 +16,7 @@ import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.orders.KitTrades;
 import boltlore.trades.orders.Trades;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -42,20 +43,23 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
 
     /** The kit of an order and its price; faulty with all that stops it. */
     Outcome<Resolved> resolve(Order order, QuoteRequest asked) {
-        return OrderKit.of(resolver, order, false).then(found -> {
-            Bill bill = found.bill();
-            if (bill == null || !found.issuesSheets()) {
-                return stopped(
-                        order,
-                        KitTrades.byRules(found.resolution()).findings().all());
-            }
-            KitInWork kit = new KitInWork(resolver.resolver().plan(order.family()), bill, asked.on());
-            OrderPricing pricing = OrderPricing.of(bill, catalogue, asked);
+        return kit(order, asked.on()).then(kit -> {
+            OrderPricing pricing = OrderPricing.of(kit.bill(), catalogue, asked);
             return pricing.calculation().then(price -> Outcome.sound(new Resolved(kit, pricing)));
         });
     }
 
-    private static Outcome<Resolved> stopped(Order order, List<Finding> findings) {
+    /** The kit of an order; faulty with all that stops it. */
+    Outcome<KitInWork> kit(Order order, LocalDate today) {
+        return OrderKit.of(resolver, order, false).then(found -> {
+            Bill bill = found.bill();
+            return bill == null || !found.issuesSheets()
+                    ? stopped(order, KitTrades.byRules(found.resolution()).findings().all())
+                    : Outcome.sound(new KitInWork(resolver.resolver().plan(order.family()), bill, today));
+        });
+    }
+
+    private static Outcome<KitInWork> stopped(Order order, List<Finding> findings) {
         List<String> said = findings.stream().filter(Finding::stops).map(Finding::says).toList();
         List<String> all = said.isEmpty() ? List.of("choices that make no kit yet") : said;
         return Outcome.faulty(all.stream()

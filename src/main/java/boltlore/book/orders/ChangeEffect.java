@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param netDifference what the customer pays more, before tax, in the currency of the change; null where the price before
  *     was in another
  * @param costDifference what it costs the workshop more, in the workshop's currency; null of a service order
+ * @param costCurrency code (ISO 4217), or empty
  * @param dayDifference by which the lead time of the whole kit changes
  */
 public record ChangeEffect(
@@ -38,6 +39,7 @@ public record ChangeEffect(
         List<Done> done,
         @Nullable BigDecimal netDifference,
         @Nullable BigDecimal costDifference,
+        String costCurrency,
         int dayDifference) {
 
     /** A piece that goes out although work was done on it. */
@@ -57,7 +59,7 @@ public record ChangeEffect(
                 reading.orders().lines(change.from()),
                 reading.orders().lines(change.stands().kit()));
         if (service) {
-            return new ChangeEffect(change, List.of(), kit, List.of(), change.net(), null, 0);
+            return new ChangeEffect(change, List.of(), kit, List.of(), change.net(), null, "", 0);
         }
         Price before = before(reading, order, change);
         return new ChangeEffect(
@@ -69,6 +71,7 @@ public record ChangeEffect(
                 done(kit, reading.changes().workOn(order.name())),
                 before.currency().equals(change.currency()) ? change.net().subtract(before.net()) : null,
                 full(reading.contents(), change.stands().cost()).subtract(full(reading.contents(), before.cost())),
+                cost(reading.contents(), change.stands().cost(), "currency"),
                 change.leadDays() - before.leadDays());
     }
 
@@ -115,11 +118,16 @@ public record ChangeEffect(
     }
 
     private static BigDecimal full(Contents contents, String hash) {
+        String full = cost(contents, hash, "full");
+        return full.isEmpty() ? BigDecimal.ZERO : new BigDecimal(full);
+    }
+
+    private static String cost(Contents contents, String hash, String key) {
         return JsonFile.parse(hash, contents.of(hash)) instanceof Outcome.Sound<Json> sound
                         && sound.value() instanceof Json.Obj cost
-                        && cost.members().get("full") instanceof Json.Text full
-                ? new BigDecimal(full.text())
-                : BigDecimal.ZERO;
+                        && cost.members().get(key) instanceof Json.Text text
+                ? text.text()
+                : "";
     }
 
     public JsonOut.Members json() {
@@ -136,6 +144,7 @@ public record ChangeEffect(
                                 .put("quantity", each.quantity())));
         return json.putIfAny("netDifference", netDifference)
                 .putIfAny("costDifference", costDifference)
+                .putIfAny("costCurrency", costCurrency)
                 .put("dayDifference", dayDifference);
     }
 }

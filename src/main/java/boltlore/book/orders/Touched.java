@@ -10,7 +10,7 @@ import boltlore.book.db.Reading;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
-import boltlore.trades.costing.quote.QuoteRequest;
+import boltlore.trades.KitInWork;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -124,13 +124,16 @@ public record Touched(OrderStanding order, List<String> what) {
 
         /** Of a draft that was never quoted, its kit is resolved with the edited catalogue. */
         private List<String> ofDraft(OrderStanding order, CatalogueEdit edit) {
-            Outcome<Bench.Resolved> resolved = edited.order(
+            if (edit.parts().isEmpty() && edit.choices().isEmpty()) {
+                return List.of();
+            }
+            Outcome<KitInWork> resolved = edited.order(
                             order.name(), reading.contents().of(order.draft()))
                     .then(read -> read.choices().unsettled().isEmpty()
-                            ? edited.resolve(read, new QuoteRequest(today, null, null))
-                            : Outcome.<Bench.Resolved>faulty(PARTIAL));
-            if (resolved instanceof Outcome.Sound<Bench.Resolved> sound) {
-                byte[] lines = Kitted.lines(sound.value().kit().bill());
+                            ? edited.kit(read, today)
+                            : Outcome.<KitInWork>faulty(PARTIAL));
+            if (resolved instanceof Outcome.Sound<KitInWork> sound) {
+                byte[] lines = Kitted.lines(sound.value().bill());
                 return List.copyOf(of(KitLines.read(order.name(), lines), edit).values());
             }
             return resolved.faults().equals(List.of(PARTIAL))
