@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param prices how full costs and quotations are worked out, or null where the workshop has not written it down
  * @param shipping how kits are packed and sent
  * @param capacity what each work centre can do, or null where the workshop has not written it down
+ * @param stores how parts are kept
  */
 public record Catalogue(
         Workshop workshop,
@@ -22,7 +23,21 @@ public record Catalogue(
         String revision,
         @Nullable PriceBook prices,
         Shipping shipping,
-        @Nullable Capacity capacity) {
+        @Nullable Capacity capacity,
+        Stores stores) {
+
+    /** A catalogue that says nothing about its stores. */
+    public Catalogue(
+            Workshop workshop,
+            Map<String, Finish> finishes,
+            Map<String, Material> materials,
+            Map<PartNumber, Part> parts,
+            Map<String, Family> families,
+            String revision,
+            @Nullable PriceBook prices,
+            Shipping shipping) {
+        this(workshop, finishes, materials, parts, families, revision, prices, shipping, null, Stores.NONE);
+    }
 
     /** A catalogue of which no full cost can be worked out, and that says nothing about shipping. */
     public Catalogue(
@@ -32,7 +47,7 @@ public record Catalogue(
             Map<PartNumber, Part> parts,
             Map<String, Family> families,
             String revision) {
-        this(workshop, finishes, materials, parts, families, revision, null, Shipping.NONE, null);
+        this(workshop, finishes, materials, parts, families, revision, null, Shipping.NONE);
     }
 
     /** The part of that number; every number inside a checked catalogue is known. */
@@ -61,7 +76,8 @@ public record Catalogue(
                         revision,
                         prices,
                         shipping,
-                        capacity);
+                        capacity,
+                        stores);
     }
 
     /** The part that is current today where that one was once; itself where it is. Successors in a checked catalogue end. */

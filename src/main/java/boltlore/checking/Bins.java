@@ -2,6 +2,7 @@ package boltlore.checking;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Stores;
 import boltlore.trades.picking.Walk;
 import java.util.List;
 import java.util.SortedMap;
@@ -26,6 +27,22 @@ final class Bins {
         List<String> aisles = catalogue.workshop().aisles();
         Walk walk = new Walk(aisles);
         return stored(catalogue).filter(part -> !walk.passes(part.bin())).map(part -> offTheWalk(part, aisles));
+    }
+
+    /** A bay that lies beyond the end of its aisle, or in an aisle whose place is not told, is in no length of a walk. */
+    static Stream<Remark> offTheLayout(Catalogue catalogue) {
+        Stores.Layout layout = catalogue.stores().layout();
+        Walk walk = Walk.of(catalogue);
+        return layout == null
+                ? Stream.of()
+                : stored(catalogue)
+                        .filter(part -> walk.passes(part.bin()) && walk.place(part.bin()).isEmpty())
+                        .map(part -> new Remark(
+                                Said.part(part),
+                                Check.BIN_OFF_THE_LAYOUT,
+                                "bin '" + part.bin() + "'",
+                                "a bay within the " + layout.aisleLengthMm() + " mm of an aisle under 'layout'",
+                                "Correct the bin, or the layout in stores.json"));
     }
 
     private static Stream<Part> stored(Catalogue catalogue) {

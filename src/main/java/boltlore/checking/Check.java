@@ -49,6 +49,7 @@ public enum Check {
     HAND("hand against the driver's side"),
     BIN_SHARED("two parts in one bin"),
     BIN_OFF_THE_WALK("bin in no aisle of the workshop"),
+    BIN_OFF_THE_LAYOUT("bin beyond the measured aisles"),
     CRATE("goes into no crate"),
     UN_NUMBER("battery without its UN number"),
     NO_BRANCH("power cable that no branch judges"),

@@ -47,6 +47,7 @@ public final class Checks {
             CablesJudged::remarks,
             HandsFollow::remarks,
             Bins::offTheWalk,
+            Bins::offTheLayout,
             CratesTake::remarks,
             CapacityGiven::remarks,
             Translations::remarks,

@@ -38,6 +38,7 @@ final class CommandLineParser {
                 "3:a catalogue or order has faults",
                 "4:a result could not be written",
                 "5:a proof was left undecided",
+                "6:the book cannot be opened, reached or written; nothing was changed",
                 "69:Java 17 or newer not found",
                 "70:internal error, or a library is missing or damaged"
             })

@@ -21,6 +21,9 @@ final class Exit {
     /** A proof was left undecided. */
     static final int UNDECIDED = 5;
 
+    /** The book cannot be opened, reached or written. */
+    static final int NO_BOOK = 6;
+
     /** Internal error, or a library is missing or damaged. */
     static final int DEFECT = 70;
 

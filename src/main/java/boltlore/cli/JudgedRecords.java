@@ -106,7 +106,7 @@ final class JudgedRecords {
         }
     }
 
-    private static Fault otherLimits(TestRecord record, TestPlan plan) {
+    static Fault otherLimits(TestRecord record, TestPlan plan) {
         return Fault.of(
                 record.file(),
                 "a record with the limits " + record.limits(),

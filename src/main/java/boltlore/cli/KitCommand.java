@@ -95,7 +95,7 @@ final class KitCommand extends RoomCommand {
         screen.flush();
     }
 
-    private static String text(KitResult kitted) {
+    static String text(KitResult kitted) {
         StringWriter text = new StringWriter();
         Screen screen = new Screen(new PrintWriter(text));
         KitText.print(screen, kitted);
@@ -103,7 +103,7 @@ final class KitCommand extends RoomCommand {
         return text.toString();
     }
 
-    private static String json(KitResult kitted) {
+    static String json(KitResult kitted) {
         return KitJson.encode(kitted.kit(), kitted.found())
                 .put("sheets", JsonOut.texts(kitted.written()))
                 .writtenInList();

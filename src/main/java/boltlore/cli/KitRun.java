@@ -87,6 +87,11 @@ final class KitRun {
         return finished;
     }
 
+    /** What became of one order that was resolved already. */
+    OrderOutcome ofResolved(OrderKit kit) {
+        return sheets(kit);
+    }
+
     /** Which file an order's name belongs to: the first by name of those that give it. */
     private static Map<String, Path> owners(List<Given> all) {
         Map<String, Path> owners = new HashMap<>();

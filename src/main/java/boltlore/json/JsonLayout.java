@@ -10,6 +10,7 @@ final class JsonLayout {
 
     private static final int LINE = 100;
     private static final int INDENT = 2;
+    /** Taken, where nothing is broken however wide it is. */
     private static final int IN_ONE_LINE = -1;
 
     private final JsonText json;
@@ -22,6 +23,12 @@ final class JsonLayout {
         JsonLayout layout = new JsonLayout(new JsonText(INDENT));
         layout.write(value, 0, 0);
         return layout.json.written() + '\n';
+    }
+
+    static String layInLine(JsonOut value) {
+        JsonLayout layout = new JsonLayout(new JsonText(0));
+        layout.write(value, 0, IN_ONE_LINE);
+        return layout.json.written();
     }
 
     static String layInList(JsonOut value) {

@@ -162,6 +162,30 @@ public sealed interface JsonOut {
         return JsonLayout.lay(this);
     }
 
+    /** The JSON text in one line without a break at its end, as in a file of one value a line. */
+    default String writtenInLine() {
+        return JsonLayout.layInLine(this);
+    }
+
+    /** A value as it was read; numbers keep the digits that they have. */
+    static JsonOut of(Json json) {
+        if (json instanceof Json.Obj object) {
+            Members members = object();
+            object.members().forEach((key, member) -> members.put(key, of(member)));
+            return members;
+        }
+        if (json instanceof Json.Arr array) {
+            return list(array.items(), JsonOut::of);
+        }
+        if (json instanceof Json.Text text) {
+            return text(text.text());
+        }
+        if (json instanceof Json.Num number) {
+            return number(number.number());
+        }
+        return json instanceof Json.Truth truth ? truth(truth.truth()) : nothing();
+    }
+
     /** The text of this value as an item for {@link #writeList}. */
     default String writtenInList() {
         return JsonLayout.layInList(this);

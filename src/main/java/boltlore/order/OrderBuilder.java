@@ -117,6 +117,11 @@ public final class OrderBuilder {
         return this;
     }
 
+    public OrderBuilder waived(List<Waiver> other) {
+        this.waived = List.copyOf(other);
+        return this;
+    }
+
     public OrderBuilder terms(OrderTerms other) {
         this.terms = other;
         return this;

@@ -6,7 +6,8 @@ public enum Room {
     STORES("Stores"),
     FABRICATION("Fabrication"),
     BENCH("Bench and shipping"),
-    ENGINEERING("Engineering");
+    ENGINEERING("Engineering"),
+    OFFICE("Office");
 
     private final String says;
 

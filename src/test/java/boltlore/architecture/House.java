@@ -15,6 +15,8 @@ final class House {
             measure:
             faults:
             json: faults measure
+            book: faults json
+            book.db: book faults json
             csv: faults measure
             findings: measure
             catalogue: measure
@@ -92,27 +94,34 @@ final class House {
             trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
                 trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
-                trades.mounting trades.picking trades.scheduling trades.shipping trades.spares trades.testing
-                trades.weighing
-            cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
-                exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
-                proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution
-                resolution.rules trades trades.coating trades.coating.written trades.costing trades.costing.cost
-                trades.costing.quote trades.orders trades.testing
+                trades.mounting trades.picking trades.scheduling trades.shipping trades.spares trades.testing trades.weighing
+            book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure order
+                order.json resolution trades trades.costing.quote trades.orders
+            cli: answers answers.json bill book book.db book.orders catalogue catalogue.json checking choices choosing
+                choosing.json explanation exports faults findings json logic measure order order.json proof
+                proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report report.json
+                report.text report.xlsx resolution resolution.rules trades trades.coating trades.coating.written
+                trades.costing trades.costing.cost trades.costing.quote trades.orders trades.testing
             """;
 
     /** Library root to the one package that may know it. */
-    static final Map<String, String> LIBRARIES = Map.of(
-            "org.drools", "resolution.rules",
-            "org.kie", "resolution.rules",
-            "com.fasterxml.jackson", "json",
-            "org.logicng", "logic",
-            "org.apache.poi", "report.xlsx",
-            "org.openxmlformats", "report.xlsx",
-            "org.apache.xmlbeans", "report.xlsx",
-            "org.apache.commons.compress", "report.xlsx",
-            "org.apache.commons.csv", "csv",
-            "picocli", "cli");
+    static final Map<String, String> LIBRARIES = Map.ofEntries(
+            Map.entry("org.drools", "resolution.rules"),
+            Map.entry("org.kie", "resolution.rules"),
+            Map.entry("com.fasterxml.jackson", "json"),
+            Map.entry("org.logicng", "logic"),
+            Map.entry("org.apache.poi", "report.xlsx"),
+            Map.entry("org.openxmlformats", "report.xlsx"),
+            Map.entry("org.apache.xmlbeans", "report.xlsx"),
+            Map.entry("org.apache.commons.compress", "report.xlsx"),
+            Map.entry("org.apache.commons.csv", "csv"),
+            Map.entry("picocli", "cli"),
+            Map.entry("org.jdbi", "book.db"),
+            Map.entry("org.flywaydb", "book.db"),
+            Map.entry("com.zaxxer.hikari", "book.db"),
+            Map.entry("org.sqlite", "book.db"),
+            Map.entry("java.sql", "book.db"),
+            Map.entry("javax.sql", "book.db"));
 
     /** The packages that touch the world as it is now; everything else is told the date. */
     static final List<String> WITH_A_CLOCK = List.of("cli");

@@ -3,6 +3,7 @@ package boltlore.checking;
 import static boltlore.sketch.PartSketch.bought;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.sketch.CatalogueSketch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,13 @@ class BinsTest {
     @Test
     void parts_without_a_bin_share_none() {
         assertThat(Remarked.in(bought("P-1"), bought("P-2"))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"C-11-01-A-01, false", "C-12-01-A-01, true", "C-00-01-A-01, false"})
+    void a_bay_lies_within_the_measured_aisle(String bin, boolean doubtful) {
+        assertThat(Remarked.in(new CatalogueSketch().layout().part(bought("P-1").bin(bin))))
+                .isEqualTo(doubtful ? List.of("part P-1: bin beyond the measured aisles") : List.of());
     }
 
     @ParameterizedTest

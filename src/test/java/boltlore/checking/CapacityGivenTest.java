@@ -33,7 +33,8 @@ class CapacityGivenTest {
                         demo.revision(),
                         demo.prices(),
                         demo.shipping(),
-                        capacity))
+                        capacity,
+                        demo.stores()))
                 .map(remark -> remark.about() + ": " + remark.found())
                 .toList();
     }

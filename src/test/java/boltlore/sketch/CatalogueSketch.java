@@ -24,6 +24,7 @@ import boltlore.catalogue.Powder;
 import boltlore.catalogue.PowderCoat;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Stores;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Weights;
 import boltlore.catalogue.Workshop;
@@ -61,6 +62,7 @@ public final class CatalogueSketch {
     private final Map<String, Wording> bags = new TreeMap<>();
 
     private List<String> sheetCautions = List.of();
+    private Stores stores = Stores.NONE;
 
     public CatalogueSketch() {
         finish("black", new CoatedWhere.OwnOven("own"), BLACK);
@@ -128,6 +130,26 @@ public final class CatalogueSketch {
         return this;
     }
 
+    public CatalogueSketch stores(Stores value) {
+        stores = value;
+        return this;
+    }
+
+    /** Aisles F, H, C three metres apart, ten bays of one metre, with the start before F. */
+    public CatalogueSketch layout() {
+        return stores(new Stores(
+                new Stores.Layout(
+                        11_000,
+                        0,
+                        Map.of(
+                                "F", new Stores.Aisle(0, 1_000, 1_000),
+                                "H", new Stores.Aisle(3_000, 1_000, 1_000),
+                                "C", new Stores.Aisle(6_000, 1_000, 1_000))),
+                1,
+                Map.of(),
+                Map.of()));
+    }
+
     /** Names of the sheets that a caution always stands on. */
     public CatalogueSketch sheetCautions(Collection<String> sheets) {
         sheetCautions = List.copyOf(sheets);
@@ -168,7 +190,8 @@ public final class CatalogueSketch {
                 "revision",
                 prices,
                 Shipping.NONE,
-                null);
+                null,
+                stores);
     }
 
     private Workshop workshop() {

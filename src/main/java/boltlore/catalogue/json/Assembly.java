@@ -13,6 +13,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.PriceBook;
 import boltlore.catalogue.Shipping;
+import boltlore.catalogue.Stores;
 import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
 import boltlore.json.ObjectReader;
@@ -62,7 +63,8 @@ final class Assembly {
                 trees.revision(),
                 prices.orElse(null),
                 shipping(),
-                capacity());
+                capacity(),
+                stores());
     }
 
     private Workshop workshop(ObjectReader workshopFile) {
@@ -94,6 +96,13 @@ final class Assembly {
                 .findFirst()
                 .map(path -> file(path, "capacity", new CapacityFile(reading)::read))
                 .orElse(null);
+    }
+
+    private Stores stores() {
+        return trees.under(CatalogueFolder.STORES).stream()
+                .findFirst()
+                .map(path -> file(path, "stores", new StoresFile(reading)::read))
+                .orElse(Stores.NONE);
     }
 
     private Family family(String name, Workshop workshop) {

@@ -22,11 +22,12 @@ final class CatalogueFolder {
     static final String PRICING = "workshop/pricing.json";
     static final String SHIPPING = "workshop/shipping.json";
     static final String CAPACITY = "workshop/capacity.json";
+    static final String STORES = "workshop/stores.json";
     static final String FINISHES = "finishes.json";
     static final String MATERIALS = "materials.json";
 
     private static final List<String> SINGLE =
-            List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, SHIPPING, CAPACITY, FINISHES, MATERIALS);
+            List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, SHIPPING, CAPACITY, STORES, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
     private static final List<String> FAMILY = List.of(
             "family.json",

@@ -6,6 +6,7 @@ import boltlore.faults.Outcome;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 
 /** Reads a catalogue folder. */
 public final class CatalogueReader {
@@ -23,6 +24,11 @@ public final class CatalogueReader {
     /** The same, with what can be compared though something is wrong; faulty only where there is no folder. */
     public static Outcome<PartlyRead> readAsFar(Path folder) {
         return CatalogueFolder.look(folder).then(files -> Outcome.sound(read(folder, files)));
+    }
+
+    /** The files that make up the catalogue, by their path within the folder with '/' between the steps. */
+    public static Outcome<SortedMap<String, Path>> files(Path folder) {
+        return CatalogueFolder.look(folder).then(found -> found.faults().orElse(found.files()));
     }
 
     private static PartlyRead read(Path folder, CatalogueFolder files) {

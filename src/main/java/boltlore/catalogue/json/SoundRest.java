@@ -60,7 +60,8 @@ final class SoundRest {
                 catalogue.revision(),
                 catalogue.prices(),
                 catalogue.shipping(),
-                catalogue.capacity());
+                catalogue.capacity(),
+                catalogue.stores());
         return new PartlyRead(whole, rest, faulty(parts.values()), workshopKnown);
     }
 

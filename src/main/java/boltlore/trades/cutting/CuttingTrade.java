@@ -53,20 +53,29 @@ public final class CuttingTrade extends Trade {
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given options) {
         Catalogue catalogue = kits.get(0).catalogue();
         List<Bill> bills = kits.stream().map(KitInWork::bill).toList();
-        return rack(options, catalogue).then(read -> {
-            CutPlan plan = CutPlanner.plan(bills, catalogue, read.rack());
-            List<Fault> faults =
-                    plan.notCut().stream().map(CuttingTrade::fault).distinct().toList();
-            Findings findings = plan.findings(catalogue.workshop().currency())
-                    .and(stopped.stream().map(StoppedOrder::finding).collect(Findings.collected()));
-            return faults.isEmpty()
-                    ? Outcome.sound(List.of(new TradeResult(
-                            "",
-                            findings,
-                            List.of(Sheet.of(() -> CuttingReport.compose(plan, findings, catalogue))),
-                            left(plan, read, options))))
-                    : Outcome.faulty(faults);
-        });
+        Findings left = stopped.stream().map(StoppedOrder::finding).collect(Findings.collected());
+        return rack(options, catalogue).then(read -> cut(bills, read.rack(), catalogue, left)
+                .then(cut -> Outcome.sound(List.of(new TradeResult(
+                        "", cut.findings(), List.of(cut.sheet()), left(cut.plan(), read, options))))));
+    }
+
+    /**
+     * Bars cut for orders together.
+     *
+     * @param after what lies on the rack when all is cut
+     */
+    public record CutTogether(CutPlan plan, RemnantRack after, Findings findings, Sheet sheet) {}
+
+    /** Cuts remnants first; faulty where a piece cannot be cut, for a list without it would be taken for whole. */
+    public static Outcome<CutTogether> cut(List<Bill> bills, RemnantRack rack, Catalogue catalogue, Findings more) {
+        CutPlan plan = CutPlanner.plan(bills, catalogue, rack);
+        List<Fault> faults =
+                plan.notCut().stream().map(CuttingTrade::fault).distinct().toList();
+        Findings findings = plan.findings(catalogue.workshop().currency()).and(more);
+        Sheet sheet = Sheet.of(() -> CuttingReport.compose(plan, findings, catalogue));
+        return faults.isEmpty()
+                ? Outcome.sound(new CutTogether(plan, rack.after(plan), findings, sheet))
+                : Outcome.faulty(faults);
     }
 
     /** A rack that comes back into its own file carries over all that somebody has written in it, heat numbers above all. */

@@ -9,7 +9,9 @@ import boltlore.measure.Digits;
 import boltlore.measure.LineName;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.KitInWork;
+import boltlore.walking.RouteRule;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -38,6 +40,15 @@ public record PickingList(
         return new PickingMaker(plan, bill).list();
     }
 
+    /** What comes from bins in the order in which that rule comes by them. */
+    PickingList walkedBy(RouteRule rule, Walk stores) {
+        List<String> bins = walk.stream().map(row -> row.part().bin()).toList();
+        List<PickRow> rows = walk.stream()
+                .sorted(Comparator.comparing(row -> row.part().bin(), stores.order(rule, bins)))
+                .toList();
+        return new PickingList(rows, fromCoating, onHold, extras, bags, cautions);
+    }
+
     /** Whether some part may be picked in another's place. */
     boolean hasAlternates() {
         return Stream.concat(walk.stream(), fromCoating.stream().map(CoatedRow::row))
@@ -48,7 +59,7 @@ public record PickingList(
     Findings findings(KitInWork kit) {
         return Stream.of(
                         onHold(new FindingWords(kit.family())),
-                        offTheWalk(new Walk(kit.workshop().aisles())),
+                        offTheWalk(Walk.of(kit.catalogue())),
                         withoutBin())
                 .flatMap(Function.identity())
                 .collect(Findings.collected());

@@ -33,7 +33,7 @@ final class PickingMaker {
         this.plan = plan;
         this.bill = bill;
         this.sure = Undecided.sure(plan, bill);
-        this.walk = new Walk(workshop.aisles());
+        this.walk = Walk.of(plan.catalogue());
         this.shown = new ShownCautions(workshop.cautions());
         this.bags = Bags.fill(sure, workshop.stages(), shown);
         this.spares = spares(bags);

@@ -131,6 +131,7 @@ class CatalogueFilesTest {
     void a_catalogue_of_the_workshop_alone_is_sound() {
         small.remove("finishes.json")
                 .remove("workshop/shipping.json")
+                .remove("workshop/stores.json")
                 .remove("materials.json")
                 .remove("workshop/pricing.json")
                 .remove("workshop/capacity.json")

@@ -65,6 +65,7 @@ final class DrawnSchemas {
                 new PartsFile(reading, new OfferReading.Money(java.util.Currency.getInstance("EUR"), null))::read);
         draw("pricing", new PricingFile(reading)::read);
         draw("shipping", new ShippingFile(reading)::read);
+        draw("stores", new StoresFile(reading)::read);
         draw("tests", new TestsFile(reading)::read);
         draw("weights", new WeightsFile(reading)::read);
         draw("workshop", reader -> {

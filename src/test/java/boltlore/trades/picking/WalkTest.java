@@ -2,6 +2,8 @@ package boltlore.trades.picking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.sketch.CatalogueSketch;
+import boltlore.walking.RouteRule;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -50,6 +52,36 @@ class WalkTest {
         assertThat(WALK.passes("X-01-01-A-01")).isFalse();
         assertThat(WALK.passes("H-01-01-A")).isFalse();
         assertThat(WALK.passes("")).isFalse();
+    }
+
+    @Test
+    void its_length_is_told_beside_that_of_each_rule() {
+        Walk measured = Walk.of(new CatalogueSketch().layout().draw());
+        Walk.Lengths lengths = measured.lengths(List.of("F-01-01-A-01", "H-02-01-A-01", "C-01-01-A-01", "X-01-01-A-01"))
+                .orElseThrow();
+
+        // in and out of each aisle from the front: 1 + 2 + 1 m deep, 6 m along the front, there and back
+        assertThat(lengths.asListed()).isEqualTo(2 * (1_000 + 2_000 + 1_000) + 2 * 6_000);
+        assertThat(lengths.of(RouteRule.RETURN)).isEqualTo(20_000);
+        assertThat(lengths.of(RouteRule.SHORTEST)).isEqualTo(20_000);
+        assertThat(lengths.of(RouteRule.S_SHAPE)).isEqualTo(11_000 + 3_000 + 11_000 + 3_000 + 2_000 + 6_000);
+        assertThat(lengths.unmeasured()).isEqualTo(1);
+    }
+
+    @Test
+    void without_measured_aisles_nothing_is_said_of_its_length() {
+        assertThat(WALK.lengths(List.of("F-01-01-A-01"))).isEmpty();
+    }
+
+    @Test
+    void by_a_rule_bins_come_as_it_passes_them() {
+        Walk measured = Walk.of(new CatalogueSketch().layout().draw());
+        List<String> bins = List.of("F-01-01-A-01", "H-01-01-A-01", "H-09-01-A-01", "C-01-01-A-01", "no bin");
+
+        assertThat(bins.stream().sorted(measured.order(RouteRule.LARGEST_GAP, bins)))
+                .containsExactly("F-01-01-A-01", "H-09-01-A-01", "C-01-01-A-01", "H-01-01-A-01", "no bin");
+        assertThat(bins.stream().sorted(measured.order(RouteRule.RETURN, bins)))
+                .containsExactly("F-01-01-A-01", "H-01-01-A-01", "H-09-01-A-01", "C-01-01-A-01", "no bin");
     }
 
     private static List<String> walked(String... bins) {

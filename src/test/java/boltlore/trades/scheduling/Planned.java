@@ -84,7 +84,8 @@ final class Planned {
                 demo.revision(),
                 demo.prices(),
                 demo.shipping(),
-                capacity);
+                capacity,
+                demo.stores());
         return new KitInWork(
                 new FamilyPlan(other, other.family(bill.order().family())), bill, LocalDate.of(2026, 3, 2));
     }

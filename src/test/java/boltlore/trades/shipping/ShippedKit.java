@@ -195,8 +195,7 @@ public final class ShippedKit {
                 plain.families(),
                 plain.revision(),
                 null,
-                shipping(),
-                null);
+                shipping());
     }
 
     public Shipment shipment() {

@@ -1,0 +1,189 @@
+package boltlore.book.db;
+
+import boltlore.book.BuiltNote;
+import boltlore.book.BuiltPart;
+import boltlore.book.OrderState;
+import boltlore.book.Recalled;
+import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+
+/** What is in each kit, and which kits hold something. */
+public final class AsBuilt {
+
+    private final Handle handle;
+
+    AsBuilt(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** All that ever went in, in the order in which it did. */
+    public List<BuiltPart> parts(String order) {
+        return handle.createQuery("select * from built_part where order_name = ? order by entry")
+                .bind(0, order)
+                .map((row, context) -> part(row))
+                .list();
+    }
+
+    public Optional<BuiltPart> fitted(long entry) {
+        return handle.createQuery("select * from built_part where entry = ?")
+                .bind(0, entry)
+                .map((row, context) -> part(row))
+                .findOne();
+    }
+
+    /** Where the piece with that serial number is in now. */
+    public Optional<BuiltPart> inWith(String part, String serial) {
+        return handle.createQuery("select * from built_part where serial = ? and part = ? and taken_out = 0")
+                .bind(0, serial)
+                .bind(1, part)
+                .map((row, context) -> part(row))
+                .findFirst();
+    }
+
+    public List<BuiltNote> notes(String order) {
+        return handle.createQuery("select * from built_note where order_name = ? order by entry")
+                .bind(0, order)
+                .map((row, context) -> new BuiltNote(
+                        row.getString("order_name"),
+                        row.getLong("entry"),
+                        row.getString("what"),
+                        row.getString("of_what"),
+                        row.getString("says"),
+                        row.getString("person")))
+                .list();
+    }
+
+    public Optional<String> chassis(String order) {
+        return handle.createQuery("select chassis from vehicle where order_name = ?")
+                .bind(0, order)
+                .mapTo(String.class)
+                .findOne();
+    }
+
+    /** Orders of one vehicle, by number. */
+    public List<String> ofChassis(String chassis) {
+        return handle.createQuery("select order_name from vehicle where chassis = ? order by order_name")
+                .bind(0, chassis)
+                .mapTo(String.class)
+                .list();
+    }
+
+    /**
+     * What is looked for; empty texts do not matter. A serial number, lot or heat is looked for in what was built in; a part
+     * or drawing also in what was resolved, as the kit may not be built yet.
+     */
+    public record Asked(
+            String part, String revision, String drawing, String issue, String serial, String lot, String heat) {
+
+        boolean builtOnly() {
+            return !(serial.isEmpty() && lot.isEmpty() && heat.isEmpty());
+        }
+    }
+
+    /** Every order that holds it, with state, customer's key and why; each reason once. */
+    public List<Recalled> holding(Asked asked) {
+        Set<Recalled> found = new LinkedHashSet<>();
+        if (asked.drawing().isEmpty()) {
+            found.addAll(built(asked));
+        }
+        if (!asked.builtOnly()) {
+            found.addAll(designed(asked));
+        }
+        List<Recalled> sorted = new ArrayList<>(found);
+        sorted.sort(Recalled.BY_ORDER);
+        return sorted;
+    }
+
+    private List<Recalled> built(Asked asked) {
+        StringBuilder where = new StringBuilder("select b.*, o.state, o.customer, v.chassis from built_part b"
+                + " join customer_order o on o.name = b.order_name left join vehicle v on v.order_name = b.order_name"
+                + " where 1 = 1");
+        for (String column : List.of("part", "revision", "serial", "lot", "heat")) {
+            where.append(value(asked, column).isEmpty() ? "" : " and b." + column + " = :" + column);
+        }
+        Query query = handle.createQuery(where.toString());
+        for (String column : List.of("part", "revision", "serial", "lot", "heat")) {
+            if (!value(asked, column).isEmpty()) {
+                query.bind(column, value(asked, column));
+            }
+        }
+        return query.map((row, context) -> {
+                    BuiltPart part = part(row);
+                    return recalled(row, part.part(), part.revision(), part.says(), part.out() > 0);
+                })
+                .list();
+    }
+
+    private static String value(Asked asked, String column) {
+        return switch (column) {
+            case "part" -> asked.part();
+            case "revision" -> asked.revision();
+            case "serial" -> asked.serial();
+            case "lot" -> asked.lot();
+            case "heat" -> asked.heat();
+            case "drawing" -> asked.drawing();
+            default -> asked.issue();
+        };
+    }
+
+    private List<Recalled> designed(Asked asked) {
+        StringBuilder where = new StringBuilder("select distinct o.name as order_name, o.state, o.customer, v.chassis,"
+                + " l.part, l.revision, l.drawing, l.issue from kit_line l join customer_order o on o.kit = l.kit"
+                + " left join vehicle v on v.order_name = o.name where 1 = 1");
+        for (String column : List.of("part", "revision", "drawing", "issue")) {
+            where.append(value(asked, column).isEmpty() ? "" : " and l." + column + " = :" + column);
+        }
+        Query query = handle.createQuery(where.toString());
+        for (String column : List.of("part", "revision", "drawing", "issue")) {
+            if (!value(asked, column).isEmpty()) {
+                query.bind(column, value(asked, column));
+            }
+        }
+        return query.map((row, context) -> recalled(
+                        row,
+                        row.getString("part"),
+                        row.getString("revision"),
+                        row.getString("drawing").isEmpty()
+                                ? "in the kit as designed"
+                                : "in the kit as designed, drawing " + row.getString("drawing") + " issue "
+                                        + row.getString("issue"),
+                        false))
+                .list();
+    }
+
+    private static Recalled recalled(ResultSet row, String part, String revision, String says, boolean out)
+            throws SQLException {
+        OrderState state = Orders.state(row.getString("state"));
+        String chassis = row.getString("chassis");
+        return new Recalled(
+                row.getString("order_name"),
+                state,
+                row.getString("customer"),
+                chassis == null ? "" : chassis,
+                part,
+                revision,
+                says,
+                out);
+    }
+
+    private static BuiltPart part(ResultSet row) throws SQLException {
+        return new BuiltPart(
+                row.getString("order_name"),
+                row.getLong("entry"),
+                row.getString("part"),
+                row.getString("revision"),
+                new BigDecimal(row.getString("quantity")),
+                row.getString("serial"),
+                row.getString("lot"),
+                row.getString("heat"),
+                row.getLong("taken_out"));
+    }
+}

@@ -1,0 +1,201 @@
+package boltlore.book.db;
+
+import boltlore.book.By;
+import boltlore.book.Entry;
+import boltlore.book.Stamp;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.ThreadLocalRandom;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * An open book. Everything that is written goes through {@link #write}: one command is one transaction, repeated where
+ * another desk was faster, and all of it is in the book afterwards or nothing is.
+ */
+public final class Book implements AutoCloseable {
+
+    private static final int TRIES = 60;
+    private static final int LONGEST_PAUSE_MS = 200;
+
+    private final Place place;
+    private final DataSource source;
+    private final Dialect dialect;
+
+    private Book(Place place, DataSource source) {
+        this.place = place;
+        this.source = source;
+        this.dialect = Dialect.of(place);
+    }
+
+    /** The book at that place; faulty where there is none, or a newer program's. */
+    public static Outcome<Book> open(Place place) {
+        if (place instanceof Place.InFile file && !Files.isRegularFile(file.path())) {
+            return Outcome.faulty(Fault.of(
+                    place.shown(),
+                    Files.exists(file.path()) ? "something that is no file" : "no book",
+                    "a book",
+                    "'boltlore order draft ORDER' begins one; --book names another place."));
+        }
+        return opened(place);
+    }
+
+    /** The book at that place, begun where there is none. */
+    public static Outcome<Book> openOrBegin(Place place) {
+        if (place instanceof Place.InFile file) {
+            try {
+                Path folder = file.path().toAbsolutePath().getParent();
+                if (folder != null) {
+                    Files.createDirectories(folder);
+                }
+            } catch (IOException e) {
+                throw new BookLost(Trouble.READ_ONLY.at(place), e);
+            }
+        }
+        return opened(place);
+    }
+
+    private static Outcome<Book> opened(Place place) {
+        Book book = new Book(place, Dialect.connections(place));
+        Outcome<Integer> ready = Outcome.faulty(Trouble.DEFECT.at(place));
+        try {
+            ready = new Schema(place, book.source).ready();
+            return ready.then(version -> Outcome.sound(book));
+        } finally {
+            if (!ready.faults().isEmpty()) {
+                book.close();
+            }
+        }
+    }
+
+    public Place place() {
+        return place;
+    }
+
+    /** Answers a question from the book as it is at one moment. */
+    public <T> T read(Function<Reading, T> question) {
+        return transaction(false, handle -> Outcome.sound(question.apply(new Reading(handle))));
+    }
+
+    /**
+     * Does one command's work. It may be done more than once before it stands, so it must do nothing but read and write
+     * the book.
+     *
+     * @return faulty where the work is, and then nothing was written
+     */
+    public <T> Outcome<Written<T>> write(By by, Function<Writing, Outcome<T>> work) {
+        return transactionOutcome(true, handle -> {
+            Optional<Entry> last = new Journal(handle).last();
+            Writing writing = Writing.by(handle, by);
+            return work.apply(writing)
+                    .then(value -> Outcome.sound(new Written<>(value, writing.added(), clock(last, writing.stamp()))));
+        });
+    }
+
+    /** Leaves nothing of what was erased in pages that are free by now. */
+    public void sweep() {
+        try (Handle handle = Jdbi.open(source)) {
+            dialect.sweep(handle);
+        } catch (RuntimeException thrown) {
+            Trouble trouble = Trouble.of(thrown);
+            // What was erased is erased; the pages are swept the next time.
+            if (trouble == Trouble.DEFECT) {
+                throw thrown;
+            }
+        }
+    }
+
+    private static String clock(Optional<Entry> last, Stamp stamp) {
+        if (last.isEmpty() || !stamp.at().isBefore(last.get().stamp().at())) {
+            return "";
+        }
+        Entry before = last.get();
+        long seconds = Duration.between(stamp.at(), before.stamp().at()).toSeconds() + 1;
+        return "The clock of this desk is " + seconds + " s or more behind that of desk '"
+                + before.stamp().desk()
+                + "', which wrote entry " + before.number() + ". Both are kept as they are, in the order of their numbers.";
+    }
+
+    private <T> T transaction(boolean toWrite, Function<Handle, Outcome<T>> work) {
+        Outcome<T> outcome = transactionOutcome(toWrite, work);
+        if (outcome instanceof Outcome.Sound<T> sound) {
+            return sound.value();
+        }
+        throw new IllegalStateException("A question is never faulty");
+    }
+
+    <T> Outcome<T> transactionOutcome(boolean toWrite, Function<Handle, Outcome<T>> work) {
+        for (int tried = 1; ; tried++) {
+            try (Handle handle = Jdbi.open(source)) {
+                return once(handle, toWrite, work);
+            } catch (RuntimeException thrown) {
+                Trouble trouble = Trouble.of(thrown);
+                if (trouble == Trouble.DEFECT) {
+                    throw thrown;
+                }
+                if (trouble != Trouble.CONFLICT || tried == TRIES) {
+                    throw new BookLost(trouble.at(place), thrown);
+                }
+                pause(tried);
+            }
+        }
+    }
+
+    private <T> Outcome<T> once(Handle handle, boolean toWrite, Function<Handle, Outcome<T>> work) {
+        dialect.begin(handle, toWrite);
+        boolean done = false;
+        try {
+            Outcome<T> outcome = work.apply(handle);
+            if (outcome.faults().isEmpty()) {
+                dialect.commit(handle);
+                done = true;
+            }
+            return outcome;
+        } finally {
+            if (!done) {
+                rollback(handle);
+            }
+        }
+    }
+
+    /** A database that has gone away has rolled back by itself; what went wrong before is what is told. */
+    private void rollback(Handle handle) {
+        try {
+            dialect.rollback(handle);
+        } catch (RuntimeException gone) {
+            if (Trouble.of(gone) == Trouble.DEFECT && dialect == Dialect.POSTGRESQL) {
+                throw gone;
+            }
+        }
+    }
+
+    /** Desks that met once would meet again if they waited equally long. */
+    private void pause(int tried) {
+        int longest = Math.min(LONGEST_PAUSE_MS, 5 * tried);
+        try {
+            TimeUnit.MILLISECONDS.sleep(ThreadLocalRandom.current().nextInt(1, longest + 1));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new BookLost(Trouble.CONFLICT.at(place), e);
+        }
+    }
+
+    @Override
+    public void close() {
+        if (source instanceof AutoCloseable pool) {
+            try {
+                pool.close();
+            } catch (Exception e) {
+                throw new IllegalStateException("The pool of connections does not close", e);
+            }
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package boltlore.book.db;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.nio.file.Path;
+import java.util.Map;
+import javax.sql.DataSource;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConfig.JournalMode;
+import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteDataSource;
+
+/** In what the two databases differ. */
+enum Dialect {
+    SQLITE(Map.of("text", "text", "number", "integer", "bytes", "blob")) {
+        @Override
+        void begin(Handle handle, boolean toWrite) {
+            // Whoever means to write takes the only pen at once: nobody reads something and finds it changed.
+            handle.execute(toWrite ? "begin immediate" : "begin");
+        }
+
+        @Override
+        void commit(Handle handle) {
+            handle.execute("commit");
+        }
+
+        @Override
+        void rollback(Handle handle) {
+            handle.execute("rollback");
+        }
+
+        @Override
+        void sweep(Handle handle) {
+            handle.execute("vacuum");
+            handle.execute("pragma wal_checkpoint(truncate)");
+        }
+    },
+    POSTGRESQL(Map.of("text", "text collate \"C\"", "number", "bigint", "bytes", "bytea")) {
+        @Override
+        void begin(Handle handle, boolean toWrite) {
+            handle.setTransactionIsolationLevel(
+                    toWrite ? TransactionIsolationLevel.SERIALIZABLE : TransactionIsolationLevel.REPEATABLE_READ);
+            handle.setReadOnly(!toWrite);
+            handle.begin();
+        }
+
+        @Override
+        void commit(Handle handle) {
+            handle.commit();
+        }
+
+        @Override
+        void rollback(Handle handle) {
+            handle.rollback();
+        }
+
+        @Override
+        void sweep(Handle handle) {
+            handle.execute("vacuum full person");
+        }
+    };
+
+    private static final int BUSY_MS = 20_000;
+    private static final int REACH_MS = 5_000;
+    private static final int MOST_CONNECTIONS = 4;
+
+    /** What stands for a type in the migrations; texts sort by their characters in both. */
+    private final Map<String, String> types;
+
+    Dialect(Map<String, String> types) {
+        this.types = types;
+    }
+
+    Map<String, String> types() {
+        return types;
+    }
+
+    abstract void begin(Handle handle, boolean toWrite);
+
+    abstract void commit(Handle handle);
+
+    abstract void rollback(Handle handle);
+
+    /** Writes anew what holds remains of erased rows. */
+    abstract void sweep(Handle handle);
+
+    static Dialect of(Place place) {
+        return place instanceof Place.InFile ? SQLITE : POSTGRESQL;
+    }
+
+    /** Connections to it; those to a server are kept and shared, those to a file cost nothing to open. */
+    static DataSource connections(Place place) {
+        if (place instanceof Place.OnServer server) {
+            HikariConfig config = new HikariConfig();
+            config.setJdbcUrl(server.url());
+            config.setMaximumPoolSize(MOST_CONNECTIONS);
+            config.setMinimumIdle(1);
+            config.setConnectionTimeout(REACH_MS);
+            // What cannot be reached is told when something is asked of it, with its own cause.
+            config.setInitializationFailTimeout(-1);
+            return new HikariDataSource(config);
+        }
+        return file(((Place.InFile) place).path());
+    }
+
+    private static SQLiteDataSource file(Path path) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(JournalMode.WAL);
+        config.setSynchronous(SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(BUSY_MS);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
+        return source;
+    }
+}

@@ -1,0 +1,104 @@
+package boltlore.book.db;
+
+import boltlore.book.Person;
+import boltlore.json.JsonFile;
+import boltlore.json.JsonOut;
+import boltlore.json.Json;
+import boltlore.faults.Outcome;
+import java.nio.charset.StandardCharsets;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
+
+/** Data of persons by their keys. They are no sum over the journal, which knows keys only. */
+public final class Persons {
+
+    private static final String NUMBER = "cast(substr(person, 3) as integer)";
+
+    private final Handle handle;
+
+    Persons(Handle handle) {
+        this.handle = handle;
+    }
+
+    public Optional<Person> find(String key) {
+        return handle.createQuery("select * from person where person = ?")
+                .bind(0, key)
+                .map((row, context) -> person(row))
+                .findOne();
+    }
+
+    /** All that have just this name in this role; those whose data are erased have none. */
+    public List<Person> named(String name, String role) {
+        return handle.createQuery("select * from person where name = ? and role = ? and erased = '' order by person")
+                .bind(0, name)
+                .bind(1, role)
+                .map((row, context) -> person(row))
+                .list();
+    }
+
+    public List<Person> all() {
+        return handle.createQuery("select * from person order by " + NUMBER)
+                .map((row, context) -> person(row))
+                .list();
+    }
+
+    /** What stands for a person of whom nothing is known. */
+    public String shown(String key) {
+        return find(key).map(Person::shown).orElse(key);
+    }
+
+    String nextKey() {
+        int last = handle.createQuery("select coalesce(max(" + NUMBER + "), 0) from person")
+                .mapTo(Integer.class)
+                .one();
+        return "P-" + (last + 1);
+    }
+
+    /** Puts the data in the place of those that are there. */
+    void put(Person person) {
+        handle.execute(
+                "insert into person (person, role, name, details, since, erased) values (?, ?, ?, ?, ?, ?)"
+                        + " on conflict (person) do update set role = excluded.role, name = excluded.name,"
+                        + " details = excluded.details, since = excluded.since, erased = excluded.erased",
+                person.key(),
+                person.role(),
+                person.name(),
+                details(person.details()),
+                person.since(),
+                person.erased());
+    }
+
+    private static String details(SortedMap<String, String> details) {
+        JsonOut.Members members = JsonOut.object();
+        details.forEach(members::put);
+        return members.writtenInLine();
+    }
+
+    private static SortedMap<String, String> details(String written) {
+        SortedMap<String, String> details = new TreeMap<>();
+        Outcome<Json> json = JsonFile.parse("person", written.getBytes(StandardCharsets.UTF_8));
+        if (json instanceof Outcome.Sound<Json> sound && sound.value() instanceof Json.Obj members) {
+            members.members().forEach((key, value) -> {
+                if (value instanceof Json.Text text) {
+                    details.put(key, text.text());
+                }
+            });
+        }
+        return details;
+    }
+
+    private static Person person(ResultSet row) throws SQLException {
+        return new Person(
+                row.getString("person"),
+                row.getString("role"),
+                row.getString("name"),
+                details(row.getString("details")),
+                row.getString("since"),
+                row.getString("erased"));
+    }
+}

@@ -1,0 +1,49 @@
+package boltlore.book.db;
+
+import org.jdbi.v3.core.Handle;
+
+/** The book as it is at one moment, for as long as a question takes. */
+public class Reading {
+
+    private final Handle handle;
+
+    Reading(Handle handle) {
+        this.handle = handle;
+    }
+
+    public Journal journal() {
+        return new Journal(handle);
+    }
+
+    public Contents contents() {
+        return new Contents(handle);
+    }
+
+    public Orders orders() {
+        return new Orders(handle);
+    }
+
+    public Stock stock() {
+        return new Stock(handle);
+    }
+
+    public Shop shop() {
+        return new Shop(handle);
+    }
+
+    public Changes changes() {
+        return new Changes(handle);
+    }
+
+    public AsBuilt asBuilt() {
+        return new AsBuilt(handle);
+    }
+
+    public Persons persons() {
+        return new Persons(handle);
+    }
+
+    Handle handle() {
+        return handle;
+    }
+}

@@ -1,0 +1,96 @@
+package boltlore.book.db;
+
+import boltlore.book.ShopHappening.Coat;
+import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** What the rooms have done. */
+public final class Shop {
+
+    private final Handle handle;
+
+    Shop(Handle handle) {
+        this.handle = handle;
+    }
+
+    /**
+     * A piece in the coating shop.
+     *
+     * @param again how often it was coated again
+     */
+    public record Piece(
+            String piece, String order, String part, String finish, Coat state, String load, int again, long entry) {}
+
+    /** A rest of a bar; used by nobody where it lies on the rack. */
+    public record Rest(String remnant, String material, BigDecimal lengthMm, String heat, String leftBy, String usedBy) {}
+
+    /** A record that was judged. */
+    public record Record(String order, long entry, String of, String content, boolean passed, List<String> findings) {}
+
+    /** Pieces by finish, then by their name; all states where none is named, all orders where none is. */
+    public List<Piece> pieces(List<Coat> states, String order) {
+        List<Coat> asked = states.isEmpty() ? List.of(Coat.values()) : states;
+        return handle.createQuery("select * from coat_piece where state in (<states>)"
+                        + " and (:order = '' or order_name = :order) order by finish, order_name, part, piece")
+                .bindList("states", asked.stream().map(Coat::written).toList())
+                .bind("order", order)
+                .map((row, context) -> piece(row))
+                .list();
+    }
+
+    public Optional<Piece> piece(String piece) {
+        return handle.createQuery("select * from coat_piece where piece = ?")
+                .bind(0, piece)
+                .map((row, context) -> piece(row))
+                .findOne();
+    }
+
+    private static Piece piece(ResultSet row) throws SQLException {
+        String state = row.getString("state").toUpperCase(Locale.ROOT);
+        return new Piece(
+                row.getString("piece"),
+                row.getString("order_name"),
+                row.getString("part"),
+                row.getString("finish"),
+                Coat.valueOf(state),
+                row.getString("load"),
+                row.getInt("again"),
+                row.getLong("entry"));
+    }
+
+    /** Remnants on the rack, and where they are asked for too those that were used up, by material and length. */
+    public List<Rest> rests(boolean usedToo) {
+        return handle.createQuery(
+                        "select * from remnant" + (usedToo ? "" : " where used_by = ''") + " order by material, remnant")
+                .map((row, context) -> new Rest(
+                        row.getString("remnant"),
+                        row.getString("material"),
+                        new BigDecimal(row.getString("length_mm")),
+                        row.getString("heat"),
+                        row.getString("left_by"),
+                        row.getString("used_by")))
+                .list();
+    }
+
+    /** Records of an order, the first one first; the last of a kind is the one that counts. */
+    public List<Record> records(String order) {
+        return handle.createQuery("select * from judged_record where order_name = ? order by entry")
+                .bind(0, order)
+                .map((row, context) -> new Record(
+                        row.getString("order_name"),
+                        row.getLong("entry"),
+                        row.getString("of_what"),
+                        row.getString("content"),
+                        row.getInt("passed") == 1,
+                        Arrays.stream(row.getString("findings").split("\n", -1))
+                                .filter(finding -> !finding.isEmpty())
+                                .toList()))
+                .list();
+    }
+}

@@ -1,0 +1,174 @@
+package boltlore.book.db;
+
+import boltlore.book.Held;
+import boltlore.book.PurchaseStanding;
+import boltlore.book.PurchaseStanding.LineStanding;
+import boltlore.book.StockHappening;
+import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+
+/** What lies in the stores, what is kept, what went out, what is on its way. */
+public final class Stock {
+
+    private final Handle handle;
+
+    Stock(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** So much of one held thing. */
+    public record Row(Held held, BigDecimal quantity) {}
+
+    /** So much is kept for an order. */
+    public record Reservation(String order, String part, String finish, BigDecimal quantity) {}
+
+    static BigDecimal lying(Handle handle, Held held) {
+        return handle.createQuery(
+                        "select quantity from stock where part = ? and finish = ? and lot = ? and serial = ? and bin = ?")
+                .bind(0, held.part())
+                .bind(1, held.finish())
+                .bind(2, held.lot())
+                .bind(3, held.serial())
+                .bind(4, held.bin())
+                .mapTo(String.class)
+                .findOne()
+                .map(BigDecimal::new)
+                .orElse(BigDecimal.ZERO);
+    }
+
+    /** How much lies there just so. */
+    public BigDecimal lying(Held held) {
+        return lying(handle, held);
+    }
+
+    /** All that lies there, by part; of each the earliest lot first. */
+    public List<Row> all() {
+        return rows(handle.createQuery("select * from stock order by part, finish, lot, serial, bin"));
+    }
+
+    public List<Row> of(String part) {
+        return rows(handle.createQuery("select * from stock where part = ? order by finish, lot, serial, bin")
+                .bind(0, part));
+    }
+
+    private static List<Row> rows(Query query) {
+        return query.map((row, context) -> new Row(held(row), new BigDecimal(row.getString("quantity"))))
+                .list();
+    }
+
+    private static Held held(ResultSet row) throws SQLException {
+        return new Held(
+                row.getString("part"),
+                row.getString("finish"),
+                row.getString("lot"),
+                row.getString("serial"),
+                row.getString("bin"));
+    }
+
+    public List<Reservation> reservations() {
+        return handle.createQuery("select * from reservation order by part, finish, order_name")
+                .map((row, context) -> new Reservation(
+                        row.getString("order_name"),
+                        row.getString("part"),
+                        row.getString("finish"),
+                        new BigDecimal(row.getString("quantity"))))
+                .list();
+    }
+
+    /** What an order has got and not given back, in the order in which it went out. */
+    public List<StockHappening.Issued> issuedTo(String order) {
+        return handle.createQuery("select * from issued_part where order_name = ? order by entry, part, finish, lot, serial, bin")
+                .bind(0, order)
+                .map((row, context) -> new StockHappening.Issued(
+                        held(row),
+                        new BigDecimal(row.getString("quantity")),
+                        row.getString("order_name"),
+                        row.getString("instead"),
+                        row.getString("concession")))
+                .list();
+    }
+
+    /** Whether a piece with that serial number ever came in. */
+    public boolean knowsSerial(String part, String serial) {
+        return handle.createQuery("select 1 from received_serial where part = ? and serial = ?")
+                .bind(0, part)
+                .bind(1, serial)
+                .mapTo(Integer.class)
+                .findOne()
+                .isPresent();
+    }
+
+    /** Purchase orders of which something is still to come, by supplier; all of them where closed ones are asked for too. */
+    public List<PurchaseStanding> purchases(boolean closedToo) {
+        String where = closedToo ? "" : " where state = 'open'";
+        return handle.createQuery("select * from purchase" + where + " order by supplier, purchase")
+                .map((row, context) -> purchase(row))
+                .list();
+    }
+
+    public Optional<PurchaseStanding> purchase(String number) {
+        return handle.createQuery("select * from purchase where purchase = ?")
+                .bind(0, number)
+                .map((row, context) -> purchase(row))
+                .findOne();
+    }
+
+    private PurchaseStanding purchase(ResultSet row) throws SQLException {
+        String number = row.getString("purchase");
+        return new PurchaseStanding(
+                number,
+                row.getString("supplier"),
+                row.getString("currency"),
+                LocalDate.parse(row.getString("placed_on")),
+                row.getString("state").equals("open"),
+                lines(number));
+    }
+
+    private List<LineStanding> lines(String purchase) {
+        return handle.createQuery("select * from purchase_line where purchase = ? order by line")
+                .bind(0, purchase)
+                .map((row, context) -> new LineStanding(
+                        row.getString("part"),
+                        row.getString("order_code"),
+                        new BigDecimal(row.getString("quantity")),
+                        row.getString("unit"),
+                        new BigDecimal(row.getString("unit_cost")),
+                        LocalDate.parse(row.getString("due")),
+                        new BigDecimal(row.getString("received"))))
+                .list();
+    }
+
+    /** What is short of an order, as it was told when it was picked: by part and finish. */
+    public SortedMap<String, BigDecimal> shortOf(String order) {
+        SortedMap<String, BigDecimal> missing = new TreeMap<>();
+        handle.createQuery("select * from pick_short where order_name = ? order by part, finish")
+                .bind(0, order)
+                .map((row, context) -> missing.put(
+                        key(row.getString("part"), row.getString("finish")),
+                        new BigDecimal(row.getString("missing"))))
+                .list();
+        return missing;
+    }
+
+    /** A part and its finish in one text. */
+    public static String key(String part, String finish) {
+        return finish.isEmpty() ? part : part + " in " + finish;
+    }
+
+    /** Whether somebody has said that the order is picked. */
+    public boolean picked(String order) {
+        return handle.createQuery("select 1 from picked_order where order_name = ?")
+                .bind(0, order)
+                .mapTo(Integer.class)
+                .findOne()
+                .isPresent();
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * The book on a disk or a server. Nothing else knows a database: what is written here is what {@code book} says has
+ * happened, what is read comes back as its records. A new table is a migration beside the class's resources and a
+ * {@link boltlore.book.db.Sum} in {@link boltlore.book.db.Sums}.
+ */
+@NullMarked
+package boltlore.book.db;
+
+import org.jspecify.annotations.NullMarked;

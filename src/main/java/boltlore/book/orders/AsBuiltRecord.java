@@ -1,0 +1,95 @@
+package boltlore.book.orders;
+
+import boltlore.book.BuiltNote;
+import boltlore.book.BuiltPart;
+import boltlore.book.KitLine;
+import boltlore.book.OrderStanding;
+import boltlore.book.db.Reading;
+import boltlore.json.JsonOut;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * An order as it was built, and in what that differs from what was designed (a configuration audit in the sense of
+ * ISO 10007:2017, 5.6).
+ *
+ * @param chassis of the vehicle, or empty
+ * @param differences in sentences; none where all that must be written down was, and nothing else went in
+ */
+public record AsBuiltRecord(
+        OrderStanding order,
+        String chassis,
+        List<BuiltPart> parts,
+        List<BuiltNote> notes,
+        List<String> differences) {
+
+    public static AsBuiltRecord of(Reading reading, OrderStanding order) {
+        List<BuiltPart> parts = reading.asBuilt().parts(order.name());
+        List<KitLine> designed = order.kit().isEmpty() ? List.of() : reading.orders().lines(order.kit());
+        return new AsBuiltRecord(
+                order,
+                reading.asBuilt().chassis(order.name()).orElse(""),
+                parts,
+                reading.asBuilt().notes(order.name()),
+                differences(designed, parts));
+    }
+
+    /** Part and revision. */
+    private record Revised(String part, String revision) implements Comparable<Revised> {
+        @Override
+        public int compareTo(Revised other) {
+            int byPart = part.compareTo(other.part);
+            return byPart == 0 ? revision.compareTo(other.revision) : byPart;
+        }
+
+        @Override
+        public String toString() {
+            return part + " rev. " + revision;
+        }
+    }
+
+    static List<String> differences(List<KitLine> designed, List<BuiltPart> parts) {
+        Map<Revised, BigDecimal> wanted = new TreeMap<>();
+        Map<Revised, BigDecimal> known = new TreeMap<>();
+        Map<Revised, BigDecimal> fitted = new TreeMap<>();
+        for (KitLine line : designed) {
+            Revised piece = new Revised(line.part(), line.revision());
+            known.merge(piece, line.quantity(), BigDecimal::add);
+            if (!line.tracked().isEmpty()) {
+                wanted.merge(piece, line.quantity(), BigDecimal::add);
+            }
+        }
+        parts.stream()
+                .filter(part -> part.out() == 0)
+                .forEach(part -> fitted.merge(
+                        new Revised(part.part(), part.revision()), part.quantity(), BigDecimal::add));
+        TreeSet<Revised> all = new TreeSet<>(wanted.keySet());
+        all.addAll(fitted.keySet());
+        List<String> differences = new ArrayList<>();
+        for (Revised piece : all) {
+            BigDecimal in = fitted.getOrDefault(piece, BigDecimal.ZERO);
+            if (!known.containsKey(piece)) {
+                differences.add(piece + ": " + in.toPlainString() + " fitted, not in the kit as designed");
+            } else if (in.compareTo(known.get(piece)) > 0) {
+                differences.add(piece + ": " + in.toPlainString() + " fitted, "
+                        + known.get(piece).toPlainString() + " designed");
+            } else if (wanted.containsKey(piece) && in.compareTo(wanted.get(piece)) < 0) {
+                differences.add(piece + ": " + in.toPlainString() + " of "
+                        + wanted.get(piece).toPlainString() + " written down with serial number or lot");
+            }
+        }
+        return differences;
+    }
+
+    public JsonOut.Members json() {
+        return OrderJson.standing(order)
+                .putIfAny("chassis", chassis)
+                .put("parts", JsonOut.list(parts, OrderJson::built))
+                .put("notes", JsonOut.list(notes, OrderJson::note))
+                .put("differences", JsonOut.texts(differences));
+    }
+}

@@ -1,0 +1,162 @@
+package boltlore.book.orders;
+
+import boltlore.book.BuiltHappening;
+import boltlore.book.BuiltHappening.Fitted;
+import boltlore.book.BuiltPart;
+import boltlore.book.By;
+import boltlore.book.KitLine;
+import boltlore.book.OrderStanding;
+import boltlore.book.OrderState;
+import boltlore.book.db.Book;
+import boltlore.book.db.Reading;
+import boltlore.book.db.Writing;
+import boltlore.book.db.Written;
+import boltlore.faults.Fault;
+import boltlore.faults.Nearest;
+import boltlore.faults.Outcome;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The calls by which it becomes known what really went into a kit, what was read of it, conceded and signed. */
+public final class BuiltDesk {
+
+    private final Book book;
+    private final By by;
+
+    public BuiltDesk(Book book, By by) {
+        this.book = book;
+        this.by = by;
+    }
+
+    /** Says which vehicle the kit goes into. */
+    public Outcome<Written<OrderStanding>> vehicle(String name, String chassis) {
+        return on(name, "", order -> Outcome.sound(new BuiltHappening.OfVehicle(name, chassis)));
+    }
+
+    /** Says that a reading was taken, something conceded or signed for. */
+    public Outcome<Written<OrderStanding>> note(String name, String what, String of, String says, String reason) {
+        return on(name, reason, order -> Outcome.sound(new BuiltHappening.Noted(name, what, of, says)));
+    }
+
+    /** Says that so much of a part is bought, cut, coated or picked for the order; below 0 that it is not, after all. */
+    public Outcome<Written<OrderStanding>> work(
+            String name, String part, String finish, String stage, BigDecimal quantity, String reason) {
+        return book.write(by, writing -> frozen(writing, name).then(order -> designed(writing, order, part)
+                .then(line -> {
+                    writing.add(
+                            new BuiltHappening.Worked(
+                                    name, part, line.revision(), finish.isEmpty() ? line.finish() : finish, stage, quantity),
+                            reason);
+                    return OrderDesk.standing(writing, name);
+                })));
+    }
+
+    /**
+     * Says that parts went in; all of them or none.
+     *
+     * @param parts an empty revision stands for that of the kit
+     * @param reason asked for where the kit holds no such part: why it went in all the same
+     */
+    public Outcome<Written<List<BuiltPart>>> fit(String name, List<Fitted> parts, String reason) {
+        return book.write(by, writing -> frozen(writing, name).then(order -> Outcome.all(parts.stream()
+                .map(part -> fit(writing, order, part, reason))
+                .toList())));
+    }
+
+    private static Outcome<BuiltPart> fit(Writing writing, OrderStanding order, Fitted part, String reason) {
+        Outcome<KitLine> designed = designed(writing, order, part.part());
+        if (!designed.faults().isEmpty() && (reason.isBlank() || part.revision().isEmpty())) {
+            return Outcome.faulty(designed.faults().get(0).advising(
+                    "Where it went in all the same, give its revision, and say why with --reason."));
+        }
+        String revision = part.revision().isEmpty() && designed instanceof Outcome.Sound<KitLine> line
+                ? line.value().revision()
+                : part.revision();
+        return elsewhere(writing, part).then(free -> {
+            long entry = writing.add(
+                            new Fitted(
+                                    order.name(),
+                                    part.part(),
+                                    revision,
+                                    part.quantity(),
+                                    part.serial(),
+                                    part.lot(),
+                                    part.heat()),
+                            reason)
+                    .number();
+            return Outcome.sound(writing.asBuilt().fitted(entry).orElseThrow());
+        });
+    }
+
+    /** One piece is in one kit only. */
+    private static Outcome<Fitted> elsewhere(Reading reading, Fitted part) {
+        if (part.serial().isEmpty()) {
+            return Outcome.sound(part);
+        }
+        return reading.asBuilt().inWith(part.part(), part.serial())
+                .<Outcome<Fitted>>map(other -> Outcome.faulty(Fault.of(
+                        "",
+                        part.part() + " with serial number " + part.serial() + ", which is in order " + other.order(),
+                        "a piece that is in no kit",
+                        "Look at the number again; where it was taken out there, 'boltlore built take-out "
+                                + other.order() + " " + other.entry() + "' says so.")))
+                .orElseGet(() -> Outcome.sound(part));
+    }
+
+    /** Says that a part came out again. */
+    public Outcome<Written<BuiltPart>> takeOut(String name, long entry, String reason) {
+        if (reason.isBlank()) {
+            return Outcome.faulty(Fault.of("order " + name, "no reason", "why it comes out", "Add --reason."));
+        }
+        return book.write(by, writing -> frozen(writing, name).then(order -> {
+            Optional<BuiltPart> fitted = writing.asBuilt().fitted(entry);
+            if (fitted.isEmpty() || !fitted.get().order().equals(name) || fitted.get().out() > 0) {
+                return Outcome.faulty(Fault.of(
+                        "order " + name,
+                        "entry " + entry,
+                        "the entry of a part that is in this kit",
+                        "'boltlore built show " + name + "' lists them."));
+            }
+            writing.add(new BuiltHappening.TakenOut(name, entry), reason);
+            return Outcome.sound(writing.asBuilt().fitted(entry).orElseThrow());
+        }));
+    }
+
+    private Outcome<Written<OrderStanding>> on(
+            String name, String reason, Function<OrderStanding, Outcome<BuiltHappening>> happening) {
+        return book.write(by, writing -> frozen(writing, name).then(order -> happening
+                .apply(order)
+                .then(one -> {
+                    writing.add(one, reason);
+                    return OrderDesk.standing(writing, name);
+                })));
+    }
+
+    /** The kit's first line of that part. */
+    private static Outcome<KitLine> designed(Reading reading, OrderStanding order, String part) {
+        List<KitLine> lines = reading.orders().lines(order.kit());
+        return lines.stream()
+                .filter(line -> line.part().equals(part))
+                .findFirst()
+                .map(Outcome::sound)
+                .orElseGet(() -> Outcome.faulty(Fault.of(
+                        "order " + order.name(),
+                        "'" + part + "'",
+                        "a part of its kit",
+                        Nearest.advice(
+                                part, lines.stream().map(KitLine::part).distinct().toList(), ""))));
+    }
+
+    private static Outcome<OrderStanding> frozen(Reading reading, String name) {
+        return OrderDesk.standing(reading, name).then(order -> order.state().frozen()
+                        && order.state() != OrderState.CANCELLED
+                ? Outcome.sound(order)
+                : Outcome.faulty(Fault.of(
+                        "order " + name,
+                        "'" + order.state().written() + "'",
+                        "an order that is confirmed",
+                        "'boltlore order confirm " + name + "' freezes its kit.")));
+    }
+}

@@ -1,0 +1,57 @@
+package boltlore.book.orders;
+
+import boltlore.book.db.Book;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** A catalogue as it was, laid out in a temporary folder for as long as somebody works with it. */
+public final class KeptBench {
+
+    private KeptBench() {}
+
+    /**
+     * Works with the catalogue that was kept under that hash.
+     *
+     * @return faulty also where this program cannot read so old a catalogue any more
+     */
+    public static <T> Outcome<T> with(Book book, String catalogue, Function<Bench, Outcome<T>> work) {
+        try {
+            Path folder = Files.createTempDirectory("boltlore-catalogue");
+            try {
+                book.read(reading -> {
+                    try {
+                        KeptCatalogue.lay(reading.contents(), catalogue, folder);
+                        return true;
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                });
+                return CatalogueReader.read(folder).then(read -> work.apply(Bench.of(read, folder)));
+            } finally {
+                delete(folder);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            return Outcome.faulty(Fault.of(
+                    System.getProperty("java.io.tmpdir", ""),
+                    "no room for the catalogue as it was",
+                    "a folder for temporary files that may be written",
+                    "Make room there; nothing was changed."));
+        }
+    }
+
+    static void delete(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(path);
+            }
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package boltlore.book.orders;
+
+import boltlore.book.By;
+import boltlore.book.Entry;
+import boltlore.book.OrderStanding;
+import boltlore.book.Person;
+import boltlore.book.PersonHappening.What;
+import boltlore.book.db.Book;
+import boltlore.book.db.Reading;
+import boltlore.book.db.Transfer;
+import boltlore.book.db.Written;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The calls on the data of persons: what is held of somebody, its correction, handing it out and erasing it (Regulation
+ * (EU) 2016/679, articles 15 to 17 and 20). The technical record names keys only and stays as it is.
+ */
+public final class PersonDesk {
+
+    private final Book book;
+    private final By by;
+
+    public PersonDesk(Book book, By by) {
+        this.book = book;
+        this.by = by;
+    }
+
+    /** Puts a name or details in the place of those that are there; an empty detail is taken away. */
+    public Outcome<Written<Person>> change(
+            String key, @Nullable String name, SortedMap<String, String> details, String reason) {
+        return book.write(by, writing -> known(writing, key).then(person -> {
+            SortedMap<String, String> all = new TreeMap<>(person.details());
+            all.putAll(details);
+            all.values().removeIf(String::isEmpty);
+            Person changed = new Person(
+                    key, person.role(), name == null ? person.name() : name, all, person.since(), person.erased());
+            writing.changePerson(changed, What.CHANGED, reason);
+            return Outcome.sound(changed);
+        }));
+    }
+
+    /** All that the book holds of a person, as a text to hand out; that it was handed out is in the journal. */
+    public Outcome<Written<String>> handOut(String key) {
+        return book.write(by, writing -> known(writing, key).then(person -> {
+            writing.changePerson(person, What.EXPORTED, "");
+            return Outcome.sound(Transfer.person(person)
+                    .put("orders", JsonOut.list(writing.orders().ofCustomer(key), PersonDesk::order))
+                    .put("entries", writing.journal().countBy(key))
+                    .written());
+        }));
+    }
+
+    private static JsonOut order(OrderStanding order) {
+        return JsonOut.object()
+                .put("order", order.name())
+                .put("family", order.family())
+                .put("state", order.state().written())
+                .putIfAny("due", order.due());
+    }
+
+    /** Erases name and details; the key stays, so that orders and entries still say that it was one and the same. */
+    public Outcome<Written<Person>> erase(String key, String reason) {
+        if (reason.isBlank()) {
+            return Outcome.faulty(Fault.of("person " + key, "no reason", "why the data are erased", "Add --reason."));
+        }
+        Outcome<Written<Person>> erased = book.write(by, writing -> known(writing, key).then(person -> {
+            Person nobody = new Person(
+                    key, person.role(), "", new TreeMap<>(), person.since(), Entry.written(writing.stamp().at()));
+            writing.changePerson(nobody, What.ERASED, reason);
+            return Outcome.sound(nobody);
+        }));
+        if (erased.faults().isEmpty()) {
+            book.sweep();
+        }
+        return erased;
+    }
+
+    public static Outcome<Person> known(Reading reading, String key) {
+        return reading.persons()
+                .find(key)
+                .filter(person -> person.erased().isEmpty())
+                .map(Outcome::sound)
+                .orElseGet(() -> Outcome.faulty(Fault.of(
+                        "",
+                        "the key '" + key + "'",
+                        "the key of a person whose data the book holds",
+                        "'boltlore person list' shows them.")));
+    }
+}

@@ -1,0 +1,219 @@
+package boltlore.book.stores;
+
+import boltlore.book.BuiltHappening.Worked;
+import boltlore.book.By;
+import boltlore.book.PurchaseHappening;
+import boltlore.book.PurchaseStanding;
+import boltlore.book.db.Book;
+import boltlore.book.db.Reading;
+import boltlore.book.db.Writing;
+import boltlore.book.db.Written;
+import boltlore.catalogue.Offer;
+import boltlore.catalogue.Part;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.measure.Digits;
+import boltlore.netting.PlanningData.ScheduledReceipt;
+import boltlore.netting.StockItem;
+import boltlore.measure.PartNumber;
+import boltlore.trades.KitInWork;
+import boltlore.trades.buying.PurchaseLine;
+import boltlore.trades.buying.ShopPlan;
+import boltlore.trades.buying.StoresNow;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** What all owed orders lack, and purchase orders for it. */
+public final class PurchaseDesk {
+
+    private static final int FIRST = 1001;
+
+    private final Book book;
+    private final By by;
+
+    public PurchaseDesk(Book book, By by) {
+        this.book = book;
+        this.by = by;
+    }
+
+    /**
+     * The stores as netting sees them: what lies there, what is still to come, what orders have got. A receipt that is overdue
+     * is expected today; what went out in another part's place counts for that part.
+     */
+    public static StoresNow now(Reading reading, List<KitInWork> kits, LocalDate today) {
+        Map<StockItem, BigDecimal> onHand = new TreeMap<>();
+        reading.stock().all().forEach(row -> onHand.merge(
+                item(row.held().part(), row.held().finish()), row.quantity(), BigDecimal::add));
+        Map<StockItem, List<ScheduledReceipt>> coming = new HashMap<>();
+        reading.stock().purchases(false).forEach(purchase -> purchase.lines().stream()
+                .filter(line -> line.left().signum() > 0)
+                .forEach(line -> coming.computeIfAbsent(item(line.part(), ""), any -> new ArrayList<>())
+                        .add(receipt(purchase, line, today))));
+        Map<String, Map<StockItem, BigDecimal>> issued = new HashMap<>();
+        kits.forEach(kit -> issued.put(kit.order().name(), issued(reading, kit.order().name())));
+        return new StoresNow(today, onHand, coming, issued);
+    }
+
+    private static ScheduledReceipt receipt(
+            PurchaseStanding purchase, PurchaseStanding.LineStanding line, LocalDate today) {
+        LocalDate expected = line.due().isBefore(today) ? today : line.due();
+        return new ScheduledReceipt(purchase.purchase(), Math.toIntExact(expected.toEpochDay()), line.left());
+    }
+
+    private static Map<StockItem, BigDecimal> issued(Reading reading, String order) {
+        Map<StockItem, BigDecimal> got = new HashMap<>();
+        reading.stock().issuedTo(order).forEach(issued -> {
+            String part = issued.instead().isEmpty() ? issued.held().part() : issued.instead();
+            got.merge(item(part, issued.held().finish()), issued.quantity(), BigDecimal::add);
+        });
+        return got;
+    }
+
+    private static StockItem item(String part, String finish) {
+        return new StockItem(new PartNumber(part), finish);
+    }
+
+    /**
+     * Places purchase orders for what the plan asks of some suppliers, one each.
+     *
+     * @param known purchase orders that there were when the plan was made
+     * @param suppliers of all where none is named
+     * @param until what must be ordered by then goes out with it
+     */
+    public Outcome<Written<List<PurchaseStanding>>> place(
+            ShopPlan plan, int known, List<String> suppliers, LocalDate until, String reason) {
+        SortedMap<String, List<PurchaseLine>> bySupplier = plan.purchases().stream()
+                .filter(line -> !line.supplier().isEmpty() && !line.orderBy().isAfter(until))
+                .filter(line -> suppliers.isEmpty() || suppliers.contains(line.supplier()))
+                .collect(Collectors.groupingBy(PurchaseLine::supplier, TreeMap::new, Collectors.toList()));
+        List<Fault> unknown = suppliers.stream()
+                .filter(name -> !bySupplier.containsKey(name))
+                .map(name -> Fault.of(
+                        "",
+                        "the supplier '" + name + "'",
+                        bySupplier.isEmpty()
+                                ? "a supplier of whom something must be ordered by " + until
+                                : String.join(", ", bySupplier.keySet()),
+                        "'boltlore stock short' says what is needed when; --until looks further."))
+                .toList();
+        return unknown.isEmpty()
+                ? book.write(by, writing -> place(writing, known, bySupplier, reason))
+                : Outcome.faulty(unknown);
+    }
+
+    private Outcome<List<PurchaseStanding>> place(
+            Writing writing, int known, SortedMap<String, List<PurchaseLine>> bySupplier, String reason) {
+        int there = writing.stock().purchases(true).size();
+        if (there != known) {
+            return Outcome.faulty(Fault.of(
+                    "",
+                    "purchase orders that another desk has placed just now",
+                    "those that the plan was made with",
+                    "Look again at what is short; nothing was placed."));
+        }
+        int next = FIRST + there;
+        List<PurchaseStanding> placed = new ArrayList<>();
+        for (Map.Entry<String, List<PurchaseLine>> supplier : bySupplier.entrySet()) {
+            String number = "PO-" + next++;
+            writing.add(
+                    new PurchaseHappening.Placed(
+                            number,
+                            supplier.getKey(),
+                            supplier.getValue().get(0).currency().getCurrencyCode(),
+                            by.today(),
+                            lines(supplier.getValue())),
+                    reason);
+            supplier.getValue().forEach(line -> bought(writing, line));
+            placed.add(writing.stock().purchase(number).orElseThrow());
+        }
+        return Outcome.sound(placed);
+    }
+
+    /** A part that is needed several times stands once, at the price of all of it, for the earliest day. */
+    private static List<PurchaseHappening.Line> lines(List<PurchaseLine> lines) {
+        SortedMap<PartNumber, List<PurchaseLine>> byPart = lines.stream()
+                .collect(Collectors.groupingBy(line -> line.part().number(), TreeMap::new, Collectors.toList()));
+        return byPart.values().stream().map(PurchaseDesk::line).toList();
+    }
+
+    private static PurchaseHappening.Line line(List<PurchaseLine> ofPart) {
+        PurchaseLine first = ofPart.get(0);
+        Part part = first.part();
+        BigDecimal quantity = ofPart.stream().map(PurchaseLine::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        List<Offer> offers = part.buying() == null ? List.of() : part.buying().offers();
+        BigDecimal unitCost = offers.isEmpty() ? part.cost() : offers.get(0).at(quantity).cost();
+        LocalDate due = ofPart.stream().map(PurchaseLine::neededOn).min(LocalDate::compareTo).orElseThrow();
+        return new PurchaseHappening.Line(
+                part.number().text(), first.orderCode(), quantity, part.unit(), unitCost, due);
+    }
+
+    private static void bought(Writing writing, PurchaseLine line) {
+        line.asked().outside().forEach((order, quantity) -> writing.add(
+                new Worked(order, line.part().number().text(), line.part().revision(), "", "bought", quantity), ""));
+    }
+
+    /** Notes the day that a supplier has named. */
+    public Outcome<Written<PurchaseStanding>> promise(String number, String part, LocalDate due, String reason) {
+        return book.write(by, writing -> open(writing, number).then(purchase -> {
+            if (purchase.lines().stream().noneMatch(line -> line.part().equals(part))) {
+                return Outcome.faulty(Fault.of(
+                        "purchase order " + number,
+                        "part " + part + ", which is not on it",
+                        purchase.lines().stream()
+                                .map(PurchaseStanding.LineStanding::part)
+                                .collect(Collectors.joining(", ")),
+                        ""));
+            }
+            writing.add(new PurchaseHappening.Promised(number, part, due), reason);
+            return open(writing, number);
+        }));
+    }
+
+    /** Says that the rest will not come. */
+    public Outcome<Written<PurchaseStanding>> close(String number, String reason) {
+        return book.write(by, writing -> open(writing, number).then(purchase -> {
+            if (reason.isBlank()) {
+                String left = purchase.lines().stream()
+                        .filter(line -> line.left().signum() > 0)
+                        .map(line -> Digits.plain(line.left()) + " of " + line.part())
+                        .collect(Collectors.joining(", "));
+                return Outcome.faulty(Fault.of(
+                        "purchase order " + number, "no reason", "why " + left + " will not come", "Add --reason."));
+            }
+            writing.add(new PurchaseHappening.Closed(number), reason);
+            return Outcome.sound(writing.stock().purchase(number).orElseThrow());
+        }));
+    }
+
+    /** A purchase order, open or closed. */
+    public static Outcome<PurchaseStanding> any(Reading reading, String number) {
+        return reading.stock()
+                .purchase(number)
+                .map(Outcome::sound)
+                .orElseGet(() -> Outcome.faulty(Fault.of(
+                        "",
+                        "the purchase order '" + number + "'",
+                        "one of the book",
+                        "'boltlore purchase list --all' shows them.")));
+    }
+
+    /** A purchase order of which something is still to come. */
+    public static Outcome<PurchaseStanding> open(Reading reading, String number) {
+        return reading.stock()
+                .purchase(number)
+                .filter(PurchaseStanding::open)
+                .map(Outcome::sound)
+                .orElseGet(() -> Outcome.faulty(Fault.of(
+                        "",
+                        "the purchase order '" + number + "'",
+                        "one of which something is still to come",
+                        "'boltlore purchase list' shows them.")));
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * What a person does in the stores and on the shop floor, each call one transaction of the book: receives, counts, moves, scraps,
+ * buys, picks, takes pieces through the coating shop, keeps remnants and records.
+ */
+@NullMarked
+package boltlore.book.stores;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,51 @@
+package boltlore.cli;
+
+import boltlore.book.By;
+import boltlore.book.db.Place;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.TextShape;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Which book a command works with, and who works. */
+final class BookOption {
+
+    static final String BY_VARIABLE = "BOLTLORE_BY";
+    static final String DESK_VARIABLE = "BOLTLORE_DESK";
+
+    @Option(
+            names = "--book",
+            paramLabel = "FILE|URL",
+            description = "The book: a file, or the URL of a server as jdbc:postgresql://host/name. Without it"
+                    + " BOLTLORE_BOOK says, or else boltlore/book.db in your data folder (~/.local/share).")
+    private @Nullable String book;
+
+    @Option(
+            names = "--by",
+            paramLabel = "NAME",
+            description = "Who does it; without it BOLTLORE_BY says, or else the name of your account.")
+    private @Nullable String name;
+
+    Outcome<Place> place() {
+        return Place.of(book, System.getenv());
+    }
+
+    Outcome<By> by() {
+        Map<String, String> environment = System.getenv();
+        String account = System.getProperty("user.name", "somebody");
+        String who = name != null ? name : environment.getOrDefault(BY_VARIABLE, account);
+        String desk = environment.getOrDefault(
+                DESK_VARIABLE, environment.getOrDefault("HOSTNAME", environment.getOrDefault("COMPUTERNAME", "desk")));
+        return Said.text("--by", who, TextShape.LINE).then(person -> Said.text(DESK_VARIABLE, desk, TextShape.LINE)
+                .then(at -> Outcome.sound(new By(Instant.now(), LocalDate.now(ZoneId.systemDefault()), at, person))));
+    }
+
+    static Fault otherPlace(Place place) {
+        return Fault.of("--book", place.shown(), "another place than that of the book itself", "");
+    }
+}

@@ -1,0 +1,167 @@
+package boltlore.cli;
+
+import boltlore.book.Person;
+import boltlore.book.db.Place;
+import boltlore.book.db.Transfer;
+import boltlore.book.orders.PersonDesk;
+import boltlore.exports.Exports;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
+import boltlore.json.TextShape;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The data of persons. */
+@Command(
+        name = "person",
+        description = "List, correct, hand out and erase what the book holds of persons; 'person --help' lists how.",
+        subcommands = {
+            PersonCommand.Listed.class,
+            PersonCommand.Change.class,
+            PersonCommand.HandOut.class,
+            PersonCommand.Erase.class
+        })
+final class PersonCommand extends BookGroup {
+
+    /** The key of one person. */
+    static final class Keyed {
+        @Parameters(paramLabel = "KEY", description = "The person's key, as P-7.")
+        private String key = "";
+
+        Outcome<String> read() {
+            return Said.text("KEY", key, TextShape.ORDER_NAME);
+        }
+    }
+
+    static void print(Screen screen, Person person) {
+        String details = person.details().entrySet().stream()
+                .map(detail -> ", " + detail.getKey() + ": " + detail.getValue())
+                .collect(Collectors.joining());
+        screen.wrapped(0, person.key() + ", " + person.role() + ": " + person.shown() + details);
+    }
+
+    /** Lists them. */
+    @Command(name = "list", description = "List persons with all that is held of them beside their orders.")
+    static final class Listed extends BookCommand {
+        @Override
+        Outcome<Integer> answer(Screen screen, Place place) {
+            return inBook(place, book -> {
+                answer(
+                        screen,
+                        book.<List<Person>>read(reading -> reading.persons().all()),
+                        all -> JsonOut.list(all, Transfer::person),
+                        all -> all.forEach(person -> print(screen, person)));
+                return Outcome.sound(Exit.OK);
+            });
+        }
+    }
+
+    /** Corrects them. */
+    @Command(name = "change", description = "Correct a person's name, or put details such as an address there.")
+    static final class Change extends BookCommand {
+
+        @Mixin
+        private Keyed person = new Keyed();
+
+        @Option(names = "--name", paramLabel = "NAME", description = "The name as it should be.")
+        private @Nullable String name;
+
+        @Option(
+                names = "--detail",
+                paramLabel = "WHAT=TEXT",
+                description = "As telephone=…; an empty text takes it away. May be given several times.")
+        private Map<String, String> details = new LinkedHashMap<>();
+
+        @Mixin
+        private OrderCommand.Reason reason = new OrderCommand.Reason();
+
+        @Override
+        Outcome<Integer> answer(Screen screen, Place place) {
+            return person.read().then(key -> named().then(asked -> details().then(some -> reason.read().then(why -> by()
+                    .then(by -> inBook(place, book -> new PersonDesk(book, by)
+                            .change(key, asked.isEmpty() ? null : asked, some, why)
+                            .then(written ->
+                                    written(screen, written, Transfer::person, each -> print(screen, each)))))))));
+        }
+
+        private Outcome<String> named() {
+            return name == null ? Outcome.sound("") : Said.text("--name", name, TextShape.LINE);
+        }
+
+        private Outcome<SortedMap<String, String>> details() {
+            SortedMap<String, String> sound = new TreeMap<>();
+            List<Fault> faults = new ArrayList<>();
+            details.forEach((what, text) -> {
+                Outcome<String> key = Said.text("--detail", what, TextShape.NAME);
+                Outcome<String> value = Said.sentence("--detail " + what, text);
+                faults.addAll(key.faults());
+                faults.addAll(value.faults());
+                value.then(says -> Outcome.sound(sound.put(what, says)));
+            });
+            return faults.isEmpty() ? Outcome.sound(sound) : Outcome.faulty(faults);
+        }
+    }
+
+    /** Hands them out. */
+    @Command(name = "export", description = "Write all that the book holds of a person into a new file, to hand it out.")
+    static final class HandOut extends BookCommand {
+
+        @Mixin
+        private Keyed person = new Keyed();
+
+        @Parameters(index = "1", paramLabel = "FILE", description = "The file, which must not be there yet.")
+        private Path file = Path.of("");
+
+        @Override
+        Outcome<Integer> answer(Screen screen, Place place) {
+            return person.read().then(key -> by().then(by -> inBook(place, book -> new PersonDesk(book, by)
+                    .handOut(key)
+                    .then(written -> Exports.newFile(file, written.value().getBytes(StandardCharsets.UTF_8)))
+                    .then(path -> {
+                        screen.wrapped(0, "Written: " + path);
+                        return Outcome.sound(Exit.OK);
+                    }))));
+        }
+    }
+
+    /** Erases them. */
+    @Command(
+            name = "erase",
+            description = "Erase name and details of a person; orders and entries keep the key, and stay as they are.")
+    static final class Erase extends BookCommand {
+
+        @Mixin
+        private Keyed person = new Keyed();
+
+        @Mixin
+        private OrderCommand.Reason reason = new OrderCommand.Reason();
+
+        @Override
+        Outcome<Integer> answer(Screen screen, Place place) {
+            return person.read().then(key -> reason.read().then(why -> by().then(by -> inBook(
+                    place,
+                    book -> new PersonDesk(book, by)
+                            .erase(key, why)
+                            .then(written -> written(screen, written, Transfer::person, each -> {
+                                print(screen, each);
+                                screen.wrapped(
+                                        0,
+                                        "Sheets that were written, exports and backups of the book hold the name still:"
+                                                + " delete or shred those too.");
+                            }))))));
+        }
+    }
+}

@@ -1,0 +1,289 @@
+package boltlore.cli;
+
+import boltlore.book.Held;
+import boltlore.book.db.Place;
+import boltlore.book.stores.PickDesk;
+import boltlore.book.stores.PickDesk.Line;
+import boltlore.book.stores.PickDesk.Taken;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
+import boltlore.json.TextShape;
+import boltlore.trades.KitInWork;
+import boltlore.trades.picking.PickingTrade;
+import boltlore.trades.picking.Walk;
+import boltlore.walking.RouteRule;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Picking. */
+@Command(
+        name = "pick",
+        description = "Pick orders from the stores: what is left in walking order, take, missing, back, complete;"
+                + " 'pick --help' lists how.",
+        subcommands = {
+            PickCommand.Listed.class,
+            PickCommand.Take.class,
+            PickCommand.Missing.class,
+            PickCommand.Back.class,
+            PickCommand.Complete.class
+        })
+final class PickCommand extends BookGroup {
+
+    /** What is left to pick. */
+    @Command(
+            name = "list",
+            description = "List what is left to pick for some orders together, in walking order, and how far the walk is.")
+    static final class Listed extends FrozenCommand {
+
+        @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Numbers of the orders.")
+        private List<String> orders = new ArrayList<>();
+
+        @Option(names = "--walk", paramLabel = "RULE", description = "Walk by that rule: s-shape, return, midpoint, largest-gap, combined, shortest.")
+        private @Nullable String rule;
+
+        @Option(names = "--all", description = "What is picked already too.")
+        private boolean all;
+
+        @Override
+        Outcome<Integer> answer(Screen screen, Place place) {
+            HeadStart.forKits();
+            return orders(orders).then(names -> rule().then(by -> inStores(
+                    place,
+                    (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names).then(found -> {
+                        List<Line> lines = found.stream()
+                                .flatMap(kit -> PickDesk.lines(reading, kit).stream())
+                                .filter(line -> all || line.left().signum() > 0)
+                                .toList();
+                        return told(screen, lines, Walk.of(catalogue), by);
+                    })))));
+        }
+
+        private Outcome<Optional<RouteRule>> rule() {
+            return rule == null
+                    ? Outcome.sound(Optional.empty())
+                    : PickingTrade.rule(rule).then(found -> Outcome.sound(Optional.of(found)));
+        }
+
+        private Outcome<Integer> told(Screen screen, List<Line> lines, Walk walk, Optional<RouteRule> by) {
+            List<String> bins = lines.stream().map(line -> line.part().bin()).toList();
+            Comparator<String> order = by.map(one -> walk.order(one, bins)).orElse(walk.order());
+            List<Line> sorted = lines.stream()
+                    .sorted(Comparator.comparing((Line line) -> line.part().bin(), order)
+                            .thenComparing(Line::key)
+                            .thenComparing(Line::order))
+                    .toList();
+            Outcome<Integer> done =
+                    listed(screen, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
+            if (!json()) {
+                walk.lengths(bins)
+                        .filter(lengths -> !sorted.isEmpty())
+                        .ifPresent(lengths -> screen.wrapped(
+                                0,
+                                sorted.size() + (sorted.size() == 1 ? " line. Walk: " : " lines. Walk: ")
+                                        + metres(by.map(lengths::of).orElse(lengths.asListed()))
+                                        + " m, at the shortest " + metres(lengths.of(RouteRule.SHORTEST)) + " m."));
+            }
+            return done;
+        }
+
+        private static long metres(long mm) {
+            return Math.round(mm / 1000.0);
+        }
+    }
+
+    /** 'C-01-02-A-03: 4 each PX-12 in signal-red for BL-1001, 2 picked, short 2'. */
+    private static String says(Line line) {
+        String bin = line.part().bin().isEmpty() ? "no bin" : line.part().bin();
+        return bin + ": " + FrozenCommand.plain(line.left()) + " " + line.part().unit() + " " + line.key() + " ("
+                + line.part().name().english() + ") for " + line.order()
+                + (line.got().signum() > 0 ? ", " + FrozenCommand.plain(line.got()) + " picked" : "")
+                + (line.missing().signum() > 0 ? ", short " + FrozenCommand.plain(line.missing()) : "")
+                + (line.part().tracked() == null ? "" : ", write down the " + tracked(line));
+    }
+
+    private static String tracked(Line line) {
+        return switch (Objects.requireNonNull(line.part().tracked())) {
+            case SERIAL -> "serial number";
+            case LOT -> "lot";
+        };
+    }
+
+    private static JsonOut asJson(Line line) {
+        return JsonOut.object()
+                .put("order", line.order())
+                .put("bin", line.part().bin())
+                .put("part", line.part().number().text())
+                .put("finish", line.finish())
+                .put("unit", line.part().unit())
+                .put("wanted", line.wanted())
+                .put("got", line.got())
+                .put("left", line.left())
+                .put("missing", line.missing())
+                .put("safety", line.safety())
+                .putIfAny("tracked", line.part().tracked() == null ? null : tracked(line));
+    }
+
+    /** Commands on one line of one order. */
+    abstract static class OnLine extends FrozenCommand {
+
+        @Parameters(index = "0", paramLabel = "ORDER", description = "Number of the order.")
+        private String order = "";
+
+        abstract Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why);
+
+        @Override
+        Outcome<Integer> answer(Screen screen, Place place) {
+            HeadStart.forKits();
+            return Said.text("ORDER", order, TextShape.ORDER_NAME).then(name -> reason().then(why -> by().then(by ->
+                    inStores(place, (book, catalogue) -> kit(book, catalogue, name)
+                            .then(kit -> work(screen, new PickDesk(book, by), kit, why))))));
+        }
+    }
+
+    /** Taking. */
+    @Command(
+            name = "take",
+            description = "Take a part for an order: all that is left, or so much. Another part only in its place where the"
+                    + " catalogue names it, or under a concession.")
+    static final class Take extends OnLine {
+
+        @Parameters(index = "1", arity = "0..1", paramLabel = "PART", description = "The part that is taken.")
+        private String part = "";
+
+        @Option(
+                names = "--table",
+                paramLabel = "FILE",
+                description = "All that was taken at once: a CSV with the columns part, quantity, and any of finish, lot, serial,"
+                        + " bin, instead, concession.")
+        private @Nullable Path table;
+
+        @Parameters(index = "2", arity = "0..1", paramLabel = "QUANTITY", converter = FrozenCommand.Amount.class, description = "How much; all that is left without it.")
+        private BigDecimal quantity = BigDecimal.ZERO;
+
+        @Mixin
+        private HeldSaid held = new HeldSaid();
+
+        @Option(names = "--instead-of", paramLabel = "PART", description = "The part in whose place it is taken.")
+        private String instead = "";
+
+        @Option(names = "--concession", paramLabel = "TEXT", description = "Concession under which it may be, with its number.")
+        private String concession = "";
+
+        @Override
+        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
+            return taken().then(taken -> desk.take(kit, taken, why)
+                    .then(written -> written(
+                            screen,
+                            written,
+                            all -> JsonOut.list(all, PickCommand::asJson),
+                            all -> all.forEach(line -> screen.wrapped(0, says(line))))));
+        }
+
+        private Outcome<List<Taken>> taken() {
+            return table != null
+                    ? GoodsTable.read(table).then(goods -> Outcome.sound(goods.stream().map(Take::taken).toList()))
+                    : part(part).then(name -> held.read().then(said -> Said.sentence("--concession", concession)
+                            .then(words -> Outcome.sound(List.of(new Taken(
+                                    name,
+                                    said.finish(),
+                                    quantity,
+                                    said.lot(),
+                                    said.serials(),
+                                    said.bin(),
+                                    instead,
+                                    words))))));
+        }
+
+        private static Taken taken(GoodsTable.Goods goods) {
+            return new Taken(
+                    goods.part(),
+                    goods.finish(),
+                    goods.quantity(),
+                    goods.lot(),
+                    goods.serials(),
+                    goods.bin(),
+                    goods.instead(),
+                    goods.concession());
+        }
+    }
+
+    /** Too little in the bin. */
+    @Command(name = "missing", description = "Say that the bin holds too little for an order; picking goes on.")
+    static final class Missing extends OnLine {
+
+        @Parameters(index = "1", paramLabel = "PART", description = "The part.")
+        private String part = "";
+
+        @Option(names = "--finish", paramLabel = "FINISH", description = "In that finish.")
+        private String finish = "";
+
+        @Override
+        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
+            return part(part).then(name -> desk.missing(kit, name, finish, why)
+                    .then(written -> written(
+                            screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line)))));
+        }
+    }
+
+    /** Back into the stores. */
+    @Command(name = "back", description = "Give something back that an order has got, and say why.")
+    static final class Back extends OnLine {
+
+        @Parameters(index = "1", paramLabel = "PART", description = "The part that comes back.")
+        private String part = "";
+
+        @Parameters(index = "2", paramLabel = "QUANTITY", converter = FrozenCommand.Amount.class, description = "How much.")
+        private BigDecimal quantity = BigDecimal.ZERO;
+
+        @Mixin
+        private HeldSaid held = new HeldSaid();
+
+        @Override
+        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
+            return part(part).then(name -> StockCommand.above(quantity).then(some -> held.read().then(said -> desk.back(
+                            kit,
+                            new Held(
+                                    name,
+                                    said.finish(),
+                                    said.lot(),
+                                    said.serials().isEmpty() ? "" : said.serials().get(0),
+                                    said.bin()),
+                            some,
+                            why)
+                    .then(written -> written(
+                            screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line)))))));
+        }
+    }
+
+    /** All picked. */
+    @Command(
+            name = "complete",
+            description = "Call the picking of an order complete. Refused while a part is open on which safety hangs, and without"
+                    + " a reason while any is.")
+    static final class Complete extends OnLine {
+        @Override
+        Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
+            return desk.complete(kit, why)
+                    .then(written -> written(
+                            screen,
+                            written,
+                            open -> JsonOut.object()
+                                    .put("order", kit.order().name())
+                                    .put("open", JsonOut.list(open, PickCommand::asJson)),
+                            open -> screen.wrapped(
+                                    0,
+                                    kit.order().name() + ": picking complete"
+                                            + (open.isEmpty() ? "" : ", " + open.size() + " still to come"))));
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** Netting against published records and trees, and its laws. */
+@NullMarked
+package boltlore.netting;
+
+import org.jspecify.annotations.NullMarked;
