@@ -29,6 +29,7 @@ final class RowLook {
             Role.LEVEL,
             Role.REFERENCE);
     private static final int LONGEST_LABEL = 45;
+    private static final int LONGEST_MARK = 8;
     private static final int FEWEST_MERGED = 3;
 
     private final Table table;
@@ -88,9 +89,13 @@ final class RowLook {
                 .toList();
     }
 
-    /** Whether some cell counts something, shares aside. */
+    /** Whether some cell counts something, shares and labels aside. */
     boolean counts() {
-        return has(Role.QUANTITY) || has(Role.VALUE);
+        boolean quantity = cells(Role.QUANTITY).values().stream()
+                .anyMatch(cell -> cell.text().chars().anyMatch(Character::isDigit));
+        return quantity
+                || cells(Role.VALUE).values().stream()
+                        .anyMatch(cell -> cell.text().length() <= LONGEST_MARK || cell.number() != null);
     }
 
     /** Whether the row says anything of a part beside a name. */

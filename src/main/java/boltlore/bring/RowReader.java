@@ -18,6 +18,9 @@ final class RowReader {
 
     private static final int LONGEST_HEADING = 80;
 
+    /** More of one thing than a kit holds pieces of what is sold by length, mass or volume. */
+    private static final BigDecimal MANY = BigDecimal.valueOf(50);
+
     private final Table table;
     private final List<Column> columns;
     private final Relations relations;
@@ -66,6 +69,7 @@ final class RowReader {
         }
         totals.below(entries, left, doubts);
         columnDoubts();
+        tableDoubts();
         doubts.sort(Comparator.comparing(Doubt::row));
         return new TableRead(
                 table, decimalComma, columns, List.copyOf(entries), List.copyOf(left), List.copyOf(doubts));
@@ -136,7 +140,8 @@ final class RowReader {
         if (apart || text.length() > LONGEST_HEADING) {
             return true;
         }
-        boolean gap = index == 0 || looks.get(index - 1).row() < look.row() - 1;
+        boolean gap = (index == 0 || looks.get(index - 1).row() < look.row() - 1)
+                && section.outside().isEmpty();
         if (gap && !look.line().hidden()) {
             doubt(look, nameColumn(), true, "'" + text + "' stands alone: is it a heading, or a part without a quantity?", Answers.HEADING);
         }
@@ -162,15 +167,9 @@ final class RowReader {
         boolean alternate = Words.says(Words.Saying.ALTERNATE, look.text(Role.PREFERENCE));
         Amount quantity = quantity(look);
         Entry entry = new Entry(look.row(), section.heading(), texts, quantity, values(look), alternate);
-        if (look.line().hidden()) {
-            doubt(
-                    look,
-                    nameColumn(),
-                    !table.sheet().filtered(),
-                    table.sheet().filtered()
-                            ? "the row is hidden by a filter, and read"
-                            : "the row is hidden: is it needed?",
-                    quantity == null ? "" : quantity.number().toPlainString());
+        if (look.line().hidden() && !table.sheet().filtered()) {
+            String counted = quantity == null ? "" : quantity.number().toPlainString();
+            doubt(look, nameColumn(), true, "the row is hidden: is it needed?", counted);
         }
         entries.add(entry);
         money(look);
@@ -210,6 +209,10 @@ final class RowReader {
         boolean bare = amount.unit().isEmpty() && look.text(Role.UNIT).isEmpty();
         if (amount.number().signum() == 0) {
             doubt(look, at, false, "'" + look.text(Role.NAME) + "' is not needed: its quantity is 0", "");
+        }
+        if (bare && amount.number().compareTo(MANY) > 0 && Words.mentions(Words.Saying.MEASURED, look.text(Role.NAME))) {
+            String name = look.text(Role.NAME);
+            doubt(look, at, true, "'" + name + "' is counted without a unit: is that pieces, m, kg or l?", "");
         }
         if (bare && relations.number(look.row(), at) != null && look.cells(Role.QUANTITY).get(at).isText()) {
             String text = look.cells(Role.QUANTITY).get(at).text();
@@ -269,6 +272,29 @@ final class RowReader {
                         vital,
                         "column '" + column.heading() + "' is taken for " + column.role().code() + ": " + column.because(),
                         column.role().code()));
+            }
+        }
+    }
+
+    private void tableDoubts() {
+        List<Sheet.Line> hidden = entries.stream()
+                .map(entry -> table.sheet().rows().get(entry.row()))
+                .filter(line -> line.hidden())
+                .toList();
+        if (table.sheet().filtered() && !hidden.isEmpty()) {
+            doubts.add(new Doubt(
+                    table.address(hidden.get(0).number(), nameColumn()),
+                    0,
+                    false,
+                    "a filter hides rows of this sheet; all of them are read, " + hidden.size() + " hidden ones too",
+                    ""));
+        }
+        boolean counts = columns.stream().anyMatch(column -> column.role() == Role.QUANTITY || column.role() == Role.VALUE);
+        if (!counts && !entries.isEmpty()) {
+            String at = table.address(table.firstHead(), table.firstColumn());
+            if (answers.at(at).isEmpty()) {
+                doubts.add(new Doubt(
+                        at, 0, true, "the table has no column of quantities: is it needed?", Answers.LEAVE_OUT));
             }
         }
     }

@@ -2,6 +2,7 @@ package boltlore.bring;
 
 import boltlore.grid.GridCell;
 import boltlore.grid.Sheet;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -128,15 +129,18 @@ final class TableFinder {
     /** The last row of several texts and hardly a number above a row with numbers below those texts. */
     private Optional<Integer> texts() {
         List<Integer> rows = new ArrayList<>(sheet.rows().keySet());
+        Optional<Integer> last = Optional.empty();
         for (int i = 0; i + 1 < rows.size(); i++) {
             List<GridCell> here = filled(rows.get(i));
             long texts = here.stream().filter(GridCell::isText).count();
-            boolean above = texts >= 2 && texts * 3 >= here.size() * 2L;
-            if (above && hasNumber(rows.get(i + 1)) && !hasNumberBelowText(rows, i)) {
-                return Optional.of(rows.get(i));
+            boolean above = texts >= 2 && texts * 3 >= here.size() * 2L && !hasNumberBelowText(rows, i);
+            if (above && hasNumber(rows.get(i + 1))) {
+                last = Optional.of(rows.get(i));
+            } else if (last.isPresent() || !above && texts > 1) {
+                return last;
             }
         }
-        return Optional.empty();
+        return last;
     }
 
     /** Whether this row is one like those below it, and no heading: a number stands in it where they have theirs. */
@@ -144,11 +148,29 @@ final class TableFinder {
         int row = rows.get(at);
         List<Integer> below = rows.subList(at + 1, Math.min(rows.size(), at + 6));
         return IntStream.range(first, beyond)
-                .filter(column -> sheet.cell(row, column).number() != null)
+                .filter(column -> sheet.cell(row, column).number() != null && !isSumOfBelow(row, column))
                 .anyMatch(column -> below.stream()
                                 .filter(each -> sheet.cell(each, column).number() != null)
                                 .count()
                         > below.size() / 2);
+    }
+
+    /** Whether the number is the sum of some rows right below it. */
+    private boolean isSumOfBelow(int row, int column) {
+        BigDecimal number = sheet.cell(row, column).number();
+        BigDecimal sum = BigDecimal.ZERO;
+        int added = 0;
+        for (Sheet.Line line : sheet.rows().tailMap(row, false).values()) {
+            BigDecimal next = line.cell(column).number();
+            if (next != null) {
+                sum = sum.add(next);
+                added++;
+                if (added >= FEWEST_ROWS && number != null && Relations.near(number, sum)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private boolean hasNumber(int row) {

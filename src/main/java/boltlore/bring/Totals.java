@@ -47,7 +47,7 @@ final class Totals {
         boolean labelled = look.totalLabel().isPresent();
         boolean counts = look.counts();
         if (labelled && (!counts || isSum(look, Role.QUANTITY) || isSum(look, Role.VALUE))) {
-            return !look.has(Role.NAME) || look.totalLabel().isPresent() && hasFigure(look);
+            return !look.has(Role.NAME) || hasFigure(look);
         }
         return !look.isNamed() && ADDED.stream().anyMatch(role -> isSum(look, role));
     }

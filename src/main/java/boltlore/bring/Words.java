@@ -33,6 +33,8 @@ final class Words {
         OPTIONAL,
         ALTERNATE,
         PRIMARY,
+        /** Sold by length, mass or volume. */
+        MEASURED,
         MARK,
         BLANK
     }
