@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * @param number in that unit
  * @param unit each, set, m, l or kg, as the catalogue counts; empty where none is written
  */
-record Amount(BigDecimal number, String unit) {
+public record Amount(BigDecimal number, String unit) {
 
     private static final Pattern WRITTEN = Pattern.compile(
             "(?:(?:[x×*]\\s?)?([+-]?[\\d.,'’\\u00a0\\u202f ]*\\d)\\s*(?:[x×*](?=\\s|$))?)\\s*(\\p{L}[\\p{L}².]*)?", Pattern.CASE_INSENSITIVE);

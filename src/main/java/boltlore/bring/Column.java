@@ -9,7 +9,7 @@ package boltlore.bring;
  * @param sure whether that is beyond doubt
  * @param because why it is taken for that
  */
-record Column(int at, String heading, Role role, String option, String value, boolean sure, String because) {
+public record Column(int at, String heading, Role role, String option, String value, boolean sure, String because) {
 
     Column as(Role other, boolean certain, String reason) {
         return new Column(at, heading, other, option, value, certain, reason);

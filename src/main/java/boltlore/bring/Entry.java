@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param values how many for each value of an option, by column; empty where there are no such columns
  * @param alternate whether it may stand in for another part, and is not needed beside it
  */
-record Entry(
+public record Entry(
         int row,
         String section,
         Map<Role, String> texts,

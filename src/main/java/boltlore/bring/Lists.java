@@ -10,17 +10,17 @@ final class Lists {
     private Lists() {}
 
     /** Every table of a sheet with what was read from it. */
-    static List<TableRead> read(Sheet sheet, Answers answers, boolean commaLikely) {
+    static List<TableRead> read(Sheet sheet, Mapping mapping, boolean commaLikely) {
         return TableFinder.find(sheet).stream()
-                .map(table -> read(table, answers, commaLikely))
+                .map(table -> read(table, mapping, commaLikely))
                 .toList();
     }
 
-    private static TableRead read(Table table, Answers answers, boolean commaLikely) {
+    private static TableRead read(Table table, Mapping mapping, boolean commaLikely) {
         boolean comma = decimalComma(table, commaLikely);
         Relations relations = new Relations(table, comma);
-        List<Column> columns = ColumnRoles.of(table, relations, comma);
-        return new RowReader(table, columns, relations, comma, answers).read();
+        List<Column> columns = mapping.columns(table, ColumnRoles.of(table, relations, comma));
+        return new RowReader(table, columns, relations, comma, mapping.given()).read();
     }
 
     /** Whether numbers that are written as text have a decimal comma. */

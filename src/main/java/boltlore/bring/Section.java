@@ -19,7 +19,11 @@ final class Section {
                 .mapToObj(column -> table.sheet().cell(above, column))
                 .filter(GridCell::isText)
                 .findFirst()
-                .ifPresent(title -> begin(title.text()));
+                .ifPresent(title -> {
+                    begin(title.text());
+                    // The first row of a sheet is the title of all of it.
+                    heading = table.sheet().rows().firstKey() == above ? "" : heading;
+                });
     }
 
     void begin(String text) {

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  * @param groups the heading that stands over several columns, or empty
  * @param sure whether the headings are known words, and not only the texts above the numbers
  */
-record Table(
+public record Table(
         Sheet sheet,
         int firstHead,
         int firstRow,

@@ -9,11 +9,11 @@ import java.util.List;
  * @param left rows that do not: headings, totals, what stands below the total or in a section that is not needed
  * @param doubts what is in doubt, in the order of rows
  */
-record TableRead(
+public record TableRead(
         Table table, boolean decimalComma, List<Column> columns, List<Entry> entries, List<Left> left, List<Doubt> doubts) {
 
     /** A row that was left out, and why. */
-    record Left(int row, String text, String because) {}
+    public record Left(int row, String text, String because) {}
 
     /** Whether the table counts anything: a list of names alone is none to build by. */
     boolean counts() {

@@ -21,6 +21,9 @@ final class Exit {
     /** A proof was left undecided. */
     static final int UNDECIDED = 5;
 
+    /** Questions are open that somebody must answer first. */
+    static final int OPEN = 6;
+
     /** Internal error, or a library is missing or damaged. */
     static final int DEFECT = 70;
 

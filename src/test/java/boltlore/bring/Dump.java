@@ -12,7 +12,7 @@ public class Dump {
       System.out.println(file.encoding() + " " + file.encodingSure());
       for (var s : file.sheets()) {
         System.out.println("=== sheet " + s.name() + (s.hidden() ? " HIDDEN" : "") + (s.filtered() ? " filtered" : "") + " rows " + s.rows().size());
-        for (var t : Lists.read(s, new Answers(Map.of()), file.commaLikely())) {
+        for (var t : Lists.read(s, Mapping.empty("x"), file.commaLikely())) {
           System.out.println("--- table head " + t.table().firstHead() + " rows " + t.table().firstRow() + ".." + t.table().lastRow() + " sure " + t.table().sure() + " comma " + t.decimalComma());
           for (var c : t.columns()) System.out.println("   " + boltlore.grid.Sheet.letters(c.at()) + " '" + c.heading() + "' [" + t.table().group(c.at()) + "] " + c.role() + (c.sure() ? "" : " ?") + " " + c.option() + "=" + c.value() + " : " + c.because());
           java.math.BigDecimal sum = t.entries().stream().filter(e -> e.quantity() != null).map(e -> e.quantity().number()).reduce(java.math.BigDecimal.ZERO, java.math.BigDecimal::add);

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.bring.MappingFile;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Workshop;
@@ -44,6 +45,7 @@ final class DrawnSchemas {
     DrawnSchemas(Catalogue small) {
         Reading reading = Reading.begin().in("cart");
         Workshop workshop = small.workshop();
+        draw("bring", MappingFile::ask);
         draw("cautions", new CautionsFile(reading)::read);
         draw("coating", new CoatingFile(reading)::read);
         draw("companions", new CompanionsFile(reading)::read);
