@@ -1,5 +1,7 @@
 package boltlore.bring;
 
+import static java.util.Map.entry;
+
 import boltlore.grid.Sheet;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -20,18 +22,19 @@ final class Draft {
 
     /** What parts need and lists leave out, in the order in which it is asked. */
     static final List<String> MISSING =
-            List.of("currency", "cost", "massKg", "massUnit", "unit", "source", "revision", "stage", "subSystem");
+            List.of("currency", "cost", "massKg", "massUnit", "unit", "fractionUnit", "source", "revision", "stage", "subSystem");
 
-    private static final Map<String, String> ASKS = Map.of(
-            "currency", "which currency are the costs in, such as EUR?",
-            "cost", "which cost do parts get that the list has no readable cost of, such as 0?",
-            "massKg", "which mass in kg do parts get that the list has no mass of, such as 0.1?",
-            "massUnit", "are the masses in kg or in g?",
-            "unit", "in which unit are parts counted whose unit is not said?",
-            "source", "are parts bought or made (buy, make)?",
-            "revision", "which revision do parts have?",
-            "stage", "at which fit stage of the workshop are the parts fitted?",
-            "subSystem", "to which sub-system of the workshop do the parts belong?");
+    private static final Map<String, String> ASKS = Map.ofEntries(
+            entry("currency", "which currency are the costs in, such as EUR?"),
+            entry("cost", "which cost do parts get that the list has no readable cost of, such as 0?"),
+            entry("massKg", "which mass in kg do parts get that the list has no mass of, such as 0.1?"),
+            entry("massUnit", "are the masses in kg or in g?"),
+            entry("unit", "in which unit are parts counted whose unit is not said?"),
+            entry("fractionUnit", "in which unit (m, l, kg) are those counted that stand with fractions, and no unit is said?"),
+            entry("source", "are parts bought or made (buy, make)?"),
+            entry("revision", "which revision do parts have?"),
+            entry("stage", "at which fit stage of the workshop are the parts fitted?"),
+            entry("subSystem", "to which sub-system of the workshop do the parts belong?"));
 
     /** What is true of nearly every list, and stands in the mapping to be changed. */
     private static final Map<String, String> USUAL = Map.of("unit", "each", "source", "buy", "revision", "A");
@@ -184,7 +187,10 @@ final class Draft {
         BigDecimal rounded = number.scale() > MOST_DECIMALS ? number.setScale(MOST_DECIMALS, RoundingMode.HALF_UP) : number;
         boolean whole = rounded.stripTrailingZeros().scale() <= 0;
         if (!whole && (unit.equals("each") || unit.equals("set"))) {
-            doubt(read, entry, use.column(), "'" + entry.name() + "': " + number.toPlainString() + " of what is counted in pieces: how many, in which unit?");
+            String at = read.table().address(entry.row(), use.column());
+            doubts.add(new Doubt(
+                    at, entry.row(), false, "'" + entry.name() + "' is counted in pieces, " + number.toPlainString() + " of one", ""));
+            unit = lacking("fractionUnit");
         }
         return new Amount(rounded.stripTrailingZeros(), unit);
     }
