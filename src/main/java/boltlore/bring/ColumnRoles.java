@@ -20,6 +20,22 @@ final class ColumnRoles {
     private static final List<Role> MANY =
             List.of(Role.DESCRIPTION, Role.NOTE, Role.LINK, Role.DRAWING, Role.TOTAL, Role.LEFT, Role.DATE, Role.VALUE, Role.SHARE);
 
+    /** Roles whose values are texts. */
+    private static final List<Role> OF_TEXTS = List.of(
+            Role.LINK,
+            Role.DRAWING,
+            Role.REFERENCE,
+            Role.NAME,
+            Role.DESCRIPTION,
+            Role.GROUP,
+            Role.UNIT,
+            Role.MATERIAL,
+            Role.FINISH,
+            Role.NOTE,
+            Role.SUPPLIER,
+            Role.MAKER,
+            Role.REVISION);
+
     private static final double SHORT = 45;
 
     private final Table table;
@@ -83,7 +99,20 @@ final class ColumnRoles {
                 .toList();
     }
 
+    /** Numbers under a heading that only holds a word for texts, such as the name of a drawing: that is no clue. */
+    private void forget(int at) {
+        Words.Meaning meaning = meanings.get(at);
+        boolean misled = meaning != null
+                && !meaning.whole()
+                && OF_TEXTS.contains(meaning.role())
+                && (profile(at).isNumeric() || profile(at).isMarks());
+        if (misled) {
+            meanings.remove(at);
+        }
+    }
+
     private void byHeading(int at) {
+        forget(at);
         String heading = table.heading(at);
         Words.Meaning meaning = meanings.get(at);
         Profile profile = profile(at);
@@ -114,9 +143,10 @@ final class ColumnRoles {
     private void runningNumbers() {
         for (int at : List.copyOf(columns.keySet())) {
             Profile profile = profile(at);
-            if (role(at) == Role.ITEM && profile.isText()) {
+            boolean named = !with(Role.NAME).isEmpty();
+            if (role(at) == Role.ITEM && profile.isText() && !(named && !profile.isCodes())) {
                 boolean codes = profile.isCodes() && with(Role.PART_NUMBER).isEmpty();
-                set(at, codes ? Role.PART_NUMBER : Role.NAME, true, "its values are " + (codes ? "codes" : "texts"));
+                set(at, codes ? Role.PART_NUMBER : named ? Role.ITEM : Role.NAME, true, "its values are " + (codes ? "codes" : "texts"));
             } else if (role(at) == Role.NUMBER) {
                 boolean counts = !profile.isRunning() && profile.isNumeric() && with(Role.QUANTITY).isEmpty();
                 Role role = counts ? Role.QUANTITY : profile.isText() && profile.isCodes() ? Role.PART_NUMBER : Role.ITEM;

@@ -17,6 +17,9 @@ final class Levels {
     private final List<Doubt> doubts;
     private final List<Open> open = new ArrayList<>();
 
+    /** Whether levels are numbers such as 1.2, one step for each level. */
+    private boolean numbered;
+
     Levels(Answers answers, List<Doubt> doubts) {
         this.answers = answers;
         this.doubts = doubts;
@@ -25,7 +28,8 @@ final class Levels {
     void begin(TableRead read) {
         open.clear();
         Optional<Column> column = column(read);
-        boolean deep = read.entries().stream().map(Levels::level).distinct().count() > 1;
+        numbered = read.entries().stream().anyMatch(entry -> written(entry).contains("."));
+        boolean deep = read.entries().stream().map(this::level).distinct().count() > 1;
         column.filter(any -> deep).ifPresent(found -> {
             String at = read.table().address(read.table().firstHead(), found.at());
             if (answers.at(at).isEmpty()) {
@@ -46,13 +50,17 @@ final class Levels {
                 .findFirst();
     }
 
-    /** 2 for '2' and for '1.2'; 0 where none is written. */
-    private static int level(Entry entry) {
-        String text = entry.text(Role.LEVEL).replaceAll("\\.0*$", "");
-        if (text.matches("\\d{1,3}")) {
-            return Integer.parseInt(text);
+    /** 2 for '2', or for '1.2' where rows are numbered through; 0 where none is written. */
+    private int level(Entry entry) {
+        String text = written(entry);
+        if (!text.matches("\\d{1,3}(\\.\\d+)*")) {
+            return 0;
         }
-        return text.matches("\\d+(\\.\\d+)+") ? text.split("\\.", -1).length : 0;
+        return numbered ? text.split("\\.", -1).length : Integer.parseInt(text);
+    }
+
+    private static String written(Entry entry) {
+        return entry.text(Role.LEVEL).replaceAll("\\.0*$", "");
     }
 
     /** The part that this row's is inside of. */

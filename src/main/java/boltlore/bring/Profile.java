@@ -7,11 +7,15 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What the values of a column look like, counted over the rows of its table. */
 final class Profile {
 
     private static final int LONGEST_MARK = 3;
+
+    /** As many numbers may be missing from a running row of them, beside every second one. */
+    private static final int FEW = 5;
 
     private final int filled;
     private int numbers;
@@ -23,6 +27,7 @@ final class Profile {
     private int formulas;
     private int rising;
     private int letters;
+    private @Nullable BigDecimal before;
     private final Set<String> distinct = new HashSet<>();
 
     Profile(Table table, int column, boolean decimalComma) {
@@ -34,7 +39,6 @@ final class Profile {
             }
         }
         filled = cells.size();
-        BigDecimal before = null;
         for (GridCell cell : cells) {
             String text = cell.text();
             distinct.add(text);
@@ -84,7 +88,8 @@ final class Profile {
 
     /** Whole numbers that grow from row to row, as running numbers do. */
     boolean isRunning() {
-        return filled >= 3 && wholes == filled && rising * 10 >= filled * 9;
+        boolean dense = before != null && before.compareTo(BigDecimal.valueOf(2L * filled + FEW)) <= 0;
+        return filled >= 3 && wholes == filled && rising * 10 >= filled * 9 && dense;
     }
 
     boolean isWhole() {

@@ -1,6 +1,7 @@
 package boltlore.bring;
 
 import boltlore.grid.GridCell;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -9,21 +10,26 @@ final class Section {
 
     private static final int MOST_WORDS_BESIDE = 3;
 
+    /** Rows above the headings, empty ones included, in which a heading of the table may stand. */
+    private static final int FARTHEST = 3;
+
     private String heading = "";
     private Optional<String> outside = Optional.empty();
 
-    /** Begins with what stands over the table. */
+    /** Begins with what stands over the table; the first row of a sheet is the title of all of it, and no section. */
     Section(Table table) {
-        int above = table.firstHead() - 1;
-        IntStream.range(table.firstColumn(), table.firstColumn() + table.headings().size())
-                .mapToObj(column -> table.sheet().cell(above, column))
-                .filter(GridCell::isText)
-                .findFirst()
-                .ifPresent(title -> {
-                    begin(title.text());
-                    // The first row of a sheet is the title of all of it.
-                    heading = table.sheet().rows().firstKey() == above ? "" : heading;
-                });
+        for (int above = table.firstHead() - 1; above >= table.firstHead() - FARTHEST && heading.isEmpty(); above--) {
+            int row = above;
+            List<GridCell> texts = IntStream.range(table.firstColumn(), table.firstColumn() + table.headings().size())
+                    .mapToObj(column -> table.sheet().cell(row, column))
+                    .filter(cell -> !cell.isEmpty())
+                    .toList();
+            if (texts.size() == 1 && texts.get(0).isText()) {
+                begin(texts.get(0).text());
+                heading = table.sheet().rows().firstKey() == row ? "" : heading;
+                return;
+            }
+        }
     }
 
     void begin(String text) {

@@ -18,6 +18,10 @@ final class TableFinder {
     private static final int LONGEST_HEADING = 60;
     private static final int FEWEST_ROWS = 2;
 
+    /** What a heading over several others may say by itself. */
+    private static final List<Role> HEADING_GROUPS =
+            List.of(Role.GROUP, Role.DESCRIPTION, Role.FINISH, Role.MATERIAL, Role.NOTE, Role.REVISION);
+
     private final Sheet sheet;
     private final int first;
     private final int beyond;
@@ -246,7 +250,7 @@ final class TableFinder {
         boolean covers = IntStream.range(first, beyond)
                 .filter(column -> !sheet.cell(head + 1, column).isEmpty())
                 .anyMatch(column -> Words.heading(cellText(head, column))
-                        .filter(meaning -> meaning.whole() && meaning.role() != Role.GROUP)
+                        .filter(meaning -> meaning.whole() && !HEADING_GROUPS.contains(meaning.role()))
                         .isPresent());
         boolean named = IntStream.range(first, beyond)
                 .anyMatch(column -> sheet.cell(head + 1, column).isEmpty()

@@ -46,6 +46,10 @@ final class Totals {
     boolean isTotal(RowLook look) {
         boolean labelled = look.totalLabel().isPresent();
         boolean counts = look.counts();
+        boolean plainly = look.totalLabel().filter(label -> Words.isJust(Words.Saying.TOTAL, label)).isPresent();
+        if (plainly && hasFigure(look)) {
+            return true;
+        }
         if (labelled && (!counts || isSum(look, Role.QUANTITY) || isSum(look, Role.VALUE))) {
             return !look.has(Role.NAME) || hasFigure(look);
         }

@@ -155,6 +155,11 @@ final class Words {
                 .anyMatch(word -> !word.isEmpty() && (plain.equals(word) || plain.startsWith(word + " ")));
     }
 
+    /** Whether a text says nothing else. */
+    static boolean isJust(Saying saying, String text) {
+        return ALL.sayings.get(saying).contains(plain(text));
+    }
+
     /** Whether the words stand anywhere in the text. */
     static boolean mentions(Saying saying, String text) {
         String plain = ' ' + plain(text) + ' ';
