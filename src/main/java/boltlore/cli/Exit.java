@@ -23,6 +23,8 @@ final class Exit {
 
     /** The book cannot be opened, reached or written. */
     static final int NO_BOOK = 6;
+    /** Questions are open that somebody must answer first. */
+    static final int OPEN = 7;
 
     /** Internal error, or a library is missing or damaged. */
     static final int DEFECT = 70;

@@ -53,6 +53,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(BENCH, "test-result", TestResultCommand::new),
                 new Hung(BENCH, "built", BuiltCommand::new),
                 new Hung(BENCH, "recall", RecallCommand::new),
+                new Hung(ENGINEERING, "bring", BringCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),
                 new Hung(ENGINEERING, "orders", OrdersCommand::new),

@@ -24,6 +24,11 @@ public final class Nearest {
                         .thenComparing(Comparator.naturalOrder()));
     }
 
+    /** The known name at the least edit distance, if that is no more than so many letters. */
+    public static Optional<String> within(String written, Collection<String> known, int letters) {
+        return find(written, known).filter(name -> distance(written, name) <= letters);
+    }
+
     /** 'Did you mean …?' for the nearest known name, or the fallback. */
     public static String advice(String written, Collection<String> known, String fallback) {
         return to(written, known).map(name -> "Did you mean '" + name + "'?").orElse(fallback);

@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.bring.MappingFile;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Workshop;
@@ -45,6 +46,7 @@ final class DrawnSchemas {
         Reading reading = Reading.begin().in("cart");
         Workshop workshop = small.workshop();
         draw("capacity", new CapacityFile(reading)::read);
+        draw("bring", MappingFile::ask);
         draw("cautions", new CautionsFile(reading)::read);
         draw("coating", new CoatingFile(reading)::read);
         draw("companions", new CompanionsFile(reading)::read);

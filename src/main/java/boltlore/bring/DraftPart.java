@@ -1,0 +1,131 @@
+package boltlore.bring;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A part as it comes together from the rows that name it. */
+final class DraftPart {
+
+    /**
+     * How many, and for which orders.
+     *
+     * @param when values by option; empty where it is always
+     */
+    record Line(int row, String note, BigDecimal quantity, Map<String, List<String>> when) {}
+
+    private static final BigDecimal GRAMS = new BigDecimal("0.001");
+
+    private final TableRead read;
+    private final Entry entry;
+    private final List<Line> lines = new ArrayList<>();
+    private final Map<DraftPart, BigDecimal> contains = new LinkedHashMap<>();
+    private final List<DraftPart> alternates = new ArrayList<>();
+    private String number = "";
+    private String unit = "";
+    private boolean elsewhere;
+
+    DraftPart(TableRead read, Entry entry) {
+        this.read = read;
+        this.entry = entry;
+    }
+
+    /** One number has one meaning: another name under it is told. */
+    void seen(Entry again, TableRead where, List<Doubt> doubts) {
+        if (again != entry && !Words.plain(again.name()).equals(Words.plain(entry.name()))) {
+            String at = where.table().address(again.row(), where.table().firstColumn());
+            doubts.add(new Doubt(
+                    at,
+                    again.row(),
+                    false,
+                    "'" + again.name() + "' has the number of '" + entry.name() + "' in row " + entry.row()
+                            + ", and is brought in under that name",
+                    ""));
+        }
+    }
+
+    void counted(String in) {
+        unit = unit.isEmpty() ? in : unit;
+    }
+
+    /** It is used inside another part, or in its place. */
+    void standsIn() {
+        elsewhere = true;
+    }
+
+    boolean isUsed() {
+        return elsewhere || !lines.isEmpty();
+    }
+
+    void number(String itsOwn) {
+        number = itsOwn;
+    }
+
+    String number() {
+        return number;
+    }
+
+    TableRead read() {
+        return read;
+    }
+
+    Entry entry() {
+        return entry;
+    }
+
+    List<Line> lines() {
+        return lines;
+    }
+
+    Map<DraftPart, BigDecimal> contains() {
+        return contains;
+    }
+
+    List<DraftPart> alternates() {
+        return alternates;
+    }
+
+    String unit() {
+        return unit.isEmpty() ? "each" : unit;
+    }
+
+    Optional<BigDecimal> cost() {
+        return cell(Role.COST).filter(cost -> cost.signum() >= 0);
+    }
+
+    /** In the unit of its heading. */
+    Optional<BigDecimal> mass() {
+        return cell(Role.MASS).filter(mass -> mass.signum() >= 0);
+    }
+
+    /** 'kg' or 'g' as the heading says, or empty. */
+    String massUnit() {
+        String heading = read.columns().stream()
+                .filter(column -> column.role() == Role.MASS)
+                .map(column -> " " + Words.plain(column.heading()) + " ")
+                .findFirst()
+                .orElse("");
+        return heading.contains(" kg ") ? "kg" : heading.contains(" g ") || heading.contains(" gram ") ? "g" : "";
+    }
+
+    static BigDecimal inKg(BigDecimal mass, String unit) {
+        return unit.equals("g") ? mass.multiply(GRAMS).stripTrailingZeros() : mass;
+    }
+
+    private Optional<BigDecimal> cell(Role role) {
+        return read.columns().stream()
+                .filter(column -> column.role() == role)
+                .findFirst()
+                .flatMap(column -> Amount.money(read.table().cell(entry.row(), column.at()), read.decimalComma()));
+    }
+
+    /** Small words for the sub-system, from the heading over the row or its group. */
+    String subSystem() {
+        String words = entry.section().isEmpty() ? entry.text(Role.GROUP) : entry.section();
+        String plain = Slugs.words(words);
+        return plain.isEmpty() ? "parts" : plain;
+    }
+}

@@ -1,0 +1,301 @@
+package boltlore.bring;
+
+import boltlore.grid.GridCell;
+import boltlore.grid.Sheet;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the rows of one table: which name parts, how many of each, and what each other row is. */
+final class RowReader {
+
+    private static final int LONGEST_HEADING = 80;
+
+    /** More of one thing than a kit holds pieces of what is sold by length, mass or volume. */
+    private static final BigDecimal MANY = BigDecimal.valueOf(50);
+
+    private final Table table;
+    private final List<Column> columns;
+    private final Relations relations;
+    private final boolean decimalComma;
+    private final Answers answers;
+    private final Section section;
+    private final List<RowLook> looks;
+    private final Look usual;
+
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<TableRead.Left> left = new ArrayList<>();
+    private final List<Doubt> doubts = new ArrayList<>();
+    private final Totals totals;
+
+    /** How rows of parts look in this table, from which a heading differs. */
+    private record Look(boolean bold, boolean capitals) {}
+
+    RowReader(Table table, List<Column> columns, Relations relations, boolean decimalComma, Answers answers) {
+        this.table = table;
+        this.columns = columns;
+        this.relations = relations;
+        this.decimalComma = decimalComma;
+        this.answers = answers;
+        this.section = new Section(table);
+        this.looks = table.lines().stream()
+                .map(line -> new RowLook(table, columns, line))
+                .toList();
+        this.usual = usual();
+        this.totals = new Totals(table, columns, relations);
+    }
+
+    private Look usual() {
+        List<RowLook> parts = looks.stream().filter(look -> look.isNamed() && look.counts()).toList();
+        long bold = parts.stream().filter(RowLook::isBold).count();
+        long capitals = parts.stream().filter(look -> isCapitals(look.text(Role.NAME))).count();
+        return new Look(bold * 2 > parts.size(), capitals * 3 > parts.size());
+    }
+
+    private static boolean isCapitals(String text) {
+        return text.length() > 3 && text.equals(text.toUpperCase(Locale.ROOT)) && text.chars().filter(Character::isLetter).count() > 3;
+    }
+
+    TableRead read() {
+        for (int i = 0; i < looks.size(); i++) {
+            row(i);
+        }
+        totals.below(entries, left, doubts);
+        columnDoubts();
+        tableDoubts();
+        doubts.sort(Comparator.comparing(Doubt::row));
+        return new TableRead(
+                table, decimalComma, columns, List.copyOf(entries), List.copyOf(left), List.copyOf(doubts));
+    }
+
+    private void row(int index) {
+        RowLook look = looks.get(index);
+        Optional<String> answer = answers.at(table.address(look.row(), nameColumn()));
+        if (answer.isPresent() && answer.get().equals(Answers.LEAVE_OUT)) {
+            leave(look, "as answered");
+        } else if (answer.isPresent() && answer.get().equals(Answers.HEADING)) {
+            section.begin(look.shown());
+            leave(look, "a heading, as answered");
+        } else if (answer.isPresent()) {
+            part(look);
+        } else if (look.repeatsHeadings()) {
+            leave(look, "the headings once more");
+        } else if (totals.isTotal(look)) {
+            totals.add(look, entries, doubts);
+            leave(look, "a total");
+        } else if (look.isStruck()) {
+            leave(look, "struck through");
+            doubt(look, nameColumn(), true, "the row is struck through: is it needed?", Answers.LEAVE_OUT);
+        } else if (isHeading(look, index)) {
+            section.begin(look.only().map(GridCell::text).orElse(""));
+            leave(look, "a heading");
+        } else if (!look.isNamed()) {
+            unnamed(look);
+        } else if (section.outside().isPresent()) {
+            leave(look, section.outside().get());
+        } else {
+            part(look);
+        }
+    }
+
+    private void leave(RowLook look, String because) {
+        left.add(new TableRead.Left(look.row(), look.shown(), because));
+    }
+
+    private int nameColumn() {
+        return columns.stream()
+                .filter(column -> column.role() == Role.NAME)
+                .map(Column::at)
+                .findFirst()
+                .orElse(table.firstColumn());
+    }
+
+    private void doubt(RowLook look, int column, boolean open, String says, String suggests) {
+        String at = table.address(look.row(), column);
+        if (answers.at(at).isEmpty()) {
+            doubts.add(new Doubt(at, look.row(), open, says, suggests));
+        }
+    }
+
+    /** A row with one text and nothing that counts. */
+    private boolean isHeading(RowLook look, int index) {
+        Optional<GridCell> only = look.only();
+        if (only.isEmpty() || look.counts() || look.tells()) {
+            return false;
+        }
+        String text = only.get().text();
+        boolean apart = look.isMerged()
+                || look.isOutsideOfNames() && !look.has(Role.DESCRIPTION)
+                || look.isBold() && !usual.bold()
+                || text.endsWith(":")
+                || isCapitals(text) && !usual.capitals()
+                || Section.isWord(text);
+        if (apart || text.length() > LONGEST_HEADING) {
+            return true;
+        }
+        boolean gap = (index == 0 || looks.get(index - 1).row() < look.row() - 1)
+                && section.outside().isEmpty();
+        if (gap && !look.line().hidden()) {
+            doubt(look, nameColumn(), true, "'" + text + "' stands alone: is it a heading, or a part without a quantity?", Answers.HEADING);
+        }
+        return gap;
+    }
+
+    private void unnamed(RowLook look) {
+        boolean counts = look.counts() || look.has(Role.COST);
+        leave(look, counts ? "numbers without a name" : "no name");
+        if (look.counts() && look.cells(Role.QUANTITY).values().stream().anyMatch(cell -> cell.number() == null || cell.number().signum() != 0)) {
+            doubt(look, nameColumn(), true, "numbers without a name: " + look.shown(), Answers.LEAVE_OUT);
+        }
+    }
+
+    private void part(RowLook look) {
+        Map<Role, String> texts = new EnumMap<>(Role.class);
+        for (Role role : Role.values()) {
+            String text = look.text(role);
+            if (!text.isEmpty() && role != Role.LEFT) {
+                texts.put(role, text);
+            }
+        }
+        boolean alternate = Words.says(Words.Saying.ALTERNATE, look.text(Role.PREFERENCE));
+        Amount quantity = quantity(look);
+        Entry entry = new Entry(look.row(), section.heading(), texts, quantity, values(look), alternate);
+        if (look.line().hidden() && !table.sheet().filtered()) {
+            String counted = quantity == null ? "" : quantity.number().toPlainString();
+            doubt(look, nameColumn(), true, "the row is hidden: is it needed?", counted);
+        }
+        entries.add(entry);
+        money(look);
+        totals.product(look, doubts);
+    }
+
+    private @Nullable Amount quantity(RowLook look) {
+        Optional<Column> column =
+                columns.stream().filter(each -> each.role() == Role.QUANTITY).findFirst();
+        if (column.isEmpty()) {
+            return null;
+        }
+        int at = column.get().at();
+        Optional<Amount> answered = answers.at(table.address(look.row(), at))
+                .or(() -> answers.at(table.address(look.row(), nameColumn())))
+                .flatMap(text -> Amount.of(text, text.contains(",")));
+        if (answered.isPresent()) {
+            return answered.get();
+        }
+        GridCell cell = look.line().cell(at);
+        Optional<Amount> read = Amount.of(cell, decimalComma);
+        if (cell.isEmpty()) {
+            doubt(look, at, true, "'" + look.text(Role.NAME) + "' has no quantity", "");
+        } else if (read.isEmpty()) {
+            doubt(look, at, true, "the quantity '" + cell.text() + "' is no plain number", "");
+        } else if (read.get().number().signum() < 0) {
+            doubt(look, at, true, "the quantity is below 0", "");
+            return null;
+        } else {
+            measured(look, at, read.get());
+        }
+        return read.orElse(null);
+    }
+
+    /** What is sold by length, mass or volume, and counted without saying in what. */
+    private void measured(RowLook look, int at, Amount amount) {
+        boolean bare = amount.unit().isEmpty() && look.text(Role.UNIT).isEmpty();
+        if (amount.number().signum() == 0) {
+            doubt(look, at, false, "'" + look.text(Role.NAME) + "' is not needed: its quantity is 0", "");
+        }
+        if (bare && amount.number().compareTo(MANY) > 0 && Words.mentions(Words.Saying.MEASURED, look.text(Role.NAME))) {
+            String name = look.text(Role.NAME);
+            doubt(look, at, true, "'" + name + "' is counted without a unit: is that pieces, m, kg or l?", "");
+        }
+        if (bare && relations.number(look.row(), at) != null && look.cells(Role.QUANTITY).get(at).isText()) {
+            String text = look.cells(Role.QUANTITY).get(at).text();
+            if (text.matches("\\d{1,3}[.,]\\d{3}")) {
+                doubt(look, at, true, "'" + text + "': do three digits follow a decimal sign or one of thousands?", "");
+            }
+        }
+    }
+
+    private TreeMap<Integer, Amount> values(RowLook look) {
+        TreeMap<Integer, Amount> values = new TreeMap<>();
+        columns.stream().filter(column -> column.role() == Role.VALUE).forEach(column -> {
+            GridCell cell = look.line().cell(column.at());
+            String text = answers.at(table.address(look.row(), column.at())).orElse(cell.text());
+            Optional<Amount> read = Amount.of(text, decimalComma);
+            if (Words.is(Words.Saying.MARK, text)) {
+                values.put(column.at(), new Amount(BigDecimal.ONE, "mark"));
+            } else if (read.isPresent() && cell.kind() != GridCell.Kind.UNREAD) {
+                values.put(column.at(), read.get());
+            } else if (cell.isEmpty() || Words.is(Words.Saying.BLANK, text)) {
+                values.put(column.at(), new Amount(BigDecimal.ZERO, ""));
+            } else {
+                doubt(look, column.at(), true, "'" + text + "' is neither a mark nor a plain number", "");
+            }
+        });
+        return values;
+    }
+
+    /** Prices and masses that cannot be read, and cells that a program could not fill. */
+    private void money(RowLook look) {
+        for (Role role : List.of(Role.COST, Role.MASS, Role.LEAD_DAYS)) {
+            look.cells(role).forEach((at, cell) -> {
+                if (Amount.money(cell, decimalComma).isEmpty() && Amount.of(cell, decimalComma).isEmpty()) {
+                    doubt(look, at, false, "the " + role.code() + " '" + cell.text() + "' is no plain number, and not read", "");
+                }
+            });
+        }
+        table.columns().forEach(at -> {
+            if (look.line().cell(at).kind() == GridCell.Kind.UNREAD) {
+                boolean counted = columns.stream().anyMatch(column -> column.at() == at && (column.role() == Role.QUANTITY || column.role() == Role.VALUE));
+                if (!counted) {
+                    doubt(look, at, false, "not read: " + look.line().cell(at).text(), "");
+                }
+            }
+        });
+    }
+
+    private void columnDoubts() {
+        for (Column column : columns) {
+            boolean vital = List.of(Role.NAME, Role.QUANTITY, Role.VALUE).contains(column.role());
+            boolean numbers = column.role() == Role.LEFT && table.lines().stream().anyMatch(line -> !line.cell(column.at()).isEmpty());
+            if (!column.sure() && (vital || numbers || column.role() == Role.NOTE)) {
+                String at = table.sheet().name() + '!' + Sheet.letters(column.at());
+                doubts.add(new Doubt(
+                        at,
+                        0,
+                        vital,
+                        "column '" + column.heading() + "' is taken for " + column.role().code() + ": " + column.because(),
+                        column.role().code()));
+            }
+        }
+    }
+
+    private void tableDoubts() {
+        List<Sheet.Line> hidden = entries.stream()
+                .map(entry -> table.sheet().rows().get(entry.row()))
+                .filter(line -> line.hidden())
+                .toList();
+        if (table.sheet().filtered() && !hidden.isEmpty()) {
+            doubts.add(new Doubt(
+                    table.address(hidden.get(0).number(), nameColumn()),
+                    0,
+                    false,
+                    "a filter hides rows of this sheet; all of them are read, " + hidden.size() + " hidden ones too",
+                    ""));
+        }
+        boolean counts = columns.stream().anyMatch(column -> column.role() == Role.QUANTITY || column.role() == Role.VALUE);
+        if (!counts && !entries.isEmpty()) {
+            String at = table.address(table.firstHead(), table.firstColumn());
+            if (answers.at(at).isEmpty()) {
+                doubts.add(new Doubt(
+                        at, 0, true, "the table has no column of quantities: is it needed?", Answers.LEAVE_OUT));
+            }
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package boltlore.cli;
+
+import boltlore.bring.Brought;
+import boltlore.bring.Known;
+import boltlore.bring.Mapping;
+import boltlore.exports.NewFiles;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonFile;
+import boltlore.json.JsonOut;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Brings lists of parts from spreadsheets into a catalogue. */
+@Command(
+        name = "bring",
+        description = "Read lists of parts from spreadsheets (XLSX, XLS, ODS, CSV), say what each column and row is taken"
+                + " for, ask where it is in doubt, and write them as files of a catalogue.")
+final class BringCommand extends RoomCommand {
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "Spreadsheets.")
+    private List<Path> files = new ArrayList<>();
+
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            description = "The catalogue to write into, or a new folder: then a small workshop is written too. Without it"
+                    + " nothing is written but the mapping.")
+    private @Nullable Path into;
+
+    @Option(
+            names = "--mapping",
+            paramLabel = "FILE",
+            description = "Where it is kept what each column is and what was answered; without it beside the spreadsheet,"
+                    + " under its name with '.bring.json'. For one spreadsheet.")
+    private @Nullable Path mapping;
+
+    @Override
+    int run(Screen screen) {
+        if (mapping != null && files.size() > 1) {
+            Fault one = Fault.of("", "--mapping with " + files.size() + " spreadsheets", "one spreadsheet", "Name one.");
+            return refused(List.of(one), Exit.USAGE);
+        }
+        List<JsonOut> answers = new ArrayList<>();
+        int exit = Exit.OK;
+        for (Path file : files) {
+            exit = Math.max(exit, bring(screen, file, answers));
+        }
+        if (json()) {
+            screen.line(JsonOut.list(answers).written().stripTrailing());
+        }
+        return exit;
+    }
+
+    private int bring(Screen screen, Path file, List<JsonOut> answers) {
+        Path kept = mapping != null ? mapping : file.resolveSibling(file.getFileName() + ".bring.json");
+        Outcome<Known> known = BroughtInto.known(into);
+        Outcome<Brought> read = known.then(there -> JsonFile.bytes(file)
+                .then(bytes -> given(kept).then(found -> Brought.read(
+                        file.toString(), bytes, found.isEmpty() ? null : found.get(0), family(file), there))));
+        if (!(read instanceof Outcome.Sound<Brought> sound)) {
+            screen.flush();
+            return refused(read.faults(), Exit.FAULTS);
+        }
+        Brought brought = sound.value();
+        if (!json() && System.console() != null && !brought.mapping().open().isEmpty()) {
+            brought = new BringTalk(screen, file, known).ask(brought);
+        }
+        List<Fault> unkept = new MappingKept(kept).keep(brought.mappingText());
+        List<String> open = brought.mapping().open();
+        if (json()) {
+            answers.add(BroughtText.json(brought));
+        } else {
+            new BroughtText(screen, kept).print(brought);
+        }
+        if (!unkept.isEmpty()) {
+            screen.flush();
+            return refused(unkept, Exit.NOT_WRITTEN);
+        }
+        return !open.isEmpty() ? Exit.OPEN : into == null ? Exit.OK : write(screen, brought, into);
+    }
+
+    private static Outcome<List<Mapping>> given(Path kept) {
+        return Files.exists(kept)
+                ? JsonFile.bytes(kept)
+                        .then(bytes -> Brought.mapping(kept.toString(), bytes))
+                        .then(mapping -> Outcome.sound(List.of(mapping)))
+                : Outcome.sound(List.of());
+    }
+
+    /** The file's name as the catalogue writes names. */
+    private static String family(Path file) {
+        String name = String.valueOf(file.getFileName()).replaceFirst("\\.[A-Za-z]+$", "");
+        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "list" : plain.substring(0, Math.min(40, plain.length())).replaceAll("-+$", "");
+    }
+
+    private int write(Screen screen, Brought brought, Path folder) {
+        Outcome<List<Path>> written = NewFiles.write(folder, brought.files());
+        if (!(written instanceof Outcome.Sound<List<Path>> sound)) {
+            screen.flush();
+            return refused(written.faults(), Exit.NOT_WRITTEN);
+        }
+        return new BroughtInto(this, json() ? new Screen(aside()) : screen)
+                .judge(folder, brought.mapping().family(), sound.value());
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package boltlore.bring;
+
+import org.jspecify.annotations.NullMarked;
