@@ -87,9 +87,10 @@ public record Part(
                 upkeep);
     }
 
-    /** Whether another part has taken its place, so that no kit holds it. */
+    /** Whether another part has taken its place for every order, so that no kit holds it. */
     public boolean superseded() {
-        return upkeep.replacedBy() != null;
+        Upkeep.Successor successor = upkeep.replacedBy();
+        return successor != null && successor.since().isAlways();
     }
 
     public List<Contained> contains() {

@@ -87,8 +87,8 @@ final class Assembly {
     }
 
     private Family family(String name, Workshop workshop) {
-        Reading inFamily = reading.in(name);
         String folder = "families/" + name + "/";
+        Reading inFamily = reading.in(name, EffectivityReading.scales(trees.treesUnder(folder)));
         FamilyFile.Head head =
                 file(folder + "family.json", "family", reader -> new FamilyFile(inFamily, workshop).read(reader, name));
         List<Position> positions = trees.under(folder + "kit/").stream()
@@ -99,7 +99,7 @@ final class Assembly {
                 head.name(),
                 head.says(),
                 head.donor(),
-                head.options(),
+                EffectivityReading.with(inFamily, head.options()),
                 head.limits(),
                 head.finishes(),
                 head.pairs(),

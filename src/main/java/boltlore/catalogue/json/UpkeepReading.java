@@ -5,6 +5,7 @@ import boltlore.catalogue.Upkeep;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
+import boltlore.json.Range;
 import boltlore.json.TextShape;
 import java.util.List;
 
@@ -25,7 +26,9 @@ final class UpkeepReading {
         return new Upkeep(
                 documents(reader),
                 reader.findObject("replacedBy", this::successor).orElse(null),
-                reader.findSomeObjects("alternates", this::alternate));
+                reader.findSomeObjects("alternates", this::alternate),
+                ChangesReading.ofPart(reader),
+                reader.findDecimal("coreCredit", Range.POSITIVE));
     }
 
     List<Document> documents(ObjectReader reader) {
@@ -55,7 +58,8 @@ final class UpkeepReading {
         Upkeep.Successor successor = new Upkeep.Successor(
                 reading.part(reader, "part"),
                 reader.findText("from", TextShape.LINE).orElse(null),
-                reader.truth("serviceOnly", false));
+                reader.truth("serviceOnly", false),
+                EffectivityReading.ofSuccessor(reader));
         return reading.sources().put(successor, reader.spot("part"));
     }
 

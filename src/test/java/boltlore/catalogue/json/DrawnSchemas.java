@@ -14,6 +14,7 @@ import boltlore.order.json.OrderKeys;
 import boltlore.trades.cutting.RemnantKeys;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -42,7 +43,7 @@ final class DrawnSchemas {
     private final Map<String, String> drawn = new TreeMap<>();
 
     DrawnSchemas(Catalogue small) {
-        Reading reading = Reading.begin().in("cart");
+        Reading reading = Reading.begin().in("cart", List.of());
         Workshop workshop = small.workshop();
         draw("cautions", new CautionsFile(reading)::read);
         draw("coating", new CoatingFile(reading)::read);
