@@ -5,7 +5,6 @@ import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import java.math.BigDecimal;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One part at one position, under one condition.
@@ -15,7 +14,6 @@ import org.jspecify.annotations.Nullable;
  * @param carries positions that this bracket line holds up; empty for anything but a bracket
  * @param note for the workshop, may be empty
  * @param effectivity which orders it holds for by date and chassis number
- * @param reused how the base vehicle's own part is looked at before it goes back in; null where the part is supplied
  * @param changes its history, oldest first
  */
 public record Line(
@@ -28,10 +26,9 @@ public record Line(
         List<Expectation> expects,
         String note,
         Effectivity effectivity,
-        @Nullable Reused reused,
         List<Change> changes) {
 
-    /** A line that holds for every order, of a part that is supplied. */
+    /** A line that holds for every order, without a history. */
     public Line(
             LineName name,
             PartNumber part,
@@ -41,7 +38,7 @@ public record Line(
             List<Need> needs,
             List<Expectation> expects,
             String note) {
-        this(name, part, quantity, when, carries, needs, expects, note, Effectivity.ALWAYS, null, List.of());
+        this(name, part, quantity, when, carries, needs, expects, note, Effectivity.ALWAYS, List.of());
     }
 
     public boolean isBracket() {

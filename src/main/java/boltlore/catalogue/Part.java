@@ -114,6 +114,16 @@ public record Part(
         return !structure.contains().isEmpty();
     }
 
+    /** Whether it is the base vehicle's own, which goes back in. */
+    public boolean reused() {
+        return source == Source.DONOR;
+    }
+
+    /** Whether stores pick it whole, and nobody has said where from. */
+    public boolean lacksBin() {
+        return pickedWhole() && !reused() && bin.isEmpty();
+    }
+
     /** Whether stores hand it out as it is: a leaf, or an assembly that is stocked, welded or coated whole. */
     public boolean pickedWhole() {
         return !isAssembly() || structure.stocked() || structure.joined() == Joined.WELDED || coat != null;

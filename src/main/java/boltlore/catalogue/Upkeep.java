@@ -1,6 +1,7 @@
 package boltlore.catalogue;
 
 import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,19 +14,21 @@ import org.jspecify.annotations.Nullable;
  * @param changes its history, oldest first
  * @param coreCredit what one returned old unit gives back, in the workshop's currency; the part's cost holds it. Null where nothing
  *     is taken back
+ * @param inspect what is looked at before a part of the base vehicle goes back in, and what ends its use; null of any other part
  */
 public record Upkeep(
         List<Document> documents,
         @Nullable Successor replacedBy,
         List<Alternate> alternates,
         List<Change> changes,
-        @Nullable BigDecimal coreCredit) {
+        @Nullable BigDecimal coreCredit,
+        @Nullable Wording inspect) {
 
     public static final Upkeep NONE = new Upkeep(List.of(), null, List.of());
 
     /** Without a history, and of which nothing is taken back. */
     public Upkeep(List<Document> documents, @Nullable Successor replacedBy, List<Alternate> alternates) {
-        this(documents, replacedBy, alternates, List.of(), null);
+        this(documents, replacedBy, alternates, List.of(), null, null);
     }
 
     /**

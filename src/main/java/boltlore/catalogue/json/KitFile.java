@@ -5,7 +5,6 @@ import boltlore.catalogue.Effectivity;
 import boltlore.catalogue.Fill;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
-import boltlore.catalogue.Reused;
 import boltlore.catalogue.Route;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
@@ -15,10 +14,8 @@ import boltlore.json.TextShape;
 import boltlore.measure.LineName;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
-import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** families/…/kit/*.json: the positions of the kit with their lines. */
 final class KitFile {
@@ -27,13 +24,6 @@ final class KitFile {
     private static final KeyRule NEVER_REQUIRED = new KeyRule.Without("fill", "free", "required");
     private static final KeyRule ONE_PLACE = new KeyRule.Apart("bag", "crate");
     private static final int LONGEST_MM = 100_000;
-    private static final Allowed<SuppliedBy> SUPPLIED_BY = Allowed.of(SuppliedBy.values());
-    private static final KeyRule INSPECTED = new KeyRule.With("suppliedBy", "donor", "inspect");
-    private static final KeyRule SUPPLIED = new KeyRule.Needs("inspect", "suppliedBy");
-
-    private enum SuppliedBy {
-        DONOR
-    }
 
     private final Reading reading;
     private final ConditionReading conditions;
@@ -119,29 +109,7 @@ final class KitFile {
                 needs.expects(reader),
                 Reading.textOrNone(reader, "note"),
                 effectivity,
-                reused(reader),
                 ChangesReading.ofLine(reader));
         return reading.sources().put(line, reader.spot());
-    }
-
-    /** The base vehicle's own part is looked at before it goes back in. */
-    private @Nullable Reused reused(ObjectReader reader) {
-        SuppliedBy by = reader.findOneOf("suppliedBy", SUPPLIED_BY);
-        Wording inspect = reading.findWording(reader, "inspect").orElse(null);
-        if (reader.breaks(INSPECTED)) {
-            reader.faultAt(
-                    "suppliedBy",
-                    "a part of the base vehicle without 'inspect'",
-                    "what is looked at before it goes back in, and what ends its use",
-                    "Add 'inspect'.");
-        }
-        if (reader.breaks(SUPPLIED)) {
-            reader.faultAt(
-                    "inspect",
-                    "'inspect' on a part that is supplied",
-                    "'inspect' beside \"suppliedBy\": \"donor\"",
-                    "Remove it.");
-        }
-        return by == null || inspect == null ? null : reading.sources().put(new Reused(inspect), reader.spot());
     }
 }

@@ -88,6 +88,10 @@ final class ExtraReading {
 
     /** A superseded part goes out only where it is kept as a spare. */
     private void deliverable(Part part, ObjectReader reader) {
+        if (part.reused()) {
+            reader.faultAt(
+                    "part", "'" + part.number() + "', which is the base vehicle's own", "a part that is supplied", "");
+        }
         Upkeep.Successor successor = part.upkeep().replacedBy();
         if (successor != null && !successor.serviceOnly() && !stillCurrent(successor)) {
             reader.faultAt(

@@ -1,10 +1,12 @@
 package boltlore.trades.picking;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
 import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Page;
@@ -37,6 +39,18 @@ final class PickPages {
                     serial -> serial.piece() + " of " + serial.row().quantity().intValue())
             .box(Column.blank("number", "Serial number"))
             .box(Column.tick("secondCount", "2nd count"));
+
+    private static final String REUSED = "Inspect each one as it comes off the vehicle. One that fails is ordered new before the kit"
+            + " is fitted; never refit what is doubtful.";
+
+    private static final TableSpec<Item> REUSED_PARTS = TableSpec.<Item>named("reused")
+            .text("part", "Part", item -> item.part().number().text())
+            .text("name", "Name", 30, item -> item.part().name().english())
+            .text("position", "For", 22, item -> item.position().says().english())
+            .quantity("quantity", "Quantity", "", Item::quantity)
+            .text("unit", "Unit", item -> item.part().unit())
+            .text("inspect", "Look at", 50, PickPages::inspect)
+            .box(Column.tick("fit", "Good to refit"));
 
     private static final int REVISION_SHOWN = 8;
 
@@ -112,6 +126,20 @@ final class PickPages {
                 .note(OUTSIDE)
                 .add(PickColumns.boxes(spec).of(rows))
                 .signatures("Picked by", "Second count by");
+    }
+
+    /** What goes back in from the base vehicle: looked at where it comes off, and never picked. */
+    PageBuilder reused(List<Item> items) {
+        return titled("From the vehicle", "From the base vehicle, goes back in", "from the vehicle")
+                .landscape()
+                .note(REUSED)
+                .add(REUSED_PARTS.of(items))
+                .signatures("Inspected by");
+    }
+
+    private static String inspect(Item item) {
+        Wording inspect = item.part().upkeep().inspect();
+        return inspect == null ? "" : inspect.english();
     }
 
     /** What waits for a decision; it has no box to tick, so that nobody picks it. */

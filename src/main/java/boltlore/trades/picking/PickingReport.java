@@ -50,6 +50,7 @@ final class PickingReport {
         apart(report, list.fromCoating(), pages::fromCoating);
         apart(report, list.extras(), pages::extras);
         apart(report, list.onHold(), pages::onHold);
+        apart(report, kit.bill().reused().toList(), pages::reused);
         apart(report, list.walk().stream().filter(PickColumns::needsSerialsPage).toList(), pages::serials);
         list.bags().forEach(stage -> report.page(pages.bags(stage)));
         return report.build();

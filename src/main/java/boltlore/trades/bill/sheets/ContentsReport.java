@@ -1,6 +1,7 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.bill.Bill;
+import boltlore.bill.Item;
 import boltlore.catalogue.Workshop;
 import boltlore.explanation.ChoiceWords;
 import boltlore.order.Order;
@@ -73,6 +74,10 @@ public final class ContentsReport {
             page.heading(phrases.say("undecided"))
                     .note(phrases.say("undecidedSays"))
                     .add(tables.undecided(packed.onHold()));
+        }
+        List<Item> reused = bill.reused().toList();
+        if (!reused.isEmpty()) {
+            page.heading(phrases.say("reused")).note(phrases.say("reusedSay")).add(tables.reused(reused));
         }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }
