@@ -25,10 +25,10 @@ public record EffectivityScale(By by, SortedSet<Integer> begins) {
 
     /** What orders are told apart by. */
     public enum By {
-        PLACED("placed", "On which day is the order placed?", Map.of("en", "Ordered", "de", "Bestellt", "fr", "Commande")),
+        PLACED("placed", "On which day is the order placed ('placed' of the order)?", Map.of("en", "Ordered", "de", "Bestellt", "fr", "Commande")),
         CHASSIS(
                 "chassis",
-                "Which running number ends the chassis number?",
+                "Which running number ends the chassis number ('chassis' of the order)?",
                 Map.of("en", "Chassis", "de", "Fahrgestell", "fr", "Ch\u00e2ssis"));
 
         private final String written;

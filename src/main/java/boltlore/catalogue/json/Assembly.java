@@ -4,6 +4,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Companion;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Market;
@@ -26,10 +27,13 @@ final class Assembly {
 
     private final Reading reading;
     private final Trees trees;
+    private final Map<String, Family> alsoCut;
 
-    Assembly(Reading reading, Trees trees) {
+    /** @param alsoCut families whose days and numbers are cut as well where those of the same name here are */
+    Assembly(Reading reading, Trees trees, Map<String, Family> alsoCut) {
         this.reading = reading;
         this.trees = trees;
+        this.alsoCut = alsoCut;
     }
 
     Catalogue catalogue() {
@@ -62,6 +66,11 @@ final class Assembly {
                 shipping());
     }
 
+    private List<EffectivityScale> scales(String family, String folder) {
+        Family other = alsoCut.get(family);
+        return EffectivityReading.scales(trees.treesUnder(folder), other == null ? List.of() : other.scales());
+    }
+
     private Workshop workshop(ObjectReader workshopFile) {
         MarketsFile marketsFile = new MarketsFile(reading);
         ObjectReader markets = trees.open(CatalogueFolder.MARKETS, "markets.schema.json", reading.faults());
@@ -88,7 +97,7 @@ final class Assembly {
 
     private Family family(String name, Workshop workshop) {
         String folder = "families/" + name + "/";
-        Reading inFamily = reading.in(name, EffectivityReading.scales(trees.treesUnder(folder)));
+        Reading inFamily = reading.in(name, scales(name, folder));
         FamilyFile.Head head =
                 file(folder + "family.json", "family", reader -> new FamilyFile(inFamily, workshop).read(reader, name));
         List<Position> positions = trees.under(folder + "kit/").stream()

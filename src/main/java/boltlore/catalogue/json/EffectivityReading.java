@@ -36,9 +36,10 @@ final class EffectivityReading {
 
     private EffectivityReading() {}
 
-    /** The scales that the effectivities in these files of one family cut; none where there is none. */
-    static List<EffectivityScale> scales(Collection<Json> files) {
+    /** The scales that the effectivities in these files of one family cut, and those others; none where there is none. */
+    static List<EffectivityScale> scales(Collection<Json> files, List<EffectivityScale> others) {
         EffectivityReading cutting = new EffectivityReading();
+        others.forEach(other -> cutting.begins.put(other.by(), new TreeSet<>(other.begins())));
         files.forEach(cutting::walk);
         return cutting.begins.entrySet().stream()
                 .map(each -> new EffectivityScale(each.getKey(), each.getValue()))
