@@ -24,7 +24,7 @@ import java.util.TreeSet;
 public final class RandomCatalogue {
 
     private static final List<Role> ROLES =
-            List.of(Role.MARKET, Role.INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
+            List.of(Role.MARKET, Role.INLET, Role.DC_INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
 
     private final Dice dice;
     private final Trial trial = new Trial();

@@ -78,7 +78,8 @@ final class Broken {
             return port.kind() + ", nothing said of what flows";
         }
         String bore = joint.boreMm() == null ? "" : ", " + Digits.plain(joint.boreMm()) + " mm";
-        return joint.flow().written() + ", " + port.kind() + bore + ", "
+        String thread = joint.thread() == null ? "" : ", " + joint.thread().says();
+        return joint.flow().written() + ", " + port.kind() + bore + thread + ", "
                 + joint.half().name().toLowerCase(Locale.ROOT);
     }
 }
