@@ -21,9 +21,14 @@ public record Bill(Order order, Resolution.Resolved resolved, List<Item> items) 
         return items.stream().flatMap(Item::all);
     }
 
-    /** What stores hand out, at the level they hand it out. */
+    /** What stores hand out and what ships, at the level they hand it out. */
     public Stream<Item> picked() {
         return all().filter(Item::picked);
+    }
+
+    /** What of the base vehicle goes back in. */
+    public Stream<Item> reused() {
+        return all().filter(item -> item.part().reused());
     }
 
     /** What is coated for this kit, each at the level that it is coated at. */

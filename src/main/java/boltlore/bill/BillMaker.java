@@ -180,7 +180,7 @@ public final class BillMaker {
         }
 
         Item item(Place place, String finish) {
-            boolean picked = !insidePicked && part.pickedWhole();
+            boolean picked = !insidePicked && part.pickedWhole() && !part.reused();
             return new Item(
                     level, place.position(), place.line(), part, finish, quantity, origin, picked, List.copyOf(inside));
         }

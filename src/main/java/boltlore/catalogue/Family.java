@@ -123,6 +123,11 @@ public record Family(
                 .findFirst();
     }
 
+    /** What its effectivities cut into pieces. */
+    public List<EffectivityScale> scales() {
+        return options.stream().flatMap(option -> Stream.ofNullable(option.scale())).toList();
+    }
+
     public Stream<Line> lines() {
         return positions.stream().flatMap(position -> position.lines().stream());
     }

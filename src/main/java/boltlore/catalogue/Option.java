@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param usual offered first, never taken silently
  * @param builtFrom which value the donor's build date settles; empty where no date settles it
  * @param group the question with several answers that it is one answer of, or null; then its values are 'yes' and 'no'
+ * @param scale of which the values are the pieces, where the order's date or chassis number settles it; else null
  */
 public record Option(
         OptionName name,
@@ -19,7 +20,8 @@ public record Option(
         List<OptionValue> values,
         @Nullable String usual,
         List<BuildDates> builtFrom,
-        @Nullable Group group) {
+        @Nullable Group group,
+        @Nullable EffectivityScale scale) {
 
     public static final String YES = "yes";
     public static final String NO = "no";
@@ -51,7 +53,12 @@ public record Option(
             List<OptionValue> values,
             @Nullable String usual,
             List<BuildDates> builtFrom) {
-        this(name, asks, role, values, usual, builtFrom, null);
+        this(name, asks, role, values, usual, builtFrom, null, null);
+    }
+
+    /** The same question with only some of its values, or with more. */
+    public Option offering(List<OptionValue> some, @Nullable String offered) {
+        return new Option(name, asks, role, some, offered, List.of(), group, scale);
     }
 
     public Optional<OptionValue> value(String wanted) {

@@ -87,9 +87,10 @@ public record Part(
                 upkeep);
     }
 
-    /** Whether another part has taken its place, so that no kit holds it. */
+    /** Whether another part has taken its place for every order, so that no kit holds it. */
     public boolean superseded() {
-        return upkeep.replacedBy() != null;
+        Upkeep.Successor successor = upkeep.replacedBy();
+        return successor != null && successor.since().isAlways();
     }
 
     public List<Contained> contains() {
@@ -111,6 +112,16 @@ public record Part(
 
     public boolean isAssembly() {
         return !structure.contains().isEmpty();
+    }
+
+    /** Whether it is the base vehicle's own, which goes back in. */
+    public boolean reused() {
+        return source == Source.DONOR;
+    }
+
+    /** Whether stores pick it whole, and nobody has said where from. */
+    public boolean lacksBin() {
+        return pickedWhole() && !reused() && bin.isEmpty();
     }
 
     /** Whether stores hand it out as it is: a leaf, or an assembly that is stocked, welded or coated whole. */

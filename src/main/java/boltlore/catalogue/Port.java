@@ -36,6 +36,7 @@ public record Port(
      *
      * @param boreMm nominal bore of a hose or outer diameter of the spigot that it goes over, in mm
      * @param phases of mains, 1 or 3
+     * @param thread by which it is screwed in
      */
     public record Joint(
             Flow flow,
@@ -43,12 +44,33 @@ public record Port(
             @Nullable BigDecimal boreMm,
             @Nullable BigDecimal volts,
             @Nullable BigDecimal amps,
-            @Nullable Integer phases) {
+            @Nullable Integer phases,
+            @Nullable ThreadName thread) {
+
+        /** One that is plugged, pushed or bolted together. */
+        public Joint(
+                Flow flow,
+                Half half,
+                @Nullable BigDecimal boreMm,
+                @Nullable BigDecimal volts,
+                @Nullable BigDecimal amps,
+                @Nullable Integer phases) {
+            this(flow, half, boreMm, volts, amps, phases, null);
+        }
 
         private boolean fits(Joint other) {
             return flow == other.flow
                     && half != other.half
-                    && (boreMm == null ? other.boreMm == null : other.boreMm != null && same(boreMm, other.boreMm));
+                    && (boreMm == null ? other.boreMm == null : other.boreMm != null && same(boreMm, other.boreMm))
+                    && screws(other);
+        }
+
+        /** A male thread into a female one, or neither has one. */
+        private boolean screws(Joint other) {
+            if (thread == null || other.thread == null) {
+                return thread == null && other.thread == null;
+            }
+            return half == Half.MALE ? thread.goesInto(other.thread) : other.thread.goesInto(thread);
         }
 
         private static boolean same(BigDecimal left, BigDecimal right) {
@@ -65,7 +87,7 @@ public record Port(
         return joint == null || joint.flow().highVoltage();
     }
 
-    /** Whether the two can be joined: one flow, one pattern, one bore, and a male half on a female one. */
+    /** Whether the two can be joined: one flow, one pattern, one bore, threads that mate, and a male half on a female one. */
     public boolean fits(Port other) {
         return joint != null && other.joint != null && kind.equals(other.kind) && joint.fits(other.joint);
     }

@@ -6,6 +6,8 @@ public enum Role {
     DRIVE_SIDE("drive-side"),
     MARKET("market"),
     INLET("inlet"),
+    /** An inlet of its own for direct current, beside that for alternating current. */
+    DC_INLET("dc-inlet"),
     CHARGER("charger"),
     SUPPLY("supply"),
     EXPORT("export"),

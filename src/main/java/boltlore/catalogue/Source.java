@@ -1,7 +1,11 @@
 package boltlore.catalogue;
 
-/** Whether the workshop makes a part or buys it. */
+/** Where a part comes from. */
 public enum Source {
+    /** The workshop makes it. */
     MAKE,
-    BUY
+    /** The workshop buys it. */
+    BUY,
+    /** The base vehicle's own, which goes back in: neither bought nor picked nor shipped, and weighed with the vehicle. */
+    DONOR
 }

@@ -38,7 +38,7 @@ final class CostGiven {
                     "0, for the assembly's cost is all of it",
                     "Set its cost to 0, or give what is also sold alone a number of its own"));
         }
-        return boughtWhole || costs
+        return boughtWhole || costs || part.reused()
                 ? Optional.empty()
                 : Optional.of(new Remark(
                         Said.part(part),

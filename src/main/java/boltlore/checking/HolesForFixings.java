@@ -8,6 +8,7 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.catalogue.ThreadName;
 import boltlore.measure.Digits;
 import boltlore.resolution.FamilyPlan;
 import java.math.BigDecimal;
@@ -117,7 +118,7 @@ final class HolesForFixings {
     private int bolts(Line line, String thread) {
         List<Need> needs = Stream.concat(line.needs().stream(), plan.needsOf(line.part()).stream())
                 .filter(need -> bolt(need)
-                        .filter(fixing -> fixing.thread().equals(thread))
+                        .filter(fixing -> ThreadName.mate(fixing.thread(), thread))
                         .isPresent())
                 .toList();
         return bolts(needs, line)

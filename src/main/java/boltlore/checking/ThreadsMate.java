@@ -9,6 +9,7 @@ import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Position;
+import boltlore.catalogue.ThreadName;
 import boltlore.measure.Digits;
 import boltlore.resolution.FamilyPlan;
 import boltlore.trades.fixings.Engagement;
@@ -96,7 +97,7 @@ final class ThreadsMate {
     }
 
     private static boolean mate(Brought bolt, Brought nut) {
-        return bolt.fixing().thread().equals(nut.fixing().thread());
+        return ThreadName.mate(bolt.fixing().thread(), nut.fixing().thread());
     }
 
     private Stream<Remark> of(Position position, Line line, Brought bolt, List<Brought> nuts) {
@@ -137,7 +138,7 @@ final class ThreadsMate {
     private Optional<Remark> tapped(Line line, Brought bolt, @Nullable JointFacts facts) {
         return facts == null
                         || facts.thread() == null
-                        || facts.thread().equals(bolt.fixing().thread())
+                        || ThreadName.mate(bolt.fixing().thread(), facts.thread())
                 ? Optional.empty()
                 : Optional.of(new Remark(
                         Said.line(family, line),

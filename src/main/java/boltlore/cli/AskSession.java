@@ -71,8 +71,10 @@ final class AskSession {
 
     /** The next question; where all is decided, whether the order is to be written. */
     private Asking next() {
-        if (heads.open(AskedHead.BUILT)) {
-            return new Asking(null, AskedHead.BUILT);
+        for (AskedHead first : AskedHead.BEFORE_OPTIONS) {
+            if (heads.open(first)) {
+                return new Asking(null, first);
+            }
         }
         Option wanted = again;
         if (wanted != null && asked.standing().questions().contains(wanted)) {
@@ -244,6 +246,10 @@ final class AskSession {
         if (!asked.valid(asked.choices().with(choice.option(), choice.value()))) {
             why(choice);
             screen.wrapped(2, "'open " + choice + "' says what would have to change for it.");
+            return;
+        }
+        if (asked.choices().family().option(choice.option()).filter(option -> option.scale() != null).isPresent()) {
+            screen.wrapped(2, "That follows from the order: say '" + choice.option() + "' with its date or number.");
             return;
         }
         List<Choice> settled = asked.answer(choice);

@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Option;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
@@ -13,12 +14,14 @@ import boltlore.order.json.OrderWriter;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What an order says beside its choices, in the order in which it is asked. */
 enum AskedHead {
     BUILT("built", "When was the base vehicle built? A date, a month or a year, as 1968-05-20, 1968-05 or 1968.", true),
+    CHASSIS("chassis", "What is the chassis number? Its last digits are the running number.", false),
     NUMBER("number", "Which order number?", false),
     CUSTOMER("customer", "For which customer?", false),
     MEASURED("measured", "What was measured on the vehicle, in mm? As 'name 1840', one or several.", true),
@@ -29,7 +32,7 @@ enum AskedHead {
             "brackets",
             "Brackets that support nothing in this kit: leave them out, or keep them? 'out' or 'keep'.",
             true),
-    PLACED("placed", "When was the order placed? A date, as 2027-03-12.", true),
+    PLACED("placed", "When was the order placed? A date, as 2027-03-12.", false),
     LANGUAGE("language", "In which language are the papers?", true);
 
     /** What is asked: a question of the family, something else that an order says, or whether it is to be written. */
@@ -46,6 +49,9 @@ enum AskedHead {
             return (option.group() == null ? option.name() : option.group().name()).text();
         }
     }
+
+    /** What settles options, and so is asked before them. */
+    static final List<AskedHead> BEFORE_OPTIONS = List.of(BUILT, PLACED, CHASSIS);
 
     private final String command;
     private final String asks;
@@ -100,8 +106,15 @@ enum AskedHead {
             case PARTNER -> order.partner().isEmpty();
             case DISCOUNT -> order.terms().discountPercent() == null;
             case BRACKETS -> order.leftOut() instanceof LeftOut.Undecided;
-            case PLACED, LANGUAGE -> false;
+            case CHASSIS -> order.chassis().isEmpty() && asks(order, EffectivityScale.By.CHASSIS);
+            case PLACED -> order.placed() == null && asks(order, EffectivityScale.By.PLACED);
+            case LANGUAGE -> false;
         };
+    }
+
+    /** Whether some line of the family holds only from or until some order. */
+    private static boolean asks(Order order, EffectivityScale.By by) {
+        return order.choices().family().option(by.option()).isPresent();
     }
 
     /** The order with what was said, or what is wrong with it. */
@@ -109,6 +122,7 @@ enum AskedHead {
         OrderBuilder builder = new OrderBuilder(order);
         Outcome<Order> changed = switch (this) {
             case BUILT -> BuiltSaid.in(order, text);
+            case CHASSIS -> Outcome.sound(builder.chassis(text).build());
             case NUMBER -> Outcome.sound(builder.name(text).build());
             case CUSTOMER -> Outcome.sound(builder.customer(text).build());
             case MEASURED -> MeasuredSaid.in(order, text);

@@ -60,6 +60,7 @@ final class HeadQuestions {
         says.add("Order " + order.name() + " for " + order.customer());
         say(says, "through ", order.partner().isEmpty() ? null : order.partner());
         say(says, "vehicle built ", order.donorBuilt());
+        say(says, "chassis number ", order.chassis().isEmpty() ? null : order.chassis());
         say(says, "placed ", order.placed());
         say(says, "due ", order.due());
         BigDecimal discount = order.terms().discountPercent();

@@ -4,6 +4,7 @@ import boltlore.answers.WhereUsed;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
+import boltlore.explanation.ChangeWords;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
@@ -12,6 +13,7 @@ import boltlore.measure.PartNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -92,15 +94,29 @@ final class PartsCommand extends RoomCommand {
         if (!notes.isEmpty()) {
             screen.wrapped(2, "Notes: " + notes);
         }
+        history(known, part).forEach(note -> screen.wrapped(2, note));
+    }
+
+    /** Its own, then that of the lines that name it. */
+    private static List<String> history(Catalogue known, Part part) {
+        Stream<String> own = part.upkeep().changes().stream().map(ChangeWords::say);
+        Stream<String> lines = known.families().values().stream()
+                .flatMap(family -> family.lines()
+                        .filter(line -> line.part().equals(part.number()))
+                        .flatMap(line -> line.changes().stream()
+                                .map(change -> family.name() + ", line " + line.name() + ", " + ChangeWords.say(change))));
+        return Stream.concat(own, lines).map(note -> "History: " + note).toList();
     }
 
     private JsonOut json(Catalogue known, Part part) {
-        return JsonOut.object()
+        JsonOut.Members out = JsonOut.object()
                 .put("part", part.number().text())
                 .put("revision", part.revision())
                 .put("name", part.name().english())
                 .put("unit", part.unit())
                 .put("usedIn", JsonOut.texts(WhereUsed.find(known, part.number())))
                 .putIfAny("notes", part.upkeep().notes());
+        List<String> history = history(known, part);
+        return history.isEmpty() ? out : out.put("history", JsonOut.texts(history));
     }
 }

@@ -77,8 +77,8 @@ final class ProveCommand extends RoomCommand {
         return instead.against == null
                 ? AcceptedKinds.known(asked, catalogue.folder())
                         .then(sound -> Outcome.sound(new ProvingTask(known, sound, files, this::writeSets)))
-                : CatalogueReader.read(instead.against)
-                        .then(earlier -> Outcome.sound(new RevisionTask(earlier, known, asked)));
+                : CatalogueReader.readTogether(instead.against, catalogue.folder())
+                        .then(both -> Outcome.sound(new RevisionTask(both.before(), both.after(), asked)));
     }
 
     private Deadline deadline() {

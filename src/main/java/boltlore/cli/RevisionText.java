@@ -1,6 +1,7 @@
 package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.explanation.ChangeWords;
 import boltlore.logic.Count;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
@@ -9,6 +10,7 @@ import boltlore.proof.revision.ExampleKit;
 import boltlore.proof.revision.PartChange;
 import boltlore.proof.revision.PartEdit;
 import boltlore.proof.revision.Revision;
+import boltlore.proof.revision.RevisionNote;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.List;
@@ -46,8 +48,14 @@ final class RevisionText {
         }
         one(revision.onlyBefore(), "are no longer valid");
         one(revision.onlyAfter(), "have become valid");
-        revision.parts().forEach(change -> screen.wrapped(2, words(change)));
-        revision.edits().forEach(edit -> screen.wrapped(2, words(edit)));
+        revision.parts().forEach(change -> {
+            screen.wrapped(2, words(change));
+            notes(change.part());
+        });
+        revision.edits().forEach(edit -> {
+            screen.wrapped(2, words(edit));
+            notes(edit.part());
+        });
         revision.example().ifPresent(this::example);
         if (!revision.undecided().isEmpty()) {
             screen.wrapped(2, "Not decided:");
@@ -94,6 +102,15 @@ final class RevisionText {
     private String words(PartEdit edit) {
         String what = edit.what().stream().map(RevisionText::words).collect(Collectors.joining(", "));
         return named(edit.part()) + ": another " + what + " in " + ProofText.number(edit.orders());
+    }
+
+    /** Why it changed, as far as somebody has written it down since the earlier revision. */
+    private void notes(PartNumber part) {
+        List<RevisionNote> notes = revision.notes().getOrDefault(part, List.of());
+        notes.forEach(note -> screen.wrapped(4, "note of " + note.of() + ": " + ChangeWords.say(note.change())));
+        if (notes.isEmpty()) {
+            screen.wrapped(4, "no note says why");
+        }
     }
 
     private static String words(PartEdit.Edit edit) {

@@ -46,7 +46,7 @@ public final class RestrictedFamily {
         List<OptionValue> left = option.values().stream()
                 .filter(value -> isOpen.test(new Choice(option.name(), value.value())))
                 .toList();
-        return new Option(option.name(), option.asks(), option.role(), left, null, List.of(), option.group());
+        return option.offering(left, null);
     }
 
     public Family family() {

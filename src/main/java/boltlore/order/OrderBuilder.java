@@ -1,6 +1,7 @@
 package boltlore.order;
 
 import boltlore.catalogue.BuildDate;
+import boltlore.catalogue.Option;
 import boltlore.choices.Choices;
 import boltlore.measure.OptionName;
 import java.math.BigDecimal;
@@ -37,6 +38,7 @@ public final class OrderBuilder {
     private String notes = "";
     private OrderTerms terms = OrderTerms.NONE;
     private Map<String, BigDecimal> measuredMm = Map.of();
+    private String chassis = "";
 
     public OrderBuilder(Choices choices) {
         this.choices = choices;
@@ -60,6 +62,7 @@ public final class OrderBuilder {
         this.notes = order.notes();
         this.terms = order.terms();
         this.measuredMm = order.measuredMm();
+        this.chassis = order.chassis();
     }
 
     public OrderBuilder name(String other) {
@@ -132,7 +135,29 @@ public final class OrderBuilder {
         return this;
     }
 
+    public OrderBuilder chassis(String number) {
+        this.chassis = number;
+        return this;
+    }
+
+    /** The order, with what its date and chassis number settle. */
     public Order build() {
+        Order order = plain();
+        Choices settled = choices;
+        SortedSet<OptionName> byDate = new TreeSet<>(settledByDate);
+        for (Option option : choices.family().options()) {
+            Integer at = option.scale() == null ? null : order.at(option.scale().by());
+            if (option.scale() != null && at != null) {
+                settled = settled.with(option.name(), option.scale().at(at));
+                byDate.add(option.name());
+            }
+        }
+        this.choices = settled;
+        this.settledByDate = byDate;
+        return plain();
+    }
+
+    private Order plain() {
         return new Order(
                 name,
                 choices.family().name(),
@@ -151,6 +176,7 @@ public final class OrderBuilder {
                 extra,
                 notes,
                 terms,
-                measuredMm);
+                measuredMm,
+                chassis);
     }
 }

@@ -28,7 +28,7 @@ public final class PlainVariants {
     public static final int MOST_VARIANTS = 20_000;
 
     private static final List<Role> FACTS_DECIDE =
-            List.of(Role.MARKET, Role.INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE);
+            List.of(Role.MARKET, Role.INLET, Role.DC_INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE);
 
     private static final int MOST_STEPS = 1_000_000;
 

@@ -1,16 +1,20 @@
 package boltlore.proof;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.OptionValue;
 import boltlore.catalogue.Role;
 import boltlore.choices.Choices;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderBuilder;
 import boltlore.order.OrderTerms;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /** The orders that show the defects of a family, complete and ready to run. */
@@ -43,8 +47,24 @@ public final class Witnesses {
                 statement.title() + ". " + statement.refuted());
     }
 
-    /** An order with these choices that nobody has placed. */
+    /** An order with these choices that nobody has placed; it has a date and a chassis number only where the kit asks for them. */
     public static Order complete(Catalogue catalogue, String name, Choices choices, LeftOut leftOut, String notes) {
+        OrderBuilder order = new OrderBuilder(plain(catalogue, name, choices, leftOut, notes));
+        some(choices, EffectivityScale.By.PLACED).ifPresent(day -> order.placed(LocalDate.ofEpochDay(day)));
+        some(choices, EffectivityScale.By.CHASSIS).ifPresent(number -> order.chassis(number.toString()));
+        return order.build();
+    }
+
+    private static Optional<Integer> some(Choices choices, EffectivityScale.By by) {
+        return choices.family()
+                .option(by.option())
+                .flatMap(option -> Optional.ofNullable(option.scale()))
+                .flatMap(scale -> choices.value(by.option()).flatMap(scale::piece))
+                .map(EffectivityScale.Piece::any);
+    }
+
+    private static Order plain(
+            Catalogue catalogue, String name, Choices choices, LeftOut leftOut, String notes) {
         return new Order(
                 name,
                 choices.family().name(),

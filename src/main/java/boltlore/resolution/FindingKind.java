@@ -32,6 +32,7 @@ public enum FindingKind implements Kind {
     LEAD_PHASES_BELOW_CHARGER("public lead has fewer phases than inlet and charger", CHECK),
     LEAD_AMPS_BELOW_CHARGER("public lead carries less than inlet and charger", CHECK),
     INLET_OF_ANOTHER_MARKET("inlet of another market", CHECK),
+    DC_INLET_OF_ANOTHER_MARKET("DC inlet of another market", CHECK),
     LABELS_OF_ANOTHER_MARKET("labels in another language than the market's", CHECK),
     CABLE_OUTSIDE_WINDOW("cable outside its window", CHECK),
     ERA_AGAINST_BUILD_DATE("body era does not match build date", CHECK),

@@ -1,6 +1,7 @@
 package boltlore.oracle;
 
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Effectivity;
 import boltlore.catalogue.Facts;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Limit;
@@ -11,12 +12,17 @@ import boltlore.catalogue.Position;
 import boltlore.catalogue.Role;
 import boltlore.measure.OptionName;
 import boltlore.measure.PositionName;
+import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** A complete choice, and what is true under it: conditions, called lines, filled positions. */
 final class PlainChoice {
+
+    private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
     private final Family family;
     private final Map<OptionName, String> values;
@@ -64,7 +70,33 @@ final class PlainChoice {
     }
 
     boolean called(Line line) {
-        return holds(line.when());
+        List<Condition> conjuncts = line.when() instanceof Condition.All all ? all.conditions() : List.of(line.when());
+        int dated = line.effectivity().isAlways() ? 0 : ends(line.effectivity());
+        return effective(line.effectivity()) && holds(new Condition.All(conjuncts.subList(dated, conjuncts.size())));
+    }
+
+    /** Of how many scales it has an end; so many conjuncts stand before what was written. */
+    private static int ends(Effectivity ends) {
+        boolean days = ends.from() != null || ends.until() != null;
+        boolean numbers = ends.fromChassis() != null || ends.untilChassis() != null;
+        return (days ? 1 : 0) + (numbers ? 1 : 0);
+    }
+
+    /** By the calendar and by counting, not by pieces: some order of the piece. */
+    private boolean effective(Effectivity ends) {
+        boolean onDay = true;
+        String placed = values.get(new OptionName("placed"));
+        if (placed != null) {
+            LocalDate one = LocalDate.parse(DAY.matcher(placed).results().findFirst().orElseThrow().group());
+            onDay = ends.holdsOn(placed.startsWith("until-") ? one.minusYears(1) : one);
+        }
+        String chassis = values.get(new OptionName("chassis"));
+        boolean forNumber = chassis == null
+                || ends.holdsFor(
+                        chassis.startsWith("until-")
+                                ? 1
+                                : Integer.parseInt(chassis.replace("from-", "").replaceAll("-to-.*", "")));
+        return onDay && forNumber;
     }
 
     /** Some line of it is called for, whether or not the order leaves it out. */

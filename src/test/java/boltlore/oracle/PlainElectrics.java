@@ -108,6 +108,8 @@ final class PlainElectrics {
         Facts market = facts(Role.MARKET);
         String socket = facts(Role.EXPORT).socket();
         stranger(FindingKind.INLET_OF_ANOTHER_MARKET, name(Role.INLET), name(Role.INLET), market.inlets());
+        String apart = facts(Role.DC_INLET).amps() == null ? null : name(Role.DC_INLET);
+        stranger(FindingKind.DC_INLET_OF_ANOTHER_MARKET, name(Role.DC_INLET), apart, market.inlets());
         stranger(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, name(Role.EXPORT), socket, market.sockets());
         stranger(FindingKind.LABELS_OF_ANOTHER_MARKET, name(Role.LANGUAGE), name(Role.LANGUAGE), market.languages());
     }

@@ -8,6 +8,7 @@ import boltlore.catalogue.Feature;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Source;
 import boltlore.measure.PartNumber;
 import boltlore.resolution.Finding;
 import boltlore.resolution.FindingKind;
@@ -76,7 +77,7 @@ final class PlainWorkshop {
                         .forEach(feature ->
                                 findings.add(new Finding(FindingKind.NO_MASK, number.text(), name(feature))));
             }
-            if (part.bin().isEmpty() && whole(part) && picked(number)) {
+            if (part.bin().isEmpty() && part.source() != Source.DONOR && whole(part) && picked(number)) {
                 findings.add(new Finding(FindingKind.LEAF_WITHOUT_BIN, number.text()));
             }
         }

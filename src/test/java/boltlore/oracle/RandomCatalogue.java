@@ -3,6 +3,7 @@ package boltlore.oracle;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Companion;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Expectation;
 import boltlore.catalogue.FinishRule;
 import boltlore.catalogue.Limit;
@@ -16,12 +17,14 @@ import boltlore.trial.Say;
 import boltlore.trial.Trial;
 import boltlore.trial.TrialWorkshop;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /** A small catalogue by chance that uses every feature of the language; the same seed draws the same. */
 public final class RandomCatalogue {
 
     private static final List<Role> ROLES =
-            List.of(Role.MARKET, Role.INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
+            List.of(Role.MARKET, Role.INLET, Role.DC_INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
 
     private final Dice dice;
     private final Trial trial = new Trial();
@@ -48,7 +51,12 @@ public final class RandomCatalogue {
         }
         limits(conditions);
         pairs(conditions);
-        RandomPositions places = new RandomPositions(dice, positions, conditions, randomParts);
+        RandomPositions places = new RandomPositions(
+                dice,
+                positions,
+                conditions,
+                randomParts,
+                trial.catalogue().family(Trial.FAMILY).scales());
         places.draw().forEach(trial::position);
         companions(conditions, randomParts);
         trial.lead(RandomParts.name(0), 1, "32");
@@ -59,7 +67,25 @@ public final class RandomCatalogue {
         return trial.catalogue();
     }
 
-    /** Two options without a role and up to three in roles: 48 choices at the most. */
+    /** Up to three days at which something begins or ends, and two chassis numbers; in half of the catalogues neither. */
+    private void scales() {
+        if (dice.once(3)) {
+            trial.several("extras", "rack", "bar");
+        }
+        if (dice.once(2)) {
+            SortedSet<Integer> days = new TreeSet<>();
+            for (int more = dice.between(1, 3); more > 0; more--) {
+                days.add(20_000 + dice.below(700));
+            }
+            trial.scale(new EffectivityScale(EffectivityScale.By.PLACED, days));
+            if (dice.once(3)) {
+                trial.scale(new EffectivityScale(
+                        EffectivityScale.By.CHASSIS, new TreeSet<>(List.of(1_000, 1_000 + dice.between(1, 500)))));
+            }
+        }
+    }
+
+    /** Two options without a role and up to three in roles: 48 choices at the most, before the questions of {@link #scales}. */
     private void options() {
         trial.option("side", "left", "right");
         trial.option("size", "small", "medium", "large");
@@ -67,6 +93,7 @@ public final class RandomCatalogue {
         for (Role role : dice.shuffled(ROLES).subList(0, dice.between(1, 3))) {
             trial.option(role.written(), role, values.values(role));
         }
+        scales();
         boolean coloured =
                 trial.catalogue().family(Trial.FAMILY).inRole(Role.COLOUR).isPresent();
         trial.role(

@@ -29,6 +29,7 @@ final class RandomOptions {
     private static List<String> names(Role role) {
         return switch (role) {
             case INLET -> List.of("type-1", "type-2");
+            case DC_INLET -> List.of("direct-1", "direct-2");
             case LANGUAGE -> List.of("en", "de");
             case COLOUR -> List.of("black", "grey");
             default -> List.of(role.written() + "-a", role.written() + "-b");
@@ -37,6 +38,7 @@ final class RandomOptions {
 
     private Facts facts(Role role) {
         return switch (role) {
+            case DC_INLET -> dice.once(3) ? Facts.NONE : wired(null, null, null);
             case INLET, SUPPLY -> wired(null, null, null);
             case CHARGER -> wired(null, dice.once(3) ? null : dice.once(2), dice.oneOf("2", "3.68", "7"));
             case EXPORT -> dice.once(2) ? Facts.NONE : wired(dice.oneOf("socket-a", "socket-b"), null, null);
@@ -68,7 +70,7 @@ final class RandomOptions {
                 null,
                 null,
                 some("socket-a", "socket-b"),
-                some("type-1", "type-2"),
+                some("type-1", "type-2", "direct-1"),
                 some("en", "de"),
                 null,
                 null,

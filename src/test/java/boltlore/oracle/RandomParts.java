@@ -8,17 +8,25 @@ import boltlore.catalogue.Joined;
 import boltlore.catalogue.Need;
 import boltlore.trial.Say;
 import boltlore.trial.TrialPart;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Parts by chance; each contains and needs only parts of higher numbers. */
 final class RandomParts {
 
     private final Dice dice;
     private final int count;
+    private final Set<Integer> ofTheVehicle = new HashSet<>();
 
     RandomParts(Dice dice, int count) {
         this.dice = dice;
         this.count = count;
+        for (int number = 0; number < count - 1; number++) {
+            if (dice.once(8)) {
+                ofTheVehicle.add(number);
+            }
+        }
     }
 
     String any() {
@@ -33,17 +41,28 @@ final class RandomParts {
         return name(dice.between(number + 1, count - 1));
     }
 
+    /** What the vehicle brings itself lies in no assembly; the last part is always supplied. */
+    private String supplied(int after) {
+        int child = dice.between(after + 1, count - 1);
+        return name(ofTheVehicle.contains(child) ? count - 1 : child);
+    }
+
     TrialPart draw(int number) {
         TrialPart part =
                 part(name(number)).costs(dice.oneOf("0.35", "12", "340.50")).bin(dice.oneOf("", "F-01-01-A-01"));
         if (number < count - 1) {
-            structure(part, number);
+            if (!ofTheVehicle.contains(number)) {
+                structure(part, number);
+            }
             if (dice.once(3)) {
                 part.needs(need(after(number)));
             }
         }
         finishing(part);
         connecting(part);
+        if (ofTheVehicle.contains(number)) {
+            part.ofTheVehicle();
+        }
         return part;
     }
 
@@ -56,7 +75,7 @@ final class RandomParts {
 
     private void structure(TrialPart part, int number) {
         if (dice.once(3)) {
-            part.contains(after(number), dice.quantity());
+            part.contains(supplied(number), dice.quantity());
             if (dice.once(2)) {
                 part.contains(name(count - 1), dice.quantity());
             }

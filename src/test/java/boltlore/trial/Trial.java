@@ -4,6 +4,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
 import boltlore.catalogue.Companion;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Electrics;
 import boltlore.catalogue.EndOfLine;
 import boltlore.catalogue.Family;
@@ -53,6 +54,22 @@ public final class Trial {
 
     public Trial option(String name, @Nullable Role role, List<OptionValue> values) {
         options.add(new Option(new OptionName(name), "Which " + name + "?", role, values, null, List.of()));
+        return this;
+    }
+
+    /** A question with several answers, which is an option for each of them. */
+    public Trial several(String name, String... answers) {
+        for (String answer : answers) {
+            Option.Group group = new Option.Group(new OptionName(name), "Which " + name + "?", answer);
+            options.add(new Option(
+                    group.member(), answer + "?", null, List.of(Say.value("yes"), Say.value("no")), null, List.of(), group, null));
+        }
+        return this;
+    }
+
+    /** Days or chassis numbers that lines begin or end at. */
+    public Trial scale(EffectivityScale scale) {
+        options.add(scale.option());
         return this;
     }
 

@@ -1,6 +1,8 @@
 package boltlore.trial;
 
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.Effectivity;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Expectation;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Need;
@@ -18,6 +20,7 @@ public final class TrialLine {
     private final PartNumber part;
     private BigDecimal quantity = BigDecimal.ONE;
     private Condition when = Condition.ALWAYS;
+    private Effectivity effectivity = Effectivity.ALWAYS;
     private final List<PositionName> carries = new ArrayList<>();
     private final List<Need> needs = new ArrayList<>();
     private final List<Expectation> expects = new ArrayList<>();
@@ -41,6 +44,13 @@ public final class TrialLine {
         return this;
     }
 
+    /** The condition that it has so far, for orders within those ends only. */
+    public TrialLine effective(Effectivity ends, List<EffectivityScale> scales) {
+        effectivity = ends;
+        when = ends.with(when, scales);
+        return this;
+    }
+
     public TrialLine carries(String position) {
         carries.add(new PositionName(position));
         return this;
@@ -57,6 +67,16 @@ public final class TrialLine {
     }
 
     public Line done() {
-        return new Line(name, part, quantity, when, List.copyOf(carries), List.copyOf(needs), List.copyOf(expects), "");
+        return new Line(
+                name,
+                part,
+                quantity,
+                when,
+                List.copyOf(carries),
+                List.copyOf(needs),
+                List.copyOf(expects),
+                "",
+                effectivity,
+                List.of());
     }
 }

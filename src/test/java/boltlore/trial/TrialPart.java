@@ -64,6 +64,15 @@ public final class TrialPart {
         return this;
     }
 
+    /** The base vehicle's own: it costs and weighs nothing and lies in no bin. */
+    public TrialPart ofTheVehicle() {
+        source = Source.DONOR;
+        cost = BigDecimal.ZERO;
+        massKg = BigDecimal.ZERO;
+        bin = "";
+        return this;
+    }
+
     public TrialPart bin(String place) {
         bin = place;
         return this;

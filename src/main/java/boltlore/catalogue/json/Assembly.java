@@ -5,6 +5,7 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Caution;
 import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Companion;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Market;
@@ -29,10 +30,13 @@ final class Assembly {
 
     private final Reading reading;
     private final Trees trees;
+    private final Map<String, Family> alsoCut;
 
-    Assembly(Reading reading, Trees trees) {
+    /** @param alsoCut families whose days and numbers are cut as well where those of the same name here are */
+    Assembly(Reading reading, Trees trees, Map<String, Family> alsoCut) {
         this.reading = reading;
         this.trees = trees;
+        this.alsoCut = alsoCut;
     }
 
     Catalogue catalogue() {
@@ -65,6 +69,11 @@ final class Assembly {
                 shipping(),
                 capacity(),
                 stores());
+    }
+
+    private List<EffectivityScale> scales(String family, String folder) {
+        Family other = alsoCut.get(family);
+        return EffectivityReading.scales(trees.treesUnder(folder), other == null ? List.of() : other.scales());
     }
 
     private Workshop workshop(ObjectReader workshopFile) {
@@ -106,8 +115,8 @@ final class Assembly {
     }
 
     private Family family(String name, Workshop workshop) {
-        Reading inFamily = reading.in(name);
         String folder = "families/" + name + "/";
+        Reading inFamily = reading.in(name, scales(name, folder));
         FamilyFile.Head head =
                 file(folder + "family.json", "family", reader -> new FamilyFile(inFamily, workshop).read(reader, name));
         List<Position> positions = trees.under(folder + "kit/").stream()
@@ -118,7 +127,7 @@ final class Assembly {
                 head.name(),
                 head.says(),
                 head.donor(),
-                head.options(),
+                EffectivityReading.with(inFamily, head.options()),
                 head.limits(),
                 head.finishes(),
                 head.pairs(),

@@ -1,6 +1,7 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Option;
 import boltlore.faults.Nearest;
 import boltlore.json.Json;
@@ -25,7 +26,13 @@ final class ConditionReading {
 
     /** Words of the language that no option may be called. */
     static final Set<String> RESERVED =
-            Collections.unmodifiableSet(new TreeSet<>(List.of("all", "any", FILLED, "not")));
+            Collections.unmodifiableSet(new TreeSet<>(List.of(
+                    "all",
+                    "any",
+                    FILLED,
+                    "not",
+                    EffectivityScale.By.PLACED.written(),
+                    EffectivityScale.By.CHASSIS.written())));
 
     /** Whether a condition may ask if a position is filled. */
     enum Over {
@@ -74,6 +81,7 @@ final class ConditionReading {
             case "all" -> new Condition.All(conditions(value));
             case "not" -> new Condition.Not(read(value));
             case FILLED -> filled(value);
+            case "placed", "chassis" -> EffectivityReading.condition(key, value, reading);
             default -> is(key, value);
         };
     }

@@ -4,10 +4,12 @@ import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Flow;
 import boltlore.catalogue.Geometry;
 import boltlore.catalogue.Port;
+import boltlore.catalogue.ThreadName;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
 import boltlore.json.Range;
+import boltlore.json.TextShape;
 import boltlore.measure.PartNumber;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -23,8 +25,14 @@ final class FitReading {
     private static final int ONE_PHASE = 1;
     private static final int THREE_PHASES = 3;
 
+    private static final TextShape THREAD = new TextShape(
+            text -> ThreadName.of(text).isPresent(),
+            ThreadName.EXPECTED + ", whose threads to the inch are those of its size",
+            "^(M[0-9.]+(x[0-9.]+)?|#?[0-9/ -]+-[0-9.]+( (UNC|UNF|NPT|BSPP))?|[0-9/ ]+ BSPP|(G|R|Rp|Rc) ?[0-9][0-9/ ]*( [AB])?)$",
+            24);
+
     /** All of these mean nothing without a flow. */
-    private static final List<String> OF_A_FLOW = List.of("half", "boreMm", "volts", "amps", "phases");
+    private static final List<String> OF_A_FLOW = List.of("half", "boreMm", "volts", "amps", "phases", "thread");
 
     private FitReading() {}
 
@@ -38,7 +46,8 @@ final class FitReading {
                 reader.findDecimal("boreMm", BORE),
                 reader.findDecimal("volts", PackReading.VOLTS),
                 reader.findDecimal("amps", PackReading.AMPS),
-                reader.findWhole("phases", ONE_PHASE, THREE_PHASES));
+                reader.findWhole("phases", ONE_PHASE, THREE_PHASES),
+                reader.findText("thread", THREAD).flatMap(ThreadName::of).orElse(null));
         if (reader.breaks(SOMETHING_SAID)) {
             reader.fault(
                     "neither 'flow' nor 'mates'",

@@ -1,5 +1,7 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.Condition;
+import boltlore.catalogue.Effectivity;
 import boltlore.catalogue.Fill;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Position;
@@ -10,7 +12,9 @@ import boltlore.json.ObjectReader;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
 import boltlore.measure.LineName;
+import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** families/…/kit/*.json: the positions of the kit with their lines. */
@@ -88,17 +92,24 @@ final class KitFile {
     }
 
     private Line line(ObjectReader reader) {
+        LineName name = new LineName(reading.named(reader, "line", Kind.LINE));
+        PartNumber part = reading.part(reader, "part");
+        BigDecimal quantity = reader.decimal("quantity", Range.QUANTITY);
+        Condition when = conditions.orAlways(reader, "when");
+        Effectivity effectivity = EffectivityReading.ofLine(reader);
         Line line = new Line(
-                new LineName(reading.named(reader, "line", Kind.LINE)),
-                reading.part(reader, "part"),
-                reader.decimal("quantity", Range.QUANTITY),
-                conditions.orAlways(reader, "when"),
+                name,
+                part,
+                quantity,
+                effectivity.with(when, reading.scales()),
                 reading.findAllMentioned(reader, "carries", Kind.POSITION).stream()
                         .map(PositionName::new)
                         .toList(),
                 needs.needs(reader),
                 needs.expects(reader),
-                Reading.textOrNone(reader, "note"));
+                Reading.textOrNone(reader, "note"),
+                effectivity,
+                ChangesReading.ofLine(reader));
         return reading.sources().put(line, reader.spot());
     }
 }

@@ -79,7 +79,8 @@ final class OptionReading {
                 List.of(yes, no),
                 null,
                 List.of(),
-                group);
+                group,
+                null);
     }
 
     /** 'Roof rack: no', in every language in which the answer is told. */

@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /** parts/*.json: the part master. */
 final class PartsFile {
-    private static final KeyRule ONE_COST = new KeyRule.OneWay("cost", "offers");
-    private static final KeyRule MASS_OF_A_LEAF = new KeyRule.OneWay("contains", "massKg");
+    private static final KeyRule ONE_COST = new KeyRule.OneWay("cost", "offers", "inspect");
+    private static final KeyRule MASS_OF_A_LEAF = new KeyRule.OneWay("contains", "massKg", "inspect");
 
     private static final List<String> OF_ASSEMBLIES = List.of("weighedKg", "joined", "stocked");
 
@@ -75,7 +75,7 @@ final class PartsFile {
                 reader.oneOf("source", SOURCES),
                 cost(reader, offered),
                 scrap(reader),
-                reader.findDecimal("massKg", Range.NOT_NEGATIVE),
+                massKg(reader),
                 leadDays(reader, offered),
                 bin(reader),
                 reader.findOneOf("tracked", TRACKED),
@@ -109,6 +109,12 @@ final class PartsFile {
         return scrap == null ? BigDecimal.ZERO : scrap;
     }
 
+    /** What is weighed with the base vehicle adds nothing. */
+    private static @Nullable BigDecimal massKg(ObjectReader reader) {
+        BigDecimal massKg = reader.findDecimal("massKg", Range.NOT_NEGATIVE);
+        return reader.has("inspect") ? BigDecimal.ZERO : massKg;
+    }
+
     private static int leadDays(ObjectReader reader, List<Offer> offered) {
         Integer days = reader.findWhole("leadDays", 0, 3650);
         if (!offered.isEmpty()) {
@@ -128,14 +134,15 @@ final class PartsFile {
     /** Of one supplier, or of the preferred one at its smallest quantity. */
     private static BigDecimal cost(ObjectReader reader, List<Offer> offered) {
         BigDecimal cost = reader.findDecimal("cost", Range.NOT_NEGATIVE);
-        if (reader.breaks(ONE_COST)) {
+        boolean ofTheVehicle = reader.has("inspect");
+        if (reader.breaks(ONE_COST) && !ofTheVehicle) {
             reader.fault(
                     reader.has("cost") ? "'cost' and 'offers'" : "neither 'cost' nor 'offers'",
                     "either 'cost', or 'offers' of suppliers with theirs",
                     reader.has("cost") ? "Remove 'cost': the offers tell it." : "Add one of them.");
         }
-        if (cost != null) {
-            return cost;
+        if (cost != null || ofTheVehicle) {
+            return ofTheVehicle || cost == null ? BigDecimal.ZERO : cost;
         }
         return offered.isEmpty()
                 ? BigDecimal.ONE
@@ -214,7 +221,7 @@ final class PartsFile {
         boolean masses = reader.breaks(MASS_OF_A_LEAF);
         if (reader.has("contains")) {
             assembly(part, reader, masses);
-        } else if (masses) {
+        } else if (masses && !reader.has("inspect")) {
             reader.fault(
                     "no 'massKg'", "the mass in kg of one of its unit", "Add it: masses of assemblies add up from it.");
         }

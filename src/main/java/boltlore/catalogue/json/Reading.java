@@ -1,5 +1,6 @@
 package boltlore.catalogue.json;
 
+import boltlore.catalogue.EffectivityScale;
 import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.ObjectReader;
@@ -18,15 +19,22 @@ import org.jspecify.annotations.Nullable;
  *
  * @param family the family whose files are being read, or empty
  * @param groups options that take several answers, each behind its family
+ * @param scales what the effectivities of the family cut into pieces
  */
-record Reading(Faults faults, Names names, SourceMap sources, String family, Set<String> groups) {
+record Reading(
+        Faults faults,
+        Names names,
+        SourceMap sources,
+        String family,
+        Set<String> groups,
+        List<EffectivityScale> scales) {
 
     static Reading begin() {
-        return new Reading(new Faults(), new Names(), new SourceMap(), "", new HashSet<>());
+        return new Reading(new Faults(), new Names(), new SourceMap(), "", new HashSet<>(), List.of());
     }
 
-    Reading in(String wantedFamily) {
-        return new Reading(faults, names, sources, wantedFamily, groups);
+    Reading in(String wantedFamily, List<EffectivityScale> cut) {
+        return new Reading(faults, names, sources, wantedFamily, groups, cut);
     }
 
     /** The text of a required key, which gives something its name. */

@@ -29,6 +29,7 @@ final class RoleFacts {
             case LANGUAGE -> language(value, reader);
             case INLET -> demand(reader, "inlet", own, "phases");
             case CHARGER -> charger(own, reader);
+            case DC_INLET -> directInlet(own, reader);
             case EXPORT -> export(own, reader);
             default -> {
                 // Neither drive side, era nor colour asks for facts: what decides them stands elsewhere.
@@ -58,6 +59,13 @@ final class RoleFacts {
         demand(reader, "charger", own, "phases");
         if (Boolean.TRUE.equals(own.twoWay())) {
             demand(reader, "bidirectional charger", own, "exportKw");
+        }
+    }
+
+    /** One without facts is not fitted. */
+    private static void directInlet(Facts own, ObjectReader reader) {
+        if (reader.has("facts")) {
+            demand(reader, "DC inlet", own, "volts", "amps");
         }
     }
 

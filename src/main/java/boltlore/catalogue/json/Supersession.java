@@ -37,6 +37,7 @@ final class Supersession {
             alternates(part);
         }
         catalogue.families().values().forEach(this::family);
+        new DatedSupersession(catalogue, reading).check();
     }
 
     private void family(Family family) {

@@ -93,6 +93,11 @@ final class Trees {
         return reader;
     }
 
+    /** The trees of the files whose path begins so. */
+    List<Json> treesUnder(String prefix) {
+        return under(prefix).stream().map(trees::get).toList();
+    }
+
     /** Paths of the files whose path begins so. */
     List<String> under(String prefix) {
         return trees.keySet().stream().filter(path -> path.startsWith(prefix)).toList();

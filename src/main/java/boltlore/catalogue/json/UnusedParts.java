@@ -35,7 +35,7 @@ final class UnusedParts {
         catalogue.parts().values().forEach(unused::usedBy);
         catalogue.families().values().forEach(unused::usedBy);
         catalogue.parts().values().stream()
-                .filter(part -> !part.superseded() && !unused.used.contains(part.number()))
+                .filter(part -> part.upkeep().replacedBy() == null && !unused.used.contains(part.number()))
                 .forEach(part -> reading.faults()
                         .add(reading.sources()
                                 .of(part)

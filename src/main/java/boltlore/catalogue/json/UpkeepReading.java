@@ -5,8 +5,11 @@ import boltlore.catalogue.Upkeep;
 import boltlore.json.Allowed;
 import boltlore.json.KeyRule;
 import boltlore.json.ObjectReader;
+import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.measure.Wording;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a part's documents, its successor, its alternates and the engineer's notes; positions have documents too. */
 final class UpkeepReading {
@@ -14,6 +17,14 @@ final class UpkeepReading {
     private static final Allowed<Document.Kind> KINDS = Allowed.of(Document.Kind.values(), Document.Kind::written);
     private static final KeyRule SOMEWHERE = new KeyRule.OneWay("file", "number", "file number");
     private static final KeyRule ISSUE_OF_A_DRAWING = new KeyRule.With("kind", "drawing", "issue");
+
+    private static final String DONOR = "donor";
+    private static final KeyRule INSPECTED = new KeyRule.With("source", DONOR, "inspect");
+    private static final KeyRule NOT_MADE = new KeyRule.Without("source", "make", "inspect");
+    private static final KeyRule NOT_BOUGHT = new KeyRule.Without("source", "buy", "inspect");
+    private static final List<String> NEVER_OF_THE_DONOR = List.of(
+            "cost", "offers", "massKg", "supplier", "orderCode", "packOf", "minimumOrder", "leadDays", "scrapPercent", "bin", "contains", "cut", "blank",
+            "operations", "coat", "customs", "transport", "coreCredit");
 
     private final Reading reading;
 
@@ -26,7 +37,33 @@ final class UpkeepReading {
                 documents(reader),
                 reader.findObject("replacedBy", this::successor).orElse(null),
                 reader.findSomeObjects("alternates", this::alternate),
-                reader.findText("notes").orElse(""));
+                reader.findText("notes").orElse(""),
+                ChangesReading.ofPart(reader),
+                reader.findDecimal("coreCredit", Range.POSITIVE),
+                inspect(reader));
+    }
+
+    /** The base vehicle's own part is looked at before it goes back in, and is nobody's to buy, make, store, coat or ship. */
+    private @Nullable Wording inspect(ObjectReader reader) {
+        Wording inspect = reading.findWording(reader, "inspect").orElse(null);
+        if (reader.breaks(INSPECTED)) {
+            reader.faultAt(
+                    "source",
+                    "a part of the base vehicle without 'inspect'",
+                    "what is looked at before it goes back in, and what ends its use",
+                    "Add 'inspect'.");
+        }
+        if (reader.breaks(NOT_MADE) || reader.breaks(NOT_BOUGHT)) {
+            reader.faultAt(
+                    "inspect", "'inspect' on a part that is supplied", "'inspect' beside \"source\": \"donor\"", "Remove it.");
+        }
+        for (String key : NEVER_OF_THE_DONOR) {
+            if (reader.breaks(new KeyRule.Without("source", DONOR, key))) {
+                reader.faultAt(
+                        key, "'" + key + "' on a part of the base vehicle", "'" + key + "' on parts that are supplied", "Remove it.");
+            }
+        }
+        return inspect;
     }
 
     List<Document> documents(ObjectReader reader) {
@@ -56,7 +93,8 @@ final class UpkeepReading {
         Upkeep.Successor successor = new Upkeep.Successor(
                 reading.part(reader, "part"),
                 reader.findText("from", TextShape.LINE).orElse(null),
-                reader.truth("serviceOnly", false));
+                reader.truth("serviceOnly", false),
+                EffectivityReading.ofSuccessor(reader));
         return reading.sources().put(successor, reader.spot("part"));
     }
 

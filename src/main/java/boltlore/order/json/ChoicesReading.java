@@ -87,6 +87,11 @@ final class ChoicesReading {
             return;
         }
         Option option = family.option(new OptionName(name)).orElseThrow();
+        if (option.scale() != null) {
+            faults.add(json.location()
+                    .fault("'" + name + "' among the choices", "'" + name + "' of the order itself, which settles it", "Remove it here."));
+            return;
+        }
         Values.text(json, TextShape.NAME, faults)
                 .filter(value -> Known.check(
                         value, json.location(), option.valueNames(), "a value of option '" + name + "'", faults))

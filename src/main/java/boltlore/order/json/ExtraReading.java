@@ -15,6 +15,7 @@ import boltlore.json.Values;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -34,9 +35,12 @@ final class ExtraReading {
 
     private final Catalogue catalogue;
     private final Family family;
+    private final @Nullable LocalDate placed;
     private final ExtraFinish finishes;
 
-    ExtraReading(Catalogue catalogue, Family family) {
+    /** @param placed date of the order, by which a part may still be current; null where it does not say */
+    ExtraReading(Catalogue catalogue, Family family, @Nullable LocalDate placed) {
+        this.placed = placed;
         this.catalogue = catalogue;
         this.family = family;
         this.finishes = new ExtraFinish(catalogue, family);
@@ -84,14 +88,24 @@ final class ExtraReading {
 
     /** A superseded part goes out only where it is kept as a spare. */
     private void deliverable(Part part, ObjectReader reader) {
+        if (part.reused()) {
+            reader.faultAt(
+                    "part", "'" + part.number() + "', which is the base vehicle's own", "a part that is supplied", "");
+        }
         Upkeep.Successor successor = part.upkeep().replacedBy();
-        if (successor != null && !successor.serviceOnly()) {
+        if (successor != null && !successor.serviceOnly() && !stillCurrent(successor)) {
             reader.faultAt(
                     "part",
                     "'" + part.number() + "', which is superseded and no longer kept as a spare",
                     "a part that may be delivered",
                     "Its successor is '" + catalogue.current(part.number()) + "'.");
         }
+    }
+
+    /** An order placed before its successor takes over gets the old part. */
+    private boolean stillCurrent(Upkeep.Successor successor) {
+        LocalDate from = successor.since().from();
+        return placed != null && from != null && placed.isBefore(from);
     }
 
     private static String unit(ObjectReader reader, @Nullable Part part) {

@@ -16,6 +16,7 @@ import boltlore.json.TextShape;
 import boltlore.json.Values;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
+import boltlore.order.OrderBuilder;
 import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import java.math.BigDecimal;
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.regex.Pattern;
 
 /** Reads an order file against the catalogue that it chooses from. */
 public final class OrderReader {
@@ -39,6 +41,16 @@ public final class OrderReader {
                     + ", as \"1968-05-20\", \"1968-05\" or \"1968\"",
             "^(19|20|21)[0-9]{2}(-[0-9]{2}){0,2}$",
             10);
+
+    private static final Pattern CHASSIS_NUMBER =
+            Pattern.compile("^([A-Za-z0-9 ./-]*[A-Za-z ./-])?[0-9]{1," + Order.RUNNING_DIGITS + "}$");
+
+    private static final TextShape CHASSIS = new TextShape(
+            text -> text.length() <= 30 && CHASSIS_NUMBER.matcher(text).matches(),
+            "a chassis number of letters, digits, ' ', '.', '/' and '-' that ends with its running number of at most "
+                    + Order.RUNNING_DIGITS + " digits, at most 30 long",
+            CHASSIS_NUMBER.pattern(),
+            30);
 
     private static final Range DISCOUNT = new Range(BigDecimal.ZERO, true, MOST_DISCOUNT);
 
@@ -84,6 +96,7 @@ public final class OrderReader {
         ChoicesReading choosing = new ChoicesReading(family, faults);
         BuildDate donorBuilt =
                 reader.findText("donorBuilt", BUILT).flatMap(BuildDate::read).orElse(null);
+        LocalDate placed = reader.findDate("placed");
         ChoicesReading.Chosen chosen = choosing.chosen(reader, donorBuilt);
         SortedSet<OptionName> firm = choosing.firm(reader, chosen.values().keySet());
         LeftOutReading leftOut = new LeftOutReading(family, faults);
@@ -94,7 +107,7 @@ public final class OrderReader {
                 partner(reader),
                 language(reader),
                 donorBuilt,
-                reader.findDate("placed"),
+                placed,
                 reader.findDate("due"),
                 Choices.of(family, chosen.values()),
                 chosen.byDate(),
@@ -102,13 +115,14 @@ public final class OrderReader {
                 choosing.rank(reader, firm),
                 leftOut.read(reader),
                 reader.findObjects("waived", OrderReader::waiver),
-                reader.findObjects("extra", new ExtraReading(catalogue, family)::extra),
+                reader.findObjects("extra", new ExtraReading(catalogue, family, placed)::extra),
                 reader.findText("notes").orElse(""),
                 reader.findObject("terms", OrderReader::terms).orElse(OrderTerms.NONE),
-                new MeasuredReading(family, faults).read(reader));
+                new MeasuredReading(family, faults).read(reader),
+                reader.findText("chassis", CHASSIS).orElse(""));
         dates(order, reader);
         reader.done();
-        return faults.orElse(order);
+        return faults.orElse(new OrderBuilder(order).build());
     }
 
     private String partner(ObjectReader reader) {

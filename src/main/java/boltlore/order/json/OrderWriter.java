@@ -45,6 +45,7 @@ public final class OrderWriter {
                 .putIfAny("partner", order.partner())
                 .put("language", order.language())
                 .putIfAny("donorBuilt", text(order.donorBuilt()))
+                .putIfAny("chassis", order.chassis())
                 .putIfAny("placed", text(order.placed()))
                 .putIfAny("due", text(order.due()))
                 .put("choices", choices(order))
@@ -78,11 +79,21 @@ public final class OrderWriter {
             OptionName group = wholeGroup(choice.getKey(), order);
             if (group != null && groups.add(group)) {
                 choices.put(group.text(), wanted(group, order));
-            } else if (group == null && !order.settledByDate().contains(choice.getKey())) {
+            } else if (group == null && !settled(choice.getKey(), order)) {
                 choices.put(choice.getKey().text(), choice.getValue());
             }
         }
         return choices;
+    }
+
+    /** What the order's date or chassis number settles is never written as a choice, even where nobody has said them yet. */
+    private static boolean settled(OptionName option, Order order) {
+        return order.settledByDate().contains(option)
+                || order.choices()
+                        .family()
+                        .option(option)
+                        .filter(known -> known.scale() != null)
+                        .isPresent();
     }
 
     /** The question that the option is an answer to, where each of its answers is settled; else null. */

@@ -85,12 +85,19 @@ final class Broken {
                 "port",
                 name,
                 "kind",
-                port == null ? "" : port.kind(),
+                port == null ? "" : kind(port),
                 "flow",
                 joint == null ? 0 : joint.flow().ordinal(),
                 "half",
                 joint == null ? 0 : joint.half().ordinal(),
                 "bore",
                 bore == null ? BigDecimal.ZERO : new BigDecimal(Digits.plain(bore)));
+    }
+
+    private static String kind(Port port) {
+        Port.Joint joint = port.joint();
+        return joint == null || joint.thread() == null
+                ? port.kind()
+                : port.kind() + ", " + joint.thread().says();
     }
 }

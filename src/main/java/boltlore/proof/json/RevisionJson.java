@@ -1,5 +1,6 @@
 package boltlore.proof.json;
 
+import boltlore.catalogue.Change;
 import boltlore.json.JsonOut;
 import boltlore.measure.PartNumber;
 import boltlore.proof.revision.Case;
@@ -7,6 +8,7 @@ import boltlore.proof.revision.ExampleKit;
 import boltlore.proof.revision.PartChange;
 import boltlore.proof.revision.PartEdit;
 import boltlore.proof.revision.Revision;
+import boltlore.proof.revision.RevisionNote;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -29,11 +31,30 @@ public final class RevisionJson {
                                 .orElseGet(JsonOut::nothing))
                 .put("parts", JsonOut.list(revision.parts(), RevisionJson::encode))
                 .put("edits", JsonOut.list(revision.edits(), RevisionJson::encode))
+                .put("notes", notes(revision))
                 .putIfAny("optionsOfOneOnly", revision.newOptions())
                 .put("undecided", JsonOut.list(List.copyOf(revision.undecided().keySet()), RevisionJson::text))
                 .put("unproved", JsonOut.list(revision.unproved(), RevisionJson::text));
         revision.example().ifPresent(example -> out.put("example", encode(example)));
         return out;
+    }
+
+    /** Of each part that changes, what somebody has written down since; an empty list where nobody has. */
+    private static JsonOut notes(Revision revision) {
+        JsonOut.Members out = JsonOut.object();
+        revision.notes().forEach((part, notes) -> out.put(part.text(), JsonOut.list(notes, RevisionJson::encode)));
+        return out;
+    }
+
+    private static JsonOut encode(RevisionNote note) {
+        Change change = note.change();
+        return JsonOut.object()
+                .put("of", note.of())
+                .putIfAny("revision", change.revision())
+                .put("date", change.date().toString())
+                .put("says", change.says())
+                .put("because", change.because())
+                .put("approvedBy", change.approvedBy());
     }
 
     private static JsonOut text(PartNumber part) {

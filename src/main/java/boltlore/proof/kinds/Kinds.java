@@ -30,6 +30,7 @@ public final class Kinds {
             LeadBelowCharger.PHASES,
             LeadBelowCharger.AMPS,
             new InletOfAnotherMarket(),
+            new DcInletOfAnotherMarket(),
             new LabelsOfAnotherMarket(),
             new CableOutsideWindow(),
             new MaskMissing(),

@@ -43,7 +43,7 @@ final class LeafWithoutBin implements FindingStatements {
         List<PossibleFinding> all = new ArrayList<>();
         for (PartNumber number : kit.bringings().parts()) {
             Part part = kit.catalogue().part(number);
-            if (part.pickedWhole() && part.bin().isEmpty()) {
+            if (part.lacksBin()) {
                 all.add(PossibleFinding.of(
                         number.text(),
                         "",

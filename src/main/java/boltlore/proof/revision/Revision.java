@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param unproved parts that were not reached before the time was up
  * @param newOptions options that only one revision has
  * @param example one order whose kit changes
+ * @param notes of each part that changes, the new notes that explain it; empty where nobody has written one
  */
 public record Revision(
         Count both,
@@ -34,7 +35,8 @@ public record Revision(
         Map<PartNumber, String> undecided,
         List<PartNumber> unproved,
         List<OptionName> newOptions,
-        Optional<ExampleKit> example) {
+        Optional<ExampleKit> example,
+        Map<PartNumber, List<RevisionNote>> notes) {
 
     /** Whether every part was decided. */
     public boolean decided() {

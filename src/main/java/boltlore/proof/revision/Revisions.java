@@ -165,7 +165,16 @@ public final class Revisions {
                 new LinkedHashMap<>(undecided),
                 List.copyOf(unproved),
                 newOptions,
-                inTime(() -> valid.witness(quantities).map(this::example), Optional.empty()));
+                inTime(() -> valid.witness(quantities).map(this::example), Optional.empty()),
+                notes());
+    }
+
+    private Map<PartNumber, List<RevisionNote>> notes() {
+        ChangeNotes notes = new ChangeNotes(before.catalogue(), after.catalogue(), after.family().name());
+        Map<PartNumber, List<RevisionNote>> all = new TreeMap<>();
+        Stream.concat(changes.stream().map(PartChange::part), edits.stream().map(PartEdit::part))
+                .forEach(part -> all.computeIfAbsent(part, notes::of));
+        return all;
     }
 
     private OrderCounter counter() {

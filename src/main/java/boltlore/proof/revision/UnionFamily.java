@@ -42,14 +42,7 @@ record UnionFamily(
         Map<String, OptionValue> values = new LinkedHashMap<>();
         later.values().forEach(value -> values.put(value.value(), value));
         earlier.values().forEach(value -> values.putIfAbsent(value.value(), value));
-        return new Option(
-                later.name(),
-                later.asks(),
-                later.role(),
-                List.copyOf(values.values()),
-                later.usual(),
-                List.of(),
-                later.group());
+        return later.offering(List.copyOf(values.values()), later.usual());
     }
 
     /** The limits of the revision, and one for each option with values that it does not know. */

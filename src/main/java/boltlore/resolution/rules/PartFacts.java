@@ -65,7 +65,7 @@ public final class PartFacts {
     }
 
     private static void picking(Part part, Requirer asker, List<Object> facts) {
-        boolean binless = part.pickedWhole() && part.bin().isEmpty();
+        boolean binless = part.lacksBin();
         if (binless) {
             facts.add(new PickedWhole(asker, false));
         }

@@ -118,6 +118,9 @@ final class ChargingPage {
         ParticularsBuilder says = KitReport.head(kit, "charging")
                 .say("inlet", "Inlet", chosen(choices, Role.INLET))
                 .say("charger", "Charger", chosen(choices, Role.CHARGER));
+        if (kit.family().inRole(Role.DC_INLET).isPresent()) {
+            says.say("dc-inlet", "DC inlet", chosen(choices, Role.DC_INLET));
+        }
         Mains mains = charging.mains();
         if (mains != null) {
             says.say("supply", "Supply", mains.says() + ": " + mains.figures());

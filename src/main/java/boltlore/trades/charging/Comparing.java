@@ -2,7 +2,7 @@ package boltlore.trades.charging;
 
 import boltlore.bill.Bill;
 import boltlore.catalogue.ElectricLimits;
-import boltlore.catalogue.InletWiring;
+import boltlore.catalogue.DirectLimit;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PrechargeResistor;
@@ -46,7 +46,8 @@ final class Comparing {
     List<Comparison> all() {
         modules();
         charger(fitted.charger());
-        inlet(fitted.inlet());
+        inlet(fitted.direct());
+        two(fitted);
         precharge(fitted.resistor());
         yCapacitors();
         export();
@@ -107,9 +108,22 @@ final class Comparing {
                 .divide(pack.lowestVolts(), MathContext.DECIMAL128);
     }
 
-    private void inlet(@Nullable InletWiring inlet) {
-        if (inlet != null && inlet.direct() != null) {
-            BigDecimal volts = inlet.direct().volts();
+    /** Two inlets that pass direct current lie on one network: which of them a post feeds is for somebody to look at. */
+    private void two(Fitted parts) {
+        if (parts.apart() != null && parts.inlet() != null && parts.inlet().direct() != null) {
+            comparisons.add(Comparison.broken(
+                    "DC inlet",
+                    ChargingFinding.TWO_DIRECT_INLETS,
+                    "inlet",
+                    NumberFormats.amps(parts.inlet().direct().amps()),
+                    "dc",
+                    NumberFormats.amps(parts.apart().amps())));
+        }
+    }
+
+    private void inlet(@Nullable DirectLimit inlet) {
+        if (inlet != null) {
+            BigDecimal volts = inlet.volts();
             atMost("Inlet", pack.highestVolts(), volts, ChargingFinding.PACK_ABOVE_INLET, "pack", "inlet");
             compare(
                     "DC chargers",

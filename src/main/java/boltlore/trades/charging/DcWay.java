@@ -1,7 +1,6 @@
 package boltlore.trades.charging;
 
 import boltlore.catalogue.DirectLimit;
-import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.Pack;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -18,8 +17,7 @@ final class DcWay {
     private DcWay() {}
 
     static Optional<DcCharging> find(Fitted fitted) {
-        InletWiring inlet = fitted.inlet();
-        return inlet == null ? Optional.empty() : through(inlet.direct(), fitted.pack());
+        return through(fitted.direct(), fitted.pack());
     }
 
     private static Optional<DcCharging> through(@Nullable DirectLimit inlet, @Nullable Pack pack) {

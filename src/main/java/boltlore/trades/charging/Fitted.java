@@ -4,7 +4,9 @@ import boltlore.bill.Bill;
 import boltlore.catalogue.Branch;
 import boltlore.catalogue.Capacitor;
 import boltlore.catalogue.Condition;
+import boltlore.catalogue.DirectLimit;
 import boltlore.catalogue.Electrics;
+import boltlore.catalogue.Facts;
 import boltlore.catalogue.InletWiring;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Outlet;
@@ -24,12 +26,14 @@ import org.jspecify.annotations.Nullable;
  * What of a family's high-voltage system belongs to one order. What the family does not say, or says twice, is null and
  * found missing.
  *
+ * @param apart what an inlet for direct current alone bears; null where the order has none
  * @param lead the loose cable for public points that the kit has, or null
  */
 public record Fitted(
         @Nullable Pack pack,
         @Nullable OnBoardCharger charger,
         @Nullable InletWiring inlet,
+        @Nullable DirectLimit apart,
         List<Capacitor> capacitors,
         @Nullable PrechargeResistor resistor,
         List<Branch> branches,
@@ -44,6 +48,7 @@ public record Fitted(
                 choosing.one("battery pack", electrics.packs(), Pack::when),
                 choosing.one("on-board charger", electrics.chargers(), OnBoardCharger::when),
                 choosing.one("wiring of the inlet", electrics.inlets(), InletWiring::when),
+                apart(bill.resolved().choices().facts(Role.DC_INLET)),
                 choosing.all(electrics.capacitors(), Capacitor::when),
                 choosing.one("precharge resistor", electrics.resistors(), PrechargeResistor::when),
                 choosing.all(electrics.branches(), Branch::when).stream()
@@ -55,6 +60,19 @@ public record Fitted(
                         .orElse(null),
                 exports ? choosing.one("guard of the V2L outlet", electrics.outlets(), Outlet::when) : null,
                 choosing.missing());
+    }
+
+    private static @Nullable DirectLimit apart(Facts inlet) {
+        return inlet.volts() == null || inlet.amps() == null ? null : new DirectLimit(inlet.volts(), inlet.amps());
+    }
+
+    /** What the inlet that passes direct current bears, the one for it alone where there is one; null where none does. */
+    @Nullable
+    DirectLimit direct() {
+        if (apart != null) {
+            return apart;
+        }
+        return inlet == null ? null : inlet.direct();
     }
 
     private static boolean isThere(Branch branch, Bill bill) {

@@ -3,6 +3,7 @@ package boltlore.trades.fixings;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.ThreadName;
 import boltlore.catalogue.Position;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
@@ -51,7 +52,7 @@ public record BoltedJoint(
     public Optional<JointFacts.OwnTorque> ownTorque() {
         return Optional.ofNullable(facts)
                 .map(JointFacts::torque)
-                .filter(own -> own.thread().isEmpty() || own.thread().equals(fixing().thread()));
+                .filter(own -> own.thread().isEmpty() || ThreadName.mate(fixing().thread(), own.thread()));
     }
 
     /** The rounds in which it is tightened; empty where it is in one go. */

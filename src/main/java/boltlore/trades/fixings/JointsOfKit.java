@@ -5,6 +5,7 @@ import boltlore.bill.Item;
 import boltlore.bill.Origin;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
+import boltlore.catalogue.ThreadName;
 import boltlore.catalogue.Line;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
@@ -97,7 +98,7 @@ final class JointsOfKit {
         return nut != null
                 && thread != null
                 && nut.lengthMm() == null
-                && nut.thread().equals(thread.thread())
+                && ThreadName.mate(thread.thread(), nut.thread())
                 && item.line().equals(bolt.line())
                 && items.stream().filter(JointsOfKit::isBolt).noneMatch(other -> isAskedBy(item, other));
     }

@@ -1,9 +1,12 @@
 package boltlore.trades.picking;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Look;
 import boltlore.report.Note;
@@ -46,6 +49,17 @@ final class PickPages {
     private static final TableSpec<String> BATCHES = TableSpec.<String>named("batch-numbers")
             .text("finish", "Finish", 50, finish -> finish)
             .box(Column.blank("batch", "Batch").atMost(24));
+    private static final String REUSED = "Inspect each one as it comes off the vehicle. One that fails is ordered new before the kit"
+            + " is fitted; never refit what is doubtful.";
+
+    private static final TableSpec<Item> REUSED_PARTS = TableSpec.<Item>named("reused")
+            .text("part", "Part", item -> item.part().number().text())
+            .text("name", "Name", 30, item -> item.part().name().english())
+            .text("position", "For", 22, item -> item.position().says().english())
+            .quantity("quantity", "Quantity", "", Item::quantity)
+            .text("unit", "Unit", item -> item.part().unit())
+            .text("inspect", "Look at", 50, PickPages::inspect)
+            .box(Column.tick("fit", "Good to refit"));
 
     private static final int REVISION_SHOWN = 8;
 
@@ -149,6 +163,20 @@ final class PickPages {
                 .note(OUTSIDE)
                 .add(PickColumns.beside(spec.box(Column.tick("picked", "Picked")), Handed::of).of(rows))
                 .signatures("Picked by", "Second count by");
+    }
+
+    /** What goes back in from the base vehicle: looked at where it comes off, and never picked. */
+    PageBuilder reused(List<Item> items) {
+        return titled("From the vehicle", "From the base vehicle, goes back in", "from the vehicle")
+                .landscape()
+                .note(REUSED)
+                .add(REUSED_PARTS.of(items))
+                .signatures("Inspected by");
+    }
+
+    private static String inspect(Item item) {
+        Wording inspect = item.part().upkeep().inspect();
+        return inspect == null ? "" : inspect.english();
     }
 
     /** What waits for a decision; it has no box to tick, so that nobody picks it. */

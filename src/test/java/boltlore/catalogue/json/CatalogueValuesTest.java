@@ -135,7 +135,10 @@ class CatalogueValuesTest {
     @Test
     void conditions() {
         assertThat(line("cable").when())
-                .isEqualTo(new Condition.All(List.of(is("inlet", "one"), is("era", "early", "late"))));
+                .isEqualTo(new Condition.All(List.of(
+                        is("placed", "2025-01-01-to-2027-12-31"),
+                        is("chassis", "100-to-4999"),
+                        new Condition.All(List.of(is("inlet", "one"), is("era", "early", "late"))))));
         assertThat(line("frame").when()).isEqualTo(Condition.ALWAYS);
         assertThat(line("motor").needs().get(0).when())
                 .isEqualTo(new Condition.Not(new Condition.Filled(new PositionName("cable"))));

@@ -15,6 +15,7 @@ import boltlore.order.json.OrderKeys;
 import boltlore.trades.cutting.RemnantKeys;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -43,7 +44,7 @@ final class DrawnSchemas {
     private final Map<String, String> drawn = new TreeMap<>();
 
     DrawnSchemas(Catalogue small) {
-        Reading reading = Reading.begin().in("cart");
+        Reading reading = Reading.begin().in("cart", List.of());
         Workshop workshop = small.workshop();
         draw("capacity", new CapacityFile(reading)::read);
         draw("bring", MappingFile::ask);

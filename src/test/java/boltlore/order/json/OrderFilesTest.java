@@ -55,8 +55,15 @@ class OrderFilesTest {
         assertThat(plain.choices().values().entrySet().stream()
                         .map(entry -> new Choice(entry.getKey(), entry.getValue())))
                 .extracting(Choice::toString)
-                .containsExactly("era=middle", "drive-side=left", "market=south", "inlet=one", "colour=grey");
-        assertThat(plain.settledByDate()).isEqualTo(options("era"));
+                .containsExactly(
+                        "era=middle",
+                        "drive-side=left",
+                        "market=south",
+                        "inlet=one",
+                        "colour=grey",
+                        "placed=2025-01-01-to-2027-12-31",
+                        "chassis=100-to-4999");
+        assertThat(plain.settledByDate()).isEqualTo(options("era", "placed", "chassis"));
         assertThat(plain.firm()).isEqualTo(options("colour", "era"));
         assertThat(plain.rank()).containsExactly(new OptionName("inlet"), new OptionName("export"));
     }
@@ -65,7 +72,7 @@ class OrderFilesTest {
     void keeps_an_era_that_is_chosen_even_against_the_build_date() {
         Order order = PlainOrder.sound(PlainOrder.changed("\"choices\": {", "\"choices\": {\"era\": \"late\","));
         assertThat(order.choices().value(new OptionName("era"))).contains("late");
-        assertThat(order.settledByDate()).isEmpty();
+        assertThat(order.settledByDate()).isEqualTo(options("placed", "chassis"));
     }
 
     @Test
@@ -73,7 +80,7 @@ class OrderFilesTest {
         Order order = PlainOrder.sound(
                 PlainOrder.changed("\"donorBuilt\": \"1972-05-01\",", "", "[\"colour\", \"era\"]", "[\"colour\"]"));
         assertThat(order.choices().value(new OptionName("era"))).isEmpty();
-        assertThat(order.settledByDate()).isEmpty();
+        assertThat(order.settledByDate()).isEqualTo(options("placed", "chassis"));
     }
 
     @Test
@@ -84,6 +91,32 @@ class OrderFilesTest {
             Order order = PlainOrder.sound(PlainOrder.changed("1972-05-01", row[0]));
             assertThat(order.choices().value(new OptionName("era"))).contains(row[1]);
         }
+    }
+
+    @Test
+    void is_in_the_piece_of_time_of_its_date_and_of_its_running_number() {
+        for (String[] row : new String[][] {
+            {"2024-12-31", "until-2024-12-31"},
+            {"2025-01-01", "2025-01-01-to-2027-12-31"},
+            {"2027-12-31", "2025-01-01-to-2027-12-31"},
+            {"2028-01-01", "from-2028-01-01"}
+        }) {
+            Order order = PlainOrder.sound(PlainOrder.changed("2026-03-02", row[0], "2026-05-04", "2199-01-01"));
+            assertThat(order.choices().value(new OptionName("placed"))).contains(row[1]);
+        }
+        for (String[] row : new String[][] {
+            {"99", "until-99"}, {"CT 0100", "100-to-4999"}, {"A/4999", "100-to-4999"}, {"7-5000", "from-5000"}
+        }) {
+            Order order = PlainOrder.sound(PlainOrder.changed("CT 0207", row[0]));
+            assertThat(order.choices().value(new OptionName("chassis"))).contains(row[1]);
+        }
+    }
+
+    @Test
+    void leaves_open_which_lines_are_in_effect_without_a_date_and_never_takes_today() {
+        Order order = PlainOrder.sound(PlainOrder.changed("  \"placed\": \"2026-03-02\",\n", ""));
+        assertThat(order.choices().value(new OptionName("placed"))).isEmpty();
+        assertThat(PlainOrder.sound(PlainOrder.parse(OrderWriter.write(order)))).isEqualTo(order);
     }
 
     @Test

@@ -97,6 +97,32 @@ class OrderSlipsTest {
         }
 
         @Test
+        void a_chassis_number_without_a_running_number() {
+            assertFault(
+                    "\"CT 0207\"",
+                    "\"CT 0207x\"",
+                    7,
+                    "/chassis",
+                    "'CT 0207x'",
+                    "a chassis number of letters, digits, ' ', '.', '/' and '-' that ends with its running number of at"
+                            + " most 9 digits, at most 30 long",
+                    "");
+            assertSound("\"CT 0207\"", "\"CT-x 123456789\"");
+        }
+
+        @Test
+        void a_piece_of_time_among_the_choices() {
+            assertFault(
+                    "\"drive-side\": \"left\"",
+                    "\"drive-side\": \"left\", \"placed\": \"from-2028-01-01\"",
+                    12,
+                    "/choices/placed",
+                    "'placed' among the choices",
+                    "'placed' of the order itself, which settles it",
+                    "Remove it here.");
+        }
+
+        @Test
         void an_unknown_key() {
             assertFault(
                     "\"notes\": \"Ring",
@@ -104,8 +130,8 @@ class OrderSlipsTest {
                     28,
                     "/note",
                     "the unknown key 'note'",
-                    "one of $schema, order, family, donorBuilt, choices, fixed, customer, partner, language, placed, due,"
-                            + " rank, leftOut, waived, extra, notes, terms, measured",
+                    "one of $schema, order, family, donorBuilt, placed, choices, fixed, customer, partner, language, due,"
+                            + " rank, leftOut, waived, extra, notes, terms, measured, chassis",
                     "Did you mean 'notes'?");
         }
     }

@@ -82,6 +82,14 @@ final class ElectricCases {
                         .given(Wired.plain(Role.INLET, "type-2"), lists(Use.INLET))
                         .concludes(new Finding(FindingKind.INLET_OF_ANOTHER_MARKET, "type-2", "north"))
                         .butNotWithout(lists(Use.INLET)),
+                rule("An inlet for direct current is one that the market uses")
+                        .given(Wired.amps(Role.DC_INLET, "direct-2", "200"), lists(Use.INLET))
+                        .concludes(new Finding(FindingKind.DC_INLET_OF_ANOTHER_MARKET, "direct-2", "north"))
+                        .butNotWith(new MarketUses(Use.INLET, "direct-2")),
+                rule("An inlet for direct current is one that the market uses")
+                        .given(Wired.amps(Role.DC_INLET, "direct-2", "200"), lists(Use.INLET))
+                        .concludes(new Finding(FindingKind.DC_INLET_OF_ANOTHER_MARKET, "direct-2", "north"))
+                        .butNotWhen(Wired.amps(Role.DC_INLET, "direct-2", "200"), Wired.plain(Role.DC_INLET, "none")),
                 rule("A V2L outlet is one that the market uses")
                         .given(OUTLET, lists(Use.SOCKET))
                         .concludes(new Finding(FindingKind.V2L_OUTLET_OF_ANOTHER_MARKET, "outlet", "north"))

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import boltlore.catalogue.Fixing;
+import boltlore.catalogue.ThreadName;
 import boltlore.findings.Finding;
 import java.math.BigDecimal;
 import org.junit.jupiter.api.DisplayName;
@@ -53,9 +54,25 @@ class InchThreadsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"7/16-20", "7/16-14 UNF", "7/16-20 UNC", "7/16 UNF", "1/3-20 UNF", "1/0-20 UNF", "#99-32 UNF"})
+            strings = {"7/16-21", "7/16-14 UNF", "7/16-20 UNC", "7/16 UNF", "1/3-20 UNF", "1/0-20 UNF", "#99-32 UNF", "1/4-18 NPT", "G 1/4"})
     void what_is_no_thread_of_a_series_is_not_read(String written) {
         assertThat(ScrewThread.of(written)).isEmpty();
+    }
+
+    /** Diameter and threads to the inch say which series it is; 24 to the inch is the fine one of 3/8, 16 the coarse one. */
+    @ParameterizedTest
+    @CsvSource({"3/8-24, 3/8-24 UNF", "3/8-16, 3/8-16 UNC", "7/16-20, 7/16-20 UNF", "M8x1.25, M8"})
+    void a_thread_written_in_another_way_is_the_same_thread(String written, String inFull) {
+        assertThat(ScrewThread.of(written)).isEqualTo(ScrewThread.of(inFull)).isPresent();
+        assertThat(ThreadName.mate(written, inFull)).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3/8-24 UNF, 3/8-16 UNC", "1/2-20 UNF, 1/2-13 UNC", "M8, M8x1", "M8, 5/16-18 UNC"})
+    void a_fine_thread_does_not_go_into_a_coarse_one_nor_inch_into_metric(String bolt, String nut) {
+        assertThat(ThreadName.mate(bolt, nut)).isFalse();
+        assertThat(ThreadName.mate(nut, bolt)).isFalse();
+        assertThat(ThreadName.mate(bolt, bolt)).isTrue();
     }
 
     /** SAE J429 as published in psi by china-bolts.com; 1 psi is 0.00689476 MPa. */

@@ -159,7 +159,7 @@ class JointJudgeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"M7, 8.8", "7/16-18 UNF, SAE grade 5", "M8, A2-70", "1/2-13, grade 5"})
+    @CsvSource({"M7, 8.8", "7/16-18 UNF, SAE grade 5", "M8, A2-70", "1/2-13 NPT, grade 5"})
     void a_thread_or_class_that_is_not_known_is_told_and_not_passed_over(String thread, String propertyClass) {
         Fixing fixing = new Fixing(
                 thread, BigDecimal.valueOf(25), propertyClass, new BigDecimal("90"), "table", new BigDecimal("0.12"));
@@ -191,7 +191,7 @@ class JointJudgeTest {
 
     @Test
     void a_bolt_of_an_unknown_thread_is_not_measured() {
-        Fixing inch = new Fixing("3/8-16", BigDecimal.ONE, "8.8", BigDecimal.TEN, "table", new BigDecimal("0.12"));
+        Fixing inch = new Fixing("3/8-18", BigDecimal.ONE, "8.8", BigDecimal.TEN, "table", new BigDecimal("0.12"));
 
         assertThat(Jointed.of(inch).into(Into.STEEL, "10", "15").findings())
                 .extracting(Finding::kind)

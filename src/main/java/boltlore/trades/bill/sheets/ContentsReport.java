@@ -1,6 +1,7 @@
 package boltlore.trades.bill.sheets;
 
 import boltlore.bill.Bill;
+import boltlore.bill.Item;
 import boltlore.catalogue.Tracked;
 import boltlore.catalogue.Workshop;
 import boltlore.explanation.ChoiceWords;
@@ -79,6 +80,10 @@ public final class ContentsReport {
                 .flatMap(bags -> bags.rows().stream())
                 .anyMatch(row -> row.part().tracked() == Tracked.SERIAL)) {
             page.heading(phrases.say("tracked")).add(tables.numbers(packed.bags()));
+        }
+        List<Item> reused = bill.reused().toList();
+        if (!reused.isEmpty()) {
+            page.heading(phrases.say("reused")).note(phrases.say("reusedSay")).add(tables.reused(reused));
         }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }

@@ -1,8 +1,11 @@
 package boltlore.trades.bill.sheets;
 
+import boltlore.bill.Item;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
+import boltlore.measure.Wording;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Phrases;
 import boltlore.report.TableBuilder;
@@ -100,6 +103,21 @@ final class ContentsTables {
                         phrases.say("unit"),
                         held -> phrases.unit(held.part().unit(), held.quantity()))
                 .of(onHold);
+    }
+
+    /** What goes back in from the vehicle itself. */
+    TableBuilder reused(List<Item> reused) {
+        return TableSpec.<Item>named("reused")
+                .text("part", phrases.say("part"), 12, item -> item.part().number().text())
+                .text("name", phrases.say("name"), 40, item -> item.part().name().in(language))
+                .quantity("quantity", phrases.say("quantity"), "", Item::quantity)
+                .text("unit", phrases.say("unit"), 8, item -> phrases.unit(item.part().unit(), item.quantity()))
+                .text("inspect", phrases.say("inspect"), 60, item -> {
+                    Wording inspect = item.part().upkeep().inspect();
+                    return inspect == null ? "" : inspect.in(language);
+                })
+                .box(Column.tick("checked", phrases.say("checked")))
+                .of(reused);
     }
 
     TableBuilder extras(List<ExtraRow> extras) {

@@ -85,6 +85,9 @@ final class GlancePage {
         } else {
             says.say("built", "Base vehicle built", built.toString());
         }
+        if (!order.chassis().isEmpty()) {
+            says.say("chassis", "Chassis number", order.chassis());
+        }
         pricing.quotation()
                 .ifPresent(quotation ->
                         says.say("quoted-in", "Price in", quotation.currency().getCurrencyCode()));

@@ -2,6 +2,7 @@ package boltlore.trades.costing.quote;
 
 import boltlore.catalogue.ExchangeRate;
 import boltlore.catalogue.SalesTax;
+import boltlore.measure.PartNumber;
 import boltlore.measure.Percent;
 import boltlore.trades.costing.MinorUnit;
 import java.math.BigDecimal;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param kitPrice before discount
  * @param tax null where the workshop knows of none for the market
  * @param leadDays calendar days from the confirmed order to shipping
+ * @param cores what is credited for old units that come back, outside the price
  */
 public record Quotation(
         LocalDate on,
@@ -29,10 +31,44 @@ public record Quotation(
         List<QuotedExtra> extras,
         BigDecimal discountPercent,
         @Nullable SalesTax tax,
-        int leadDays) {
+        int leadDays,
+        List<CoreCredit> cores) {
 
     public Quotation {
         extras = List.copyOf(extras);
+        cores = List.copyOf(cores);
+    }
+
+    /** Of a kit for which no old unit is taken back. */
+    public Quotation(
+            LocalDate on,
+            LocalDate validUntil,
+            Currency currency,
+            @Nullable ExchangeRate rate,
+            BigDecimal kitPrice,
+            List<QuotedExtra> extras,
+            BigDecimal discountPercent,
+            @Nullable SalesTax tax,
+            int leadDays) {
+        this(on, validUntil, currency, rate, kitPrice, extras, discountPercent, tax, leadDays, List.of());
+    }
+
+    /**
+     * What is credited once the old units are back; the total due does not count on it.
+     *
+     * @param quantity of new ones in the kit, for each of which an old one may come back
+     * @param each for one
+     */
+    public record CoreCredit(PartNumber part, BigDecimal quantity, BigDecimal each) {
+
+        public BigDecimal all() {
+            return quantity.multiply(each);
+        }
+    }
+
+    /** All that can be credited. */
+    public BigDecimal coreCredits() {
+        return cores.stream().map(CoreCredit::all).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /** Before discount. */

@@ -19,6 +19,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a quotation of a full cost: what is asked for this once comes first, then the order's terms, the partner's, the workshop's. */
@@ -57,8 +58,22 @@ public final class Quoting {
                 .map(extra -> QuotedExtra.of(extra.extra(), unit().round(converted(price(extra), rate))))
                 .toList();
         Quotation quotation = new Quotation(
-                asked.on(), validUntil(rate), currency(), rate, kitPrice, extras, discount(), tax(), leadDays);
+                asked.on(), validUntil(rate), currency(), rate, kitPrice, extras, discount(), tax(), leadDays, cores(rate));
         return new Calculation(cost, profit(), reckoned, quotation);
+    }
+
+    /** For each part of which the maker takes an old one back, whatever brings it. */
+    private List<Quotation.CoreCredit> cores(@Nullable ExchangeRate rate) {
+        return cost.costed().bill().quantities().entrySet().stream()
+                .filter(part -> catalogue.part(part.getKey()).upkeep().coreCredit() != null)
+                .map(part -> new Quotation.CoreCredit(
+                        part.getKey(),
+                        part.getValue(),
+                        unit().round(converted(
+                                Objects.requireNonNull(
+                                        catalogue.part(part.getKey()).upkeep().coreCredit()),
+                                rate))))
+                .toList();
     }
 
     /** By mark-up or margin, in the workshop's currency. */

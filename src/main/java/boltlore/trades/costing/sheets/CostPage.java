@@ -57,8 +57,23 @@ final class CostPage {
         page.add(head());
         page.heading("Full cost").add(elements()).picture(CostBars.draw(cost));
         page.heading("From cost to price").add(price()).add(margin());
+        cores(page);
         FindingsTable.add(page, findings, "en");
         return page;
+    }
+
+    /** The cost holds what suppliers take for old units; what comes back for them is no margin before it has come. */
+    private void cores(PageBuilder page) {
+        if (!quotation.cores().isEmpty()) {
+            page.heading("Core credits")
+                    .add(Particulars.named("core-credits")
+                            .say(
+                                    "core-credits",
+                                    "Credited to the customer when all old units are back",
+                                    Kind.money(quotation.currency()),
+                                    quotation.coreCredits()))
+                    .note("The cost of these parts holds it. It is neither in the price before tax nor in the margin.");
+        }
     }
 
     private ParticularsBuilder head() {

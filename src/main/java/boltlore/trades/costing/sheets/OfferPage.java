@@ -44,10 +44,26 @@ final class OfferPage {
             page.note("extras", phrases.say("extrasSay"));
         }
         tax(page);
+        cores(page);
         page.note("validity", holds());
         page.note("readiness", phrases.say("shipping", String.valueOf(quotation.leadDays()), String.valueOf(weeks())));
         NotIncluded.on(page, quoted);
         return page.add(new Signatures(List.of(phrases.say("accept"), phrases.say("offer")), phrases.say("date")));
+    }
+
+    /** What comes back for old units stands apart from the price: nobody knows yet whether they come back. */
+    private void cores(PageBuilder page) {
+        if (quotation.cores().isEmpty()) {
+            return;
+        }
+        TableBuilder table = TableSpec.<Quotation.CoreCredit>named("core-credits")
+                .text("part", phrases.say("part"), core -> core.part().text())
+                .text("name", phrases.say("coreName"), 50, core -> quoted.catalogue().part(core.part()).name().in(quoted.language()))
+                .quantity("quantity", phrases.say("quantity"), "", Quotation.CoreCredit::quantity)
+                .money("credit", phrases.say("coreCredit"), quotation.currency(), Quotation.CoreCredit::all)
+                .of(quotation.cores());
+        table.total("credits", phrases.say("coreCredits")).sum("credit", quotation.coreCredits());
+        page.heading(phrases.say("cores")).add(table).note("cores", phrases.say("coresSay"));
     }
 
     private ParticularsBuilder head() {
