@@ -242,7 +242,7 @@ public final class PartSketch {
     public PartSketch document(Document document) {
         List<Document> documents = new ArrayList<>(upkeep.documents());
         documents.add(document);
-        upkeep = new Upkeep(documents, upkeep.replacedBy(), upkeep.alternates(), upkeep.notes());
+        upkeep = new Upkeep(documents, upkeep.replacedBy(), upkeep.alternates(), upkeep.notes(), upkeep.changes(), upkeep.coreCredit(), upkeep.inspect());
         return this;
     }
 
