@@ -230,6 +230,6 @@ class RevisionsTest {
         Revision revision = Revisions.compare(DemoFamily.catalogue(), edited.catalogue(), DemoFamily.VAN, none);
 
         assertThat(revision.decided()).isFalse();
-        assertThat(revision.unproved()).contains(new PartNumber("PV-EYE"));
+        assertThat(revision.unproved()).contains(new PartNumber("FX-EYE10"));
     }
 }

@@ -28,21 +28,26 @@ class PlacesTest {
                     .containsExactly("contents do not fit: rear-box (rear-modules)");
         }
 
+        /** The pick-up's boxes are 566 mm wide inside: 2 × 274 + 3 × 6 mm of air are just that. */
         @Test
         void takes_modules_that_just_fit() {
-            assertThat(demo().inPart("common-high-voltage", MODULE, MODULE.replace("270", "272"))
+            assertThat(demo().inPart("common-high-voltage", MODULE, MODULE.replace("270", "274"))
                             .found(PICKUP))
                     .isEmpty();
-            assertThat(demo().inPart("common-high-voltage", MODULE, MODULE.replace("270", "273"))
+            assertThat(demo().inPart("common-high-voltage", MODULE, MODULE.replace("270", "275"))
                             .found(PICKUP))
                     .containsExactly(
                             "contents do not fit: battery-box-early (modules)",
                             "contents do not fit: battery-box-later (modules)");
         }
 
+        /** They are 188 mm high inside: 154 mm and 34 mm for plate and covers are just that. */
         @Test
         void that_is_too_low_for_plate_module_and_covers_takes_none() {
-            assertThat(demo().inPart("common-high-voltage", MODULE, MODULE.replace("150", "151"))
+            assertThat(demo().inPart("common-high-voltage", MODULE, MODULE.replace("150", "154"))
+                            .found(PICKUP))
+                    .isEmpty();
+            assertThat(demo().inPart("common-high-voltage", MODULE, MODULE.replace("150", "155"))
                             .found(PICKUP))
                     .containsExactly(
                             "contents do not fit: battery-box-early (modules)",
@@ -53,8 +58,8 @@ class PlacesTest {
         void is_not_judged_without_its_inner_size() {
             assertThat(demo().inPart(
                                     "stook-battery",
-                                    "\"innerMm\": {\"length\": 922, \"width\": 562, \"height\": 184}",
-                                    "\"sizeMm\": {\"length\": 930, \"width\": 570, \"height\": 190}")
+                                    "\"innerMm\": {\"length\": 910, \"width\": 566, \"height\": 188}",
+                                    "\"sizeMm\": {\"length\": 918, \"width\": 574, \"height\": 194}")
                             .found(PICKUP))
                     .containsExactly("contents do not fit: battery-box-early (modules)");
         }
