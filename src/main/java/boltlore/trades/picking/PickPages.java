@@ -40,8 +40,9 @@ final class PickPages {
             .box(Column.blank("number", "Serial number"))
             .box(Column.tick("secondCount", "2nd count"));
 
-    private static final String REUSED = "Inspect each one as it comes off the vehicle. One that fails is ordered new before the kit"
-            + " is fitted; never refit what is doubtful.";
+    private static final String REUSED =
+            "Inspect each one as it comes off the vehicle. One that fails is ordered new before the kit"
+                    + " is fitted; never refit what is doubtful.";
 
     private static final TableSpec<Item> REUSED_PARTS = TableSpec.<Item>named("reused")
             .text("part", "Part", item -> item.part().number().text())
