@@ -25,7 +25,10 @@ public record EffectivityScale(By by, SortedSet<Integer> begins) {
 
     /** What orders are told apart by. */
     public enum By {
-        PLACED("placed", "On which day is the order placed ('placed' of the order)?", Map.of("en", "Ordered", "de", "Bestellt", "fr", "Commande")),
+        PLACED(
+                "placed",
+                "On which day is the order placed ('placed' of the order)?",
+                Map.of("en", "Ordered", "de", "Bestellt", "fr", "Commande")),
         CHASSIS(
                 "chassis",
                 "Which running number ends the chassis number ('chassis' of the order)?",
@@ -62,7 +65,9 @@ public record EffectivityScale(By by, SortedSet<Integer> begins) {
         }
 
         private String text(int at) {
-            return this == CHASSIS ? Integer.toString(at) : LocalDate.ofEpochDay(at).toString();
+            return this == CHASSIS
+                    ? Integer.toString(at)
+                    : LocalDate.ofEpochDay(at).toString();
         }
     }
 
@@ -107,7 +112,8 @@ public record EffectivityScale(By by, SortedSet<Integer> begins) {
     /** The value that holds on that day or for that number. */
     public String at(int wanted) {
         return pieces().entrySet().stream()
-                .filter(piece -> piece.getValue().last() == null || wanted <= piece.getValue().last())
+                .filter(piece -> piece.getValue().last() == null
+                        || wanted <= piece.getValue().last())
                 .map(Map.Entry::getKey)
                 .findFirst()
                 .orElseThrow();

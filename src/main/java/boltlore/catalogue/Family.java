@@ -125,7 +125,9 @@ public record Family(
 
     /** What its effectivities cut into pieces. */
     public List<EffectivityScale> scales() {
-        return options.stream().flatMap(option -> Stream.ofNullable(option.scale())).toList();
+        return options.stream()
+                .flatMap(option -> Stream.ofNullable(option.scale()))
+                .toList();
     }
 
     public Stream<Line> lines() {

@@ -44,8 +44,10 @@ public record ThreadName(System system, BigDecimal diameterMm, BigDecimal pitchM
     private static final Pattern METRIC = Pattern.compile("M([0-9]+(?:\\.[0-9]+)?)(?:x([0-9]+(?:\\.[0-9]+)?))?");
     private static final Pattern UNIFIED = Pattern.compile("(#?[0-9]+(?:/[0-9]+)?)-([0-9]{1,2})(?: (UNC|UNF))?");
     private static final Pattern NPT = Pattern.compile("([0-9](?:[ -][0-9]/[0-9])?|[0-9]/[0-9]{1,2})-([0-9.]+) NPT");
-    private static final Pattern PIPE = Pattern.compile("(G|R|Rp|Rc) ?([0-9]/[0-9]{1,2}|[0-9](?: [0-9]/[0-9])?)(?: [AB])?");
-    private static final Pattern BSPP = Pattern.compile("([0-9]/[0-9]{1,2}|[0-9](?: [0-9]/[0-9])?)(?:-([0-9]{2}))? BSPP");
+    private static final Pattern PIPE =
+            Pattern.compile("(G|R|Rp|Rc) ?([0-9]/[0-9]{1,2}|[0-9](?: [0-9]/[0-9])?)(?: [AB])?");
+    private static final Pattern BSPP =
+            Pattern.compile("([0-9]/[0-9]{1,2}|[0-9](?: [0-9]/[0-9])?)(?:-([0-9]{2}))? BSPP");
 
     /** Coarse pitches in mm (ISO 261). */
     private static final Map<String, String> COARSE = Map.ofEntries(

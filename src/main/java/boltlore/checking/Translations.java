@@ -58,6 +58,9 @@ final class Translations {
                                 .flatMap(part -> Stream.ofNullable(part.service())
                                         .map(service -> new Text("service of " + Said.part(part), service.why()))),
                         catalogue.parts().values().stream()
+                                .flatMap(part -> Stream.ofNullable(part.upkeep().inspect())
+                                        .map(inspect -> new Text("inspection of " + Said.part(part), inspect))),
+                        catalogue.parts().values().stream()
                                 .flatMap(part -> ofDocuments(part.upkeep().documents(), Said.part(part))),
                         catalogue.finishes().values().stream()
                                 .map(finish -> new Text("finish " + finish.name(), finish.says())),
@@ -105,6 +108,7 @@ final class Translations {
 
     private static Stream<Text> ofFamily(Family family) {
         Stream<Text> values = family.options().stream()
+                .filter(option -> option.scale() == null)
                 .flatMap(option -> option.values().stream()
                         .map(value -> new Text(
                                 "value " + family.name() + "/" + option.name() + "/" + value.value(), value.says())));

@@ -248,10 +248,6 @@ final class AskSession {
             screen.wrapped(2, "'open " + choice + "' says what would have to change for it.");
             return;
         }
-        if (asked.choices().family().option(choice.option()).filter(option -> option.scale() != null).isPresent()) {
-            screen.wrapped(2, "That follows from the order: say '" + choice.option() + "' with its date or number.");
-            return;
-        }
         List<Choice> settled = asked.answer(choice);
         changed();
         settled.forEach(each -> screen.wrapped(2, card().whyForced(asked.standing(), each)));

@@ -40,6 +40,13 @@ final class OrderHead {
     private @Nullable LocalDate placed;
 
     @Option(
+            names = "--chassis",
+            paramLabel = "NUMBER",
+            description =
+                    "The chassis number, which ends with its running number; asked where a line holds from one on.")
+    private @Nullable String chassis;
+
+    @Option(
             names = "--due",
             paramLabel = "DATE",
             converter = Day.class,
@@ -97,6 +104,7 @@ final class OrderHead {
     private Map<AskedHead, @Nullable Object> given() {
         Map<AskedHead, @Nullable Object> given = new EnumMap<>(AskedHead.class);
         given.put(AskedHead.BUILT, built);
+        given.put(AskedHead.CHASSIS, chassis);
         given.put(AskedHead.NUMBER, number);
         given.put(AskedHead.CUSTOMER, customer);
         given.put(AskedHead.DUE, due);

@@ -104,7 +104,8 @@ final class PartsCommand extends RoomCommand {
                 .flatMap(family -> family.lines()
                         .filter(line -> line.part().equals(part.number()))
                         .flatMap(line -> line.changes().stream()
-                                .map(change -> family.name() + ", line " + line.name() + ", " + ChangeWords.say(change))));
+                                .map(change ->
+                                        family.name() + ", line " + line.name() + ", " + ChangeWords.say(change))));
         return Stream.concat(own, lines).map(note -> "History: " + note).toList();
     }
 

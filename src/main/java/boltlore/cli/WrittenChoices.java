@@ -60,10 +60,25 @@ final class WrittenChoices {
             return one(family, SeveralAsked.of(family, question.group()).wanted(said));
         }
         return one(
-                family,
-                question == null || said.contains("=")
-                        ? said
-                        : question.name() + "=" + numbered(question.valueNames(), said));
+                        family,
+                        question == null || said.contains("=")
+                                ? said
+                                : question.name() + "=" + numbered(question.valueNames(), said))
+                .then(choice -> chosen(family, choice));
+    }
+
+    /** What the order's date or chassis number settles is said by them. */
+    private static Outcome<Choice> chosen(Family family, Choice choice) {
+        boolean settled = family.option(choice.option())
+                .filter(option -> option.scale() != null)
+                .isPresent();
+        return settled
+                ? Outcome.faulty(Fault.of(
+                        "",
+                        "'" + choice + "', which follows from the order",
+                        "'" + choice.option() + "' with its date or number",
+                        ""))
+                : Outcome.sound(choice);
     }
 
     private static String numbered(List<String> names, String said) {

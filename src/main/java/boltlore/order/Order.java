@@ -46,48 +46,6 @@ public record Order(
         Map<String, BigDecimal> measuredMm,
         String chassis) {
 
-    /** An order that tells no chassis number. */
-    public Order(
-            String name,
-            String family,
-            String customer,
-            String partner,
-            String language,
-            @Nullable BuildDate donorBuilt,
-            @Nullable LocalDate placed,
-            @Nullable LocalDate due,
-            Choices choices,
-            SortedSet<OptionName> settledByDate,
-            SortedSet<OptionName> firm,
-            List<OptionName> rank,
-            LeftOut leftOut,
-            List<Waiver> waived,
-            List<Extra> extra,
-            String notes,
-            OrderTerms terms,
-            Map<String, BigDecimal> measuredMm) {
-        this(
-                name,
-                family,
-                customer,
-                partner,
-                language,
-                donorBuilt,
-                placed,
-                due,
-                choices,
-                settledByDate,
-                firm,
-                rank,
-                leftOut,
-                waived,
-                extra,
-                notes,
-                terms,
-                measuredMm,
-                "");
-    }
-
     /** Most digits of the running number at the end of a chassis number. */
     public static final int RUNNING_DIGITS = 9;
 

@@ -63,8 +63,7 @@ public final class Witnesses {
                 .map(EffectivityScale.Piece::any);
     }
 
-    private static Order plain(
-            Catalogue catalogue, String name, Choices choices, LeftOut leftOut, String notes) {
+    private static Order plain(Catalogue catalogue, String name, Choices choices, LeftOut leftOut, String notes) {
         return new Order(
                 name,
                 choices.family().name(),
@@ -83,7 +82,8 @@ public final class Witnesses {
                 List.of(),
                 notes,
                 OrderTerms.NONE,
-                Map.of());
+                Map.of(),
+                "");
     }
 
     private static String language(Catalogue catalogue, Choices choices) {

@@ -62,7 +62,7 @@ class TorquesTest {
     void a_class_or_thread_that_is_not_known_is_told() {
         assertThat(remarks(fixing("M8", "A2-70", "99", "0.12"))).containsExactly(UNKNOWN);
         assertThat(remarks(fixing("M7", "8.8", "99", "0.12"))).containsExactly(UNKNOWN);
-        assertThat(remarks(fixing("7/16-20", "grade 5", "99", "0.12"))).containsExactly(UNKNOWN);
+        assertThat(remarks(fixing("7/16-21", "grade 5", "99", "0.12"))).containsExactly(UNKNOWN);
         assertThat(Remarked.in(bought("FX-1").fixing(new Fixing("M8", null, "8", null, null, null))))
                 .isEmpty();
     }

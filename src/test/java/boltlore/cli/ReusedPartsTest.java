@@ -25,8 +25,19 @@ class ReusedPartsTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final List<String> OF_SUPPLIED_PARTS = List.of(
-            "cost", "offers", "massKg", "supplier", "orderCode", "packOf", "minimumOrder", "leadDays", "scrapPercent",
-            "bin", "customs", "coat", "tracked");
+            "cost",
+            "offers",
+            "massKg",
+            "supplier",
+            "orderCode",
+            "packOf",
+            "minimumOrder",
+            "leadDays",
+            "scrapPercent",
+            "bin",
+            "customs",
+            "coat",
+            "tracked");
 
     @TempDir
     private Path folder;
@@ -40,11 +51,13 @@ class ReusedPartsTest {
 
     /** All sheets of the order by name. */
     private ObjectNode sheets(Object catalogue, String out) throws IOException {
-        Ran ran = boltlore("kit", "catalog/orders/bl-1001.json", "--catalogue", catalogue, "--all", "--out", folder.resolve(out));
+        Ran ran = boltlore(
+                "kit", "catalog/orders/bl-1001.json", "--catalogue", catalogue, "--all", "--out", folder.resolve(out));
         assertThat(ran.err()).isEmpty();
         ObjectNode all = JSON.createObjectNode();
         try (Stream<Path> files = Files.walk(folder.resolve(out))) {
-            for (Path file : files.filter(each -> each.toString().endsWith(".json")).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".json")).toList()) {
                 all.set(file.getFileName().toString().replace(".json", ""), JSON.readTree(file.toFile()));
             }
         }

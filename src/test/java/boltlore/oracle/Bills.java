@@ -41,6 +41,7 @@ final class Bills {
                 List.of(),
                 "",
                 OrderTerms.NONE,
-                Map.of());
+                Map.of(),
+                "");
     }
 }

@@ -87,7 +87,8 @@ final class PlainChoice {
         boolean onDay = true;
         String placed = values.get(new OptionName("placed"));
         if (placed != null) {
-            LocalDate one = LocalDate.parse(DAY.matcher(placed).results().findFirst().orElseThrow().group());
+            LocalDate one = LocalDate.parse(
+                    DAY.matcher(placed).results().findFirst().orElseThrow().group());
             onDay = ends.holdsOn(placed.startsWith("until-") ? one.minusYears(1) : one);
         }
         String chassis = values.get(new OptionName("chassis"));

@@ -23,8 +23,8 @@ import java.util.TreeSet;
 /** A small catalogue by chance that uses every feature of the language; the same seed draws the same. */
 public final class RandomCatalogue {
 
-    private static final List<Role> ROLES =
-            List.of(Role.MARKET, Role.INLET, Role.DC_INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
+    private static final List<Role> ROLES = List.of(
+            Role.MARKET, Role.INLET, Role.DC_INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT, Role.LANGUAGE, Role.COLOUR);
 
     private final Dice dice;
     private final Trial trial = new Trial();

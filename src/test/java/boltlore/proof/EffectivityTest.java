@@ -36,8 +36,10 @@ class EffectivityTest {
 
     private static final Path KIT = Path.of("families/tin-barrow/kit/all.json");
     private static final Path PARTS = Path.of("parts/barrow.json");
-    private static final String OLD = "{\"line\": \"hub-motor-250\", \"part\": \"TB-HUB-250\", \"quantity\": \"1\", \"when\": {\"motor\": \"250-w\"}";
-    private static final String NEW = "{\"line\": \"hub-motor-250-b\", \"part\": \"TB-HUB-250B\", \"quantity\": \"1\", \"when\": {\"motor\": \"250-w\"}";
+    private static final String OLD =
+            "{\"line\": \"hub-motor-250\", \"part\": \"TB-HUB-250\", \"quantity\": \"1\", \"when\": {\"motor\": \"250-w\"}";
+    private static final String NEW =
+            "{\"line\": \"hub-motor-250-b\", \"part\": \"TB-HUB-250B\", \"quantity\": \"1\", \"when\": {\"motor\": \"250-w\"}";
 
     @TempDir
     private Path folder;
@@ -86,8 +88,7 @@ class EffectivityTest {
 
     /** The day or number of the order that shows it. */
     private static String orders(Catalogue catalogue, Answer.Defect defect) {
-        Order order = Witnesses.complete(
-                catalogue, "x", defect.witness().orElseThrow(), new LeftOut.Undecided(), "");
+        Order order = Witnesses.complete(catalogue, "x", defect.witness().orElseThrow(), new LeftOut.Undecided(), "");
         return order.placed() + " " + order.chassis();
     }
 
@@ -110,12 +111,18 @@ class EffectivityTest {
     void a_day_too_early_that_day_has_two() throws IOException {
         Catalogue catalogue = giveWay(", \"until\": \"2026-05-01\"", ", \"from\": \"2026-05-01\"");
 
-        assertThat(defects(catalogue)).hasSize(1).first().asString().contains("hub-motor").endsWith("2026-05-01 ");
+        assertThat(defects(catalogue))
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains("hub-motor")
+                .endsWith("2026-05-01 ");
     }
 
     @Test
     void with_the_next_chassis_number_every_order_has_exactly_one() throws IOException {
-        assertThat(defects(giveWay(", \"untilChassis\": 1199", ", \"fromChassis\": 1200"))).isEmpty();
+        assertThat(defects(giveWay(", \"untilChassis\": 1199", ", \"fromChassis\": 1200")))
+                .isEmpty();
     }
 
     @Test
@@ -198,7 +205,9 @@ class EffectivityTest {
 
             Revision revision = Revisions.compare(both.before(), both.after(), "tin-barrow", Deadline.NONE);
 
-            assertThat(revision.parts()).extracting(change -> change.part().text()).containsExactly("TB-HUB-250", "TB-HUB-250B");
+            assertThat(revision.parts())
+                    .extracting(change -> change.part().text())
+                    .containsExactly("TB-HUB-250", "TB-HUB-250B");
             assertThat(revision.cases().orElseThrow()).hasToString("[motor=250-w, placed=from-2026-05-01]");
             for (PartChange change : revision.parts()) {
                 assertThat(revision.notes().get(change.part()))
@@ -219,10 +228,12 @@ class EffectivityTest {
         }
 
         private CatalogueReader.Together together() {
-            if (CatalogueReader.readTogether(earlier, folder) instanceof Outcome.Sound<CatalogueReader.Together> sound) {
+            if (CatalogueReader.readTogether(earlier, folder)
+                    instanceof Outcome.Sound<CatalogueReader.Together> sound) {
                 return sound.value();
             }
-            throw new AssertionError(CatalogueReader.readTogether(earlier, folder).faults().toString());
+            throw new AssertionError(
+                    CatalogueReader.readTogether(earlier, folder).faults().toString());
         }
     }
 }

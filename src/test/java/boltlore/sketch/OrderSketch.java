@@ -80,7 +80,8 @@ public final class OrderSketch {
                 extra,
                 "",
                 OrderTerms.NONE,
-                Map.of());
+                Map.of(),
+                "");
     }
 
     public Bill bill() {

@@ -62,7 +62,14 @@ public final class Trial {
         for (String answer : answers) {
             Option.Group group = new Option.Group(new OptionName(name), "Which " + name + "?", answer);
             options.add(new Option(
-                    group.member(), answer + "?", null, List.of(Say.value("yes"), Say.value("no")), null, List.of(), group, null));
+                    group.member(),
+                    answer + "?",
+                    null,
+                    List.of(Say.value("yes"), Say.value("no")),
+                    null,
+                    List.of(),
+                    group,
+                    null));
         }
         return this;
     }

@@ -39,11 +39,12 @@ public final class CatalogueReader {
      */
     public static Outcome<Together> readTogether(Path earlier, Path later) {
         return read(earlier)
-                .then(before -> read(later).then(after -> cut(before, after)
-                        ? Outcome.sound(new Together(before, after))
-                        : read(earlier, after)
-                                .then(same -> read(later, before)
-                                        .then(other -> Outcome.sound(new Together(same, other))))));
+                .then(before -> read(later)
+                        .then(after -> cut(before, after)
+                                ? Outcome.sound(new Together(before, after))
+                                : read(earlier, after)
+                                        .then(same -> read(later, before)
+                                                .then(other -> Outcome.sound(new Together(same, other))))));
     }
 
     /** An earlier revision and a later one. */

@@ -36,7 +36,8 @@ final class ChangesReading {
                 .filter(Json.Text.class::isInstance)
                 .map(json -> ((Json.Text) json).text())
                 .orElse("");
-        String newest = changes.isEmpty() ? now : changes.get(changes.size() - 1).revision();
+        String newest =
+                changes.isEmpty() ? now : changes.get(changes.size() - 1).revision();
         if (!now.equals(newest)) {
             reader.faultAt(
                     "changes",

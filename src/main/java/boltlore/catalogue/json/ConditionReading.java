@@ -25,14 +25,8 @@ final class ConditionReading {
     static final String FILLED = "filled";
 
     /** Words of the language that no option may be called. */
-    static final Set<String> RESERVED =
-            Collections.unmodifiableSet(new TreeSet<>(List.of(
-                    "all",
-                    "any",
-                    FILLED,
-                    "not",
-                    EffectivityScale.By.PLACED.written(),
-                    EffectivityScale.By.CHASSIS.written())));
+    static final Set<String> RESERVED = Collections.unmodifiableSet(new TreeSet<>(List.of(
+            "all", "any", FILLED, "not", EffectivityScale.By.PLACED.written(), EffectivityScale.By.CHASSIS.written())));
 
     /** Whether a condition may ask if a position is filled. */
     enum Over {

@@ -1,10 +1,8 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Contained;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Option;
-import boltlore.catalogue.Part;
 import boltlore.catalogue.PieceCounts;
 import boltlore.catalogue.Position;
 import boltlore.catalogue.Role;
@@ -31,7 +29,6 @@ final class CrossChecks {
         new WholeQuantities(catalogue, reading).check();
         new WeldedCoats(catalogue, reading).check();
         new Supersession(catalogue, reading).check();
-        refitted(catalogue, reading);
         for (Family family : catalogue.families().values()) {
             roles(family, reading);
             new PositionLoops(family, reading).check();
@@ -66,24 +63,6 @@ final class CrossChecks {
         PricingCheck.check(catalogue, reading);
         CapacityFile.check(catalogue, reading);
         OfferReading.rates(catalogue, reading);
-    }
-
-    /** What the vehicle brings itself is in nothing that ships. */
-    private static void refitted(Catalogue catalogue, Reading reading) {
-        for (Part part : catalogue.parts().values()) {
-            for (Contained child : part.contains()) {
-                Part inside = catalogue.parts().get(child.part());
-                if (inside != null && inside.reused()) {
-                    reading.faults()
-                            .add(reading.sources()
-                                    .of(child)
-                                    .fault(
-                                            "'" + child.part() + "' of the base vehicle in an assembly",
-                                            "parts that are supplied",
-                                            "Name it in a line or a need."));
-                }
-            }
-        }
     }
 
     private static void making(Catalogue catalogue, PartGraph graph, Reading reading) {

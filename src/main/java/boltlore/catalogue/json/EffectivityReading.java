@@ -124,7 +124,12 @@ final class EffectivityReading {
         ObjectReader reader = ObjectReader.of(json, reading.faults());
         boolean chassis = by == EffectivityScale.By.CHASSIS;
         Condition condition = chassis
-                ? within(by, reader.findWhole(FROM, 0, LAST_CHASSIS), reader.findWhole(UNTIL, 0, LAST_CHASSIS), reader, reading)
+                ? within(
+                        by,
+                        reader.findWhole(FROM, 0, LAST_CHASSIS),
+                        reader.findWhole(UNTIL, 0, LAST_CHASSIS),
+                        reader,
+                        reading)
                 : within(by, days(reader.findDate(FROM)), days(reader.findDate(UNTIL)), reader, reading);
         reader.done();
         return condition;
@@ -137,7 +142,10 @@ final class EffectivityReading {
             ObjectReader reader,
             Reading reading) {
         if (reader.sound() && first == null && last == null) {
-            reader.fault("neither 'from' nor 'until'", "one of them, or both", "Leave '" + by.written() + "' out where it always holds.");
+            reader.fault(
+                    "neither 'from' nor 'until'",
+                    "one of them, or both",
+                    "Leave '" + by.written() + "' out where it always holds.");
         }
         if (first != null && last != null && last < first) {
             reader.faultAt(UNTIL, "an end before the beginning", "an end that is not before the beginning", "");

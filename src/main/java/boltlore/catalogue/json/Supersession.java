@@ -1,6 +1,7 @@
 package boltlore.catalogue.json;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Contained;
 import boltlore.catalogue.Expectation;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Need;
@@ -16,7 +17,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** No kit holds a superseded part, successors lead to an end, and an alternate is another, current part. */
+/** No kit holds a superseded part, successors lead to an end, an alternate is another, current part, and what goes into an assembly is supplied. */
 final class Supersession {
 
     private final Catalogue catalogue;
@@ -31,7 +32,10 @@ final class Supersession {
     void check() {
         catalogue.parts().values().forEach(this::successors);
         for (Part part : catalogue.parts().values()) {
-            part.contains().forEach(child -> current(child.part(), child));
+            part.contains().forEach(child -> {
+                current(child.part(), child);
+                supplied(child);
+            });
             needs(part.needs());
             part.ports().forEach(port -> current(port.blank(), part));
             alternates(part);
@@ -50,6 +54,18 @@ final class Supersession {
             needs(companion.needs());
             expectations(companion.expects());
         });
+    }
+
+    /** What the vehicle brings itself is in nothing that ships. */
+    private void supplied(Contained child) {
+        Part inside = catalogue.parts().get(child.part());
+        if (inside != null && inside.reused()) {
+            fault(
+                    child,
+                    "'" + child.part() + "' of the base vehicle in an assembly",
+                    "parts that are supplied",
+                    "Name it in a line or a need.");
+        }
     }
 
     private void needs(List<Need> needs) {

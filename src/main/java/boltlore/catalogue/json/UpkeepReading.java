@@ -23,8 +23,24 @@ final class UpkeepReading {
     private static final KeyRule NOT_MADE = new KeyRule.Without("source", "make", "inspect");
     private static final KeyRule NOT_BOUGHT = new KeyRule.Without("source", "buy", "inspect");
     private static final List<String> NEVER_OF_THE_DONOR = List.of(
-            "cost", "offers", "massKg", "supplier", "orderCode", "packOf", "minimumOrder", "leadDays", "scrapPercent", "bin", "contains", "cut", "blank",
-            "operations", "coat", "customs", "transport", "coreCredit");
+            "cost",
+            "offers",
+            "massKg",
+            "supplier",
+            "orderCode",
+            "packOf",
+            "minimumOrder",
+            "leadDays",
+            "scrapPercent",
+            "bin",
+            "contains",
+            "cut",
+            "blank",
+            "operations",
+            "coat",
+            "customs",
+            "transport",
+            "coreCredit");
 
     private final Reading reading;
 
@@ -55,12 +71,18 @@ final class UpkeepReading {
         }
         if (reader.breaks(NOT_MADE) || reader.breaks(NOT_BOUGHT)) {
             reader.faultAt(
-                    "inspect", "'inspect' on a part that is supplied", "'inspect' beside \"source\": \"donor\"", "Remove it.");
+                    "inspect",
+                    "'inspect' on a part that is supplied",
+                    "'inspect' beside \"source\": \"donor\"",
+                    "Remove it.");
         }
         for (String key : NEVER_OF_THE_DONOR) {
             if (reader.breaks(new KeyRule.Without("source", DONOR, key))) {
                 reader.faultAt(
-                        key, "'" + key + "' on a part of the base vehicle", "'" + key + "' on parts that are supplied", "Remove it.");
+                        key,
+                        "'" + key + "' on a part of the base vehicle",
+                        "'" + key + "' on parts that are supplied",
+                        "Remove it.");
             }
         }
         return inspect;

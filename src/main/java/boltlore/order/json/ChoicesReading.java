@@ -89,7 +89,10 @@ final class ChoicesReading {
         Option option = family.option(new OptionName(name)).orElseThrow();
         if (option.scale() != null) {
             faults.add(json.location()
-                    .fault("'" + name + "' among the choices", "'" + name + "' of the order itself, which settles it", "Remove it here."));
+                    .fault(
+                            "'" + name + "' among the choices",
+                            "'" + name + "' of the order itself, which settles it",
+                            "Remove it here."));
             return;
         }
         Values.text(json, TextShape.NAME, faults)

@@ -45,7 +45,11 @@ final class ChangeNotes {
         later.positions().stream()
                 .filter(position -> stands(position, part))
                 .flatMap(position -> position.lines().stream())
-                .forEach(line -> fresh(line.changes(), known.getOrDefault(line.name(), List.of()), line.name().text(), notes));
+                .forEach(line -> fresh(
+                        line.changes(),
+                        known.getOrDefault(line.name(), List.of()),
+                        line.name().text(),
+                        notes));
         return List.copyOf(notes);
     }
 
@@ -59,7 +63,9 @@ final class ChangeNotes {
     }
 
     private static void fresh(List<Change> now, List<Change> then, String of, Set<RevisionNote> notes) {
-        now.stream().filter(change -> !then.contains(change)).forEach(change -> notes.add(new RevisionNote(of, change)));
+        now.stream()
+                .filter(change -> !then.contains(change))
+                .forEach(change -> notes.add(new RevisionNote(of, change)));
     }
 
     private boolean was(PartNumber other, PartNumber part) {
@@ -75,8 +81,7 @@ final class ChangeNotes {
     }
 
     private boolean stands(Position position, PartNumber part) {
-        Set<PartNumber> all = Stream.concat(
-                        Stream.of(position), earlier.position(position.name()).stream())
+        Set<PartNumber> all = Stream.concat(Stream.of(position), earlier.position(position.name()).stream())
                 .flatMap(each -> each.lines().stream())
                 .flatMap(ChangeNotes::brought)
                 .collect(Collectors.toSet());

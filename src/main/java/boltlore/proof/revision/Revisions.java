@@ -170,7 +170,8 @@ public final class Revisions {
     }
 
     private Map<PartNumber, List<RevisionNote>> notes() {
-        ChangeNotes notes = new ChangeNotes(before.catalogue(), after.catalogue(), after.family().name());
+        ChangeNotes notes = new ChangeNotes(
+                before.catalogue(), after.catalogue(), after.family().name());
         Map<PartNumber, List<RevisionNote>> all = new TreeMap<>();
         Stream.concat(changes.stream().map(PartChange::part), edits.stream().map(PartEdit::part))
                 .forEach(part -> all.computeIfAbsent(part, notes::of));

@@ -22,7 +22,8 @@ import java.util.List;
 /** What the chosen values mean through their roles: electrical facts, the market's lists, the wanted hand. */
 final class RoleFacts {
 
-    private static final List<Role> ELECTRICAL = List.of(Role.INLET, Role.DC_INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT);
+    private static final List<Role> ELECTRICAL =
+            List.of(Role.INLET, Role.DC_INLET, Role.CHARGER, Role.SUPPLY, Role.EXPORT);
 
     private RoleFacts() {}
 

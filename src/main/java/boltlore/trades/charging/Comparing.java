@@ -1,8 +1,8 @@
 package boltlore.trades.charging;
 
 import boltlore.bill.Bill;
-import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.DirectLimit;
+import boltlore.catalogue.ElectricLimits;
 import boltlore.catalogue.OnBoardCharger;
 import boltlore.catalogue.Pack;
 import boltlore.catalogue.PrechargeResistor;

@@ -32,7 +32,9 @@ public record ScrewThread(BigDecimal diameterMm, BigDecimal pitchMm, BigDecimal 
      * {@link ThreadName} does not know.
      */
     public static Optional<ScrewThread> of(String written) {
-        return ThreadName.of(written).flatMap(ScrewThread::of).filter(thread -> thread.coreMm().signum() > 0);
+        return ThreadName.of(written)
+                .flatMap(ScrewThread::of)
+                .filter(thread -> thread.coreMm().signum() > 0);
     }
 
     private static Optional<ScrewThread> of(ThreadName name) {

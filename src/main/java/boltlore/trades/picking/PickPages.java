@@ -49,8 +49,10 @@ final class PickPages {
     private static final TableSpec<String> BATCHES = TableSpec.<String>named("batch-numbers")
             .text("finish", "Finish", 50, finish -> finish)
             .box(Column.blank("batch", "Batch").atMost(24));
-    private static final String REUSED = "Inspect each one as it comes off the vehicle. One that fails is ordered new before the kit"
-            + " is fitted; never refit what is doubtful.";
+
+    private static final String REUSED =
+            "Inspect each one as it comes off the vehicle. One that fails is ordered new before the kit"
+                    + " is fitted; never refit what is doubtful.";
 
     private static final TableSpec<Item> REUSED_PARTS = TableSpec.<Item>named("reused")
             .text("part", "Part", item -> item.part().number().text())

@@ -2,6 +2,7 @@ package boltlore.trades.spares;
 
 import boltlore.bill.Item;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Effectivity;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Upkeep;
 import boltlore.measure.PartNumber;
@@ -46,7 +47,17 @@ final class Superseded {
         List<Old> old = old(kit);
         if (!old.isEmpty()) {
             page.heading("Superseded numbers").add(NUMBERS.of(old)).note(KEPT);
+            old.stream().filter(each -> !each.part().superseded()).forEach(each -> page.note(dated(each)));
         }
+    }
+
+    /** 'PU-0 is replaced for orders placed from 2026-05-01.' */
+    private static String dated(Old old) {
+        Effectivity since = old.successor().since();
+        String from = since.from() != null
+                ? "for orders placed from " + since.from()
+                : "from chassis number " + since.fromChassis() + " on";
+        return old.part().number() + " is replaced " + from + "; earlier orders got it.";
     }
 
     private static List<Old> old(KitInWork kit) {
@@ -54,7 +65,7 @@ final class Superseded {
         Set<PartNumber> held =
                 kit.bill().all().map(Item::part).map(Part::number).collect(Collectors.toSet());
         return catalogue.parts().values().stream()
-                .filter(Part::superseded)
+                .filter(part -> part.upkeep().replacedBy() != null)
                 .map(part -> new Old(part, catalogue.part(catalogue.current(part.number()))))
                 .filter(each -> held.contains(each.current().number()))
                 .toList();

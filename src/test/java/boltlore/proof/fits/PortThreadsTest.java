@@ -71,7 +71,8 @@ class PortThreadsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1/4-19 NPT", "1/4-18 BSPP", "G 1/5", "1/4 NPT", "11/2-11.5 NPT", "G", "g 1/4", "M", "3/8-25"})
+    @ValueSource(
+            strings = {"1/4-19 NPT", "1/4-18 BSPP", "G 1/5", "1/4 NPT", "11/2-11.5 NPT", "G", "g 1/4", "M", "3/8-25"})
     void of_no_standard_are_not_read(String written) {
         assertThat(ThreadName.of(written)).isEmpty();
     }
@@ -104,12 +105,16 @@ class PortThreadsTest {
         Files.writeString(
                 parts,
                 Files.readString(parts)
-                        .replace("\"bin\": \"M-90-01-A-01\"", "\"bin\": \"M-90-01-A-01\", " + port("outlet", "male", motor))
-                        .replace("\"bin\": \"M-90-01-A-02\"", "\"bin\": \"M-90-01-A-02\", " + port("outlet", "male", motor))
-                        .replace("\"bin\": \"M-90-01-A-03\"", "\"bin\": \"M-90-01-A-03\", " + port("inlet", "female", lamp)));
-        Files.writeString(
-                folder.resolve("families/tin-barrow/fits.json"),
-                """
+                        .replace(
+                                "\"bin\": \"M-90-01-A-01\"",
+                                "\"bin\": \"M-90-01-A-01\", " + port("outlet", "male", motor))
+                        .replace(
+                                "\"bin\": \"M-90-01-A-02\"",
+                                "\"bin\": \"M-90-01-A-02\", " + port("outlet", "male", motor))
+                        .replace(
+                                "\"bin\": \"M-90-01-A-03\"",
+                                "\"bin\": \"M-90-01-A-03\", " + port("inlet", "female", lamp)));
+        Files.writeString(folder.resolve("families/tin-barrow/fits.json"), """
                 {"$schema": "../../schema/fits.schema.json", "paths": [{"path": "warm-lamp", "flow": "coolant",
                  "required": {"lamp": "yes"}, "through": [{"position": "hub-motor", "out": "outlet"}, {"position": "lamp", "in": "inlet"}]}]}
                 """);
@@ -133,8 +138,8 @@ class PortThreadsTest {
     }
 
     private static String port(String name, String half, String thread) {
-        return "\"ports\": [{\"port\": \"" + name + "\", \"kind\": \"fitting\", \"flow\": \"coolant\", \"half\": \"" + half
-                + "\", \"thread\": \"" + thread + "\"}]";
+        return "\"ports\": [{\"port\": \"" + name + "\", \"kind\": \"fitting\", \"flow\": \"coolant\", \"half\": \""
+                + half + "\", \"thread\": \"" + thread + "\"}]";
     }
 
     @Test

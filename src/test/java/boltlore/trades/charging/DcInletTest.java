@@ -40,8 +40,7 @@ class DcInletTest {
     private static final Path FITS = Path.of("families/tin-barrow/fits.json");
     private static final Path ELECTRICS = Path.of("families/tin-barrow/electrics.json");
 
-    private static final String OPTIONS =
-            """
+    private static final String OPTIONS = """
             "options": [
              {"option": "inlet", "role": "inlet", "asks": "Which AC inlet?", "values": [
               {"value": "type-2", "says": "Type 2", "facts": {"phases": 1, "amps": 32}}]},
@@ -50,8 +49,7 @@ class DcInletTest {
               {"value": "direct-1", "says": "DC inlet, 60 A", "facts": {"volts": 500, "amps": 60}},
               {"value": "direct-2", "says": "DC inlet, 125 A", "facts": {"volts": 500, "amps": 125}}]},
             """;
-    private static final String POSITIONS =
-            """
+    private static final String POSITIONS = """
             "positions": [
              {"position": "pack", "says": "Pack", "subSystem": "drive", "stage": "front", "fill": "one", "lines": [
               {"line": "pack", "part": "TB-PACK", "quantity": "1"}]},
@@ -63,14 +61,12 @@ class DcInletTest {
              {"position": "dc-cap", "says": "Cap", "subSystem": "drive", "stage": "front", "fill": "one", "required": {"direct": "none"}, "lines": [
               {"line": "dc-cap", "part": "TB-CAP", "quantity": "1", "when": {"direct": "none"}}]},
             """;
-    private static final String PATHS =
-            """
+    private static final String PATHS = """
             {"$schema": "../../schema/fits.schema.json", "paths": [
              {"path": "dc-charging", "flow": "hv-dc", "required": {"direct": ["direct-1", "direct-2"]}, "through": [
               {"position": "dc-inlet", "out": "dc"}, {"position": "dc-cable", "in": "a", "out": "b"}, {"position": "pack", "in": "dc"}]}]}
             """;
-    private static final String WIRING =
-            """
+    private static final String WIRING = """
             {"$schema": "../../schema/electrics.schema.json",
              "packs": [{"pack": "only", "says": "One module", "module": "TB-PACK", "moduleVolts": "352", "moduleAmpHours": "78", "inSeries": 1, "inParallel": "1",
               "highestVolts": "403", "lowestVolts": "288", "resistanceMilliohm": "22", "usableKwh": "25", "continuousAmps": "150", "peakAmps": "200", "chargeAmps": "100"}],
@@ -125,11 +121,7 @@ class DcInletTest {
     private List<String> unfit() {
         Catalogue catalogue = catalogue();
         return Prover.prove(
-                        catalogue,
-                        catalogue.family("tin-barrow"),
-                        FitKinds.all(),
-                        Deadline.NONE,
-                        Prover.Progress.NONE)
+                        catalogue, catalogue.family("tin-barrow"), FitKinds.all(), Deadline.NONE, Prover.Progress.NONE)
                 .defects()
                 .filter(defect -> defect.statement().kind().severity() != Severity.NOTE)
                 .map(defect -> defect.statement().title())
@@ -181,17 +173,26 @@ class DcInletTest {
     void for_less_than_the_pack_has_stops_the_order() throws IOException {
         change(FAMILY, "{\"volts\": 500, \"amps\": 60}", "{\"volts\": 400, \"amps\": 60}");
 
-        assertThat(charging("direct-1").findings().all()).extracting(Finding::kind).contains(ChargingFinding.PACK_ABOVE_INLET);
-        assertThat(charging("direct-2").findings().all()).extracting(Finding::kind)
+        assertThat(charging("direct-1").findings().all())
+                .extracting(Finding::kind)
+                .contains(ChargingFinding.PACK_ABOVE_INLET);
+        assertThat(charging("direct-2").findings().all())
+                .extracting(Finding::kind)
                 .doesNotContain(ChargingFinding.PACK_ABOVE_INLET);
     }
 
     @Test
     void beside_contacts_for_direct_current_in_the_other_inlet_is_for_somebody_to_look_at() throws IOException {
-        change(ELECTRICS, "\"proximity\": \"cable-code\"", "\"proximity\": \"cable-code\", \"direct\": {\"volts\": \"500\", \"amps\": \"80\"}");
+        change(
+                ELECTRICS,
+                "\"proximity\": \"cable-code\"",
+                "\"proximity\": \"cable-code\", \"direct\": {\"volts\": \"500\", \"amps\": \"80\"}");
 
-        assertThat(charging("direct-2").findings().all()).extracting(Finding::kind).contains(ChargingFinding.TWO_DIRECT_INLETS);
-        assertThat(charging("none").findings().all()).extracting(Finding::kind)
+        assertThat(charging("direct-2").findings().all())
+                .extracting(Finding::kind)
+                .contains(ChargingFinding.TWO_DIRECT_INLETS);
+        assertThat(charging("none").findings().all())
+                .extracting(Finding::kind)
                 .doesNotContain(ChargingFinding.TWO_DIRECT_INLETS);
         assertThat(charging("none").dc().amps()).isEqualByComparingTo("80");
     }

@@ -152,7 +152,8 @@ public final class SampleOrders {
                 List.copyOf(extras),
                 "",
                 OrderTerms.NONE,
-                Map.of());
+                Map.of(),
+                "");
         return new Bill(order, new Resolution.Resolved(choices, kit, findings), List.copyOf(items));
     }
 

@@ -139,7 +139,8 @@ public final class SmallKit {
                 extras,
                 "",
                 terms,
-                Map.of());
+                Map.of(),
+                "");
         Kit kit = new Kit(
                 new TreeSet<>(),
                 new TreeSet<>(),

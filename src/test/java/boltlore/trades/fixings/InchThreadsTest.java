@@ -54,7 +54,17 @@ class InchThreadsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"7/16-21", "7/16-14 UNF", "7/16-20 UNC", "7/16 UNF", "1/3-20 UNF", "1/0-20 UNF", "#99-32 UNF", "1/4-18 NPT", "G 1/4"})
+            strings = {
+                "7/16-21",
+                "7/16-14 UNF",
+                "7/16-20 UNC",
+                "7/16 UNF",
+                "1/3-20 UNF",
+                "1/0-20 UNF",
+                "#99-32 UNF",
+                "1/4-18 NPT",
+                "G 1/4"
+            })
     void what_is_no_thread_of_a_series_is_not_read(String written) {
         assertThat(ScrewThread.of(written)).isEmpty();
     }

@@ -108,10 +108,22 @@ final class ContentsTables {
     /** What goes back in from the vehicle itself. */
     TableBuilder reused(List<Item> reused) {
         return TableSpec.<Item>named("reused")
-                .text("part", phrases.say("part"), 12, item -> item.part().number().text())
-                .text("name", phrases.say("name"), 40, item -> item.part().name().in(language))
+                .text(
+                        "part",
+                        phrases.say("part"),
+                        12,
+                        item -> item.part().number().text())
+                .text(
+                        "name",
+                        phrases.say("name"),
+                        40,
+                        item -> item.part().name().in(language))
                 .quantity("quantity", phrases.say("quantity"), "", Item::quantity)
-                .text("unit", phrases.say("unit"), 8, item -> phrases.unit(item.part().unit(), item.quantity()))
+                .text(
+                        "unit",
+                        phrases.say("unit"),
+                        8,
+                        item -> phrases.unit(item.part().unit(), item.quantity()))
                 .text("inspect", phrases.say("inspect"), 60, item -> {
                     Wording inspect = item.part().upkeep().inspect();
                     return inspect == null ? "" : inspect.in(language);

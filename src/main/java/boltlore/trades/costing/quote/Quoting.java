@@ -58,7 +58,16 @@ public final class Quoting {
                 .map(extra -> QuotedExtra.of(extra.extra(), unit().round(converted(price(extra), rate))))
                 .toList();
         Quotation quotation = new Quotation(
-                asked.on(), validUntil(rate), currency(), rate, kitPrice, extras, discount(), tax(), leadDays, cores(rate));
+                asked.on(),
+                validUntil(rate),
+                currency(),
+                rate,
+                kitPrice,
+                extras,
+                discount(),
+                tax(),
+                leadDays,
+                cores(rate));
         return new Calculation(cost, profit(), reckoned, quotation);
     }
 

@@ -58,7 +58,11 @@ final class OfferPage {
         }
         TableBuilder table = TableSpec.<Quotation.CoreCredit>named("core-credits")
                 .text("part", phrases.say("part"), core -> core.part().text())
-                .text("name", phrases.say("coreName"), 50, core -> quoted.catalogue().part(core.part()).name().in(quoted.language()))
+                .text(
+                        "name",
+                        phrases.say("coreName"),
+                        50,
+                        core -> quoted.catalogue().part(core.part()).name().in(quoted.language()))
                 .quantity("quantity", phrases.say("quantity"), "", Quotation.CoreCredit::quantity)
                 .money("credit", phrases.say("coreCredit"), quotation.currency(), Quotation.CoreCredit::all)
                 .of(quotation.cores());
