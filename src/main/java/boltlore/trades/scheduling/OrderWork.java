@@ -61,6 +61,16 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
         return kit.order();
     }
 
+    /** Whether nobody has written down how long the kit as a whole takes, which stands with the prices. */
+    boolean lacksKitWork() {
+        return kit.catalogue().prices() == null;
+    }
+
+    /** Whether all its work is in the plan, so that a date can be promised. */
+    boolean whole() {
+        return unplaced.isEmpty() && !lacksKitWork();
+    }
+
     /** The day that the price's lead time gives: everything ordered and begun on the later of order and plan. */
     LocalDate priced(LocalDate on) {
         return begins(order(), on).plusDays(pricing.leadDays());

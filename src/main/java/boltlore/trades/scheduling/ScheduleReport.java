@@ -127,7 +127,7 @@ record ScheduleReport(
     }
 
     private String best(int days) {
-        if (plan.orders().stream().anyMatch(work -> !work.unplaced().isEmpty())) {
+        if (!plan.orders().stream().allMatch(OrderWork::whole)) {
             return "not said: some work is not in the plan";
         }
         int better = days - bound(days);
@@ -176,7 +176,7 @@ record ScheduleReport(
 
     /** Nothing where work is not in the plan. */
     private @Nullable LocalDate promised(int order) {
-        return plan.orders().get(order).unplaced().isEmpty() ? plan.finish(order) : null;
+        return plan.orders().get(order).whole() ? plan.finish(order) : null;
     }
 
     private @Nullable Integer late(int order) {
@@ -193,7 +193,7 @@ record ScheduleReport(
 
     private String why(int order) {
         return promised(order) == null
-                ? "Not promised: some of its work has no work centre with hours."
+                ? "Not promised: some of its work is not in the plan; see the findings."
                 : SetDate.of(plan, order).says();
     }
 

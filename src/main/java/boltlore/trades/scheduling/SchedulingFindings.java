@@ -162,6 +162,18 @@ final class SchedulingFindings {
                 found.merge(not.subject(), not, NotInPlan::and);
             }
         }
-        return found.values().stream().map(NotInPlan::finding).collect(Findings.collected());
+        Findings ofKits = plan.orders().stream().anyMatch(OrderWork::lacksKitWork)
+                ? Findings.of(Finding.of(
+                        KitFinding.NOT_JUDGED,
+                        "work on kits",
+                        "trade",
+                        "Work schedule",
+                        "file",
+                        "workshop/pricing.json"))
+                : Findings.NONE;
+        return found.values().stream()
+                .map(NotInPlan::finding)
+                .collect(Findings.collected())
+                .and(ofKits);
     }
 }

@@ -9,6 +9,7 @@ import boltlore.catalogue.PriceBook;
 import boltlore.trades.KitInWork;
 import boltlore.trades.costing.Job;
 import boltlore.trades.costing.cost.Element;
+import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.cost.FullCosting;
 import boltlore.trades.costing.cost.KitTask;
 import boltlore.trades.costing.path.Activity;
@@ -16,6 +17,7 @@ import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.path.Network;
 import boltlore.trades.costing.path.Slot;
 import boltlore.trades.costing.path.Step;
+import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.scheduling.OrderWork.Done;
 import boltlore.trades.scheduling.OrderWork.Unplaced;
@@ -140,13 +142,10 @@ final class StepNetwork {
 
     /** Assembly, test and packing, with the minutes that the price counts. */
     private Placed ofKit() {
-        PriceBook prices = kit.catalogue().prices();
         Map<String, BigDecimal> minutes = new TreeMap<>();
-        if (prices != null) {
-            for (KitTask task : FullCosting.cost(pricing.costed(), prices).tasks()) {
-                BigDecimal own = task.work().setUpMin().add(task.work().runMin());
-                minutes.merge(task.work().rate().operation(), own, BigDecimal::add);
-            }
+        for (KitTask task : tasks()) {
+            BigDecimal own = task.work().setUpMin().add(task.work().runMin());
+            minutes.merge(task.work().rate().operation(), own, BigDecimal::add);
         }
         Map<Element, KitWorked> inTurn = new LinkedHashMap<>();
         inTurn.put(Element.KIT_ASSEMBLY, KitWorked.ASSEMBLES);
@@ -156,6 +155,16 @@ final class StepNetwork {
         inTurn.forEach((element, worked) -> place(
                 element.says(), capacity.of(worked), minutes.getOrDefault(element.says(), BigDecimal.ZERO), placed));
         return placed;
+    }
+
+    /** Those of the price; where it has none for want of an exchange rate, those of its cost all the same. */
+    private List<KitTask> tasks() {
+        PriceBook prices = kit.catalogue().prices();
+        return pricing.found()
+                .map(Calculation::cost)
+                .or(() -> Optional.ofNullable(prices).map(book -> FullCosting.cost(pricing.costed(), book)))
+                .map(FullCost::tasks)
+                .orElse(List.of());
     }
 
     private void place(String operation, Optional<WorkCentre> by, BigDecimal minutes, Placed placed) {

@@ -150,7 +150,7 @@ class SchedulingTest {
                             "No work centre takes \"saw\": its time is not in the plan, and no date is promised for BL-1001,"
                                     + " BL-1002, BL-1003.");
             assertThat(text(result))
-                    .contains("Not promised: some of its work")
+                    .contains("Not promised: some of its work is not in the plan")
                     .contains("not said: some work is not in");
         }
 
@@ -163,6 +163,15 @@ class SchedulingTest {
                     .startsWith("Own oven: nobody has said how many hours it has, so that its work (oven load)");
             assertThat(kinds(planned(kits(THREE, Planned.demo()), MAY)))
                     .doesNotContain(SchedulingFinding.CENTRE_WITHOUT_HOURS, SchedulingFinding.OPERATION_WITHOUT_CENTRE);
+        }
+
+        @Test
+        @DisplayName("that work on the kit is not in the plan where no prices are written down, and promises no date")
+        void no_prices() {
+            TradeResult result = planned(List.of(Planned.withoutPrices("bl-1001")), MAY);
+
+            assertThat(first(result, KitFinding.NOT_JUDGED).says()).contains("workshop/pricing.json");
+            assertThat(text(result)).contains("Not promised: some of its work is not in the plan");
         }
 
         @Test
