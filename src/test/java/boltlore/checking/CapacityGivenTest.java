@@ -107,7 +107,8 @@ class CapacityGivenTest {
                 centre -> new WorkCentre(
                         centre.name(), Wording.english("Saw"), centre.operations(), centre.kitWork(), centre.open()));
 
-        assertThat(said(Translations.remarks(demo(english)))).containsExactly("work centre saw: 'Saw' is not in de, fr");
+        assertThat(said(Translations.remarks(demo(english))))
+                .containsExactly("work centre saw: 'Saw' is not in de, fr");
         assertThat(said(Translations.remarks(Demo.catalogue()))).isEmpty();
     }
 

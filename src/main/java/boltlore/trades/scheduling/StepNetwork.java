@@ -44,10 +44,10 @@ final class StepNetwork {
     /**
      * What makes a step the same.
      *
-     * @param finish that is put on; of an oven load how many coats its pieces have before
-     * @param load number of the oven load, else 0
+     * @param finish that is put on; of a powder run how many coats its pieces have before
+     * @param run number of the powder run, else 0
      */
-    record StepKey(Step.What what, String part, String finish, int load) {
+    record StepKey(Step.What what, String part, String finish, int run) {
         static StepKey of(Step step) {
             Part part = step.part();
             return new StepKey(step.what(), part == null ? "" : part.number().text(), step.finish(), 0);
@@ -111,12 +111,12 @@ final class StepNetwork {
         return List.copyOf(after.keySet());
     }
 
-    /** A load of the own oven, which takes no days of its own. */
-    void addLoad(StepKey key, Set<StepKey> before, int minutes) {
+    /** A powder run in the own oven, which takes no days of its own. */
+    void addRun(StepKey key, Set<StepKey> before, int minutes) {
         Placed placed = new Placed();
-        place("oven load", capacity.of(KitWorked.COATS), BigDecimal.valueOf(minutes), placed);
+        place("powder run", capacity.of(KitWorked.COATS), BigDecimal.valueOf(minutes), placed);
         after(key).addAll(before);
-        put(key, new Done(Step.What.COAT, null, "", key.load(), placed.operations()), placed.work());
+        put(key, new Done(Step.What.COAT, null, "", key.run(), placed.operations()), placed.work());
     }
 
     private Placed ofPart(Step step, Part part, Map<String, List<Job>> jobs) {
