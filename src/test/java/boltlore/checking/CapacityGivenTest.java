@@ -8,6 +8,7 @@ import boltlore.catalogue.Capacity.OpenHours;
 import boltlore.catalogue.Capacity.WorkCentre;
 import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
+import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -23,20 +25,26 @@ import org.junit.jupiter.api.Test;
 class CapacityGivenTest {
 
     private static List<String> remarks(@Nullable Capacity capacity) {
+        return said(CapacityGiven.remarks(demo(capacity)));
+    }
+
+    private static List<String> said(Stream<Remark> remarks) {
+        return remarks.map(remark -> remark.about() + ": " + remark.found()).toList();
+    }
+
+    private static Catalogue demo(@Nullable Capacity capacity) {
         Catalogue demo = Demo.catalogue();
-        return CapacityGiven.remarks(new Catalogue(
-                        demo.workshop(),
-                        demo.finishes(),
-                        demo.materials(),
-                        demo.parts(),
-                        demo.families(),
-                        demo.revision(),
-                        demo.prices(),
-                        demo.shipping(),
-                        capacity,
-                        demo.stores()))
-                .map(remark -> remark.about() + ": " + remark.found())
-                .toList();
+        return new Catalogue(
+                demo.workshop(),
+                demo.finishes(),
+                demo.materials(),
+                demo.parts(),
+                demo.families(),
+                demo.revision(),
+                demo.prices(),
+                demo.shipping(),
+                capacity,
+                demo.stores());
     }
 
     private static Capacity changed(String centre, UnaryOperator<WorkCentre> change) {
@@ -90,6 +98,19 @@ class CapacityGivenTest {
         assertThat(remarks(changed("oven", centre -> open(centre, "8.00")))).isEmpty();
         assertThat(remarks(changed("oven", centre -> open(centre, "7.5"))))
                 .containsExactly("work centre oven: another day than 'dayMinutes' in coating.json, 480 minutes");
+    }
+
+    @Test
+    @DisplayName("names its centres in each of its languages")
+    void translated() {
+        Capacity english = changed(
+                "saw",
+                centre -> new WorkCentre(
+                        centre.name(), Wording.english("Saw"), centre.operations(), centre.kitWork(), centre.open()));
+
+        assertThat(said(Translations.remarks(demo(english))))
+                .containsExactly("work centre saw: 'Saw' is not in de, fr");
+        assertThat(said(Translations.remarks(Demo.catalogue()))).isEmpty();
     }
 
     @Test

@@ -32,6 +32,7 @@ public final class Timetable {
     private final int dayMinutes;
     private final Map<Oven, Clock> clocks = new HashMap<>();
     private final Map<Integer, Integer> dayOfLoad = new HashMap<>();
+    private int changeOverMinutes;
 
     private Timetable(int dayMinutes) {
         this.dayMinutes = dayMinutes;
@@ -41,36 +42,22 @@ public final class Timetable {
     public static Timetable of(CoatPlan plan, CoatingShop shop) {
         Timetable timetable = new Timetable(shop.time().dayMinutes());
         if (timetable.dayMinutes > 0) {
-            Map<Integer, Integer> minutes = minutes(plan);
-            plan.runs().stream()
-                    .flatMap(run -> run.queues().stream())
-                    .forEach(queue -> queue.loads()
-                            .forEach(load -> timetable.cure(
-                                    load.number(), queue.oven(), minutes.getOrDefault(load.number(), 0))));
+            plan.runs().forEach(timetable::run);
         }
         return timetable;
     }
 
-    /** Oven minutes of each load by its number, with the change-over before it. */
-    public static Map<Integer, Integer> minutes(CoatPlan plan) {
-        Map<Integer, Integer> minutes = new HashMap<>();
-        int changeOver = 0;
-        for (PowderRun run : plan.runs()) {
-            changeOver += run.changeOver() == null ? 0 : run.changeOver().work().minutes();
-            for (CureQueue queue : run.queues()) {
-                for (OvenLoad load : queue.loads()) {
-                    minutes.put(load.number(), queue.minutesOf(load) + changeOver);
-                    changeOver = 0;
-                }
-            }
-        }
-        return minutes;
+    private void run(PowderRun run) {
+        ChangeOver changeOver = run.changeOver();
+        changeOverMinutes += changeOver == null ? 0 : changeOver.work().minutes();
+        run.queues().forEach(queue -> queue.loads().forEach(load -> cure(load, queue)));
     }
 
-    private void cure(int load, Oven oven, int minutes) {
-        Clock clock = clocks.computeIfAbsent(oven, none -> new Clock());
-        clock.work(minutes, dayMinutes);
-        dayOfLoad.put(load, clock.day);
+    private void cure(OvenLoad load, CureQueue queue) {
+        Clock clock = clocks.computeIfAbsent(queue.oven(), none -> new Clock());
+        clock.work(queue.minutesOf(load) + changeOverMinutes, dayMinutes);
+        changeOverMinutes = 0;
+        dayOfLoad.put(load.number(), clock.day);
     }
 
     public boolean known() {

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * The work of one order. Its steps with their days are those that set the lead time in the price; to them comes the work that
  * they take at the work centres. A part that stands in several places of the kit is made once, for the first of them; each
  * operation is rounded up to a whole minute. The pieces that the own oven takes are hung as they would be if the order were
- * coated alone, which takes no fewer minutes than its share of a common load; the wait for a round is among the days.
+ * coated alone; the wait for a round is among the days.
  *
  * @param steps beside those of the order, in the same places
  * @param unplaced work whose time is not known to pass, so that no date is promised
@@ -31,9 +31,9 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
     /**
      * What is done in a step.
      *
-     * @param load number of the oven load, or 0 where the step is none
+     * @param run number of the powder run, or 0 where the step is none
      */
-    record Done(Step.What what, @Nullable Part part, String finish, int load, List<String> operations) {}
+    record Done(Step.What what, @Nullable Part part, String finish, int run, List<String> operations) {}
 
     /**
      * An operation that no work centre with hours takes.
@@ -46,7 +46,7 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
         OrderPricing pricing = QuoteOptions.pricing(kit, Given.NONE);
         StepNetwork network = new StepNetwork(kit, pricing, shop, capacity);
         network.add(pricing.path());
-        LoadSteps.add(network, kit);
+        RunSteps.add(network, kit);
         int begun = shop.day(begins(kit.order(), on));
         int ordered =
                 kit.order().placed() == null ? begun : shop.day(kit.order().placed());
@@ -59,6 +59,16 @@ record OrderWork(KitInWork kit, OrderPricing pricing, ShopOrder shopOrder, List<
 
     Order order() {
         return kit.order();
+    }
+
+    /** Whether nobody has written down how long the kit as a whole takes, which stands with the prices. */
+    boolean lacksKitWork() {
+        return kit.catalogue().prices() == null;
+    }
+
+    /** Whether all its work is in the plan, so that a date can be promised. */
+    boolean whole() {
+        return unplaced.isEmpty() && !lacksKitWork();
     }
 
     /** The day that the price's lead time gives: everything ordered and begun on the later of order and plan. */

@@ -42,8 +42,9 @@ record ScheduleReport(
                     + " lead time. Nothing of the work in the house is taken as done before the plan begins. Each step of an order"
                     + " begins on the morning after all before it are done and takes at least the days of the price's lead time; where"
                     + " its work centre has no time, it waits. Operations are counted with the set-up and run of the job cards, each"
-                    + " rounded up to a minute; what is done outside takes days and no hours of ours. Each order's oven loads are"
-                    + " counted by themselves: coated together, as coat plans them, orders need no more.";
+                    + " rounded up to a minute; what is done outside takes days and no hours of ours. Each order's powder runs"
+                    + " are counted by themselves, each with the longest change of powder before it, so that no sequence of"
+                    + " them takes longer.";
 
     private record RuleResult(DispatchRule rule, FiniteSchedule schedule) {
 
@@ -100,7 +101,14 @@ record ScheduleReport(
         page.title(TITLE).add(head("schedule-head"));
         page.heading("When each order is finished").add(dates("dates", true));
         if (!added.isEmpty()) {
-            page.heading("What the added hours change").add(changes());
+            page.heading("What the added hours change");
+            if (!changed().isEmpty()) {
+                page.add(changes());
+            }
+            int same = plan.orders().size() - changed().size();
+            page.note(
+                    "unchanged",
+                    same + (same == 1 ? " order is" : " orders are") + " finished on the same day as without them.");
         }
         page.heading("What other rules would give")
                 .add(rules())
@@ -127,7 +135,7 @@ record ScheduleReport(
     }
 
     private String best(int days) {
-        if (plan.orders().stream().anyMatch(work -> !work.unplaced().isEmpty())) {
+        if (!plan.orders().stream().allMatch(OrderWork::whole)) {
             return "not said: some work is not in the plan";
         }
         int better = days - bound(days);
@@ -176,7 +184,7 @@ record ScheduleReport(
 
     /** Nothing where work is not in the plan. */
     private @Nullable LocalDate promised(int order) {
-        return plan.orders().get(order).unplaced().isEmpty() ? plan.finish(order) : null;
+        return plan.orders().get(order).whole() ? plan.finish(order) : null;
     }
 
     private @Nullable Integer late(int order) {
@@ -193,7 +201,7 @@ record ScheduleReport(
 
     private String why(int order) {
         return promised(order) == null
-                ? "Not promised: some of its work has no work centre with hours."
+                ? "Not promised: some of its work is not in the plan; see the findings."
                 : SetDate.of(plan, order).says();
     }
 
@@ -222,6 +230,14 @@ record ScheduleReport(
                 .of(results);
     }
 
+    private List<Integer> changed() {
+        return IntStream.range(0, plan.orders().size())
+                .filter(order ->
+                        plan.schedule().finish(order) != before.schedule().finish(order))
+                .boxed()
+                .toList();
+    }
+
     private TableBuilder changes() {
         return TableSpec.<Integer>named("changes")
                 .text(
@@ -237,7 +253,7 @@ record ScheduleReport(
                         "days",
                         order -> before.schedule().finish(order)
                                 - plan.schedule().finish(order))
-                .of(IntStream.range(0, plan.orders().size()).boxed().toList());
+                .of(changed());
     }
 
     /** Whoever looks beyond the last known day off is told. */

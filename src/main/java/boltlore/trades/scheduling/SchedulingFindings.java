@@ -29,12 +29,12 @@ final class SchedulingFindings {
         return new Findings(found).and(notJudged(plan));
     }
 
-    /** Of an order that is planned alone, from the day on which its price lets it begin. */
-    static Findings alone(WorkPlan plan) {
+    /** Whether an order that is planned alone, from the day on which its price lets it begin, keeps its price's lead time. */
+    static Findings leadTime(WorkPlan plan) {
         OrderWork work = plan.orders().get(0);
         LocalDate priced = work.priced(plan.on());
         LocalDate finish = plan.finish(0);
-        Findings late = finish.isAfter(priced)
+        return finish.isAfter(priced)
                 ? Findings.of(Finding.of(
                         SchedulingFinding.LEAD_TIME_TOO_SHORT,
                         "lead time",
@@ -49,7 +49,6 @@ final class SchedulingFindings {
                         "why",
                         SetDate.of(plan, 0)))
                 : Findings.NONE;
-        return late.and(notJudged(plan));
     }
 
     static Findings noCapacity() {
@@ -163,6 +162,18 @@ final class SchedulingFindings {
                 found.merge(not.subject(), not, NotInPlan::and);
             }
         }
-        return found.values().stream().map(NotInPlan::finding).collect(Findings.collected());
+        Findings ofKits = plan.orders().stream().anyMatch(OrderWork::lacksKitWork)
+                ? Findings.of(Finding.of(
+                        KitFinding.NOT_JUDGED,
+                        "work on kits",
+                        "trade",
+                        "Work schedule",
+                        "file",
+                        "workshop/pricing.json"))
+                : Findings.NONE;
+        return found.values().stream()
+                .map(NotInPlan::finding)
+                .collect(Findings.collected())
+                .and(ofKits);
     }
 }

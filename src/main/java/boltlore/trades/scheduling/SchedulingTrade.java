@@ -34,7 +34,8 @@ public final class SchedulingTrade extends Trade {
     private static final Pattern MORE_HOURS = Pattern.compile("([a-z0-9-]+)=([0-9]{1,4}(\\.[0-9]{1,2})?)");
 
     private static final TradeOption<LocalDate> ON = TradeOption.date(
-            "--on", "The day of the plan (2026-06-01); work begins the next morning. Without it today.");
+            "--on",
+            "The day of the plan (2026-06-01); work begins the next morning. Without it today, of one order its own date.");
     private static final TradeOption<DispatchRule> RULE = TradeOption.of(
             "--rule",
             "RULE",
@@ -48,7 +49,7 @@ public final class SchedulingTrade extends Trade {
             false,
             SchedulingTrade::added);
 
-    /** Planned by itself: then no date of a workshop full of other orders is told. */
+    /** Among the sheets of one kit is none of this trade: dates of an empty workshop are no promise. */
     private static final TradeOption<Boolean> WITH_KIT = TradeOption.flag("--with-kit", "");
 
     public SchedulingTrade() {
@@ -108,22 +109,24 @@ public final class SchedulingTrade extends Trade {
     @Override
     public Outcome<List<TradeResult>> work(List<KitInWork> kits, List<StoppedOrder> stopped, Given options) {
         Capacity capacity = kits.get(0).catalogue().capacity();
-        String folder = options.has(WITH_KIT) ? kits.get(0).order().name() : "";
         if (capacity == null) {
-            return Outcome.sound(List.of(new TradeResult(folder, SchedulingFindings.noCapacity(), List.of())));
+            return Outcome.sound(List.of(new TradeResult("", SchedulingFindings.noCapacity(), List.of())));
         }
-        if (options.has(WITH_KIT)) {
-            WorkPlan alone = WorkPlan.of(kits, capacity, kits.get(0).day(), DispatchRule.EARLIEST_DUE, Map.of());
-            return Outcome.sound(List.of(new TradeResult(folder, SchedulingFindings.alone(alone), List.of())));
-        }
-        LocalDate on = options.get(ON).orElse(kits.get(0).today());
+        // One order without a day is planned as its price sees it: from its own date.
+        boolean alone = kits.size() + stopped.size() == 1 && !options.has(ON);
+        LocalDate on =
+                alone ? kits.get(0).day() : options.get(ON).orElse(kits.get(0).today());
         DispatchRule rule = options.get(RULE).orElse(DispatchRule.EARLIEST_DUE);
         Map<String, BigDecimal> added = options.get(ADD_HOURS).orElse(Map.of());
         WorkPlan plan = WorkPlan.of(kits, capacity, on, rule, added);
-        WorkPlan before = added.isEmpty() ? plan : WorkPlan.of(kits, capacity, on, rule, Map.of());
         List<WeekLoad> loads = WeekLoad.of(plan);
-        Findings findings = SchedulingFindings.together(plan, loads)
+        Findings findings = (alone ? SchedulingFindings.leadTime(plan) : Findings.NONE)
+                .and(SchedulingFindings.together(plan, loads))
                 .and(stopped.stream().map(StoppedOrder::finding).collect(Findings.collected()));
+        if (options.has(WITH_KIT)) {
+            return Outcome.sound(List.of(new TradeResult("", findings, List.of())));
+        }
+        WorkPlan before = added.isEmpty() ? plan : WorkPlan.of(kits, capacity, on, rule, Map.of());
         ScheduleReport report = new ScheduleReport(plan, before, added, loads, findings);
         return Outcome.sound(List.of(new TradeResult("", findings, List.of(Sheet.of(report::compose)))));
     }

@@ -9,6 +9,7 @@ import boltlore.catalogue.PriceBook;
 import boltlore.trades.KitInWork;
 import boltlore.trades.costing.Job;
 import boltlore.trades.costing.cost.Element;
+import boltlore.trades.costing.cost.FullCost;
 import boltlore.trades.costing.cost.FullCosting;
 import boltlore.trades.costing.cost.KitTask;
 import boltlore.trades.costing.path.Activity;
@@ -16,6 +17,7 @@ import boltlore.trades.costing.path.LeadPath;
 import boltlore.trades.costing.path.Network;
 import boltlore.trades.costing.path.Slot;
 import boltlore.trades.costing.path.Step;
+import boltlore.trades.costing.quote.Calculation;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.scheduling.OrderWork.Done;
 import boltlore.trades.scheduling.OrderWork.Unplaced;
@@ -42,10 +44,10 @@ final class StepNetwork {
     /**
      * What makes a step the same.
      *
-     * @param finish that is put on; of an oven load how many coats its pieces have before
-     * @param load number of the oven load, else 0
+     * @param finish that is put on; of a powder run how many coats its pieces have before
+     * @param run number of the powder run, else 0
      */
-    record StepKey(Step.What what, String part, String finish, int load) {
+    record StepKey(Step.What what, String part, String finish, int run) {
         static StepKey of(Step step) {
             Part part = step.part();
             return new StepKey(step.what(), part == null ? "" : part.number().text(), step.finish(), 0);
@@ -109,12 +111,12 @@ final class StepNetwork {
         return List.copyOf(after.keySet());
     }
 
-    /** A load of the own oven, which takes no days of its own. */
-    void addLoad(StepKey key, Set<StepKey> before, int minutes) {
+    /** A powder run in the own oven, which takes no days of its own. */
+    void addRun(StepKey key, Set<StepKey> before, int minutes) {
         Placed placed = new Placed();
-        place("oven load", capacity.of(KitWorked.COATS), BigDecimal.valueOf(minutes), placed);
+        place("powder run", capacity.of(KitWorked.COATS), BigDecimal.valueOf(minutes), placed);
         after(key).addAll(before);
-        put(key, new Done(Step.What.COAT, null, "", key.load(), placed.operations()), placed.work());
+        put(key, new Done(Step.What.COAT, null, "", key.run(), placed.operations()), placed.work());
     }
 
     private Placed ofPart(Step step, Part part, Map<String, List<Job>> jobs) {
@@ -140,13 +142,10 @@ final class StepNetwork {
 
     /** Assembly, test and packing, with the minutes that the price counts. */
     private Placed ofKit() {
-        PriceBook prices = kit.catalogue().prices();
         Map<String, BigDecimal> minutes = new TreeMap<>();
-        if (prices != null) {
-            for (KitTask task : FullCosting.cost(pricing.costed(), prices).tasks()) {
-                BigDecimal own = task.work().setUpMin().add(task.work().runMin());
-                minutes.merge(task.work().rate().operation(), own, BigDecimal::add);
-            }
+        for (KitTask task : tasks()) {
+            BigDecimal own = task.work().setUpMin().add(task.work().runMin());
+            minutes.merge(task.work().rate().operation(), own, BigDecimal::add);
         }
         Map<Element, KitWorked> inTurn = new LinkedHashMap<>();
         inTurn.put(Element.KIT_ASSEMBLY, KitWorked.ASSEMBLES);
@@ -156,6 +155,16 @@ final class StepNetwork {
         inTurn.forEach((element, worked) -> place(
                 element.says(), capacity.of(worked), minutes.getOrDefault(element.says(), BigDecimal.ZERO), placed));
         return placed;
+    }
+
+    /** Those of the price; where it has none for want of an exchange rate, those of its cost all the same. */
+    private List<KitTask> tasks() {
+        PriceBook prices = kit.catalogue().prices();
+        return pricing.found()
+                .map(Calculation::cost)
+                .or(() -> Optional.ofNullable(prices).map(book -> FullCosting.cost(pricing.costed(), book)))
+                .map(FullCost::tasks)
+                .orElse(List.of());
     }
 
     private void place(String operation, Optional<WorkCentre> by, BigDecimal minutes, Placed placed) {

@@ -251,7 +251,7 @@ final class WorkPages {
         Part part = done.part();
         return part != null
                 ? part.name().english()
-                : done.load() > 0 ? "Own oven, load " + done.load() + " of the order" : "The kit";
+                : done.run() > 0 ? "Own oven, powder run " + done.run() + " of the order" : "The kit";
     }
 
     private String operation(Placed placed) {

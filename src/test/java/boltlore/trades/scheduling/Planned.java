@@ -5,6 +5,7 @@ import boltlore.catalogue.Capacity;
 import boltlore.catalogue.Capacity.OpenHours;
 import boltlore.catalogue.Capacity.WorkCentre;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.PriceBook;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.order.OrderBuilder;
@@ -74,6 +75,14 @@ final class Planned {
     }
 
     private static KitInWork kit(Bill bill, @Nullable Capacity capacity) {
+        return kit(bill, capacity, Demo.catalogue().prices());
+    }
+
+    static KitInWork withoutPrices(String order) {
+        return kit(BILLS.computeIfAbsent(order, Demo::bill), demo(), null);
+    }
+
+    private static KitInWork kit(Bill bill, @Nullable Capacity capacity, @Nullable PriceBook prices) {
         Catalogue demo = Demo.catalogue();
         Catalogue other = new Catalogue(
                 demo.workshop(),
@@ -82,7 +91,7 @@ final class Planned {
                 demo.parts(),
                 demo.families(),
                 demo.revision(),
-                demo.prices(),
+                prices,
                 demo.shipping(),
                 capacity,
                 demo.stores());

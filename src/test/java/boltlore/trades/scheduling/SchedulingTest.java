@@ -21,8 +21,8 @@ import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
+import boltlore.trades.coating.CoatPlan;
 import boltlore.trades.coating.CoatPlanner;
-import boltlore.trades.coating.Timetable;
 import boltlore.trades.costing.Job;
 import boltlore.trades.scheduling.SchedulingFinding.SetBy;
 import boltlore.trades.scheduling.finite.DispatchRule;
@@ -34,6 +34,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -150,7 +151,7 @@ class SchedulingTest {
                             "No work centre takes \"saw\": its time is not in the plan, and no date is promised for BL-1001,"
                                     + " BL-1002, BL-1003.");
             assertThat(text(result))
-                    .contains("Not promised: some of its work")
+                    .contains("Not promised: some of its work is not in the plan")
                     .contains("not said: some work is not in");
         }
 
@@ -160,9 +161,18 @@ class SchedulingTest {
             TradeResult result = planned(kits(THREE, Planned.with("oven", Planned.open(null))), MAY);
 
             assertThat(first(result, SchedulingFinding.CENTRE_WITHOUT_HOURS).says())
-                    .startsWith("Own oven: nobody has said how many hours it has, so that its work (oven load)");
+                    .startsWith("Own oven: nobody has said how many hours it has, so that its work (powder run)");
             assertThat(kinds(planned(kits(THREE, Planned.demo()), MAY)))
                     .doesNotContain(SchedulingFinding.CENTRE_WITHOUT_HOURS, SchedulingFinding.OPERATION_WITHOUT_CENTRE);
+        }
+
+        @Test
+        @DisplayName("that work on the kit is not in the plan where no prices are written down, and promises no date")
+        void no_prices() {
+            TradeResult result = planned(List.of(Planned.withoutPrices("bl-1001")), MAY);
+
+            assertThat(first(result, KitFinding.NOT_JUDGED).says()).contains("workshop/pricing.json");
+            assertThat(text(result)).contains("Not promised: some of its work is not in the plan");
         }
 
         @Test
@@ -274,20 +284,43 @@ class SchedulingTest {
             }
         }
 
+        /** Of the demo: the longest change of powder takes 45 minutes. */
         @Test
-        @DisplayName("the oven's minutes of each order as it would be coated alone")
+        @DisplayName("the oven's minutes of each order coated alone, with the longest change of powder before each run")
         void oven_minutes() {
             WorkPlan plan = plan(Planned.demo());
             for (int order = 0; order < plan.orders().size(); order++) {
-                int alone = Timetable.minutes(CoatPlanner.plan(
-                                List.of(plan.orders().get(order).kit().bill()), Demo.catalogue()))
-                        .values()
-                        .stream()
-                        .mapToInt(Integer::intValue)
-                        .sum();
+                CoatPlan alone =
+                        CoatPlanner.plan(List.of(plan.orders().get(order).kit().bill()), Demo.catalogue());
 
-                assertThat(minutes(plan, order, Set.of("oven load"))).isEqualTo(alone);
+                assertThat(alone.runs()).isNotEmpty();
+                assertThat(minutes(plan, order, Set.of("powder run")))
+                        .isEqualTo(45L * alone.runs().size() + inTheOven(alone));
             }
+        }
+
+        private static int inTheOven(CoatPlan plan) {
+            return plan.runs().stream()
+                    .flatMap(run -> run.queues().stream())
+                    .flatMapToInt(queue -> queue.loads().stream().mapToInt(queue::minutesOf))
+                    .sum();
+        }
+
+        @Test
+        @DisplayName("no fewer oven minutes than the orders take together, with every change of powder")
+        void never_too_few() {
+            WorkPlan plan = plan(Planned.demo());
+            CoatPlan together = CoatPlanner.plan(
+                    plan.orders().stream().map(work -> work.kit().bill()).toList(), Demo.catalogue());
+            int changes = together.runs().stream()
+                    .flatMap(run -> Stream.ofNullable(run.changeOver()))
+                    .mapToInt(change -> change.work().minutes())
+                    .sum();
+
+            assertThat(IntStream.range(0, 3)
+                            .mapToLong(order -> minutes(plan, order, Set.of("powder run")))
+                            .sum())
+                    .isGreaterThanOrEqualTo(changes + inTheOven(together));
         }
 
         @Test

@@ -52,8 +52,8 @@ final class Machines {
 
     /** Jobs as OR-Library writes them: in each row machine and time in turn, all due at once. */
     Machines jobs(String rows) {
-        for (String row : rows.strip().split("\n")) {
-            String[] numbers = row.strip().split("\\s+");
+        for (String row : rows.strip().split("\n", -1)) {
+            String[] numbers = row.strip().split("\\s+", -1);
             List<Work> work = new ArrayList<>();
             for (int i = 0; i + 1 < numbers.length; i += 2) {
                 work.add(new Work(Integer.parseInt(numbers[i]), (long) Integer.parseInt(numbers[i + 1]) * UNIT));

@@ -107,39 +107,39 @@ class PublishedSchedulesTest {
             assertThat(carlier().by(DispatchRule.LEAST_SLACK).maxLateness()).hasValue(53);
         }
 
-        // J. Heizer and B. Render, Operations Management, chapter on short-term scheduling, sequencing of five jobs on
-        // one
-        // machine: days late by rule; from memory.
-        @ParameterizedTest
-        @CsvSource({"FIRST_COME, ABCDE, 11", "SHORTEST, BDACE, 9", "EARLIEST_DUE, BADCE, 6"})
-        @DisplayName("five jobs come in the textbook's sequence with its days late")
-        void textbook(DispatchRule rule, String sequence, int daysLate) {
-            FiniteSchedule schedule = Machines.of(1)
-                    .job("A", 6, 8)
-                    .job("B", 2, 6)
-                    .job("C", 8, 18)
-                    .job("D", 3, 15)
-                    .job("E", 9, 23)
-                    .by(rule);
-            // The textbook's first-come follows the list, ours the latest begin where all come at once.
-            FiniteSchedule listed = rule == DispatchRule.FIRST_COME ? inList() : schedule;
-
-            assertThat(Machines.sequence(listed)).isEqualTo(sequence);
-            assertThat(IntStream.range(0, 5)
-                            .map(listed::lateness)
-                            .filter(days -> days > 0)
-                            .sum())
-                    .isEqualTo(daysLate);
-        }
-
-        private FiniteSchedule inList() {
+        // J. Heizer and B. Render, Operations Management, chapter on short-term scheduling: five jobs on one machine,
+        // with the
+        // days late by rule; from memory.
+        private Machines textbook() {
             return Machines.of(1)
                     .job("A", 6, 8)
                     .job("B", 2, 6)
                     .job("C", 8, 18)
                     .job("D", 3, 15)
-                    .job("E", 9, 23)
-                    .inSequence(List.of(0, 1, 2, 3, 4));
+                    .job("E", 9, 23);
+        }
+
+        private static int daysLate(FiniteSchedule schedule) {
+            return IntStream.range(0, schedule.orders().size())
+                    .map(schedule::lateness)
+                    .filter(days -> days > 0)
+                    .sum();
+        }
+
+        @ParameterizedTest
+        @CsvSource({"SHORTEST, BDACE, 9", "EARLIEST_DUE, BADCE, 6"})
+        @DisplayName("five jobs come in the textbook's sequence with its days late")
+        void by_rule(DispatchRule rule, String sequence, int daysLate) {
+            FiniteSchedule schedule = textbook().by(rule);
+
+            assertThat(Machines.sequence(schedule)).isEqualTo(sequence);
+            assertThat(daysLate(schedule)).isEqualTo(daysLate);
+        }
+
+        @Test
+        @DisplayName("as they stand in the list they have the textbook's days late too")
+        void as_listed() {
+            assertThat(daysLate(textbook().inSequence(List.of(0, 1, 2, 3, 4)))).isEqualTo(11);
         }
 
         // 'The following jobs are waiting to be scheduled. Today is day 9', marketingmcq.blogspot.com, December 2018:

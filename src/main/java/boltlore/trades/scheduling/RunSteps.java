@@ -1,12 +1,11 @@
 package boltlore.trades.scheduling;
 
+import boltlore.catalogue.CoatingShop;
 import boltlore.catalogue.Part;
 import boltlore.trades.KitInWork;
 import boltlore.trades.coating.CoatPlan;
 import boltlore.trades.coating.CoatPlanner;
-import boltlore.trades.coating.CureQueue;
-import boltlore.trades.coating.OvenLoad;
-import boltlore.trades.coating.Timetable;
+import boltlore.trades.coating.PowderRun;
 import boltlore.trades.costing.path.Step;
 import boltlore.trades.scheduling.StepNetwork.StepKey;
 import java.util.ArrayList;
@@ -21,35 +20,42 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * The own oven's loads of one order as steps. A load is cured when the last of its pieces is there, and what needs one of
- * them waits for the load.
+ * The own oven's work for one order as steps: a powder run with all its loads is one job, with the longest change of powder
+ * before it, whatever was sprayed before. So no order of the runs of several orders takes longer than is counted. A run begins
+ * when the last of its pieces is there, and what needs one of them waits for the run.
  */
-final class LoadSteps {
+final class RunSteps {
 
     private final StepNetwork network;
     private final Map<StepKey, List<StepKey>> bringing = new LinkedHashMap<>();
     private final Map<StepKey, Integer> coats = new HashMap<>();
 
-    private LoadSteps(StepNetwork network) {
+    private RunSteps(StepNetwork network) {
         this.network = network;
     }
 
-    /** The loads of the order coated alone. */
+    /** The runs of the order coated alone. */
     static void add(StepNetwork network, KitInWork kit) {
-        LoadSteps steps = new LoadSteps(network);
+        RunSteps steps = new RunSteps(network);
         CoatPlan plan = CoatPlanner.plan(List.of(kit.bill()), kit.catalogue());
-        Map<Integer, Integer> minutes = Timetable.minutes(plan);
-        plan.runs().stream()
-                .flatMap(run -> run.queues().stream())
-                .map(CureQueue::loads)
-                .flatMap(List::stream)
-                .forEach(load -> steps.add(load, minutes.getOrDefault(load.number(), 0)));
+        plan.runs().forEach(run -> steps.add(run, minutes(run, kit.workshop().coating())));
         steps.waitForThem();
+    }
+
+    /** Of all its loads, after the longest change of powder that the shop knows. */
+    static int minutes(PowderRun run, CoatingShop shop) {
+        int change = Math.max(
+                shop.changeOvers().toDarker().minutes(),
+                shop.changeOvers().toLighter().minutes());
+        return change
+                + run.queues().stream()
+                        .flatMapToInt(queue -> queue.loads().stream().mapToInt(queue::minutesOf))
+                        .sum();
     }
 
     private void waitForThem() {
         for (StepKey key : network.keys()) {
-            if (key.load() == 0) {
+            if (key.run() == 0) {
                 Set<StepKey> before = network.after(key);
                 List.copyOf(before).stream()
                         .flatMap(needed -> bringing.getOrDefault(needed, List.of()).stream())
@@ -58,10 +64,11 @@ final class LoadSteps {
         }
     }
 
-    /** Pieces into which coated ones go come later, so they take the load a second time: that is the safe side. */
-    private void add(OvenLoad load, int minutes) {
+    /** Pieces into which coated ones go come later, so they take the run a second time: that is the safe side. */
+    private void add(PowderRun run, int minutes) {
         Map<Integer, Set<StepKey>> byCoatsBefore = new TreeMap<>();
-        load.rows().stream()
+        run.loads()
+                .flatMap(load -> load.rows().stream())
                 .flatMap(row -> coated(row.part(), row.finish().name()).stream())
                 .forEach(piece -> byCoatsBefore
                         .computeIfAbsent(coatsBefore(piece), none -> new LinkedHashSet<>())
@@ -70,19 +77,19 @@ final class LoadSteps {
             byCoatsBefore.put(0, Set.of());
         }
         byCoatsBefore.forEach((before, pieces) -> {
-            StepKey key = new StepKey(Step.What.COAT, "", String.valueOf(before), load.number());
+            StepKey key = new StepKey(Step.What.COAT, "", String.valueOf(before), run.number());
             Set<StepKey> waitsFor = new LinkedHashSet<>();
             for (StepKey piece : pieces) {
                 waitsFor.addAll(piece.what() == Step.What.COAT ? network.after(piece) : Set.of(piece));
-                List<StepKey> loads = bringing.computeIfAbsent(piece, none -> new ArrayList<>());
-                waitsFor.addAll(loads);
-                loads.add(key);
+                List<StepKey> runs = bringing.computeIfAbsent(piece, none -> new ArrayList<>());
+                waitsFor.addAll(runs);
+                runs.add(key);
             }
-            network.addLoad(key, waitsFor, minutes);
+            network.addRun(key, waitsFor, minutes);
         });
     }
 
-    /** The step after which the part lies ready coated, but for its load; none of a described one-off. */
+    /** The step after which the part lies ready coated, but for its run; none of a described one-off. */
     private Optional<StepKey> coated(Part part, String finish) {
         String number = part.number().text();
         return Stream.of(
