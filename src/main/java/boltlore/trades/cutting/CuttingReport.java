@@ -101,7 +101,7 @@ final class CuttingReport {
                 .max(Comparator.naturalOrder())
                 .ifPresent(report::dated);
         report.page(overview(plan, findings, workshop, footer));
-        plan.materials().forEach(cuts -> report.page(SawPage.compose(cuts, workshop, footer)));
+        plan.materials().forEach(cuts -> report.page(SawPage.compose(cuts, page(plan.materials(), cuts), workshop, footer)));
         if (!plan.blanks().isEmpty()) {
             report.page(blanksPage(plan.blanks(), workshop, footer));
         }
@@ -166,7 +166,7 @@ final class CuttingReport {
         TableSpec<MaterialCuts> spec = TableSpec.<MaterialCuts>named("materials")
                 .text("material", "Material", 40, cuts -> cuts.material().says());
         if (pages) {
-            spec.text("page", "Page", 20, cuts -> cuts.material().name());
+            spec.text("page", "Page", 20, cuts -> page(all, cuts));
         }
         spec.whole("pieces", "Pieces", "", MaterialCuts::pieces)
                 .whole("remnants", "Remnants used", "", cuts -> cuts.bars().size() - cuts.bought())
@@ -184,6 +184,11 @@ final class CuttingReport {
                 .sum("cost", sum(all, MaterialCuts::cost))
                 .sum("lower-bound", sum(all, MaterialCuts::atLeast));
         return table;
+    }
+
+    /** A sheet's name has no room for what a material is called, and its key is nobody's word. */
+    private static String page(List<MaterialCuts> all, MaterialCuts cuts) {
+        return "Material " + (all.indexOf(cuts) + 1);
     }
 
     private static BigDecimal sum(List<MaterialCuts> all, Function<MaterialCuts, BigDecimal> of) {

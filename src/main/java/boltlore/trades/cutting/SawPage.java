@@ -8,6 +8,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Saw;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
+import boltlore.measure.Money;
 import boltlore.report.CautionNotes;
 import boltlore.report.Cell;
 import boltlore.report.Column;
@@ -76,10 +77,10 @@ final class SawPage {
                         + piece.laid().set().order() + ", it fits no other)";
     }
 
-    static PageBuilder compose(MaterialCuts cuts, Workshop workshop, String footer) {
+    static PageBuilder compose(MaterialCuts cuts, String name, Workshop workshop, String footer) {
         String material = cuts.material().name();
-        PageBuilder page = Page.named(material).landscape().footer(footer);
-        page.title(cuts.material().says()).add(saw(cuts));
+        PageBuilder page = Page.named(name).landscape().footer(footer);
+        page.title(cuts.material().says()).add(saw(cuts, workshop.currency()));
         CautionNotes.always(page, "cutting-saw", workshop, "en");
         page.heading("Bars as they are cut, lengths in mm");
         BarPatterns.group(cuts.bars()).forEach(pattern -> page.picture(BarDrawing.draw(pattern, cuts)));
@@ -89,7 +90,7 @@ final class SawPage {
         return page.signatures("Cut by", "Lengths and marks checked by");
     }
 
-    private static ParticularsBuilder saw(MaterialCuts cuts) {
+    private static ParticularsBuilder saw(MaterialCuts cuts, Currency currency) {
         BarStock stock = cuts.stock();
         Saw saw = stock.saw();
         return Particulars.named("saw-" + cuts.material().name())
@@ -98,7 +99,7 @@ final class SawPage {
                 .say("trim", "Head trim", Digits.plain(saw.headTrimMm()) + " mm, its cut included")
                 .say("tail", "Held by the vice", Digits.plain(saw.heldTailMm()) + " mm at the tail, not to be cut")
                 .say("keep", "Shortest remnant kept", Digits.plain(stock.keepFromMm()) + " mm")
-                .say("lengths", "Bars are bought in", lengths(stock))
+                .say("lengths", "Bars are bought in", lengths(stock, currency))
                 .say("turn", "Mitres nested", stock.turns() ? "yes" : "no");
     }
 
@@ -139,11 +140,11 @@ final class SawPage {
         return bar.restMm().signum() == 0 ? "" : "scrap";
     }
 
-    /** '6000 mm at 36.39, 3000 mm at 19.83'. */
-    private static String lengths(BarStock stock) {
+    /** '6000 mm at EUR 36.39, 3000 mm at EUR 19.83'. */
+    private static String lengths(BarStock stock, Currency currency) {
         return stock.lengths().stream()
                 .sorted(Comparator.comparingInt(BarLength::lengthMm).reversed())
-                .map(bar -> bar.lengthMm() + " mm at " + bar.cost().toPlainString())
+                .map(bar -> bar.lengthMm() + " mm at " + Money.says(bar.cost(), currency))
                 .collect(Collectors.joining(", "));
     }
 

@@ -64,7 +64,7 @@ final class PickPages {
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
         TableSpec<PickRow> spec =
-                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, PickPages::byStage);
+                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, this::byStage);
         or(spec, rows, PickRow::part);
         PickColumns.cautions(spec, 18, PickRow::cautions);
         spec.column(Column.blank("number", "Serial or lot"), row -> Cell.of(number(row)));
@@ -170,12 +170,11 @@ final class PickPages {
                 .signatures("Second count by", "Bags closed by");
     }
 
-    /** The code, and what the customer's papers call the bag: that is written on it. */
+    /** What the customer's papers call the bag: that is written on it. */
     private String labelled(String bag) {
-        String says = kit.catalogue()
+        return kit.catalogue()
                 .shipping()
                 .bagSays(bag, kit.workshop(), kit.order().language());
-        return says.equals(bag) ? bag : says + " (" + bag + ")";
     }
 
     private String finish(String name) {
@@ -184,9 +183,9 @@ final class PickPages {
     }
 
     /** 'front 4, cabin 8'. */
-    private static String byStage(PickRow row) {
+    private String byStage(PickRow row) {
         return row.byStage().stream()
-                .map(at -> at.stage() + " " + Digits.plain(at.quantity()))
+                .map(at -> kit.workshop().stageSays(at.stage(), "en") + " " + Digits.plain(at.quantity()))
                 .collect(Collectors.joining(", "));
     }
 

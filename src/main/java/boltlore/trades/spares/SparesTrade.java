@@ -1,5 +1,6 @@
 package boltlore.trades.spares;
 
+import boltlore.measure.Wording;
 import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.catalogue.Buying;
@@ -220,7 +221,7 @@ public final class SparesTrade extends Trade {
         for (Spare spare : spares) {
             if (!spare.subSystem().equals(subSystem)) {
                 subSystem = spare.subSystem();
-                table.group(subSystem, subSystem);
+                table.group(subSystem, kit.catalogue().subSystemSays(subSystem, Wording.ENGLISH));
             }
             spec.add(table, "", spare);
         }

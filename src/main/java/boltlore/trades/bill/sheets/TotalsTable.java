@@ -1,5 +1,6 @@
 package boltlore.trades.bill.sheets;
 
+import boltlore.measure.Wording;
 import static boltlore.report.Formula.cell;
 import static boltlore.report.Formula.fixed;
 import static boltlore.report.Formula.product;
@@ -61,7 +62,7 @@ final class TotalsTable {
     private TableSpec<String> spec() {
         Currency currency = costed.currency();
         return TableSpec.<String>named(NAME)
-                .text("subSystem", "Sub-system", 24, subSystem -> subSystem)
+                .text("subSystem", "Sub-system", 24, each -> costed.catalogue().subSystemSays(each, Wording.ENGLISH))
                 .whole("rows", "Rows", "", subSystem -> items(subSystem).size())
                 .column(
                         Column.money("partsAndManufacture", "Parts and manufacture", currency),

@@ -1,5 +1,6 @@
 package boltlore.trades.costing.sheets;
 
+import boltlore.measure.Wording;
 import boltlore.measure.PartNumber;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
@@ -77,7 +78,7 @@ final class CostTables {
                 .filter(element -> !OF_WHOLE_KIT.contains(element))
                 .toList();
         TableSpec<Map.Entry<String, Elements>> spec = TableSpec.<Map.Entry<String, Elements>>named("sub-systems")
-                .text("sub-system", "Sub-system", Map.Entry::getKey);
+                .text("sub-system", "Sub-system", row -> cost.costed().catalogue().subSystemSays(row.getKey(), Wording.ENGLISH));
         TableBuilder table = elements(
                         spec.money("kit-work", "Kit as a whole", currency, row -> ofWholeKit(row.getValue())),
                         elements,
@@ -144,8 +145,8 @@ final class CostTables {
                 .add(table)
                 .note(
                         "Each row is the part's own step for all of it in the kit: an assembly's row holds its joining, not what"
-                                + " it is joined of. Material is the part master's cost less the labour that 'madeCost' says it"
-                                + " holds.");
+                                + " it is joined of. Material is the part master's cost less the labour that is in it already, as the"
+                                + " workshop's prices say of made parts.");
     }
 
     private PageBuilder page(String name, String title) {
