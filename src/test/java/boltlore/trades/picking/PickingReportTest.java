@@ -24,6 +24,7 @@ import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
+import boltlore.demo.Demo;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -44,6 +45,20 @@ class PickingReportTest {
         Approved.check(
                 "trades/picking/picking-list",
                 new TextWriter(WIDE).text(sheet(withoutAir().extra(SPARE_KEY, TOUCH_UP))));
+    }
+
+    @Test
+    void marks_a_piece_that_is_cut_to_one_vehicle() {
+        String picked = new TextWriter(WIDE)
+                .text(((Outcome.Sound<List<TradeResult>>) new PickingTrade()
+                                .work(List.of(Demo.kit("bl-2001")), Given.NONE))
+                        .value()
+                        .get(0)
+                        .sheets()
+                        .get(0)
+                        .report()
+                        .get());
+        assertThat(picked.replaceAll("\\s+", " ")).contains("vehicle's measure: look");
     }
 
     @Test
