@@ -30,7 +30,7 @@ final class PickingReport {
     private static final String NO_OTHER = HOW_TO + ".";
     private static final String OR_OTHER =
             HOW_TO + ", except what stands under 'Or': then cross out the number and write the other one beside it.";
-    private static final Map<String, String> LEADS = Map.of("lift-two", "Two-person lift");
+    private static final Map<String, String> LEADS = Map.of("lift-two", "Two-person lift", "lift-gear", "Lifting gear");
 
     private PickingReport() {}
 
