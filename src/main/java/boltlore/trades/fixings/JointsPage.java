@@ -56,11 +56,7 @@ final class JointsPage {
                 .text("washers-and-nuts", "Washers and nuts", 34, JointsPage::with)
                 .text("thread-lock", "Thread lock", 26, joint -> joint.fixing().threadLock())
                 .text("to-sign", "To sign", 8, JointsPage::sign)
-                .text(
-                        "position",
-                        "Position",
-                        24,
-                        joint -> joint.position().name().text());
+                .code("position", joint -> joint.position().name().text());
     }
 
     /** No column where every joint is tightened in one go. */
