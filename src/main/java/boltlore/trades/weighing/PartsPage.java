@@ -55,6 +55,12 @@ final class PartsPage {
         return part.on(wheelbaseMm);
     }
 
+    /** A concentrate weighs with the water that it is mixed with in the vehicle. */
+    private static String what(Added each) {
+        String name = each.item().part().name().english();
+        return each.waterKg().signum() == 0 ? name : name + ", mixed with water";
+    }
+
     private TableSpec<Added> spec(String name) {
         TableSpec<Added> spec = TableSpec.<Added>named(name)
                 .text("part", "Part", each -> each.item().part().number().text())
@@ -62,7 +68,7 @@ final class PartsPage {
                         "what",
                         "Description",
                         40,
-                        each -> each.item().part().name().english())
+                        PartsPage::what)
                 .text(
                         "position",
                         "Position",
