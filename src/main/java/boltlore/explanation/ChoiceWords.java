@@ -1,10 +1,10 @@
 package boltlore.explanation;
 
-import boltlore.measure.Wording;
-import boltlore.catalogue.Role;
 import boltlore.catalogue.Option;
 import boltlore.catalogue.OptionValue;
+import boltlore.catalogue.Role;
 import boltlore.measure.OptionName;
+import boltlore.measure.Wording;
 import boltlore.order.Order;
 import java.util.ArrayList;
 import java.util.List;

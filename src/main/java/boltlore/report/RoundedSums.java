@@ -53,9 +53,8 @@ final class RoundedSums {
                 .map(row -> figure(row.cells().get(column)))
                 .toList();
         BigDecimal exact = addends.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal shown = addends.stream()
-                .map(addend -> Printed.rounded(kind, addend))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal shown =
+                addends.stream().map(addend -> Printed.rounded(kind, addend)).reduce(BigDecimal.ZERO, BigDecimal::add);
         return same(kind, exact, worked.result()) && !same(kind, shown, worked.result());
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class RoundedSumsTest {
 
     private static TableBuilder masses(String... kg) {
-        TableSpec<String> spec = TableSpec.<String>named("masses-" + kg[0])
+        TableSpec<String> spec = TableSpec.<String>named("masses-" + kg[0].replace(".", "-"))
                 .text("part", "Part", mass -> mass)
                 .decimal("mass", "Mass", "kg", 1, BigDecimal::new);
         TableBuilder table = spec.of(List.of(kg));
@@ -36,9 +36,13 @@ class RoundedSumsTest {
     @Test
     void are_told_where_the_printed_ones_add_up_to_another_digit() {
         assertThat(notes("en", masses("0.24", "0.24")))
-                .containsExactly("Figures are printed rounded; sums are of the exact figures, so that the last digit may"
-                        + " differ.");
-        assertThat(notes("de", masses("0.24", "0.24"))).singleElement().asString().startsWith("Die Zahlen sind gerundet");
+                .containsExactly(
+                        "Figures are printed rounded; sums are of the exact figures, so that the last digit may"
+                                + " differ.");
+        assertThat(notes("de", masses("0.24", "0.24")))
+                .singleElement()
+                .asString()
+                .startsWith("Die Zahlen sind gerundet");
     }
 
     @Test

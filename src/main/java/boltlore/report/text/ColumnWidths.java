@@ -22,9 +22,11 @@ final class ColumnWidths {
     /** Widths that hold each column's text, text columns narrowed evenly as far as the line asks for it. */
     static int[] fit(Table table, int lineWidth, String language) {
         int count = table.columns().size();
-        int[] widths = IntStream.range(0, count).map(i -> natural(table, i, language)).toArray();
+        int[] widths =
+                IntStream.range(0, count).map(i -> natural(table, i, language)).toArray();
         int over = IntStream.of(widths).sum() + GAP * (count - 1) - lineWidth;
-        int[] floors = IntStream.range(0, count).map(i -> floor(table, i, language)).toArray();
+        int[] floors =
+                IntStream.range(0, count).map(i -> floor(table, i, language)).toArray();
         while (over > 0) {
             int widest = widestThatCanGive(widths, floors);
             if (widest < 0) {

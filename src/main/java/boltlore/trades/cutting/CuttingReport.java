@@ -101,7 +101,8 @@ final class CuttingReport {
                 .max(Comparator.naturalOrder())
                 .ifPresent(report::dated);
         report.page(overview(plan, findings, workshop, footer));
-        plan.materials().forEach(cuts -> report.page(SawPage.compose(cuts, page(plan.materials(), cuts), workshop, footer)));
+        plan.materials()
+                .forEach(cuts -> report.page(SawPage.compose(cuts, page(plan.materials(), cuts), workshop, footer)));
         if (!plan.blanks().isEmpty()) {
             report.page(blanksPage(plan.blanks(), workshop, footer));
         }

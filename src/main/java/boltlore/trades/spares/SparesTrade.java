@@ -1,6 +1,5 @@
 package boltlore.trades.spares;
 
-import boltlore.measure.Wording;
 import boltlore.bill.Bill;
 import boltlore.bill.Item;
 import boltlore.catalogue.Buying;
@@ -12,6 +11,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
+import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;

@@ -1,10 +1,10 @@
 package boltlore.trades.weighing;
 
 import boltlore.catalogue.Catalogue;
-import boltlore.measure.Wording;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;

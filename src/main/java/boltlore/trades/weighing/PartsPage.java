@@ -64,11 +64,7 @@ final class PartsPage {
     private TableSpec<Added> spec(String name) {
         TableSpec<Added> spec = TableSpec.<Added>named(name)
                 .text("part", "Part", each -> each.item().part().number().text())
-                .text(
-                        "what",
-                        "Description",
-                        40,
-                        PartsPage::what)
+                .text("what", "Description", 40, PartsPage::what)
                 .text(
                         "position",
                         "Position",

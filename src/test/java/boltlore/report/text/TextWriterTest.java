@@ -8,15 +8,15 @@ import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
-import boltlore.report.WorkedExample;
-import java.time.LocalDate;
 import boltlore.report.TableSpec;
+import boltlore.report.WorkedExample;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TextWriterTest {
@@ -53,7 +53,9 @@ class TextWriterTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"en | 1,234.50 | 12.75", "de | 1.234,50 | 12,75", "fr | 1\u202f234,50 | 12,75"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"en | 1,234.50 | 12.75", "de | 1.234,50 | 12,75", "fr | 1\u202f234,50 | 12,75"})
     void numbers_are_written_as_people_of_the_pages_language_write_them(String language, String money, String mass) {
         TableSpec<String> spec = TableSpec.<String>named("parts")
                 .text("part", "Part", part -> part)

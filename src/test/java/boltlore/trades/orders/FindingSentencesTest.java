@@ -3,8 +3,8 @@ package boltlore.trades.orders;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.findings.Kind;
-import boltlore.proof.fits.FitFinding;
 import boltlore.findings.Sentences;
+import boltlore.proof.fits.FitFinding;
 import boltlore.resolution.FindingKind;
 import java.util.HashSet;
 import java.util.List;

@@ -6,6 +6,7 @@ import static boltlore.trades.picking.SampleStores.withoutAir;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
@@ -24,7 +25,6 @@ import boltlore.sketch.PartSketch;
 import boltlore.sketch.PositionSketch;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
-import boltlore.demo.Demo;
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -50,8 +50,8 @@ class PickingReportTest {
     @Test
     void marks_a_piece_that_is_cut_to_one_vehicle() {
         String picked = new TextWriter(WIDE)
-                .text(((Outcome.Sound<List<TradeResult>>) new PickingTrade()
-                                .work(List.of(Demo.kit("bl-2001")), Given.NONE))
+                .text(((Outcome.Sound<List<TradeResult>>)
+                                new PickingTrade().work(List.of(Demo.kit("bl-2001")), Given.NONE))
                         .value()
                         .get(0)
                         .sheets()

@@ -1,11 +1,11 @@
 package boltlore.trades.bill.sheets;
 
-import boltlore.measure.Wording;
 import static boltlore.report.Formula.cell;
 import static boltlore.report.Formula.fixed;
 import static boltlore.report.Formula.product;
 import static boltlore.report.Formula.sum;
 
+import boltlore.measure.Wording;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Formula;

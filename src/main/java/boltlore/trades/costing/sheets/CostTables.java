@@ -1,7 +1,7 @@
 package boltlore.trades.costing.sheets;
 
-import boltlore.measure.Wording;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
@@ -78,7 +78,10 @@ final class CostTables {
                 .filter(element -> !OF_WHOLE_KIT.contains(element))
                 .toList();
         TableSpec<Map.Entry<String, Elements>> spec = TableSpec.<Map.Entry<String, Elements>>named("sub-systems")
-                .text("sub-system", "Sub-system", row -> cost.costed().catalogue().subSystemSays(row.getKey(), Wording.ENGLISH));
+                .text(
+                        "sub-system",
+                        "Sub-system",
+                        row -> cost.costed().catalogue().subSystemSays(row.getKey(), Wording.ENGLISH));
         TableBuilder table = elements(
                         spec.money("kit-work", "Kit as a whole", currency, row -> ofWholeKit(row.getValue())),
                         elements,
