@@ -2,6 +2,7 @@ package boltlore.catalogue;
 
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -97,6 +98,12 @@ public record Catalogue(
             throw new IllegalArgumentException("No family " + name + " in the catalogue");
         }
         return family;
+    }
+
+    /** What people call a sub-system; one that the workshop gives no words for goes by its name. */
+    public String subSystemSays(String name, String language) {
+        String says = prices == null ? name : prices.called(name, language);
+        return says.substring(0, 1).toUpperCase(Locale.ROOT) + says.substring(1);
     }
 
     /** How a finish is called; one that is not listed goes by its name, none by nothing. */

@@ -26,8 +26,33 @@ public record ShippedBattery(
 
     /** What people write where they have nothing to write. */
     private static final Set<String> NOTHING = Set.of(
-            "", "na", "none", "nil", "no", "tbd", "tba", "todo", "unknown", "pending", "x", "xx", "xxx", "keine", "keiner",
-            "nein", "unbekannt", "ka", "folgt", "offen", "fehlt", "aucun", "aucune", "néant", "inconnu", "sans", "non");
+            "",
+            "na",
+            "none",
+            "nil",
+            "no",
+            "tbd",
+            "tba",
+            "todo",
+            "unknown",
+            "pending",
+            "x",
+            "xx",
+            "xxx",
+            "keine",
+            "keiner",
+            "nein",
+            "unbekannt",
+            "ka",
+            "folgt",
+            "offen",
+            "fehlt",
+            "aucun",
+            "aucune",
+            "néant",
+            "inconnu",
+            "sans",
+            "non");
 
     /** A dash or 'n/a' is no place where anything is kept. */
     public ShippedBattery {

@@ -3,11 +3,13 @@ package boltlore.checking;
 import boltlore.bill.Masses;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Joined;
+import boltlore.catalogue.Lifting;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Transport;
 import boltlore.measure.PartNumber;
 import boltlore.trades.picking.Units;
 import boltlore.trades.shipping.Fits;
+import boltlore.trades.shipping.Lift;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
@@ -20,8 +22,7 @@ final class CautionsGiven {
     /** Lithium cells alone or packed with equipment, ion and metal: UN numbers of the transport rules, from memory. */
     private static final Set<String> LITHIUM_UN = Set.of("3480", "3481", "3090", "3091");
 
-    /** Reference mass for lifting by one person: ISO 11228-1, from memory. */
-    private static final BigDecimal ONE_PERSON_KG = BigDecimal.valueOf(25);
+    private static final String GEAR = "lift-gear";
 
     private CautionsGiven() {}
 
@@ -70,10 +71,22 @@ final class CautionsGiven {
 
     private static Optional<Remark> lifting(Part part, Catalogue catalogue) {
         BigDecimal mass = Masses.eachKg(part, catalogue::part);
-        boolean heavy = !Units.measured(part.unit()) && mass.compareTo(ONE_PERSON_KG) > 0;
-        return heavy
-                ? without(part, "lift-two", Check.LIFTING, "it weighs " + Said.kg(mass) + ", more than 25 kg")
-                : Optional.empty();
+        Lifting lifting = catalogue.shipping().lifting();
+        if (Units.measured(part.unit()) || part.cautions().contains(GEAR)) {
+            return Optional.empty();
+        }
+        return switch (Lift.of(mass, lifting)) {
+            case ONE_PERSON -> Optional.empty();
+            case TWO_PERSONS ->
+                without(part, "lift-two", Check.LIFTING, heavier(mass, lifting.onePersonKg(), "one person lifts"));
+            case GEAR -> without(part, GEAR, Check.LIFTING, heavier(mass, lifting.twoPersonsKg(), "two people lift"));
+        };
+    }
+
+    /** The workshop's own limits, which crates go by as well. */
+    private static String heavier(BigDecimal mass, BigDecimal limit, String who) {
+        return "it weighs " + Said.kg(mass) + ", more than the " + Said.kg(limit) + " that " + who
+                + " ('lifting' in shipping.json)";
     }
 
     private static Optional<Remark> without(Part part, String caution, Check check, String because) {

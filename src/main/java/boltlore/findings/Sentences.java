@@ -70,7 +70,7 @@ public final class Sentences {
                 ENGLISH_ELSE);
         String code = kind.code();
         return titles.containsKey(key(kind))
-                ? titles.getString(key(kind))
+                ? new MessageFormat(titles.getString(key(kind)), Locale.ROOT).format(new Object[0])
                 : code.substring(0, 1).toUpperCase(Locale.ROOT) + code.substring(1);
     }
 

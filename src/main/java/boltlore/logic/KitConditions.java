@@ -59,8 +59,7 @@ public final class KitConditions {
      * @param leftOut which brackets stay out where they carry nothing
      * @param settled the order's choices, complete; or null for those of any order
      */
-    public KitConditions(
-            Catalogue catalogue, Family family, Predicate<LineName> leftOut, @Nullable Choices settled) {
+    public KitConditions(Catalogue catalogue, Family family, Predicate<LineName> leftOut, @Nullable Choices settled) {
         this.catalogue = catalogue;
         this.family = family;
         this.leftOut = leftOut;

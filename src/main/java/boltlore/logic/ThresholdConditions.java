@@ -91,7 +91,8 @@ public final class ThresholdConditions {
 
     /** When the two sums differ. */
     public Optional<Condition> differ(List<Term> left, List<Term> right) {
-        return reaches(left, right).flatMap(more -> reaches(right, left).map(less -> Any.of(Any.but(more), Any.but(less))));
+        return reaches(left, right)
+                .flatMap(more -> reaches(right, left).map(less -> Any.of(Any.but(more), Any.but(less))));
     }
 
     /** The one sum less the other. */

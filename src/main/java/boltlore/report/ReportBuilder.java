@@ -67,6 +67,16 @@ public final class ReportBuilder {
     }
 
     public Report build() {
-        return new Report(file, title, subject, author, dated, language, findings, glance, pages, data);
+        return new Report(
+                file,
+                title,
+                subject,
+                author,
+                dated,
+                language,
+                findings,
+                glance,
+                RoundedSums.noted(pages, language),
+                data);
     }
 }

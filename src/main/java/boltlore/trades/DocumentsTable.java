@@ -44,8 +44,7 @@ public final class DocumentsTable {
         Stream<Listed> ofPart = item.part().upkeep().documents().stream()
                 .map(document -> new Listed(number, item.part().name().english(), document));
         Stream<Listed> ofPosition = item.position().documents().stream()
-                .map(document -> new Listed(
-                        item.position().name().text(), item.position().says().english(), document));
+                .map(document -> new Listed("position", item.position().says().english(), document));
         return Stream.concat(ofPosition, ofPart);
     }
 }

@@ -29,6 +29,17 @@ class CautionsGivenTest {
                 .isEqualTo(doubtful ? List.of() : List.of("part P-1: battery without its UN number"));
     }
 
+    /** Two persons 40 kg: common practice, no source. */
+    @Test
+    void above_40_kg_gear_lifts_and_not_two_people() {
+        assertThat(Remarked.in(bought("P-1").massKg("40.001").cautions("lift-two")))
+                .containsExactly("part P-1: heavy without its caution");
+        assertThat(Remarked.in(bought("P-1").massKg("40").cautions("lift-two"))).isEmpty();
+        assertThat(Remarked.in(bought("P-1").massKg("40.001").cautions("lift-gear")))
+                .isEmpty();
+    }
+
+    /** One person 25 kg: reference mass of ISO 11228-1, from memory. */
     @Test
     void above_25_kg_two_people_lift() {
         assertThat(Remarked.in(bought("P-1").massKg("25.001"))).containsExactly("part P-1: heavy without its caution");

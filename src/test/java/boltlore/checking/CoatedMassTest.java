@@ -50,9 +50,9 @@ class CoatedMassTest {
 
     @Test
     void what_is_bought_or_not_coated_is_not_weighed_up() {
-        assertThat(Remarked.in(bought("P-1").coat("chassis", "0.1").massKg("50").cautions("lift-two")))
+        assertThat(Remarked.in(bought("P-1").coat("chassis", "0.1").massKg("50").cautions("lift-gear")))
                 .isEmpty();
-        assertThat(Remarked.in(made("P-1").massKg("50").cautions("lift-two"))).isEmpty();
+        assertThat(Remarked.in(made("P-1").massKg("50").cautions("lift-gear"))).isEmpty();
     }
 
     private static PartSketch aluminium(String massKg) {

@@ -27,13 +27,15 @@ class PlausibleMassTest {
     private List<String> remarks(String file, String part, String massKg) throws IOException {
         try (Stream<Path> all = Files.walk(Path.of("catalog"))) {
             for (Path each : all.toList()) {
-                Files.copy(each, folder.resolve("catalog").resolve(Path.of("catalog").relativize(each)));
+                Files.copy(
+                        each,
+                        folder.resolve("catalog").resolve(Path.of("catalog").relativize(each)));
             }
         }
         Path parts = folder.resolve("catalog/parts/" + file);
         String text = Files.readString(parts);
-        String changed = text.replaceFirst(
-                "(\"part\": \"" + part + "\", \"revision\".*?\"massKg\": \")[0-9.]+", "$1" + massKg);
+        String changed =
+                text.replaceFirst("(\"part\": \"" + part + "\", \"revision\".*?\"massKg\": \")[0-9.]+", "$1" + massKg);
         assertThat(changed).isNotEqualTo(text);
         Files.writeString(parts, changed);
         var catalogue = ((Outcome.Sound<boltlore.catalogue.Catalogue>) CatalogueReader.read(folder.resolve("catalog")));

@@ -58,8 +58,9 @@ class KitMisfitsTest {
         Ran ran = boltlore("prove", "pannier-van", "--catalogue", catalogue);
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
         assertThat(ran.err().replaceAll("\\s+", " "))
-                .contains("HV-F400, which nothing uses, although electrics.json of pannier-van has it as fuse 'main-400'"
-                        + " of branches battery-90-kw, drive-90-kw, which are without it");
+                .contains(
+                        "HV-F400, which nothing uses, although electrics.json of pannier-van has it as fuse 'main-400'"
+                                + " of branches battery-90-kw, drive-90-kw, which are without it");
     }
 
     @Test

@@ -106,7 +106,8 @@ class RevisionsTest {
                 .extracting(edit -> edit.part() + " " + edit.what().get(0).what())
                 .contains("LV-SND mass", "BM-44 price")
                 .noneMatch(edit -> edit.startsWith("LV-BOX"));
-        assertThat(compare(new Broken().part("BM-44", "cost", new BigDecimal("1.00"))).edits())
+        assertThat(compare(new Broken().part("BM-44", "cost", new BigDecimal("1.00")))
+                        .edits())
                 .singleElement()
                 .satisfies(edit -> assertThat(edit.what())
                         .singleElement()

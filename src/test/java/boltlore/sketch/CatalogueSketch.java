@@ -222,6 +222,7 @@ public final class CatalogueSketch {
         Map<String, Caution> cautions = new TreeMap<>();
         cautions.put("high-voltage", caution("high-voltage", "bill", "picking"));
         cautions.put("lift-two", caution("lift-two", "bill", "picking"));
+        cautions.put("lift-gear", caution("lift-gear", "bill", "picking"));
         cautions.put("lithium", caution("lithium", "picking"));
         cautions.put("oven", caution("oven", "coating"));
         if (!sheetCautions.isEmpty()) {

@@ -77,7 +77,8 @@ final class UnusedParts {
 
     private static boolean isProtected(Branch.Protection protection, String fuse) {
         return (protection.fuse() != null && protection.fuse().name().equals(fuse))
-                || (protection.farEnd() != null && fuse.equals(protection.farEnd().fuse()));
+                || (protection.farEnd() != null
+                        && fuse.equals(protection.farEnd().fuse()));
     }
 
     private void usedBy(Part part) {

@@ -35,8 +35,7 @@ final class BranchFuses {
     }
 
     private static FitFinding.Possible without(KitView kit, Branch branch, Fuse fuse, int end) {
-        Condition there =
-                All.of(kit.kit().unfolded(branch.when()), kit.kit().filled(branch.position()));
+        Condition there = All.of(kit.kit().unfolded(branch.when()), kit.kit().filled(branch.position()));
         return FitFinding.BRANCH_WITHOUT_ITS_FUSE.when(
                 All.of(there, Any.but(kit.parts().present(fuse.part()))),
                 branch.name(),

@@ -4,9 +4,9 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Fits;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Port;
+import boltlore.findings.Finding;
 import boltlore.logic.All;
 import boltlore.logic.Any;
-import boltlore.findings.Finding;
 import boltlore.measure.Digits;
 import boltlore.measure.PositionName;
 import boltlore.measure.Wording;
@@ -61,7 +61,9 @@ final class Broken {
                         .distinct()
                         .toList(),
                 "from",
-                apart.isEmpty() ? "" : said(kit, apart.get(0).from(), join.from().out()),
+                apart.isEmpty()
+                        ? ""
+                        : said(kit, apart.get(0).from(), join.from().out()),
                 "to",
                 apart.isEmpty() ? "" : said(kit, apart.get(0).to(), join.to().in()),
                 "run",
@@ -74,9 +76,7 @@ final class Broken {
         BigDecimal bore = joint == null ? null : joint.boreMm();
         FitFinding words = port == null
                 ? FitFinding.NO_SUCH_PORT
-                : joint == null
-                        ? FitFinding.PORT_UNKNOWN
-                        : bore == null ? FitFinding.PORT : FitFinding.PORT_OF_BORE;
+                : joint == null ? FitFinding.PORT_UNKNOWN : bore == null ? FitFinding.PORT : FitFinding.PORT_OF_BORE;
         return Finding.of(
                 words,
                 line.name().text(),

@@ -36,7 +36,12 @@ final class Fillings {
                 PositionName on = kit.kit().position(bleed).under();
                 Condition joined =
                         Any.of(joined(kit, circuit, bleed), on == null ? Any.NEVER : joined(kit, circuit, on));
-                all.add(lacks(kit, circuit, bleed, All.of(kit.kit().filled(bleed), joined), FitFinding.CIRCUIT_CANNOT_BE_BLED));
+                all.add(lacks(
+                        kit,
+                        circuit,
+                        bleed,
+                        All.of(kit.kit().filled(bleed), joined),
+                        FitFinding.CIRCUIT_CANNOT_BE_BLED));
             }
         }
         return all;

@@ -18,18 +18,18 @@ import java.util.stream.Stream;
  * @param finds all that orders may have of it, and when
  */
 record FitStatements(
-        String name,
-        Severity severity,
-        String holds,
-        String mend,
-        Function<KitView, List<FitFinding.Possible>> finds)
+        String name, Severity severity, String holds, String mend, Function<KitView, List<FitFinding.Possible>> finds)
         implements StatementKind {
 
     @Override
     public List<Statement> statements(FamilyView family) {
         return finds.apply(family.kept()).stream()
                 .map(each -> new PossibleFinding(
-                                each.about(), each.detail(), each.when(), each.lines(), each.finding().says())
+                                each.about(),
+                                each.detail(),
+                                each.when(),
+                                each.lines(),
+                                each.finding().says())
                         .statement(this))
                 .toList();
     }
@@ -48,6 +48,7 @@ record FitStatements(
     /** What the kit of one order has of it. */
     Stream<FitFinding.Possible> in(KitView settled) {
         return finds.apply(settled).stream()
-                .filter(each -> each.when().filter(condition -> condition.isAlways()).isPresent());
+                .filter(each ->
+                        each.when().filter(condition -> condition.isAlways()).isPresent());
     }
 }

@@ -73,8 +73,11 @@ final class PortsTaken {
 
     /** Whatever stands at the other end: that it is missing there is told of the path, and not again of each port. */
     private void joined(Join join) {
-        join.taken().distinct().forEach(end -> at.getOrDefault(end, List.of())
-                .forEach(use -> use.joined.add(new Term(BigDecimal.ONE, All.of(join.when(), Any.of(use.fitted))))));
+        join.taken()
+                .distinct()
+                .forEach(end -> at.getOrDefault(end, List.of())
+                        .forEach(use ->
+                                use.joined.add(new Term(BigDecimal.ONE, All.of(join.when(), Any.of(use.fitted))))));
     }
 
     static List<FitFinding.Possible> twice(KitView kit) {

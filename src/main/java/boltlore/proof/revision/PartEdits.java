@@ -61,7 +61,9 @@ final class PartEdits {
         all.put("customs", Part::customs);
         all.put("transport", Part::transport);
         all.put(PRICE, Part::cost);
-        all.put("prices by quantity", part -> part.buying() == null ? null : part.buying().breaks());
+        all.put(
+                "prices by quantity",
+                part -> part.buying() == null ? null : part.buying().breaks());
         return all;
     }
 

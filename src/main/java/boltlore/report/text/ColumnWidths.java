@@ -20,11 +20,13 @@ final class ColumnWidths {
     private ColumnWidths() {}
 
     /** Widths that hold each column's text, text columns narrowed evenly as far as the line asks for it. */
-    static int[] fit(Table table, int lineWidth) {
+    static int[] fit(Table table, int lineWidth, String language) {
         int count = table.columns().size();
-        int[] widths = IntStream.range(0, count).map(i -> natural(table, i)).toArray();
+        int[] widths =
+                IntStream.range(0, count).map(i -> natural(table, i, language)).toArray();
         int over = IntStream.of(widths).sum() + GAP * (count - 1) - lineWidth;
-        int[] floors = IntStream.range(0, count).map(i -> floor(table, i)).toArray();
+        int[] floors =
+                IntStream.range(0, count).map(i -> floor(table, i, language)).toArray();
         while (over > 0) {
             int widest = widestThatCanGive(widths, floors);
             if (widest < 0) {
@@ -56,12 +58,12 @@ final class ColumnWidths {
         return strips;
     }
 
-    private static int natural(Table table, int i) {
+    private static int natural(Table table, int i, String language) {
         Column column = table.columns().get(i);
         int heading = Wrapping.longestWord(column.headingWithUnit());
         int cells = table.rows().stream()
                 .filter(row -> row.cells().size() > i)
-                .mapToInt(row -> length(column, row, i))
+                .mapToInt(row -> length(column, row, i, language))
                 .max()
                 .orElse(0);
         boolean text = column.kind().form() == Form.TEXT;
@@ -69,19 +71,19 @@ final class ColumnWidths {
         return Math.max(Math.max(heading, byHand), text ? Math.min(cells, column.widest()) : cells);
     }
 
-    private static int length(Column column, Row row, int i) {
-        return Wrapping.length(Printed.inColumn(column.kind(), row.cells().get(i)));
+    private static int length(Column column, Row row, int i, String language) {
+        return Wrapping.length(Printed.inColumn(column.kind(), row.cells().get(i), language));
     }
 
     /** A column is not narrowed below its words, unless they are very long; one of numbers not at all. */
-    private static int floor(Table table, int i) {
+    private static int floor(Table table, int i, String language) {
         Column column = table.columns().get(i);
         if (column.kind().form() != Form.TEXT) {
             return Integer.MAX_VALUE;
         }
         int longestWord = table.rows().stream()
                 .mapToInt(row -> Wrapping.longestWord(
-                        Printed.inColumn(column.kind(), row.cells().get(i))))
+                        Printed.inColumn(column.kind(), row.cells().get(i), language)))
                 .max()
                 .orElse(0);
         int heading = Wrapping.longestWord(column.headingWithUnit());

@@ -28,11 +28,13 @@ final class TextBlocks implements Block.Cases<List<String>> {
     private final int width;
     private final int keyColumns;
     private final @Nullable Page page;
+    private final String language;
 
-    TextBlocks(int width, int keyColumns, @Nullable Page page) {
+    TextBlocks(int width, int keyColumns, @Nullable Page page, String language) {
         this.width = width;
         this.keyColumns = keyColumns;
         this.page = page;
+        this.language = language;
     }
 
     @Override
@@ -72,13 +74,13 @@ final class TextBlocks implements Block.Cases<List<String>> {
         return lines;
     }
 
-    private static String value(Particular entry) {
-        return entry.kind().form().isByHand() ? LINE_TO_WRITE_ON : Printed.alone(entry.kind(), entry.cell());
+    private String value(Particular entry) {
+        return entry.kind().form().isByHand() ? LINE_TO_WRITE_ON : Printed.alone(entry.kind(), entry.cell(), language);
     }
 
     @Override
     public List<String> table(Table table) {
-        return new TextTable(table, width, keyColumns).lines();
+        return new TextTable(table, width, keyColumns, language).lines();
     }
 
     @Override
@@ -86,7 +88,7 @@ final class TextBlocks implements Block.Cases<List<String>> {
         List<String> lines = new ArrayList<>();
         for (BarChart chart : charts.charts()) {
             lines.addAll(lines.isEmpty() ? List.of() : List.of(""));
-            lines.addAll(new TextChart(chart, width).lines(page));
+            lines.addAll(new TextChart(chart, width, language).lines(page));
         }
         return lines;
     }

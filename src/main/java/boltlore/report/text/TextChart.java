@@ -18,10 +18,12 @@ final class TextChart {
 
     private final BarChart chart;
     private final int width;
+    private final String language;
 
-    TextChart(BarChart chart, int width) {
+    TextChart(BarChart chart, int width, String language) {
         this.chart = chart;
         this.width = width;
+        this.language = language;
     }
 
     private record Bar(String label, String value, BigDecimal length) {}
@@ -48,8 +50,8 @@ final class TextChart {
                 .toList();
     }
 
-    private static String printed(Table table, Row row, int column) {
-        return Printed.inColumn(table.columns().get(column).kind(), row.cells().get(column));
+    private String printed(Table table, Row row, int column) {
+        return Printed.inColumn(table.columns().get(column).kind(), row.cells().get(column), language);
     }
 
     private List<String> draw(List<Bar> bars) {

@@ -16,12 +16,14 @@ final class TextTable {
     private static final int GAP = Padding.GAP.length();
 
     private final Table table;
+    private final String language;
     private final int[] widths;
     private final List<List<Integer>> strips;
 
-    TextTable(Table table, int width, int keyColumns) {
+    TextTable(Table table, int width, int keyColumns, String language) {
         this.table = table;
-        this.widths = ColumnWidths.fit(table, width);
+        this.language = language;
+        this.widths = ColumnWidths.fit(table, width, language);
         this.strips = ColumnWidths.strips(
                 widths, width, Math.min(keyColumns, table.columns().size() - 1));
     }
@@ -114,7 +116,7 @@ final class TextTable {
 
     private List<String> cell(Row row, int i) {
         Column column = table.columns().get(i);
-        String text = Printed.inColumn(column.kind(), row.cells().get(i));
+        String text = Printed.inColumn(column.kind(), row.cells().get(i), language);
         if (text.isEmpty() && row.isPlain()) {
             text = switch (column.kind().form()) {
                 case TICK -> "[ ]";

@@ -9,7 +9,7 @@ import boltlore.report.SheetFile;
 import java.util.ArrayList;
 import java.util.List;
 
-/** One file a workbook, without colour or control characters. */
+/** One file a workbook, without colour or control characters; numbers as people of the page's language write them. */
 public final class TextWriter implements ReportWriter {
 
     /** Columns narrower than this cannot hold a word. */
@@ -30,20 +30,20 @@ public final class TextWriter implements ReportWriter {
     /** All pages one below the other. */
     public String text(Report report) {
         List<String> lines = new ArrayList<>();
-        report.pages().forEach(page -> page(page, lines));
+        report.pages().forEach(page -> page(page, page.languageIn(report), lines));
         return joined(lines);
     }
 
     /** A single block, for a terminal. */
     public String text(Block block) {
-        return joined(block.as(new TextBlocks(width, 1, null)));
+        return joined(block.as(new TextBlocks(width, 1, null, "en")));
     }
 
-    private void page(Page page, List<String> lines) {
+    private void page(Page page, String language, List<String> lines) {
         String name = "-- " + page.name() + " ";
         lines.add(name + "-".repeat(Math.max(0, width - name.length())));
         lines.add("");
-        TextBlocks blocks = new TextBlocks(width, Math.max(1, page.print().frozenColumns()), page);
+        TextBlocks blocks = new TextBlocks(width, Math.max(1, page.print().frozenColumns()), page, language);
         for (Block block : page.blocks()) {
             lines.addAll(block.as(blocks));
             lines.add("");

@@ -57,7 +57,10 @@ public final class BrakingTrade extends Trade {
      * @param reserve null where nothing is known of the vacuum
      */
     record Judged(
-            List<AxleBalance> balances, Recuperation drive, @Nullable VacuumReserve reserve, Findings findings) {}
+            List<AxleBalance> balances,
+            Recuperation drive,
+            @Nullable VacuumReserve reserve,
+            Findings findings) {}
 
     public BrakingTrade() {
         super(
@@ -251,8 +254,7 @@ public final class BrakingTrade extends Trade {
 
     static Stream<Finding> guessed(Brakes brakes) {
         return brakes.kneeKn() == null && brakes.frontPercent().compareTo(HALF) == 0
-                ? Stream.of(Finding.of(
-                        BrakingFinding.BRAKE_SHARE_GUESSED, "brakes", "percent", brakes.frontPercent()))
+                ? Stream.of(Finding.of(BrakingFinding.BRAKE_SHARE_GUESSED, "brakes", "percent", brakes.frontPercent()))
                 : Stream.of();
     }
 

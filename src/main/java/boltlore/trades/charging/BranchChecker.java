@@ -114,7 +114,8 @@ public final class BranchChecker {
             fuse(farFuse, load);
         }
         Protection.FarEnd farEnd = protection.farEnd();
-        boolean unsaid = farEnd == null || (farFuse == null && farEnd.limitedBy().isEmpty());
+        boolean unsaid =
+                farEnd == null || (farFuse == null && farEnd.limitedBy().isEmpty());
         if (unsaid && (farEnd != null || fedFromItsFarEnd())) {
             found(ChargingFinding.FAR_END_NOT_PROTECTED);
         }

@@ -82,7 +82,8 @@ public final class CoatingTrade extends Trade {
     /** The first batch's sheets and film record stay: the coating shop still reads them. */
     @Override
     public String beside(Given given) {
-        return again(given) instanceof Outcome.Sound<Again> sound && !sound.value().isEmpty()
+        return again(given) instanceof Outcome.Sound<Again> sound
+                        && !sound.value().isEmpty()
                 ? "again-" + sound.value().lastCoating()
                 : "";
     }

@@ -8,6 +8,7 @@ import boltlore.catalogue.Part;
 import boltlore.catalogue.Saw;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
+import boltlore.measure.Money;
 import boltlore.report.CautionNotes;
 import boltlore.report.Cell;
 import boltlore.report.Column;
@@ -87,13 +88,13 @@ final class SawPage {
 
     private static void add(PageBuilder page, MaterialCuts cuts, Workshop workshop) {
         String material = cuts.material().name();
-        page.heading(cuts.material().says()).add(saw(cuts));
+        page.heading(cuts.material().says()).add(saw(cuts, workshop.currency()));
         BarPatterns.group(cuts.bars()).forEach(pattern -> page.picture(BarDrawing.draw(pattern, cuts)));
         page.add(bars(cuts, workshop.currency()).about("material", material));
         page.add(PIECES.of(cuts.bars().stream().flatMap(Piece::of).toList()).about("material", material));
     }
 
-    private static ParticularsBuilder saw(MaterialCuts cuts) {
+    private static ParticularsBuilder saw(MaterialCuts cuts, Currency currency) {
         BarStock stock = cuts.stock();
         Saw saw = stock.saw();
         return Particulars.named("saw-" + cuts.material().name())
@@ -102,7 +103,7 @@ final class SawPage {
                 .say("trim", "Head trim", Digits.plain(saw.headTrimMm()) + " mm, its cut included")
                 .say("tail", "Held by the vice", Digits.plain(saw.heldTailMm()) + " mm at the tail, not to be cut")
                 .say("keep", "Shortest remnant kept", Digits.plain(stock.keepFromMm()) + " mm")
-                .say("lengths", "Bars are bought in", lengths(stock))
+                .say("lengths", "Bars are bought in", lengths(stock, currency))
                 .say("turn", "Mitres nested", stock.turns() ? "yes" : "no");
     }
 
@@ -143,11 +144,11 @@ final class SawPage {
         return bar.restMm().signum() == 0 ? "" : "scrap";
     }
 
-    /** '6000 mm at 36.39, 3000 mm at 19.83'. */
-    private static String lengths(BarStock stock) {
+    /** '6000 mm at EUR 36.39, 3000 mm at EUR 19.83'. */
+    private static String lengths(BarStock stock, Currency currency) {
         return stock.lengths().stream()
                 .sorted(Comparator.comparingInt(BarLength::lengthMm).reversed())
-                .map(bar -> bar.lengthMm() + " mm at " + bar.cost().toPlainString())
+                .map(bar -> bar.lengthMm() + " mm at " + Money.says(bar.cost(), currency))
                 .collect(Collectors.joining(", "));
     }
 

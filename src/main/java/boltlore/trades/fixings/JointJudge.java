@@ -106,10 +106,7 @@ final class JointJudge {
                     "angle",
                     stages.anglesDegrees().stream().reduce(BigDecimal.ZERO, BigDecimal::add));
         } else if (joint.torqueNm() == null) {
-            found(
-                    joint.safety()
-                            ? FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE
-                            : FixingFinding.BOLT_WITHOUT_TORQUE);
+            found(joint.safety() ? FixingFinding.SAFETY_BOLT_WITHOUT_TORQUE : FixingFinding.BOLT_WITHOUT_TORQUE);
         } else if (joint.ownTorque().isEmpty() && (fixing.torqueTable() == null || fixing.friction() == null)) {
             found(FixingFinding.TORQUE_WITHOUT_TABLE);
         }

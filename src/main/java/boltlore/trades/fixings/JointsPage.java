@@ -57,11 +57,7 @@ final class JointsPage {
                 .text("to-sign", "To sign", 8, JointsPage::sign)
                 .besideThePaper()
                 .text("because", "Note", 38, BoltedJoint::because)
-                .text(
-                        "position",
-                        "Position",
-                        24,
-                        joint -> joint.position().name().text());
+                .code("position", joint -> joint.position().name().text());
     }
 
     /** No column where every joint is tightened in one go. */

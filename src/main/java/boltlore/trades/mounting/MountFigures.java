@@ -96,8 +96,7 @@ final class MountFigures {
             return Optional.empty();
         }
         if (declared.at().isEmpty()) {
-            return Optional.of(
-                    Finding.of(MountingFinding.MOUNT_BOLTS_NOT_NAMED, mount.name(), "mount", mount.says()));
+            return Optional.of(Finding.of(MountingFinding.MOUNT_BOLTS_NOT_NAMED, mount.name(), "mount", mount.says()));
         }
         List<BoltedJoint> there = joints.stream()
                 .filter(joint -> declared.at().contains(joint.position().name()))
@@ -146,7 +145,8 @@ final class MountFigures {
                                         List.of(),
                                         1,
                                         thread.stressAreaMm2(),
-                                        BigDecimal.valueOf(known.strength(thread.diameterMm()).tensile())))
+                                        BigDecimal.valueOf(known.strength(thread.diameterMm())
+                                                .tensile())))
                                 * joint.quantity().doubleValue()))
                 .orElse(0.0);
     }

@@ -88,8 +88,7 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
     public static FoundBy byRules(Resolution resolution, Findings misfits, Order order) {
         FindingWords words = new FindingWords(resolution.choices().family());
         Findings findings = words.of(resolution.findings(), resolution.choices());
-        return new FoundBy(
-                "kit", findings.and(FoundBy.of("kit", misfits, order).findings()));
+        return new FoundBy("kit", findings.and(FoundBy.of("kit", misfits, order).findings()));
     }
 
     public boolean stops() {

@@ -34,8 +34,18 @@ record PickColumns(int digits) {
             return new Handed(part, part.name().english(), bin, quantity, spares, part.unit());
         }
 
+        /** A piece cut to one vehicle looks like any other of its number, and fits no other vehicle. */
         static Handed of(PickRow row) {
-            return of(row.part(), row.quantity(), row.spares());
+            Handed plain = of(row.part(), row.quantity(), row.spares());
+            return row.measured()
+                    ? new Handed(
+                            plain.part,
+                            plain.name + " (to this vehicle's measure: look for the order on it)",
+                            plain.bin,
+                            plain.quantity,
+                            plain.spares,
+                            plain.unit)
+                    : plain;
         }
 
         static Handed of(OnHold held) {

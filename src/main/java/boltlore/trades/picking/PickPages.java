@@ -89,7 +89,7 @@ final class PickPages {
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
         TableSpec<PickRow> spec = columns.<PickRow>of("bins", "Bin", true, Handed::of)
-                .text("stages", "For", 22, PickPages::byStage);
+                .text("stages", "For", 22, this::byStage);
         PickColumns.cautions(spec, 14, PickRow::cautions).box(Column.tick("picked", "Picked"));
         PickColumns.beside(spec, Handed::of);
         or(spec, rows, PickRow::part);
@@ -263,12 +263,11 @@ final class PickPages {
         return tables;
     }
 
-    /** The code, and what the customer's papers call the bag: that is written on it. */
+    /** What the customer's papers call the bag: that is written on it. */
     private String labelled(String bag) {
-        String says = kit.catalogue()
+        return kit.catalogue()
                 .shipping()
                 .bagSays(bag, kit.workshop(), kit.order().language());
-        return says.equals(bag) ? bag : says + " (" + bag + ")";
     }
 
     private String finish(String name) {
@@ -277,9 +276,9 @@ final class PickPages {
     }
 
     /** 'front 4, cabin 8'. */
-    private static String byStage(PickRow row) {
+    private String byStage(PickRow row) {
         return row.byStage().stream()
-                .map(at -> at.stage() + " " + Digits.plain(at.quantity()))
+                .map(at -> kit.workshop().stageSays(at.stage(), "en") + " " + Digits.plain(at.quantity()))
                 .collect(Collectors.joining(", "));
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param byStage the same quantity by fit stage, in fitting order
  * @param spares to add for the bags: of small fixings and their washers, 5 % of each bag, at least one
  * @param cautions codes of its own and its contents' cautions that stand on a picking list
+ * @param measured whether it, or something inside it, is cut to one vehicle
  */
 public record PickRow(
         Part part,
@@ -19,4 +20,5 @@ public record PickRow(
         BigDecimal quantity,
         List<StageQuantity> byStage,
         BigDecimal spares,
-        List<String> cautions) {}
+        List<String> cautions,
+        boolean measured) {}

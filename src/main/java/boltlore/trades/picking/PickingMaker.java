@@ -72,7 +72,12 @@ final class PickingMaker {
                 quantity,
                 byStage(items),
                 spares.getOrDefault(Piece.of(first), BigDecimal.ZERO),
-                shown.of(items.stream().flatMap(Item::all).map(Item::part)));
+                shown.of(items.stream().flatMap(Item::all).map(Item::part)),
+                items.stream().flatMap(Item::all).anyMatch(PickingMaker::isMeasured));
+    }
+
+    private static boolean isMeasured(Item item) {
+        return item.part().making().cuts().stream().anyMatch(cut -> cut.measured() != null);
     }
 
     private List<StageQuantity> byStage(List<Item> items) {

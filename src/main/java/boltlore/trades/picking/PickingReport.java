@@ -32,7 +32,7 @@ final class PickingReport {
     private static final String NO_OTHER = HOW_TO + ".";
     private static final String OR_OTHER =
             HOW_TO + ", except what stands under 'Where one is short': then write down what was taken instead.";
-    private static final Map<String, String> LEADS = Map.of("lift-two", "Two-person lift");
+    private static final Map<String, String> LEADS = Map.of("lift-two", "Two-person lift", "lift-gear", "Lifting gear");
 
     private PickingReport() {}
 

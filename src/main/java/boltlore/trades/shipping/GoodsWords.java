@@ -36,9 +36,8 @@ final class GoodsWords {
 
     private static List<String> all(String key) {
         return Stream.of("en", "de", "fr")
-                .flatMap(language -> Arrays.stream(Phrases.of(GoodsWords.class, "goods", language)
-                        .say(key)
-                        .split(",")))
+                .flatMap(language -> Arrays.stream(
+                        Phrases.of(GoodsWords.class, "goods", language).say(key).split(",")))
                 .map(String::strip)
                 .toList();
     }

@@ -60,8 +60,8 @@ final class ShippingReport {
     private static String withinUnion(Shipment shipment) {
         String from = shipment.shipping().consignor().country();
         return shipment.route().crossesBorder(shipment.shipping())
-                ? "Customs papers: none, since " + from + " and " + String.join(", ", shipment.route().to())
-                        + " belong to one customs union."
+                ? "Customs papers: none, since " + from + " and "
+                        + String.join(", ", shipment.route().to()) + " belong to one customs union."
                 : "Customs papers: none, since the crates stay in " + from + ".";
     }
 

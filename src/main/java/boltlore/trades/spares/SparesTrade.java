@@ -11,6 +11,7 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
+import boltlore.measure.Wording;
 import boltlore.order.Order;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
@@ -220,7 +221,7 @@ public final class SparesTrade extends Trade {
         for (Spare spare : spares) {
             if (!spare.subSystem().equals(subSystem)) {
                 subSystem = spare.subSystem();
-                table.group(subSystem, subSystem);
+                table.group(subSystem, kit.catalogue().subSystemSays(subSystem, Wording.ENGLISH));
             }
             spec.add(table, "", spare);
         }

@@ -69,7 +69,7 @@ public final class AxleLoadsTrade extends Trade {
         }
         report.glance(StatementPage.facts(weighing).build());
         report.page(StatementPage.compose(weighing, kit, footer));
-        report.page(MassesPage.compose(weighing, footer));
+        report.page(MassesPage.compose(weighing, kit.catalogue(), footer));
         if (onAxles != null) {
             report.page(MassesPage.weighbridge(onAxles, weighing.tolerancePercent(), kit.workshop(), footer));
             report.page(new LiftedPage(lifted, onAxles, weighing.tolerancePercent()).page(kit.workshop(), footer));

@@ -1,8 +1,10 @@
 package boltlore.trades.weighing;
 
+import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Removed;
 import boltlore.catalogue.Workshop;
 import boltlore.measure.Digits;
+import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Page;
@@ -24,10 +26,6 @@ final class MassesPage {
             .decimal("mass", "Mass", "kg", 1, Removed::massKg)
             .box(Column.blank("weighed", "Weighed (kg)"));
 
-    private static final TableSpec<SubSystemLoad> SUB_SYSTEMS = loads(
-            TableSpec.<SubSystemLoad>named("sub-systems").text("sub-system", "Sub-system", SubSystemLoad::subSystem),
-            SubSystemLoad::loads);
-
     private static final TableSpec<CaseLoads> WEIGHBRIDGE = TableSpec.<CaseLoads>named("weighbridge")
             .text("condition", "Condition", 40, row -> row.loadCase().says())
             .decimal("front", "Front computed", "kg", 1, row -> row.loads().frontKg())
@@ -38,7 +36,17 @@ final class MassesPage {
 
     private MassesPage() {}
 
-    static PageBuilder compose(Weighing weighing, String footer) {
+    private static TableSpec<SubSystemLoad> subSystems(Catalogue catalogue) {
+        return loads(
+                TableSpec.<SubSystemLoad>named("sub-systems")
+                        .text(
+                                "sub-system",
+                                "Sub-system",
+                                load -> catalogue.subSystemSays(load.subSystem(), Wording.ENGLISH)),
+                SubSystemLoad::loads);
+    }
+
+    static PageBuilder compose(Weighing weighing, Catalogue catalogue, String footer) {
         PageBuilder page = Page.named("Masses").footer(footer).title("Removed and added");
         if (!weighing.removed().isEmpty()) {
             TableBuilder removed = REMOVED.of(weighing.removed());
@@ -50,7 +58,7 @@ final class MassesPage {
             int wheelbaseMm = onAxles.chassis().wheelbaseMm();
             List<SubSystemLoad> added = SubSystemLoad.of(weighing, wheelbaseMm);
             page.heading("Added by sub-system")
-                    .add(whole(SUB_SYSTEMS.of(added), added.stream().map(SubSystemLoad::loads)));
+                    .add(whole(subSystems(catalogue).of(added), added.stream().map(SubSystemLoad::loads)));
             if (!weighing.extras().isEmpty()) {
                 page.heading("Added beside the kit").add(extras(wheelbaseMm).of(weighing.extras()));
             }

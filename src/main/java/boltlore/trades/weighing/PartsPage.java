@@ -55,14 +55,16 @@ final class PartsPage {
         return part.on(wheelbaseMm);
     }
 
+    /** A concentrate weighs with the water that it is mixed with in the vehicle. */
+    private static String what(Added each) {
+        String name = each.item().part().name().english();
+        return each.waterKg().signum() == 0 ? name : name + ", mixed with water";
+    }
+
     private TableSpec<Added> spec(String name) {
         TableSpec<Added> spec = TableSpec.<Added>named(name)
                 .text("part", "Part", each -> each.item().part().number().text())
-                .text(
-                        "what",
-                        "Description",
-                        40,
-                        each -> each.item().part().name().english())
+                .text("what", "Description", 40, PartsPage::what)
                 .text(
                         "position",
                         "Position",

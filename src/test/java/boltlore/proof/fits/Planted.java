@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.checking.Checks;
-import boltlore.faults.Outcome;
 import boltlore.choices.Choices;
+import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
 import boltlore.logic.KitConditions;
 import boltlore.proof.Answer;
@@ -68,9 +68,7 @@ final class Planted {
 
     /** What does not fit in some valid order of the family, by its title. */
     List<String> found(String family) {
-        return shown(family).stream()
-                .map(defect -> defect.statement().title())
-                .toList();
+        return shown(family).stream().map(defect -> defect.statement().title()).toList();
     }
 
     /** What does not fit in some valid order of the family; that order's own kit has it as well. */
@@ -81,7 +79,8 @@ final class Planted {
                 .defects()
                 .toList();
         for (Answer.Defect defect : defects) {
-            assertThat(FitKinds.of(catalogue, defect.witness().orElseThrow(), line -> false).all())
+            assertThat(FitKinds.of(catalogue, defect.witness().orElseThrow(), line -> false)
+                            .all())
                     .as(defect.statement().title())
                     .anySatisfy(finding -> {
                         assertThat(finding.kind().code() + ": " + finding.subject())
@@ -98,7 +97,8 @@ final class Planted {
     Set<String> linesOf(Choices order) {
         Catalogue catalogue = catalogue();
         KitConditions kit = new KitConditions(catalogue, order.family(), line -> false, order);
-        return order.family().lines()
+        return order.family()
+                .lines()
                 .filter(line -> kit.in(line.name()).isAlways())
                 .map(line -> line.part().text())
                 .collect(Collectors.toSet());

@@ -8,10 +8,15 @@ import boltlore.report.Page;
 import boltlore.report.Report;
 import boltlore.report.Table;
 import boltlore.report.TableBuilder;
+import boltlore.report.TableSpec;
 import boltlore.report.WorkedExample;
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TextWriterTest {
@@ -45,6 +50,21 @@ class TextWriterTest {
             assertThat(text).contains("Column-" + i);
         }
         assertThat(text.lines().filter(line -> line.startsWith("key")).count()).isGreaterThan(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"en | 1,234.50 | 12.75", "de | 1.234,50 | 12,75", "fr | 1\u202f234,50 | 12,75"})
+    void numbers_are_written_as_people_of_the_pages_language_write_them(String language, String money, String mass) {
+        TableSpec<String> spec = TableSpec.<String>named("parts")
+                .text("part", "Part", part -> part)
+                .money("cost", "Cost", Currency.getInstance("EUR"), part -> new BigDecimal("1234.5"))
+                .decimal("mass", "Mass", "kg", 2, part -> new BigDecimal("12.75"));
+        Report report = Report.named("list", "List")
+                .page(Page.named("One").in(language).add(spec.of(List.of("A"))))
+                .build();
+        assertThat(new TextWriter(80).text(report)).contains(money).contains(mass);
     }
 
     @Test

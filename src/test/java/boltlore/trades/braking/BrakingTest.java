@@ -189,7 +189,8 @@ class BrakingTest {
                 .singleElement()
                 .satisfies(found -> {
                     assertThat(found.kind()).isEqualTo(BrakingFinding.ADHESION_NOT_USED);
-                    assertThat(found.says()).startsWith("Converted, fully laden: at a braking rate of 0.31 the front axle needs");
+                    assertThat(found.says())
+                            .startsWith("Converted, fully laden: at a braking rate of 0.31 the front axle needs");
                 });
     }
 
@@ -200,7 +201,9 @@ class BrakingTest {
         AxleBalance ahead = balance(Category.N1, "80", null, null).with(new Recuperation(981, Driven.FRONT));
         assertThat(behind.fittedFront(0.2)).isCloseTo(0.8 * 980.33 / 1961.33, within(1e-6));
         assertThat(ahead.fittedFront(0.2)).isCloseTo((981 + 0.8 * 980.33) / 1961.33, within(1e-6));
-        assertThat(behind.fittedFront(0.05)).as("all of it, where less is asked for").isZero();
+        assertThat(behind.fittedFront(0.05))
+                .as("all of it, where less is asked for")
+                .isZero();
     }
 
     @Test

@@ -7,8 +7,8 @@ import boltlore.catalogue.Condition;
 import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
 import boltlore.catalogue.Cooling.Fittings;
-import boltlore.catalogue.Cooling.Hose;
 import boltlore.catalogue.Cooling.FlowPoint;
+import boltlore.catalogue.Cooling.Hose;
 import boltlore.catalogue.Cooling.Passage;
 import boltlore.catalogue.Driving.DriveUnit;
 import boltlore.demo.Demo;
@@ -104,8 +104,9 @@ class CoolingTest {
                 .startsWith("Motor circuit: reckoned with 19 mm at ")
                 .contains("has ports of 25 mm");
         assertThat(bores("25", "16"))
-                .containsExactly("Motor circuit: Elbows are reckoned with 16 mm, and the circuit's hoses have ports of 25"
-                        + " mm. Correct driving.json.");
+                .containsExactly(
+                        "Motor circuit: Elbows are reckoned with 16 mm, and the circuit's hoses have ports of 25"
+                                + " mm. Correct driving.json.");
     }
 
     private static TradeResult worked(KitInWork kit) {

@@ -70,7 +70,14 @@ class DrivingTest {
     private static DriveUnit unit() {
         Torque first = new Torque(0, ALL, ALL);
         return new DriveUnit(
-                new PartNumber("DU-1"), number("2.5"), ALL, ALL, 6000, null, List.of(first, new Torque(6000, ALL, ALL)), "");
+                new PartNumber("DU-1"),
+                number("2.5"),
+                ALL,
+                ALL,
+                6000,
+                null,
+                List.of(first, new Torque(6000, ALL, ALL)),
+                "");
     }
 
     /** 1000 kg with f0 = 100 N and f2 = 1 N per (m/s)², 10 kWh, 60 % of the weight on the driven rear axle. */

@@ -135,7 +135,8 @@ class MountingTest {
     /** EN 1993-1-8:2005, table 3.4: 0.5 for class 10.9; by hand 0.5 × 1000 MPa × 157 mm² / 1.25. */
     @Test
     void a_harder_bolt_bears_less_of_its_strength_in_shear() {
-        assertThat(MountLoad.bears(new Bolts(List.of(), 1, number("157"), number("1000")))).isCloseTo(62_800, within(1e-6));
+        assertThat(MountLoad.bears(new Bolts(List.of(), 1, number("157"), number("1000"))))
+                .isCloseTo(62_800, within(1e-6));
     }
 
     /** Worked by hand: 100 kg × 0.5 × 9.80665 × √(3² + 4² + 12²) = 6374.3 N. */
@@ -205,8 +206,9 @@ class MountingTest {
                 .isEmpty();
         assertThat(figures(mount("brackets", "0.55", 2, null))).isEmpty();
         assertThat(figures(mount("left", "0.5", 1, null), mount("right", "0.48", 1, null)))
-                .containsExactly("STOP: left, right: their shares of the mass come to 0.98, so that a part of it hangs on"
-                        + " nothing. They must come to 1 at least.");
+                .containsExactly(
+                        "STOP: left, right: their shares of the mass come to 0.98, so that a part of it hangs on"
+                                + " nothing. They must come to 1 at least.");
         assertThat(figures(mount("brackets", "0.61", 2, null)))
                 .containsExactly("CHECK: brackets: their shares of the mass come to 1.22, more than 1.2: some of it is"
                         + " counted twice, or a share is wrong.");
@@ -218,15 +220,17 @@ class MountingTest {
         assertThat(figures(mount("drive", "1", 1, ofKit("drive-mount-front", 4, "58"))))
                 .isEmpty();
         assertThat(figures(mount("drive", "1", 1, ofKit("drive-mount-front", 4, "84.3"))))
-                .containsExactly("STOP: drive: the kit has 4 bolts there (M10 8.8); each mount bears 89.0 kN with them, and"
-                        + " is judged with 129.4 kN. Correct the kit or driving.json.");
+                .containsExactly(
+                        "STOP: drive: the kit has 4 bolts there (M10 8.8); each mount bears 89.0 kN with them, and"
+                                + " is judged with 129.4 kN. Correct the kit or driving.json.");
         assertThat(figures(mount("drive", "1", 1, ofKit("drive-mount-front", 6, "58"))))
                 .singleElement()
                 .asString()
                 .startsWith("STOP: drive: the kit has 4 bolts there");
         assertThat(figures(mount("drive", "1", 1, ofKit("drive-mount-front", 3, "58"))))
-                .containsExactly("CHECK: drive: the kit has 4 bolts there (M10 8.8), the mount is judged with 3 of 58 mm² and"
-                        + " 800 MPa. Correct driving.json.");
+                .containsExactly(
+                        "CHECK: drive: the kit has 4 bolts there (M10 8.8), the mount is judged with 3 of 58 mm² and"
+                                + " 800 MPa. Correct driving.json.");
         assertThat(figures(mount("drive", "1", 1, bolts(4, "58"))))
                 .singleElement()
                 .asString()
@@ -236,7 +240,8 @@ class MountingTest {
     /** UN Regulation 100, mechanical shock of M1 and N1: peaks of 20 g along and 8 g across at least, from memory. */
     @ParameterizedTest(name = "{0} ahead, {1} across: {2}")
     @CsvSource({"20, 8,", "19.9, 8, ahead", "20, 7.9, across", "28, 15,"})
-    void a_shock_below_what_batteries_are_tested_with_is_looked_at(String ahead, String across, @Nullable String subject) {
+    void a_shock_below_what_batteries_are_tested_with_is_looked_at(
+            String ahead, String across, @Nullable String subject) {
         assertThat(MountFigures.findings(
                         List.of(mount("left", "1", 1, null)),
                         List.of(shock(ahead, "0", "1", false), shock("0", across, "1", false)),
@@ -261,13 +266,12 @@ class MountingTest {
         KitInWork kit = Demo.kit("bl-2001");
         MountLoad front = MountingTrade.loads(kit, new ArrayList<>()).get(0);
         BigDecimal mass = AxleLoadsTrade.weighing(kit).added().stream()
-                .filter(each -> front.mount()
-                                .carries()
-                                .contains(each.item().position().name())
-                        || (each.item().position().under() != null
-                                && front.mount()
-                                        .carries()
-                                        .contains(each.item().position().under())))
+                .filter(each ->
+                        front.mount().carries().contains(each.item().position().name())
+                                || (each.item().position().under() != null
+                                        && front.mount()
+                                                .carries()
+                                                .contains(each.item().position().under())))
                 .map(Added::massKg)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         assertThat(front.massKg()).isGreaterThan(66).isEqualTo(mass.doubleValue());

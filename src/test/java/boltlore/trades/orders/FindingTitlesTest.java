@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FindingTitlesTest {
 
     private static List<Kind> kinds() {
-        return Stream.concat(Stream.<Kind>of(FindingKind.values()), Trades.kinds()).toList();
+        return Stream.concat(Stream.<Kind>of(FindingKind.values()), Trades.kinds())
+                .toList();
     }
 
     private static ResourceBundle titles(String language) {
@@ -36,9 +37,9 @@ class FindingTitlesTest {
     void has_a_name_of_its_own_in_each_language(String language) {
         ResourceBundle titles = titles(language);
         assertThat(titles.getLocale().getLanguage()).isEqualTo(language);
-        assertThat(kinds()).allSatisfy(kind -> assertThat(titles.containsKey(key(kind)))
-                .as(key(kind))
-                .isTrue());
+        assertThat(kinds())
+                .allSatisfy(kind ->
+                        assertThat(titles.containsKey(key(kind))).as(key(kind)).isTrue());
         assertThat(titles.keySet())
                 .as("and none is left over")
                 .isSubsetOf(kinds().stream().map(FindingTitlesTest::key).toList());
@@ -47,8 +48,10 @@ class FindingTitlesTest {
     @ParameterizedTest
     @ValueSource(strings = {"en", "de", "fr"})
     void begins_with_a_capital(String language) {
-        assertThat(kinds()).extracting(kind -> kind.title(language)).allMatch(title -> !title.substring(0, 1)
-                .equals(title.substring(0, 1).toLowerCase(Locale.ROOT)));
+        assertThat(kinds())
+                .extracting(kind -> kind.title(language))
+                .allMatch(title ->
+                        !title.substring(0, 1).equals(title.substring(0, 1).toLowerCase(Locale.ROOT)));
     }
 
     @Test

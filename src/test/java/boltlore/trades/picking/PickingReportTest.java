@@ -6,6 +6,7 @@ import static boltlore.trades.picking.SampleStores.withoutAir;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
@@ -44,6 +45,20 @@ class PickingReportTest {
         Approved.check(
                 "trades/picking/picking-list",
                 new TextWriter(WIDE).text(sheet(withoutAir().extra(SPARE_KEY, TOUCH_UP))));
+    }
+
+    @Test
+    void marks_a_piece_that_is_cut_to_one_vehicle() {
+        String picked = new TextWriter(WIDE)
+                .text(((Outcome.Sound<List<TradeResult>>)
+                                new PickingTrade().work(List.of(Demo.kit("bl-2001")), Given.NONE))
+                        .value()
+                        .get(0)
+                        .sheets()
+                        .get(0)
+                        .report()
+                        .get());
+        assertThat(picked.replaceAll("\\s+", " ")).contains("vehicle's measure: look");
     }
 
     @Test

@@ -142,7 +142,7 @@ final class BillTable {
         TableBuilder table = spec.empty();
         Map<String, Totals> sums = costed.bySubSystem();
         costed.rowsBySubSystem().forEach((subSystem, items) -> {
-            table.group(subSystem, subSystem.substring(0, 1).toUpperCase(Locale.ROOT) + subSystem.substring(1));
+            table.group(subSystem, costed.catalogue().subSystemSays(subSystem, Wording.ENGLISH));
             items.forEach(item -> spec.add(table, "", item));
             subtotal(table, subSystem, items, sums.getOrDefault(subSystem, Totals.NONE));
         });

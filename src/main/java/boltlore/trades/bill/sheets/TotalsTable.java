@@ -5,6 +5,7 @@ import static boltlore.report.Formula.fixed;
 import static boltlore.report.Formula.product;
 import static boltlore.report.Formula.sum;
 
+import boltlore.measure.Wording;
 import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Formula;
@@ -61,7 +62,7 @@ final class TotalsTable {
     private TableSpec<String> spec() {
         Currency currency = costed.currency();
         return TableSpec.<String>named(NAME)
-                .text("subSystem", "Sub-system", 24, subSystem -> subSystem)
+                .text("subSystem", "Sub-system", 24, each -> costed.catalogue().subSystemSays(each, Wording.ENGLISH))
                 .whole("rows", "Rows", "", subSystem -> items(subSystem).size())
                 .column(
                         Column.money("partsAndManufacture", "Parts and manufacture", currency),

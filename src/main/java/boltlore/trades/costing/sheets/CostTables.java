@@ -1,6 +1,7 @@
 package boltlore.trades.costing.sheets;
 
 import boltlore.measure.PartNumber;
+import boltlore.measure.Wording;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.RowBuilder;
@@ -78,7 +79,10 @@ final class CostTables {
                 .filter(element -> !OF_WHOLE_KIT.contains(element))
                 .toList();
         TableSpec<Map.Entry<String, Elements>> spec = TableSpec.<Map.Entry<String, Elements>>named("sub-systems")
-                .text("sub-system", "Sub-system", Map.Entry::getKey);
+                .text(
+                        "sub-system",
+                        "Sub-system",
+                        row -> cost.costed().catalogue().subSystemSays(row.getKey(), Wording.ENGLISH));
         TableBuilder table = elements(
                         spec.money("kit-work", "Kit as a whole", currency, row -> orEmpty(ofWholeKit(row.getValue()))),
                         elements,
@@ -150,8 +154,8 @@ final class CostTables {
                 .add(table)
                 .note(
                         "Each row is the part's own step for all of it in the kit: an assembly's row holds its joining, not what"
-                                + " it is joined of. Material is the part master's cost less the labour that 'madeCost' says it"
-                                + " holds.");
+                                + " it is joined of. Material is the part master's cost less the labour that is in it already, as the"
+                                + " workshop's prices say of made parts.");
     }
 
     private <R> TableSpec<R> elements(TableSpec<R> spec, List<Element> elements, Function<R, Elements> of) {

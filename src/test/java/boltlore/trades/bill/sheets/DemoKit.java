@@ -47,7 +47,10 @@ public record DemoKit(FamilyPlan plan, Bill bill) {
 
     /** The workshop's own workbook. */
     public Report billBook() {
-        return BillReport.compose(pricing(), PickingList.of(plan, bill), List.of(KitTrades.byRules(bill.resolved(), Findings.NONE, bill.order())));
+        return BillReport.compose(
+                pricing(),
+                PickingList.of(plan, bill),
+                List.of(KitTrades.byRules(bill.resolved(), Findings.NONE, bill.order())));
     }
 
     /** The workbook that goes with the kit. */
