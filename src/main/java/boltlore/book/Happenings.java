@@ -53,6 +53,7 @@ final class Happenings {
         kinds.put(StockHappening.Returned.KIND, StockHappening.Returned::read);
         kinds.put(StockHappening.Moved.KIND, StockHappening.Moved::read);
         kinds.put(StockHappening.Counted.KIND, StockHappening.Counted::read);
+        kinds.put(StockHappening.BuiltIn.KIND, StockHappening.BuiltIn::read);
         kinds.put(StockHappening.Scrapped.KIND, StockHappening.Scrapped::read);
         kinds.put(StockHappening.Coated.KIND, StockHappening.Coated::read);
         kinds.put(StockHappening.Reserved.KIND, StockHappening.Reserved::read);

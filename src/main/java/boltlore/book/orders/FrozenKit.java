@@ -58,7 +58,7 @@ public final class FrozenKit {
                 "'boltlore kit FILE' makes the sheets of an order that is no more than a draft.");
     }
 
-    private static Fault another(OrderStanding standing) {
+    static Fault another(OrderStanding standing) {
         return Fault.of(
                 "order " + standing.name(),
                 "another kit than the one that was kept",
