@@ -41,9 +41,7 @@ final class FittedTable {
 
     private static Outcome<Fitted> row(CsvTable table, CsvTable.Row row) {
         String written = table.cell(row, "quantity").replace(',', table.decimalComma() ? '.' : ',');
-        BigDecimal quantity = written.isEmpty()
-                ? BigDecimal.ONE
-                : NUMBER.matcher(written).matches() ? new BigDecimal(written) : BigDecimal.ZERO;
+        BigDecimal quantity = written.isEmpty() ? BigDecimal.ONE : quantity(written);
         return one(
                 table.cell(row, "part"),
                 table.cell(row, "revision"),
@@ -51,6 +49,11 @@ final class FittedTable {
                 table.cell(row, "serial"),
                 table.cell(row, "lot"),
                 table.cell(row, "heat"));
+    }
+
+    /** A number in plain digits; 0, which no quantity is, where it is none. */
+    static BigDecimal quantity(String written) {
+        return NUMBER.matcher(written).matches() ? new BigDecimal(written) : BigDecimal.ZERO;
     }
 
     /** One part; faults name the column. */

@@ -12,9 +12,7 @@ import boltlore.json.TextShape;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -83,7 +81,7 @@ final class PersonCommand extends BookGroup {
                 names = "--detail",
                 paramLabel = "WHAT=TEXT",
                 description = "As telephone=…; an empty text takes it away. May be given several times.")
-        private Map<String, String> details = new LinkedHashMap<>();
+        private List<String> details = new ArrayList<>();
 
         @Mixin
         private OrderCommand.Reason reason = new OrderCommand.Reason();
@@ -104,12 +102,15 @@ final class PersonCommand extends BookGroup {
         private Outcome<SortedMap<String, String>> details() {
             SortedMap<String, String> sound = new TreeMap<>();
             List<Fault> faults = new ArrayList<>();
-            details.forEach((what, text) -> {
-                Outcome<String> key = Said.text("--detail", what, TextShape.NAME);
-                Outcome<String> value = Said.sentence("--detail " + what, text);
+            details.forEach(detail -> {
+                String[] named = detail.split("=", 2);
+                Outcome<String> key = Said.text("--detail", named[0], TextShape.NAME);
+                Outcome<String> value = Said.sentence("--detail", named.length < 2 ? "" : named[1]);
                 faults.addAll(key.faults());
                 faults.addAll(value.faults());
-                value.then(says -> Outcome.sound(sound.put(what, says)));
+                if (key.faults().isEmpty() && value instanceof Outcome.Sound<String> says) {
+                    sound.put(named[0], says.value());
+                }
             });
             return faults.isEmpty() ? Outcome.sound(sound) : Outcome.faulty(faults);
         }

@@ -9,9 +9,7 @@ import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,8 +25,8 @@ final class ServiceCommand extends BookCommand {
             names = "--part",
             required = true,
             paramLabel = "PART=QUANTITY",
-            description = "A part and how much of it, as PV-CR-E=1. May be given several times.")
-    private Map<String, BigDecimal> parts = new LinkedHashMap<>();
+            description = "A part and how much of it, as PV-CR-E=2; 1 without it. May be given several times.")
+    private List<String> parts = new ArrayList<>();
 
     @Option(
             names = "--price",
@@ -70,10 +68,12 @@ final class ServiceCommand extends BookCommand {
         if (price.signum() < 0 || price.scale() > 4 || price.precision() - price.scale() > 9) {
             faults.add(Fault.of("--price", "that amount", "an amount from 0 to 999999999", ""));
         }
-        parts.forEach((part, quantity) -> {
-            faults.addAll(Said.text("--part", part, TextShape.PART_NUMBER).faults());
+        parts.forEach(said -> {
+            String[] named = said.split("=", 2);
+            BigDecimal quantity = named.length < 2 ? BigDecimal.ONE : FittedTable.quantity(named[1]);
+            faults.addAll(Said.text("--part", named[0], TextShape.PART_NUMBER).faults());
             faults.addAll(FittedTable.amount("--part", quantity).faults());
-            added.add(new Additional(part, quantity));
+            added.add(new Additional(named[0], quantity));
         });
         return faults.isEmpty() ? Outcome.sound(added) : Outcome.faulty(faults);
     }

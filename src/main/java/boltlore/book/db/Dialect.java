@@ -11,6 +11,7 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteJDBCLoader;
 
 /** In what the two databases differ. */
 enum Dialect {
@@ -102,7 +103,17 @@ enum Dialect {
             config.setInitializationFailTimeout(-1);
             return new HikariDataSource(config);
         }
+        loaded(place);
         return file(((Place.InFile) place).path());
+    }
+
+    /** The library of the file's database is native; it comes out of the driver when it is first used. */
+    private static void loaded(Place place) {
+        try {
+            SQLiteJDBCLoader.initialize();
+        } catch (Exception | LinkageError e) {
+            throw new BookLost(Trouble.NO_LIBRARY.at(place), e);
+        }
     }
 
     private static SQLiteDataSource file(Path path) {
