@@ -62,8 +62,7 @@ abstract class BookCommand extends RoomCommand {
     }
 
     /** Tells what stands in the book now, and what is to be said of the desk's clock. */
-    <T> Outcome<Integer> written(
-            Screen screen, Written<T> written, Function<T, JsonOut> asJson, Consumer<T> asText) {
+    <T> Outcome<Integer> written(Screen screen, Written<T> written, Function<T, JsonOut> asJson, Consumer<T> asText) {
         answer(screen, written.value(), asJson, asText);
         if (!written.clock().isEmpty()) {
             screen.flush();

@@ -25,14 +25,16 @@ final class FittedTable {
                 .then(bytes -> CsvTable.read(file.toString(), bytes, "parts that were fitted"))
                 .then(table -> {
                     if (!table.has(List.of("part"))) {
-                        return Outcome.faulty(table.otherHeadings("part, and any of revision, quantity, serial, lot, heat"));
+                        return Outcome.faulty(
+                                table.otherHeadings("part, and any of revision, quantity, serial, lot, heat"));
                     }
                     List<Fault> faults = new ArrayList<>(table.overflows());
                     List<Fitted> parts = new ArrayList<>();
                     for (CsvTable.Row row : table.rows()) {
                         Outcome<Fitted> part = row(table, row);
-                        part.faults().forEach(fault ->
-                                faults.add(table.fault(row, fault.file(), fault.found(), fault.expected())));
+                        part.faults()
+                                .forEach(fault ->
+                                        faults.add(table.fault(row, fault.file(), fault.found(), fault.expected())));
                         part.then(fitted -> Outcome.sound(parts.add(fitted)));
                     }
                     return faults.isEmpty() ? Outcome.sound(parts) : Outcome.faulty(faults);
@@ -79,7 +81,9 @@ final class FittedTable {
                 ? Outcome.sound(quantity)
                 : Outcome.faulty(Fault.of(
                         option,
-                        quantity.precision() - quantity.scale() > 20 ? "a number without end" : quantity.toPlainString(),
+                        quantity.precision() - quantity.scale() > 20
+                                ? "a number without end"
+                                : quantity.toPlainString(),
                         "a number above 0, at most " + MOST.toPlainString() + ", with at most 6 decimals",
                         ""));
     }

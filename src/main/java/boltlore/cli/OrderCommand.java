@@ -79,9 +79,11 @@ final class OrderCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return CatalogueSession.of(catalogue).then(session -> OrderFiles.find(orders)
-                    .then(files -> Outcome.all(files.stream().map(session::order).toList()))
-                    .then(read -> reason.read().then(why -> taken(screen, place, read, why))));
+            return CatalogueSession.of(catalogue)
+                    .then(session -> OrderFiles.find(orders)
+                            .then(files -> Outcome.all(
+                                    files.stream().map(session::order).toList()))
+                            .then(read -> reason.read().then(why -> taken(screen, place, read, why))));
         }
 
         private Outcome<Integer> taken(Screen screen, Place place, List<Order> read, String why) {
@@ -122,24 +124,27 @@ final class OrderCommand extends BookGroup {
                             .filter(state -> state.open() || state.owed())
                             .toList()
                     : states;
-            return inBook(place, book -> book.read(reading -> {
-                List<OrderStanding> orders = reading.orders().in(asked, most);
-                answer(
-                        screen,
-                        orders,
-                        all -> JsonOut.list(all, OrderJson::standing),
-                        all -> all.forEach(each -> screen.wrapped(
-                                0, line(each) + ", " + reading.persons().shown(each.customer()))));
-                if (!json()) {
-                    screen.wrapped(0, counts(reading));
-                }
-                return Outcome.sound(Exit.OK);
-            }));
+            return inBook(
+                    place,
+                    book -> book.read(reading -> {
+                        List<OrderStanding> orders = reading.orders().in(asked, most);
+                        answer(
+                                screen,
+                                orders,
+                                all -> JsonOut.list(all, OrderJson::standing),
+                                all -> all.forEach(each -> screen.wrapped(
+                                        0, line(each) + ", " + reading.persons().shown(each.customer()))));
+                        if (!json()) {
+                            screen.wrapped(0, counts(reading));
+                        }
+                        return Outcome.sound(Exit.OK);
+                    }));
         }
 
         private static String counts(Reading reading) {
             String all = reading.orders().counts().entrySet().stream()
-                    .map((Map.Entry<OrderState, Long> each) -> each.getValue() + " " + each.getKey().written())
+                    .map((Map.Entry<OrderState, Long> each) ->
+                            each.getValue() + " " + each.getKey().written())
                     .collect(Collectors.joining(", "));
             return all.isEmpty() ? "No orders yet." : "In all: " + all + ".";
         }
@@ -183,9 +188,10 @@ final class OrderCommand extends BookGroup {
             if (kit && !standing.kit().isEmpty()) {
                 reading.orders()
                         .lines(standing.kit())
-                        .forEach(each -> screen.line("  ".repeat(each.level()) + each.part() + " " + each.revision() + "  "
-                                + each.quantity().toPlainString() + " " + each.unit()
-                                + (each.finish().isEmpty() ? "" : ", " + each.finish())));
+                        .forEach(each ->
+                                screen.line("  ".repeat(each.level()) + each.part() + " " + each.revision() + "  "
+                                        + each.quantity().toPlainString() + " " + each.unit()
+                                        + (each.finish().isEmpty() ? "" : ", " + each.finish())));
             }
             return Outcome.sound(Exit.OK);
         }

@@ -31,7 +31,8 @@ final class OrderOffers {
     /** Makes a version of the quotation. */
     @Command(
             name = "quote",
-            description = "Quote an order as it was last taken down: a new version, while the earlier ones stay readable.")
+            description =
+                    "Quote an order as it was last taken down: a new version, while the earlier ones stay readable.")
     static final class Quote extends BookCommand {
 
         @Mixin
@@ -60,16 +61,18 @@ final class OrderOffers {
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
             return order.read()
-                    .then(name -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> CatalogueSession.of(catalogue)
-                                    .then(session -> asked().then(asked -> new OrderDesk(book, by)
-                                            .quote(name, bench(session, catalogue), asked, why)))
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::quotation,
-                                            quoted -> screen.wrapped(0, quoted.order() + ", " + line(quoted))))))));
+                    .then(name -> reason.read()
+                            .then(why -> by().then(by -> inBook(
+                                    place,
+                                    book -> CatalogueSession.of(catalogue)
+                                            .then(session -> asked().then(asked -> new OrderDesk(book, by)
+                                                    .quote(name, bench(session, catalogue), asked, why)))
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    OrderJson::quotation,
+                                                    quoted -> screen.wrapped(
+                                                            0, quoted.order() + ", " + line(quoted))))))));
         }
 
         private Outcome<Asked> asked() {
@@ -78,8 +81,8 @@ final class OrderOffers {
             }
             return CurrencyReading.known(currency)
                     .map(known -> Outcome.sound(new Asked(discount, known)))
-                    .orElseGet(() -> Outcome.faulty(
-                            Fault.of("--currency", "'" + currency + "'", CurrencyReading.EXPECTED, "")));
+                    .orElseGet(() ->
+                            Outcome.faulty(Fault.of("--currency", "'" + currency + "'", CurrencyReading.EXPECTED, "")));
         }
     }
 
@@ -168,28 +171,31 @@ final class OrderOffers {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             return order.read()
-                    .then(name -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> new OrderDesk(book, by)
-                                    .confirm(name, due, why)
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::standing,
-                                            now -> screen.wrapped(0, OrderCommand.line(now))))))));
+                    .then(name -> reason.read()
+                            .then(why -> by().then(by -> inBook(
+                                    place,
+                                    book -> new OrderDesk(book, by)
+                                            .confirm(name, due, why)
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    OrderJson::standing,
+                                                    now -> screen.wrapped(0, OrderCommand.line(now))))))));
         }
     }
 
     /** Moves an order on. */
-    @Command(
-            name = "move",
-            description = "Say that an order is in work, tested, shipped, lost or cancelled.")
+    @Command(name = "move", description = "Say that an order is in work, tested, shipped, lost or cancelled.")
     static final class Move extends BookCommand {
 
         @Mixin
         private OrderCommand.Numbered order = new OrderCommand.Numbered();
 
-        @Parameters(index = "1", paramLabel = "STATE", converter = OrderCommand.Typed.class, description = "in-work, tested, shipped, lost, cancelled.")
+        @Parameters(
+                index = "1",
+                paramLabel = "STATE",
+                converter = OrderCommand.Typed.class,
+                description = "in-work, tested, shipped, lost, cancelled.")
         private OrderState to = OrderState.DRAFT;
 
         @Mixin
@@ -198,15 +204,16 @@ final class OrderOffers {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             return order.read()
-                    .then(name -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> new OrderDesk(book, by)
-                                    .move(name, to, why)
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::standing,
-                                            now -> screen.wrapped(0, OrderCommand.line(now))))))));
+                    .then(name -> reason.read()
+                            .then(why -> by().then(by -> inBook(
+                                    place,
+                                    book -> new OrderDesk(book, by)
+                                            .move(name, to, why)
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    OrderJson::standing,
+                                                    now -> screen.wrapped(0, OrderCommand.line(now))))))));
         }
     }
 }

@@ -88,11 +88,18 @@ final class PersonCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return person.read().then(key -> named().then(asked -> details().then(some -> reason.read().then(why -> by()
-                    .then(by -> inBook(place, book -> new PersonDesk(book, by)
-                            .change(key, asked.isEmpty() ? null : asked, some, why)
-                            .then(written ->
-                                    written(screen, written, Transfer::person, each -> print(screen, each)))))))));
+            return person.read()
+                    .then(key -> named().then(asked -> details()
+                            .then(some -> reason.read()
+                                    .then(why -> by().then(by -> inBook(
+                                            place,
+                                            book -> new PersonDesk(book, by)
+                                                    .change(key, asked.isEmpty() ? null : asked, some, why)
+                                                    .then(written -> written(
+                                                            screen,
+                                                            written,
+                                                            Transfer::person,
+                                                            each -> print(screen, each)))))))));
         }
 
         private Outcome<String> named() {
@@ -117,7 +124,9 @@ final class PersonCommand extends BookGroup {
     }
 
     /** Hands them out. */
-    @Command(name = "export", description = "Write all that the book holds of a person into a new file, to hand it out.")
+    @Command(
+            name = "export",
+            description = "Write all that the book holds of a person into a new file, to hand it out.")
     static final class HandOut extends BookCommand {
 
         @Mixin
@@ -128,13 +137,17 @@ final class PersonCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return person.read().then(key -> by().then(by -> inBook(place, book -> new PersonDesk(book, by)
-                    .handOut(key)
-                    .then(written -> Exports.newFile(file, written.value().getBytes(StandardCharsets.UTF_8)))
-                    .then(path -> {
-                        screen.wrapped(0, "Written: " + path);
-                        return Outcome.sound(Exit.OK);
-                    }))));
+            return person.read()
+                    .then(key -> by().then(by -> inBook(
+                            place,
+                            book -> new PersonDesk(book, by)
+                                    .handOut(key)
+                                    .then(written -> Exports.newFile(
+                                            file, written.value().getBytes(StandardCharsets.UTF_8)))
+                                    .then(path -> {
+                                        screen.wrapped(0, "Written: " + path);
+                                        return Outcome.sound(Exit.OK);
+                                    }))));
         }
     }
 
@@ -152,17 +165,19 @@ final class PersonCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return person.read().then(key -> reason.read().then(why -> by().then(by -> inBook(
-                    place,
-                    book -> new PersonDesk(book, by)
-                            .erase(key, why)
-                            .then(written -> written(screen, written, Transfer::person, each -> {
-                                print(screen, each);
-                                screen.wrapped(
-                                        0,
-                                        "Sheets that were written, exports and backups of the book hold the name still:"
-                                                + " delete or shred those too.");
-                            }))))));
+            return person.read()
+                    .then(key -> reason.read()
+                            .then(why -> by().then(by -> inBook(
+                                    place,
+                                    book -> new PersonDesk(book, by)
+                                            .erase(key, why)
+                                            .then(written -> written(screen, written, Transfer::person, each -> {
+                                                print(screen, each);
+                                                screen.wrapped(
+                                                        0,
+                                                        "Sheets that were written, exports and backups of the book hold the name still:"
+                                                                + " delete or shred those too.");
+                                            }))))));
         }
     }
 }

@@ -107,8 +107,7 @@ class BookInTroubleTest {
         try (InputStream in = SQLiteDataSource.class.getResourceAsStream(library + "libsqlitejdbc.so")) {
             Files.copy(in, folder.resolve("libsqlitejdbc.so"));
         }
-        Process process = limited(
-                60, "-Dorg.sqlite.lib.path=" + folder, "-Dorg.sqlite.lib.name=libsqlitejdbc.so");
+        Process process = limited(60, "-Dorg.sqlite.lib.path=" + folder, "-Dorg.sqlite.lib.name=libsqlitejdbc.so");
         String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as(told).isEqualTo(Exit.NO_BOOK);
         assertThat(told.replaceAll("\\s+", " ")).contains("nothing was written").doesNotContain("Exception");
@@ -131,9 +130,12 @@ class BookInTroubleTest {
     private Process limited(long blocks, String... properties) throws IOException {
         String command = "ulimit -f " + blocks + "; exec '" + System.getProperty("java.home") + "/bin/java' -cp '"
                 + System.getProperty("java.class.path") + "' -Xshare:auto -XX:-UsePerfData "
-                + String.join(" ", properties) + " boltlore.cli.Boltlore order draft catalog/orders --book '" + desk.book()
+                + String.join(" ", properties) + " boltlore.cli.Boltlore order draft catalog/orders --book '"
+                + desk.book()
                 + "' --by Kim";
-        return new ProcessBuilder("bash", "-c", command).redirectErrorStream(true).start();
+        return new ProcessBuilder("bash", "-c", command)
+                .redirectErrorStream(true)
+                .start();
     }
 
     @Test
@@ -245,7 +247,9 @@ class BookInTroubleTest {
 
     private static void noWay(Ran ran) {
         assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
-        assertThat(ran.err()).contains("a URL that begins with jdbc:postgresql:").doesNotContain("secret");
+        assertThat(ran.err())
+                .contains("a URL that begins with jdbc:postgresql:")
+                .doesNotContain("secret");
     }
 
     static Stream<String> books() {
@@ -262,9 +266,9 @@ class BookInTroubleTest {
         at.done("order", "confirm", "BL-1001");
         ExecutorService pool = Executors.newFixedThreadPool(4);
         List<Callable<Integer>> desks = IntStream.range(0, 4)
-                .<Callable<Integer>>mapToObj(i -> () -> at.run(
-                                "built", "fit", "BL-1001", "--part", "CH-11X", "--serial", "THE-LAST")
-                        .exit())
+                .<Callable<Integer>>mapToObj(
+                        i -> () -> at.run("built", "fit", "BL-1001", "--part", "CH-11X", "--serial", "THE-LAST")
+                                .exit())
                 .toList();
         List<Integer> exits = new ArrayList<>();
         for (Future<Integer> exit : pool.invokeAll(desks)) {
@@ -314,9 +318,10 @@ class BookInTroubleTest {
         for (List<Object> command : commands) {
             Ran ran = desk.run(command.toArray());
             assertThat(ran.exit()).as(command + "\n" + ran).isIn(Exit.OK, Exit.USAGE, Exit.FAULTS);
-            assertThat(ran.err().length()).as(command.get(0) + " " + command.get(1)).isLessThan(4000);
-            assertThat(ran.err() + ran.out())
-                    .doesNotContain("Exception", "\u001B", "\u202E", "\u0000");
+            assertThat(ran.err().length())
+                    .as(command.get(0) + " " + command.get(1))
+                    .isLessThan(4000);
+            assertThat(ran.err() + ran.out()).doesNotContain("Exception", "\u001B", "\u202E", "\u0000");
         }
         Ran by = Ran.boltlore("order", "draft", "catalog/orders/bl-1002.json", "--book", desk.book(), "--by", text);
         assertThat(by.exit()).as(by.toString()).isIn(Exit.OK, Exit.FAULTS);
