@@ -57,6 +57,21 @@ abstract class BookCommand extends RoomCommand {
         });
     }
 
+    /** What a command on one order works with; the reason may be empty. */
+    record OnOrder(Book book, By by, String order, String reason) {}
+
+    /** Works on one order of the book that is there. */
+    Outcome<Integer> onOrder(
+            Place place,
+            OrderCommand.Numbered order,
+            OrderCommand.Reason reason,
+            Function<OnOrder, Outcome<Integer>> work) {
+        return order.read()
+                .then(name -> reason.read()
+                        .then(why -> by().then(by ->
+                                inBook(place, book -> work.apply(new OnOrder(book, by, name, why))))));
+    }
+
     Outcome<By> by() {
         return option.by();
     }

@@ -124,17 +124,13 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read()
-                    .then(name -> parts().then(parts -> reason.read()
-                            .then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> new BuiltDesk(book, by)
-                                            .fit(name, parts, why)
-                                            .then(written -> written(
-                                                    screen,
-                                                    written,
-                                                    all -> JsonOut.list(all, OrderJson::built),
-                                                    all -> all.forEach(each -> screen.wrapped(0, line(each))))))))));
+            return parts().then(parts -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                    .fit(at.order(), parts, at.reason())
+                    .then(written -> written(
+                            screen,
+                            written,
+                            all -> JsonOut.list(all, OrderJson::built),
+                            all -> all.forEach(each -> screen.wrapped(0, line(each)))))));
         }
 
         private Outcome<List<Fitted>> parts() {
@@ -160,17 +156,10 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read()
-                    .then(name -> reason.read()
-                            .then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> new BuiltDesk(book, by)
-                                            .takeOut(name, entry, why)
-                                            .then(written -> written(
-                                                    screen,
-                                                    written,
-                                                    OrderJson::built,
-                                                    each -> screen.wrapped(0, line(each))))))));
+            return onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                    .takeOut(at.order(), entry, at.reason())
+                    .then(written ->
+                            written(screen, written, OrderJson::built, each -> screen.wrapped(0, line(each)))));
         }
     }
 
@@ -206,20 +195,15 @@ final class BuiltCommand extends BookGroup {
                 case CONCESSION -> Noted.CONCESSION;
                 case SIGNATURE -> Noted.SIGNATURE;
             };
-            return order.read()
-                    .then(name -> Said.text("OF", of, TextShape.LINE)
-                            .then(about -> Said.text("TEXT", says, TextShape.LINE)
-                                    .then(text -> reason.read()
-                                            .then(why -> by().then(by -> inBook(
-                                                    place,
-                                                    book -> new BuiltDesk(book, by)
-                                                            .note(name, kind, about, text, why)
-                                                            .then(written -> written(
-                                                                    screen,
-                                                                    written,
-                                                                    OrderJson::standing,
-                                                                    now -> screen.wrapped(
-                                                                            0, OrderCommand.line(now))))))))));
+            return Said.text("OF", of, TextShape.LINE)
+                    .then(about -> Said.text("TEXT", says, TextShape.LINE)
+                            .then(text -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                                    .note(at.order(), kind, about, text, at.reason())
+                                    .then(written -> written(
+                                            screen,
+                                            written,
+                                            OrderJson::standing,
+                                            now -> screen.wrapped(0, OrderCommand.line(now)))))));
         }
     }
 
@@ -285,23 +269,18 @@ final class BuiltCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             String done = stage.name().toLowerCase(java.util.Locale.ROOT);
-            return order.read()
-                    .then(name -> Said.text("PART", part, TextShape.PART_NUMBER)
-                            .then(number -> FittedTable.amount("--quantity", quantity.abs())
-                                    .then(amount -> reason.read()
-                                            .then(why -> by().then(by -> inBook(
-                                                    place,
-                                                    book -> new BuiltDesk(book, by)
-                                                            .work(name, number, finish, done, quantity, why)
-                                                            .then(written -> written(
-                                                                    screen,
-                                                                    written,
-                                                                    OrderJson::standing,
-                                                                    now -> screen.wrapped(
-                                                                            0,
-                                                                            now.name() + ": " + quantity.toPlainString()
-                                                                                    + " " + number + " "
-                                                                                    + done)))))))));
+            return Said.text("PART", part, TextShape.PART_NUMBER)
+                    .then(number -> FittedTable.amount("--quantity", quantity.abs())
+                            .then(amount -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                                    .work(at.order(), number, finish, done, quantity, at.reason())
+                                    .then(written -> written(
+                                            screen,
+                                            written,
+                                            OrderJson::standing,
+                                            now -> screen.wrapped(
+                                                    0,
+                                                    now.name() + ": " + quantity.toPlainString() + " " + number + " "
+                                                            + done))))));
         }
     }
 }

@@ -78,26 +78,12 @@ final class ChangeCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return order.read()
-                    .then(name -> reason.read()
-                            .then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> onBench(
-                                                    book,
-                                                    name,
-                                                    bench -> read(bench)
-                                                            .then(read -> new ChangeDesk(book, by)
-                                                                    .propose(
-                                                                            name,
-                                                                            read.isEmpty() ? null : read.get(0),
-                                                                            bench,
-                                                                            asker,
-                                                                            why)))
-                                            .then(written -> written(
-                                                    screen,
-                                                    written,
-                                                    ChangeEffect::json,
-                                                    effect -> print(screen, effect)))))));
+            return onOrder(place, order, reason, at -> onBench(at.book(), at.order(), bench -> read(bench)
+                            .then(read -> new ChangeDesk(at.book(), at.by())
+                                    .propose(
+                                            at.order(), read.isEmpty() ? null : read.get(0), bench, asker, at.reason())))
+                    .then(written ->
+                            written(screen, written, ChangeEffect::json, effect -> print(screen, effect))));
         }
 
         private Outcome<Written<ChangeEffect>> onBench(
@@ -215,17 +201,10 @@ final class ChangeCommand extends BookGroup {
                 case DROP -> ChangeState.DROPPED;
                 case DONE -> ChangeState.CARRIED_OUT;
             };
-            return order.read()
-                    .then(name -> reason.read()
-                            .then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> new ChangeDesk(book, by)
-                                            .decide(name, number, state, why)
-                                            .then(written -> written(
-                                                    screen,
-                                                    written,
-                                                    OrderJson::change,
-                                                    each -> screen.wrapped(0, line(each))))))));
+            return onOrder(place, order, reason, at -> new ChangeDesk(at.book(), at.by())
+                    .decide(at.order(), number, state, at.reason())
+                    .then(written ->
+                            written(screen, written, OrderJson::change, each -> screen.wrapped(0, line(each)))));
         }
     }
 

@@ -14,6 +14,8 @@ import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
 import boltlore.order.Order;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -124,21 +126,30 @@ final class OrderCommand extends BookGroup {
                             .filter(state -> state.open() || state.owed())
                             .toList()
                     : states;
-            return inBook(
-                    place,
-                    book -> book.read(reading -> {
-                        List<OrderStanding> orders = reading.orders().in(asked, most);
-                        answer(
-                                screen,
-                                orders,
-                                all -> JsonOut.list(all, OrderJson::standing),
-                                all -> all.forEach(each -> screen.wrapped(
-                                        0, line(each) + ", " + reading.persons().shown(each.customer()))));
-                        if (!json()) {
-                            screen.wrapped(0, counts(reading));
-                        }
-                        return Outcome.sound(Exit.OK);
-                    }));
+            LocalDate today = LocalDate.now(ZoneId.systemDefault());
+            return inBook(place, book -> book.read(reading -> {
+                List<OrderStanding> orders = reading.orders().in(asked, most);
+                answer(
+                        screen,
+                        orders,
+                        all -> JsonOut.list(
+                                all, each -> OrderJson.standing(each).put("late", late(each, today))),
+                        all -> all.forEach(each -> screen.wrapped(
+                                0,
+                                line(each) + (late(each, today) ? ", late" : "") + ", "
+                                        + reading.persons().shown(each.customer()))));
+                if (!json()) {
+                    screen.wrapped(0, counts(reading));
+                }
+                return Outcome.sound(Exit.OK);
+            }));
+        }
+
+        /** Days as they are written (ISO 8601) sort as the days do. */
+        private static boolean late(OrderStanding order, LocalDate today) {
+            return order.state().owed()
+                    && !order.due().isEmpty()
+                    && order.due().compareTo(today.toString()) < 0;
         }
 
         private static String counts(Reading reading) {

@@ -1,8 +1,11 @@
 package boltlore.cli;
 
+import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
+import boltlore.book.db.Book;
 import boltlore.book.db.Place;
+import boltlore.book.orders.AsBuiltRecord;
 import boltlore.book.orders.Bench;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.OrderDesk.Asked;
@@ -60,19 +63,11 @@ final class OrderOffers {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return order.read()
-                    .then(name -> reason.read()
-                            .then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> CatalogueSession.of(catalogue)
-                                            .then(session -> asked().then(asked -> new OrderDesk(book, by)
-                                                    .quote(name, bench(session, catalogue), asked, why)))
-                                            .then(written -> written(
-                                                    screen,
-                                                    written,
-                                                    OrderJson::quotation,
-                                                    quoted -> screen.wrapped(
-                                                            0, quoted.order() + ", " + line(quoted))))))));
+            return onOrder(place, order, reason, at -> CatalogueSession.of(catalogue)
+                    .then(session -> asked().then(asked -> new OrderDesk(at.book(), at.by())
+                            .quote(at.order(), bench(session, catalogue), asked, at.reason())))
+                    .then(written -> written(screen, written, OrderJson::quotation, quoted -> screen.wrapped(
+                            0, quoted.order() + ", " + line(quoted)))));
         }
 
         private Outcome<Asked> asked() {
@@ -170,17 +165,10 @@ final class OrderOffers {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read()
-                    .then(name -> reason.read()
-                            .then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> new OrderDesk(book, by)
-                                            .confirm(name, due, why)
-                                            .then(written -> written(
-                                                    screen,
-                                                    written,
-                                                    OrderJson::standing,
-                                                    now -> screen.wrapped(0, OrderCommand.line(now))))))));
+            return onOrder(place, order, reason, at -> new OrderDesk(at.book(), at.by())
+                    .confirm(at.order(), due, at.reason())
+                    .then(written -> written(
+                            screen, written, OrderJson::standing, now -> screen.wrapped(0, OrderCommand.line(now)))));
         }
     }
 
@@ -203,17 +191,25 @@ final class OrderOffers {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read()
-                    .then(name -> reason.read()
-                            .then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> new OrderDesk(book, by)
-                                            .move(name, to, why)
-                                            .then(written -> written(
-                                                    screen,
-                                                    written,
-                                                    OrderJson::standing,
-                                                    now -> screen.wrapped(0, OrderCommand.line(now))))))));
+            return onOrder(place, order, reason, at -> new OrderDesk(at.book(), at.by())
+                    .move(at.order(), to, at.reason())
+                    .then(written -> written(screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
+        }
+
+        /** What leaves the workshop is written down: what is not is told, and stops nothing. */
+        private static void moved(Screen screen, Book book, OrderStanding now) {
+            screen.wrapped(0, OrderCommand.line(now));
+            if (now.state() == OrderState.TESTED || now.state() == OrderState.SHIPPED) {
+                int differences = book.read(reading -> AsBuiltRecord.of(reading, now))
+                        .differences()
+                        .size();
+                if (differences > 0) {
+                    screen.wrapped(
+                            2,
+                            "Differs from what was designed, or is not written down: " + differences + " parts; 'boltlore"
+                                    + " built show " + now.name() + "' names them.");
+                }
+            }
         }
     }
 }

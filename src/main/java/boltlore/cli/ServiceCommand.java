@@ -43,27 +43,17 @@ final class ServiceCommand extends BookCommand {
 
     @Override
     Outcome<Integer> answer(Screen screen, Place place) {
-        return order.read()
-                .then(name -> added().then(added -> reason.read()
-                        .then(why -> by().then(by -> catalogue
-                                .read()
-                                .then(known -> inBook(
-                                        place,
-                                        book -> new ChangeDesk(book, by)
-                                                .serve(
-                                                        name,
-                                                        added,
-                                                        known,
-                                                        known.workshop()
-                                                                .currency()
-                                                                .getCurrencyCode(),
-                                                        price,
-                                                        why)
-                                                .then(written -> written(
-                                                        screen,
-                                                        written,
-                                                        OrderJson::change,
-                                                        each -> screen.wrapped(0, ChangeCommand.line(each))))))))));
+        return added().then(added -> catalogue.read().then(known -> onOrder(place, order, reason, at -> new ChangeDesk(
+                        at.book(), at.by())
+                .serve(
+                        at.order(),
+                        added,
+                        known,
+                        known.workshop().currency().getCurrencyCode(),
+                        price,
+                        at.reason())
+                .then(written -> written(
+                        screen, written, OrderJson::change, each -> screen.wrapped(0, ChangeCommand.line(each)))))));
     }
 
     private Outcome<List<Additional>> added() {

@@ -93,23 +93,34 @@ public final class ChangeDesk {
                         "something that changes",
                         "Nothing was written."));
             }
-            Quotation quotation = resolved.pricing().quotation().orElseThrow();
-            Frozen stands = new Frozen(
-                    content,
-                    kit,
-                    catalogue.keep(writing),
-                    writing.keep(Kitted.figures(quotation)),
-                    writing.keep(Kitted.cost(resolved.pricing())));
+            Frozen stands = stands(writing, resolved, catalogue, content, kit);
             int number = writing.changes().of(now.name()).size() + 1;
             SortedMap<String, String> choices = new TreeMap<>();
             order.order().choices().values().forEach((option, value) -> choices.put(option.text(), value));
             writing.add(
                     new ChangeHappening.Proposed(
-                            now.name(), number, asker, now.resolved(), Kitted.offer(quotation), choices, stands),
+                            now.name(),
+                            number,
+                            asker,
+                            now.resolved(),
+                            Kitted.offer(resolved.pricing().quotation().orElseThrow()),
+                            choices,
+                            stands),
                     reason);
             return Outcome.sound(ChangeEffect.of(
                     writing, now, writing.changes().find(now.name(), number).orElseThrow()));
         });
+    }
+
+    private static Frozen stands(
+            Writing writing, Bench.Resolved resolved, KeptCatalogue catalogue, String content, String kit) {
+        Quotation quotation = resolved.pricing().quotation().orElseThrow();
+        return new Frozen(
+                content,
+                kit,
+                catalogue.keep(writing),
+                writing.keep(Kitted.figures(quotation)),
+                writing.keep(Kitted.cost(resolved.pricing())));
     }
 
     /** Accepts or drops a proposed change, or says that an accepted one is carried out and verified. */
