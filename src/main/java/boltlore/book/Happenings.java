@@ -22,7 +22,7 @@ final class Happenings {
 
     private Happenings() {}
 
-    private static Map<String, BiFunction<String, ObjectReader, Happening>> kinds() {
+    static Map<String, BiFunction<String, ObjectReader, Happening>> kinds() {
         Map<String, BiFunction<String, ObjectReader, Happening>> kinds = new LinkedHashMap<>();
         kinds.put(BookBegun.KIND, BookBegun::read);
         kinds.put(OrderHappening.Drafted.KIND, OrderHappening.Drafted::read);
