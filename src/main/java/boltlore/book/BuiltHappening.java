@@ -44,13 +44,7 @@ public sealed interface BuiltHappening extends Happening {
      * @param heat of the metal that it was made of, or empty
      */
     record Fitted(
-            String order,
-            String part,
-            String revision,
-            BigDecimal quantity,
-            String serial,
-            String lot,
-            String heat)
+            String order, String part, String revision, BigDecimal quantity, String serial, String lot, String heat)
             implements BuiltHappening {
 
         static final String KIND = "part fitted";
@@ -104,8 +98,7 @@ public sealed interface BuiltHappening extends Happening {
 
         static TakenOut read(String order, ObjectReader reader) {
             return new TakenOut(
-                    order,
-                    reader.decimal("fitted", Range.NOT_NEGATIVE).longValue());
+                    order, reader.decimal("fitted", Range.NOT_NEGATIVE).longValue());
         }
     }
 
@@ -135,8 +128,7 @@ public sealed interface BuiltHappening extends Happening {
         }
 
         static Noted read(String order, ObjectReader reader) {
-            return new Noted(
-                    order, reader.text("what", TextShape.NAME), reader.text("of"), reader.text("says"));
+            return new Noted(order, reader.text("what", TextShape.NAME), reader.text("of"), reader.text("says"));
         }
     }
 

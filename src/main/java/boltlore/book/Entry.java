@@ -13,7 +13,6 @@ import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.HexFormat;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,8 +30,7 @@ public record Entry(long number, Stamp stamp, Subject subject, String kind, Stri
     public static final String NO_CHAIN = "0".repeat(64);
 
     /** What follows an entry with that chain. */
-    public static Entry following(
-            long lastNumber, String lastChain, Stamp stamp, Happening happening, String reason) {
+    public static Entry following(long lastNumber, String lastChain, Stamp stamp, Happening happening, String reason) {
         Entry open = new Entry(
                 lastNumber + 1,
                 stamp,
@@ -131,8 +129,7 @@ public record Entry(long number, Stamp stamp, Subject subject, String kind, Stri
         String text = at.toString();
         String seconds = text.substring(0, text.length() - 1);
         int point = seconds.indexOf('.');
-        String whole = point < 0 ? seconds : seconds.substring(0, point);
-        return whole + String.format(Locale.ROOT, ".%03dZ", at.getNano() / 1_000_000);
+        return point < 0 ? seconds + ".000Z" : (seconds + "00").substring(0, point + 4) + "Z";
     }
 
     /** SHA-256 (FIPS 180-4) in hexadecimal digits. */

@@ -25,7 +25,10 @@ public record Frozen(String order, String kit, String catalogue, String figures,
 
     public static Frozen read(ObjectReader reader) {
         return new Frozen(
-                reader.text("order"), reader.text("kit"), reader.text("catalogue"),
-                reader.text("figures"), reader.text("cost"));
+                reader.text("order"),
+                reader.text("kit"),
+                reader.text("catalogue"),
+                reader.text("figures"),
+                reader.text("cost"));
     }
 }

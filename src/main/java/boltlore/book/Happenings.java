@@ -22,7 +22,7 @@ final class Happenings {
 
     private Happenings() {}
 
-    private static Map<String, BiFunction<String, ObjectReader, Happening>> kinds() {
+    static Map<String, BiFunction<String, ObjectReader, Happening>> kinds() {
         Map<String, BiFunction<String, ObjectReader, Happening>> kinds = new LinkedHashMap<>();
         kinds.put(BookBegun.KIND, BookBegun::read);
         kinds.put(OrderHappening.Drafted.KIND, OrderHappening.Drafted::read);
@@ -53,6 +53,7 @@ final class Happenings {
         kinds.put(StockHappening.Returned.KIND, StockHappening.Returned::read);
         kinds.put(StockHappening.Moved.KIND, StockHappening.Moved::read);
         kinds.put(StockHappening.Counted.KIND, StockHappening.Counted::read);
+        kinds.put(StockHappening.BuiltIn.KIND, StockHappening.BuiltIn::read);
         kinds.put(StockHappening.Scrapped.KIND, StockHappening.Scrapped::read);
         kinds.put(StockHappening.Coated.KIND, StockHappening.Coated::read);
         kinds.put(StockHappening.Reserved.KIND, StockHappening.Reserved::read);

@@ -80,7 +80,10 @@ public sealed interface OrderHappening extends Happening {
 
         @Override
         public JsonOut.Members data() {
-            return JsonOut.object().put("version", version).put("offer", offer.json()).put("stands", stands.json());
+            return JsonOut.object()
+                    .put("version", version)
+                    .put("offer", offer.json())
+                    .put("stands", stands.json());
         }
 
         static Quoted read(String order, ObjectReader reader) {

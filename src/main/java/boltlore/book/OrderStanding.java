@@ -11,7 +11,6 @@ package boltlore.book;
  * @param kit hash of the kit that was last quoted, or of the frozen one; empty before the first quotation
  * @param resolved hash of the kit that catalogue and order give: the kit without what was added in service
  * @param catalogue hash of the catalogue behind that kit, or empty
- * @param changed number of the last entry
  */
 public record OrderStanding(
         String name,
@@ -25,5 +24,4 @@ public record OrderStanding(
         int confirmed,
         String kit,
         String resolved,
-        String catalogue,
-        long changed) {}
+        String catalogue) {}

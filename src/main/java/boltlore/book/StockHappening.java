@@ -157,6 +157,31 @@ public sealed interface StockHappening extends Happening {
         }
     }
 
+    /**
+     * It went into an assembly that was made here.
+     *
+     * @param into the assembly
+     */
+    record BuiltIn(Held held, BigDecimal quantity, String into) implements StockHappening {
+
+        static final String KIND = "stock built in";
+
+        @Override
+        public String kind() {
+            return KIND;
+        }
+
+        @Override
+        public JsonOut.Members data() {
+            return held.json().put("quantity", quantity).put("into", into);
+        }
+
+        static BuiltIn read(String part, ObjectReader reader) {
+            return new BuiltIn(
+                    Held.read(part, reader), amount(reader), reader.text("into", TextShape.PART_NUMBER));
+        }
+    }
+
     /** It was thrown away. */
     record Scrapped(Held held, BigDecimal quantity) implements StockHappening {
 

@@ -57,13 +57,27 @@ abstract class BookCommand extends RoomCommand {
         });
     }
 
+    /** What a command on one order works with; the reason may be empty. */
+    record OnOrder(Book book, By by, String order, String reason) {}
+
+    /** Works on one order of the book that is there. */
+    Outcome<Integer> onOrder(
+            Place place,
+            OrderCommand.Numbered order,
+            OrderCommand.Reason reason,
+            Function<OnOrder, Outcome<Integer>> work) {
+        return order.read()
+                .then(name -> reason.read()
+                        .then(why -> by().then(by ->
+                                inBook(place, book -> work.apply(new OnOrder(book, by, name, why))))));
+    }
+
     Outcome<By> by() {
         return option.by();
     }
 
     /** Tells what stands in the book now, and what is to be said of the desk's clock. */
-    <T> Outcome<Integer> written(
-            Screen screen, Written<T> written, Function<T, JsonOut> asJson, Consumer<T> asText) {
+    <T> Outcome<Integer> written(Screen screen, Written<T> written, Function<T, JsonOut> asJson, Consumer<T> asText) {
         answer(screen, written.value(), asJson, asText);
         if (!written.clock().isEmpty()) {
             screen.flush();

@@ -24,17 +24,20 @@ final class BookCopies {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inBook(place, book -> Backups.write(book, file).then(path -> {
-                screen.wrapped(0, "Written and read again: " + path);
-                return Outcome.sound(Exit.OK);
-            }));
+            return inBook(
+                    place,
+                    book -> Backups.write(book, file).then(path -> {
+                        screen.wrapped(0, "Written and read again: " + path);
+                        return Outcome.sound(Exit.OK);
+                    }));
         }
     }
 
     /** Puts one back. */
     @Command(
             name = "restore",
-            description = "Put a backup back into a place that holds no book; the book that is there is never replaced.")
+            description =
+                    "Put a backup back into a place that holds no book; the book that is there is never replaced.")
     static final class Restore extends BookCommand {
 
         @Parameters(paramLabel = "FILE", description = "What 'book backup' wrote.")

@@ -27,7 +27,8 @@ abstract class BookGroup implements Runnable {
     /** 'entry 12, 2026-11-30T08:15:00.000Z, Kim at desk office: order quoted – wish of the customer'. */
     static String line(Entry entry, Reading reading) {
         return "entry " + entry.number() + ", " + Entry.written(entry.stamp().at()) + ", "
-                + reading.persons().shown(entry.stamp().person()) + " at " + entry.stamp().desk() + ": " + entry.kind()
+                + reading.persons().shown(entry.stamp().person()) + " at "
+                + entry.stamp().desk() + ": " + entry.kind()
                 + (entry.reason().isEmpty() ? "" : " – " + entry.reason());
     }
 }

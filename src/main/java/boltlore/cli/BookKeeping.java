@@ -46,22 +46,24 @@ final class BookKeeping extends BookGroup {
     static final class Info extends BookCommand {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inBook(place, book -> book.read(reading -> {
-                Optional<Entry> last = reading.journal().last();
-                answer(
-                        screen,
-                        last,
-                        entry -> JsonOut.object()
-                                .put("book", place.shown())
-                                .put("entries", entry.map(Entry::number).orElse(0L))
-                                .put("chain", entry.map(Entry::chain).orElse(Entry.NO_CHAIN)),
-                        entry -> {
-                            screen.wrapped(0, place.shown());
-                            screen.wrapped(0, entry.map(Entry::number).orElse(0L) + " entries");
-                            entry.ifPresent(each -> screen.wrapped(0, "last: " + line(each, reading)));
-                        });
-                return Outcome.sound(Exit.OK);
-            }));
+            return inBook(
+                    place,
+                    book -> book.read(reading -> {
+                        Optional<Entry> last = reading.journal().last();
+                        answer(
+                                screen,
+                                last,
+                                entry -> JsonOut.object()
+                                        .put("book", place.shown())
+                                        .put("entries", entry.map(Entry::number).orElse(0L))
+                                        .put("chain", entry.map(Entry::chain).orElse(Entry.NO_CHAIN)),
+                                entry -> {
+                                    screen.wrapped(0, place.shown());
+                                    screen.wrapped(0, entry.map(Entry::number).orElse(0L) + " entries");
+                                    entry.ifPresent(each -> screen.wrapped(0, "last: " + line(each, reading)));
+                                });
+                        return Outcome.sound(Exit.OK);
+                    }));
         }
     }
 
@@ -71,7 +73,10 @@ final class BookKeeping extends BookGroup {
 
         private static final int MOST = 100;
 
-        @Option(names = "--after", paramLabel = "N", description = "Only entries after number N; without it the last ones.")
+        @Option(
+                names = "--after",
+                paramLabel = "N",
+                description = "Only entries after number N; without it the last ones.")
         private long after = -1;
 
         @Option(names = "--most", paramLabel = "N", description = "At most so many, 100 without it.")
@@ -79,17 +84,20 @@ final class BookKeeping extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inBook(place, book -> book.read(reading -> {
-                long last = reading.journal().last().map(Entry::number).orElse(0L);
-                List<Entry> entries = reading.journal().after(after < 0 ? Math.max(0, last - most) : after, most);
-                answer(
-                        screen,
-                        entries,
-                        all -> JsonOut.list(all, entry -> new JsonOut.Plain(entry.exported())),
-                        all -> all.forEach(entry -> screen.wrapped(
-                                0, line(entry, reading) + " (" + entry.subject() + ")")));
-                return Outcome.sound(Exit.OK);
-            }));
+            return inBook(
+                    place,
+                    book -> book.read(reading -> {
+                        long last = reading.journal().last().map(Entry::number).orElse(0L);
+                        List<Entry> entries =
+                                reading.journal().after(after < 0 ? Math.max(0, last - most) : after, most);
+                        answer(
+                                screen,
+                                entries,
+                                all -> JsonOut.list(all, entry -> new JsonOut.Plain(entry.exported())),
+                                all -> all.forEach(entry ->
+                                        screen.wrapped(0, line(entry, reading) + " (" + entry.subject() + ")")));
+                        return Outcome.sound(Exit.OK);
+                    }));
         }
     }
 
@@ -104,15 +112,23 @@ final class BookKeeping extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inBook(place, book -> Tables.remade(book, renew).then(differ -> {
-                answer(screen, differ, tables -> JsonOut.object().put("differ", JsonOut.texts(tables)), tables -> screen.wrapped(
-                        0,
-                        tables.isEmpty()
-                                ? "The journal is whole, and all sums are as it says."
-                                : "Not as the journal says: " + String.join(", ", tables) + "."
-                                        + (renew ? " They are made anew." : " --renew makes them anew.")));
-                return Outcome.sound(differ.isEmpty() || renew ? Exit.OK : Exit.FAULTS);
-            }));
+            return inBook(
+                    place,
+                    book -> Tables.remade(book, renew).then(differ -> {
+                        answer(
+                                screen,
+                                differ,
+                                tables -> JsonOut.object().put("differ", JsonOut.texts(tables)),
+                                tables -> screen.wrapped(
+                                        0,
+                                        tables.isEmpty()
+                                                ? "The journal is whole, and all sums are as it says."
+                                                : "Not as the journal says: " + String.join(", ", tables) + "."
+                                                        + (renew
+                                                                ? " They are made anew."
+                                                                : " --renew makes them anew.")));
+                        return Outcome.sound(differ.isEmpty() || renew ? Exit.OK : Exit.FAULTS);
+                    }));
         }
     }
 
@@ -132,7 +148,8 @@ final class BookKeeping extends BookGroup {
                     screen.wrapped(0, entries + " entries in " + file);
                     return Outcome.sound(Exit.OK);
                 } catch (FileAlreadyExistsException e) {
-                    return Outcome.faulty(Fault.of(file.toString(), "a file that exists", "a new file", "Name another."));
+                    return Outcome.faulty(
+                            Fault.of(file.toString(), "a file that exists", "a new file", "Name another."));
                 } catch (IOException | UncheckedIOException e) {
                     return Outcome.faulty(Fault.of(
                             file.toString(),
@@ -156,10 +173,12 @@ final class BookKeeping extends BookGroup {
             if (!Files.isReadable(file)) {
                 return Outcome.faulty(Fault.of(file.toString(), "nothing to read", "an export", "Check the path."));
             }
-            return inBookOrNew(place, book -> read(book).then(entries -> {
-                screen.wrapped(0, entries + " entries from " + file + " in " + place.shown());
-                return Outcome.sound(Exit.OK);
-            }));
+            return inBookOrNew(
+                    place,
+                    book -> read(book).then(entries -> {
+                        screen.wrapped(0, entries + " entries from " + file + " in " + place.shown());
+                        return Outcome.sound(Exit.OK);
+                    }));
         }
 
         private Outcome<Long> read(Book book) {
@@ -182,12 +201,19 @@ final class BookKeeping extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return Place.of(to, java.util.Map.of()).then(target -> inBook(place, from -> inBookOrNew(target, copy ->
-                    moved(from, copy).then(entries -> {
-                        screen.wrapped(0, entries + " entries; " + place.shown() + " and " + target.shown()
-                                + " hold the same in every table. Go on with --book " + target.shown() + ".");
-                        return Outcome.sound(Exit.OK);
-                    }))));
+            return Place.of(to, java.util.Map.of())
+                    .then(target -> inBook(
+                            place,
+                            from -> inBookOrNew(
+                                    target,
+                                    copy -> moved(from, copy).then(entries -> {
+                                        screen.wrapped(
+                                                0,
+                                                entries + " entries; " + place.shown() + " and " + target.shown()
+                                                        + " hold the same in every table. Go on with --book "
+                                                        + target.shown() + ".");
+                                        return Outcome.sound(Exit.OK);
+                                    }))));
         }
 
         private static Outcome<Long> moved(Book from, Book copy) {
@@ -196,7 +222,8 @@ final class BookKeeping extends BookGroup {
                             ? Outcome.sound(entries)
                             : Outcome.faulty(Fault.of(
                                     copy.place().shown(),
-                                    "another content than that of " + from.place().shown(),
+                                    "another content than that of "
+                                            + from.place().shown(),
                                     "the same in every table",
                                     "Somebody wrote in the meantime: close all desks, and move into a new place.")));
         }

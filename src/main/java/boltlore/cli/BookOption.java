@@ -41,8 +41,10 @@ final class BookOption {
         String who = name != null ? name : environment.getOrDefault(BY_VARIABLE, account);
         String desk = environment.getOrDefault(
                 DESK_VARIABLE, environment.getOrDefault("HOSTNAME", environment.getOrDefault("COMPUTERNAME", "desk")));
-        return Said.text("--by", who, TextShape.LINE).then(person -> Said.text(DESK_VARIABLE, desk, TextShape.LINE)
-                .then(at -> Outcome.sound(new By(Instant.now(), LocalDate.now(ZoneId.systemDefault()), at, person))));
+        return Said.text("--by", who, TextShape.LINE)
+                .then(person -> Said.text(DESK_VARIABLE, desk, TextShape.LINE)
+                        .then(at -> Outcome.sound(
+                                new By(Instant.now(), LocalDate.now(ZoneId.systemDefault()), at, person))));
     }
 
     static Fault otherPlace(Place place) {

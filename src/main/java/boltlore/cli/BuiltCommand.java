@@ -23,7 +23,8 @@ import picocli.CommandLine.Parameters;
 /** Kits as they were built. */
 @Command(
         name = "built",
-        description = "Keep what really went into a kit: serial numbers, lots, heats, readings; 'built --help' lists how.",
+        description =
+                "Keep what really went into a kit: serial numbers, lots, heats, readings; 'built --help' lists how.",
         subcommands = {
             BuiltCommand.Show.class,
             BuiltCommand.Fit.class,
@@ -35,7 +36,9 @@ import picocli.CommandLine.Parameters;
 final class BuiltCommand extends BookGroup {
 
     /** The record of one kit. */
-    @Command(name = "show", description = "Show a kit as it was built, and in what that differs from what was designed.")
+    @Command(
+            name = "show",
+            description = "Show a kit as it was built, and in what that differs from what was designed.")
     static final class Show extends BookCommand {
 
         @Mixin
@@ -43,25 +46,37 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read().then(name -> inBook(place, book -> book.read(reading -> OrderDesk.standing(reading, name)
-                    .then(standing -> {
-                        answer(screen, AsBuiltRecord.of(reading, standing), AsBuiltRecord::json, record -> {
-                            screen.heading(OrderCommand.line(standing)
-                                    + (record.chassis().isEmpty() ? "" : ", chassis " + record.chassis()));
-                            record.parts().forEach(part -> screen.wrapped(2, line(part)));
-                            record.notes().forEach(note -> screen.wrapped(
-                                    2,
-                                    "entry " + note.entry() + ": " + note.what() + ", " + note.of() + ": " + note.says()
-                                            + " (" + reading.persons().shown(note.person()) + ")"));
-                            screen.wrapped(
-                                    0,
-                                    record.differences().isEmpty()
-                                            ? "As designed."
-                                            : "Differs from what was designed:");
-                            record.differences().forEach(each -> screen.wrapped(2, each));
-                        });
-                        return Outcome.sound(Exit.OK);
-                    }))));
+            return order.read()
+                    .then(name -> inBook(
+                            place,
+                            book -> book.read(reading -> OrderDesk.standing(reading, name)
+                                    .then(standing -> {
+                                        answer(
+                                                screen,
+                                                AsBuiltRecord.of(reading, standing),
+                                                AsBuiltRecord::json,
+                                                record -> {
+                                                    screen.heading(OrderCommand.line(standing)
+                                                            + (record.chassis().isEmpty()
+                                                                    ? ""
+                                                                    : ", chassis " + record.chassis()));
+                                                    record.parts().forEach(part -> screen.wrapped(2, line(part)));
+                                                    record.notes()
+                                                            .forEach(note -> screen.wrapped(
+                                                                    2,
+                                                                    "entry " + note.entry() + ": " + note.what() + ", "
+                                                                            + note.of() + ": " + note.says() + " ("
+                                                                            + reading.persons()
+                                                                                    .shown(note.person()) + ")"));
+                                                    screen.wrapped(
+                                                            0,
+                                                            record.differences().isEmpty()
+                                                                    ? "As designed."
+                                                                    : "Differs from what was designed:");
+                                                    record.differences().forEach(each -> screen.wrapped(2, each));
+                                                });
+                                        return Outcome.sound(Exit.OK);
+                                    }))));
         }
     }
 
@@ -73,7 +88,8 @@ final class BuiltCommand extends BookGroup {
     /** Says what went in. */
     @Command(
             name = "fit",
-            description = "Say that parts went into a kit: one with its serial number, lot or heat, or a table of them.")
+            description =
+                    "Say that parts went into a kit: one with its serial number, lot or heat, or a table of them.")
     static final class Fit extends BookCommand {
 
         @Mixin
@@ -108,16 +124,13 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read()
-                    .then(name -> parts().then(parts -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> new BuiltDesk(book, by)
-                                    .fit(name, parts, why)
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            all -> JsonOut.list(all, OrderJson::built),
-                                            all -> all.forEach(each -> screen.wrapped(0, line(each))))))))));
+            return parts().then(parts -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                    .fit(at.order(), parts, at.reason())
+                    .then(written -> written(
+                            screen,
+                            written,
+                            all -> JsonOut.list(all, OrderJson::built),
+                            all -> all.forEach(each -> screen.wrapped(0, line(each)))))));
         }
 
         private Outcome<List<Fitted>> parts() {
@@ -143,12 +156,10 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read().then(name -> reason.read().then(why -> by().then(by -> inBook(
-                    place,
-                    book -> new BuiltDesk(book, by)
-                            .takeOut(name, entry, why)
-                            .then(written -> written(
-                                    screen, written, OrderJson::built, each -> screen.wrapped(0, line(each))))))));
+            return onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                    .takeOut(at.order(), entry, at.reason())
+                    .then(written ->
+                            written(screen, written, OrderJson::built, each -> screen.wrapped(0, line(each)))));
         }
     }
 
@@ -184,15 +195,15 @@ final class BuiltCommand extends BookGroup {
                 case CONCESSION -> Noted.CONCESSION;
                 case SIGNATURE -> Noted.SIGNATURE;
             };
-            return order.read().then(name -> Said.text("OF", of, TextShape.LINE).then(about -> Said.text(
-                            "TEXT", says, TextShape.LINE)
-                    .then(text -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> new BuiltDesk(book, by)
-                                    .note(name, kind, about, text, why)
+            return Said.text("OF", of, TextShape.LINE)
+                    .then(about -> Said.text("TEXT", says, TextShape.LINE)
+                            .then(text -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                                    .note(at.order(), kind, about, text, at.reason())
                                     .then(written -> written(
-                                            screen, written, OrderJson::standing, now -> screen.wrapped(
-                                                    0, OrderCommand.line(now))))))))));
+                                            screen,
+                                            written,
+                                            OrderJson::standing,
+                                            now -> screen.wrapped(0, OrderCommand.line(now)))))));
         }
     }
 
@@ -208,14 +219,18 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read().then(name -> Said.text("CHASSIS", chassis, TextShape.LINE)
-                    .then(number -> by().then(by -> inBook(
-                            place,
-                            book -> new BuiltDesk(book, by)
-                                    .vehicle(name, number)
-                                    .then(written -> written(
-                                            screen, written, OrderJson::standing, now -> screen.wrapped(
-                                                    0, OrderCommand.line(now) + ", chassis " + number)))))));
+            return order.read()
+                    .then(name -> Said.text("CHASSIS", chassis, TextShape.LINE)
+                            .then(number -> by().then(by -> inBook(
+                                    place,
+                                    book -> new BuiltDesk(book, by)
+                                            .vehicle(name, number)
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    OrderJson::standing,
+                                                    now -> screen.wrapped(
+                                                            0, OrderCommand.line(now) + ", chassis " + number)))))));
         }
     }
 
@@ -239,7 +254,10 @@ final class BuiltCommand extends BookGroup {
         @Parameters(index = "2", paramLabel = "STAGE", description = "bought, cut, coated or picked.")
         private Stage stage = Stage.BOUGHT;
 
-        @Option(names = "--quantity", paramLabel = "N", description = "How much of it; below 0 that it is not after all.")
+        @Option(
+                names = "--quantity",
+                paramLabel = "N",
+                description = "How much of it; below 0 that it is not after all.")
         private BigDecimal quantity = BigDecimal.ONE;
 
         @Option(names = "--finish", paramLabel = "FINISH", description = "In which finish; without it that of the kit.")
@@ -251,17 +269,18 @@ final class BuiltCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             String done = stage.name().toLowerCase(java.util.Locale.ROOT);
-            return order.read().then(name -> Said.text("PART", part, TextShape.PART_NUMBER)
+            return Said.text("PART", part, TextShape.PART_NUMBER)
                     .then(number -> FittedTable.amount("--quantity", quantity.abs())
-                            .then(amount -> reason.read().then(why -> by().then(by -> inBook(
-                                    place,
-                                    book -> new BuiltDesk(book, by)
-                                            .work(name, number, finish, done, quantity, why)
-                                            .then(written -> written(
-                                                    screen, written, OrderJson::standing, now -> screen.wrapped(
-                                                            0,
-                                                            now.name() + ": " + quantity.toPlainString() + " " + number
-                                                                    + " " + done)))))))));
+                            .then(amount -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
+                                    .work(at.order(), number, finish, done, quantity, at.reason())
+                                    .then(written -> written(
+                                            screen,
+                                            written,
+                                            OrderJson::standing,
+                                            now -> screen.wrapped(
+                                                    0,
+                                                    now.name() + ": " + quantity.toPlainString() + " " + number + " "
+                                                            + done))))));
         }
     }
 }

@@ -35,7 +35,8 @@ import picocli.CommandLine.Parameters;
 /** Change orders and service orders. */
 @Command(
         name = "change",
-        description = "Change a frozen order by a numbered change order, add to a shipped one; 'change --help' lists how.",
+        description =
+                "Change a frozen order by a numbered change order, add to a shipped one; 'change --help' lists how.",
         subcommands = {
             ChangeCommand.Propose.class,
             ChangeCommand.Listed.class,
@@ -77,21 +78,19 @@ final class ChangeCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return order.read().then(name -> reason.read().then(why -> by().then(by -> inBook(
-                    place,
-                    book -> onBench(book, name, bench -> read(bench)
-                                    .then(read -> new ChangeDesk(book, by)
-                                            .propose(name, read.isEmpty() ? null : read.get(0), bench, asker, why)))
-                            .then(written -> written(
-                                    screen, written, ChangeEffect::json, effect -> print(screen, effect)))))));
+            return onOrder(place, order, reason, at -> onBench(at.book(), at.order(), bench -> read(bench)
+                            .then(read -> new ChangeDesk(at.book(), at.by())
+                                    .propose(
+                                            at.order(), read.isEmpty() ? null : read.get(0), bench, asker, at.reason())))
+                    .then(written ->
+                            written(screen, written, ChangeEffect::json, effect -> print(screen, effect))));
         }
 
         private Outcome<Written<ChangeEffect>> onBench(
                 Book book, String name, Function<Bench, Outcome<Written<ChangeEffect>>> work) {
             if (catalogue != null) {
                 Path folder = catalogue;
-                return CatalogueReader.read(folder)
-                        .then(read -> work.apply(Bench.of(read, folder)));
+                return CatalogueReader.read(folder).then(read -> work.apply(Bench.of(read, folder)));
             }
             Outcome<OrderStanding> standing = book.read(reading -> ChangeDesk.owed(reading, name));
             return standing.then(now -> KeptBench.with(book, now.catalogue(), work));
@@ -117,7 +116,8 @@ final class ChangeCommand extends BookGroup {
         BigDecimal net = effect.netDifference();
         BigDecimal cost = effect.costDifference();
         String price = net == null ? "the price before was in another currency" : signed(net, currency) + " before tax";
-        return "Price: " + price + (cost == null ? "" : "; cost: " + signed(cost, Currency.getInstance(effect.costCurrency())))
+        return "Price: " + price
+                + (cost == null ? "" : "; cost: " + signed(cost, Currency.getInstance(effect.costCurrency())))
                 + "; lead time: " + (effect.dayDifference() < 0 ? "" : "+") + effect.dayDifference() + " days.";
     }
 
@@ -133,7 +133,8 @@ final class ChangeCommand extends BookGroup {
     /** Lists them. */
     @Command(
             name = "list",
-            description = "List the changes of an order with what they come to, or all that are proposed and not decided.")
+            description =
+                    "List the changes of an order with what they come to, or all that are proposed and not decided.")
     static final class Listed extends BookCommand {
 
         @Parameters(arity = "0..1", paramLabel = "NUMBER", description = "The order's number; without it all orders.")
@@ -145,7 +146,8 @@ final class ChangeCommand extends BookGroup {
                 return inBook(place, book -> {
                     answer(
                             screen,
-                            book.<List<OrderChange>>read(reading -> reading.changes().in(ChangeState.PROPOSED)),
+                            book.<List<OrderChange>>read(
+                                    reading -> reading.changes().in(ChangeState.PROPOSED)),
                             all -> JsonOut.list(all, OrderJson::change),
                             all -> all.forEach(each -> screen.wrapped(0, line(each))));
                     return Outcome.sound(Exit.OK);
@@ -199,12 +201,10 @@ final class ChangeCommand extends BookGroup {
                 case DROP -> ChangeState.DROPPED;
                 case DONE -> ChangeState.CARRIED_OUT;
             };
-            return order.read().then(name -> reason.read().then(why -> by().then(by -> inBook(
-                    place,
-                    book -> new ChangeDesk(book, by)
-                            .decide(name, number, state, why)
-                            .then(written -> written(
-                                    screen, written, OrderJson::change, each -> screen.wrapped(0, line(each))))))));
+            return onOrder(place, order, reason, at -> new ChangeDesk(at.book(), at.by())
+                    .decide(at.order(), number, state, at.reason())
+                    .then(written ->
+                            written(screen, written, OrderJson::change, each -> screen.wrapped(0, line(each)))));
         }
     }
 
@@ -220,26 +220,27 @@ final class ChangeCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return by().then(by -> CatalogueSession.of(catalogue).then(session -> inBook(
-                    place,
-                    book -> Touched.by(
-                                    book,
-                                    new Bench(session.catalogue(), session.resolver(), catalogue.folder()),
-                                    by.today())
-                            .then(touched -> {
-                                answer(
-                                        screen,
-                                        touched,
-                                        all -> JsonOut.list(all, Touched::json),
-                                        all -> all.forEach(each -> {
-                                            screen.heading(OrderCommand.line(each.order()));
-                                            each.what().forEach(what -> screen.wrapped(2, what));
-                                        }));
-                                if (!json()) {
-                                    screen.wrapped(0, touched.size() + " orders.");
-                                }
-                                return Outcome.sound(Exit.OK);
-                            }))));
+            return by().then(by -> CatalogueSession.of(catalogue)
+                    .then(session -> inBook(
+                            place,
+                            book -> Touched.by(
+                                            book,
+                                            new Bench(session.catalogue(), session.resolver(), catalogue.folder()),
+                                            by.today())
+                                    .then(touched -> {
+                                        answer(
+                                                screen,
+                                                touched,
+                                                all -> JsonOut.list(all, Touched::json),
+                                                all -> all.forEach(each -> {
+                                                    screen.heading(OrderCommand.line(each.order()));
+                                                    each.what().forEach(what -> screen.wrapped(2, what));
+                                                }));
+                                        if (!json()) {
+                                            screen.wrapped(0, touched.size() + " orders.");
+                                        }
+                                        return Outcome.sound(Exit.OK);
+                                    }))));
         }
     }
 }

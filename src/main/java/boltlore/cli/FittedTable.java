@@ -25,14 +25,16 @@ final class FittedTable {
                 .then(bytes -> CsvTable.read(file.toString(), bytes, "parts that were fitted"))
                 .then(table -> {
                     if (!table.has(List.of("part"))) {
-                        return Outcome.faulty(table.otherHeadings("part, and any of revision, quantity, serial, lot, heat"));
+                        return Outcome.faulty(
+                                table.otherHeadings("part, and any of revision, quantity, serial, lot, heat"));
                     }
                     List<Fault> faults = new ArrayList<>(table.overflows());
                     List<Fitted> parts = new ArrayList<>();
                     for (CsvTable.Row row : table.rows()) {
                         Outcome<Fitted> part = row(table, row);
-                        part.faults().forEach(fault ->
-                                faults.add(table.fault(row, fault.file(), fault.found(), fault.expected())));
+                        part.faults()
+                                .forEach(fault ->
+                                        faults.add(table.fault(row, fault.file(), fault.found(), fault.expected())));
                         part.then(fitted -> Outcome.sound(parts.add(fitted)));
                     }
                     return faults.isEmpty() ? Outcome.sound(parts) : Outcome.faulty(faults);
@@ -41,9 +43,7 @@ final class FittedTable {
 
     private static Outcome<Fitted> row(CsvTable table, CsvTable.Row row) {
         String written = table.cell(row, "quantity").replace(',', table.decimalComma() ? '.' : ',');
-        BigDecimal quantity = written.isEmpty()
-                ? BigDecimal.ONE
-                : NUMBER.matcher(written).matches() ? new BigDecimal(written) : BigDecimal.ZERO;
+        BigDecimal quantity = written.isEmpty() ? BigDecimal.ONE : quantity(written);
         return one(
                 table.cell(row, "part"),
                 table.cell(row, "revision"),
@@ -51,6 +51,11 @@ final class FittedTable {
                 table.cell(row, "serial"),
                 table.cell(row, "lot"),
                 table.cell(row, "heat"));
+    }
+
+    /** A number in plain digits; 0, which no quantity is, where it is none. */
+    static BigDecimal quantity(String written) {
+        return NUMBER.matcher(written).matches() ? new BigDecimal(written) : BigDecimal.ZERO;
     }
 
     /** One part; faults name the column. */
@@ -76,7 +81,9 @@ final class FittedTable {
                 ? Outcome.sound(quantity)
                 : Outcome.faulty(Fault.of(
                         option,
-                        quantity.precision() - quantity.scale() > 20 ? "a number without end" : quantity.toPlainString(),
+                        quantity.precision() - quantity.scale() > 20
+                                ? "a number without end"
+                                : quantity.toPlainString(),
                         "a number above 0, at most " + MOST.toPlainString() + ", with at most 6 decimals",
                         ""));
     }

@@ -14,6 +14,8 @@ import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
 import boltlore.order.Order;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -79,9 +81,11 @@ final class OrderCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return CatalogueSession.of(catalogue).then(session -> OrderFiles.find(orders)
-                    .then(files -> Outcome.all(files.stream().map(session::order).toList()))
-                    .then(read -> reason.read().then(why -> taken(screen, place, read, why))));
+            return CatalogueSession.of(catalogue)
+                    .then(session -> OrderFiles.find(orders)
+                            .then(files -> Outcome.all(
+                                    files.stream().map(session::order).toList()))
+                            .then(read -> reason.read().then(why -> taken(screen, place, read, why))));
         }
 
         private Outcome<Integer> taken(Screen screen, Place place, List<Order> read, String why) {
@@ -122,14 +126,18 @@ final class OrderCommand extends BookGroup {
                             .filter(state -> state.open() || state.owed())
                             .toList()
                     : states;
+            LocalDate today = LocalDate.now(ZoneId.systemDefault());
             return inBook(place, book -> book.read(reading -> {
                 List<OrderStanding> orders = reading.orders().in(asked, most);
                 answer(
                         screen,
                         orders,
-                        all -> JsonOut.list(all, OrderJson::standing),
+                        all -> JsonOut.list(
+                                all, each -> OrderJson.standing(each).put("late", late(each, today))),
                         all -> all.forEach(each -> screen.wrapped(
-                                0, line(each) + ", " + reading.persons().shown(each.customer()))));
+                                0,
+                                line(each) + (late(each, today) ? ", late" : "") + ", "
+                                        + reading.persons().shown(each.customer()))));
                 if (!json()) {
                     screen.wrapped(0, counts(reading));
                 }
@@ -137,9 +145,17 @@ final class OrderCommand extends BookGroup {
             }));
         }
 
+        /** Days as they are written (ISO 8601) sort as the days do. */
+        private static boolean late(OrderStanding order, LocalDate today) {
+            return order.state().owed()
+                    && !order.due().isEmpty()
+                    && order.due().compareTo(today.toString()) < 0;
+        }
+
         private static String counts(Reading reading) {
             String all = reading.orders().counts().entrySet().stream()
-                    .map((Map.Entry<OrderState, Long> each) -> each.getValue() + " " + each.getKey().written())
+                    .map((Map.Entry<OrderState, Long> each) ->
+                            each.getValue() + " " + each.getKey().written())
                     .collect(Collectors.joining(", "));
             return all.isEmpty() ? "No orders yet." : "In all: " + all + ".";
         }
@@ -183,9 +199,10 @@ final class OrderCommand extends BookGroup {
             if (kit && !standing.kit().isEmpty()) {
                 reading.orders()
                         .lines(standing.kit())
-                        .forEach(each -> screen.line("  ".repeat(each.level()) + each.part() + " " + each.revision() + "  "
-                                + each.quantity().toPlainString() + " " + each.unit()
-                                + (each.finish().isEmpty() ? "" : ", " + each.finish())));
+                        .forEach(each ->
+                                screen.line("  ".repeat(each.level()) + each.part() + " " + each.revision() + "  "
+                                        + each.quantity().toPlainString() + " " + each.unit()
+                                        + (each.finish().isEmpty() ? "" : ", " + each.finish())));
             }
             return Outcome.sound(Exit.OK);
         }

@@ -1,8 +1,11 @@
 package boltlore.cli;
 
+import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.QuotedVersion;
+import boltlore.book.db.Book;
 import boltlore.book.db.Place;
+import boltlore.book.orders.AsBuiltRecord;
 import boltlore.book.orders.Bench;
 import boltlore.book.orders.OrderDesk;
 import boltlore.book.orders.OrderDesk.Asked;
@@ -31,7 +34,8 @@ final class OrderOffers {
     /** Makes a version of the quotation. */
     @Command(
             name = "quote",
-            description = "Quote an order as it was last taken down: a new version, while the earlier ones stay readable.")
+            description =
+                    "Quote an order as it was last taken down: a new version, while the earlier ones stay readable.")
     static final class Quote extends BookCommand {
 
         @Mixin
@@ -59,17 +63,11 @@ final class OrderOffers {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return order.read()
-                    .then(name -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> CatalogueSession.of(catalogue)
-                                    .then(session -> asked().then(asked -> new OrderDesk(book, by)
-                                            .quote(name, bench(session, catalogue), asked, why)))
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::quotation,
-                                            quoted -> screen.wrapped(0, quoted.order() + ", " + line(quoted))))))));
+            return onOrder(place, order, reason, at -> CatalogueSession.of(catalogue)
+                    .then(session -> asked().then(asked -> new OrderDesk(at.book(), at.by())
+                            .quote(at.order(), bench(session, catalogue), asked, at.reason())))
+                    .then(written -> written(screen, written, OrderJson::quotation, quoted -> screen.wrapped(
+                            0, quoted.order() + ", " + line(quoted)))));
         }
 
         private Outcome<Asked> asked() {
@@ -78,8 +76,8 @@ final class OrderOffers {
             }
             return CurrencyReading.known(currency)
                     .map(known -> Outcome.sound(new Asked(discount, known)))
-                    .orElseGet(() -> Outcome.faulty(
-                            Fault.of("--currency", "'" + currency + "'", CurrencyReading.EXPECTED, "")));
+                    .orElseGet(() ->
+                            Outcome.faulty(Fault.of("--currency", "'" + currency + "'", CurrencyReading.EXPECTED, "")));
         }
     }
 
@@ -167,29 +165,25 @@ final class OrderOffers {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read()
-                    .then(name -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> new OrderDesk(book, by)
-                                    .confirm(name, due, why)
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::standing,
-                                            now -> screen.wrapped(0, OrderCommand.line(now))))))));
+            return onOrder(place, order, reason, at -> new OrderDesk(at.book(), at.by())
+                    .confirm(at.order(), due, at.reason())
+                    .then(written -> written(
+                            screen, written, OrderJson::standing, now -> screen.wrapped(0, OrderCommand.line(now)))));
         }
     }
 
     /** Moves an order on. */
-    @Command(
-            name = "move",
-            description = "Say that an order is in work, tested, shipped, lost or cancelled.")
+    @Command(name = "move", description = "Say that an order is in work, tested, shipped, lost or cancelled.")
     static final class Move extends BookCommand {
 
         @Mixin
         private OrderCommand.Numbered order = new OrderCommand.Numbered();
 
-        @Parameters(index = "1", paramLabel = "STATE", converter = OrderCommand.Typed.class, description = "in-work, tested, shipped, lost, cancelled.")
+        @Parameters(
+                index = "1",
+                paramLabel = "STATE",
+                converter = OrderCommand.Typed.class,
+                description = "in-work, tested, shipped, lost, cancelled.")
         private OrderState to = OrderState.DRAFT;
 
         @Mixin
@@ -197,16 +191,25 @@ final class OrderOffers {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return order.read()
-                    .then(name -> reason.read().then(why -> by().then(by -> inBook(
-                            place,
-                            book -> new OrderDesk(book, by)
-                                    .move(name, to, why)
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::standing,
-                                            now -> screen.wrapped(0, OrderCommand.line(now))))))));
+            return onOrder(place, order, reason, at -> new OrderDesk(at.book(), at.by())
+                    .move(at.order(), to, at.reason())
+                    .then(written -> written(screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
+        }
+
+        /** What leaves the workshop is written down: what is not is told, and stops nothing. */
+        private static void moved(Screen screen, Book book, OrderStanding now) {
+            screen.wrapped(0, OrderCommand.line(now));
+            if (now.state() == OrderState.TESTED || now.state() == OrderState.SHIPPED) {
+                int differences = book.read(reading -> AsBuiltRecord.of(reading, now))
+                        .differences()
+                        .size();
+                if (differences > 0) {
+                    screen.wrapped(
+                            2,
+                            "Differs from what was designed, or is not written down: " + differences + " parts; 'boltlore"
+                                    + " built show " + now.name() + "' names them.");
+                }
+            }
         }
     }
 }

@@ -24,8 +24,9 @@ import picocli.CommandLine.Option;
 /** Writes the sheets of an order as it was frozen. */
 @Command(
         name = "sheets",
-        description = "Write the sheets of a quoted or confirmed order from the catalogue as it was, and keep the hash of"
-                + " each.")
+        description =
+                "Write the sheets of a quoted or confirmed order from the catalogue as it was, and keep the hash of"
+                        + " each.")
 final class OrderSheetsWritten extends BookCommand {
 
     @Mixin
@@ -81,8 +82,8 @@ final class OrderSheetsWritten extends BookCommand {
                 hashes.put(
                         folder.relativize(file).toString().replace('\\', '/'), Entry.sha256(Files.readAllBytes(file)));
             } catch (IOException e) {
-                return Outcome.faulty(
-                        Fault.of(file.toString(), "a sheet that is gone already", "the sheet as written", "Try again."));
+                return Outcome.faulty(Fault.of(
+                        file.toString(), "a sheet that is gone already", "the sheet as written", "Try again."));
             }
         }
         return Outcome.sound(hashes);

@@ -12,9 +12,7 @@ import boltlore.json.TextShape;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -83,18 +81,25 @@ final class PersonCommand extends BookGroup {
                 names = "--detail",
                 paramLabel = "WHAT=TEXT",
                 description = "As telephone=…; an empty text takes it away. May be given several times.")
-        private Map<String, String> details = new LinkedHashMap<>();
+        private List<String> details = new ArrayList<>();
 
         @Mixin
         private OrderCommand.Reason reason = new OrderCommand.Reason();
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return person.read().then(key -> named().then(asked -> details().then(some -> reason.read().then(why -> by()
-                    .then(by -> inBook(place, book -> new PersonDesk(book, by)
-                            .change(key, asked.isEmpty() ? null : asked, some, why)
-                            .then(written ->
-                                    written(screen, written, Transfer::person, each -> print(screen, each)))))))));
+            return person.read()
+                    .then(key -> named().then(asked -> details()
+                            .then(some -> reason.read()
+                                    .then(why -> by().then(by -> inBook(
+                                            place,
+                                            book -> new PersonDesk(book, by)
+                                                    .change(key, asked.isEmpty() ? null : asked, some, why)
+                                                    .then(written -> written(
+                                                            screen,
+                                                            written,
+                                                            Transfer::person,
+                                                            each -> print(screen, each)))))))));
         }
 
         private Outcome<String> named() {
@@ -104,19 +109,24 @@ final class PersonCommand extends BookGroup {
         private Outcome<SortedMap<String, String>> details() {
             SortedMap<String, String> sound = new TreeMap<>();
             List<Fault> faults = new ArrayList<>();
-            details.forEach((what, text) -> {
-                Outcome<String> key = Said.text("--detail", what, TextShape.NAME);
-                Outcome<String> value = Said.sentence("--detail " + what, text);
+            details.forEach(detail -> {
+                String[] named = detail.split("=", 2);
+                Outcome<String> key = Said.text("--detail", named[0], TextShape.NAME);
+                Outcome<String> value = Said.sentence("--detail", named.length < 2 ? "" : named[1]);
                 faults.addAll(key.faults());
                 faults.addAll(value.faults());
-                value.then(says -> Outcome.sound(sound.put(what, says)));
+                if (key.faults().isEmpty() && value instanceof Outcome.Sound<String> says) {
+                    sound.put(named[0], says.value());
+                }
             });
             return faults.isEmpty() ? Outcome.sound(sound) : Outcome.faulty(faults);
         }
     }
 
     /** Hands them out. */
-    @Command(name = "export", description = "Write all that the book holds of a person into a new file, to hand it out.")
+    @Command(
+            name = "export",
+            description = "Write all that the book holds of a person into a new file, to hand it out.")
     static final class HandOut extends BookCommand {
 
         @Mixin
@@ -127,13 +137,17 @@ final class PersonCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return person.read().then(key -> by().then(by -> inBook(place, book -> new PersonDesk(book, by)
-                    .handOut(key)
-                    .then(written -> Exports.newFile(file, written.value().getBytes(StandardCharsets.UTF_8)))
-                    .then(path -> {
-                        screen.wrapped(0, "Written: " + path);
-                        return Outcome.sound(Exit.OK);
-                    }))));
+            return person.read()
+                    .then(key -> by().then(by -> inBook(
+                            place,
+                            book -> new PersonDesk(book, by)
+                                    .handOut(key)
+                                    .then(written -> Exports.newFile(
+                                            file, written.value().getBytes(StandardCharsets.UTF_8)))
+                                    .then(path -> {
+                                        screen.wrapped(0, "Written: " + path);
+                                        return Outcome.sound(Exit.OK);
+                                    }))));
         }
     }
 
@@ -151,17 +165,19 @@ final class PersonCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return person.read().then(key -> reason.read().then(why -> by().then(by -> inBook(
-                    place,
-                    book -> new PersonDesk(book, by)
-                            .erase(key, why)
-                            .then(written -> written(screen, written, Transfer::person, each -> {
-                                print(screen, each);
-                                screen.wrapped(
-                                        0,
-                                        "Sheets that were written, exports and backups of the book hold the name still:"
-                                                + " delete or shred those too.");
-                            }))))));
+            return person.read()
+                    .then(key -> reason.read()
+                            .then(why -> by().then(by -> inBook(
+                                    place,
+                                    book -> new PersonDesk(book, by)
+                                            .erase(key, why)
+                                            .then(written -> written(screen, written, Transfer::person, each -> {
+                                                print(screen, each);
+                                                screen.wrapped(
+                                                        0,
+                                                        "Sheets that were written, exports and backups of the book hold the name still:"
+                                                                + " delete or shred those too.");
+                                            }))))));
         }
     }
 }

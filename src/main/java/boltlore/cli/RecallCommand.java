@@ -21,8 +21,9 @@ import picocli.CommandLine.Option;
 /** Which kits hold something, and all of one vehicle. */
 @Command(
         name = "recall",
-        description = "Say which kits hold a lot, a serial number, a heat, a part or a drawing, whose they are and where"
-                + " they stand; or all of one chassis number.")
+        description =
+                "Say which kits hold a lot, a serial number, a heat, a part or a drawing, whose they are and where"
+                        + " they stand; or all of one chassis number.")
 final class RecallCommand extends BookCommand {
 
     @Option(names = "--part", paramLabel = "PART", description = "The part, as designed or as fitted.")
@@ -51,12 +52,10 @@ final class RecallCommand extends BookCommand {
 
     @Override
     Outcome<Integer> answer(Screen screen, Place place) {
-        return sound()
-                .then(asked -> inBook(
-                        place,
-                        book -> book.read(reading -> chassis.isEmpty()
-                                ? holding(screen, reading, asked)
-                                : vehicle(screen, reading))));
+        return sound().then(asked -> inBook(
+                place,
+                book -> book.read(
+                        reading -> chassis.isEmpty() ? holding(screen, reading, asked) : vehicle(screen, reading))));
     }
 
     private Outcome<AsBuilt.Asked> sound() {
@@ -75,10 +74,14 @@ final class RecallCommand extends BookCommand {
                 faults.addAll(Said.text(option, text, TextShape.LINE).faults());
             }
         });
-        if (part.isEmpty() && drawing.isEmpty() && serial.isEmpty() && lot.isEmpty() && heat.isEmpty()
+        if (part.isEmpty()
+                && drawing.isEmpty()
+                && serial.isEmpty()
+                && lot.isEmpty()
+                && heat.isEmpty()
                 && chassis.isEmpty()) {
-            faults.add(Fault.of(
-                    "", "nothing to look for", "--part, --drawing, --serial, --lot, --heat or --chassis", ""));
+            faults.add(
+                    Fault.of("", "nothing to look for", "--part, --drawing, --serial, --lot, --heat or --chassis", ""));
         }
         return faults.isEmpty()
                 ? Outcome.sound(new AsBuilt.Asked(part, revision, drawing, issue, serial, lot, heat))
@@ -90,8 +93,7 @@ final class RecallCommand extends BookCommand {
         answer(
                 screen,
                 found,
-                all -> JsonOut.list(
-                        all, each -> each.json(reading.persons().shown(each.customer()))),
+                all -> JsonOut.list(all, each -> each.json(reading.persons().shown(each.customer()))),
                 all -> {
                     all.forEach(each -> screen.wrapped(0, line(reading, each)));
                     long kits = all.stream().map(Recalled::order).distinct().count();
@@ -110,8 +112,8 @@ final class RecallCommand extends BookCommand {
     private Outcome<Integer> vehicle(Screen screen, Reading reading) {
         List<String> orders = reading.asBuilt().ofChassis(chassis);
         if (orders.isEmpty()) {
-            return Outcome.faulty(Fault.of(
-                    "--chassis", "'" + chassis + "'", "the chassis number of a vehicle in the book", ""));
+            return Outcome.faulty(
+                    Fault.of("--chassis", "'" + chassis + "'", "the chassis number of a vehicle in the book", ""));
         }
         return Outcome.all(orders.stream()
                         .map(name -> OrderDesk.standing(reading, name))
@@ -120,16 +122,20 @@ final class RecallCommand extends BookCommand {
                     List<AsBuiltRecord> records = standings.stream()
                             .map(standing -> AsBuiltRecord.of(reading, standing))
                             .toList();
-                    answer(screen, records, all -> JsonOut.list(all, AsBuiltRecord::json), all -> all.forEach(record -> {
-                        OrderStanding order = record.order();
-                        screen.heading(OrderCommand.line(order) + ", "
-                                + reading.persons().shown(order.customer()));
-                        record.parts().forEach(each -> screen.wrapped(2, BuiltCommand.line(each)));
-                        record.notes()
-                                .forEach(note -> screen.wrapped(
-                                        2, note.what() + ", " + note.of() + ": " + note.says()));
-                        record.differences().forEach(each -> screen.wrapped(2, each));
-                    }));
+                    answer(
+                            screen,
+                            records,
+                            all -> JsonOut.list(all, AsBuiltRecord::json),
+                            all -> all.forEach(record -> {
+                                OrderStanding order = record.order();
+                                screen.heading(OrderCommand.line(order) + ", "
+                                        + reading.persons().shown(order.customer()));
+                                record.parts().forEach(each -> screen.wrapped(2, BuiltCommand.line(each)));
+                                record.notes()
+                                        .forEach(note ->
+                                                screen.wrapped(2, note.what() + ", " + note.of() + ": " + note.says()));
+                                record.differences().forEach(each -> screen.wrapped(2, each));
+                            }));
                     return Outcome.sound(Exit.OK);
                 });
     }

@@ -9,9 +9,7 @@ import boltlore.faults.Outcome;
 import boltlore.json.TextShape;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,8 +25,8 @@ final class ServiceCommand extends BookCommand {
             names = "--part",
             required = true,
             paramLabel = "PART=QUANTITY",
-            description = "A part and how much of it, as PV-CR-E=1. May be given several times.")
-    private Map<String, BigDecimal> parts = new LinkedHashMap<>();
+            description = "A part and how much of it, as PV-CR-E=2; 1 without it. May be given several times.")
+    private List<String> parts = new ArrayList<>();
 
     @Option(
             names = "--price",
@@ -45,23 +43,17 @@ final class ServiceCommand extends BookCommand {
 
     @Override
     Outcome<Integer> answer(Screen screen, Place place) {
-        return order.read().then(name -> added().then(added -> reason.read().then(why -> by().then(by -> catalogue
-                .read()
-                .then(known -> inBook(
-                        place,
-                        book -> new ChangeDesk(book, by)
-                                .serve(
-                                        name,
-                                        added,
-                                        known,
-                                        known.workshop().currency().getCurrencyCode(),
-                                        price,
-                                        why)
-                                .then(written -> written(
-                                        screen,
-                                        written,
-                                        OrderJson::change,
-                                        each -> screen.wrapped(0, ChangeCommand.line(each))))))))));
+        return added().then(added -> catalogue.read().then(known -> onOrder(place, order, reason, at -> new ChangeDesk(
+                        at.book(), at.by())
+                .serve(
+                        at.order(),
+                        added,
+                        known,
+                        known.workshop().currency().getCurrencyCode(),
+                        price,
+                        at.reason())
+                .then(written -> written(
+                        screen, written, OrderJson::change, each -> screen.wrapped(0, ChangeCommand.line(each)))))));
     }
 
     private Outcome<List<Additional>> added() {
@@ -70,10 +62,12 @@ final class ServiceCommand extends BookCommand {
         if (price.signum() < 0 || price.scale() > 4 || price.precision() - price.scale() > 9) {
             faults.add(Fault.of("--price", "that amount", "an amount from 0 to 999999999", ""));
         }
-        parts.forEach((part, quantity) -> {
-            faults.addAll(Said.text("--part", part, TextShape.PART_NUMBER).faults());
+        parts.forEach(said -> {
+            String[] named = said.split("=", 2);
+            BigDecimal quantity = named.length < 2 ? BigDecimal.ONE : FittedTable.quantity(named[1]);
+            faults.addAll(Said.text("--part", named[0], TextShape.PART_NUMBER).faults());
             faults.addAll(FittedTable.amount("--part", quantity).faults());
-            added.add(new Additional(part, quantity));
+            added.add(new Additional(named[0], quantity));
         });
         return faults.isEmpty() ? Outcome.sound(added) : Outcome.faulty(faults);
     }

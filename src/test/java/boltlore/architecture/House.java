@@ -96,9 +96,10 @@ final class House {
                 trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
                 trades.mounting trades.picking trades.scheduling trades.shipping trades.spares trades.testing trades.weighing
             book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure order
-                order.json resolution trades trades.costing.quote trades.orders
+                order.json resolution resolution.rules trades trades.costing trades.costing.cost trades.costing.quote
+                trades.orders
             cli: answers answers.json bill book book.db book.orders catalogue catalogue.json checking choices choosing
-                choosing.json explanation exports faults findings json logic measure order order.json proof
+                choosing.json csv explanation exports faults findings json logic measure order order.json proof
                 proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report report.json
                 report.text report.xlsx resolution resolution.rules trades trades.coating trades.coating.written
                 trades.costing trades.costing.cost trades.costing.quote trades.orders trades.testing

@@ -60,7 +60,9 @@ class BuiltInBookTest {
                     .contains("BL-1001", "BL-1002, ordered, Tilda Marrow, florist: VA-PUMP")
                     .contains("2 kits.");
             assertThat(desk.done("recall", "--lot", "L-7", "--part", "VA-PUMP")).contains("1 kit.");
-            assertThat(desk.done("recall", "--heat", "H-12")).contains("BL-1002").contains("1 kit.");
+            assertThat(desk.done("recall", "--heat", "H-12"))
+                    .contains("BL-1002")
+                    .contains("1 kit.");
             assertThat(desk.done("recall", "--lot", "L-8")).isEqualTo("0 kits. ");
         }
 
@@ -69,7 +71,8 @@ class BuiltInBookTest {
         void designed() {
             assertThat(desk.done("recall", "--part", "AC-COMP"))
                     .contains("BL-1001, ordered, Orchard Lane Bakery: AC-COMP rev. A, in the kit as designed");
-            assertThat(desk.done("recall", "--part", "AC-COMP", "--revision", "B")).isEqualTo("0 kits. ");
+            assertThat(desk.done("recall", "--part", "AC-COMP", "--revision", "B"))
+                    .isEqualTo("0 kits. ");
             String drawn = desk.done("recall", "--part", "HV-K95");
             String drawing = drawn.replaceAll(".*drawing (\\S+) issue.*", "$1");
             assertThat(desk.done("recall", "--drawing", drawing)).contains("HV-K95");
@@ -100,7 +103,18 @@ class BuiltInBookTest {
                     .contains("a part that is in this kit");
             desk.done("built", "take-out", "BL-1001", entry, "--reason", "dead on arrival");
             assertThat(desk.done("recall", "--serial", "S-1")).contains("taken out since");
-            desk.done("built", "fit", "BL-1002", "--part", "CH-11X", "--revision", "B", "--serial", "S-1", "--reason", "x");
+            desk.done(
+                    "built",
+                    "fit",
+                    "BL-1002",
+                    "--part",
+                    "CH-11X",
+                    "--revision",
+                    "B",
+                    "--serial",
+                    "S-1",
+                    "--reason",
+                    "x");
         }
 
         @Test
@@ -117,7 +131,9 @@ class BuiltInBookTest {
             Path table = Files.writeString(
                     folder.resolve("fitted.csv"), "part;quantity;serial;lot\nCH-11X;1;S-1;\nVA-PUMP;1;;L-7\n");
             desk.done("built", "fit", "BL-1001", "--table", table);
-            assertThat(desk.done("built", "show", "BL-1001")).contains("CH-11X rev. B").contains("VA-PUMP rev. A");
+            assertThat(desk.done("built", "show", "BL-1001"))
+                    .contains("CH-11X rev. B")
+                    .contains("VA-PUMP rev. A");
 
             Path wrong = Files.writeString(
                     folder.resolve("wrong.csv"), "part,quantity,serial\nVA-PUMP,1,S-2\nCH-11X,2,S-3\n");
@@ -139,7 +155,17 @@ class BuiltInBookTest {
             assertThat(desk.refused("built", "fit", "BL-1001", "--part", "CH-7", "--serial", "S-9"))
                     .contains("a part of its kit");
             desk.done(
-                    "built", "fit", "BL-1001", "--part", "CH-7", "--revision", "C", "--serial", "S-9", "--reason", "all we had");
+                    "built",
+                    "fit",
+                    "BL-1001",
+                    "--part",
+                    "CH-7",
+                    "--revision",
+                    "C",
+                    "--serial",
+                    "S-9",
+                    "--reason",
+                    "all we had");
             desk.done("built", "fit", "BL-1001", "--part", "VA-PUMP", "--quantity", "2", "--lot", "L-7");
             assertThat(desk.done("built", "show", "BL-1001"))
                     .contains("CH-11X rev. B: 0 of 1 written down")
@@ -166,7 +192,8 @@ class BuiltInBookTest {
         void keysOnly() throws IOException {
             assertThat(desk.exported(folder).lines().filter(line -> !line.startsWith("{\"personal\"")))
                     .isNotEmpty()
-                    .noneMatch(line -> decoded(line).contains("Orchard Lane") || decoded(line).contains("Kim Aster"));
+                    .noneMatch(line -> decoded(line).contains("Orchard Lane")
+                            || decoded(line).contains("Kim Aster"));
             assertThat(desk.exported(folder)).contains("Orchard Lane Bakery").contains("Kim Aster");
         }
 
@@ -201,7 +228,8 @@ class BuiltInBookTest {
                     .isEqualTo(before.replace("Orchard Lane Bakery", "P-2 (erased)"));
             assertThat(desk.done("person", "list")).contains("P-2, customer: P-2 (erased)");
             assertThat(desk.done("book", "check")).contains("The journal is whole");
-            assertThat(desk.refused("person", "erase", "P-2", "--reason", "again")).contains("whose data the book holds");
+            assertThat(desk.refused("person", "erase", "P-2", "--reason", "again"))
+                    .contains("whose data the book holds");
         }
 
         private String bytes() throws IOException {

@@ -3,9 +3,9 @@ package boltlore.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boltlore.book.db.Server;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 

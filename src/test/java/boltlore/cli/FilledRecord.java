@@ -129,6 +129,11 @@ final class FilledRecord {
         return record.get(key).asText();
     }
 
+    /** The first box of the record. */
+    String first() {
+        return boxes.keySet().iterator().next();
+    }
+
     int count() {
         return boxes.size();
     }

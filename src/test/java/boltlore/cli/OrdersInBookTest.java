@@ -159,7 +159,15 @@ class OrdersInBookTest {
         void engineeringChange() throws IOException {
             confirmed();
             String proposed = desk.done(
-                    "change", "propose", "BL-1001", "--catalogue", edited(), "--asked-by", "workshop", "--reason", "leaks");
+                    "change",
+                    "propose",
+                    "BL-1001",
+                    "--catalogue",
+                    edited(),
+                    "--asked-by",
+                    "workshop",
+                    "--reason",
+                    "leaks");
             assertThat(proposed)
                     .contains("BL-1001, change 1 (workshop): proposed – leaks")
                     .contains("goes out: 1 each AC-COMP rev. A")
@@ -233,7 +241,8 @@ class OrdersInBookTest {
                     .contains("goes out: 1 each AC-COMP rev. A")
                     .contains("1 AC-COMP rev. A: bought already")
                     .doesNotContain("FX-W8 rev. B: picked already")
-                    .containsPattern("Price: EUR -[0-9,.]+ before tax; cost: EUR -[0-9,.]+; lead time: [+-][0-9]+ days");
+                    .containsPattern(
+                            "Price: EUR -[0-9,.]+ before tax; cost: EUR -[0-9,.]+; lead time: [+-][0-9]+ days");
         }
 
         @Test
@@ -270,8 +279,11 @@ class OrdersInBookTest {
         @DisplayName("is listed with its state, and evaluated against the kit that it started from (5.5)")
         void accounted() throws IOException {
             String effect = propose();
-            desk.done("change", "propose", "BL-1001", DeskAt.order(folder, "\"green\"", "\"grey\""), "--reason", "blue");
-            assertThat(desk.done("change", "list")).contains("change 1 (customer): proposed").contains("change 2");
+            desk.done(
+                    "change", "propose", "BL-1001", DeskAt.order(folder, "\"green\"", "\"grey\""), "--reason", "blue");
+            assertThat(desk.done("change", "list"))
+                    .contains("change 1 (customer): proposed")
+                    .contains("change 2");
             desk.done("change", "decide", "BL-1001", "1", "accept");
             assertThat(desk.done("change", "list")).doesNotContain("change 1 ").contains("change 2");
             assertThat(desk.done("change", "list", "BL-1001"))
@@ -282,7 +294,8 @@ class OrdersInBookTest {
         @DisplayName("that was evaluated against a kit which is another by now is not accepted")
         void overtaken() throws IOException {
             propose();
-            desk.done("change", "propose", "BL-1001", DeskAt.order(folder, "\"green\"", "\"grey\""), "--reason", "blue");
+            desk.done(
+                    "change", "propose", "BL-1001", DeskAt.order(folder, "\"green\"", "\"grey\""), "--reason", "blue");
             desk.done("change", "decide", "BL-1001", "2", "accept");
             assertThat(desk.refused("change", "decide", "BL-1001", "1", "accept"))
                     .contains("a change of a kit that is another one by now");

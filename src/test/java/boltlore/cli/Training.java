@@ -47,8 +47,29 @@ public final class Training {
         Files.writeString(completion, AutoComplete.bash("boltlore", CommandLineParser.whole()));
     }
 
+    /** A book's way, each command after those that it needs. */
+    private static List<List<Object>> ofBook(Path out) {
+        List<Object> at = List.of("--book", out.resolve("book.db"), "--by", "Training");
+        return Stream.of(
+                        List.<Object>of("order", "draft", ORDER),
+                        List.<Object>of("order", "quote", "BL-1001"),
+                        List.<Object>of("order", "confirm", "BL-1001"),
+                        List.<Object>of("order", "sheets", "BL-1001", "--out", out.resolve("frozen")),
+                        List.<Object>of("order", "list"),
+                        List.<Object>of("order", "show", "BL-1001"),
+                        List.<Object>of("built", "fit", "BL-1001", "--part", "CH-11X", "--serial", "1"),
+                        List.<Object>of("built", "show", "BL-1001"),
+                        List.<Object>of("change", "list", "BL-1001"),
+                        List.<Object>of("recall", "--serial", "1"),
+                        List.<Object>of("person", "list"),
+                        List.<Object>of("book", "check"))
+                .map(words -> Stream.concat(words.stream(), at.stream()).toList())
+                .toList();
+    }
+
     private static List<List<Object>> commands(Path out) {
         List<List<Object>> commands = new ArrayList<>(named(out));
+        commands.addAll(ofBook(out));
         Trades.ALL.stream()
                 .filter(trade -> commands.stream().noneMatch(command -> command.contains(trade.name())))
                 .<List<Object>>map(trade -> List.of(trade.name(), ORDER, "--out", out.resolve(trade.name())))

@@ -33,6 +33,8 @@ public final class OrderSketch {
     private List<Waiver> waived = List.of();
     private List<Extra> extra = List.of();
 
+    private String name = "BL-1";
+
     public OrderSketch(Catalogue catalogue) {
         this.resolver = new RuleResolver(catalogue);
     }
@@ -57,13 +59,18 @@ public final class OrderSketch {
         return this;
     }
 
+    public OrderSketch named(String value) {
+        name = value;
+        return this;
+    }
+
     public FamilyPlan plan() {
         return resolver.plan(FAMILY);
     }
 
     public Order draw() {
         return new Order(
-                "BL-1",
+                name,
                 FAMILY,
                 "Customer",
                 "",

@@ -38,7 +38,8 @@ public final class Backups {
             return Outcome.faulty(Fault.of(file.toString(), "nothing of that name", "a backup", "Check the path."));
         }
         if (place instanceof Place.OnServer server) {
-            return empty(server).then(free -> run(
+            return empty(server)
+                    .then(free -> run(
                             server,
                             "pg_restore",
                             List.of("--exit-on-error", "--single-transaction", "--no-owner", file.toString())))
@@ -77,8 +78,8 @@ public final class Backups {
     private static Outcome<Long> entries(Place place) {
         return Book.open(place).then(opened -> {
             try (Book book = opened) {
-                long entries = book.read(reading ->
-                        reading.journal().last().map(Entry::number).orElse(0L));
+                long entries = book.read(
+                        reading -> reading.journal().last().map(Entry::number).orElse(0L));
                 return Outcome.sound(entries);
             }
         });
@@ -86,7 +87,8 @@ public final class Backups {
 
     private static Outcome<Boolean> empty(Place.OnServer server) {
         try (Handle handle = Jdbi.open(server.url())) {
-            long tables = handle.createQuery("select count(*) from information_schema.tables where table_name = 'journal'")
+            long tables = handle.createQuery(
+                            "select count(*) from information_schema.tables where table_name = 'journal'")
                     .mapTo(Long.class)
                     .one();
             return tables == 0
@@ -112,7 +114,7 @@ public final class Backups {
         URI uri = URI.create(server.url().substring("jdbc:".length()));
         Map<String, String> asked = new TreeMap<>();
         if (uri.getRawQuery() != null) {
-            for (String pair : uri.getRawQuery().split("&")) {
+            for (String pair : uri.getRawQuery().split("&", -1)) {
                 String[] named = pair.split("=", 2);
                 asked.put(named[0], named.length < 2 ? "" : URLDecoder.decode(named[1], StandardCharsets.UTF_8));
             }

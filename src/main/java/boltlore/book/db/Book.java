@@ -121,7 +121,8 @@ public final class Book implements AutoCloseable {
         long seconds = Duration.between(stamp.at(), before.stamp().at()).toSeconds() + 1;
         return "The clock of this desk is " + seconds + " s or more behind that of desk '"
                 + before.stamp().desk()
-                + "', which wrote entry " + before.number() + ". Both are kept as they are, in the order of their numbers.";
+                + "', which wrote entry " + before.number()
+                + ". Both are kept as they are, in the order of their numbers.";
     }
 
     private <T> T transaction(boolean toWrite, Function<Handle, Outcome<T>> work) {

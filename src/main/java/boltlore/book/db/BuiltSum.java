@@ -44,7 +44,6 @@ final class BuiltSum implements Sum {
             } else if (built instanceof BuiltHappening.Worked worked) {
                 worked(handle, worked);
             }
-            handle.execute("update customer_order set changed = ? where name = ?", entry, built.order());
         }
     }
 

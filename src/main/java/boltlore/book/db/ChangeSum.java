@@ -28,7 +28,6 @@ final class ChangeSum implements Sum {
             } else if (ofChange instanceof ChangeHappening.ServiceAdded added) {
                 added(handle, entry, added);
             }
-            handle.execute("update customer_order set changed = ? where name = ?", entry, ofChange.order());
         }
     }
 
@@ -115,7 +114,10 @@ final class ChangeSum implements Sum {
     }
 
     private static void accepted(Handle handle, ChangeHappening.Decided decided) {
-        for (String column : List.of("draft = (select content", "kit = (select kit", "resolved = (select kit",
+        for (String column : List.of(
+                "draft = (select content",
+                "kit = (select kit",
+                "resolved = (select kit",
                 "catalogue = (select catalogue")) {
             handle.execute(
                     "update customer_order set " + column

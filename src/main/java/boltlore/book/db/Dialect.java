@@ -11,10 +11,11 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.SynchronousMode;
 import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteJDBCLoader;
 
 /** In what the two databases differ. */
 enum Dialect {
-    SQLITE(Map.of("text", "text", "number", "integer", "bytes", "blob")) {
+    SQLITE("text", "integer", "blob") {
         @Override
         void begin(Handle handle, boolean toWrite) {
             // Whoever means to write takes the only pen at once: nobody reads something and finds it changed.
@@ -37,7 +38,7 @@ enum Dialect {
             handle.execute("pragma wal_checkpoint(truncate)");
         }
     },
-    POSTGRESQL(Map.of("text", "text collate \"C\"", "number", "bigint", "bytes", "bytea")) {
+    POSTGRESQL("text collate \"C\"", "bigint", "bytea") {
         @Override
         void begin(Handle handle, boolean toWrite) {
             handle.setTransactionIsolationLevel(
@@ -66,15 +67,19 @@ enum Dialect {
     private static final int REACH_MS = 5_000;
     private static final int MOST_CONNECTIONS = 4;
 
-    /** What stands for a type in the migrations; texts sort by their characters in both. */
-    private final Map<String, String> types;
+    private final String text;
+    private final String number;
+    private final String bytes;
 
-    Dialect(Map<String, String> types) {
-        this.types = types;
+    Dialect(String text, String number, String bytes) {
+        this.text = text;
+        this.number = number;
+        this.bytes = bytes;
     }
 
+    /** What stands for a type in the migrations; texts sort by their characters in both. */
     Map<String, String> types() {
-        return types;
+        return Map.of("text", text, "number", number, "bytes", bytes);
     }
 
     abstract void begin(Handle handle, boolean toWrite);
@@ -102,7 +107,17 @@ enum Dialect {
             config.setInitializationFailTimeout(-1);
             return new HikariDataSource(config);
         }
+        loaded(place);
         return file(((Place.InFile) place).path());
+    }
+
+    /** The library of the file's database is native; it comes out of the driver when it is first used. */
+    private static void loaded(Place place) {
+        try {
+            SQLiteJDBCLoader.initialize();
+        } catch (Exception | LinkageError e) {
+            throw new BookLost(Trouble.NO_LIBRARY.at(place), e);
+        }
     }
 
     private static SQLiteDataSource file(Path path) {

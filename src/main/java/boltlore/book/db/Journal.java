@@ -77,7 +77,11 @@ public final class Journal {
     Entry add(Stamp stamp, Happening happening, String reason) {
         Optional<Entry> last = last();
         Entry entry = Entry.following(
-                last.map(Entry::number).orElse(0L), last.map(Entry::chain).orElse(Entry.NO_CHAIN), stamp, happening, reason);
+                last.map(Entry::number).orElse(0L),
+                last.map(Entry::chain).orElse(Entry.NO_CHAIN),
+                stamp,
+                happening,
+                reason);
         insert(Stream.of(entry));
         return entry;
     }

@@ -40,7 +40,6 @@ final class OrderSum implements Sum {
                                 sheet,
                                 hash));
             }
-            handle.execute("update customer_order set changed = ? where name = ?", entry, ofOrder.order());
         }
     }
 
@@ -48,7 +47,7 @@ final class OrderSum implements Sum {
     private static void drafted(Handle handle, OrderHappening.Drafted drafted) {
         handle.execute(
                 "insert into customer_order (name, family, state, customer, partner, due, draft, version, confirmed, kit,"
-                        + " resolved, catalogue, changed) values (?, ?, ?, ?, ?, ?, ?, 0, 0, '', '', '', 0) on conflict (name) do update"
+                        + " resolved, catalogue) values (?, ?, ?, ?, ?, ?, ?, 0, 0, '', '', '') on conflict (name) do update"
                         + " set family = excluded.family, customer = excluded.customer, partner = excluded.partner,"
                         + " due = excluded.due, draft = excluded.draft",
                 drafted.order(),

@@ -120,8 +120,7 @@ public final class Orders {
                 row.getInt("confirmed"),
                 row.getString("kit"),
                 row.getString("resolved"),
-                row.getString("catalogue"),
-                row.getLong("changed"));
+                row.getString("catalogue"));
     }
 
     private static QuotedVersion quoted(ResultSet row) throws SQLException {

@@ -1,10 +1,10 @@
 package boltlore.book.db;
 
 import boltlore.book.Person;
+import boltlore.faults.Outcome;
+import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
-import boltlore.json.Json;
-import boltlore.faults.Outcome;
 import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;

@@ -14,7 +14,11 @@ public sealed interface Place {
     /** The environment variable that names the book where no option does. */
     String VARIABLE = "BOLTLORE_BOOK";
 
-    /** @param path the file; beside it SQLite keeps {@code -wal} and {@code -shm} while it is in use */
+    /**
+     * One file.
+     *
+     * @param path the file; beside it SQLite keeps {@code -wal} and {@code -shm} while it is in use
+     */
     record InFile(Path path) implements Place {
         @Override
         public String shown() {
@@ -22,7 +26,11 @@ public sealed interface Place {
         }
     }
 
-    /** @param url JDBC URL, which may hold a user and a password */
+    /**
+     * A database on a server.
+     *
+     * @param url JDBC URL, which may hold a user and a password
+     */
     record OnServer(String url) implements Place {
         @Override
         public String shown() {
@@ -54,7 +62,7 @@ public sealed interface Place {
             return Outcome.sound(new OnServer(written));
         }
         String path = lower.startsWith("jdbc:sqlite:") ? written.substring("jdbc:sqlite:".length()) : written;
-        if (path.isBlank() || lower.startsWith("jdbc:") && !lower.startsWith("jdbc:sqlite:")) {
+        if (path.isBlank() || (lower.startsWith("jdbc:") && !lower.startsWith("jdbc:sqlite:"))) {
             return Outcome.faulty(refused(written));
         }
         try {

@@ -37,6 +37,8 @@ final class StockSum implements Sum {
             add(handle, counted.held(), counted.counted().subtract(counted.booked()));
         } else if (happening instanceof StockHappening.Scrapped scrapped) {
             add(handle, scrapped.held(), scrapped.quantity().negate());
+        } else if (happening instanceof StockHappening.BuiltIn builtIn) {
+            add(handle, builtIn.held(), builtIn.quantity().negate());
         } else if (happening instanceof StockHappening.Coated coated) {
             add(handle, coated.held(), coated.quantity().negate());
             add(handle, coated.held().finished(coated.to()), coated.quantity());

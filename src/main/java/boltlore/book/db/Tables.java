@@ -72,11 +72,12 @@ public final class Tables {
                 return;
             }
             if (!entry.follows(last.get(), chain[0])) {
-                faults.add(Fault.of(
-                        "entry " + entry.number(),
-                        "an entry that was changed, or does not follow entry " + last.get(),
-                        "the entries of one journal in their order, each as it was written",
-                        "Somebody wrote into the database by hand, or it is damaged: restore the last backup beside it."));
+                faults.add(
+                        Fault.of(
+                                "entry " + entry.number(),
+                                "an entry that was changed, or does not follow entry " + last.get(),
+                                "the entries of one journal in their order, each as it was written",
+                                "Somebody wrote into the database by hand, or it is damaged: restore the last backup beside it."));
             }
             last.set(entry.number());
             chain[0] = entry.chain();

@@ -38,12 +38,18 @@ public final class Transfer {
         return book.read(reading -> {
             long[] count = {0};
             reading.journal().each(entry -> {
-                reading.contents().with(entry.number()).forEach(hash -> line(
-                        out,
-                        JsonOut.object()
-                                .put("content", hash)
-                                .put("bytes", Base64.getEncoder().encodeToString(reading.contents().of(hash)))
-                                .writtenInLine()));
+                reading.contents()
+                        .with(entry.number())
+                        .forEach(hash -> line(
+                                out,
+                                JsonOut.object()
+                                        .put("content", hash)
+                                        .put(
+                                                "bytes",
+                                                Base64.getEncoder()
+                                                        .encodeToString(reading.contents()
+                                                                .of(hash)))
+                                        .writtenInLine()));
                 line(out, entry.exported());
                 count[0]++;
             });
@@ -113,9 +119,7 @@ public final class Transfer {
             } catch (IOException e) {
                 return Outcome.faulty(fault("a line that cannot be read", "lines of JSON in UTF-8", ""));
             }
-            return last == 0
-                    ? Outcome.faulty(fault("no entry", "the export of a book", ""))
-                    : longer();
+            return last == 0 ? Outcome.faulty(fault("no entry", "the export of a book", "")) : longer();
         }
 
         private Outcome<Long> longer() {

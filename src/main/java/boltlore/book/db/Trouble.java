@@ -30,6 +30,10 @@ enum Trouble {
             "a disk that reports an error, or a limit on the size of files",
             "a disk that reads and writes",
             "Look at the disk before anything else; nothing was written."),
+    NO_LIBRARY(
+            "SQLite's own library, which cannot be unpacked or loaded here",
+            "a folder for temporary files with room, from which programs may be loaded",
+            "Make room there, or name another folder with BOLTLORE_JVM_FLAGS=-Dorg.sqlite.tmpdir=FOLDER."),
     /** A mistake of this program. */
     DEFECT("", "", "");
 
@@ -82,7 +86,8 @@ enum Trouble {
         if (state == null) {
             return thrown instanceof java.sql.SQLTransientConnectionException ? UNREACHABLE : DEFECT;
         }
-        boolean sameNumber = state.equals("23505") && String.valueOf(thrown.getMessage()).contains("journal_pkey");
+        boolean sameNumber =
+                state.equals("23505") && String.valueOf(thrown.getMessage()).contains("journal_pkey");
         return switch (state) {
             case "40001", "40P01" -> CONFLICT;
             case "53100" -> FULL;

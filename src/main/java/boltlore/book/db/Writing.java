@@ -31,7 +31,12 @@ public final class Writing extends Reading {
         List<Person> known = new Persons(handle).named(by.name(), Person.STAFF);
         Writing writing = new Writing(
                 handle,
-                new Stamp(by.at(), by.desk(), known.isEmpty() ? new Persons(handle).nextKey() : known.get(0).key()));
+                new Stamp(
+                        by.at(),
+                        by.desk(),
+                        known.isEmpty()
+                                ? new Persons(handle).nextKey()
+                                : known.get(0).key()));
         if (writing.journal().last().isEmpty()) {
             writing.add(new BookBegun(UUID.randomUUID().toString()), "");
         }

@@ -21,15 +21,12 @@ import java.util.TreeSet;
  * @param differences in sentences; none where all that must be written down was, and nothing else went in
  */
 public record AsBuiltRecord(
-        OrderStanding order,
-        String chassis,
-        List<BuiltPart> parts,
-        List<BuiltNote> notes,
-        List<String> differences) {
+        OrderStanding order, String chassis, List<BuiltPart> parts, List<BuiltNote> notes, List<String> differences) {
 
     public static AsBuiltRecord of(Reading reading, OrderStanding order) {
         List<BuiltPart> parts = reading.asBuilt().parts(order.name());
-        List<KitLine> designed = order.kit().isEmpty() ? List.of() : reading.orders().lines(order.kit());
+        List<KitLine> designed =
+                order.kit().isEmpty() ? List.of() : reading.orders().lines(order.kit());
         return new AsBuiltRecord(
                 order,
                 reading.asBuilt().chassis(order.name()).orElse(""),
@@ -65,8 +62,8 @@ public record AsBuiltRecord(
         }
         parts.stream()
                 .filter(part -> part.out() == 0)
-                .forEach(part -> fitted.merge(
-                        new Revised(part.part(), part.revision()), part.quantity(), BigDecimal::add));
+                .forEach(part ->
+                        fitted.merge(new Revised(part.part(), part.revision()), part.quantity(), BigDecimal::add));
         TreeSet<Revised> all = new TreeSet<>(wanted.keySet());
         all.addAll(fitted.keySet());
         List<String> differences = new ArrayList<>();

@@ -43,14 +43,21 @@ public final class BuiltDesk {
     /** Says that so much of a part is bought, cut, coated or picked for the order; below 0 that it is not, after all. */
     public Outcome<Written<OrderStanding>> work(
             String name, String part, String finish, String stage, BigDecimal quantity, String reason) {
-        return book.write(by, writing -> frozen(writing, name).then(order -> designed(writing, order, part)
-                .then(line -> {
-                    writing.add(
-                            new BuiltHappening.Worked(
-                                    name, part, line.revision(), finish.isEmpty() ? line.finish() : finish, stage, quantity),
-                            reason);
-                    return OrderDesk.standing(writing, name);
-                })));
+        return book.write(
+                by,
+                writing -> frozen(writing, name)
+                        .then(order -> designed(writing, order, part).then(line -> {
+                            writing.add(
+                                    new BuiltHappening.Worked(
+                                            name,
+                                            part,
+                                            line.revision(),
+                                            finish.isEmpty() ? line.finish() : finish,
+                                            stage,
+                                            quantity),
+                                    reason);
+                            return OrderDesk.standing(writing, name);
+                        })));
     }
 
     /**
@@ -60,16 +67,20 @@ public final class BuiltDesk {
      * @param reason asked for where the kit holds no such part: why it went in all the same
      */
     public Outcome<Written<List<BuiltPart>>> fit(String name, List<Fitted> parts, String reason) {
-        return book.write(by, writing -> frozen(writing, name).then(order -> Outcome.all(parts.stream()
-                .map(part -> fit(writing, order, part, reason))
-                .toList())));
+        return book.write(
+                by,
+                writing -> frozen(writing, name)
+                        .then(order -> Outcome.all(parts.stream()
+                                .map(part -> fit(writing, order, part, reason))
+                                .toList())));
     }
 
     private static Outcome<BuiltPart> fit(Writing writing, OrderStanding order, Fitted part, String reason) {
         Outcome<KitLine> designed = designed(writing, order, part.part());
         if (!designed.faults().isEmpty() && (reason.isBlank() || part.revision().isEmpty())) {
-            return Outcome.faulty(designed.faults().get(0).advising(
-                    "Where it went in all the same, give its revision, and say why with --reason."));
+            return Outcome.faulty(designed.faults()
+                    .get(0)
+                    .advising("Where it went in all the same, give its revision, and say why with --reason."));
         }
         String revision = part.revision().isEmpty() && designed instanceof Outcome.Sound<KitLine> line
                 ? line.value().revision()
@@ -95,7 +106,8 @@ public final class BuiltDesk {
         if (part.serial().isEmpty()) {
             return Outcome.sound(part);
         }
-        return reading.asBuilt().inWith(part.part(), part.serial())
+        return reading.asBuilt()
+                .inWith(part.part(), part.serial())
                 .<Outcome<Fitted>>map(other -> Outcome.faulty(Fault.of(
                         "",
                         part.part() + " with serial number " + part.serial() + ", which is in order " + other.order(),
@@ -110,28 +122,33 @@ public final class BuiltDesk {
         if (reason.isBlank()) {
             return Outcome.faulty(Fault.of("order " + name, "no reason", "why it comes out", "Add --reason."));
         }
-        return book.write(by, writing -> frozen(writing, name).then(order -> {
-            Optional<BuiltPart> fitted = writing.asBuilt().fitted(entry);
-            if (fitted.isEmpty() || !fitted.get().order().equals(name) || fitted.get().out() > 0) {
-                return Outcome.faulty(Fault.of(
-                        "order " + name,
-                        "entry " + entry,
-                        "the entry of a part that is in this kit",
-                        "'boltlore built show " + name + "' lists them."));
-            }
-            writing.add(new BuiltHappening.TakenOut(name, entry), reason);
-            return Outcome.sound(writing.asBuilt().fitted(entry).orElseThrow());
-        }));
+        return book.write(
+                by,
+                writing -> frozen(writing, name).then(order -> {
+                    Optional<BuiltPart> fitted = writing.asBuilt().fitted(entry);
+                    if (fitted.isEmpty()
+                            || !fitted.get().order().equals(name)
+                            || fitted.get().out() > 0) {
+                        return Outcome.faulty(Fault.of(
+                                "order " + name,
+                                "entry " + entry,
+                                "the entry of a part that is in this kit",
+                                "'boltlore built show " + name + "' lists them."));
+                    }
+                    writing.add(new BuiltHappening.TakenOut(name, entry), reason);
+                    return Outcome.sound(writing.asBuilt().fitted(entry).orElseThrow());
+                }));
     }
 
     private Outcome<Written<OrderStanding>> on(
             String name, String reason, Function<OrderStanding, Outcome<BuiltHappening>> happening) {
-        return book.write(by, writing -> frozen(writing, name).then(order -> happening
-                .apply(order)
-                .then(one -> {
-                    writing.add(one, reason);
-                    return OrderDesk.standing(writing, name);
-                })));
+        return book.write(
+                by,
+                writing -> frozen(writing, name)
+                        .then(order -> happening.apply(order).then(one -> {
+                            writing.add(one, reason);
+                            return OrderDesk.standing(writing, name);
+                        })));
     }
 
     /** The kit's first line of that part. */
@@ -146,17 +163,19 @@ public final class BuiltDesk {
                         "'" + part + "'",
                         "a part of its kit",
                         Nearest.advice(
-                                part, lines.stream().map(KitLine::part).distinct().toList(), ""))));
+                                part,
+                                lines.stream().map(KitLine::part).distinct().toList(),
+                                ""))));
     }
 
     private static Outcome<OrderStanding> frozen(Reading reading, String name) {
-        return OrderDesk.standing(reading, name).then(order -> order.state().frozen()
-                        && order.state() != OrderState.CANCELLED
-                ? Outcome.sound(order)
-                : Outcome.faulty(Fault.of(
-                        "order " + name,
-                        "'" + order.state().written() + "'",
-                        "an order that is confirmed",
-                        "'boltlore order confirm " + name + "' freezes its kit.")));
+        return OrderDesk.standing(reading, name)
+                .then(order -> order.state().frozen() && order.state() != OrderState.CANCELLED
+                        ? Outcome.sound(order)
+                        : Outcome.faulty(Fault.of(
+                                "order " + name,
+                                "'" + order.state().written() + "'",
+                                "an order that is confirmed",
+                                "'boltlore order confirm " + name + "' freezes its kit.")));
     }
 }

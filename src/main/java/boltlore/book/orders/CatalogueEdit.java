@@ -60,9 +60,12 @@ record CatalogueEdit(SortedMap<String, String> parts, Map<CatalogueEdit.Chosen, 
         TreeSet<String> keys = new TreeSet<>(was.members().keySet());
         keys.addAll(is.members().keySet());
         String which = keys.stream()
-                .filter(key -> !written(was.members().get(key)).equals(written(is.members().get(key))))
+                .filter(key -> !written(was.members().get(key))
+                        .equals(written(is.members().get(key))))
                 .collect(Collectors.joining(", "));
-        return before.equals(after) ? "changed in the same revision: " + which : "revision " + before + ", then " + after;
+        return before.equals(after)
+                ? "changed in the same revision: " + which
+                : "revision " + before + ", then " + after;
     }
 
     /** A line that was changed, or came or went, touches the parts that it names. */
@@ -93,8 +96,7 @@ record CatalogueEdit(SortedMap<String, String> parts, Map<CatalogueEdit.Chosen, 
             if (path.endsWith("/family.json")) {
                 String family = path.split("/", -1)[1];
                 SortedMap<String, Entry> was = valuesOf(file);
-                SortedMap<String, Entry> is =
-                        after.containsKey(path) ? valuesOf(after.get(path)) : new TreeMap<>();
+                SortedMap<String, Entry> is = after.containsKey(path) ? valuesOf(after.get(path)) : new TreeMap<>();
                 SortedMap<String, String> differ = new TreeMap<>();
                 differ(was, is, differ);
                 differ.forEach((key, says) -> {
@@ -112,7 +114,8 @@ record CatalogueEdit(SortedMap<String, String> parts, Map<CatalogueEdit.Chosen, 
         for (Map.Entry<String, Entry> option : entries("", file, "option").entrySet()) {
             SortedMap<String, Entry> inside = new TreeMap<>();
             collect(option.getValue().object(), "", "value", inside);
-            inside.forEach((value, entry) -> values.put(option.getKey().substring(1) + "=" + value.substring(1), entry));
+            inside.forEach(
+                    (value, entry) -> values.put(option.getKey().substring(1) + "=" + value.substring(1), entry));
         }
         return values;
     }

@@ -20,8 +20,8 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.PartNumber;
 import boltlore.order.Order;
-import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.costing.quote.Quotation;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,8 +62,7 @@ public final class ChangeDesk {
         return book.read(reading -> owed(reading, name)).then(standing -> {
             Outcome<Order> wanted = order != null
                     ? Outcome.sound(order)
-                    : bench.order(
-                            name, book.read(reading -> reading.contents().of(standing.draft())));
+                    : bench.order(name, book.read(reading -> reading.contents().of(standing.draft())));
             return wanted.then(asked -> bench.resolve(asked, new QuoteRequest(by.today(), null, null))
                     .then(resolved -> KeptCatalogue.of(bench.folder(), bench.catalogue())
                             .then(catalogue -> book.write(by, writing -> {
@@ -94,40 +93,55 @@ public final class ChangeDesk {
                         "something that changes",
                         "Nothing was written."));
             }
-            Quotation quotation = resolved.pricing().quotation().orElseThrow();
-            Frozen stands = new Frozen(
-                    content,
-                    kit,
-                    catalogue.keep(writing),
-                    writing.keep(Kitted.figures(quotation)),
-                    writing.keep(Kitted.cost(resolved.pricing())));
+            Frozen stands = stands(writing, resolved, catalogue, content, kit);
             int number = writing.changes().of(now.name()).size() + 1;
             SortedMap<String, String> choices = new TreeMap<>();
             order.order().choices().values().forEach((option, value) -> choices.put(option.text(), value));
             writing.add(
                     new ChangeHappening.Proposed(
-                            now.name(), number, asker, now.resolved(), Kitted.offer(quotation), choices, stands),
+                            now.name(),
+                            number,
+                            asker,
+                            now.resolved(),
+                            Kitted.offer(resolved.pricing().quotation().orElseThrow()),
+                            choices,
+                            stands),
                     reason);
             return Outcome.sound(ChangeEffect.of(
                     writing, now, writing.changes().find(now.name(), number).orElseThrow()));
         });
     }
 
+    private static Frozen stands(
+            Writing writing, Bench.Resolved resolved, KeptCatalogue catalogue, String content, String kit) {
+        Quotation quotation = resolved.pricing().quotation().orElseThrow();
+        return new Frozen(
+                content,
+                kit,
+                catalogue.keep(writing),
+                writing.keep(Kitted.figures(quotation)),
+                writing.keep(Kitted.cost(resolved.pricing())));
+    }
+
     /** Accepts or drops a proposed change, or says that an accepted one is carried out and verified. */
     public Outcome<Written<OrderChange>> decide(String name, int number, ChangeState to, String reason) {
-        return book.write(by, writing -> OrderDesk.standing(writing, name).then(standing -> change(
-                        writing, name, number)
-                .then(change -> mayBecome(standing, change, to, reason).then(sound -> {
-                    writing.add(new ChangeHappening.Decided(name, number, to), reason);
-                    return change(writing, name, number);
-                }))));
+        return book.write(
+                by,
+                writing -> OrderDesk.standing(writing, name)
+                        .then(standing -> change(writing, name, number)
+                                .then(change -> mayBecome(standing, change, to, reason)
+                                        .then(sound -> {
+                                            writing.add(new ChangeHappening.Decided(name, number, to), reason);
+                                            return change(writing, name, number);
+                                        }))));
     }
 
     private static Outcome<OrderChange> mayBecome(
             OrderStanding standing, OrderChange change, ChangeState to, String reason) {
         String which = "order " + change.order() + ", change " + change.number();
         if (!change.state().next().contains(to)) {
-            String may = change.state().next().stream().map(ChangeState::written).collect(Collectors.joining(" or "));
+            String may =
+                    change.state().next().stream().map(ChangeState::written).collect(Collectors.joining(" or "));
             return Outcome.faulty(Fault.of(
                     which,
                     "'" + change.state().written() + "', which does not become '" + to.written() + "'",
@@ -159,24 +173,27 @@ public final class ChangeDesk {
             return Outcome.faulty(noReason(name, "what they are for"));
         }
         return Outcome.all(parts.stream().map(each -> line(catalogue, each)).toList())
-                .then(lines -> book.write(by, writing -> OrderDesk.standing(writing, name).then(now -> {
-                    if (now.state() != OrderState.SHIPPED) {
-                        return Outcome.faulty(Fault.of(
-                                "order " + name,
-                                "'" + now.state().written() + "'",
-                                "a shipped kit",
-                                now.state().owed()
-                                        ? "'boltlore change propose " + name + "' changes a kit that has not left."
-                                        : ""));
-                    }
-                    List<KitLine> all = new ArrayList<>(writing.orders().lines(now.kit()));
-                    all.addAll(lines);
-                    String kit = writing.keep(KitLines.write(all));
-                    int number = writing.changes().of(name).size() + 1;
-                    writing.add(
-                            new ChangeHappening.ServiceAdded(name, number, lines, kit, currency, net), reason);
-                    return change(writing, name, number);
-                })));
+                .then(lines -> book.write(
+                        by,
+                        writing -> OrderDesk.standing(writing, name).then(now -> {
+                            if (now.state() != OrderState.SHIPPED) {
+                                return Outcome.faulty(Fault.of(
+                                        "order " + name,
+                                        "'" + now.state().written() + "'",
+                                        "a shipped kit",
+                                        now.state().owed()
+                                                ? "'boltlore change propose " + name
+                                                        + "' changes a kit that has not left."
+                                                : ""));
+                            }
+                            List<KitLine> all = new ArrayList<>(writing.orders().lines(now.kit()));
+                            all.addAll(lines);
+                            String kit = writing.keep(KitLines.write(all));
+                            int number = writing.changes().of(name).size() + 1;
+                            writing.add(
+                                    new ChangeHappening.ServiceAdded(name, number, lines, kit, currency, net), reason);
+                            return change(writing, name, number);
+                        })));
     }
 
     private static Outcome<KitLine> line(Catalogue catalogue, Additional added) {

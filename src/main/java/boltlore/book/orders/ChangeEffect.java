@@ -81,7 +81,8 @@ public record ChangeEffect(
     private static Price before(Reading reading, OrderStanding order, OrderChange change) {
         Optional<OrderChange> last = reading.changes().of(order.name()).stream()
                 .filter(each -> each.number() < change.number())
-                .filter(each -> each.stands().kit().equals(change.from()) && !each.stands().cost().isEmpty())
+                .filter(each -> each.stands().kit().equals(change.from())
+                        && !each.stands().cost().isEmpty())
                 .filter(each -> switch (each.state()) {
                     case ACCEPTED, CARRIED_OUT -> true;
                     case PROPOSED, DROPPED -> false;
@@ -89,7 +90,12 @@ public record ChangeEffect(
                 .reduce((one, other) -> other);
         if (last.isPresent()) {
             OrderChange each = last.get();
-            return new Price(each.stands().order(), each.currency(), each.net(), each.leadDays(), each.stands().cost());
+            return new Price(
+                    each.stands().order(),
+                    each.currency(),
+                    each.net(),
+                    each.leadDays(),
+                    each.stands().cost());
         }
         QuotedVersion quoted = reading.orders().quotations(order.name()).stream()
                 .filter(each -> each.version() == order.confirmed())
@@ -105,15 +111,16 @@ public record ChangeEffect(
 
     private static List<Done> done(KitDifference kit, Map<KitDifference.Piece, SortedMap<String, BigDecimal>> work) {
         List<Done> done = new ArrayList<>();
-        kit.changes().stream().filter(each -> !each.comesIn()).forEach(each -> work.getOrDefault(
-                        each.piece(), new TreeMap<>())
-                .forEach((stage, quantity) -> {
-                    // Of a piece that stays in part, what stays is taken from what was worked on.
-                    BigDecimal lost = quantity.subtract(each.after());
-                    if (lost.signum() > 0) {
-                        done.add(new Done(each.piece(), stage, lost.min(each.amount())));
-                    }
-                }));
+        kit.changes().stream()
+                .filter(each -> !each.comesIn())
+                .forEach(each -> work.getOrDefault(each.piece(), new TreeMap<>())
+                        .forEach((stage, quantity) -> {
+                            // Of a piece that stays in part, what stays is taken from what was worked on.
+                            BigDecimal lost = quantity.subtract(each.after());
+                            if (lost.signum() > 0) {
+                                done.add(new Done(each.piece(), stage, lost.min(each.amount())));
+                            }
+                        }));
         return done;
     }
 
@@ -136,12 +143,14 @@ public record ChangeEffect(
                 .put("kit", JsonOut.list(kit.changes(), KitDifference.Change::json))
                 .put(
                         "done",
-                        JsonOut.list(done, each -> JsonOut.object()
-                                .put("part", each.piece().part())
-                                .put("revision", each.piece().revision())
-                                .putIfAny("finish", each.piece().finish())
-                                .put("stage", each.stage())
-                                .put("quantity", each.quantity())));
+                        JsonOut.list(
+                                done,
+                                each -> JsonOut.object()
+                                        .put("part", each.piece().part())
+                                        .put("revision", each.piece().revision())
+                                        .putIfAny("finish", each.piece().finish())
+                                        .put("stage", each.stage())
+                                        .put("quantity", each.quantity())));
         return json.putIfAny("netDifference", netDifference)
                 .putIfAny("costDifference", costDifference)
                 .putIfAny("costCurrency", costCurrency)

@@ -23,9 +23,12 @@ public final class FrozenKit {
      */
     public static <T> Outcome<T> with(Book book, String name, BiFunction<Bench, OrderKit, Outcome<T>> work) {
         Outcome<OrderStanding> found = book.read(reading -> OrderDesk.standing(reading, name));
-        return found.then(standing -> standing.resolved().isEmpty() ? Outcome.faulty(noKit(standing)) : Outcome.sound(standing))
-                .then(standing -> KeptBench.with(book, standing.catalogue(), bench -> again(book, bench, standing)
-                        .then(kit -> work.apply(bench, kit))));
+        return found.then(standing ->
+                        standing.resolved().isEmpty() ? Outcome.faulty(noKit(standing)) : Outcome.sound(standing))
+                .then(standing -> KeptBench.with(
+                        book,
+                        standing.catalogue(),
+                        bench -> again(book, bench, standing).then(kit -> work.apply(bench, kit))));
     }
 
     private static Outcome<OrderKit> again(Book book, Bench bench, OrderStanding standing) {
@@ -58,7 +61,7 @@ public final class FrozenKit {
                 "'boltlore kit FILE' makes the sheets of an order that is no more than a draft.");
     }
 
-    private static Fault another(OrderStanding standing) {
+    static Fault another(OrderStanding standing) {
         return Fault.of(
                 "order " + standing.name(),
                 "another kit than the one that was kept",

@@ -2,6 +2,7 @@ package boltlore.book.orders;
 
 import boltlore.answers.OrderKit;
 import boltlore.bill.Bill;
+import boltlore.book.Entry;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
@@ -77,7 +78,7 @@ public final class FrozenKits {
         }
         return bench(standing.catalogue())
                 .then(bench -> bench.order(standing.name(), reading.contents().of(standing.draft()))
-                        .then(order -> kit(bench, named(order, standing))));
+                        .then(order -> kit(bench, named(order, standing), standing)));
     }
 
     private Order named(Order keyed, OrderStanding standing) {
@@ -85,14 +86,14 @@ public final class FrozenKits {
         return standing.due().isEmpty() ? order.build() : order.due(LocalDate.parse(standing.due())).build();
     }
 
-    private Outcome<KitInWork> kit(Bench bench, Order order) {
+    private Outcome<KitInWork> kit(Bench bench, Order order, OrderStanding standing) {
         return OrderKit.of(bench.resolver(), order, false).then(found -> {
             Bill bill = found.bill();
-            if (bill == null) {
-                throw new IllegalStateException("A frozen order has a kit: " + order.name());
-            }
-            return Outcome.sound(
-                    new KitInWork(bench.resolver().resolver().plan(order.family()), bill, today));
+            boolean same = bill != null && Entry.sha256(Kitted.lines(bill)).equals(standing.resolved());
+            return bill != null && same
+                    ? Outcome.sound(
+                            new KitInWork(bench.resolver().resolver().plan(order.family()), bill, today))
+                    : Outcome.faulty(FrozenKit.another(standing));
         });
     }
 

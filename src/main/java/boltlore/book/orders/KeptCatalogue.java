@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -34,7 +35,7 @@ record KeptCatalogue(SortedMap<String, byte[]> files) {
             SortedMap<String, Path> all = new TreeMap<>(found);
             documents(catalogue).forEach(file -> all.put(file, folder.resolve(file)));
             SortedMap<String, byte[]> contents = new TreeMap<>();
-            for (SortedMap.Entry<String, Path> file : all.entrySet()) {
+            for (Map.Entry<String, Path> file : all.entrySet()) {
                 try {
                     contents.put(file.getKey(), Files.readAllBytes(file.getValue()));
                 } catch (IOException e) {
@@ -47,8 +48,8 @@ record KeptCatalogue(SortedMap<String, byte[]> files) {
     }
 
     private static Stream<String> documents(Catalogue catalogue) {
-        Stream<Document> ofParts = catalogue.parts().values().stream()
-                .flatMap(part -> part.upkeep().documents().stream());
+        Stream<Document> ofParts =
+                catalogue.parts().values().stream().flatMap(part -> part.upkeep().documents().stream());
         Stream<Document> ofPositions = catalogue.families().values().stream()
                 .flatMap(family -> family.positions().stream())
                 .flatMap(position -> position.documents().stream());
@@ -90,7 +91,7 @@ record KeptCatalogue(SortedMap<String, byte[]> files) {
 
     /** Lays a kept catalogue out in an empty folder. */
     static void lay(Contents contents, String hash, Path folder) throws IOException {
-        for (SortedMap.Entry<String, String> file : list(contents, hash).entrySet()) {
+        for (Map.Entry<String, String> file : list(contents, hash).entrySet()) {
             Path path = folder.resolve(file.getKey()).normalize();
             if (!path.startsWith(folder)) {
                 throw new IOException("a path that leads out of the catalogue: " + file.getKey());

@@ -24,8 +24,9 @@ record KeyedOrder(Order order) {
 
     /** Takes persons down who are not known yet; faulty where a name may be several customers'. */
     static Outcome<KeyedOrder> of(Writing writing, Order order) {
-        return customer(writing, order).then(customer -> Outcome.sound(new KeyedOrder(
-                named(order, name -> customer.key(), name -> staff(writing, name)))));
+        return customer(writing, order)
+                .then(customer -> Outcome.sound(
+                        new KeyedOrder(named(order, name -> customer.key(), name -> staff(writing, name)))));
     }
 
     private static Outcome<Person> customer(Writing writing, Order order) {
@@ -39,9 +40,7 @@ record KeyedOrder(Order order) {
                     "Say which with --customer KEY; 'boltlore person list' shows them."));
         }
         return Outcome.sound(
-                known.isEmpty()
-                        ? writing.addPerson(Person.CUSTOMER, order.customer(), new TreeMap<>())
-                        : known.get(0));
+                known.isEmpty() ? writing.addPerson(Person.CUSTOMER, order.customer(), new TreeMap<>()) : known.get(0));
     }
 
     private static String staff(Writing writing, String name) {

@@ -14,8 +14,8 @@ import boltlore.book.db.Written;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.order.Order;
-import boltlore.trades.costing.quote.QuoteRequest;
 import boltlore.trades.costing.quote.Quotation;
+import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -85,14 +85,16 @@ public final class OrderDesk {
         return bench.order(standing.name(), draft)
                 .then(order -> bench.resolve(order, request))
                 .then(resolved -> KeptCatalogue.of(bench.folder(), bench.catalogue())
-                        .then(catalogue -> book.write(
-                                by, writing -> quoted(writing, standing, resolved, catalogue, reason))));
+                        .then(catalogue ->
+                                book.write(by, writing -> quoted(writing, standing, resolved, catalogue, reason))));
     }
 
     private static Outcome<QuotedVersion> quoted(
             Writing writing, OrderStanding before, Bench.Resolved resolved, KeptCatalogue catalogue, String reason) {
         return standing(writing, before.name()).then(now -> {
-            if (!now.draft().equals(before.draft()) || now.version() != before.version() || !now.state().open()) {
+            if (!now.draft().equals(before.draft())
+                    || now.version() != before.version()
+                    || !now.state().open()) {
                 return Outcome.faulty(changed(now));
             }
             Quotation quotation = resolved.pricing().quotation().orElseThrow();
@@ -115,59 +117,68 @@ public final class OrderDesk {
      * @param reason asked for where the quotation has run out
      */
     public Outcome<Written<OrderStanding>> confirm(String name, @Nullable LocalDate due, String reason) {
-        return book.write(by, writing -> standing(writing, name).then(now -> {
-            if (now.state() != OrderState.QUOTED) {
-                return Outcome.faulty(notOpen(now, "a quoted order"));
-            }
-            QuotedVersion quoted = last(writing.orders(), name);
-            if (!quoted.stands().order().equals(now.draft())) {
-                return Outcome.faulty(Fault.of(
-                        "order " + name,
-                        "a draft that was changed after version " + now.version() + " was quoted",
-                        "a quotation of what is ordered",
-                        "'boltlore order quote " + name + "' makes version " + (now.version() + 1) + "."));
-            }
-            if (by.today().isAfter(quoted.offer().validUntil()) && reason.isBlank()) {
-                return Outcome.faulty(Fault.of(
-                        "order " + name,
-                        "a quotation that was valid until " + quoted.offer().validUntil(),
-                        "one that is valid on " + by.today(),
-                        "Quote again, or say with --reason why it is taken all the same."));
-            }
-            LocalDate agreed = due != null || now.due().isEmpty() ? due : LocalDate.parse(now.due());
-            writing.add(new OrderHappening.Ordered(name, quoted.version(), agreed), reason);
-            return standing(writing, name);
-        }));
+        return book.write(
+                by,
+                writing -> standing(writing, name).then(now -> {
+                    if (now.state() != OrderState.QUOTED) {
+                        return Outcome.faulty(notOpen(now, "a quoted order"));
+                    }
+                    QuotedVersion quoted = last(writing.orders(), name);
+                    if (!quoted.stands().order().equals(now.draft())) {
+                        return Outcome.faulty(Fault.of(
+                                "order " + name,
+                                "a draft that was changed after version " + now.version() + " was quoted",
+                                "a quotation of what is ordered",
+                                "'boltlore order quote " + name + "' makes version " + (now.version() + 1) + "."));
+                    }
+                    if (by.today().isAfter(quoted.offer().validUntil()) && reason.isBlank()) {
+                        return Outcome.faulty(Fault.of(
+                                "order " + name,
+                                "a quotation that was valid until "
+                                        + quoted.offer().validUntil(),
+                                "one that is valid on " + by.today(),
+                                "Quote again, or say with --reason why it is taken all the same."));
+                    }
+                    LocalDate agreed = due != null || now.due().isEmpty() ? due : LocalDate.parse(now.due());
+                    writing.add(new OrderHappening.Ordered(name, quoted.version(), agreed), reason);
+                    return standing(writing, name);
+                }));
     }
 
     /** Says that an order stands elsewhere now. */
     public Outcome<Written<OrderStanding>> move(String name, OrderState to, String reason) {
-        return book.write(by, writing -> standing(writing, name).then(now -> {
-            if (!now.state().next().contains(to)) {
-                String may = now.state().next().stream().map(OrderState::written).collect(Collectors.joining(", "));
-                return Outcome.faulty(Fault.of(
-                        "order " + name,
-                        "'" + now.state().written() + "', from where it does not go to '" + to.written() + "'",
-                        may.isEmpty() ? "nothing further" : "one of " + may,
-                        to == OrderState.QUOTED || to == OrderState.ORDERED
-                                ? "'boltlore order quote' and 'boltlore order confirm' do that."
-                                : ""));
-            }
-            if (reason.isBlank() && (to == OrderState.LOST || to == OrderState.CANCELLED)) {
-                return Outcome.faulty(
-                        Fault.of("order " + name, "no reason", "why it is " + to.written(), "Add --reason."));
-            }
-            writing.add(new OrderHappening.Moved(name, to), reason);
-            return standing(writing, name);
-        }));
+        return book.write(
+                by,
+                writing -> standing(writing, name).then(now -> {
+                    if (!now.state().next().contains(to)) {
+                        String may = now.state().next().stream()
+                                .map(OrderState::written)
+                                .collect(Collectors.joining(", "));
+                        return Outcome.faulty(Fault.of(
+                                "order " + name,
+                                "'" + now.state().written() + "', from where it does not go to '" + to.written() + "'",
+                                may.isEmpty() ? "nothing further" : "one of " + may,
+                                to == OrderState.QUOTED || to == OrderState.ORDERED
+                                        ? "'boltlore order quote' and 'boltlore order confirm' do that."
+                                        : ""));
+                    }
+                    if (reason.isBlank() && (to == OrderState.LOST || to == OrderState.CANCELLED)) {
+                        return Outcome.faulty(
+                                Fault.of("order " + name, "no reason", "why it is " + to.written(), "Add --reason."));
+                    }
+                    writing.add(new OrderHappening.Moved(name, to), reason);
+                    return standing(writing, name);
+                }));
     }
 
     /** Keeps the hashes of sheets that were given out. */
     public Outcome<Written<OrderStanding>> issue(String name, SortedMap<String, String> sheets) {
-        return book.write(by, writing -> standing(writing, name).then(now -> {
-            writing.add(new OrderHappening.Issued(name, sheets), "");
-            return standing(writing, name);
-        }));
+        return book.write(
+                by,
+                writing -> standing(writing, name).then(now -> {
+                    writing.add(new OrderHappening.Issued(name, sheets), "");
+                    return standing(writing, name);
+                }));
     }
 
     /** Where an order stands; faulty where there is none of that number. */
@@ -193,7 +204,8 @@ public final class OrderDesk {
                 "'" + standing.state().written() + "'",
                 expected,
                 standing.state().frozen()
-                        ? "It is frozen: 'boltlore change propose " + standing.name() + "' changes it by a change order."
+                        ? "It is frozen: 'boltlore change propose " + standing.name()
+                                + "' changes it by a change order."
                         : "");
     }
 

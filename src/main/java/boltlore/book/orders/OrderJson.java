@@ -25,8 +25,7 @@ public final class OrderJson {
                 .put("version", order.version())
                 .put("confirmed", order.confirmed())
                 .putIfAny("kit", order.kit())
-                .putIfAny("catalogue", order.catalogue())
-                .put("changed", order.changed());
+                .putIfAny("catalogue", order.catalogue());
     }
 
     public static JsonOut.Members quotation(QuotedVersion quoted) {

@@ -33,26 +33,35 @@ public final class PersonDesk {
     /** Puts a name or details in the place of those that are there; an empty detail is taken away. */
     public Outcome<Written<Person>> change(
             String key, @Nullable String name, SortedMap<String, String> details, String reason) {
-        return book.write(by, writing -> known(writing, key).then(person -> {
-            SortedMap<String, String> all = new TreeMap<>(person.details());
-            all.putAll(details);
-            all.values().removeIf(String::isEmpty);
-            Person changed = new Person(
-                    key, person.role(), name == null ? person.name() : name, all, person.since(), person.erased());
-            writing.changePerson(changed, What.CHANGED, reason);
-            return Outcome.sound(changed);
-        }));
+        return book.write(
+                by,
+                writing -> known(writing, key).then(person -> {
+                    SortedMap<String, String> all = new TreeMap<>(person.details());
+                    all.putAll(details);
+                    all.values().removeIf(String::isEmpty);
+                    Person changed = new Person(
+                            key,
+                            person.role(),
+                            name == null ? person.name() : name,
+                            all,
+                            person.since(),
+                            person.erased());
+                    writing.changePerson(changed, What.CHANGED, reason);
+                    return Outcome.sound(changed);
+                }));
     }
 
     /** All that the book holds of a person, as a text to hand out; that it was handed out is in the journal. */
     public Outcome<Written<String>> handOut(String key) {
-        return book.write(by, writing -> known(writing, key).then(person -> {
-            writing.changePerson(person, What.EXPORTED, "");
-            return Outcome.sound(Transfer.person(person)
-                    .put("orders", JsonOut.list(writing.orders().ofCustomer(key), PersonDesk::order))
-                    .put("entries", writing.journal().countBy(key))
-                    .written());
-        }));
+        return book.write(
+                by,
+                writing -> known(writing, key).then(person -> {
+                    writing.changePerson(person, What.EXPORTED, "");
+                    return Outcome.sound(Transfer.person(person)
+                            .put("orders", JsonOut.list(writing.orders().ofCustomer(key), PersonDesk::order))
+                            .put("entries", writing.journal().countBy(key))
+                            .written());
+                }));
     }
 
     private static JsonOut order(OrderStanding order) {
@@ -68,12 +77,19 @@ public final class PersonDesk {
         if (reason.isBlank()) {
             return Outcome.faulty(Fault.of("person " + key, "no reason", "why the data are erased", "Add --reason."));
         }
-        Outcome<Written<Person>> erased = book.write(by, writing -> known(writing, key).then(person -> {
-            Person nobody = new Person(
-                    key, person.role(), "", new TreeMap<>(), person.since(), Entry.written(writing.stamp().at()));
-            writing.changePerson(nobody, What.ERASED, reason);
-            return Outcome.sound(nobody);
-        }));
+        Outcome<Written<Person>> erased = book.write(
+                by,
+                writing -> known(writing, key).then(person -> {
+                    Person nobody = new Person(
+                            key,
+                            person.role(),
+                            "",
+                            new TreeMap<>(),
+                            person.since(),
+                            Entry.written(writing.stamp().at()));
+                    writing.changePerson(nobody, What.ERASED, reason);
+                    return Outcome.sound(nobody);
+                }));
         if (erased.faults().isEmpty()) {
             book.sweep();
         }

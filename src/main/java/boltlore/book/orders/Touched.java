@@ -67,7 +67,8 @@ public record Touched(OrderStanding order, List<String> what) {
             return reading.orders().in(LOOKED_AT, MOST).stream()
                     .map(order -> new Touched(order, what(order)))
                     .filter(touched -> !touched.what().isEmpty())
-                    .sorted(Comparator.comparing((Touched touched) -> touched.order().state())
+                    .sorted(Comparator.comparing(
+                                    (Touched touched) -> touched.order().state())
                             .thenComparing(touched -> touched.order().name()))
                     .toList();
         }
@@ -108,7 +109,9 @@ public record Touched(OrderStanding order, List<String> what) {
         }
 
         private SortedMap<String, String> ofKit(String kit, CatalogueEdit edit) {
-            return edit.parts().isEmpty() ? new TreeMap<>() : of(reading.orders().lines(kit), edit);
+            return edit.parts().isEmpty()
+                    ? new TreeMap<>()
+                    : of(reading.orders().lines(kit), edit);
         }
 
         private static SortedMap<String, String> of(List<KitLine> lines, CatalogueEdit edit) {
@@ -143,7 +146,6 @@ public record Touched(OrderStanding order, List<String> what) {
                             .toList();
         }
 
-        private static final Fault PARTIAL =
-                Fault.of("", "choices that are not all made", "", "");
+        private static final Fault PARTIAL = Fault.of("", "choices that are not all made", "", "");
     }
 }

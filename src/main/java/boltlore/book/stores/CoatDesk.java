@@ -14,6 +14,7 @@ import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Tracked;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.PartNumber;
@@ -154,9 +155,10 @@ public final class CoatDesk {
     /** An accepted piece lies in the stores in its finish; one that is rejected after that does no more. */
     private Outcome<Boolean> stores(Writing writing, Piece piece, Coat to, String reason) {
         if (to == Coat.ACCEPTED) {
-            accept(writing, piece);
-            worked(writing, piece, BigDecimal.ONE);
-            return Outcome.sound(true);
+            return accept(writing, piece).then(accepted -> {
+                worked(writing, piece, BigDecimal.ONE);
+                return Outcome.sound(true);
+            });
         }
         if (piece.state() != Coat.ACCEPTED) {
             return Outcome.sound(true);
@@ -175,13 +177,24 @@ public final class CoatDesk {
         return Outcome.sound(true);
     }
 
-    /** The bare piece becomes the coated one; one that nobody booked in bare comes in as it is. */
-    private void accept(Writing writing, Piece piece) {
+    /**
+     * The bare piece becomes the coated one. One that nobody booked in bare comes in as it is, unless it has a number of its
+     * own or a lot, which must be known.
+     */
+    private Outcome<Boolean> accept(Writing writing, Piece piece) {
         Held bare = lying(writing, piece.part(), "");
+        Part part = catalogue.parts().get(new PartNumber(piece.part()));
+        if (bare == null && part != null && part.tracked() != null) {
+            return Outcome.faulty(Fault.of(
+                    "piece " + piece.piece(),
+                    "no bare " + piece.part() + " in the stores, of which the "
+                            + (part.tracked() == Tracked.LOT ? "lot" : "serial number") + " is written down",
+                    "the piece as it was made",
+                    "'boltlore stock receive " + piece.part() + " 1' with its number takes it in."));
+        }
         if (bare != null) {
             writing.add(new StockHappening.Coated(bare, BigDecimal.ONE, piece.finish()), "");
         } else {
-            Part part = catalogue.parts().get(new PartNumber(piece.part()));
             writing.add(
                     new StockHappening.Received(
                             new Held(piece.part(), piece.finish(), "", "", part == null ? "" : part.bin()),
@@ -190,6 +203,7 @@ public final class CoatDesk {
                             part == null ? "" : part.revision()),
                     "");
         }
+        return Outcome.sound(true);
     }
 
     private static @Nullable Held lying(

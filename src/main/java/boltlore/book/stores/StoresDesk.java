@@ -12,7 +12,9 @@ import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
 import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Contained;
 import boltlore.catalogue.Part;
+import boltlore.catalogue.Source;
 import boltlore.catalogue.Tracked;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
@@ -90,7 +92,23 @@ public final class StoresDesk {
         BigDecimal each = arrival.serials().isEmpty() ? arrival.quantity() : BigDecimal.ONE;
         held.forEach(one -> writing.add(
                 new StockHappening.Received(one, each, arrival.purchase(), part.revision()), reason));
+        if (arrival.purchase().isEmpty() && part.source() == Source.MAKE && arrival.finish().isEmpty()) {
+            part.contains().forEach(child -> buildIn(writing, child, arrival.quantity(), part));
+        }
         return Outcome.sound(held);
+    }
+
+    /** What an assembly is made of leaves the stores with it, as far as it lies there: it may have come straight from the saw. */
+    private static void buildIn(Writing writing, Contained child, BigDecimal assemblies, Part into) {
+        BigDecimal left = child.quantity().multiply(assemblies);
+        for (Stock.Row row : writing.stock().of(child.part().text())) {
+            BigDecimal some = row.quantity().min(left);
+            if (some.signum() > 0) {
+                writing.add(
+                        new StockHappening.BuiltIn(row.held(), some, into.number().text()), "");
+                left = left.subtract(some);
+            }
+        }
     }
 
     private static List<Held> held(Arrival arrival, Part part) {

@@ -3,6 +3,7 @@ package boltlore.trades.buying;
 import boltlore.catalogue.Buying;
 import boltlore.catalogue.Part;
 import boltlore.findings.Findings;
+import boltlore.measure.Money;
 import boltlore.netting.ItemPlan;
 import boltlore.netting.PlannedReceipt;
 import boltlore.report.Cell;
@@ -93,9 +94,9 @@ final class BuyingReport {
     }
 
     private ParticularsBuilder costs(ParticularsBuilder says) {
-        return says.say("together", "Cost, bought together", Kind.money(home, 2), plan.together())
-                .say("apart", "Cost, each order by itself with nothing in stock", Kind.money(home, 2), plan.apart())
-                .say("saved", "Saved", Kind.money(home, 2), plan.apart().subtract(plan.together()));
+        return says.say("together", "Cost, bought together", Kind.money(home, Money.digits(home)), plan.together())
+                .say("apart", "Cost, each order by itself with nothing in stock", Kind.money(home, Money.digits(home)), plan.apart())
+                .say("saved", "Saved", Kind.money(home, Money.digits(home)), plan.apart().subtract(plan.together()));
     }
 
     private TableBuilder orders() {

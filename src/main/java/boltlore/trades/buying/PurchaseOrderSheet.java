@@ -2,6 +2,7 @@ package boltlore.trades.buying;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
+import boltlore.measure.Money;
 import boltlore.measure.PartNumber;
 import boltlore.report.Cell;
 import boltlore.report.Column;
@@ -47,7 +48,7 @@ public final class PurchaseOrderSheet {
                 .glance(Particulars.named("order")
                         .say("purchase", words.say("number"), order.number())
                         .say("supplier", words.say("supplier"), order.supplier())
-                        .say("total", words.say("total"), Kind.money(currency, 2), total)
+                        .say("total", words.say("total"), Kind.money(currency, Money.digits(currency)), total)
                         .build())
                 .page(Page.named(words.say("page"))
                         .in(language)

@@ -43,8 +43,7 @@ create table customer_order (
     confirmed integer not null,
     kit ${text} not null,
     resolved ${text} not null,
-    catalogue ${text} not null,
-    changed ${number} not null
+    catalogue ${text} not null
 );
 create index customer_order_state on customer_order (state, due, name);
 create index customer_order_kit on customer_order (kit);

@@ -81,7 +81,8 @@ class BookTest {
             draft(book, "A");
             draft(book, "B");
             List<Entry> entries = book.read(reading -> reading.journal().after(0, 100));
-            assertThat(entries).extracting(Entry::kind)
+            assertThat(entries)
+                    .extracting(Entry::kind)
                     .containsExactly("book begun", "person added", "order drafted", "order drafted");
             String chain = Entry.NO_CHAIN;
             for (Entry entry : entries) {
@@ -157,15 +158,12 @@ class BookTest {
         try (Book book = book(kept)) {
             draft(book, "A");
             Instant earlier = MORNING.minusSeconds(3600);
-            Written<Entry> written = sound(
-                    book.write(at(earlier), writing -> Outcome.sound(writing.add(drafted(writing, "B"), ""))));
+            Written<Entry> written =
+                    sound(book.write(at(earlier), writing -> Outcome.sound(writing.add(drafted(writing, "B"), ""))));
             assertThat(written.clock()).contains("3601 s or more behind").contains("desk 'office'");
             assertThat(written.value().number()).isEqualTo(4);
             Optional<Entry> last = book.read(reading -> reading.journal().last());
-            assertThat(last)
-                    .map(Entry::stamp)
-                    .map(Stamp::at)
-                    .contains(earlier);
+            assertThat(last).map(Entry::stamp).map(Stamp::at).contains(earlier);
             Written<Entry> later = sound(draft(book, "C"));
             assertThat(later.clock()).isEmpty();
         }
@@ -178,8 +176,9 @@ class BookTest {
             for (int i = 0; i < 12; i++) {
                 draft(book, "A" + i);
                 int person = i;
-                book.write(at(MORNING), writing -> Outcome.sound(
-                        writing.addPerson("customer", "Person " + person, new TreeMap<>())));
+                book.write(
+                        at(MORNING),
+                        writing -> Outcome.sound(writing.addPerson("customer", "Person " + person, new TreeMap<>())));
             }
             String first = exported(book);
             Kept other = kept == Kept.IN_FILE ? Kept.ON_SERVER : Kept.IN_FILE;
@@ -215,8 +214,7 @@ class BookTest {
             draft(book, "A");
             assertThat(sound(Tables.remade(book, false))).isEmpty();
             sound(book.transactionOutcome(
-                    true,
-                    handle -> Outcome.sound(handle.execute("update customer_order set state = 'shipped'"))));
+                    true, handle -> Outcome.sound(handle.execute("update customer_order set state = 'shipped'"))));
             assertThat(sound(Tables.remade(book, false))).containsExactly("customer_order");
             assertThat(sound(Tables.remade(book, true))).containsExactly("customer_order");
             assertThat(sound(Tables.remade(book, false))).isEmpty();
@@ -246,8 +244,8 @@ class BookTest {
             place = book.place();
             sound(book.transactionOutcome(
                     true,
-                    handle -> Outcome.sound(handle.execute("update book_schema set version = '99' where version = '"
-                            + Schema.NEWEST + "'"))));
+                    handle -> Outcome.sound(handle.execute(
+                            "update book_schema set version = '99' where version = '" + Schema.NEWEST + "'"))));
         }
         assertThat(Book.open(place).faults())
                 .extracting(Fault::found)

@@ -96,7 +96,8 @@ class KilledTest {
 
         Running(String place, String desk) throws IOException {
             process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-XX:TieredStopAtLevel=1",
                             "-Xshare:auto",
                             "-cp",

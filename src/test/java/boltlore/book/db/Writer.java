@@ -27,7 +27,7 @@ public final class Writer {
         }
     }
 
-    static void pair(Book book, String desk, String name) {
+    public static void pair(Book book, String desk, String name) {
         By by = new By(Instant.now(), LocalDate.of(2026, 11, 30), desk, "Person at " + desk);
         Outcome<Written<Integer>> written = book.write(by, writing -> {
             draft(writing, name + "-a");

@@ -36,7 +36,7 @@ public final class SampleStores {
         return PickingList.of(order.plan(), order.bill());
     }
 
-    static KitInWork kit(OrderSketch order) {
+    public static KitInWork kit(OrderSketch order) {
         return new KitInWork(order.plan(), order.bill(), LocalDate.of(2025, 3, 14));
     }
 

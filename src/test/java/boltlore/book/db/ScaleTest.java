@@ -1,0 +1,54 @@
+package boltlore.book.db;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.faults.Outcome;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A smaller book of the same make as the one of the README: questions take no longer because it grows. */
+class ScaleTest {
+
+    private static final long SEED = 7;
+    private static final double MOST_MS = 200;
+    private static final double MOST_TO_CONFIRM_MS = 100;
+
+    /** Below this a clock tells more of the machine than of the book. */
+    private static final double LITTLE_MS = 25;
+
+    private static final int STEEPEST = 3;
+
+    @TempDir
+    private Path folder;
+
+    private int books;
+
+    @ParameterizedTest
+    @EnumSource
+    void questions_stay_quick_while_the_book_grows_fivefold(BookTest.Kept kept) {
+        Map<String, Double> small = measured(kept, 300, 9_000);
+        Map<String, Double> large = measured(kept, 1_500, 45_000);
+        large.forEach((question, ms) -> {
+            assertThat(ms)
+                    .as(question)
+                    .isLessThan(question.startsWith("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS);
+            assertThat(ms).as(question).isLessThan(Math.max(LITTLE_MS, STEEPEST * small.get(question)));
+        });
+    }
+
+    private Map<String, Double> measured(BookTest.Kept kept, int orders, int entries) {
+        Place place = kept == BookTest.Kept.IN_FILE
+                ? new Place.InFile(folder.resolve("book" + ++books + ".db"))
+                : new Place.OnServer(Server.running().database());
+        Scale scale = new Scale(orders, 400, entries, SEED);
+        try (Book book = ((Outcome.Sound<Book>) Book.openOrBegin(place)).value()) {
+            scale.fill(book);
+            assertThat(Tables.remade(book, false)).isEqualTo(Outcome.sound(List.of()));
+            return scale.measure(book);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** What the book says has happened, as values. */
+package boltlore.book;
