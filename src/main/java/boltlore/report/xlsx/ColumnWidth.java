@@ -28,6 +28,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
 
     static final double INDENT = 1.5;
     private static final double WIDEST_BESIDE = 90;
+    private static final double LEAST_PROSE = 18;
     private static final int LONGEST_WORD_KEPT = 22;
 
     static ColumnWidth fixed(double width) {
@@ -38,6 +39,12 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
     static ColumnWidth text(double length, double widest) {
         double usual = Math.min(length, widest) + AIR;
         return new ColumnWidth(usual, usual, length + AIR, List.of());
+    }
+
+    /** Of a text that may go on in the next line at any word. */
+    static ColumnWidth prose(double length, double widest) {
+        double usual = Math.min(length, widest) + AIR;
+        return new ColumnWidth(Math.min(usual, LEAST_PROSE), usual, length + AIR, List.of(length));
     }
 
     /** Of a box for the pen. */
@@ -85,7 +92,9 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
             case TEXT -> text(table, i, heading);
             case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
             case TICK -> box(heading, 6, 6, 6);
-            case BLANK -> box(heading, 10, 12, 18);
+            case BLANK -> column.widest() == Column.USUAL_WIDEST
+                    ? box(heading, 10, 12, 18)
+                    : box(heading, column.widest(), column.widest(), column.widest());
             case SIGNATURE -> box(heading, 13, 18, 26);
         };
     }

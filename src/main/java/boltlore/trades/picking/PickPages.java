@@ -40,7 +40,7 @@ final class PickPages {
                     serial -> PickColumns.isLot(serial.row())
                             ? "lot"
                             : serial.piece() + " of " + PickColumns.numbers(serial.row()))
-            .box(Column.blank("number", "Serial or lot number").atMost(40))
+            .box(Column.blank("number", "Serial or lot number").atMost(26))
             .box(Column.tick("secondCount", "2nd count"));
 
     private static final TableSpec<String> BATCHES = TableSpec.<String>named("batch-numbers")
@@ -132,9 +132,9 @@ final class PickPages {
     /** Lines for what is not there, to be written down. */
     static TableBuilder shortOf() {
         return TableSpec.<Integer>named("short")
-                .box(Column.blank("part", "Part that is short").atMost(30))
+                .box(Column.blank("part", "Part that is short").atMost(24))
                 .box(Column.blank("short", "How many").atMost(12))
-                .box(Column.blank("instead", "Taken instead").atMost(30))
+                .box(Column.blank("instead", "Taken instead").atMost(24))
                 .box(Column.blank("note", "Remark").atMost(30))
                 .of(List.of(1, 2, 3, 4));
     }

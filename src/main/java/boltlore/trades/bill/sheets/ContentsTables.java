@@ -67,7 +67,7 @@ final class ContentsTables {
                         row -> row.part().number().text())
                 .text("name", phrases.say("name"), 40, row -> row.part().name().in(language))
                 .quantity("quantity", phrases.say("quantity"), "", BagRow::quantity)
-                .box(Column.blank("tracked", phrases.say("tracked")).atMost(40))
+                .box(Column.blank("tracked", phrases.say("tracked")).atMost(26))
                 .of(bags.stream()
                         .flatMap(page -> page.rows().stream())
                         .filter(row -> row.part().tracked() == Tracked.SERIAL)
