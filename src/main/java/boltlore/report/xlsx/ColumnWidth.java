@@ -49,7 +49,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
 
     /** Of a box for the pen. */
     private static ColumnWidth box(double heading, double least, double usual, double full) {
-        double head = heading + AIR;
+        double head = heading + AIR + INDENT;
         return new ColumnWidth(Math.max(head, least), Math.max(head, usual), Math.max(head, full), List.of());
     }
 

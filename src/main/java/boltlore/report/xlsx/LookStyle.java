@@ -37,7 +37,7 @@ record LookStyle(
     static final double BY_HAND = 28.4;
 
     /** A box for a tick. */
-    static final double TICK = 14.5;
+    static final double TICK = 12.5;
 
     private static final double LINE_PER_POINT = 1.2;
     private static final double AIR = 1.7;
