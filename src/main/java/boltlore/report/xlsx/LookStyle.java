@@ -34,7 +34,7 @@ record LookStyle(
     static final double TALLEST = 409;
 
     /** A box that a reading or a name is written into: 9 mm on paper, where the page is shrunk too. */
-    static final double BY_HAND = 28.4;
+    static final double BY_HAND = 28.6;
 
     /** A box for a tick. */
     static final double TICK = 12.5;

@@ -19,9 +19,6 @@ final class GroupPage {
 
     private static final int KILO = 3;
 
-    /** More tests than are sure to fit one sheet of paper. */
-    private static final int LONG = 16;
-
 
     private record Line(int number, TestRow row, String box, String tested, String limit, String unit) {}
 
@@ -52,21 +49,15 @@ final class GroupPage {
                 .box(Column.signature("by", words.say("by")));
     }
 
-    /** All groups in their order, one below the other; one that may run over a sheet of paper by itself. */
-    static List<PageBuilder> compose(List<GroupPlan> groups, Workshop workshop, TestWords words) {
-        List<PageBuilder> pages = new ArrayList<>();
+    /** All groups in their order, one below the other. */
+    static PageBuilder compose(List<GroupPlan> groups, Workshop workshop, TestWords words) {
+        PageBuilder page = Page.named(words.say("tests")).title(words.say("title"));
         int first = 1;
-        boolean open = false;
-        for (int i = 0; i < groups.size(); i++) {
-            boolean alone = groups.get(i).rows().size() > LONG;
-            if (!open || alone) {
-                pages.add(Page.named(words.say("tests") + " " + (i + 1)).title(words.say("title")));
-            }
-            add(pages.get(pages.size() - 1), groups.get(i), first, workshop, words);
-            open = !alone;
-            first += groups.get(i).rows().size();
+        for (GroupPlan group : groups) {
+            add(page, group, first, workshop, words);
+            first += group.rows().size();
         }
-        return pages;
+        return page;
     }
 
     private static void add(PageBuilder page, GroupPlan plan, int first, Workshop workshop, TestWords words) {

@@ -24,7 +24,7 @@ final class TestSheet {
                 .glance(new Heading(glance(plan) + ", catalogue revision " + plan.revision(), Look.TITLE))
                 .glance(FrontPage.limits(plan, TestWords.in("en")).build());
         book.page(upright(FrontPage.compose(plan, workshop, words), plan, words));
-        GroupPage.compose(plan.groups(), workshop, words).forEach(page -> book.page(upright(page, plan, words)));
+        book.page(upright(GroupPage.compose(plan.groups(), workshop, words), plan, words));
         return book.data(EmptyRecord.boxes(plan, words)).build();
     }
 

@@ -60,7 +60,14 @@ public final class ContentsReport {
         if (order.placed() != null) {
             report.dated(order.placed());
         }
-        return report.page(page()).build();
+        report.page(page());
+        if (packed.bags().stream()
+                .flatMap(bags -> bags.rows().stream())
+                .anyMatch(row -> row.part().tracked() == Tracked.SERIAL)) {
+            String title = phrases.say("tracked");
+            report.page(Page.named(title).print(print()).title(title).add(tables.numbers(packed.bags())));
+        }
+        return report.build();
     }
 
     private PageBuilder page() {
@@ -74,11 +81,6 @@ public final class ContentsReport {
             page.heading(phrases.say("undecided"))
                     .note(phrases.say("undecidedSays"))
                     .add(tables.undecided(packed.onHold()));
-        }
-        if (packed.bags().stream()
-                .flatMap(bags -> bags.rows().stream())
-                .anyMatch(row -> row.part().tracked() == Tracked.SERIAL)) {
-            page.heading(phrases.say("tracked")).add(tables.numbers(packed.bags()));
         }
         return page.add(new Signatures(List.of(phrases.say("packed"), phrases.say("received")), phrases.say("date")));
     }
