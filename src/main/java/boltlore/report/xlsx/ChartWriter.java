@@ -43,7 +43,7 @@ final class ChartWriter {
     private static final byte[] BLACK = {0, 0, 0};
     private static final byte[] WHITE = {-1, -1, -1};
     private static final double TITLE_POINTS = 10;
-    private static final double TEXT_POINTS = 8;
+    private static final double TEXT_POINTS = 9;
 
     private final BarChart chart;
     private final LaidTable table;

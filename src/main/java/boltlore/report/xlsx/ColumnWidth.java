@@ -28,6 +28,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
 
     static final double INDENT = 1.5;
     private static final double WIDEST_BESIDE = 90;
+    private static final double LEAST_PROSE = 18;
     private static final int LONGEST_WORD_KEPT = 22;
 
     static ColumnWidth fixed(double width) {
@@ -40,9 +41,15 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
         return new ColumnWidth(usual, usual, length + AIR, List.of());
     }
 
+    /** Of a text that may go on in the next line at any word. */
+    static ColumnWidth prose(double length, double widest) {
+        double usual = Math.min(length, widest) + AIR;
+        return new ColumnWidth(Math.min(usual, LEAST_PROSE), usual, length + AIR, List.of(length));
+    }
+
     /** Of a box for the pen. */
     private static ColumnWidth box(double heading, double least, double usual, double full) {
-        double head = heading + AIR;
+        double head = heading + AIR + INDENT;
         return new ColumnWidth(Math.max(head, least), Math.max(head, usual), Math.max(head, full), List.of());
     }
 
@@ -85,7 +92,9 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
             case TEXT -> text(table, i, heading);
             case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
             case TICK -> box(heading, 6, 6, 6);
-            case BLANK -> box(heading, 10, 12, 18);
+            case BLANK -> column.widest() == Column.USUAL_WIDEST
+                    ? box(heading, 10, 12, 18)
+                    : box(heading, column.widest(), column.widest(), column.widest());
             case SIGNATURE -> box(heading, 13, 18, 26);
         };
     }

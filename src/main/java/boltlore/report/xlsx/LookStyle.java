@@ -34,10 +34,10 @@ record LookStyle(
     static final double TALLEST = 409;
 
     /** A box that a reading or a name is written into: 9 mm on paper, where the page is shrunk too. */
-    static final double BY_HAND = 28.4;
+    static final double BY_HAND = 28.6;
 
     /** A box for a tick. */
-    static final double TICK = 14.5;
+    static final double TICK = 12.5;
 
     private static final double LINE_PER_POINT = 1.2;
     private static final double AIR = 1.7;

@@ -2,6 +2,7 @@ package boltlore.report.xlsx;
 
 import boltlore.report.BarCharts;
 import boltlore.report.Block;
+import boltlore.report.Cell;
 import boltlore.report.Heading;
 import boltlore.report.Note;
 import boltlore.report.Particulars;
@@ -25,7 +26,21 @@ import java.util.Optional;
  */
 record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
-    /** What a programs' rounding of heights may add up to on one sheet of paper, in points. */
+    /** Margins of the paper in inches. */
+    static final double LEFT = 0.5;
+
+    static final double RIGHT = 0.45;
+    static final double TOP = 0.55;
+    static final double BOTTOM = 0.6;
+
+    private static final double POINTS_PER_INCH = 72;
+    private static final double A4_SHORT = 595.3;
+    private static final double A4_LONG = 841.9;
+
+    /** What a column's unit prints in LibreOffice, in points; elsewhere a little more, and so more fits one sheet. */
+    private static final double CHARACTER = 5;
+
+    /** What a program's rounding of heights may add up to on one sheet of paper, in points. */
     private static final double ROUNDED = 8;
 
     /** Less of a sheet of paper than this is a waste of it. */
@@ -40,9 +55,26 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     private static final double LONE_ROW = 2_000;
     private static final double UNLED = 300;
     private static final double WITHIN_GROUP = 30;
+    private static final double SPLIT = 200;
 
-    /** On paper that is that high, in points at the size in which the grid is laid. */
-    static PageBreaks of(LaidPage page, double paper) {
+    /** Height between the margins, in points of a grid that is shrunk to the sheet's width. */
+    private static double paper(LaidPage page) {
+        boolean landscape = page.page().print().landscape();
+        double wide = (landscape ? A4_LONG : A4_SHORT) - POINTS_PER_INCH * (LEFT + RIGHT);
+        double high = (landscape ? A4_SHORT : A4_LONG) - POINTS_PER_INCH * (TOP + BOTTOM);
+        return high * Math.max(1, page.grid().total() * CHARACTER / wide);
+    }
+
+    /** Whether a table may go on as another with the same headings: one with boxes for the pen that nothing refers to. */
+    static boolean splits(Table table) {
+        return table.columns().stream().anyMatch(column -> column.kind().form().isByHand())
+                && table.rows().stream()
+                        .flatMap(row -> row.cells().stream())
+                        .noneMatch(Cell.Worked.class::isInstance);
+    }
+
+    static PageBreaks of(LaidPage page) {
+        double paper = paper(page);
         List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
         page.tables().values().stream()
                 .filter(table -> !table.table().rows().isEmpty())
@@ -142,7 +174,8 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         private double within(Stretch stretch, int row) {
             if (stretch.block() instanceof Table table) {
-                double headless = repeated.filter(each -> each.table() == table).isPresent() ? 0 : HEADLESS;
+                boolean repeats = repeated.filter(each -> each.table() == table).isPresent();
+                double headless = repeats ? 0 : splits(table) ? SPLIT : HEADLESS;
                 return headless + within(table.rows(), row - stretch.first() - 1);
             }
             return stretch.block() instanceof BarCharts ? NEVER : TORN;
@@ -179,6 +212,12 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         /** Height of the headings that are repeated above what begins with that row. */
         private double above(int start) {
+            for (Stretch stretch : page.stretches()) {
+                boolean within = start > stretch.first() && start <= stretch.last();
+                if (within && stretch.block() instanceof Table table && splits(table)) {
+                    return page.rows().get(stretch.first()).height();
+                }
+            }
             return repeated.filter(table -> start >= table.firstRow())
                     .map(table -> page.rows().get(table.firstRow() - 1).height())
                     .orElse(0.0);

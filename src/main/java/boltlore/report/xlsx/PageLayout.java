@@ -22,7 +22,9 @@ import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Rows;
 import boltlore.report.xlsx.LaidPage.Spot;
 import boltlore.report.xlsx.LaidPage.Stretch;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -41,16 +43,17 @@ final class PageLayout implements Block.Cases<Void> {
     private static final double SIGNATURE_ROW = 30;
     private static final double CHART_ROW = 14;
     private static final int MOST_TIMES = 6;
+    private static final double MUCH_HIGHER = 1.06;
 
     private final String language;
     private final double sheet;
-    private Grid grid;
-    private LaidPage laid;
-    private List<LaidRow> rows;
+    private final Grid grid;
+    private final boolean legible;
+    private final LaidPage laid;
+    private final List<LaidRow> rows;
     private final Map<String, List<ColumnWidth>> widths = new HashMap<>();
 
-    /** The columns of the table with the most cells suit the page best. */
-    private PageLayout(Page page, String language) {
+    private PageLayout(Page page, String language, boolean ownColumns) {
         this.language = language;
         String main = "";
         int most = 0;
@@ -60,28 +63,82 @@ final class PageLayout implements Block.Cases<Void> {
             main = cells > most ? table.id() : main;
             most = Math.max(most, cells);
         }
-        sheet = page.print().landscape() ? Grid.LANDSCAPE : Grid.PORTRAIT;
         boolean landscape = page.print().landscape();
-        grid = Grid.of(widths.getOrDefault(main, List.of()), landscape);
-        if (!settles(page) || !grid.isLegible(landscape)) {
-            grid = Grid.ofOwnColumns(widths.values(), landscape);
-            settles(page);
-        }
+        sheet = landscape ? Grid.LANDSCAPE : Grid.PORTRAIT;
+        grid = ownColumns
+                ? Grid.ofOwnColumns(widths.values(), landscape)
+                : Grid.of(widths.getOrDefault(main, List.of()), landscape);
+        legible = settles(page) && grid.isLegible(landscape);
         laid = new LaidPage(page, grid, main);
         rows = laid.rows();
     }
 
+    /**
+     * The columns of the table with the most cells suit the page best, unless other blocks grow much higher in them than
+     * with columns of their own, or the page would print too small.
+     */
     static LaidPage lay(Page page, String language) {
-        PageLayout layout = new PageLayout(page, language);
-        for (Block block : page.blocks()) {
-            if (!layout.rows.isEmpty()) {
-                layout.rows.add(LaidRow.gap(LookStyle.GAP));
+        LaidPage whole = whole(page, language);
+        Page split = split(whole);
+        return split.equals(page) ? whole : whole(split, language);
+    }
+
+    /** With two tables where a sheet of paper ends within one that may be split. */
+    private static Page split(LaidPage laid) {
+        PageBreaks breaks = PageBreaks.of(laid);
+        List<Block> blocks = new ArrayList<>();
+        for (Stretch stretch : laid.stretches()) {
+            boolean repeated = breaks.repeated()
+                    .filter(table -> table.table() == stretch.block())
+                    .isPresent();
+            if (stretch.block() instanceof Table table && PageBreaks.splits(table) && !repeated) {
+                int from = 0;
+                for (int row : breaks.after()) {
+                    if (row > stretch.first() && row < stretch.last()) {
+                        blocks.add(part(table, from, row - stretch.first()));
+                        from = row - stretch.first();
+                    }
+                }
+                blocks.add(from == 0 ? table : part(table, from, table.rows().size()));
+            } else {
+                blocks.add(stretch.block());
             }
-            int first = layout.rows.size();
-            block.as(layout);
-            layout.laid.stretches().add(new Stretch(block, first, layout.rows.size() - 1));
         }
-        return layout.laid;
+        Page page = laid.page();
+        return new Page(page.name(), page.language(), page.print(), blocks);
+    }
+
+    private static Table part(Table table, int from, int to) {
+        Map<String, String> about = new LinkedHashMap<>(table.about());
+        if (from > 0) {
+            about.put("from-row", String.valueOf(from + 1));
+        }
+        return new Table(table.name(), about, table.columns(), table.rows().subList(from, to));
+    }
+
+    private static LaidPage whole(Page page, String language) {
+        PageLayout shared = new PageLayout(page, language, false).lay(page);
+        if (shared.legible && page.tables().count() + page.particulars().count() < 2) {
+            return shared.laid;
+        }
+        PageLayout own = new PageLayout(page, language, true).lay(page);
+        return shared.legible && shared.height() <= own.height() * MUCH_HIGHER ? shared.laid : own.laid;
+    }
+
+    private PageLayout lay(Page page) {
+        for (Block block : page.blocks()) {
+            if (!rows.isEmpty()) {
+                rows.add(LaidRow.gap(LookStyle.GAP));
+            }
+            int first = rows.size();
+            block.as(this);
+            laid.stretches().add(new Stretch(block, first, rows.size() - 1));
+        }
+        return this;
+    }
+
+    private double height() {
+        return rows.stream().mapToDouble(LaidRow::height).sum();
     }
 
     /** Whether all blocks have what they need and none asks for more when it is asked again. */

@@ -47,16 +47,6 @@ final class SheetWriter {
     /** A header or footer holds no more (a limit that Excel documents), codes included. */
     private static final int LONGEST_LINE = 120;
 
-    /** Margins of the paper in inches, and what it measures in points. */
-    private static final double LEFT = 0.5;
-
-    private static final double RIGHT = 0.45;
-    private static final double TOP = 0.55;
-    private static final double BOTTOM = 0.6;
-    private static final double POINTS_PER_INCH = 72;
-    private static final double A4_SHORT = 595.3;
-    private static final double A4_LONG = 841.9;
-
     private static final String SMALL = "&8 ";
 
     /** 1 January 2000, as workbooks count days: no sheet of a kit was filled in before. */
@@ -111,10 +101,10 @@ final class SheetWriter {
     }
 
     private void print(PrintSetup print) {
-        sheet.setMargin(PageMargin.LEFT, LEFT);
-        sheet.setMargin(PageMargin.RIGHT, RIGHT);
-        sheet.setMargin(PageMargin.TOP, TOP);
-        sheet.setMargin(PageMargin.BOTTOM, BOTTOM);
+        sheet.setMargin(PageMargin.LEFT, PageBreaks.LEFT);
+        sheet.setMargin(PageMargin.RIGHT, PageBreaks.RIGHT);
+        sheet.setMargin(PageMargin.TOP, PageBreaks.TOP);
+        sheet.setMargin(PageMargin.BOTTOM, PageBreaks.BOTTOM);
         sheet.setMargin(PageMargin.HEADER, 0.25);
         sheet.setMargin(PageMargin.FOOTER, 0.3);
         sheet.setFitToPage(true);
@@ -135,19 +125,12 @@ final class SheetWriter {
                 page.grid().columns() - 1,
                 0,
                 page.rows().size() - 1);
-        PageBreaks breaks = PageBreaks.of(page, paper(print));
+        PageBreaks breaks = PageBreaks.of(page);
         breaks.after().forEach(sheet::setRowBreak);
         breaks.repeated().ifPresent(table -> {
             int heading = table.firstRow() - 1;
             sheet.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
         });
-    }
-
-    /** Height between the margins, in points of a grid that is shrunk to the sheet's width. */
-    private double paper(PrintSetup print) {
-        double wide = (print.landscape() ? A4_LONG : A4_SHORT) - POINTS_PER_INCH * (LEFT + RIGHT);
-        double high = (print.landscape() ? A4_SHORT : A4_LONG) - POINTS_PER_INCH * (TOP + BOTTOM);
-        return high * Math.max(1, page.grid().total() * PageLayout.POINTS_PER_CHARACTER / wide);
     }
 
     private static String line(String text) {

@@ -37,11 +37,11 @@ final class FilmPage {
                 .text("piece", "Piece", FilmPiece::mark)
                 .text("read", "To read", piece -> piece.toRead() ? "read" : "");
         for (int reading = 1; reading <= FilmAcceptance.READINGS; reading++) {
-            film.box(Column.blank("reading-" + reading, "Reading " + reading).in("µm"));
+            film.box(Column.blank("reading-" + reading, "Film " + reading).in("µm").atMost(9));
         }
         return film.box(Column.blank("mean", "Mean").in("µm"))
                 .box(new Column("good", "Accepted", Kind.blank().oneOf("yes", "no")))
-                .box(Column.blank("look", "Visual OK, or fault"))
+                .box(Column.blank("look", "Visual OK, or fault").atMost(10))
                 .box(new Column("on", "Read on", Kind.blank().day()))
                 .besideThePaper()
                 .box(Column.blank("least", "Lowest").in("µm"))

@@ -32,18 +32,28 @@ final class PickPages {
     private static final String UNDECIDED = "These brackets support nothing in this kit, and nobody has decided yet"
             + " whether they are left out or kept. The quantities come on top of those on the other pages.";
 
-    private record Serial(PickRow row, int piece) {}
+    /** A piece with its number, or two neighbours in one line. */
+    private record Serial(PickRow row, int piece) {
+
+        boolean isTwo() {
+            return piece < PickColumns.numbers(row);
+        }
+
+        String says() {
+            String of = " of " + PickColumns.numbers(row);
+            return PickColumns.isLot(row) ? "lot" : isTwo() ? piece + ", " + (piece + 1) + of : piece + of;
+        }
+    }
 
     private static final TableSpec<Serial> SERIALS = TableSpec.<Serial>named("serials")
             .text("part", "Part", serial -> serial.row().part().number().text())
-            .text("name", "Name", serial -> serial.row().part().name().english())
+            .text("name", "Name", 30, serial -> serial.row().part().name().english())
             .text(
                     "piece",
                     "Piece",
-                    serial -> PickColumns.isLot(serial.row())
-                            ? "lot"
-                            : serial.piece() + " of " + PickColumns.numbers(serial.row()))
-            .box(Column.blank("number", "Serial or lot number").atMost(40))
+                    Serial::says)
+            .box(Column.blank("number", "Serial or lot number").atMost(26))
+            .box(Column.blank("next", "Serial number of the second").atMost(26))
             .box(Column.tick("secondCount", "2nd count"));
 
     private static final TableSpec<String> BATCHES = TableSpec.<String>named("batch-numbers")
@@ -148,9 +158,9 @@ final class PickPages {
     /** Lines for what is not there, to be written down. */
     static TableBuilder shortOf() {
         return TableSpec.<Integer>named("short")
-                .box(Column.blank("part", "Part that is short").atMost(30))
+                .box(Column.blank("part", "Part that is short").atMost(24))
                 .box(Column.blank("short", "How many").atMost(12))
-                .box(Column.blank("instead", "Taken instead").atMost(30))
+                .box(Column.blank("instead", "Taken instead").atMost(24))
                 .box(Column.blank("note", "Remark").atMost(30))
                 .of(List.of(1, 2, 3, 4));
     }
@@ -203,7 +213,7 @@ final class PickPages {
     /** A line for each piece that has a serial number of its own, and for each part that has a lot. */
     PageBuilder serials(List<PickRow> rows) {
         List<Serial> pieces = rows.stream()
-                .flatMap(row -> IntStream.rangeClosed(1, PickColumns.numbers(row))
+                .flatMap(row -> IntStream.iterate(1, piece -> piece <= PickColumns.numbers(row), piece -> piece + 2)
                         .mapToObj(piece -> new Serial(row, piece)))
                 .toList();
         return titled("Serials", "Serial and lot numbers", "serial numbers")

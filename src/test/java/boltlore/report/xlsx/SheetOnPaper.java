@@ -10,12 +10,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -38,13 +40,14 @@ final class SheetOnPaper {
 
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final double BOX_HIGH = 9;
-    private static final double BOX_WIDE = 15;
+    private static final double BOX_WIDE = 12;
     private static final double SERIAL_WIDE = 40;
     private static final double FULL_TYPE = LookStyle.BODY_POINTS;
 
     private final String name;
     private final XSSFSheet sheet;
     private final List<PaperPage> pages;
+    private final int lastColumn;
     private final List<Map<String, Integer>> left = new ArrayList<>();
     private final List<Found> rows = new ArrayList<>();
     private final List<String> offences = new ArrayList<>();
@@ -53,6 +56,8 @@ final class SheetOnPaper {
         this.name = name;
         this.sheet = sheet;
         this.pages = pages;
+        String area = sheet.getWorkbook().getPrintArea(sheet.getWorkbook().getSheetIndex(sheet));
+        this.lastColumn = new AreaReference(area, SpreadsheetVersion.EXCEL2007).getLastCell().getCol();
         for (PaperPage page : pages) {
             Map<String, Integer> tokens = new HashMap<>();
             page.words().forEach(word -> {
@@ -119,17 +124,17 @@ final class SheetOnPaper {
     }
 
     /** Words of the row's texts; a number's look depends on the program's language. */
-    private static List<String> tokens(Row row) {
+    private List<String> tokens(Row row) {
         List<String> tokens = new ArrayList<>();
         for (Cell cell : row) {
-            if (cell.getCellType() == CellType.STRING) {
+            if (cell.getCellType() == CellType.STRING && cell.getColumnIndex() <= lastColumn) {
                 tokens.addAll(tokens(cell.getStringCellValue()));
             }
         }
         return tokens;
     }
 
-    /** A word of letters, and any word of a sentence, may go on in the next line after its hyphens; a mark may not. */
+    /** A word of letters, and any word beside others, may go on in the next line after its hyphens; a mark may not. */
     static List<String> tokens(String text) {
         List<String> words = Arrays.stream(text.split("[\\s\\u00A0]+")).filter(word -> !word.isEmpty()).toList();
         return words.stream()
@@ -138,7 +143,7 @@ final class SheetOnPaper {
     }
 
     private static boolean mayBreak(List<String> words, String word) {
-        return words.size() > 3 || word.matches("[^0-9]*[a-z-]{3}[^0-9]*");
+        return words.size() > 1 || word.matches("[^0-9]*[a-z-]{3}[^0-9]*");
     }
 
     private static Stream<String> pieces(String word) {
@@ -183,7 +188,7 @@ final class SheetOnPaper {
                     || row.kind() == Kind.HEADING
                     || row.kind() == Kind.COLUMN_HEADING
                     || row.kind() == Kind.GROUP;
-            boolean over = i + 1 < rows.size() && rows.get(i + 1).page() > row.page();
+            boolean over = i + 1 < rows.size() && rows.get(i + 1).page() > row.page() && !pictured(i);
             if (leads && over && row.page() >= 0) {
                 offence("page " + (row.page() + 1) + ": heading at the foot: " + String.join(" ", row.tokens()));
             }
@@ -194,6 +199,11 @@ final class SheetOnPaper {
             repeated(row, shown);
         }
         strayHeadings();
+    }
+
+    /** Whether a picture, which holds no words, stands between the row and the next. */
+    private boolean pictured(int i) {
+        return rows.get(i + 1).row() - rows.get(i).row() > 2;
     }
 
     /** That the headings of a row's table stand on its sheet of paper, too. */
@@ -255,7 +265,7 @@ final class SheetOnPaper {
             }
             for (Cell cell : row) {
                 XSSFCellStyle style = (XSSFCellStyle) cell.getCellStyle();
-                boolean box = style.getBorderLeft() == BorderStyle.THIN
+                boolean box = cell.getColumnIndex() <= lastColumn && style.getBorderLeft() == BorderStyle.THIN
                         && style.getBorderTop() == BorderStyle.THIN
                         && cell.getCellType() == CellType.BLANK
                         && !isCovered(cell)

@@ -61,7 +61,14 @@ public final class ContentsReport {
         if (order.placed() != null) {
             report.dated(order.placed());
         }
-        return report.page(page()).build();
+        report.page(page());
+        if (packed.bags().stream()
+                .flatMap(bags -> bags.rows().stream())
+                .anyMatch(row -> row.part().tracked() == Tracked.SERIAL)) {
+            String title = phrases.say("tracked");
+            report.page(Page.named(title).print(print()).title(title).add(tables.numbers(packed.bags())));
+        }
+        return report.build();
     }
 
     private PageBuilder page() {
@@ -75,11 +82,6 @@ public final class ContentsReport {
             page.heading(phrases.say("undecided"))
                     .note(phrases.say("undecidedSays"))
                     .add(tables.undecided(packed.onHold()));
-        }
-        if (packed.bags().stream()
-                .flatMap(bags -> bags.rows().stream())
-                .anyMatch(row -> row.part().tracked() == Tracked.SERIAL)) {
-            page.heading(phrases.say("tracked")).add(tables.numbers(packed.bags()));
         }
         List<Item> reused = bill.reused().toList();
         if (!reused.isEmpty()) {

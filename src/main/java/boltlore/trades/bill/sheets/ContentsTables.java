@@ -38,9 +38,8 @@ final class ContentsTables {
                         phrases.say("part"),
                         12,
                         row -> row.part().number().text())
-                .text("revision", phrases.say("rev"), 5, row -> row.part().revision())
                 .text("name", phrases.say("name"), 40, row -> row.part().name().in(language))
-                .text("finish", phrases.say("finish"), 24, row -> catalogue.finishSays(row.finish(), language))
+                .text("finish", phrases.say("finish"), 18, row -> catalogue.finishSays(row.finish(), language))
                 .quantity("quantity", phrases.say("quantity"), "", BagRow::quantity)
                 .quantity(
                         "spares", phrases.say("spares"), "", row -> row.spares().signum() > 0 ? row.spares() : null)
@@ -49,8 +48,10 @@ final class ContentsTables {
                         phrases.say("unit"),
                         8,
                         row -> phrases.unit(row.part().unit(), row.quantity()))
-                .text("tracked", phrases.say("tracked"), 8, this::tracked)
                 .box(Column.tick("checked", phrases.say("checked")))
+                .besideThePaper()
+                .text("tracked", phrases.say("tracked"), 8, this::tracked)
+                .text("revision", phrases.say("rev"), 5, row -> row.part().revision())
                 .code("bag-id", BagRow::bag)
                 .code("finish-id", BagRow::finish);
         TableBuilder table = spec.empty();
@@ -70,7 +71,7 @@ final class ContentsTables {
                         row -> row.part().number().text())
                 .text("name", phrases.say("name"), 40, row -> row.part().name().in(language))
                 .quantity("quantity", phrases.say("quantity"), "", BagRow::quantity)
-                .box(Column.blank("tracked", phrases.say("tracked")).atMost(40))
+                .box(Column.blank("tracked", phrases.say("tracked")).atMost(26))
                 .of(bags.stream()
                         .flatMap(page -> page.rows().stream())
                         .filter(row -> row.part().tracked() == Tracked.SERIAL)

@@ -55,8 +55,8 @@ final class MakePage {
                 due,
                 job -> job.timing().startBy(due),
                 job -> job.timing().startDays());
-        spec.box(Column.blank("inspected", "Inspected").atMost(9))
-                .box(Column.signature("firstOff", "First-off, signature"))
+        spec.box(Column.tick("firstOff", "First-off good"))
+                .box(Column.tick("inspected", "Inspected"))
                 .besideThePaper();
         Days.add(
                 spec,
@@ -73,7 +73,7 @@ final class MakePage {
     private void what() {
         spec.text("part", "Part number", 12, job -> job.part().number().text())
                 .text("revision", "Rev.", 4, job -> job.part().revision())
-                .text("name", "Name", 32, job -> job.part().name().english())
+                .text("name", "Name", 34, job -> job.part().name().english())
                 .text("drawing", "Drawing", 12, job -> drawn(job, Drawing::number))
                 .text("issue", "Issue", 5, job -> drawn(job, Drawing::issue))
                 .text(

@@ -32,6 +32,7 @@ public final class CostSheet {
                 .glance(front.elements().build(), front.price().build())
                 .glance(front.glance().build())
                 .page(cost(front.page(findings, footer), tables))
+                .page(tables.subSystems())
                 .page(LandedPage.compose(cost, footer))
                 .page(tables.madeParts())
                 .page(LeadPage.compose(calculation, footer))
@@ -41,7 +42,6 @@ public final class CostSheet {
     /** The first page, and on with how the cost is made up. */
     private static PageBuilder cost(PageBuilder page, CostTables tables) {
         tables.reconciliation(page);
-        tables.subSystems(page);
         tables.work(page);
         return page;
     }

@@ -73,7 +73,7 @@ final class CostTables {
     }
 
     /** An element that costs nothing has no column. */
-    void subSystems(PageBuilder page) {
+    PageBuilder subSystems() {
         List<Element> elements = Arrays.stream(Element.values())
                 .filter(element -> cost.kit().of(element).signum() != 0)
                 .filter(element -> !OF_WHOLE_KIT.contains(element))
@@ -89,7 +89,11 @@ final class CostTables {
                         Map.Entry::getValue)
                 .of(bySubSystem());
         total(table, "The kit", elements, cost.kit()).sum("kit-work", ofWholeKit(cost.kit()));
-        page.heading("Full cost by sub-system").add(table);
+        return Page.named("Sub-systems")
+                .landscape()
+                .footer(footer)
+                .title("Full cost by sub-system")
+                .add(table);
     }
 
     /** What is done with the kit as a whole belongs to no sub-system. */
