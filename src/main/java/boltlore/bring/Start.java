@@ -20,6 +20,7 @@ public final class Start {
             "schema/coating.schema.json",
             "schema/common.schema.json",
             "schema/companions.schema.json",
+            "schema/defaults.schema.json",
             "schema/driving.schema.json",
             "schema/electrics.schema.json",
             "schema/family.schema.json",
