@@ -1,5 +1,8 @@
 package boltlore.bring;
 
+import boltlore.faults.Outcome;
+import boltlore.json.Json;
+import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import java.io.IOException;
 import java.io.InputStream;
@@ -39,6 +42,9 @@ public final class Start {
             "schema/weights.schema.json",
             "schema/workshop.schema.json",
             "workshop/cautions.json");
+
+    /** The language that every text stands in; a workshop adds its own, and then their texts. */
+    private static final String LANGUAGE = "en";
 
     private final String workshop;
     private final String currency;
@@ -88,7 +94,7 @@ public final class Start {
                 .put("currency", currency)
                 .put("labourPerHour", "0")
                 .put("assemblyDays", 0)
-                .put("languages", JsonOut.texts(List.of("en", "de", "fr")))
+                .put("languages", JsonOut.texts(List.of(LANGUAGE)))
                 .put(
                         "stages",
                         JsonOut.list(stages, stage -> JsonOut.object().put("stage", stage).put("says", words(stage))))
@@ -110,9 +116,26 @@ public final class Start {
 
     private static String copied(String path) {
         try (InputStream in = Objects.requireNonNull(Start.class.getResourceAsStream("/boltlore/start/" + path), path)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            byte[] bytes = in.readAllBytes();
+            return path.startsWith("workshop/")
+                    ? JsonFile.parse(path, bytes) instanceof Outcome.Sound<Json> tree ? plain(tree.value()).written() : ""
+                    : new String(bytes, StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** The same in one language alone. */
+    private static JsonOut plain(Json json) {
+        if (json instanceof Json.Obj object) {
+            Json only = object.members().get(LANGUAGE);
+            JsonOut.Members members = JsonOut.object();
+            object.members().forEach((key, value) -> members.put(key, plain(value)));
+            return only == null ? members : plain(only);
+        }
+        if (json instanceof Json.Arr list) {
+            return JsonOut.list(list.items(), Start::plain);
+        }
+        return JsonOut.text(json instanceof Json.Text text ? text.text() : json.shown());
     }
 }

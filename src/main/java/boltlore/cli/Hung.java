@@ -40,6 +40,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(STORES, "why", WhyCommand::new),
                 new Hung(FABRICATION, "film-check", FilmCommand::new),
                 new Hung(BENCH, "test-result", TestResultCommand::new),
+                new Hung(ENGINEERING, "new", NewCommand::new),
                 new Hung(ENGINEERING, "bring", BringCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),

@@ -15,6 +15,8 @@ import java.util.SortedMap;
 /** Writes files where none are: all of them or none, and never over one that is there. */
 public final class NewFiles {
 
+    private static final int MOST_TOLD = 5;
+
     private NewFiles() {}
 
     /**
@@ -33,6 +35,13 @@ public final class NewFiles {
                         "nothing of that name",
                         "Move it elsewhere, or choose another name; nothing was changed."))
                 .toList();
+        if (taken.size() > MOST_TOLD) {
+            return Outcome.faulty(Fault.of(
+                    folder.toString(),
+                    taken.size() + " files that are there already, such as " + taken.get(0).file(),
+                    "nothing of those names",
+                    "Name another folder; nothing was changed."));
+        }
         return taken.isEmpty() ? writeAll(folder, texts) : Outcome.faulty(taken);
     }
 
