@@ -42,8 +42,24 @@ final class BringCommand extends RoomCommand {
                     + " under its name with '.bring.json'. For one spreadsheet.")
     private @Nullable Path mapping;
 
+    @Option(
+            names = "--onto",
+            paramLabel = "CATALOGUE",
+            description = "Take back lists that 'parts-list' wrote: say what was changed in them and which kits change.")
+    private @Nullable Path onto;
+
+    @Option(
+            names = "--to",
+            paramLabel = "FOLDER",
+            description = "With --onto: write the edited catalogue into this new folder.")
+    private @Nullable Path target;
+
     @Override
     int run(Screen screen) {
+        if (onto != null) {
+            BringOnto back = new BringOnto(this, screen, onto, target);
+            return files.stream().mapToInt(back::bring).max().orElse(Exit.OK);
+        }
         if (mapping != null && files.size() > 1) {
             Fault one = Fault.of("", "--mapping with " + files.size() + " spreadsheets", "one spreadsheet", "Name one.");
             return refused(List.of(one), Exit.USAGE);

@@ -42,6 +42,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(BENCH, "test-result", TestResultCommand::new),
                 new Hung(ENGINEERING, "new", NewCommand::new),
                 new Hung(ENGINEERING, "bring", BringCommand::new),
+                new Hung(ENGINEERING, "parts-list", PartsListCommand::new),
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),
                 new Hung(ENGINEERING, "orders", OrdersCommand::new));
