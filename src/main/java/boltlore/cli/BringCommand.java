@@ -119,7 +119,7 @@ final class BringCommand extends RoomCommand {
     }
 
     private int write(Screen screen, Brought brought, Path folder) {
-        Outcome<List<Path>> written = NewFiles.write(folder, brought.files());
+        Outcome<List<Path>> written = NewFiles.writeTexts(folder, brought.files());
         if (!(written instanceof Outcome.Sound<List<Path>> sound)) {
             screen.flush();
             return refused(written.faults(), Exit.NOT_WRITTEN);

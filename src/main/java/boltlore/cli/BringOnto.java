@@ -65,8 +65,8 @@ record BringOnto(RoomCommand command, Screen screen, Path catalogue, @Nullable P
     /** Reads the edited catalogue from a folder of its own, which is gone when the proof is made. */
     private Outcome<Integer> proved(Catalogue before, String family, TreeMap<String, String> changes) {
         try {
-            TreeMap<String, String> whole = texts();
-            whole.putAll(changes);
+            TreeMap<String, byte[]> whole = contents();
+            changes.forEach((path, text) -> whole.put(path, text.getBytes(StandardCharsets.UTF_8)));
             Path aside = Files.createTempDirectory("boltlore");
             try {
                 return NewFiles.write(aside, whole)
@@ -110,23 +110,23 @@ record BringOnto(RoomCommand command, Screen screen, Path catalogue, @Nullable P
         return Outcome.sound(exit);
     }
 
-    private Outcome<Integer> written(TreeMap<String, String> whole, Path folder) {
+    private Outcome<Integer> written(TreeMap<String, byte[]> whole, Path folder) {
         return NewFiles.write(folder, whole).then(files -> {
             screen.line("Written into " + folder + ": " + files.size() + " files.");
             return Outcome.sound(Exit.OK);
         });
     }
 
-    /** All texts of the catalogue's folder by path. */
-    private TreeMap<String, String> texts() throws IOException {
-        TreeMap<String, String> texts = new TreeMap<>();
+    /** All files of the catalogue's folder by path. */
+    private TreeMap<String, byte[]> contents() throws IOException {
+        TreeMap<String, byte[]> contents = new TreeMap<>();
         try (Stream<Path> all = Files.walk(catalogue)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
                 String path = catalogue.relativize(file).toString().replace('\\', '/');
-                texts.put(path, Files.readString(file, StandardCharsets.UTF_8));
+                contents.put(path, Files.readAllBytes(file));
             }
         }
-        return texts;
+        return contents;
     }
 
     private static void delete(Path folder) throws IOException {

@@ -65,7 +65,7 @@ final class NewCommand extends RoomCommand {
         if (!files.faults().isEmpty()) {
             return done(screen, files.then(any -> Outcome.sound(Exit.OK)));
         }
-        Outcome<List<Path>> written = files.then(texts -> NewFiles.write(folder, texts));
+        Outcome<List<Path>> written = files.then(texts -> NewFiles.writeTexts(folder, texts));
         if (!written.faults().isEmpty()) {
             return refused(written.faults(), Exit.NOT_WRITTEN);
         }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Writes files where none are: all of them or none, and never over one that is there. */
 public final class NewFiles {
@@ -19,14 +20,21 @@ public final class NewFiles {
 
     private NewFiles() {}
 
+    /** Writes texts, as UTF-8. */
+    public static Outcome<List<Path>> writeTexts(Path folder, SortedMap<String, String> texts) {
+        SortedMap<String, byte[]> contents = new TreeMap<>();
+        texts.forEach((path, text) -> contents.put(path, text.getBytes(StandardCharsets.UTF_8)));
+        return write(folder, contents);
+    }
+
     /**
      * Writes them.
      *
-     * @param texts by their path within the folder, with '/' between the steps
+     * @param contents by their path within the folder, with '/' between the steps
      * @return the files, or what stands in the way
      */
-    public static Outcome<List<Path>> write(Path folder, SortedMap<String, String> texts) {
-        List<Fault> taken = texts.keySet().stream()
+    public static Outcome<List<Path>> write(Path folder, SortedMap<String, byte[]> contents) {
+        List<Fault> taken = contents.keySet().stream()
                 .map(folder::resolve)
                 .filter(Inside::there)
                 .map(file -> Fault.of(
@@ -42,21 +50,21 @@ public final class NewFiles {
                     "nothing of those names",
                     "Name another folder; nothing was changed."));
         }
-        return taken.isEmpty() ? writeAll(folder, texts) : Outcome.faulty(taken);
+        return taken.isEmpty() ? writeAll(folder, contents) : Outcome.faulty(taken);
     }
 
-    private static Outcome<List<Path>> writeAll(Path folder, SortedMap<String, String> texts) {
+    private static Outcome<List<Path>> writeAll(Path folder, SortedMap<String, byte[]> contents) {
         NewFolders made = new NewFolders();
         List<Path> written = new ArrayList<>();
         boolean whole = false;
         try {
-            for (Map.Entry<String, String> text : texts.entrySet()) {
-                Path file = folder.resolve(text.getKey()).toAbsolutePath();
+            for (Map.Entry<String, byte[]> content : contents.entrySet()) {
+                Path file = folder.resolve(content.getKey()).toAbsolutePath();
                 Path in = Objects.requireNonNull(file.getParent());
                 made.make(in);
                 Path aside = in.resolve(Exports.randomName());
                 try {
-                    Exports.write(aside, text.getValue().getBytes(StandardCharsets.UTF_8));
+                    Exports.write(aside, content.getValue());
                     Inside.moveToFree(aside, file);
                     written.add(file);
                 } finally {

@@ -187,7 +187,8 @@ final class Defaults {
         return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1).replace('-', ' ');
     }
 
-    private static String slug(String part) {
+    /** The name of a position that is written as its only part. */
+    static String slug(String part) {
         return part.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("-$", "");
     }
 

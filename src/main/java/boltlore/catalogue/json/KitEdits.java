@@ -6,6 +6,7 @@ import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
+import boltlore.json.SourceLocation;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -72,7 +73,7 @@ public final class KitEdits {
                 position instanceof Json.Obj object ? object.members() : Map.of();
         String name = text(members.get("position"));
         if (!(members.get("lines") instanceof Json.Arr lines)) {
-            return Optional.of(plain(position));
+            return onlyLine(members);
         }
         List<JsonOut> left = new ArrayList<>();
         lines.items().forEach(line -> line(name, line, lines.items().size() == 1).ifPresent(left::add));
@@ -85,6 +86,26 @@ public final class KitEdits {
         JsonOut.Members json = JsonOut.object();
         members.forEach((key, value) -> json.put(key, key.equals("lines") ? JsonOut.list(left) : plain(value)));
         return left.isEmpty() ? Optional.empty() : Optional.of(json);
+    }
+
+    /** A position that is written as its only line. */
+    private Optional<JsonOut> onlyLine(Map<String, Json> members) {
+        String own = text(members.get("position"));
+        String name = own.isEmpty() ? Defaults.slug(text(members.get("part"))) : own;
+        Optional<KitEdit> edit = edits.stream()
+                .filter(each -> each.position().equals(name) && each.kind() != KitEdit.Kind.ADDED)
+                .findFirst();
+        edit.ifPresent(done::add);
+        if (edit.isPresent() && edit.get().kind() == KitEdit.Kind.REMOVED) {
+            return Optional.empty();
+        }
+        Map<String, Json> named = new LinkedHashMap<>(members);
+        if (edit.isPresent() && edit.get().part().isPresent()) {
+            // Its name came from the part that it had.
+            named.putIfAbsent("position", new Json.Text(SourceLocation.document("", 0), name));
+        }
+        return Optional.of(edit.map(change -> changed(named, change, false))
+                .orElseGet(() -> plain(new Json.Obj(SourceLocation.document("", 0), members))));
     }
 
     private Optional<JsonOut> line(String position, Json line, boolean only) {
