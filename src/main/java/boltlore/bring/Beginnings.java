@@ -55,22 +55,25 @@ public final class Beginnings {
                 part(number + "-LAMP", "Work lamp", place, 5),
                 part(number + "-BOLT", "Bolt", place, 6));
         List<JsonOut> positions = List.of(
-                JsonOut.object()
-                        .put("position", "frame")
-                        .put("lines", JsonOut.list(List.of(
-                                line(number + "-FRAME-E", "body", "early"), line(number + "-FRAME-L", "body", "late")))),
-                JsonOut.object()
-                        .put("position", "pedal")
-                        .put("lines", JsonOut.list(List.of(
-                                line(number + "-PEDAL-L", "drive-side", "left"),
-                                line(number + "-PEDAL-R", "drive-side", "right")))),
-                line(number + "-LAMP", "lamp", "yes"),
-                JsonOut.object().put("part", number + "-BOLT").put("quantity", "8"));
+                place.complete(position(
+                        "frame",
+                        line(number + "-FRAME-E", "body", "early"),
+                        line(number + "-FRAME-L", "body", "late"))),
+                place.complete(position(
+                        "pedal",
+                        line(number + "-PEDAL-L", "drive-side", "left"),
+                        line(number + "-PEDAL-R", "drive-side", "right"))),
+                place.complete(line(number + "-LAMP", "lamp", "yes")),
+                place.complete(JsonOut.object().put("part", number + "-BOLT").put("quantity", "8")));
         TreeMap<String, String> files = new TreeMap<>();
         files.put("parts/" + name + ".json", partsFile(parts));
         files.put("families/" + name + "/family.json", familyFile(name));
-        files.put("families/" + name + "/kit/all.json", kitFile(positions.stream().map(position -> place.complete((JsonOut.Members) position)).toList()));
+        files.put("families/" + name + "/kit/all.json", kitFile(positions));
         return files;
+    }
+
+    private static JsonOut.Members position(String name, JsonOut... lines) {
+        return JsonOut.object().put("position", name).put("lines", JsonOut.list(List.of(lines)));
     }
 
     private static String familyFile(String name) {
@@ -112,17 +115,23 @@ public final class Beginnings {
     private static JsonOut option(String name, String... values) {
         return JsonOut.object()
                 .put("option", name)
-                .put("values", JsonOut.list(List.of(values), value -> JsonOut.object().put("value", value)));
+                .put(
+                        "values",
+                        JsonOut.list(List.of(values), value -> JsonOut.object().put("value", value)));
     }
 
-    private static JsonOut line(String part, String option, String value) {
+    private static JsonOut.Members line(String part, String option, String value) {
         return JsonOut.object().put("part", part).put("when", JsonOut.object().put(option, value));
     }
 
     private static JsonOut part(String number, String says, Place place, int at) {
         JsonOut.Members json = JsonOut.object().put("part", number).put("name", says);
         if (!place.hasDefaults()) {
-            json.put("revision", "A").put("unit", "each").put("source", "buy").putIfAny("supplier", place.supplier()).put("leadDays", 14);
+            json.put("revision", "A")
+                    .put("unit", "each")
+                    .put("source", "buy")
+                    .putIfAny("supplier", place.supplier())
+                    .put("leadDays", 14);
         }
         return json.put("orderCode", number)
                 .put("cost", "1")
@@ -155,8 +164,7 @@ public final class Beginnings {
      * @param supplier one of its suppliers, or empty
      * @param bins how many bins are taken at most
      */
-    public record Place(
-            boolean hasDefaults, String stage, String subSystem, String supplier, String aisle, int bins) {
+    public record Place(boolean hasDefaults, String stage, String subSystem, String supplier, String aisle, int bins) {
 
         private static final int POSITIONS = 99;
 
@@ -168,7 +176,9 @@ public final class Beginnings {
         }
 
         private JsonOut complete(JsonOut.Members position) {
-            return hasDefaults ? position : position.put("fill", "one").put("stage", stage).put("subSystem", subSystem);
+            return hasDefaults
+                    ? position
+                    : position.put("fill", "one").put("stage", stage).put("subSystem", subSystem);
         }
     }
 }

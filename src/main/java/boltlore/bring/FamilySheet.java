@@ -51,6 +51,28 @@ public final class FamilySheet {
 
     /** The sheet, with what may be chosen and what no order may do beside it. */
     public static Report compose(Catalogue catalogue, Family family) {
+        String title = "Lines of " + family.says().english();
+        List<Row> rows = family.positions().stream()
+                .flatMap(position ->
+                        position.lines().stream().map(line -> new Row(position, line, catalogue.part(line.part()))))
+                .toList();
+        return Report.named(family.name() + "-lines", title)
+                .about("Catalogue " + catalogue.revision())
+                .by(catalogue.workshop().name())
+                .page(Page.named("Lines")
+                        .landscape()
+                        .frozen(3)
+                        .title(title)
+                        .note("A mark where the line is fitted; an option without a mark does not matter. Position, line, part,"
+                                + " quantity, marks and condition are taken back by 'boltlore bring --onto'; what else is"
+                                + " changed is not.")
+                        .add(lines(family).of(rows)))
+                .page(options(family))
+                .page(limits(family))
+                .build();
+    }
+
+    private static TableSpec<Row> lines(Family family) {
         TableSpec<Row> table = TableSpec.<Row>named("lines")
                 .text("position", POSITION, row -> row.position().name().text())
                 .text("line", LINE, row -> row.line().name().text())
@@ -60,33 +82,14 @@ public final class FamilySheet {
                 .text("unit", "Unit", row -> row.part().unit());
         for (Option option : family.options()) {
             for (OptionValue value : option.values()) {
-                Column column = new Column(
-                        option.name() + "-" + value.value(),
-                        option.name() + IS + value.value(),
-                        Kind.text().oneOf(MARK));
+                String heading = option.name() + IS + value.value();
+                Column column =
+                        new Column(option.name() + "-" + value.value(), heading, Kind.text().oneOf(MARK));
                 table.column(column, row -> mark(row.line().when(), option.name(), value.value()));
             }
         }
-        table.text("otherwise", OTHERWISE, 40, row -> otherwise(row.line().when()));
-        table.text("note", "Note", row -> row.line().note());
-        List<Row> rows = family.positions().stream()
-                .flatMap(position -> position.lines().stream()
-                        .map(line -> new Row(position, line, catalogue.part(line.part()))))
-                .toList();
-        return Report.named(family.name() + "-lines", "Lines of " + family.says().english())
-                .about("Catalogue " + catalogue.revision())
-                .by(catalogue.workshop().name())
-                .page(Page.named("Lines")
-                        .landscape()
-                        .frozen(3)
-                        .title("Lines of " + family.says().english())
-                        .note("A mark where the line is fitted; an option without a mark does not matter. Position, line, part,"
-                                + " quantity, marks and condition are taken back by 'boltlore bring --onto'; what else is"
-                                + " changed is not.")
-                        .add(table.of(rows)))
-                .page(options(family))
-                .page(limits(family))
-                .build();
+        return table.text("otherwise", OTHERWISE, 40, row -> otherwise(row.line().when()))
+                .text("note", "Note", row -> row.line().note());
     }
 
     private static PageBuilder options(Family family) {
@@ -151,7 +154,8 @@ public final class FamilySheet {
         return marks(when)
                 .filter(marks -> all)
                 .map(FamilySheet::json)
-                .orElseGet(() -> JsonOut.object().put(all ? "all" : "any", JsonOut.list(when.parts(), FamilySheet::json)));
+                .orElseGet(
+                        () -> JsonOut.object().put(all ? "all" : "any", JsonOut.list(when.parts(), FamilySheet::json)));
     }
 
     static JsonOut json(Map<String, SortedSet<String>> marks) {

@@ -59,18 +59,19 @@ public final class LineEdits {
 
     /** The edits, or what of the sheet cannot be taken back. */
     public static Outcome<List<KitEdit>> read(String file, byte[] bytes, Family family) {
-        return OpenedFile.read(file, bytes, null).then(opened -> opened.sheets().stream()
-                .flatMap(sheet -> sheet.rows().values().stream()
-                        .filter(LineEdits::isHead)
-                        .map(line -> new LineEdits(file, family, sheet, line.number())))
-                .findFirst()
-                .map(LineEdits::edits)
-                .orElseGet(() -> Outcome.faulty(Fault.of(
-                        file,
-                        "no sheet with the headings '" + FamilySheet.LINE + "', '" + FamilySheet.PART + "' and '"
-                                + FamilySheet.QUANTITY + "'",
-                        "a workbook that 'parts-list' wrote",
-                        "Bring other lists in without --onto."))));
+        return OpenedFile.read(file, bytes, null)
+                .then(opened -> opened.sheets().stream()
+                        .flatMap(sheet -> sheet.rows().values().stream()
+                                .filter(LineEdits::isHead)
+                                .map(line -> new LineEdits(file, family, sheet, line.number())))
+                        .findFirst()
+                        .map(LineEdits::edits)
+                        .orElseGet(() -> Outcome.faulty(Fault.of(
+                                file,
+                                "no sheet with the headings '" + FamilySheet.LINE + "', '" + FamilySheet.PART
+                                        + "' and '" + FamilySheet.QUANTITY + "'",
+                                "a workbook that 'parts-list' wrote",
+                                "Bring other lists in without --onto."))));
     }
 
     private static boolean isHead(Sheet.Line line) {
@@ -199,6 +200,8 @@ public final class LineEdits {
             fault(row.number(), FamilySheet.OTHERWISE, "marks and a condition", "one of the two");
             sound = false;
         }
-        return !sound ? Optional.empty() : Optional.of(otherwise.isEmpty() ? FamilySheet.json(marks) : new JsonOut.Plain(otherwise));
+        return !sound
+                ? Optional.empty()
+                : Optional.of(otherwise.isEmpty() ? FamilySheet.json(marks) : new JsonOut.Plain(otherwise));
     }
 }

@@ -51,6 +51,7 @@ public final class Start {
     private List<String> stages = List.of("fitting");
     private List<String> subSystems = List.of("parts");
     private List<String> suppliers = List.of();
+    private List<String> aisles = List.of("A");
 
     /** @param currency its code (ISO 4217) */
     public Start(String workshop, String currency) {
@@ -68,6 +69,11 @@ public final class Start {
         return this;
     }
 
+    public Start aisles(List<String> names) {
+        aisles = names;
+        return this;
+    }
+
     public Start suppliers(List<String> names) {
         suppliers = names;
         return this;
@@ -78,7 +84,9 @@ public final class Start {
         TreeMap<String, String> files = new TreeMap<>();
         files.put("workshop/workshop.json", workshopFile());
         files.put("workshop/markets.json", empty("markets").written());
-        files.put("workshop/coating.json", empty("coating").put("ownCostPerM2", "0").written());
+        files.put(
+                "workshop/coating.json",
+                empty("coating").put("ownCostPerM2", "0").written());
         COPIED.forEach(path -> files.put(path, copied(path)));
         return files;
     }
@@ -97,16 +105,20 @@ public final class Start {
                 .put("languages", JsonOut.texts(List.of(LANGUAGE)))
                 .put(
                         "stages",
-                        JsonOut.list(stages, stage -> JsonOut.object().put("stage", stage).put("says", words(stage))))
+                        JsonOut.list(
+                                stages,
+                                stage -> JsonOut.object().put("stage", stage).put("says", words(stage))))
                 .put("subSystems", JsonOut.texts(subSystems))
-                .put("aisles", JsonOut.texts(List.of("A")));
+                .put("aisles", JsonOut.texts(aisles));
         return (suppliers.isEmpty()
                         ? json
                         : json.put(
                                 "suppliers",
                                 JsonOut.list(
                                         suppliers,
-                                        name -> JsonOut.object().put("supplier", name).put("says", name))))
+                                        name -> JsonOut.object()
+                                                .put("supplier", name)
+                                                .put("says", name))))
                 .written();
     }
 
@@ -115,10 +127,13 @@ public final class Start {
     }
 
     private static String copied(String path) {
-        try (InputStream in = Objects.requireNonNull(Start.class.getResourceAsStream("/boltlore/start/" + path), path)) {
+        try (InputStream in =
+                Objects.requireNonNull(Start.class.getResourceAsStream("/boltlore/start/" + path), path)) {
             byte[] bytes = in.readAllBytes();
             return path.startsWith("workshop/")
-                    ? JsonFile.parse(path, bytes) instanceof Outcome.Sound<Json> tree ? plain(tree.value()).written() : ""
+                    ? JsonFile.parse(path, bytes) instanceof Outcome.Sound<Json> tree
+                            ? plain(tree.value()).written()
+                            : ""
                     : new String(bytes, StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);

@@ -27,15 +27,20 @@ import org.jspecify.annotations.Nullable;
  * Takes an edited list of lines back: says what was changed and which kits change by it, and writes the whole edited
  * catalogue into a new folder where one is named. The catalogue itself stays as it is.
  */
-record BringOnto(RoomCommand command, Screen screen, Path catalogue, @Nullable Path target) {
+record BringOnto(
+        RoomCommand command,
+        Screen screen,
+        Path catalogue,
+        @Nullable Path target) {
 
     private static final Duration LONGEST = Duration.ofSeconds(60);
 
     int bring(Path file) {
-        Outcome<Integer> exit = CatalogueReader.read(catalogue).then(before -> JsonFile.bytes(file)
-                .then(bytes -> family(file, before)
-                        .then(family -> LineEdits.read(file.toString(), bytes, family)
-                                .then(edits -> changed(before, family, edits)))));
+        Outcome<Integer> exit = CatalogueReader.read(catalogue)
+                .then(before -> JsonFile.bytes(file)
+                        .then(bytes -> family(file, before)
+                                .then(family -> LineEdits.read(file.toString(), bytes, family)
+                                        .then(edits -> changed(before, family, edits)))));
         return command.done(screen, exit);
     }
 

@@ -22,8 +22,9 @@ import picocli.CommandLine.Parameters;
 /** Makes small working files to begin with. */
 @Command(
         name = "new",
-        description = "Make a small working start of a workshop, a family, a part, a position or an option. No file that is"
-                + " there is changed.")
+        description =
+                "Make a small working start of a workshop, a family, a part, a position or an option. No file that is"
+                        + " there is changed.")
 final class NewCommand extends RoomCommand {
 
     /** What can be begun. */
@@ -57,7 +58,8 @@ final class NewCommand extends RoomCommand {
     int run(Screen screen) {
         Outcome<TreeMap<String, String>> files = what == What.workshop ? workshop() : within();
         if (what == What.option && files.faults().isEmpty()) {
-            screen.wrapped(0, "Put this among the 'options' of family.json, and conditions that name it into the lines:");
+            screen.wrapped(
+                    0, "Put this among the 'options' of family.json, and conditions that name it into the lines:");
             screen.line(Beginnings.optionText(name).stripTrailing());
             return Exit.OK;
         }
@@ -70,7 +72,9 @@ final class NewCommand extends RoomCommand {
             return refused(written.faults(), Exit.NOT_WRITTEN);
         }
         written.then(all -> {
-            all.stream().filter(file -> !file.toString().contains("schema")).forEach(file -> screen.line(file.toString()));
+            all.stream()
+                    .filter(file -> !file.toString().contains("schema"))
+                    .forEach(file -> screen.line(file.toString()));
             return Outcome.sound(all);
         });
         screen.wrapped(0, next(folder));
@@ -111,12 +115,14 @@ final class NewCommand extends RoomCommand {
                 ? String.valueOf(family)
                 : known.families().keySet().iterator().next();
         return FamiliesAsked.find(List.of(of), known).then(found -> switch (what) {
-            case part -> known.parts().containsKey(new PartNumber(name))
-                    ? fault("part '" + name + "', which is there already", "a number that no part has", "")
-                    : Outcome.sound(Beginnings.part(name, of, place));
-            case position -> part != null && known.parts().containsKey(new PartNumber(part))
-                    ? Outcome.sound(Beginnings.position(name, part, of, place))
-                    : fault("part '" + part + "'", "--part with a part of the catalogue", "");
+            case part ->
+                known.parts().containsKey(new PartNumber(name))
+                        ? fault("part '" + name + "', which is there already", "a number that no part has", "")
+                        : Outcome.sound(Beginnings.part(name, of, place));
+            case position ->
+                part != null && known.parts().containsKey(new PartNumber(part))
+                        ? Outcome.sound(Beginnings.position(name, part, of, place))
+                        : fault("part '" + part + "'", "--part with a part of the catalogue", "");
             default -> Outcome.sound(new TreeMap<>());
         });
     }

@@ -16,8 +16,9 @@ import picocli.CommandLine.Parameters;
 /** Writes a family as a workbook of lines against options, to be edited and brought back. */
 @Command(
         name = "parts-list",
-        description = "Write a family as a workbook, a row a line and a column for each value of each option. 'bring --onto'"
-                + " takes it back with what was changed in it.")
+        description =
+                "Write a family as a workbook, a row a line and a column for each value of each option. 'bring --onto'"
+                        + " takes it back with what was changed in it.")
 final class PartsListCommand extends RoomCommand {
 
     @Parameters(arity = "0..*", paramLabel = "FAMILY", description = "Families; without one all are written.")
@@ -33,8 +34,10 @@ final class PartsListCommand extends RoomCommand {
     int run(Screen screen) {
         return done(
                 screen,
-                catalogue.read().then(known -> FamiliesAsked.find(families, known)
-                        .then(asked -> Outcome.sound(write(screen, known, asked)))));
+                catalogue
+                        .read()
+                        .then(known -> FamiliesAsked.find(families, known)
+                                .then(asked -> Outcome.sound(write(screen, known, asked)))));
     }
 
     private int write(Screen screen, Catalogue known, List<Family> asked) {

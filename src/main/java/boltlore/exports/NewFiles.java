@@ -46,7 +46,8 @@ public final class NewFiles {
         if (taken.size() > MOST_TOLD) {
             return Outcome.faulty(Fault.of(
                     folder.toString(),
-                    taken.size() + " files that are there already, such as " + taken.get(0).file(),
+                    taken.size() + " files that are there already, such as "
+                            + taken.get(0).file(),
                     "nothing of those names",
                     "Name another folder; nothing was changed."));
         }
@@ -74,7 +75,8 @@ public final class NewFiles {
             whole = true;
             return Outcome.sound(List.copyOf(written));
         } catch (IOException | SecurityException failure) {
-            return Outcome.faulty(Unwritten.told(folder, failure instanceof IOException io ? io : new IOException(failure)));
+            return Outcome.faulty(
+                    Unwritten.told(folder, failure instanceof IOException io ? io : new IOException(failure)));
         } finally {
             if (!whole) {
                 written.forEach(NewFiles::takeBack);

@@ -11,8 +11,10 @@ final class House {
      * this one leaves this file as it should be in {@code target/architecture}.
      */
     static final String PLAN = """
+            grid:
             measure:
             faults:
+            grid.ods: faults grid
             json: faults measure
             csv: faults measure
             findings: measure
@@ -34,7 +36,8 @@ final class House {
             report.csv: measure report
             report.json: findings json report
             report.text: measure report report.drawing
-            report.xlsx: report report.drawing
+            report.xlsx: faults grid report report.drawing
+            bring: catalogue catalogue.json csv faults grid grid.ods json measure report report.xlsx
             exports: faults json report
             proof: catalogue choices faults findings logic measure order resolution
             proof.fits: catalogue findings logic measure proof
@@ -90,11 +93,11 @@ final class House {
                 report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
                 trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
                 trades.mounting trades.picking trades.shipping trades.spares trades.testing trades.weighing
-            cli: answers answers.json bill catalogue catalogue.json checking choices choosing choosing.json explanation
-                exports faults findings json logic measure order order.json proof proof.evidence proof.json proof.kinds
-                proof.revision proof.sample proof.sheets report report.json report.text report.xlsx resolution
-                resolution.rules trades trades.coating trades.coating.written trades.costing trades.costing.cost
-                trades.costing.quote trades.orders trades.testing
+            cli: answers answers.json bill bring catalogue catalogue.json checking choices choosing choosing.json
+                explanation exports faults findings json logic measure order order.json proof proof.evidence proof.json
+                proof.kinds proof.revision proof.sample proof.sheets report report.json report.text report.xlsx
+                resolution resolution.rules trades trades.coating trades.coating.written trades.costing
+                trades.costing.cost trades.costing.quote trades.orders trades.testing
             """;
 
     /** Library root to the one package that may know it. */

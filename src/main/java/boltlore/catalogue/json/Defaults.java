@@ -47,9 +47,11 @@ final class Defaults {
         members(trees.get(CatalogueFolder.DEFAULTS)).forEach((kind, values) -> kinds.put(kind, members(values)));
         trees.forEach((path, tree) -> {
             if (path.startsWith("parts/")) {
-                items(tree, "parts").forEach(part -> text(part, "part")
-                        .ifPresent(number -> Optional.ofNullable(members(part).get("name"))
-                                .ifPresent(name -> names.putIfAbsent(number, name))));
+                items(tree, "parts")
+                        .forEach(part -> text(part, "part")
+                                .ifPresent(number -> Optional.ofNullable(
+                                                members(part).get("name"))
+                                        .ifPresent(name -> names.putIfAbsent(number, name))));
             }
         });
     }
@@ -96,7 +98,8 @@ final class Defaults {
                 part.putIfAbsent(key, value);
             }
         });
-        boolean bought = part.get("source") instanceof Json.Text source && source.text().equals("buy");
+        boolean bought =
+                part.get("source") instanceof Json.Text source && source.text().equals("buy");
         if (bought && !part.containsKey("offers")) {
             given("parts", OF_BOUGHT).forEach(part::putIfAbsent);
         }
@@ -141,8 +144,10 @@ final class Defaults {
                 line.put(key, value);
             }
         }
-        text(line.get("part")).map(Defaults::slug).filter(slug -> !slug.isEmpty()).ifPresent(slug ->
-                position.putIfAbsent("position", new Json.Text(at, slug)));
+        text(line.get("part"))
+                .map(Defaults::slug)
+                .filter(slug -> !slug.isEmpty())
+                .ifPresent(slug -> position.putIfAbsent("position", new Json.Text(at, slug)));
         position.putIfAbsent("required", line.getOrDefault("when", new Json.Obj(at, Map.of())));
         position.put("lines", new Json.Arr(at, List.of(new Json.Obj(at, line))));
     }
@@ -171,13 +176,17 @@ final class Defaults {
     }
 
     private static void option(Map<String, Json> option, SourceLocation at) {
-        text(option.get("option")).filter(name -> !name.isEmpty()).ifPresent(name ->
-                option.putIfAbsent("asks", new Json.Text(at, "Which " + name.replace('-', ' ') + "?")));
+        text(option.get("option"))
+                .filter(name -> !name.isEmpty())
+                .ifPresent(name ->
+                        option.putIfAbsent("asks", new Json.Text(at, "Which " + name.replace('-', ' ') + "?")));
         if (option.get("values") instanceof Json.Arr values) {
             List<Json> completed = values.items().stream()
-                    .map(item -> changed(item, (value, where) -> text(value.get("value"))
-                            .filter(name -> !name.isEmpty())
-                            .ifPresent(name -> value.putIfAbsent("says", new Json.Text(where, words(name))))))
+                    .map(item -> changed(
+                            item,
+                            (value, where) -> text(value.get("value"))
+                                    .filter(name -> !name.isEmpty())
+                                    .ifPresent(name -> value.putIfAbsent("says", new Json.Text(where, words(name))))))
                     .toList();
             option.put("values", new Json.Arr(values.location(), completed));
         }

@@ -41,8 +41,13 @@ public final class KitEdits {
                     });
                 }
             });
-            edits.stream().filter(edit -> !put.done.contains(edit)).forEach(edit -> put.faults.add(Fault.of(
-                    folder.toString(), edit.says(), "a line that stands in the files of its kit", "Change it there.")));
+            edits.stream()
+                    .filter(edit -> !put.done.contains(edit))
+                    .forEach(edit -> put.faults.add(Fault.of(
+                            folder.toString(),
+                            edit.says(),
+                            "a line that stands in the files of its kit",
+                            "Change it there.")));
             return put.faults.orElse(texts);
         });
     }
@@ -69,16 +74,17 @@ public final class KitEdits {
 
     /** The position with its lines; nothing where its last line is taken out. */
     private Optional<JsonOut> position(Json position) {
-        Map<String, Json> members =
-                position instanceof Json.Obj object ? object.members() : Map.of();
+        Map<String, Json> members = position instanceof Json.Obj object ? object.members() : Map.of();
         String name = text(members.get("position"));
         if (!(members.get("lines") instanceof Json.Arr lines)) {
             return onlyLine(members);
         }
         List<JsonOut> left = new ArrayList<>();
-        lines.items().forEach(line -> line(name, line, lines.items().size() == 1).ifPresent(left::add));
+        lines.items()
+                .forEach(line -> line(name, line, lines.items().size() == 1).ifPresent(left::add));
         edits.stream()
-                .filter(edit -> edit.kind() == KitEdit.Kind.ADDED && edit.position().equals(name))
+                .filter(edit ->
+                        edit.kind() == KitEdit.Kind.ADDED && edit.position().equals(name))
                 .forEach(edit -> {
                     left.add(changed(Map.of(), edit, true));
                     done.add(edit);
@@ -120,7 +126,8 @@ public final class KitEdits {
         if (edit.isPresent() && edit.get().kind() == KitEdit.Kind.REMOVED) {
             return Optional.empty();
         }
-        return Optional.of(edit.map(change -> changed(members, change, members.containsKey("line"))).orElseGet(() -> plain(line)));
+        return Optional.of(edit.map(change -> changed(members, change, members.containsKey("line")))
+                .orElseGet(() -> plain(line)));
     }
 
     private static JsonOut changed(Map<String, Json> members, KitEdit edit, boolean named) {

@@ -19,15 +19,13 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayName("What is left out")
 class DefaultsTest {
 
-    private static final String DEFAULTS =
-            """
+    private static final String DEFAULTS = """
             {"parts": {"revision": "C", "unit": "each", "source": "buy", "supplier": "Bolt Bros", "leadDays": 9},
              "positions": {"fill": "one", "stage": "rear", "subSystem": "drive"},
              "lines": {"quantity": "2"}}
             """;
 
-    private static final String PARTS =
-            """
+    private static final String PARTS = """
             {"parts": [
               {"part": "Z-1", "name": {"en": "Lamp", "de": "Leuchte"}, "cost": "3", "massKg": "0.2"},
               {"part": "Z-2", "revision": "B", "name": "Holder", "source": "make", "cost": "5", "massKg": "0.4"},
@@ -35,8 +33,7 @@ class DefaultsTest {
             ]}
             """;
 
-    private static final String KIT =
-            """
+    private static final String KIT = """
             {"positions": [
               {"part": "Z-1"},
               {"part": "Z-2", "quantity": "1", "position": "lamp-holder", "stage": "front"},
@@ -137,7 +134,14 @@ class DefaultsTest {
         Catalogue catalogue = small.catalogue();
 
         assertThat(catalogue.family("tub").options().get(0).asks()).isEqualTo("Which side door?");
-        assertThat(catalogue.family("tub").options().get(0).values().get(0).says().english())
+        assertThat(catalogue
+                        .family("tub")
+                        .options()
+                        .get(0)
+                        .values()
+                        .get(0)
+                        .says()
+                        .english())
                 .isEqualTo("Sliding door");
     }
 
