@@ -18,15 +18,21 @@ import java.util.regex.Pattern;
 public record Amount(BigDecimal number, String unit) {
 
     private static final Pattern WRITTEN = Pattern.compile(
-            "(?:(?:[x×*]\\s?)?([+-]?[\\d.,'’\\u00a0\\u202f ]*\\d)\\s*(?:[x×*](?=\\s|$))?)\\s*(\\p{L}[\\p{L}².]*)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern MONEY = Pattern.compile("\\p{Sc}|\\b(EUR|USD|GBP|CHF|SEK|NOK|DKK|CNY|RMB)\\b|(?<=\\d)[,.]?[–-]$");
+            "(?:(?:[x×*]\\s?)?([+-]?[\\d.,'’\\u00a0\\u202f ]*\\d)\\s*(?:[x×*](?=\\s|$))?)\\s*(\\p{L}[\\p{L}².]*)?",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern MONEY =
+            Pattern.compile("\\p{Sc}|\\b(EUR|USD|GBP|CHF|SEK|NOK|DKK|CNY|RMB)\\b|(?<=\\d)[,.]?[–-]$");
 
     /** Written units, as a multiple of the catalogue's. */
     private static final Map<String, Amount> UNITS = units();
 
     private static Map<String, Amount> units() {
         Map<String, Amount> units = new HashMap<>();
-        put(units, "each", "1", "each ea pc pcs piece pieces st stk stck stueck stück off no nos pce pz pza ud u x 个 只 件 pièce pièces pièce(s)");
+        put(
+                units,
+                "each",
+                "1",
+                "each ea pc pcs piece pieces st stk stck stueck stück off no nos pce pz pza ud u x 个 只 件 pièce pièces pièce(s)");
         put(units, "set", "1", "set sets satz sätze kit kits jeu jeux pair pairs paar paire 套");
         put(units, "m", "1", "m mtr meter metre meters metres mètre mètres 米");
         put(units, "m", "0.001", "mm");
@@ -67,7 +73,12 @@ public record Amount(BigDecimal number, String unit) {
     /** The unit that a number format writes behind the number: {@code 0.0" m"}. */
     private static String formatUnit(String format) {
         Matcher quoted = Pattern.compile("[0#]\\s*\"\\s*(\\p{L}+)\\s*\"").matcher(format);
-        return quoted.find() ? unit(quoted.group(1)).filter(unit -> unit.number().intValue() == 1).map(Amount::unit).orElse("") : "";
+        return quoted.find()
+                ? unit(quoted.group(1))
+                        .filter(unit -> unit.number().intValue() == 1)
+                        .map(Amount::unit)
+                        .orElse("")
+                : "";
     }
 
     static Optional<Amount> of(String text, boolean decimalComma) {
@@ -80,8 +91,8 @@ public record Amount(BigDecimal number, String unit) {
         if (word == null) {
             return number.map(plain -> new Amount(plain, ""));
         }
-        return number.flatMap(plain -> unit(word)
-                .map(unit -> new Amount(plain.multiply(unit.number()).stripTrailingZeros(), unit.unit())));
+        return number.flatMap(plain ->
+                unit(word).map(unit -> new Amount(plain.multiply(unit.number()).stripTrailingZeros(), unit.unit())));
     }
 
     /** A sum of money, its sign or code passed over. */
@@ -99,17 +110,19 @@ public record Amount(BigDecimal number, String unit) {
     static Optional<BigDecimal> number(String written, boolean decimalComma) {
         char decimal = decimalComma ? ',' : '.';
         String thousands = decimalComma ? "[.'’\\u00a0\\u202f ]" : "[,'’\\u00a0\\u202f ]";
-        String plain = "[+-]?(\\d+|\\d{1,3}(" + thousands + "\\d{3})+)(\\" + decimal + "\\d+)?|[+-]?\\" + decimal + "\\d+";
+        String plain =
+                "[+-]?(\\d+|\\d{1,3}(" + thousands + "\\d{3})+)(\\" + decimal + "\\d+)?|[+-]?\\" + decimal + "\\d+";
         return written.matches(plain)
-                ? Optional.of(new BigDecimal(
-                        written.replaceAll(thousands, "").replace(decimal, '.')))
+                ? Optional.of(new BigDecimal(written.replaceAll(thousands, "").replace(decimal, '.')))
                 : Optional.empty();
     }
 
     /** Whether the text is written with a decimal comma, with a point, or tells neither. */
     static int commaOrPoint(String text) {
-        boolean comma = text.matches("[^\\d]*\\d{1,3}([.'’ \\u00a0\\u202f]\\d{3})*,\\d{1,2}(\\D.*)?|[^\\d]*0,\\d+(\\D.*)?");
-        boolean point = text.matches("[^\\d]*\\d{1,3}([,'’ \\u00a0\\u202f]\\d{3})*\\.\\d{1,2}(\\D.*)?|[^\\d]*0\\.\\d+(\\D.*)?");
+        boolean comma =
+                text.matches("[^\\d]*\\d{1,3}([.'’ \\u00a0\\u202f]\\d{3})*,\\d{1,2}(\\D.*)?|[^\\d]*0,\\d+(\\D.*)?");
+        boolean point =
+                text.matches("[^\\d]*\\d{1,3}([,'’ \\u00a0\\u202f]\\d{3})*\\.\\d{1,2}(\\D.*)?|[^\\d]*0\\.\\d+(\\D.*)?");
         return comma == point ? 0 : comma ? 1 : -1;
     }
 }

@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
 public record Brought(String file, Mapping mapping, List<TableRead> tables, List<Doubt> notes, Known into) {
 
     /** Reads a file; a null mapping is proposed. */
-    public static Outcome<Brought> read(
-            String file, byte[] bytes, @Nullable Mapping given, String family, Known into) {
+    public static Outcome<Brought> read(String file, byte[] bytes, @Nullable Mapping given, String family, Known into) {
         String encoding = given == null || given.encoding().isEmpty() ? null : given.encoding();
         return OpenedFile.read(file, bytes, encoding)
                 .then(opened -> Outcome.sound(of(opened, given == null ? Mapping.empty(family) : given, into)));
@@ -53,19 +52,12 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
 
     private static Brought finished(
             OpenedFile opened, Mapping given, List<TableRead> tables, List<Doubt> notes, Known into) {
-        List<Mapping.Tabled> tabled = tables.stream().map(read -> tabled(read, given)).toList();
+        List<Mapping.Tabled> tabled =
+                tables.stream().map(read -> tabled(read, given)).toList();
         Map<String, Mapping.Asked> answers = new LinkedHashMap<>();
         given.answers().stream().filter(asked -> !asked.isOpen()).forEach(asked -> answers.put(asked.at(), asked));
         List<Doubt> all = new ArrayList<>(notes);
-        if (!opened.encodingSure() && given.encoding().isEmpty()) {
-            all.add(new Doubt(
-                    opened.name(),
-                    0,
-                    false,
-                    "the text is no Unicode; it is read as " + opened.encoding()
-                            + ": where letters look wrong, put another under 'encoding'",
-                    ""));
-        }
+        encoding(opened, given, all);
         for (int i = 0; i < tables.size(); i++) {
             if (tabled.get(i).read()) {
                 all.addAll(tables.get(i).doubts());
@@ -78,10 +70,22 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
                 .filter(doubt -> doubt.open() && !isOfColumn(doubt))
                 .forEach(doubt -> answers.putIfAbsent(
                         doubt.at(), new Mapping.Asked(doubt.at(), doubt.says(), doubt.suggests(), Mapping.OPEN)));
-        Mapping whole = new Mapping(
-                given.family(), given.encoding(), draft.missing(), tabled, List.copyOf(answers.values()));
+        Mapping whole =
+                new Mapping(given.family(), given.encoding(), draft.missing(), tabled, List.copyOf(answers.values()));
         return new Brought(
-                opened.name(), whole, tables, all.stream().filter(doubt -> !doubt.open()).toList(), into);
+                opened.name(),
+                whole,
+                tables,
+                all.stream().filter(doubt -> !doubt.open()).toList(),
+                into);
+    }
+
+    private static void encoding(OpenedFile opened, Mapping given, List<Doubt> notes) {
+        if (!opened.encodingSure() && given.encoding().isEmpty()) {
+            String says = "the text is no Unicode; it is read as " + opened.encoding()
+                    + ": where letters look wrong, put another under 'encoding'";
+            notes.add(new Doubt(opened.name(), 0, false, says, ""));
+        }
     }
 
     /** Doubts of columns stand beside the column. */
@@ -114,7 +118,8 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
     /** Tables that are brought in. */
     List<TableRead> read() {
         return tables.stream()
-                .filter(read -> mapping.of(read.table()).map(Mapping.Tabled::read).orElse(true))
+                .filter(read ->
+                        mapping.of(read.table()).map(Mapping.Tabled::read).orElse(true))
                 .toList();
     }
 

@@ -10,10 +10,11 @@ import java.util.TreeSet;
 final class Currencies {
 
     /** A dollar and a yen are of several countries: such a sign alone says nothing. */
-    private static final Map<String, String> SIGNS = Map.of("€", "EUR", "£", "GBP", "₹", "INR", "₩", "KRW", "zł", "PLN");
+    private static final Map<String, String> SIGNS =
+            Map.of("€", "EUR", "£", "GBP", "₹", "INR", "₩", "KRW", "zł", "PLN");
 
-    private static final List<String> CODES =
-            List.of("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD", "NZD", "CNY", "JPY", "INR");
+    private static final List<String> CODES = List.of(
+            "EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD", "NZD", "CNY", "JPY", "INR");
 
     private Currencies() {}
 
@@ -41,6 +42,8 @@ final class Currencies {
                 found.add(code);
             }
         });
-        CODES.stream().filter(code -> text.matches("(?s).*\\b" + code + "\\b.*")).forEach(found::add);
+        CODES.stream()
+                .filter(code -> text.matches("(?s).*\\b" + code + "\\b.*"))
+                .forEach(found::add);
     }
 }

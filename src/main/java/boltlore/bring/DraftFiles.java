@@ -42,6 +42,7 @@ final class DraftFiles {
             files.putAll(new Start(family, missing.getOrDefault("currency", "EUR"))
                     .stages(List.of(stage()))
                     .subSystems(List.copyOf(subSystems()))
+                    .aisles(aisles())
                     .suppliers(List.copyOf(suppliers()))
                     .files());
         }
@@ -52,6 +53,17 @@ final class DraftFiles {
         Set<String> suppliers = new LinkedHashSet<>();
         parts.stream().map(DraftFiles::supplier).filter(name -> !name.isEmpty()).forEach(suppliers::add);
         return suppliers;
+    }
+
+    private List<String> aisles() {
+        List<String> aisles = parts.stream()
+                .map(DraftPart::bin)
+                .filter(bin -> !bin.isEmpty())
+                .map(bin -> bin.substring(0, bin.indexOf('-')))
+                .distinct()
+                .sorted()
+                .toList();
+        return aisles.isEmpty() ? List.of("A") : aisles;
     }
 
     private Set<String> subSystems() {
@@ -77,7 +89,9 @@ final class DraftFiles {
 
     /** As one line of the length that the catalogue bears. */
     private static String line(String text) {
-        return text.length() <= LONGEST_LINE ? text : text.substring(0, LONGEST_LINE).strip();
+        return text.length() <= LONGEST_LINE
+                ? text
+                : text.substring(0, LONGEST_LINE).strip();
     }
 
     private String partsFile() {
@@ -104,19 +118,30 @@ final class DraftFiles {
         json.putIfAny("orderCode", line(entry.text(Role.ORDER_CODE)));
         put(json, "leadDays", entry.text(Role.LEAD_DAYS).replaceAll("\\D.*", ""));
         costs(json, part);
-        if (part.contains().isEmpty()) {
-            String unit = part.massUnit().isEmpty() ? missing.getOrDefault("massUnit", "kg") : part.massUnit();
-            put(json, "massKg", part.mass().map(mass -> DraftPart.inKg(mass, unit).toPlainString()).orElse(""));
-        } else {
-            List<JsonOut> inside = new ArrayList<>();
-            part.contains().forEach((child, quantity) ->
-                    inside.add(JsonOut.object().put("part", child.number()).put("quantity", quantity)));
-            json.put("contains", JsonOut.list(inside));
-        }
+        json.putIfAny("bin", part.bin());
+        mass(json, part);
         if (!part.alternates().isEmpty()) {
             json.put("alternates", JsonOut.list(part.alternates(), DraftFiles::alternate));
         }
         return json;
+    }
+
+    private void mass(JsonOut.Members json, DraftPart part) {
+        if (part.contains().isEmpty()) {
+            String unit = part.massUnit().isEmpty() ? missing.getOrDefault("massUnit", "kg") : part.massUnit();
+            put(
+                    json,
+                    "massKg",
+                    part.mass()
+                            .map(mass -> DraftPart.inKg(mass, unit).toPlainString())
+                            .orElse(""));
+        } else {
+            List<JsonOut> inside = new ArrayList<>();
+            part.contains()
+                    .forEach((child, quantity) -> inside.add(
+                            JsonOut.object().put("part", child.number()).put("quantity", quantity)));
+            json.put("contains", JsonOut.list(inside));
+        }
     }
 
     private static JsonOut alternate(DraftPart part) {
@@ -125,7 +150,10 @@ final class DraftFiles {
 
     private void costs(JsonOut.Members json, DraftPart part) {
         boolean dropped = brought.mapping().given().at("missing/currency").isPresent();
-        put(json, "cost", dropped ? "" : part.cost().map(BigDecimal::toPlainString).orElse(""));
+        put(
+                json,
+                "cost",
+                dropped ? "" : part.cost().map(BigDecimal::toPlainString).orElse(""));
     }
 
     /** What the list says, or what the mapping says in its place, or nothing where the workshop has a default. */
@@ -163,7 +191,9 @@ final class DraftFiles {
                         "values",
                         JsonOut.list(
                                 values.entrySet(),
-                                value -> JsonOut.object().put("value", value.getKey()).put("says", value.getValue())));
+                                value -> JsonOut.object()
+                                        .put("value", value.getKey())
+                                        .put("says", value.getValue())));
     }
 
     private String kitFile() {
@@ -172,13 +202,18 @@ final class DraftFiles {
                 .put(
                         "positions",
                         JsonOut.list(
-                                parts.stream().filter(part -> !part.lines().isEmpty()).toList(), this::position))
+                                parts.stream()
+                                        .filter(part -> !part.lines().isEmpty())
+                                        .toList(),
+                                this::position))
                 .written();
     }
 
     private JsonOut position(DraftPart part) {
         String slug = Slugs.name(part.entry().fullName());
-        String name = free(slug.isEmpty() ? part.number().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9-]", "-") : slug, positions);
+        String name = free(
+                slug.isEmpty() ? part.number().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9-]", "-") : slug,
+                positions);
         long rows = part.lines().stream().map(DraftPart.Line::row).distinct().count();
         JsonOut.Members json = JsonOut.object()
                 .put("position", name)
@@ -219,7 +254,8 @@ final class DraftFiles {
         if (lines.stream().anyMatch(line -> line.when().isEmpty())) {
             return JsonOut.object();
         }
-        List<JsonOut> any = lines.stream().map(line -> when(line.when())).distinct().toList();
+        List<JsonOut> any =
+                lines.stream().map(line -> when(line.when())).distinct().toList();
         return any.size() == 1 ? any.get(0) : JsonOut.object().put("any", JsonOut.list(any));
     }
 

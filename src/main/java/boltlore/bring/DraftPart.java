@@ -2,6 +2,7 @@ package boltlore.bring;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,17 @@ final class DraftPart {
      * @param when values by option; empty where it is always
      */
     record Line(int row, String note, BigDecimal quantity, Map<String, List<String>> when) {}
+
+    private static final Map<Role, String> NOTED = new EnumMap<>(Map.of(
+            Role.NOTE, "",
+            Role.MAKER, "Maker: ",
+            Role.MAKER_CODE, "Maker's number: ",
+            Role.DRAWING, "Drawing: ",
+            Role.REFERENCE, "Reference: ",
+            Role.MATERIAL, "Material: ",
+            Role.FINISH, "Finish: ",
+            Role.PACK, "Pack: ",
+            Role.LINK, "Link: "));
 
     private static final BigDecimal GRAMS = new BigDecimal("0.001");
 
@@ -120,6 +132,23 @@ final class DraftPart {
                 .filter(column -> column.role() == role)
                 .findFirst()
                 .flatMap(column -> Amount.money(read.table().cell(entry.row(), column.at()), read.decimalComma()));
+    }
+
+    /** What the row says beside what a part has keys for. */
+    static String note(Entry entry) {
+        List<String> notes = new ArrayList<>();
+        NOTED.forEach((role, words) -> {
+            if (!entry.text(role).isEmpty()) {
+                notes.add(words + entry.text(role));
+            }
+        });
+        return String.join("; ", notes);
+    }
+
+    /** The bin, where it is written as the catalogue writes bins. */
+    String bin() {
+        String bin = entry.text(Role.BIN);
+        return bin.matches("[A-Z0-9]{1,4}-\\d{1,3}-\\d{1,3}-[A-Z0-9]{1,3}-\\d{1,3}") ? bin : "";
     }
 
     /** Small words for the sub-system, from the heading over the row or its group. */

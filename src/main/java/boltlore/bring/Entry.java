@@ -45,9 +45,11 @@ public record Entry(
 
     @Override
     public String toString() {
-        return row + " " + fullName() + " x " + (quantity == null ? "?" : quantity.number().toPlainString() + quantity.unit())
+        return row + " " + fullName() + " x "
+                + (quantity == null ? "?" : quantity.number().toPlainString() + quantity.unit())
                 + values.entrySet().stream()
-                        .map(value -> " " + value.getKey() + ":" + value.getValue().number().toPlainString())
+                        .map(value -> " " + value.getKey() + ":"
+                                + value.getValue().number().toPlainString())
                         .collect(Collectors.joining());
     }
 }

@@ -75,8 +75,9 @@ final class Levels {
         }
         int level = level(entry);
         open.removeIf(above -> above.level() >= level);
-        Optional<DraftPart> parent =
-                open.isEmpty() ? Optional.empty() : Optional.of(open.get(open.size() - 1).part());
+        Optional<DraftPart> parent = open.isEmpty()
+                ? Optional.empty()
+                : Optional.of(open.get(open.size() - 1).part());
         open.add(new Open(level, part));
         return parent.filter(above -> above != part);
     }

@@ -82,7 +82,13 @@ public record Mapping(
                 .filter(use -> use.heading().equals(column.heading()))
                 .findFirst()
                 .map(use -> new Column(
-                        column.at(), column.heading(), use.is(), use.option(), use.value(), !use.asked(), use.because()));
+                        column.at(),
+                        column.heading(),
+                        use.is(),
+                        use.option(),
+                        use.value(),
+                        !use.asked(),
+                        use.because()));
     }
 
     /**
@@ -106,7 +112,7 @@ public record Mapping(
         List<Open> open = new ArrayList<>();
         missing.forEach((key, value) -> {
             if (value.equals(OPEN)) {
-                open.add(new Open(OF_MISSING + key, Draft.asks(key), ""));
+                open.add(new Open(OF_MISSING + key, Missing.asks(key), ""));
             }
         });
         for (Tabled table : tables) {
@@ -114,10 +120,13 @@ public record Mapping(
                     .filter(use -> table.read() && use.asked())
                     .forEach(use -> open.add(new Open(
                             at(table, use),
-                            "column '" + use.heading() + "' is taken for " + use.is().code() + ": " + use.because(),
+                            "column '" + use.heading() + "' is taken for "
+                                    + use.is().code() + ": " + use.because(),
                             use.is().code())));
         }
-        answers.stream().filter(Asked::isOpen).forEach(asked -> open.add(new Open(asked.at(), asked.asks(), asked.likely())));
+        answers.stream()
+                .filter(Asked::isOpen)
+                .forEach(asked -> open.add(new Open(asked.at(), asked.asks(), asked.likely())));
         return open;
     }
 
@@ -138,7 +147,9 @@ public record Mapping(
             known.put(open.at().substring(OF_MISSING.length()), said);
         }
         List<Asked> rows = answers.stream()
-                .map(asked -> asked.at().equals(open.at()) ? new Asked(asked.at(), asked.asks(), asked.likely(), said) : asked)
+                .map(asked -> asked.at().equals(open.at())
+                        ? new Asked(asked.at(), asked.asks(), asked.likely(), said)
+                        : asked)
                 .toList();
         List<Tabled> columns = tables.stream()
                 .map(table -> new Tabled(

@@ -48,7 +48,7 @@ public final class MappingFile {
 
     private static Map<String, String> missing(ObjectReader reader) {
         Map<String, String> missing = new LinkedHashMap<>();
-        for (String key : Draft.MISSING) {
+        for (String key : Missing.MISSING) {
             reader.findText(key).ifPresent(value -> missing.put(key, value));
         }
         return missing;

@@ -29,7 +29,8 @@ final class Options {
     void columnsOf(TableRead read) {
         valueColumns(read).forEach(column -> {
             words.putIfAbsent(option(column), column.option());
-            values.computeIfAbsent(option(column), key -> new LinkedHashMap<>()).putIfAbsent(value(column), column.value());
+            values.computeIfAbsent(option(column), key -> new LinkedHashMap<>())
+                    .putIfAbsent(value(column), column.value());
         });
     }
 
@@ -64,7 +65,9 @@ final class Options {
         return valueColumns(read).stream()
                 .filter(column -> {
                     Amount amount = entry.values().get(column.at());
-                    return amount != null && !amount.unit().equals("mark") && amount.number().signum() != 0;
+                    return amount != null
+                            && !amount.unit().equals("mark")
+                            && amount.number().signum() != 0;
                 })
                 .map(this::option)
                 .findFirst();
@@ -73,12 +76,20 @@ final class Options {
     /** Columns of one option by the quantity that they hold, zero left out. */
     Map<Amount, List<Column>> byQuantity(TableRead read, Entry entry, String option) {
         Map<Amount, List<Column>> byQuantity = new LinkedHashMap<>();
-        valueColumns(read).stream().filter(column -> option(column).equals(option)).forEach(column -> {
-            Amount amount = entry.values().getOrDefault(column.at(), new Amount(BigDecimal.ZERO, ""));
-            if (amount.number().signum() > 0) {
-                byQuantity.computeIfAbsent(new Amount(amount.number().stripTrailingZeros(), amount.unit().equals("mark") ? "" : amount.unit()), key -> new ArrayList<>()).add(column);
-            }
-        });
+        valueColumns(read).stream()
+                .filter(column -> option(column).equals(option))
+                .forEach(column -> {
+                    Amount amount = entry.values().getOrDefault(column.at(), new Amount(BigDecimal.ZERO, ""));
+                    if (amount.number().signum() > 0) {
+                        byQuantity
+                                .computeIfAbsent(
+                                        new Amount(
+                                                amount.number().stripTrailingZeros(),
+                                                amount.unit().equals("mark") ? "" : amount.unit()),
+                                        key -> new ArrayList<>())
+                                .add(column);
+                    }
+                });
         return byQuantity;
     }
 
@@ -128,8 +139,9 @@ final class Options {
                     at,
                     0,
                     true,
-                    "some rows have no mark under '" + words(option) + "' but under other options: are they fitted whichever"
-                            + " is chosen (" + ANY + "), or not at all (" + NONE + ")?",
+                    "some rows have no mark under '" + words(option)
+                            + "' but under other options: are they fitted whichever" + " is chosen (" + ANY
+                            + "), or not at all (" + NONE + ")?",
                     ANY));
         }
         return answer.map(NONE::equals).orElse(false);

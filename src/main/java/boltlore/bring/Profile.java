@@ -63,7 +63,9 @@ final class Profile {
 
     /** Letters and digits without a blank, as numbers of parts are. */
     private static boolean isCode(String text) {
-        return text.length() >= 3 && text.matches("[\\p{ASCII}&&[^ ]]+") && text.chars().anyMatch(Character::isDigit);
+        return text.length() >= 3
+                && text.matches("[\\p{ASCII}&&[^ ]]+")
+                && text.chars().anyMatch(Character::isDigit);
     }
 
     int filled() {

@@ -43,7 +43,8 @@ final class Relations {
         return read;
     }
 
-    @Nullable BigDecimal number(int row, int column) {
+    @Nullable
+    BigDecimal number(int row, int column) {
         return numbers.getOrDefault(column, Map.of()).get(row);
     }
 
@@ -98,7 +99,8 @@ final class Relations {
     }
 
     /** The sum of those cells of a row, or null where none of them holds a number. */
-    @Nullable BigDecimal added(int row, List<Integer> columns) {
+    @Nullable
+    BigDecimal added(int row, List<Integer> columns) {
         return columns.stream()
                 .map(column -> number(row, column))
                 .filter(number -> number != null)

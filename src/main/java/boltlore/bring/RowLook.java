@@ -83,10 +83,7 @@ final class RowLook {
     }
 
     private List<GridCell> texts() {
-        return table.columns()
-                .mapToObj(line::cell)
-                .filter(GridCell::isText)
-                .toList();
+        return table.columns().mapToObj(line::cell).filter(GridCell::isText).toList();
     }
 
     /** Whether some cell counts something, shares and labels aside. */
@@ -102,8 +99,7 @@ final class RowLook {
     boolean tells() {
         return TELLING.stream()
                 .filter(role -> role != namingRole())
-                .anyMatch(role -> cells(role).values().stream()
-                        .anyMatch(cell -> !(cell.formula() && isZero(cell))));
+                .anyMatch(role -> cells(role).values().stream().anyMatch(cell -> !(cell.formula() && isZero(cell))));
     }
 
     private Role namingRole() {
@@ -131,7 +127,10 @@ final class RowLook {
     }
 
     int onlyColumn() {
-        return table.columns().filter(column -> line.cell(column).isText()).findFirst().orElse(-1);
+        return table.columns()
+                .filter(column -> line.cell(column).isText())
+                .findFirst()
+                .orElse(-1);
     }
 
     boolean isMerged() {

@@ -18,9 +18,6 @@ final class RowReader {
 
     private static final int LONGEST_HEADING = 80;
 
-    /** More of one thing than a kit holds pieces of what is sold by length, mass or volume. */
-    private static final BigDecimal MANY = BigDecimal.valueOf(50);
-
     private final Table table;
     private final List<Column> columns;
     private final Relations relations;
@@ -34,6 +31,7 @@ final class RowReader {
     private final List<TableRead.Left> left = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
     private final Totals totals;
+    private final RowAmounts amounts;
 
     /** How rows of parts look in this table, from which a heading differs. */
     private record Look(boolean bold, boolean capitals) {}
@@ -50,17 +48,22 @@ final class RowReader {
                 .toList();
         this.usual = usual();
         this.totals = new Totals(table, columns, relations);
+        this.amounts = new RowAmounts(table, columns, relations, decimalComma, answers, doubts);
     }
 
     private Look usual() {
-        List<RowLook> parts = looks.stream().filter(look -> look.isNamed() && look.counts()).toList();
+        List<RowLook> parts =
+                looks.stream().filter(look -> look.isNamed() && look.counts()).toList();
         long bold = parts.stream().filter(RowLook::isBold).count();
-        long capitals = parts.stream().filter(look -> isCapitals(look.text(Role.NAME))).count();
+        long capitals =
+                parts.stream().filter(look -> isCapitals(look.text(Role.NAME))).count();
         return new Look(bold * 2 > parts.size(), capitals * 3 > parts.size());
     }
 
     private static boolean isCapitals(String text) {
-        return text.length() > 3 && text.equals(text.toUpperCase(Locale.ROOT)) && text.chars().filter(Character::isLetter).count() > 3;
+        return text.length() > 3
+                && text.equals(text.toUpperCase(Locale.ROOT))
+                && text.chars().filter(Character::isLetter).count() > 3;
     }
 
     TableRead read() {
@@ -143,7 +146,12 @@ final class RowReader {
         boolean gap = (index == 0 || looks.get(index - 1).row() < look.row() - 1)
                 && section.outside().isEmpty();
         if (gap && !look.line().hidden()) {
-            doubt(look, nameColumn(), true, "'" + text + "' stands alone: is it a heading, or a part without a quantity?", Answers.HEADING);
+            doubt(
+                    look,
+                    nameColumn(),
+                    true,
+                    "'" + text + "' stands alone: is it a heading, or a part without a quantity?",
+                    Answers.HEADING);
         }
         return gap;
     }
@@ -151,7 +159,9 @@ final class RowReader {
     private void unnamed(RowLook look) {
         boolean counts = look.counts() || look.has(Role.COST);
         leave(look, counts ? "numbers without a name" : "no name");
-        if (look.counts() && look.cells(Role.QUANTITY).values().stream().anyMatch(cell -> cell.number() == null || cell.number().signum() != 0)) {
+        if (look.counts()
+                && look.cells(Role.QUANTITY).values().stream()
+                        .anyMatch(cell -> cell.number() == null || cell.number().signum() != 0)) {
             doubt(look, nameColumn(), true, "numbers without a name: " + look.shown(), Answers.LEAVE_OUT);
         }
     }
@@ -165,112 +175,31 @@ final class RowReader {
             }
         }
         boolean alternate = Words.says(Words.Saying.ALTERNATE, look.text(Role.PREFERENCE));
-        Amount quantity = quantity(look);
-        Entry entry = new Entry(look.row(), section.heading(), texts, quantity, values(look), alternate);
+        Amount quantity = amounts.quantity(look);
+        Entry entry = new Entry(look.row(), section.heading(), texts, quantity, amounts.values(look), alternate);
         if (look.line().hidden() && !table.sheet().filtered()) {
             String counted = quantity == null ? "" : quantity.number().toPlainString();
             doubt(look, nameColumn(), true, "the row is hidden: is it needed?", counted);
         }
         entries.add(entry);
-        money(look);
+        amounts.money(look);
         totals.product(look, doubts);
-    }
-
-    private @Nullable Amount quantity(RowLook look) {
-        Optional<Column> column =
-                columns.stream().filter(each -> each.role() == Role.QUANTITY).findFirst();
-        if (column.isEmpty()) {
-            return null;
-        }
-        int at = column.get().at();
-        Optional<Amount> answered = answers.at(table.address(look.row(), at))
-                .or(() -> answers.at(table.address(look.row(), nameColumn())))
-                .flatMap(text -> Amount.of(text, text.contains(",")));
-        if (answered.isPresent()) {
-            return answered.get();
-        }
-        GridCell cell = look.line().cell(at);
-        Optional<Amount> read = Amount.of(cell, decimalComma);
-        if (cell.isEmpty()) {
-            doubt(look, at, true, "'" + look.text(Role.NAME) + "' has no quantity", "");
-        } else if (read.isEmpty()) {
-            doubt(look, at, true, "the quantity '" + cell.text() + "' is no plain number", "");
-        } else if (read.get().number().signum() < 0) {
-            doubt(look, at, true, "the quantity is below 0", "");
-            return null;
-        } else {
-            measured(look, at, read.get());
-        }
-        return read.orElse(null);
-    }
-
-    /** What is sold by length, mass or volume, and counted without saying in what. */
-    private void measured(RowLook look, int at, Amount amount) {
-        boolean bare = amount.unit().isEmpty() && look.text(Role.UNIT).isEmpty();
-        if (amount.number().signum() == 0) {
-            doubt(look, at, false, "'" + look.text(Role.NAME) + "' is not needed: its quantity is 0", "");
-        }
-        if (bare && amount.number().compareTo(MANY) > 0 && Words.mentions(Words.Saying.MEASURED, look.text(Role.NAME))) {
-            String name = look.text(Role.NAME);
-            doubt(look, at, true, "'" + name + "' is counted without a unit: is that pieces, m, kg or l?", "");
-        }
-        if (bare && relations.number(look.row(), at) != null && look.cells(Role.QUANTITY).get(at).isText()) {
-            String text = look.cells(Role.QUANTITY).get(at).text();
-            if (text.matches("\\d{1,3}[.,]\\d{3}")) {
-                doubt(look, at, true, "'" + text + "': do three digits follow a decimal sign or one of thousands?", "");
-            }
-        }
-    }
-
-    private TreeMap<Integer, Amount> values(RowLook look) {
-        TreeMap<Integer, Amount> values = new TreeMap<>();
-        columns.stream().filter(column -> column.role() == Role.VALUE).forEach(column -> {
-            GridCell cell = look.line().cell(column.at());
-            String text = answers.at(table.address(look.row(), column.at())).orElse(cell.text());
-            Optional<Amount> read = Amount.of(text, decimalComma);
-            if (Words.is(Words.Saying.MARK, text)) {
-                values.put(column.at(), new Amount(BigDecimal.ONE, "mark"));
-            } else if (read.isPresent() && cell.kind() != GridCell.Kind.UNREAD) {
-                values.put(column.at(), read.get());
-            } else if (cell.isEmpty() || Words.is(Words.Saying.BLANK, text)) {
-                values.put(column.at(), new Amount(BigDecimal.ZERO, ""));
-            } else {
-                doubt(look, column.at(), true, "'" + text + "' is neither a mark nor a plain number", "");
-            }
-        });
-        return values;
-    }
-
-    /** Prices and masses that cannot be read, and cells that a program could not fill. */
-    private void money(RowLook look) {
-        for (Role role : List.of(Role.COST, Role.MASS, Role.LEAD_DAYS)) {
-            look.cells(role).forEach((at, cell) -> {
-                if (Amount.money(cell, decimalComma).isEmpty() && Amount.of(cell, decimalComma).isEmpty()) {
-                    doubt(look, at, false, "the " + role.code() + " '" + cell.text() + "' is no plain number, and not read", "");
-                }
-            });
-        }
-        table.columns().forEach(at -> {
-            if (look.line().cell(at).kind() == GridCell.Kind.UNREAD) {
-                boolean counted = columns.stream().anyMatch(column -> column.at() == at && (column.role() == Role.QUANTITY || column.role() == Role.VALUE));
-                if (!counted) {
-                    doubt(look, at, false, "not read: " + look.line().cell(at).text(), "");
-                }
-            }
-        });
     }
 
     private void columnDoubts() {
         for (Column column : columns) {
             boolean vital = List.of(Role.NAME, Role.QUANTITY, Role.VALUE).contains(column.role());
-            boolean numbers = column.role() == Role.LEFT && table.lines().stream().anyMatch(line -> !line.cell(column.at()).isEmpty());
+            boolean numbers = column.role() == Role.LEFT
+                    && table.lines().stream()
+                            .anyMatch(line -> !line.cell(column.at()).isEmpty());
             if (!column.sure() && (vital || numbers || column.role() == Role.NOTE)) {
                 String at = table.sheet().name() + '!' + Sheet.letters(column.at());
                 doubts.add(new Doubt(
                         at,
                         0,
                         vital,
-                        "column '" + column.heading() + "' is taken for " + column.role().code() + ": " + column.because(),
+                        "column '" + column.heading() + "' is taken for "
+                                + column.role().code() + ": " + column.because(),
                         column.role().code()));
             }
         }
@@ -289,7 +218,8 @@ final class RowReader {
                     "a filter hides rows of this sheet; all of them are read, " + hidden.size() + " hidden ones too",
                     ""));
         }
-        boolean counts = columns.stream().anyMatch(column -> column.role() == Role.QUANTITY || column.role() == Role.VALUE);
+        boolean counts =
+                columns.stream().anyMatch(column -> column.role() == Role.QUANTITY || column.role() == Role.VALUE);
         if (!counts && !entries.isEmpty()) {
             String at = table.address(table.firstHead(), table.firstColumn());
             if (answers.at(at).isEmpty()) {

@@ -20,7 +20,9 @@ final class Section {
     Section(Table table) {
         for (int above = table.firstHead() - 1; above >= table.firstHead() - FARTHEST && heading.isEmpty(); above--) {
             int row = above;
-            List<GridCell> texts = IntStream.range(table.firstColumn(), table.firstColumn() + table.headings().size())
+            List<GridCell> texts = IntStream.range(
+                            table.firstColumn(),
+                            table.firstColumn() + table.headings().size())
                     .mapToObj(column -> table.sheet().cell(row, column))
                     .filter(cell -> !cell.isEmpty())
                     .toList();

@@ -1,5 +1,8 @@
 package boltlore.bring;
 
+import boltlore.faults.Outcome;
+import boltlore.json.Json;
+import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
 import java.io.IOException;
 import java.io.InputStream;
@@ -20,6 +23,7 @@ public final class Start {
             "schema/coating.schema.json",
             "schema/common.schema.json",
             "schema/companions.schema.json",
+            "schema/defaults.schema.json",
             "schema/driving.schema.json",
             "schema/electrics.schema.json",
             "schema/family.schema.json",
@@ -39,11 +43,15 @@ public final class Start {
             "schema/workshop.schema.json",
             "workshop/cautions.json");
 
+    /** The language that every text stands in; a workshop adds its own, and then their texts. */
+    private static final String LANGUAGE = "en";
+
     private final String workshop;
     private final String currency;
     private List<String> stages = List.of("fitting");
     private List<String> subSystems = List.of("parts");
     private List<String> suppliers = List.of();
+    private List<String> aisles = List.of("A");
 
     /** @param currency its code (ISO 4217) */
     public Start(String workshop, String currency) {
@@ -61,6 +69,11 @@ public final class Start {
         return this;
     }
 
+    public Start aisles(List<String> names) {
+        aisles = names;
+        return this;
+    }
+
     public Start suppliers(List<String> names) {
         suppliers = names;
         return this;
@@ -71,7 +84,9 @@ public final class Start {
         TreeMap<String, String> files = new TreeMap<>();
         files.put("workshop/workshop.json", workshopFile());
         files.put("workshop/markets.json", empty("markets").written());
-        files.put("workshop/coating.json", empty("coating").put("ownCostPerM2", "0").written());
+        files.put(
+                "workshop/coating.json",
+                empty("coating").put("ownCostPerM2", "0").written());
         COPIED.forEach(path -> files.put(path, copied(path)));
         return files;
     }
@@ -87,19 +102,23 @@ public final class Start {
                 .put("currency", currency)
                 .put("labourPerHour", "0")
                 .put("assemblyDays", 0)
-                .put("languages", JsonOut.texts(List.of("en", "de", "fr")))
+                .put("languages", JsonOut.texts(List.of(LANGUAGE)))
                 .put(
                         "stages",
-                        JsonOut.list(stages, stage -> JsonOut.object().put("stage", stage).put("says", words(stage))))
+                        JsonOut.list(
+                                stages,
+                                stage -> JsonOut.object().put("stage", stage).put("says", words(stage))))
                 .put("subSystems", JsonOut.texts(subSystems))
-                .put("aisles", JsonOut.texts(List.of("A")));
+                .put("aisles", JsonOut.texts(aisles));
         return (suppliers.isEmpty()
                         ? json
                         : json.put(
                                 "suppliers",
                                 JsonOut.list(
                                         suppliers,
-                                        name -> JsonOut.object().put("supplier", name).put("says", name))))
+                                        name -> JsonOut.object()
+                                                .put("supplier", name)
+                                                .put("says", name))))
                 .written();
     }
 
@@ -108,10 +127,30 @@ public final class Start {
     }
 
     private static String copied(String path) {
-        try (InputStream in = Objects.requireNonNull(Start.class.getResourceAsStream("/boltlore/start/" + path), path)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        try (InputStream in =
+                Objects.requireNonNull(Start.class.getResourceAsStream("/boltlore/start/" + path), path)) {
+            byte[] bytes = in.readAllBytes();
+            return path.startsWith("workshop/")
+                    ? JsonFile.parse(path, bytes) instanceof Outcome.Sound<Json> tree
+                            ? plain(tree.value()).written()
+                            : ""
+                    : new String(bytes, StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** The same in one language alone. */
+    private static JsonOut plain(Json json) {
+        if (json instanceof Json.Obj object) {
+            Json only = object.members().get(LANGUAGE);
+            JsonOut.Members members = JsonOut.object();
+            object.members().forEach((key, value) -> members.put(key, plain(value)));
+            return only == null ? members : plain(only);
+        }
+        if (json instanceof Json.Arr list) {
+            return JsonOut.list(list.items(), Start::plain);
+        }
+        return JsonOut.text(json instanceof Json.Text text ? text.text() : json.shown());
     }
 }

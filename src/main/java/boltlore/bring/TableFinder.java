@@ -127,7 +127,8 @@ final class TableFinder {
                 && kinds >= 2
                 && (whole >= 2 || whole == 1 && meanings.size() * 2 >= filled.size())
                 && whole * 4 + meanings.size() >= filled.size()
-                && filled.stream().noneMatch(cell -> cell.isText() && cell.text().startsWith("http"));
+                && filled.stream()
+                        .noneMatch(cell -> cell.isText() && cell.text().startsWith("http"));
     }
 
     /** The last row of several texts and hardly a number above a row with numbers below those texts. */
@@ -178,7 +179,9 @@ final class TableFinder {
     }
 
     private boolean hasNumber(int row) {
-        return filled(row).stream().anyMatch(cell -> Amount.of(cell, false).isPresent() || Amount.of(cell, true).isPresent());
+        return filled(row).stream()
+                .anyMatch(cell -> Amount.of(cell, false).isPresent()
+                        || Amount.of(cell, true).isPresent());
     }
 
     private Table table(int head, int last, boolean sure) {
@@ -235,7 +238,11 @@ final class TableFinder {
         for (int at = column; at >= first; at--) {
             String text = text(row, at);
             if (!text.isEmpty()) {
-                return sheet.mergedAt(row, at).map(block -> block.holds(row, column)).orElse(true) ? text : "";
+                return sheet.mergedAt(row, at)
+                                .map(block -> block.holds(row, column))
+                                .orElse(true)
+                        ? text
+                        : "";
             }
         }
         return "";
@@ -244,7 +251,8 @@ final class TableFinder {
     /** Whether the row below the headings goes on with them: texts only, and only beside the columns of names. */
     private boolean isSecond(int head) {
         List<GridCell> below = filled(head + 1);
-        if (below.size() < 2 || below.stream().anyMatch(cell -> !cell.isText() || cell.text().length() > 30)) {
+        if (below.size() < 2
+                || below.stream().anyMatch(cell -> !cell.isText() || cell.text().length() > 30)) {
             return false;
         }
         boolean covers = IntStream.range(first, beyond)

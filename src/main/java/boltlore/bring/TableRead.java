@@ -10,7 +10,12 @@ import java.util.List;
  * @param doubts what is in doubt, in the order of rows
  */
 public record TableRead(
-        Table table, boolean decimalComma, List<Column> columns, List<Entry> entries, List<Left> left, List<Doubt> doubts) {
+        Table table,
+        boolean decimalComma,
+        List<Column> columns,
+        List<Entry> entries,
+        List<Left> left,
+        List<Doubt> doubts) {
 
     /** A row that was left out, and why. */
     public record Left(int row, String text, String because) {}

@@ -46,7 +46,9 @@ final class Totals {
     boolean isTotal(RowLook look) {
         boolean labelled = look.totalLabel().isPresent();
         boolean counts = look.counts();
-        boolean plainly = look.totalLabel().filter(label -> Words.isJust(Words.Saying.TOTAL, label)).isPresent();
+        boolean plainly = look.totalLabel()
+                .filter(label -> Words.isJust(Words.Saying.TOTAL, label))
+                .isPresent();
         if (plainly && hasFigure(look)) {
             return true;
         }
@@ -73,7 +75,8 @@ final class Totals {
 
     /** The column's sum over the rows above, since the last total or from the beginning. */
     private BigDecimal above(int row, int column, boolean sinceLast) {
-        int from = sinceLast && !totals.isEmpty() ? totals.get(totals.size() - 1).row() + 1 : table.firstRow();
+        int from =
+                sinceLast && !totals.isEmpty() ? totals.get(totals.size() - 1).row() + 1 : table.firstRow();
         return table.lines().stream()
                 .filter(line -> line.number() >= from && line.number() < row)
                 .filter(line -> totals.stream().noneMatch(total -> total.row() == line.number()))
@@ -104,21 +107,23 @@ final class Totals {
             });
         }
         String label = look.totalLabel().map(Words::plain).orElse("");
-        boolean part = label.startsWith("sub") || label.startsWith("zwischen") || label.startsWith("sous") || label.startsWith("小计");
+        boolean part = label.startsWith("sub")
+                || label.startsWith("zwischen")
+                || label.startsWith("sous")
+                || label.startsWith("小计");
         totals.add(new Total(look.row(), proved, part));
         entries.forEach(entry -> counted.add(entry.row()));
     }
 
     /** Parts below the last total are not in it: they are left out where their rows carry no total, else that is asked. */
     void below(List<Entry> entries, List<TableRead.Left> left, List<Doubt> doubts) {
-        Optional<Total> last = totals.stream()
-                .filter(total -> !total.part())
-                .reduce((one, other) -> other);
+        Optional<Total> last = totals.stream().filter(total -> !total.part()).reduce((one, other) -> other);
         if (last.isEmpty() || counted.isEmpty()) {
             return;
         }
         int total = last.get().row();
-        List<Entry> after = entries.stream().filter(entry -> entry.row() > total).toList();
+        List<Entry> after =
+                entries.stream().filter(entry -> entry.row() > total).toList();
         boolean sums = entries.stream().filter(entry -> entry.row() < total).anyMatch(this::hasTotal);
         for (Entry entry : after) {
             boolean carries = !sums || hasTotal(entry);
@@ -130,7 +135,10 @@ final class Totals {
                         "'" + entry.name() + "' stands below the total in row " + total + ": is it needed?",
                         Answers.LEAVE_OUT));
             } else {
-                left.add(new TableRead.Left(entry.row(), entry.fullName(), "below the total in row " + total + ", which does not count it"));
+                left.add(new TableRead.Left(
+                        entry.row(),
+                        entry.fullName(),
+                        "below the total in row " + total + ", which does not count it"));
             }
         }
         Set<Integer> dropped = after.stream()
@@ -152,7 +160,11 @@ final class Totals {
             BigDecimal price = relations.number(look.row(), columns.price());
             BigDecimal count = relations.number(look.row(), columns.quantity());
             boolean counts = at(Role.QUANTITY).contains(columns.quantity());
-            if (total != null && price != null && count != null && counts && !Relations.near(total, price.multiply(count))) {
+            if (total != null
+                    && price != null
+                    && count != null
+                    && counts
+                    && !Relations.near(total, price.multiply(count))) {
                 GridCell cell = look.line().cell(columns.quantity());
                 doubts.add(new Doubt(
                         table.address(look.row(), columns.quantity()),

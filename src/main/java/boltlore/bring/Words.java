@@ -78,7 +78,8 @@ final class Words {
         if (what.startsWith("@")) {
             Saying saying = Saying.valueOf(what.substring(1).toUpperCase(Locale.ROOT));
             boolean signs = saying == Saying.MARK || saying == Saying.BLANK;
-            sayings.put(saying, all.stream().map(word -> signs ? word : plain(word)).collect(Collectors.toSet()));
+            sayings.put(
+                    saying, all.stream().map(word -> signs ? word : plain(word)).collect(Collectors.toSet()));
         } else {
             Role role = Role.of(what).orElseThrow();
             roles.put(role, all.stream().map(Words::tokens).toList());
@@ -104,8 +105,9 @@ final class Words {
 
     /** What a heading means, if it holds a known word; one letter wrong in a long word does not matter. */
     static Optional<Meaning> heading(String heading) {
-        List<String> tokens =
-                tokens(heading.replaceAll("\\([^)]*\\)|\\[[^]]*\\]", " ")).stream().map(ALL::mended).toList();
+        List<String> tokens = tokens(heading.replaceAll("\\([^)]*\\)|\\[[^]]*\\]", " ")).stream()
+                .map(ALL::mended)
+                .toList();
         Meaning best = null;
         for (Role role : Role.values()) {
             for (List<String> phrase : ALL.roles.getOrDefault(role, List.of())) {
@@ -122,8 +124,7 @@ final class Words {
         return one.whole() && !other.whole() || one.whole() == other.whole() && one.words() > other.words();
     }
 
-    private static @Nullable Meaning meaning(
-            Role role, List<String> phrase, List<String> tokens) {
+    private static @Nullable Meaning meaning(Role role, List<String> phrase, List<String> tokens) {
         if (phrase.isEmpty() || tokens.isEmpty()) {
             return null;
         }

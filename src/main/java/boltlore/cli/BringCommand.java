@@ -21,8 +21,9 @@ import picocli.CommandLine.Parameters;
 /** Brings lists of parts from spreadsheets into a catalogue. */
 @Command(
         name = "bring",
-        description = "Read lists of parts from spreadsheets (XLSX, XLS, ODS, CSV), say what each column and row is taken"
-                + " for, ask where it is in doubt, and write them as files of a catalogue.")
+        description =
+                "Read lists of parts from spreadsheets (XLSX, XLS, ODS, CSV), say what each column and row is taken"
+                        + " for, ask where it is in doubt, and write them as files of a catalogue.")
 final class BringCommand extends RoomCommand {
 
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "Spreadsheets.")
@@ -31,21 +32,41 @@ final class BringCommand extends RoomCommand {
     @Option(
             names = "--into",
             paramLabel = "FOLDER",
-            description = "The catalogue to write into, or a new folder: then a small workshop is written too. Without it"
-                    + " nothing is written but the mapping.")
+            description =
+                    "The catalogue to write into, or a new folder: then a small workshop is written too. Without it"
+                            + " nothing is written but the mapping.")
     private @Nullable Path into;
 
     @Option(
             names = "--mapping",
             paramLabel = "FILE",
-            description = "Where it is kept what each column is and what was answered; without it beside the spreadsheet,"
-                    + " under its name with '.bring.json'. For one spreadsheet.")
+            description =
+                    "Where it is kept what each column is and what was answered; without it beside the spreadsheet,"
+                            + " under its name with '.bring.json'. For one spreadsheet.")
     private @Nullable Path mapping;
+
+    @Option(
+            names = "--onto",
+            paramLabel = "CATALOGUE",
+            description =
+                    "Take back lists that 'parts-list' wrote: say what was changed in them and which kits change.")
+    private @Nullable Path onto;
+
+    @Option(
+            names = "--to",
+            paramLabel = "FOLDER",
+            description = "With --onto: write the edited catalogue into this new folder.")
+    private @Nullable Path target;
 
     @Override
     int run(Screen screen) {
+        if (onto != null) {
+            BringOnto back = new BringOnto(this, screen, onto, target);
+            return files.stream().mapToInt(back::bring).max().orElse(Exit.OK);
+        }
         if (mapping != null && files.size() > 1) {
-            Fault one = Fault.of("", "--mapping with " + files.size() + " spreadsheets", "one spreadsheet", "Name one.");
+            Fault one =
+                    Fault.of("", "--mapping with " + files.size() + " spreadsheets", "one spreadsheet", "Name one.");
             return refused(List.of(one), Exit.USAGE);
         }
         List<JsonOut> answers = new ArrayList<>();
@@ -63,8 +84,9 @@ final class BringCommand extends RoomCommand {
         Path kept = mapping != null ? mapping : file.resolveSibling(file.getFileName() + ".bring.json");
         Outcome<Known> known = BroughtInto.known(into);
         Outcome<Brought> read = known.then(there -> JsonFile.bytes(file)
-                .then(bytes -> given(kept).then(found -> Brought.read(
-                        file.toString(), bytes, found.isEmpty() ? null : found.get(0), family(file), there))));
+                .then(bytes -> given(kept)
+                        .then(found -> Brought.read(
+                                file.toString(), bytes, found.isEmpty() ? null : found.get(0), family(file), there))));
         if (!(read instanceof Outcome.Sound<Brought> sound)) {
             screen.flush();
             return refused(read.faults(), Exit.FAULTS);
@@ -98,12 +120,15 @@ final class BringCommand extends RoomCommand {
     /** The file's name as the catalogue writes names. */
     private static String family(Path file) {
         String name = String.valueOf(file.getFileName()).replaceFirst("\\.[A-Za-z]+$", "");
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-        return plain.isEmpty() ? "list" : plain.substring(0, Math.min(40, plain.length())).replaceAll("-+$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        return plain.isEmpty()
+                ? "list"
+                : plain.substring(0, Math.min(40, plain.length())).replaceAll("-+$", "");
     }
 
     private int write(Screen screen, Brought brought, Path folder) {
-        Outcome<List<Path>> written = NewFiles.write(folder, brought.files());
+        Outcome<List<Path>> written = NewFiles.writeTexts(folder, brought.files());
         if (!(written instanceof Outcome.Sound<List<Path>> sound)) {
             screen.flush();
             return refused(written.faults(), Exit.NOT_WRITTEN);

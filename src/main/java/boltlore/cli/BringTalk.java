@@ -10,7 +10,6 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,7 +17,8 @@ import java.util.Set;
 record BringTalk(Screen screen, Path file, Outcome<Known> into) {
 
     Brought ask(Brought brought) {
-        Dialogue talk = new Dialogue(screen, new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)));
+        Dialogue talk =
+                new Dialogue(screen, new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)));
         screen.wrapped(
                 0,
                 "Answer with what is asked for; 'yes' takes what is likely, 'leave out' leaves a row or table out, Enter puts"

@@ -10,6 +10,9 @@ import boltlore.checking.Checks;
 import boltlore.checking.Remark;
 import boltlore.faults.Outcome;
 import boltlore.logic.Deadline;
+import boltlore.proof.FamilyProof;
+import boltlore.proof.Prover;
+import boltlore.proof.kinds.Kinds;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -48,22 +51,29 @@ record BroughtInto(RoomCommand command, Screen screen) {
     int judge(Path folder, String family, List<Path> written) {
         screen.line("Written into " + folder + ": " + written.size() + " files.");
         Outcome<PartlyRead> read = CatalogueReader.readAsFar(folder);
-        return command.done(screen, read.then(partly -> partly.whole().then(whole -> {
-            List<Remark> remarks = Checks.checkRest(whole, partly.faulty(), partly.workshopKnown());
-            remarks.stream()
-                    .collect(Collectors.groupingBy(Remark::check, TreeMap::new, Collectors.counting()))
-                    .forEach((check, count) -> screen.line("Check, " + check.written() + ": " + count));
-            return Outcome.sound(prove(whole, whole.families().get(family)));
-        })));
+        return command.done(
+                screen,
+                read.then(partly -> partly.whole().then(whole -> {
+                    List<Remark> remarks = Checks.checkRest(whole, partly.faulty(), partly.workshopKnown());
+                    remarks.stream()
+                            .collect(Collectors.groupingBy(Remark::check, TreeMap::new, Collectors.counting()))
+                            .forEach((check, count) -> screen.line("Check, " + check.written() + ": " + count));
+                    return Outcome.sound(prove(folder, whole, whole.family(family)));
+                })));
     }
 
-    private int prove(Catalogue catalogue, Family family) {
+    private int prove(Path folder, Catalogue catalogue, Family family) {
         Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
         ProofProgress progress = new ProofProgress(command.aside());
-        ProofTask.Done done = new ProvingTask(catalogue, List.of(family), new ProofFiles(), command::writeSets)
-                .done(until, progress);
+        FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), until, progress.of(family.name()));
         progress.end();
-        done.print(screen);
-        return done.exit();
+        screen.line(family.name() + ": " + proof.answers().size() + " statements looked at.");
+        proof.openDefects()
+                .collect(Collectors.groupingBy(
+                        defect -> defect.statement().kind().name(), TreeMap::new, Collectors.counting()))
+                .forEach((kind, count) -> screen.line("Found, " + kind + ": " + count));
+        screen.wrapped(
+                0, "'boltlore prove " + family.name() + " --catalogue " + folder + "' and 'boltlore check' say each.");
+        return ProofResults.of(catalogue, List.of(proof)).exit();
     }
 }

@@ -23,14 +23,19 @@ record BroughtText(Screen screen, Path kept) {
             screen.wrapped(0, "Table at " + table.head() + (table.read() ? ": " + columns : ": left out") + ".");
         }
         list("Left out:", brought.left());
-        list("To be known:", brought.notes().stream().map(note -> note.at() + ": " + note.says()).toList());
+        list(
+                "To be known:",
+                brought.notes().stream()
+                        .map(note -> note.at() + ": " + note.says())
+                        .toList());
         List<String> open = brought.mapping().open();
         list(open.isEmpty() ? "" : "Open questions: " + open.size(), open);
         screen.wrapped(
                 0,
                 open.isEmpty()
                         ? "No question is open. What each column and row is taken for stands in " + kept + "."
-                        : "Answer in " + kept + ": put the answer in the place of '?', and take 'asked' away from a column"
+                        : "Answer in " + kept
+                                + ": put the answer in the place of '?', and take 'asked' away from a column"
                                 + " that is right. Then run this again.");
     }
 

@@ -35,12 +35,28 @@ final class CheckCommand extends RoomCommand {
     @Option(names = "--translations", description = "List each text that is missing in a language, too.")
     private boolean translations;
 
+    @Option(names = "--watch", description = "Check again whenever a file of the catalogue is saved; Ctrl-C ends it.")
+    private boolean watch;
+
     @Mixin
     private CatalogueOption catalogue = new CatalogueOption();
 
     @Override
     int run(Screen screen) {
         Path where = folder != null ? folder : catalogue.folder();
+        return watch ? new Watched(where).each(() -> again(screen, where)) : once(screen, where);
+    }
+
+    private int again(Screen screen, Path where) {
+        long begun = System.nanoTime();
+        int exit = once(screen, where);
+        screen.line("Checked in " + (System.nanoTime() - begun) / 1_000_000 + " ms. Waiting for the next saving.");
+        screen.line("");
+        screen.flush();
+        return exit;
+    }
+
+    private int once(Screen screen, Path where) {
         return done(screen, CatalogueReader.readAsFar(where).then(read -> judged(screen, read, where)));
     }
 

@@ -19,13 +19,15 @@ record Decoded(String charset, boolean certain, String text) {
             List.of("windows-1252", "IBM850", "x-MacRoman", "windows-1250", "windows-1251", "GB18030", "windows-31j");
 
     /** Letters and signs that stand in lists of parts beside ASCII. */
-    private static final String USUAL = "äöüÄÖÜßéèêëàâçîïôùûœÉÈÀÇáíóúñÁÍÓÚÑ¿åÅæøÆØãõìò€£µ°²³½¼¾±×Ø÷–—‘’‚“”„…«»™®© ≈≤≥Ωø§·•";
+    private static final String USUAL =
+            "äöüÄÖÜßéèêëàâçîïôùûœÉÈÀÇáíóúñÁÍÓÚÑ¿åÅæøÆØãõìò€£µ°²³½¼¾±×Ø÷–—‘’‚“”„…«»™®© ≈≤≥Ωø§·•";
 
     /** Most Latin letters of an encoding that was guessed wrong are none that people use beside plain ones. */
     private static final double LIKELY = 0.9;
 
     static Outcome<Decoded> of(String file, byte[] bytes, @Nullable String said) {
-        Optional<Decoded> decoded = said != null ? decode(bytes, 0, said, true) : marked(bytes).or(() -> guessed(bytes));
+        Optional<Decoded> decoded =
+                said != null ? decode(bytes, 0, said, true) : marked(bytes).or(() -> guessed(bytes));
         return decoded.<Outcome<Decoded>>map(Outcome::sound)
                 .orElseGet(() -> Outcome.faulty(Fault.of(
                         file,
@@ -84,9 +86,8 @@ record Decoded(String charset, boolean certain, String text) {
                 .filter(letter -> Character.UnicodeScript.of(letter) == Character.UnicodeScript.HAN
                         && isCommonChinese((char) letter))
                 .count();
-        long cyrillic = text.chars()
-                .filter(letter -> letter >= 'а' && letter <= 'я')
-                .count();
+        long cyrillic =
+                text.chars().filter(letter -> letter >= 'а' && letter <= 'я').count();
         long most = Math.max(usual, Math.max(chinese, cyrillic));
         return beyond == 0 ? 1 : (double) most / beyond;
     }

@@ -11,8 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param formula whether the value was calculated, and is the result as it was saved
  * @param format how the number is written, as the workbook says it (ECMA-376 18.8.31); empty where it does not
  */
-public record GridCell(
-        Kind kind, String text, @Nullable BigDecimal number, boolean formula, String format, Face face) {
+public record GridCell(Kind kind, String text, @Nullable BigDecimal number, boolean formula, String format, Face face) {
 
     /** What a cell holds. */
     public enum Kind {

@@ -13,8 +13,7 @@ import java.util.TreeMap;
  * @param rows by number from 1; empty rows are left out
  * @param merged cells that are one
  */
-public record Sheet(
-        String name, boolean hidden, boolean filtered, TreeMap<Integer, Line> rows, List<Merged> merged) {
+public record Sheet(String name, boolean hidden, boolean filtered, TreeMap<Integer, Line> rows, List<Merged> merged) {
 
     /**
      * A row.

@@ -12,8 +12,10 @@ final class House {
      */
     static final String PLAN = """
             trades.scheduling.finite:
+            grid:
             measure:
             faults:
+            grid.ods: faults grid
             json: faults measure
             book: faults json
             book.db: book faults json
@@ -37,7 +39,8 @@ final class House {
             report.csv: measure report
             report.json: findings json report
             report.text: measure report report.drawing
-            report.xlsx: report report.drawing
+            report.xlsx: faults grid report report.drawing
+            bring: catalogue catalogue.json csv faults grid grid.ods json measure report report.xlsx
             exports: faults json report
             proof: catalogue choices faults findings logic measure order resolution
             proof.fits: catalogue findings logic measure proof
@@ -98,7 +101,7 @@ final class House {
             book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure order
                 order.json resolution resolution.rules trades trades.costing trades.costing.cost trades.costing.quote
                 trades.orders
-            cli: answers answers.json bill book book.db book.orders catalogue catalogue.json checking choices choosing
+            cli: answers answers.json bill book bring book.db book.orders catalogue catalogue.json checking choices choosing
                 choosing.json csv explanation exports faults findings json logic measure order order.json proof
                 proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report report.json
                 report.text report.xlsx resolution resolution.rules trades trades.coating trades.coating.written

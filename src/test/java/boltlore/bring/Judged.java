@@ -32,7 +32,12 @@ record Judged(int right, int asked, List<String> wrong) {
             for (String row : fields[4].isEmpty() ? new String[0] : fields[4].split(" ", -1)) {
                 rows.put(Integer.parseInt(row.split("=", -1)[0]), row.split("=", -1)[1]);
             }
-            return new Truth(fields[0], fields[1], List.of(fields[2].split("\\|", -1)), List.of(fields[3].split("\\|", -1)), rows);
+            return new Truth(
+                    fields[0],
+                    fields[1],
+                    List.of(fields[2].split("\\|", -1)),
+                    List.of(fields[3].split("\\|", -1)),
+                    rows);
         }
     }
 
@@ -69,8 +74,8 @@ record Judged(int right, int asked, List<String> wrong) {
             } else if (entry != null && said(truth, entry).equals(row.getValue()) && isName(truth, tables, entry)) {
                 right++;
             } else {
-                wrong.add(truth.file() + " " + truth.sheet() + " row " + row.getKey() + ": " + row.getValue() + " read as "
-                        + (entry == null ? "nothing" : said(truth, entry) + " " + entry.name()));
+                wrong.add(truth.file() + " " + truth.sheet() + " row " + row.getKey() + ": " + row.getValue()
+                        + " read as " + (entry == null ? "nothing" : said(truth, entry) + " " + entry.name()));
             }
         }
         for (Entry left : entries.values()) {
@@ -89,8 +94,16 @@ record Judged(int right, int asked, List<String> wrong) {
         String cell = ".*" + Pattern.quote(truth.sheet() + "!") + "[A-Z]+" + row + ": .*";
         boolean ofTable = tables.stream()
                 .filter(read -> read.entries().stream().anyMatch(entry -> entry.row() == row))
-                .anyMatch(read -> open.stream().anyMatch(asked -> asked.startsWith(read.table().address(read.table().firstHead(), read.table().firstColumn()) + ": ")
-                        || read.table().columns().anyMatch(column -> asked.startsWith(truth.sheet() + "!" + Sheet.letters(column) + ": "))));
+                .anyMatch(read -> open.stream()
+                        .anyMatch(asked -> asked.startsWith(
+                                        read.table()
+                                                        .address(
+                                                                read.table().firstHead(),
+                                                                read.table().firstColumn()) + ": ")
+                                || read.table()
+                                        .columns()
+                                        .anyMatch(column ->
+                                                asked.startsWith(truth.sheet() + "!" + Sheet.letters(column) + ": "))));
         return ofTable || open.stream().anyMatch(asked -> asked.matches("(?s)" + cell));
     }
 
@@ -110,13 +123,14 @@ record Judged(int right, int asked, List<String> wrong) {
 
     /** Whether the name is what the first filled of those columns holds. */
     private static boolean isName(Truth truth, List<TableRead> tables, Entry entry) {
-        return tables.stream().anyMatch(read -> read.table()
-                .columns()
-                .filter(column -> isNamed(truth, column))
-                .mapToObj(column -> read.table().cell(entry.row(), column))
-                .filter(cell -> !cell.isEmpty())
-                .findFirst()
-                .filter(cell -> entry.name().equals(cell.text()))
-                .isPresent());
+        return tables.stream()
+                .anyMatch(read -> read.table()
+                        .columns()
+                        .filter(column -> isNamed(truth, column))
+                        .mapToObj(column -> read.table().cell(entry.row(), column))
+                        .filter(cell -> !cell.isEmpty())
+                        .findFirst()
+                        .filter(cell -> entry.name().equals(cell.text()))
+                        .isPresent());
     }
 }

@@ -41,9 +41,11 @@ class RealBillsTest {
         }
         Judged all = judged.values().stream().reduce(new Judged(0, 0, List.of()), Judged::and);
         judged.put("all", all);
-        StringBuilder table = new StringBuilder(String.format("%-32s %6s %6s %6s%n", "bill", "right", "asked", "wrong"));
-        judged.forEach((file, each) -> table.append(
-                String.format("%-32s %6d %6d %6d%n", file, each.right(), each.asked(), each.wrong().size())));
+        StringBuilder table =
+                new StringBuilder(String.format("%-32s %6s %6s %6s%n", "bill", "right", "asked", "wrong"));
+        judged.forEach((file, each) -> table.append(String.format(
+                "%-32s %6d %6d %6d%n",
+                file, each.right(), each.asked(), each.wrong().size())));
         System.out.println(table);
 
         assertThat(all.wrong()).isEmpty();
@@ -62,7 +64,9 @@ class RealBillsTest {
     void parts_under_a_heading_that_says_so_are_left_out_and_named() throws IOException {
         List<String> left = read("filament-extruder.xlsx").left();
 
-        assertThat(left).filteredOn(each -> each.contains("which is not needed")).hasSize(20);
+        assertThat(left)
+                .filteredOn(each -> each.contains("which is not needed"))
+                .hasSize(20);
     }
 
     @Test

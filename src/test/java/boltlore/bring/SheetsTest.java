@@ -87,7 +87,8 @@ class SheetsTest {
                     .contains("\"part\": \"OC-100\", \"quantity\": \"1\", \"when\": {\"body\": \"early\"}")
                     .contains("\"part\": \"OC-110\", \"quantity\": \"2\", \"when\": {\"drive-side\": \"left\"}")
                     .contains("\"part\": \"OC-200\", \"quantity\": \"8\"}")
-                    .contains("\"part\": \"OC-202\", \"quantity\": \"4\", \"when\": {\"body\": \"late\", \"drive-side\": \"left\"}")
+                    .contains(
+                            "\"part\": \"OC-202\", \"quantity\": \"4\", \"when\": {\"body\": \"late\", \"drive-side\": \"left\"}")
                     .doesNotContain("OC-203");
             assertThat(flat(brought.files().get("families/kit/family.json")))
                     .contains("{\"value\": \"early\", \"says\": \"early\"}, {\"value\": \"late\", \"says\": \"late\"}");
@@ -113,10 +114,13 @@ class SheetsTest {
 
             assertThat(flat(brought.files().get("families/kit/kit/all.json")))
                     .contains("\"part\": \"LB-01\", \"quantity\": \"1\"}")
-                    .contains("\"part\": \"LB-03\", \"quantity\": \"2\", \"when\": {\"drawings\": [\"kit-a-1002-dwg\", \"kit-b-2001-dwg\"]}")
-                    .contains("\"part\": \"LB-05\", \"quantity\": \"2.5\", \"when\": {\"drawings\": [\"kit-a-1001-dwg\", \"kit-a-1002-dwg\"]}")
+                    .contains(
+                            "\"part\": \"LB-03\", \"quantity\": \"2\", \"when\": {\"drawings\": [\"kit-a-1002-dwg\", \"kit-b-2001-dwg\"]}")
+                    .contains(
+                            "\"part\": \"LB-05\", \"quantity\": \"2.5\", \"when\": {\"drawings\": [\"kit-a-1001-dwg\", \"kit-a-1002-dwg\"]}")
                     .contains("\"part\": \"LB-05\", \"quantity\": \"4\", \"when\": {\"drawings\": \"kit-b-2001-dwg\"}");
-            assertThat(flat(brought.files().get("parts/kit.json"))).contains("\"name\": \"Loom 12 V\", \"unit\": \"m\"");
+            assertThat(flat(brought.files().get("parts/kit.json")))
+                    .contains("\"name\": \"Loom 12 V\", \"unit\": \"m\"");
         }
 
         @Test
@@ -131,16 +135,19 @@ class SheetsTest {
     @DisplayName("with levels")
     class WithLevels {
 
-        private final Map<String, String> missing = Map.of(
-                "missing/cost", "1", "missing/massKg", "0.1", "missing/currency", "EUR");
+        private final Map<String, String> missing =
+                Map.of("missing/cost", "1", "missing/massKg", "0.1", "missing/currency", "EUR");
 
         @Test
         void has_deeper_rows_inside_those_above_where_that_is_the_answer() throws IOException {
             Brought brought = answered("levels-bars.csv", missing);
 
             assertThat(flat(brought.files().get("parts/kit.json")))
-                    .contains("\"contains\": [{\"part\": \"PB-11\", \"quantity\": \"1\"}, {\"part\": \"PB-12\", \"quantity\": \"4\"}]");
-            assertThat(brought.files().get("families/kit/kit/all.json")).contains("PB-1\"").doesNotContain("PB-11");
+                    .contains(
+                            "\"contains\": [{\"part\": \"PB-11\", \"quantity\": \"1\"}, {\"part\": \"PB-12\", \"quantity\": \"4\"}]");
+            assertThat(brought.files().get("families/kit/kit/all.json"))
+                    .contains("PB-1\"")
+                    .doesNotContain("PB-11");
         }
 
         @Test
@@ -167,7 +174,9 @@ class SheetsTest {
         }
 
         private List<String> names(String file) throws IOException {
-            return read(file).tables().get(0).entries().stream().map(Entry::name).toList();
+            return read(file).tables().get(0).entries().stream()
+                    .map(Entry::name)
+                    .toList();
         }
     }
 
@@ -183,11 +192,16 @@ class SheetsTest {
         Brought first = read("orchard-marks.xlsx");
         Outcome<Mapping> kept = Brought.mapping("m", first.mappingText().getBytes(StandardCharsets.UTF_8));
 
-        assertThat(read("orchard-marks.xlsx", ((Outcome.Sound<Mapping>) kept).value()).mappingText())
+        assertThat(read("orchard-marks.xlsx", ((Outcome.Sound<Mapping>) kept).value())
+                        .mappingText())
                 .isEqualTo(first.mappingText());
     }
 
     private static String flat(String json) {
-        return json.replaceAll("\\s+", " ").replace("{ ", "{").replace(" }", "}").replace("[ ", "[").replace(" ]", "]");
+        return json.replaceAll("\\s+", " ")
+                .replace("{ ", "{")
+                .replace(" }", "}")
+                .replace("[ ", "[")
+                .replace(" ]", "]");
     }
 }

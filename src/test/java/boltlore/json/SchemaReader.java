@@ -18,6 +18,22 @@ public final class SchemaReader extends ObjectReader {
 
     private static final String COMMON = "common.schema.json#/$defs/";
 
+    /** Keys that the workshop's defaults or other keys may stand in for, before anything is asked. */
+    private static final Set<String> COMPLETED = Set.of(
+            "parts/parts/revision",
+            "parts/parts/unit",
+            "parts/parts/source",
+            "kit/positions/position",
+            "kit/positions/says",
+            "kit/positions/subSystem",
+            "kit/positions/stage",
+            "kit/positions/fill",
+            "kit/positions/lines",
+            "kit/positions/lines/line",
+            "kit/positions/lines/quantity",
+            "family/options/asks",
+            "family/options/values/says");
+
     private final Map<String, JsonOut> properties = new LinkedHashMap<>();
     private final Set<String> required = new TreeSet<>();
     private final List<KeyRule> rules = new ArrayList<>();
@@ -52,7 +68,7 @@ public final class SchemaReader extends ObjectReader {
                     .map(says -> drawn.put("description", says))
                     .orElse(drawn);
         });
-        if (isRequired) {
+        if (isRequired && !COMPLETED.contains(at)) {
             required.add(key);
         }
         return Optional.ofNullable(answers.get(key));

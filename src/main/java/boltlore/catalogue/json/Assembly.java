@@ -44,6 +44,7 @@ final class Assembly {
         BigDecimal utilisation = WorkshopFile.utilisation(workshopFile);
         Workshop workshop = workshop(workshopFile);
         workshopFile.done();
+        file(CatalogueFolder.DEFAULTS, "defaults", reader -> Defaults.read(reader, reading));
         Map<String, Finish> finishes =
                 file(CatalogueFolder.FINISHES, "finishes", new FinishesFile(reading, utilisation)::read);
         Map<String, Material> materials =

@@ -18,6 +18,7 @@ final class CatalogueFolder {
     static final String WORKSHOP = "workshop/workshop.json";
     static final String MARKETS = "workshop/markets.json";
     static final String COATING = "workshop/coating.json";
+    static final String DEFAULTS = "workshop/defaults.json";
     static final String CAUTIONS = "workshop/cautions.json";
     static final String PRICING = "workshop/pricing.json";
     static final String SHIPPING = "workshop/shipping.json";
@@ -27,8 +28,9 @@ final class CatalogueFolder {
     static final String MATERIALS = "materials.json";
 
     private static final List<String> SINGLE =
-            List.of(WORKSHOP, MARKETS, COATING, CAUTIONS, PRICING, SHIPPING, CAPACITY, STORES, FINISHES, MATERIALS);
-    private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema");
+            List.of(
+                    WORKSHOP, MARKETS, COATING, CAUTIONS, DEFAULTS, PRICING, SHIPPING, CAPACITY, STORES, FINISHES, MATERIALS);
+    private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema", "lists");
     private static final List<String> FAMILY = List.of(
             "family.json",
             "companions.json",

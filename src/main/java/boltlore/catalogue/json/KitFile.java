@@ -41,7 +41,19 @@ final class KitFile {
         return reader.objects("positions", this::position);
     }
 
+    /** Keys of a position that is written as its only line; they have moved into that line before they are read. */
+    private void onlyLine(ObjectReader reader) {
+        reading.findMentioned(reader, "part", Kind.PART);
+        reader.findDecimal("quantity", Range.QUANTITY);
+        conditions.orNull(reader, "when");
+        reading.findAllMentioned(reader, "carries", Kind.POSITION);
+        needs.needs(reader);
+        needs.expects(reader);
+        Reading.textOrNone(reader, "note");
+    }
+
     private Position position(ObjectReader reader) {
+        onlyLine(reader);
         String name = reading.named(reader, "position", Kind.POSITION);
         String under = reading.findMentioned(reader, "under", Kind.POSITION);
         Position position = new Position(

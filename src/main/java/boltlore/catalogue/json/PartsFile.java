@@ -33,8 +33,8 @@ final class PartsFile {
     /** Units in which fractions make no sense. */
     static final List<String> WHOLE_UNITS = List.of("each", "set");
 
-    private static final Allowed<String> UNITS = Allowed.of("each", "set", "m", "l", "kg");
-    private static final Allowed<Source> SOURCES = Allowed.of(Source.values());
+    static final Allowed<String> UNITS = Allowed.of("each", "set", "m", "l", "kg");
+    static final Allowed<Source> SOURCES = Allowed.of(Source.values());
     private static final Allowed<Tracked> TRACKED = Allowed.of(Tracked.values());
     private static final Allowed<Hand> HANDS = Allowed.of(Hand.values());
 

@@ -39,6 +39,8 @@ final class Trees {
         this.faults = faults;
         this.revision = ForkJoinPool.commonPool().submit(() -> revision(all));
         all.forEach(this::put);
+        Defaults defaults = new Defaults(trees);
+        trees.replaceAll(defaults::complete);
     }
 
     private void put(Parsed parsed) {

@@ -164,8 +164,7 @@ final class OdsTables {
         switch (type) {
             case "float", "currency", "percentage" -> {
                 BigDecimal number = new BigDecimal(value).stripTrailingZeros();
-                return new GridCell(
-                        GridCell.Kind.NUMBER, content, number, !formula.isEmpty(), currency, face);
+                return new GridCell(GridCell.Kind.NUMBER, content, number, !formula.isEmpty(), currency, face);
             }
             case "date" -> {
                 return new GridCell(GridCell.Kind.DATE, value, null, !formula.isEmpty(), "", face);

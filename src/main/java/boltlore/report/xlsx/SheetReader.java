@@ -21,8 +21,8 @@ import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.NumberToTextConverter;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** One sheet of a workbook as plain cells. */
 final class SheetReader {
@@ -95,8 +95,9 @@ final class SheetReader {
             case NUMERIC -> number(cell, formula);
             case STRING -> GridCell.text(cell.getRichStringCellValue().getString(), face(cell));
             case BOOLEAN -> GridCell.text(cell.getBooleanCellValue() ? "yes" : "no", face(cell));
-            case ERROR -> GridCell.unread("the error "
-                    + FormulaError.forInt(cell.getErrorCellValue()).getString());
+            case ERROR ->
+                GridCell.unread("the error "
+                        + FormulaError.forInt(cell.getErrorCellValue()).getString());
             default -> GridCell.EMPTY;
         };
     }
@@ -104,7 +105,9 @@ final class SheetReader {
     private static boolean isElsewhere(Cell cell) {
         try {
             String formula = cell.getCellFormula();
-            return ELSEWHERE.matcher(TABLE_COLUMN.matcher(formula).replaceAll("")).find();
+            return ELSEWHERE
+                    .matcher(TABLE_COLUMN.matcher(formula).replaceAll(""))
+                    .find();
         } catch (RuntimeException unreadable) {
             // Formulas of newer programs, which the library cannot spell out: their saved result counts.
             return false;
@@ -117,15 +120,13 @@ final class SheetReader {
         String format = Objects.requireNonNullElse(style.getDataFormatString(), BuiltinFormats.getBuiltinFormat(0));
         if (DateUtil.isADateFormat(style.getDataFormat(), format) && DateUtil.isValidExcelDate(value)) {
             LocalDateTime day = cell.getLocalDateTimeCellValue();
-            return new GridCell(
-                    GridCell.Kind.DATE, day.toLocalDate().toString(), null, formula, format, face(cell));
+            return new GridCell(GridCell.Kind.DATE, day.toLocalDate().toString(), null, formula, format, face(cell));
         }
         if (!Double.isFinite(value)) {
             return GridCell.unread("a number beyond all bounds");
         }
         BigDecimal number = new BigDecimal(NumberToTextConverter.toText(value)).stripTrailingZeros();
-        return new GridCell(
-                GridCell.Kind.NUMBER, number.toPlainString(), number, formula, format, face(cell));
+        return new GridCell(GridCell.Kind.NUMBER, number.toPlainString(), number, formula, format, face(cell));
     }
 
     private GridCell.Face face(Cell cell) {

@@ -51,6 +51,7 @@ final class DrawnSchemas {
         draw("cautions", new CautionsFile(reading)::read);
         draw("coating", new CoatingFile(reading)::read);
         draw("companions", new CompanionsFile(reading)::read);
+        draw("defaults", reader -> Defaults.read(reader, reading));
         draw("driving", new DrivingFile(reading)::read);
         draw("electrics", new ElectricsFile(reading)::read);
         draw("family", reader -> new FamilyFile(reading, workshop).read(reader, "cart"));

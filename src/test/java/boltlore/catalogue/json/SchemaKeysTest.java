@@ -2,6 +2,7 @@ package boltlore.catalogue.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.bring.Brought;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
 import boltlore.order.json.OrderReader;
@@ -93,6 +94,9 @@ class SchemaKeysTest {
         if (file.startsWith("remnants")) {
             return RemnantsFile.parse(file, json.getBytes(StandardCharsets.UTF_8), catalogue)
                     .faults();
+        }
+        if (file.startsWith("lists")) {
+            return Brought.mapping(file, json.getBytes(StandardCharsets.UTF_8)).faults();
         }
         String before = small.text(file);
         List<Fault> faults = small.write(file, json).faults();

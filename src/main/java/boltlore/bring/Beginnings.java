@@ -1,0 +1,184 @@
+package boltlore.bring;
+
+import boltlore.json.JsonOut;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+
+/** Small working files to begin with and to be changed: a family of three options, a part, a position, an option. */
+public final class Beginnings {
+
+    private static final String STAGE = "fitting";
+    private static final String SUB_SYSTEM = "parts";
+    private static final String SUPPLIER = "First supplier";
+
+    private Beginnings() {}
+
+    /** A workshop with defaults that need not be written again. */
+    public static TreeMap<String, String> workshop(String name, String currency) {
+        TreeMap<String, String> files = new Start(name, currency)
+                .stages(List.of(STAGE))
+                .subSystems(List.of(SUB_SYSTEM))
+                .suppliers(List.of(SUPPLIER))
+                .files();
+        files.put(
+                "workshop/defaults.json",
+                JsonOut.object()
+                        .put("$schema", "../schema/defaults.schema.json")
+                        .put(
+                                "parts",
+                                JsonOut.object()
+                                        .put("revision", "A")
+                                        .put("unit", "each")
+                                        .put("source", "buy")
+                                        .put("supplier", SUPPLIER)
+                                        .put("leadDays", 14))
+                        .put(
+                                "positions",
+                                JsonOut.object()
+                                        .put("fill", "one")
+                                        .put("stage", STAGE)
+                                        .put("subSystem", SUB_SYSTEM))
+                        .put("lines", JsonOut.object().put("quantity", "1"))
+                        .written());
+        return files;
+    }
+
+    /** A family of three options, with a part for each of their values, that is proved without a finding. */
+    public static TreeMap<String, String> family(String name, Place place) {
+        String number = name.toUpperCase(Locale.ROOT);
+        List<JsonOut> parts = List.of(
+                part(number + "-FRAME-E", "Frame, early body", place, 1),
+                part(number + "-FRAME-L", "Frame, late body", place, 2),
+                part(number + "-PEDAL-L", "Pedal, left", place, 3),
+                part(number + "-PEDAL-R", "Pedal, right", place, 4),
+                part(number + "-LAMP", "Work lamp", place, 5),
+                part(number + "-BOLT", "Bolt", place, 6));
+        List<JsonOut> positions = List.of(
+                place.complete(position(
+                        "frame",
+                        line(number + "-FRAME-E", "body", "early"),
+                        line(number + "-FRAME-L", "body", "late"))),
+                place.complete(position(
+                        "pedal",
+                        line(number + "-PEDAL-L", "drive-side", "left"),
+                        line(number + "-PEDAL-R", "drive-side", "right"))),
+                place.complete(line(number + "-LAMP", "lamp", "yes")),
+                place.complete(JsonOut.object().put("part", number + "-BOLT").put("quantity", "8")));
+        TreeMap<String, String> files = new TreeMap<>();
+        files.put("parts/" + name + ".json", partsFile(parts));
+        files.put("families/" + name + "/family.json", familyFile(name));
+        files.put("families/" + name + "/kit/all.json", kitFile(positions));
+        return files;
+    }
+
+    private static JsonOut.Members position(String name, JsonOut... lines) {
+        return JsonOut.object().put("position", name).put("lines", JsonOut.list(List.of(lines)));
+    }
+
+    private static String familyFile(String name) {
+        return JsonOut.object()
+                .put("$schema", "../../schema/family.schema.json")
+                .put("family", name)
+                .put("says", words(name))
+                .put(
+                        "options",
+                        JsonOut.list(List.of(
+                                option("body", "early", "late"),
+                                option("drive-side", "left", "right"),
+                                option("lamp", "yes", "no"))))
+                .written();
+    }
+
+    /** A part with the position that it stands in, in files of their own. */
+    public static TreeMap<String, String> part(String number, String family, Place place) {
+        String name = number.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        TreeMap<String, String> files = new TreeMap<>();
+        files.put("parts/" + name + ".json", partsFile(List.of(part(number, words(name), place, 1))));
+        files.putAll(position(name, number, family, place));
+        return files;
+    }
+
+    /** A position with its only part. */
+    public static TreeMap<String, String> position(String name, String part, String family, Place place) {
+        TreeMap<String, String> files = new TreeMap<>();
+        JsonOut position = place.complete(JsonOut.object().put("position", name).put("part", part));
+        files.put("families/" + family + "/kit/" + name + ".json", kitFile(List.of(position)));
+        return files;
+    }
+
+    /** An option with two answers, to be put into a family's file. */
+    public static String optionText(String name) {
+        return option(name, "yes", "no").written();
+    }
+
+    private static JsonOut option(String name, String... values) {
+        return JsonOut.object()
+                .put("option", name)
+                .put(
+                        "values",
+                        JsonOut.list(List.of(values), value -> JsonOut.object().put("value", value)));
+    }
+
+    private static JsonOut.Members line(String part, String option, String value) {
+        return JsonOut.object().put("part", part).put("when", JsonOut.object().put(option, value));
+    }
+
+    private static JsonOut part(String number, String says, Place place, int at) {
+        JsonOut.Members json = JsonOut.object().put("part", number).put("name", says);
+        if (!place.hasDefaults()) {
+            json.put("revision", "A")
+                    .put("unit", "each")
+                    .put("source", "buy")
+                    .putIfAny("supplier", place.supplier())
+                    .put("leadDays", 14);
+        }
+        return json.put("orderCode", number)
+                .put("cost", "1")
+                .put("massKg", "0.1")
+                .put("bin", place.bin(at));
+    }
+
+    private static String partsFile(List<JsonOut> parts) {
+        return JsonOut.object()
+                .put("$schema", "../schema/parts.schema.json")
+                .put("parts", JsonOut.list(parts))
+                .written();
+    }
+
+    private static String kitFile(List<JsonOut> positions) {
+        return JsonOut.object()
+                .put("$schema", "../../../schema/kit.schema.json")
+                .put("positions", JsonOut.list(positions))
+                .written();
+    }
+
+    private static String words(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1).replace('-', ' ');
+    }
+
+    /**
+     * What a workshop has for the first part to stand in.
+     *
+     * @param hasDefaults whether it has defaults of its own
+     * @param supplier one of its suppliers, or empty
+     * @param bins how many bins are taken at most
+     */
+    public record Place(boolean hasDefaults, String stage, String subSystem, String supplier, String aisle, int bins) {
+
+        private static final int POSITIONS = 99;
+
+        /** One beyond those that are taken. */
+        private String bin(int further) {
+            int at = bins + further - 1;
+            return aisle
+                    + String.format(Locale.ROOT, "-01-%02d-A-%02d", at / POSITIONS % POSITIONS + 1, at % POSITIONS + 1);
+        }
+
+        private JsonOut complete(JsonOut.Members position) {
+            return hasDefaults
+                    ? position
+                    : position.put("fill", "one").put("stage", stage).put("subSystem", subSystem);
+        }
+    }
+}

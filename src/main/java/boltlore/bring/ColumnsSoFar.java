@@ -1,0 +1,59 @@
+package boltlore.bring;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/** What is known of a table's columns while it is found out: headings, looks, and what each is taken for so far. */
+final class ColumnsSoFar {
+
+    private final TreeMap<Integer, Profile> profiles = new TreeMap<>();
+    private final TreeMap<Integer, Words.Meaning> meanings = new TreeMap<>();
+    private final TreeMap<Integer, Column> columns = new TreeMap<>();
+
+    ColumnsSoFar(Table table, boolean decimalComma) {
+        table.columns().forEach(column -> {
+            profiles.put(column, new Profile(table, column, decimalComma));
+            Words.heading(table.heading(column)).ifPresent(meaning -> meanings.put(column, meaning));
+        });
+    }
+
+    /** What headings mean, by column; the caller may forget what misleads. */
+    TreeMap<Integer, Words.Meaning> meanings() {
+        return meanings;
+    }
+
+    /** The columns from left to right, as they are taken so far. */
+    TreeMap<Integer, Column> columns() {
+        return columns;
+    }
+
+    Profile profile(int column) {
+        return profiles.get(column);
+    }
+
+    Role role(int column) {
+        return columns.get(column).role();
+    }
+
+    void set(int column, Role role, boolean sure, String because) {
+        columns.compute(column, (at, known) -> known.as(role, sure, because));
+    }
+
+    List<Integer> with(Role role) {
+        return columns.values().stream()
+                .filter(column -> column.role() == role)
+                .map(Column::at)
+                .toList();
+    }
+
+    /** Columns whose heading says nothing. */
+    List<Integer> unnamed(Predicate<Profile> look) {
+        return columns.values().stream()
+                .filter(column -> column.role() == Role.LEFT && !meanings.containsKey(column.at()))
+                .map(Column::at)
+                .filter(column -> look.test(profile(column)))
+                .toList();
+    }
+}

@@ -1,0 +1,117 @@
+package boltlore.bring;
+
+import java.util.List;
+import java.util.TreeMap;
+
+/** What columns are by the words of their headings, as far as their values do not belie it. */
+final class HeadingRoles {
+
+    /** Roles whose values are texts. */
+    private static final List<Role> OF_TEXTS = List.of(
+            Role.LINK,
+            Role.DRAWING,
+            Role.REFERENCE,
+            Role.NAME,
+            Role.DESCRIPTION,
+            Role.GROUP,
+            Role.UNIT,
+            Role.MATERIAL,
+            Role.FINISH,
+            Role.NOTE,
+            Role.SUPPLIER,
+            Role.MAKER,
+            Role.REVISION);
+
+    private final Table table;
+    private final ColumnsSoFar known;
+    private final TreeMap<Integer, Words.Meaning> meanings;
+    private final TreeMap<Integer, Column> columns;
+
+    HeadingRoles(Table table, ColumnsSoFar known) {
+        this.table = table;
+        this.known = known;
+        this.meanings = known.meanings();
+        this.columns = known.columns();
+    }
+
+    void take() {
+        table.columns().forEach(this::byHeading);
+        runningNumbers();
+    }
+
+    /** Numbers under a heading that only holds a word for texts, such as the name of a drawing: that is no clue. */
+    private void forget(int at) {
+        Words.Meaning meaning = meanings.get(at);
+        boolean misled = meaning != null
+                && !meaning.whole()
+                && OF_TEXTS.contains(meaning.role())
+                && (known.profile(at).isNumeric() || known.profile(at).isMarks());
+        if (misled) {
+            meanings.remove(at);
+        }
+    }
+
+    private void byHeading(int at) {
+        forget(at);
+        String heading = table.heading(at);
+        Words.Meaning meaning = meanings.get(at);
+        Profile profile = known.profile(at);
+        Role role = meaning == null ? Role.LEFT : meaning.role();
+        if (meaning == null && profile.isLinks()) {
+            role = Role.LINK;
+        }
+        String because = meaning == null
+                ? profile.isLinks() ? "its values are links" : "its heading is no known word"
+                : meaning.whole() ? "its heading says so" : "its heading holds a word for it";
+        columns.put(at, new Column(at, heading, role, "", "", meaning != null, because));
+        boolean wordsUnderNumbers = profile.filled() > 0
+                && switch (role) {
+                    case QUANTITY, LEVEL, MASS, PACK, LEAD_DAYS -> profile.isText() && !profile.isMarks();
+                    case TOTAL -> profile.isText() && profile.isCodes();
+                    default -> false;
+                };
+        boolean numbersUnderWords = profile.isNumeric()
+                && (role == Role.DESCRIPTION
+                        || role == Role.UNIT
+                        || role == Role.SUPPLIER
+                        || role == Role.NAME && profile.isRunning());
+        if (role == Role.NAME && profile.isRunning()) {
+            known.set(at, Role.ITEM, true, "its numbers run on from row to row");
+        } else if (wordsUnderNumbers || numbersUnderWords) {
+            known.set(at, Role.LEFT, false, "its heading says " + role.code() + ", its values do not look like it");
+        }
+    }
+
+    /** Running numbers, texts and quantities go by the same few headings. */
+    private void runningNumbers() {
+        for (int at : List.copyOf(columns.keySet())) {
+            Profile profile = known.profile(at);
+            boolean named = !known.with(Role.NAME).isEmpty();
+            if (known.role(at) == Role.ITEM && profile.isText() && !(named && !profile.isCodes())) {
+                boolean codes = profile.isCodes() && known.with(Role.PART_NUMBER).isEmpty();
+                known.set(
+                        at,
+                        codes ? Role.PART_NUMBER : named ? Role.ITEM : Role.NAME,
+                        true,
+                        "its values are " + (codes ? "codes" : "texts"));
+            } else if (known.role(at) == Role.NUMBER) {
+                boolean counts = !profile.isRunning()
+                        && profile.isNumeric()
+                        && known.with(Role.QUANTITY).isEmpty();
+                Role role =
+                        counts ? Role.QUANTITY : profile.isText() && profile.isCodes() ? Role.PART_NUMBER : Role.ITEM;
+                boolean words = role == Role.ITEM
+                        && profile.isText()
+                        && known.with(Role.QUANTITY).isEmpty();
+                known.set(at, words ? Role.QUANTITY : role, true, "its heading says 'number', and so do its values");
+            } else if (known.role(at) == Role.REFERENCE && profile.isRepeated()) {
+                known.set(at, Role.GROUP, true, "the same few texts come back");
+            } else if (known.role(at) == Role.PART_NUMBER
+                    && profile.isText()
+                    && !profile.isCodes()
+                    && known.with(Role.NAME).isEmpty()) {
+                known.set(at, Role.NAME, true, "its values are names and no numbers");
+            }
+        }
+    }
+}

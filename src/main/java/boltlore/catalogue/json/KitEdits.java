@@ -1,0 +1,175 @@
+package boltlore.catalogue.json;
+
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.Faults;
+import boltlore.json.Json;
+import boltlore.json.JsonFile;
+import boltlore.json.JsonOut;
+import boltlore.json.SourceLocation;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** Puts edits of lines into the files of a family's kit: what nobody has changed stays as it is written. */
+public final class KitEdits {
+
+    private final List<KitEdit> edits;
+    private final List<KitEdit> done = new ArrayList<>();
+    private final Faults faults = new Faults();
+
+    private KitEdits(List<KitEdit> edits) {
+        this.edits = edits;
+    }
+
+    /** The files that change, as texts by their path within the folder; a line that is in no file is a fault. */
+    public static Outcome<TreeMap<String, String>> apply(Path folder, String family, List<KitEdit> edits) {
+        return CatalogueFolder.look(folder).then(files -> {
+            KitEdits put = new KitEdits(edits);
+            TreeMap<String, String> texts = new TreeMap<>();
+            files.files().forEach((path, file) -> {
+                if (path.startsWith("families/" + family + "/kit/")) {
+                    JsonFile.read(file).then(tree -> {
+                        put.into(tree).ifPresent(text -> texts.put(path, text));
+                        return Outcome.sound(tree);
+                    });
+                }
+            });
+            edits.stream()
+                    .filter(edit -> !put.done.contains(edit))
+                    .forEach(edit -> put.faults.add(Fault.of(
+                            folder.toString(),
+                            edit.says(),
+                            "a line that stands in the files of its kit",
+                            "Change it there.")));
+            return put.faults.orElse(texts);
+        });
+    }
+
+    private Optional<String> into(Json tree) {
+        int before = done.size();
+        JsonOut changed = file(tree);
+        return done.size() > before ? Optional.of(changed.written()) : Optional.empty();
+    }
+
+    private JsonOut file(Json tree) {
+        JsonOut.Members json = JsonOut.object();
+        ((Json.Obj) tree).members().forEach((key, value) -> {
+            if (key.equals("positions") && value instanceof Json.Arr positions) {
+                List<JsonOut> left = new ArrayList<>();
+                positions.items().forEach(position -> position(position).ifPresent(left::add));
+                json.put(key, JsonOut.list(left));
+            } else {
+                json.put(key, plain(value));
+            }
+        });
+        return json;
+    }
+
+    /** The position with its lines; nothing where its last line is taken out. */
+    private Optional<JsonOut> position(Json position) {
+        Map<String, Json> members = position instanceof Json.Obj object ? object.members() : Map.of();
+        String name = text(members.get("position"));
+        if (!(members.get("lines") instanceof Json.Arr lines)) {
+            return onlyLine(members);
+        }
+        List<JsonOut> left = new ArrayList<>();
+        lines.items()
+                .forEach(line -> line(name, line, lines.items().size() == 1).ifPresent(left::add));
+        edits.stream()
+                .filter(edit ->
+                        edit.kind() == KitEdit.Kind.ADDED && edit.position().equals(name))
+                .forEach(edit -> {
+                    left.add(changed(Map.of(), edit, true));
+                    done.add(edit);
+                });
+        JsonOut.Members json = JsonOut.object();
+        members.forEach((key, value) -> json.put(key, key.equals("lines") ? JsonOut.list(left) : plain(value)));
+        return left.isEmpty() ? Optional.empty() : Optional.of(json);
+    }
+
+    /** A position that is written as its only line. */
+    private Optional<JsonOut> onlyLine(Map<String, Json> members) {
+        String own = text(members.get("position"));
+        String name = own.isEmpty() ? Defaults.slug(text(members.get("part"))) : own;
+        Optional<KitEdit> edit = edits.stream()
+                .filter(each -> each.position().equals(name) && each.kind() != KitEdit.Kind.ADDED)
+                .findFirst();
+        edit.ifPresent(done::add);
+        if (edit.isPresent() && edit.get().kind() == KitEdit.Kind.REMOVED) {
+            return Optional.empty();
+        }
+        Map<String, Json> named = new LinkedHashMap<>(members);
+        if (edit.isPresent() && edit.get().part().isPresent()) {
+            // Its name came from the part that it had.
+            named.putIfAbsent("position", new Json.Text(SourceLocation.document("", 0), name));
+        }
+        return Optional.of(edit.map(change -> changed(named, change, false))
+                .orElseGet(() -> plain(new Json.Obj(SourceLocation.document("", 0), members))));
+    }
+
+    private Optional<JsonOut> line(String position, Json line, boolean only) {
+        Map<String, Json> members = line instanceof Json.Obj object ? object.members() : Map.of();
+        String name = members.containsKey("line") ? text(members.get("line")) : only ? position : "";
+        Optional<KitEdit> edit = edits.stream()
+                .filter(each -> each.line().equals(name)
+                        && each.position().equals(position)
+                        && each.kind() != KitEdit.Kind.ADDED)
+                .findFirst();
+        edit.ifPresent(done::add);
+        if (edit.isPresent() && edit.get().kind() == KitEdit.Kind.REMOVED) {
+            return Optional.empty();
+        }
+        return Optional.of(edit.map(change -> changed(members, change, members.containsKey("line")))
+                .orElseGet(() -> plain(line)));
+    }
+
+    private static JsonOut changed(Map<String, Json> members, KitEdit edit, boolean named) {
+        Map<String, JsonOut> values = new LinkedHashMap<>();
+        if (named) {
+            values.put("line", JsonOut.text(edit.line()));
+        }
+        members.forEach((key, value) -> values.put(key, plain(value)));
+        edit.part().ifPresent(part -> values.put("part", JsonOut.text(part.to())));
+        edit.quantity().ifPresent(quantity -> values.put("quantity", JsonOut.text(quantity.to())));
+        edit.when().ifPresent(when -> values.put("when", condition(when.to())));
+        JsonOut.Members json = JsonOut.object();
+        values.forEach(json::put);
+        return json;
+    }
+
+    /** A condition that is no JSON stays a text, which the reading of the edited catalogue refuses. */
+    private static JsonOut condition(String text) {
+        return JsonFile.parse("", text.getBytes(StandardCharsets.UTF_8)) instanceof Outcome.Sound<Json> tree
+                ? plain(tree.value())
+                : JsonOut.text(text);
+    }
+
+    private static String text(@Nullable Json json) {
+        return json instanceof Json.Text text ? text.text() : "";
+    }
+
+    private static JsonOut plain(Json json) {
+        if (json instanceof Json.Obj object) {
+            JsonOut.Members members = JsonOut.object();
+            object.members().forEach((key, value) -> members.put(key, plain(value)));
+            return members;
+        }
+        if (json instanceof Json.Arr list) {
+            return JsonOut.list(list.items(), KitEdits::plain);
+        }
+        if (json instanceof Json.Num number) {
+            return JsonOut.number(number.number());
+        }
+        if (json instanceof Json.Truth truth) {
+            return JsonOut.truth(truth.truth());
+        }
+        return json instanceof Json.Text text ? JsonOut.text(text.text()) : JsonOut.nothing();
+    }
+}

@@ -1,0 +1,144 @@
+package boltlore.cli;
+
+import boltlore.bring.LineEdits;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.Family;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.catalogue.json.KitEdit;
+import boltlore.catalogue.json.KitEdits;
+import boltlore.exports.NewFiles;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonFile;
+import boltlore.logic.Deadline;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Takes an edited list of lines back: says what was changed and which kits change by it, and writes the whole edited
+ * catalogue into a new folder where one is named. The catalogue itself stays as it is.
+ */
+record BringOnto(
+        RoomCommand command,
+        Screen screen,
+        Path catalogue,
+        @Nullable Path target) {
+
+    private static final Duration LONGEST = Duration.ofSeconds(60);
+
+    int bring(Path file) {
+        Outcome<Integer> exit = CatalogueReader.read(catalogue)
+                .then(before -> JsonFile.bytes(file)
+                        .then(bytes -> family(file, before)
+                                .then(family -> LineEdits.read(file.toString(), bytes, family)
+                                        .then(edits -> changed(before, family, edits)))));
+        return command.done(screen, exit);
+    }
+
+    /** The family whose name the file's begins with. */
+    private static Outcome<Family> family(Path file, Catalogue known) {
+        String name = String.valueOf(file.getFileName());
+        return known.families().values().stream()
+                .filter(family -> name.startsWith(family.name() + "-lines"))
+                .findFirst()
+                .<Outcome<Family>>map(Outcome::sound)
+                .orElseGet(() -> Outcome.faulty(Fault.of(
+                        file.toString(),
+                        "a name that no family's list has",
+                        "a file named as 'parts-list' named it, such as "
+                                + known.families().keySet().iterator().next() + "-lines.xlsx",
+                        "Rename it.")));
+    }
+
+    private Outcome<Integer> changed(Catalogue before, Family family, List<KitEdit> edits) {
+        screen.line(edits.isEmpty() ? "Nothing was changed." : "Changed in " + family.name() + ": " + edits.size());
+        edits.forEach(edit -> screen.wrapped(2, edit.says()));
+        return edits.isEmpty()
+                ? Outcome.sound(Exit.OK)
+                : KitEdits.apply(catalogue, family.name(), edits).then(texts -> proved(before, family.name(), texts));
+    }
+
+    /** Reads the edited catalogue from a folder of its own, which is gone when the proof is made. */
+    private Outcome<Integer> proved(Catalogue before, String family, TreeMap<String, String> changes) {
+        try {
+            TreeMap<String, byte[]> whole = contents();
+            changes.forEach((path, text) -> whole.put(path, text.getBytes(StandardCharsets.UTF_8)));
+            Path aside = Files.createTempDirectory("boltlore");
+            try {
+                return NewFiles.write(aside, whole)
+                        .then(written -> placed(CatalogueReader.read(aside), aside))
+                        .then(after -> Outcome.sound(kits(before, after, family)))
+                        .then(exit -> exit == Exit.OK && target != null ? written(whole, target) : told(exit));
+            } finally {
+                delete(aside);
+            }
+        } catch (IOException | UncheckedIOException failure) {
+            return Outcome.faulty(
+                    Fault.of(catalogue.toString(), "a file that cannot be copied", "a readable catalogue", ""));
+        }
+    }
+
+    /** Faults of the edited catalogue, as if it lay where the catalogue lies. */
+    private Outcome<Catalogue> placed(Outcome<Catalogue> read, Path aside) {
+        return read.faults().isEmpty()
+                ? read
+                : Outcome.faulty(read.faults().stream()
+                        .map(fault -> new Fault(
+                                fault.file().replace(aside.toString(), catalogue + " as edited"),
+                                fault.line(),
+                                fault.place(),
+                                fault.found(),
+                                fault.expected(),
+                                fault.advice()))
+                        .toList());
+    }
+
+    private int kits(Catalogue before, Catalogue after, String family) {
+        Deadline until = Deadline.in(LONGEST.toNanos(), System::nanoTime);
+        ProofTask.Done done = new RevisionTask(before, after, List.of(after.family(family)))
+                .done(until, new ProofProgress(command.aside()));
+        done.print(screen);
+        return done.exit();
+    }
+
+    private Outcome<Integer> told(int exit) {
+        screen.wrapped(0, "Nothing was written. --to FOLDER writes the edited catalogue into a new folder.");
+        return Outcome.sound(exit);
+    }
+
+    private Outcome<Integer> written(TreeMap<String, byte[]> whole, Path folder) {
+        return NewFiles.write(folder, whole).then(files -> {
+            screen.line("Written into " + folder + ": " + files.size() + " files.");
+            return Outcome.sound(Exit.OK);
+        });
+    }
+
+    /** All files of the catalogue's folder by path. */
+    private TreeMap<String, byte[]> contents() throws IOException {
+        TreeMap<String, byte[]> contents = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(catalogue)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                String path = catalogue.relativize(file).toString().replace('\\', '/');
+                contents.put(path, Files.readAllBytes(file));
+            }
+        }
+        return contents;
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+}
