@@ -242,23 +242,32 @@ public final class PartSketch {
     public PartSketch document(Document document) {
         List<Document> documents = new ArrayList<>(upkeep.documents());
         documents.add(document);
-        upkeep = new Upkeep(documents, upkeep.replacedBy(), upkeep.alternates(), upkeep.notes(), upkeep.changes(), upkeep.coreCredit(), upkeep.inspect());
-        return this;
+        return upkept(documents, upkeep.replacedBy(), upkeep.alternates());
     }
 
     public PartSketch supersededBy(String part, boolean serviceOnly) {
-        upkeep = new Upkeep(
+        return upkept(
                 upkeep.documents(),
                 new Upkeep.Successor(new PartNumber(part), null, serviceOnly),
-                upkeep.alternates(),
-                upkeep.notes());
-        return this;
+                upkeep.alternates());
     }
 
     public PartSketch or(String part) {
         List<Upkeep.Alternate> alternates = new ArrayList<>(upkeep.alternates());
         alternates.add(new Upkeep.Alternate(new PartNumber(part), "does as well"));
-        upkeep = new Upkeep(upkeep.documents(), upkeep.replacedBy(), alternates, upkeep.notes());
+        return upkept(upkeep.documents(), upkeep.replacedBy(), alternates);
+    }
+
+    private PartSketch upkept(
+            List<Document> documents, Upkeep.@Nullable Successor replacedBy, List<Upkeep.Alternate> alternates) {
+        upkeep = new Upkeep(
+                documents,
+                replacedBy,
+                alternates,
+                upkeep.notes(),
+                upkeep.changes(),
+                upkeep.coreCredit(),
+                upkeep.inspect());
         return this;
     }
 
