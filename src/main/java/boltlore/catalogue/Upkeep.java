@@ -13,10 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param notes for the engineer alone, on no sheet: where its mass, area, times and prices are from; or empty
  */
 public record Upkeep(
-        List<Document> documents,
-        @Nullable Successor replacedBy,
-        List<Alternate> alternates,
-        String notes) {
+        List<Document> documents, @Nullable Successor replacedBy, List<Alternate> alternates, String notes) {
 
     public static final Upkeep NONE = new Upkeep(List.of(), null, List.of(), "");
 
