@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -212,6 +213,17 @@ class DemoDataTest {
         assertThat(mostFrequent(IntStream.range(0, 400).mapToObj(each -> each % 4 == 0 ? 14 : 24)))
                 .as("a near miss")
                 .isGreaterThan(0.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"bl-2001, ST-LAMP ST-RVA", "bl-2002, ''", "bl-2003, ST-O12"})
+    void of_the_pick_ups_extras_a_kit_holds_those_that_its_order_names(String order, String extras) {
+        assertThat(Demo.bill(order).items().stream()
+                        .map(item -> item.part().number().text())
+                        .filter(Set.of("ST-LAMP", "ST-RVA", "ST-O12")::contains)
+                        .sorted()
+                        .collect(Collectors.joining(" ")))
+                .isEqualTo(extras);
     }
 
     @Test
