@@ -165,6 +165,24 @@ class KitCommandTest {
     }
 
     @Test
+    @DisplayName("prints the engineer's notes of a part on no sheet; parts shows them where it is asked for")
+    void prints_no_notes() throws IOException {
+        String notes = "of bead and";
+        assertThat(Ran.boltlore("parts", "PV-CR-RA-L").out()).containsIgnoringWhitespaces("Notes: Times from", notes);
+        assertThat(Ran.boltlore("parts", "PV-CR-RA-L", "--json").out()).contains("\"notes\": \"Times from");
+        assertThat(Ran.boltlore("parts").out()).doesNotContain("Notes: ");
+
+        Ran.boltlore("kit", ORDERS.resolve("bl-1001.json"), "--all", "--out", out);
+        List<Path> data = filesIn(out).stream()
+                .filter(file -> file.toString().endsWith(".json"))
+                .toList();
+        assertThat(data).hasSizeGreaterThan(15);
+        for (Path file : data) {
+            assertThat(Files.readString(file)).doesNotContain(notes);
+        }
+    }
+
+    @Test
     @DisplayName("names the sure parts of an order that is not settled, and writes no sheets")
     void names_the_sure_parts() {
         Ran ran = Ran.boltlore("kit", "--certain", ORDERS.resolve("bl-1007.json"), "--out", out);

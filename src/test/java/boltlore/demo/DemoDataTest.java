@@ -2,9 +2,6 @@ package boltlore.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.catalogue.Blank;
-import boltlore.catalogue.EnvelopeMm;
-import boltlore.catalogue.Material;
 import boltlore.catalogue.Operation;
 import boltlore.catalogue.Part;
 import java.math.BigDecimal;
@@ -25,6 +22,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -37,8 +35,9 @@ class DemoDataTest {
 
     private static final Collection<Part> PARTS = Demo.catalogue().parts().values();
 
-    /** Sheet coated on both sides has its edges besides, which are at most this much of it in a part that one can hold. */
-    private static final double EDGES = 1.2;
+    private static List<String> those(Collection<Part> parts, Predicate<Part> which) {
+        return parts.stream().filter(which).map(part -> part.number().text()).toList();
+    }
 
     private static double mostFrequent(Stream<?> values) {
         List<?> all = values.toList();
@@ -97,7 +96,8 @@ class DemoDataTest {
         Map<String, BigDecimal> figures = figures(figure);
 
         assertThat(sameRatio(figures)).isLessThan(0.1);
-        assertThat(sameRatio(copied(figures, van -> van.multiply(new BigDecimal("0.92"))))).isGreaterThan(0.9);
+        assertThat(sameRatio(copied(figures, van -> van.multiply(new BigDecimal("0.92")))))
+                .isGreaterThan(0.9);
     }
 
     /** The figure of an order code without what is no digit; a code of letters alone has none. */
@@ -115,10 +115,8 @@ class DemoDataTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13})
     void order_codes_are_no_series(int modulus) {
-        List<Long> numbers = numbers(PARTS.stream()
-                .map(Part::buying)
-                .filter(Objects::nonNull)
-                .map(buying -> buying.orderCode()));
+        List<Long> numbers = numbers(
+                PARTS.stream().map(Part::buying).filter(Objects::nonNull).map(buying -> buying.orderCode()));
         List<Long> series =
                 IntStream.range(0, 390).mapToObj(each -> 1000L + 7L * each).toList();
 
@@ -135,7 +133,9 @@ class DemoDataTest {
                 .collect(Collectors.groupingBy(
                         buying -> buying.supplier(),
                         Collectors.mapping(
-                                buying -> buying.orderCode().replaceAll("[A-Z]+", "A").replaceAll("\\d+", "9"),
+                                buying -> buying.orderCode()
+                                        .replaceAll("[A-Z]+", "A")
+                                        .replaceAll("\\d+", "9"),
                                 Collectors.toList())));
 
         assertThat(codes.values().stream().map(Set::copyOf).distinct())
@@ -158,109 +158,17 @@ class DemoDataTest {
         assertThat(mostFrequent(both.stream().map(pair -> pair[0].runMin().divide(pair[1].runMin(), digits))))
                 .isLessThan(0.2);
         assertThat(mostFrequent(both.stream()
-                        .map(pair -> pair[1].runMin().multiply(new BigDecimal("0.7")).divide(pair[1].runMin(), digits))))
+                        .map(pair ->
+                                pair[1].runMin().multiply(new BigDecimal("0.7")).divide(pair[1].runMin(), digits))))
                 .as("a near miss")
                 .isEqualTo(1);
     }
 
     private static Operation of(List<Operation> all, String name) {
-        return all.stream().filter(each -> each.operation().equals(name)).findFirst().orElse(null);
-    }
-
-    /** What the metal of a part has on both sides, were all of it as thin as its thinnest section. */
-    private static double bothSidesM2(Part part, double massKg) {
-        double density = aluminium(part) ? 2700 : 7850;
-        return 2 * massKg / (density * part.coat().thinnestMm().doubleValue() / 1000) * EDGES;
-    }
-
-    private static boolean aluminium(Part part) {
-        return Objects.toString(part.making().material(), "").startsWith("alu");
-    }
-
-    /** Both sides of an open tray of that outer size; a plate is one without walls. */
-    private static double trayM2(EnvelopeMm size) {
-        double bottom = (double) size.length() * size.width();
-        double walls = 2.0 * (size.length() + size.width()) * size.height();
-        return 2 * (bottom + walls) * EDGES / 1e6;
-    }
-
-    private static double areaM2(Part part) {
-        return part.coat().areaM2().doubleValue();
-    }
-
-    private static List<String> those(Collection<Part> parts, Predicate<Part> which) {
-        return parts.stream().filter(which).map(part -> part.number().text()).toList();
-    }
-
-    private static List<Part> coatedSheet() {
-        return PARTS.stream()
-                .filter(part -> part.coat() != null && part.massKg() != null && part.making().material() != null)
-                .toList();
-    }
-
-    @Test
-    void no_sheet_is_coated_on_more_than_an_open_tray_of_its_size_has() {
-        assertThat(coatedSheet()).hasSizeGreaterThan(150);
-        assertThat(those(coatedSheet(), part -> areaM2(part) > trayM2(part.coat().envelope())))
-                .isEmpty();
-        EnvelopeMm lid = new EnvelopeMm(880, 434, 30);
-        assertThat(1.21).as("a near miss, a lid given the area of another box").isGreaterThan(trayM2(lid));
-    }
-
-    @Test
-    void no_sheet_is_coated_on_more_than_its_metal_has() {
-        assertThat(those(coatedSheet(), part -> areaM2(part) > bothSidesM2(part, part.massKg().doubleValue())))
-                .isEmpty();
-        assertThat(those(coatedSheet(), part -> areaM2(part) > bothSidesM2(part, part.massKg().doubleValue() * 2 / 3)))
-                .as("a near miss, each lighter by a third")
-                .hasSameSizeAs(coatedSheet());
-    }
-
-    /** Developed length by the bend allowance of sheet-metal textbooks, as the cutting list has it; plates stay flat. */
-    private static double blankKg(Part part) {
-        Blank blank = part.making().blank();
-        Material sheet = Demo.catalogue().materials().get(part.making().material());
-        BigDecimal length = blank.bendsDegrees().isEmpty()
-                ? blank.legsMm().get(0)
-                : blank.developedMm(sheet.bending(), sheet.thicknessMm());
-        return length.doubleValue()
-                * blank.widthMm().doubleValue()
-                * sheet.thicknessMm().doubleValue()
-                * sheet.densityKgM3().doubleValue()
-                / 1e9;
-    }
-
-    /** Openings for an inlet, a blower or a matrix take less than half. */
-    private static boolean ofItsBlank(Part part, double massKg) {
-        return massKg > blankKg(part) * 0.55 && massKg < blankKg(part) * 1.001;
-    }
-
-    @Test
-    void sheet_weighs_its_blank_less_what_is_cut_out() {
-        List<Part> blanks = PARTS.stream()
-                .filter(part -> part.making().blank() != null)
-                .toList();
-
-        assertThat(blanks).hasSizeGreaterThan(190);
-        assertThat(those(blanks, part -> !ofItsBlank(part, part.massKg().doubleValue())))
-                .isEmpty();
-        assertThat(those(blanks, part -> !ofItsBlank(part, part.massKg().doubleValue() * 2)))
-                .as("a near miss, each twice as heavy")
-                .hasSameSizeAs(blanks);
-    }
-
-    @Test
-    void nothing_weighs_more_than_its_size_full_of_what_it_is_made_of() {
-        assertThat(those(coatedSheet(), part -> part.massKg().doubleValue() > fullKg(part)))
-                .isEmpty();
-        assertThat(those(coatedSheet(), part -> part.massKg().doubleValue() * 100 > fullKg(part)))
-                .as("a near miss, each with its decimal point two places off")
-                .hasSameSizeAs(coatedSheet());
-    }
-
-    /** Half a gram more, for masses stand in whole ones. */
-    private static double fullKg(Part part) {
-        return part.coat().envelope().litres().doubleValue() * (aluminium(part) ? 2.7 : 7.85) + 0.0005;
+        return all.stream()
+                .filter(each -> each.operation().equals(name))
+                .findFirst()
+                .orElse(null);
     }
 
     /** Headings of the Harmonized System, chapters as the World Customs Organization publishes them (from memory). */
@@ -287,7 +195,11 @@ class DemoDataTest {
 
     @Test
     void suppliers_sell_what_such_a_supplier_has() {
-        assertThat(those(PARTS, part -> part.buying() != null && !sells(part.buying().supplier(), part.customs().hs())))
+        assertThat(those(
+                        PARTS,
+                        part -> part.buying() != null
+                                && !sells(
+                                        part.buying().supplier(), part.customs().hs())))
                 .isEmpty();
         assertThat(sells("Brennock Fixings", "8413.60")).as("a hydraulic pump").isFalse();
     }
@@ -301,6 +213,17 @@ class DemoDataTest {
         assertThat(mostFrequent(IntStream.range(0, 400).mapToObj(each -> each % 4 == 0 ? 14 : 24)))
                 .as("a near miss")
                 .isGreaterThan(0.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"bl-2001, ST-LAMP ST-RVA", "bl-2002, ''", "bl-2003, ST-O12"})
+    void of_the_pick_ups_extras_a_kit_holds_those_that_its_order_names(String order, String extras) {
+        assertThat(Demo.bill(order).items().stream()
+                        .map(item -> item.part().number().text())
+                        .filter(Set.of("ST-LAMP", "ST-RVA", "ST-O12")::contains)
+                        .sorted()
+                        .collect(Collectors.joining(" ")))
+                .isEqualTo(extras);
     }
 
     @Test

@@ -31,8 +31,7 @@ class SameThingTest {
     /** Entries by their name, without what says for which orders they are. */
     private static Map<String, JsonNode> named(JsonNode list, String name) {
         Map<String, JsonNode> named = new TreeMap<>();
-        list.forEach(each -> named.put(
-                each.path(name).asText(), ((ObjectNode) each.deepCopy()).without("when")));
+        list.forEach(each -> named.put(each.path(name).asText(), ((ObjectNode) each.deepCopy()).without("when")));
         return named;
     }
 

@@ -114,9 +114,8 @@ class InletVoltageTest {
     void ccs1_is_held_by_the_lever_of_its_connector_and_ccs2_by_the_inlet(
             String order, String inlet, String proximity, String lock) {
         Bill bill = Demo.bill(order);
-        List<String> parts = bill.items().stream()
-                .map(item -> item.part().number().text())
-                .toList();
+        List<String> parts =
+                bill.items().stream().map(item -> item.part().number().text()).toList();
 
         assertThat(parts).contains(inlet);
         assertThat(parts.stream().filter(part -> part.startsWith("CI-LK")).toList())

@@ -114,7 +114,9 @@ class FixingsMakerTest {
         KitFixings pickUp = fixings("bl-2001");
 
         assertThat(joint(pickUp, "propshaft").byAngle()).isTrue();
-        assertThat(joint(fixings("bl-1001"), "propshaft").byAngle()).as("the van's").isFalse();
+        assertThat(joint(fixings("bl-1001"), "propshaft").byAngle())
+                .as("the van's")
+                .isFalse();
         assertThat(joint(pickUp, "column-adaptor").fixing().thread()).isEqualTo("3/8-24 UNF");
         assertThat(pickUp.findings().stops()).isFalse();
     }
