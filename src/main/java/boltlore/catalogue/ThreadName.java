@@ -16,10 +16,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param diameterMm largest diameter; of a taper thread that of the pipe or at the gauge plane
  */
-public record ThreadName(System system, BigDecimal diameterMm, BigDecimal pitchMm) {
+public record ThreadName(Form form, BigDecimal diameterMm, BigDecimal pitchMm) {
 
     /** Which threads go into one another at all. */
-    public enum System {
+    public enum Form {
         METRIC,
         UNIFIED,
         NPT,
@@ -29,7 +29,7 @@ public record ThreadName(System system, BigDecimal diameterMm, BigDecimal pitchM
         RC;
 
         /** Taper R seals in parallel Rp and in taper Rc; all others take their own kind. */
-        private boolean takes(System inner) {
+        private boolean takes(Form inner) {
             return this == R ? inner == RP || inner == RC : this != RP && this != RC && this == inner;
         }
     }
@@ -125,25 +125,25 @@ public record ThreadName(System system, BigDecimal diameterMm, BigDecimal pitchM
         }
         Matcher npt = NPT.matcher(written);
         if (npt.matches()) {
-            return sized(System.NPT, NPT_SIZES.get(npt.group(1).replace('-', ' ')), INCH_MM, npt.group(2));
+            return sized(Form.NPT, NPT_SIZES.get(npt.group(1).replace('-', ' ')), INCH_MM, npt.group(2));
         }
         Matcher bspp = BSPP.matcher(written);
         if (bspp.matches()) {
-            return sized(System.G, PIPE_SIZES.get(bspp.group(1)), BigDecimal.ONE, bspp.group(2));
+            return sized(Form.G, PIPE_SIZES.get(bspp.group(1)), BigDecimal.ONE, bspp.group(2));
         }
         Matcher pipe = PIPE.matcher(written);
         return pipe.matches()
                 ? sized(
-                        System.valueOf(pipe.group(1).toUpperCase(Locale.ROOT)),
+                        Form.valueOf(pipe.group(1).toUpperCase(Locale.ROOT)),
                         PIPE_SIZES.get(pipe.group(2)),
                         BigDecimal.ONE,
                         null)
                 : Optional.empty();
     }
 
-    /** 'NPT thread, 13.716 x 1.411 mm': system, diameter and pitch. */
+    /** 'NPT thread, 13.716 x 1.411 mm': form, diameter and pitch. */
     public String says() {
-        String name = system == System.METRIC ? "metric" : system == System.UNIFIED ? "unified" : system.name();
+        String name = form == Form.METRIC ? "metric" : form == Form.UNIFIED ? "unified" : form.name();
         return name + " thread, " + rounded(diameterMm) + " x " + rounded(pitchMm) + " mm";
     }
 
@@ -155,11 +155,12 @@ public record ThreadName(System system, BigDecimal diameterMm, BigDecimal pitchM
     public static boolean mate(String outer, String inner) {
         Optional<ThreadName> male = of(outer);
         Optional<ThreadName> female = of(inner);
-        return male.isPresent() && female.isPresent() ? male.get().goesInto(female.get()) : outer.equals(inner);
+        boolean known = male.isPresent() && female.isPresent();
+        return known ? male.get().goesInto(female.get()) : outer.equals(inner);
     }
 
     public boolean goesInto(ThreadName inner) {
-        return system.takes(inner.system)
+        return form.takes(inner.form)
                 && diameterMm.compareTo(inner.diameterMm) == 0
                 && pitchMm.compareTo(inner.pitchMm) == 0;
     }
@@ -168,7 +169,7 @@ public record ThreadName(System system, BigDecimal diameterMm, BigDecimal pitchM
         String used = pitch == null ? COARSE.get(diameter) : pitch;
         return used == null
                 ? Optional.empty()
-                : Optional.of(new ThreadName(System.METRIC, new BigDecimal(diameter), new BigDecimal(used)));
+                : Optional.of(new ThreadName(Form.METRIC, new BigDecimal(diameter), new BigDecimal(used)));
     }
 
     private static Optional<ThreadName> unified(String diameter, String toTheInch, @Nullable String series) {
@@ -178,20 +179,20 @@ public record ThreadName(System system, BigDecimal diameterMm, BigDecimal pitchM
         boolean fine = coarseAndFine[1].equals(toTheInch) && !"UNC".equals(series);
         return coarse || fine
                 ? Optional.of(new ThreadName(
-                        System.UNIFIED, inches(diameter).multiply(INCH_MM), pitch(new BigDecimal(toTheInch))))
+                        Form.UNIFIED, inches(diameter).multiply(INCH_MM), pitch(new BigDecimal(toTheInch))))
                 : Optional.empty();
     }
 
     /** @param toTheInch as written; null where the designation has none */
     private static Optional<ThreadName> sized(
-            System system, @Nullable String size, BigDecimal unitMm, @Nullable String toTheInch) {
+            Form form, @Nullable String size, BigDecimal unitMm, @Nullable String toTheInch) {
         if (size == null) {
             return Optional.empty();
         }
         String[] known = size.split(" ", -1);
         return toTheInch == null || toTheInch.equals(known[0])
                 ? Optional.of(new ThreadName(
-                        system, new BigDecimal(known[1]).multiply(unitMm), pitch(new BigDecimal(known[0]))))
+                        form, new BigDecimal(known[1]).multiply(unitMm), pitch(new BigDecimal(known[0]))))
                 : Optional.empty();
     }
 

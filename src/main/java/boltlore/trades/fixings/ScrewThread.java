@@ -38,7 +38,7 @@ public record ScrewThread(BigDecimal diameterMm, BigDecimal pitchMm, BigDecimal 
     }
 
     private static Optional<ScrewThread> of(ThreadName name) {
-        return switch (name.system()) {
+        return switch (name.form()) {
             case METRIC -> Optional.of(new ScrewThread(name.diameterMm(), name.pitchMm(), METRIC_SHARE));
             case UNIFIED -> Optional.of(new ScrewThread(name.diameterMm(), name.pitchMm(), UNIFIED_SHARE));
             case NPT, G, R, RP, RC -> Optional.empty();
