@@ -21,6 +21,7 @@ final class OnTerminal {
     }
 
     /** Of another system than Linux, whether the program talks to a terminal at all. */
+    @SuppressWarnings("SystemConsoleNull") // it runs on Java 17; a later one shows progress where it need not
     static boolean isTerminal(Path stream) {
         try {
             String device = Files.readSymbolicLink(stream).toString();

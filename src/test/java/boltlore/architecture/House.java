@@ -32,7 +32,6 @@ final class House {
             resolution.rules: catalogue choices faults measure order resolution
             bill: catalogue choices measure order resolution
             explanation: bill catalogue choices findings measure order power resolution
-            answers: bill catalogue choices explanation faults measure order resolution resolution.rules
             report.drawing:
             report: catalogue findings measure report.drawing
             report.html: report report.drawing
@@ -43,7 +42,9 @@ final class House {
             bring: catalogue catalogue.json csv faults grid grid.ods json measure report report.xlsx
             exports: faults json report
             proof: catalogue choices faults findings logic measure order resolution
-            proof.fits: catalogue findings logic measure proof
+            proof.fits: catalogue choices findings logic measure proof
+            answers: bill catalogue choices explanation faults findings measure order proof.fits resolution
+                resolution.rules
             proof.kinds: catalogue choices findings logic measure proof proof.fits resolution
             proof.sample: catalogue choices logic
             proof.evidence: catalogue choices logic measure proof
@@ -60,8 +61,9 @@ final class House {
             trades.driving: bill catalogue choices faults findings measure order report report.drawing trades
                 trades.weighing
             trades.cooling: bill catalogue choices faults findings measure order report trades
-            trades.mounting: bill catalogue choices faults findings order report trades trades.weighing
-            trades.braking: catalogue choices faults findings order report trades trades.weighing
+            trades.mounting: bill catalogue choices faults findings measure order report trades trades.fixings
+                trades.weighing
+            trades.braking: bill catalogue choices faults findings order report trades trades.weighing
             trades.costing.path: bill catalogue choices measure order resolution trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
             trades.costing.cost: bill catalogue choices measure order resolution trades.coating trades.costing
@@ -94,7 +96,7 @@ final class House {
             trades.cutting.packing: measure
             trades.cutting: bill catalogue choices faults findings json measure order report report.drawing resolution
                 trades trades.cutting.packing
-            trades.orders: bill choices explanation faults findings order report report.csv report.html report.json
+            trades.orders: bill choices explanation faults findings order proof.fits report report.csv report.html report.json
                 report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
                 trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
                 trades.mounting trades.picking trades.scheduling trades.shipping trades.spares trades.testing trades.weighing

@@ -2,6 +2,7 @@ package boltlore.proof.fits;
 
 import boltlore.catalogue.Condition;
 import boltlore.catalogue.Fits;
+import boltlore.catalogue.Flow;
 import boltlore.catalogue.Line;
 import boltlore.catalogue.Port;
 import boltlore.findings.Finding;
@@ -87,9 +88,9 @@ final class Broken {
                 "kind",
                 port == null ? "" : kind(port),
                 "flow",
-                joint == null ? 0 : joint.flow().ordinal(),
+                joint == null ? 0 : number(joint.flow()),
                 "half",
-                joint == null ? 0 : joint.half().ordinal(),
+                joint == null || joint.half() == Port.Half.MALE ? 0 : 1,
                 "bore",
                 bore == null ? BigDecimal.ZERO : new BigDecimal(Digits.plain(bore)));
     }
@@ -99,5 +100,16 @@ final class Broken {
         return joint == null || joint.thread() == null
                 ? port.kind()
                 : port.kind() + ", " + joint.thread().says();
+    }
+
+    /** As the sentences count them. */
+    private static int number(Flow flow) {
+        return switch (flow) {
+            case HV_DC -> 0;
+            case AC_MAINS -> 1;
+            case TWELVE_VOLT -> 2;
+            case COOLANT -> 3;
+            case REFRIGERANT -> 4;
+        };
     }
 }

@@ -44,6 +44,15 @@ final class WeakPorts {
             return port == null || port.joint() == null ? null : of.apply(port.joint());
         }
 
+        /** As the sentences count them. */
+        int number() {
+            return switch (this) {
+                case VOLTS -> 0;
+                case AMPS -> 1;
+                case PHASES -> 2;
+            };
+        }
+
         String says(BigDecimal figure) {
             return Digits.plain(figure) + unit;
         }
@@ -138,7 +147,7 @@ final class WeakPorts {
                 "flows",
                 plain(most),
                 "unit",
-                port.rating().ordinal(),
+                port.rating().number(),
                 "port",
                 port.port().name(),
                 "part",

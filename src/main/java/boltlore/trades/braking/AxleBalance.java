@@ -24,12 +24,6 @@ record AxleBalance(
         Brakes brakes,
         Recuperation recuperation) {
 
-    /** Force at the wheels of the driven axle. */
-    record Recuperation(double newton, Driven axle) {
-
-        static final Recuperation NONE = new Recuperation(0, Driven.REAR);
-    }
-
     /** Without what the drive unit does: a full battery takes nothing. */
     AxleBalance(LoadCase loadCase, double frontKg, double rearKg, double heightOverBase, Brakes brakes) {
         this(loadCase, frontKg, rearKg, heightOverBase, brakes, Recuperation.NONE);

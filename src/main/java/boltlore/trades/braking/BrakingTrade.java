@@ -5,9 +5,6 @@ import boltlore.catalogue.Braking;
 import boltlore.catalogue.Braking.Brakes;
 import boltlore.catalogue.Braking.Vacuum;
 import boltlore.catalogue.Condition;
-import boltlore.catalogue.Driving;
-import boltlore.catalogue.Driving.DriveUnit;
-import boltlore.catalogue.Driving.RoadLoad;
 import boltlore.catalogue.Station;
 import boltlore.choices.Conditions;
 import boltlore.faults.Outcome;
@@ -21,7 +18,6 @@ import boltlore.trades.Room;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
-import boltlore.trades.braking.AxleBalance.Recuperation;
 import boltlore.trades.weighing.AxleLoads;
 import boltlore.trades.weighing.AxleLoadsTrade;
 import boltlore.trades.weighing.CaseLoads;
@@ -39,7 +35,6 @@ import org.jspecify.annotations.Nullable;
 public final class BrakingTrade extends Trade {
 
     private static final String TITLE = "Braking";
-    private static final double PERCENT = 100;
     private static final double MM = 1000;
     private static final BigDecimal HALF = BigDecimal.valueOf(50);
 
@@ -90,7 +85,7 @@ public final class BrakingTrade extends Trade {
         Brakes brakes = one(kit, "'brakes' in driving.json", braking.brakes(), Brakes::when, found);
         Vacuum vacuum = one(kit, "'vacuums' in driving.json", braking.vacuums(), Vacuum::when, found);
         List<AxleBalance> balances = brakes == null ? List.of() : balances(kit, brakes);
-        Recuperation drive = recuperation(kit);
+        Recuperation drive = Recuperation.of(kit);
         if (brakes != null && balances.isEmpty()) {
             found.add(missing("'donor' with 'centreHeightMm' in family.json, or a station in weights.json,"));
         }
@@ -163,33 +158,6 @@ public final class BrakingTrade extends Trade {
             case LUGGAGE -> LoadCase.LADEN;
         };
         return loadCase.compareTo(first) >= 0;
-    }
-
-    /**
-     * Greatest torque against the motor's turning, times all ratios over the rolling radius; what gears lose brakes as well.
-     * None where the catalogue names none.
-     */
-    private static Recuperation recuperation(KitInWork kit) {
-        Driving driving = kit.family().driving();
-        RoadLoad road = driving.roadLoads().stream()
-                .filter(each -> Conditions.holds(each.when(), kit.choices()))
-                .findFirst()
-                .orElse(null);
-        return driving.driveUnits().stream()
-                .filter(unit -> road != null && kit.bill().quantities().containsKey(unit.part()))
-                .filter(unit -> unit.recuperationNm() != null)
-                .map(unit -> new Recuperation(newton(unit, road), road.driven()))
-                .findFirst()
-                .orElse(Recuperation.NONE);
-    }
-
-    private static double newton(DriveUnit unit, RoadLoad road) {
-        BigDecimal torqueNm = unit.recuperationNm() == null ? BigDecimal.ZERO : unit.recuperationNm();
-        double efficiency = unit.gearPercent().multiply(road.axlePercent()).doubleValue() / PERCENT / PERCENT;
-        return torqueNm.multiply(unit.ratio()).multiply(road.axleRatio()).doubleValue()
-                * MM
-                / road.rollingRadiusMm()
-                / efficiency;
     }
 
     /** With the brakes alone, and with the drive unit: a full battery takes nothing. */

@@ -6,14 +6,11 @@ import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
 import boltlore.catalogue.Cooling.Hose;
 import boltlore.catalogue.Driving.DriveUnit;
-import boltlore.catalogue.Flow;
 import boltlore.catalogue.Part;
-import boltlore.catalogue.Port;
 import boltlore.choices.Conditions;
 import boltlore.faults.Outcome;
 import boltlore.findings.Finding;
 import boltlore.findings.Findings;
-import boltlore.measure.Digits;
 import boltlore.report.Report;
 import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
@@ -28,8 +25,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Whether each coolant circuit of a kit carries off its heat. */
@@ -61,7 +56,7 @@ public final class CoolingTrade extends Trade {
         circuits.stream().flatMap(CoolingTrade::judge).forEach(found::add);
         circuits.stream()
                 .map(CircuitFlow::circuit)
-                .flatMap(circuit -> bores(circuit, kit.bill().items()).stream())
+                .flatMap(circuit -> Bores.findings(circuit, kit.bill().items()).stream())
                 .forEach(found::add);
         Findings findings = new Findings(found);
         return circuits.isEmpty()
@@ -137,66 +132,6 @@ public final class CoolingTrade extends Trade {
             return Optional.of(BigDecimal.valueOf(part.lengthMm()).multiply(item.quantity()));
         }
         return part.unit().equals("m") ? Optional.of(item.quantity().multiply(MM_IN_M)) : Optional.empty();
-    }
-
-    /** Bores that the circuit is reckoned with, against the coolant ports of what stands at its hoses' positions. */
-    static List<Finding> bores(CoolantCircuit circuit, List<Item> items) {
-        List<Finding> found = new ArrayList<>();
-        SortedSet<BigDecimal> all = new TreeSet<>();
-        for (Hose hose : circuit.hoses()) {
-            for (Item item : items) {
-                SortedSet<BigDecimal> ports = ports(hose, item);
-                all.addAll(ports);
-                if (!ports.isEmpty() && !ports.contains(plain(hose.boreMm()))) {
-                    found.add(Finding.of(
-                            CoolingFinding.HOSE_BORE_DIFFERS,
-                            hose.position().text(),
-                            "circuit",
-                            circuit.says(),
-                            "position",
-                            item.position().says(),
-                            "bore",
-                            hose.boreMm(),
-                            "part",
-                            item.part().name().with(" (" + item.part().number() + ")"),
-                            "ports",
-                            ports));
-                }
-            }
-        }
-        circuit.fittings().stream()
-                .filter(each -> !all.isEmpty() && !all.contains(plain(each.boreMm())))
-                .map(each -> Finding.of(
-                        CoolingFinding.FITTING_BORE_DIFFERS,
-                        circuit.name() + "/" + each.says(),
-                        "circuit",
-                        circuit.says(),
-                        "fittings",
-                        each.says(),
-                        "bore",
-                        each.boreMm(),
-                        "ports",
-                        all))
-                .forEach(found::add);
-        return found;
-    }
-
-    private static SortedSet<BigDecimal> ports(Hose hose, Item item) {
-        SortedSet<BigDecimal> bores = new TreeSet<>();
-        if (item.position().name().equals(hose.position())) {
-            for (Port port : item.part().ports()) {
-                Port.Joint joint = port.joint();
-                BigDecimal bore = joint == null || joint.flow() != Flow.COOLANT ? null : joint.boreMm();
-                if (bore != null) {
-                    bores.add(plain(bore));
-                }
-            }
-        }
-        return bores;
-    }
-
-    private static BigDecimal plain(BigDecimal mm) {
-        return new BigDecimal(Digits.plain(mm));
     }
 
     static Stream<Finding> judge(CircuitFlow flow) {

@@ -109,27 +109,33 @@ final class MountFigures {
         if (alike && bears >= judged * (1 - TOLERANCE)) {
             return Optional.empty();
         }
-        return Optional.of(Finding.of(
-                bears < judged * (1 - TOLERANCE)
-                        ? MountingFinding.MOUNT_BOLTS_WEAKER_IN_KIT
-                        : MountingFinding.MOUNT_BOLTS_OTHER_IN_KIT,
+        MountingFinding kind = bears < judged * (1 - TOLERANCE)
+                ? MountingFinding.MOUNT_BOLTS_WEAKER_IN_KIT
+                : MountingFinding.MOUNT_BOLTS_OTHER_IN_KIT;
+        return Optional.of(differ(kind, mount, declared, there, bears));
+    }
+
+    private static Finding differ(
+            MountingFinding kind, Mount mount, Bolts declared, List<BoltedJoint> there, double bears) {
+        return Finding.of(
+                kind,
                 mount.name(),
                 "mount",
                 mount.says(),
                 "count",
-                count,
+                there.stream().map(BoltedJoint::quantity).reduce(BigDecimal.ZERO, BigDecimal::add),
                 "bolts",
                 there.stream().map(MountFigures::named).distinct().collect(Collectors.joining(", ")),
                 "bears",
                 BigDecimal.valueOf(bears / NEWTON_IN_KN).setScale(1, RoundingMode.FLOOR),
                 "judged",
-                BigDecimal.valueOf(judged / NEWTON_IN_KN).setScale(1, RoundingMode.FLOOR),
+                BigDecimal.valueOf(MountLoad.bears(declared) / NEWTON_IN_KN).setScale(1, RoundingMode.FLOOR),
                 "declared",
                 (long) declared.count() * mount.alike(),
                 "area",
                 declared.stressAreaMm2(),
                 "mpa",
-                declared.ultimateMpa()));
+                declared.ultimateMpa());
     }
 
     private static String named(BoltedJoint joint) {

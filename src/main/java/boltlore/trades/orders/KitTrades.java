@@ -26,7 +26,11 @@ import java.util.Map;
  */
 public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> results) {
 
-    /** @param misfits what of the kit does not fit together */
+    /**
+     * What all trades make of the kit.
+     *
+     * @param misfits what of the kit does not fit together
+     */
     public static KitTrades of(KitInWork kit, Findings misfits) {
         FoundBy byRules = byRules(kit.bill().resolved(), misfits, kit.order());
         Findings byTrades = misfits;

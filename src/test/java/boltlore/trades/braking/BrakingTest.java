@@ -19,7 +19,6 @@ import boltlore.trades.KitFinding;
 import boltlore.trades.KitInWork;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
-import boltlore.trades.braking.AxleBalance.Recuperation;
 import boltlore.trades.weighing.LoadCase;
 import java.math.BigDecimal;
 import java.time.LocalDate;

@@ -90,7 +90,7 @@ class CoolingTest {
                 plain.airC(),
                 plain.mostC(),
                 "");
-        return CoolingTrade.bores(circuit, Demo.kit("bl-1001").bill().items()).stream()
+        return Bores.findings(circuit, Demo.kit("bl-1001").bill().items()).stream()
                 .map(Finding::says)
                 .toList();
     }

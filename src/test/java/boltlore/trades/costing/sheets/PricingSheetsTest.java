@@ -41,7 +41,7 @@ class PricingSheetsTest {
     @Test
     void a_quotation_is_in_the_orders_language() {
         assertThat(words(demo("bl-1011").quotation()))
-                .contains("Angebot", "Was enthalten ist", "Umbausatz wie beschrieben", "Heizung und Klimaanlage")
+                .contains("Angebot", "Was enthalten ist", "Bausatz wie beschrieben", "Heizung und Klimaanlage")
                 .doesNotContain("Quotation", "What is included");
         assertThat(words(demo("bl-1012").quotation()))
                 .contains("Devis", "Ce qui est compris")
