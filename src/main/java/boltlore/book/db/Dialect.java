@@ -37,6 +37,12 @@ enum Dialect {
             handle.execute("vacuum");
             handle.execute("pragma wal_checkpoint(truncate)");
         }
+
+        @Override
+        void count(Handle handle) {
+            handle.execute("pragma analysis_limit = 1000");
+            handle.execute("analyze");
+        }
     },
     POSTGRESQL("text collate \"C\"", "bigint", "bytea") {
         @Override
@@ -60,6 +66,11 @@ enum Dialect {
         @Override
         void sweep(Handle handle) {
             handle.execute("vacuum full person");
+        }
+
+        @Override
+        void count(Handle handle) {
+            handle.execute("analyze");
         }
     };
 
@@ -90,6 +101,9 @@ enum Dialect {
 
     /** Writes anew what holds remains of erased rows. */
     abstract void sweep(Handle handle);
+
+    /** Counts what the tables hold, by which the database chooses its ways to an answer; asked for after very many entries. */
+    abstract void count(Handle handle);
 
     static Dialect of(Place place) {
         return place instanceof Place.InFile ? SQLITE : POSTGRESQL;

@@ -97,7 +97,7 @@ enum Trouble {
             default -> {
                 String kind = state.substring(0, 2).toUpperCase(Locale.ROOT);
                 boolean gone = kind.equals("08") || kind.equals("57") || kind.equals("28");
-                yield sameNumber ? CONFLICT : gone ? UNREACHABLE : DEFECT;
+                yield gone ? UNREACHABLE : DEFECT;
             }
         };
     }
