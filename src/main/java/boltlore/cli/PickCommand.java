@@ -3,8 +3,8 @@ package boltlore.cli;
 import boltlore.book.Held;
 import boltlore.book.db.Place;
 import boltlore.book.stores.PickDesk;
-import boltlore.book.stores.PickDesk.Line;
-import boltlore.book.stores.PickDesk.Taken;
+import boltlore.book.stores.PickLine;
+import boltlore.book.stores.Taken;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
@@ -60,8 +60,8 @@ final class PickCommand extends BookGroup {
             return orders(orders).then(names -> rule().then(by -> inStores(
                     place,
                     (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names).then(found -> {
-                        List<Line> lines = found.stream()
-                                .flatMap(kit -> PickDesk.lines(reading, kit).stream())
+                        List<PickLine> lines = found.stream()
+                                .flatMap(kit -> PickLine.of(reading, kit).stream())
                                 .filter(line -> all || line.left().signum() > 0)
                                 .toList();
                         return told(screen, lines, Walk.of(catalogue), by);
@@ -74,13 +74,13 @@ final class PickCommand extends BookGroup {
                     : PickingTrade.rule(rule).then(found -> Outcome.sound(Optional.of(found)));
         }
 
-        private Outcome<Integer> told(Screen screen, List<Line> lines, Walk walk, Optional<RouteRule> by) {
+        private Outcome<Integer> told(Screen screen, List<PickLine> lines, Walk walk, Optional<RouteRule> by) {
             List<String> bins = lines.stream().map(line -> line.part().bin()).toList();
             Comparator<String> order = by.map(one -> walk.order(one, bins)).orElse(walk.order());
-            List<Line> sorted = lines.stream()
-                    .sorted(Comparator.comparing((Line line) -> line.part().bin(), order)
-                            .thenComparing(Line::key)
-                            .thenComparing(Line::order))
+            List<PickLine> sorted = lines.stream()
+                    .sorted(Comparator.comparing((PickLine line) -> line.part().bin(), order)
+                            .thenComparing(PickLine::key)
+                            .thenComparing(PickLine::order))
                     .toList();
             Outcome<Integer> done =
                     listed(screen, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
@@ -102,7 +102,7 @@ final class PickCommand extends BookGroup {
     }
 
     /** 'C-01-02-A-03: 4 each PX-12 in signal-red for BL-1001, 2 picked, short 2'. */
-    private static String says(Line line) {
+    private static String says(PickLine line) {
         String bin = line.part().bin().isEmpty() ? "no bin" : line.part().bin();
         return bin + ": " + FrozenCommand.plain(line.left()) + " " + line.part().unit() + " " + line.key() + " ("
                 + line.part().name().english() + ") for " + line.order()
@@ -111,14 +111,14 @@ final class PickCommand extends BookGroup {
                 + (line.part().tracked() == null ? "" : ", write down the " + tracked(line));
     }
 
-    private static String tracked(Line line) {
+    private static String tracked(PickLine line) {
         return switch (Objects.requireNonNull(line.part().tracked())) {
             case SERIAL -> "serial number";
             case LOT -> "lot";
         };
     }
 
-    private static JsonOut asJson(Line line) {
+    private static JsonOut asJson(PickLine line) {
         return JsonOut.object()
                 .put("order", line.order())
                 .put("bin", line.part().bin())

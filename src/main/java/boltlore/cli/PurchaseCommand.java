@@ -56,7 +56,7 @@ final class PurchaseCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forSheets();
-            return inStores(place, (book, catalogue) -> StockCommand.plan(this, book, catalogue, on)
+            return inStores(place, (book, catalogue) -> StockShort.plan(this, book, catalogue, on)
                     .then(plan -> issue(screen, plan)));
         }
 
@@ -110,7 +110,7 @@ final class PurchaseCommand extends BookGroup {
             return reason().then(why -> by().then(by -> inStores(place, (book, catalogue) -> {
                 int known = book.read(reading -> reading.stock().purchases(true).size());
                 LocalDate last = until == null ? today().plusDays(DAYS_AHEAD) : until;
-                return StockCommand.plan(this, book, catalogue, null)
+                return StockShort.plan(this, book, catalogue, null)
                         .then(plan -> new PurchaseDesk(book, by).place(plan, known, suppliers, last, why))
                         .then(written -> written(
                                 screen,

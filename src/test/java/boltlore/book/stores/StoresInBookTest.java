@@ -17,8 +17,7 @@ import boltlore.book.db.Server;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Tables;
 import boltlore.book.db.Written;
-import boltlore.book.stores.PickDesk.Line;
-import boltlore.book.stores.PickDesk.Taken;
+
 import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
@@ -300,7 +299,7 @@ class StoresInBookTest {
         void piece_by_piece_and_goes_on_where_it_stopped(Where kept) {
             in(kept, book -> {
                 there(book, arrival("HE-1", "1", "", ""), arrival("CO-1", "1", "", "", "S-7"));
-                Line heater = one(picking(book).take(KIT, List.of(taken("HE-1", "0")), ""));
+                PickLine heater = one(picking(book).take(KIT, List.of(taken("HE-1", "0")), ""));
                 assertThat(heater.left()).isZero();
                 assertThat(line(book, "CO-1").left()).isEqualByComparingTo("1");
                 assertThat(refused(picking(book).take(KIT, List.of(taken("CO-1", "1")), ""))).isEqualTo("no serial number");
@@ -351,7 +350,7 @@ class StoresInBookTest {
                 sound(picking(book).take(KIT, List.of(taken("HE-1", "1"), taken("BX-1", "1")), ""));
                 assertThat(line(book, "HE-1").missing()).isZero();
                 assertThat(sound(picking(book).complete(KIT, "the rest will follow")).value())
-                        .extracting(Line::safety)
+                        .extracting(PickLine::safety)
                         .containsOnly(false);
             });
         }
@@ -376,14 +375,14 @@ class StoresInBookTest {
             return book.read(reading -> reading.asBuilt().inWith("CO-1", serial).isPresent());
         }
 
-        private Line line(Book book, String part) {
-            return book.read(reading -> PickDesk.lines(reading, KIT)).stream()
+        private PickLine line(Book book, String part) {
+            return book.read(reading -> PickLine.of(reading, KIT)).stream()
                     .filter(line -> line.part().number().text().equals(part))
                     .findFirst()
                     .orElseThrow();
         }
 
-        private static Line one(Outcome<Written<List<Line>>> taken) {
+        private static PickLine one(Outcome<Written<List<PickLine>>> taken) {
             return sound(taken).value().get(0);
         }
     }
