@@ -68,8 +68,8 @@ abstract class BookCommand extends RoomCommand {
             Function<OnOrder, Outcome<Integer>> work) {
         return order.read()
                 .then(name -> reason.read()
-                        .then(why -> by().then(by ->
-                                inBook(place, book -> work.apply(new OnOrder(book, by, name, why))))));
+                        .then(why ->
+                                by().then(by -> inBook(place, book -> work.apply(new OnOrder(book, by, name, why))))));
     }
 
     Outcome<By> by() {

@@ -124,13 +124,17 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return parts().then(parts -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
-                    .fit(at.order(), parts, at.reason())
-                    .then(written -> written(
-                            screen,
-                            written,
-                            all -> JsonOut.list(all, OrderJson::built),
-                            all -> all.forEach(each -> screen.wrapped(0, line(each)))))));
+            return parts().then(parts -> onOrder(
+                    place,
+                    order,
+                    reason,
+                    at -> new BuiltDesk(at.book(), at.by())
+                            .fit(at.order(), parts, at.reason())
+                            .then(written -> written(
+                                    screen,
+                                    written,
+                                    all -> JsonOut.list(all, OrderJson::built),
+                                    all -> all.forEach(each -> screen.wrapped(0, line(each)))))));
         }
 
         private Outcome<List<Fitted>> parts() {
@@ -156,10 +160,14 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
-                    .takeOut(at.order(), entry, at.reason())
-                    .then(written ->
-                            written(screen, written, OrderJson::built, each -> screen.wrapped(0, line(each)))));
+            return onOrder(
+                    place,
+                    order,
+                    reason,
+                    at -> new BuiltDesk(at.book(), at.by())
+                            .takeOut(at.order(), entry, at.reason())
+                            .then(written ->
+                                    written(screen, written, OrderJson::built, each -> screen.wrapped(0, line(each)))));
         }
     }
 
@@ -197,13 +205,17 @@ final class BuiltCommand extends BookGroup {
             };
             return Said.text("OF", of, TextShape.LINE)
                     .then(about -> Said.text("TEXT", says, TextShape.LINE)
-                            .then(text -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
-                                    .note(at.order(), kind, about, text, at.reason())
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::standing,
-                                            now -> screen.wrapped(0, OrderCommand.line(now)))))));
+                            .then(text -> onOrder(
+                                    place,
+                                    order,
+                                    reason,
+                                    at -> new BuiltDesk(at.book(), at.by())
+                                            .note(at.order(), kind, about, text, at.reason())
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    OrderJson::standing,
+                                                    now -> screen.wrapped(0, OrderCommand.line(now)))))));
         }
     }
 
@@ -271,16 +283,20 @@ final class BuiltCommand extends BookGroup {
             String done = stage.name().toLowerCase(java.util.Locale.ROOT);
             return Said.text("PART", part, TextShape.PART_NUMBER)
                     .then(number -> FittedTable.amount("--quantity", quantity.abs())
-                            .then(amount -> onOrder(place, order, reason, at -> new BuiltDesk(at.book(), at.by())
-                                    .work(at.order(), number, finish, done, quantity, at.reason())
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            OrderJson::standing,
-                                            now -> screen.wrapped(
-                                                    0,
-                                                    now.name() + ": " + quantity.toPlainString() + " " + number + " "
-                                                            + done))))));
+                            .then(amount -> onOrder(
+                                    place,
+                                    order,
+                                    reason,
+                                    at -> new BuiltDesk(at.book(), at.by())
+                                            .work(at.order(), number, finish, done, quantity, at.reason())
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    OrderJson::standing,
+                                                    now -> screen.wrapped(
+                                                            0,
+                                                            now.name() + ": " + quantity.toPlainString() + " " + number
+                                                                    + " " + done))))));
         }
     }
 }

@@ -78,12 +78,23 @@ final class ChangeCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return onOrder(place, order, reason, at -> onBench(at.book(), at.order(), bench -> read(bench)
-                            .then(read -> new ChangeDesk(at.book(), at.by())
-                                    .propose(
-                                            at.order(), read.isEmpty() ? null : read.get(0), bench, asker, at.reason())))
-                    .then(written ->
-                            written(screen, written, ChangeEffect::json, effect -> print(screen, effect))));
+            return onOrder(
+                    place,
+                    order,
+                    reason,
+                    at -> onBench(
+                                    at.book(),
+                                    at.order(),
+                                    bench -> read(bench)
+                                            .then(read -> new ChangeDesk(at.book(), at.by())
+                                                    .propose(
+                                                            at.order(),
+                                                            read.isEmpty() ? null : read.get(0),
+                                                            bench,
+                                                            asker,
+                                                            at.reason())))
+                            .then(written ->
+                                    written(screen, written, ChangeEffect::json, effect -> print(screen, effect))));
         }
 
         private Outcome<Written<ChangeEffect>> onBench(
@@ -201,10 +212,14 @@ final class ChangeCommand extends BookGroup {
                 case DROP -> ChangeState.DROPPED;
                 case DONE -> ChangeState.CARRIED_OUT;
             };
-            return onOrder(place, order, reason, at -> new ChangeDesk(at.book(), at.by())
-                    .decide(at.order(), number, state, at.reason())
-                    .then(written ->
-                            written(screen, written, OrderJson::change, each -> screen.wrapped(0, line(each)))));
+            return onOrder(
+                    place,
+                    order,
+                    reason,
+                    at -> new ChangeDesk(at.book(), at.by())
+                            .decide(at.order(), number, state, at.reason())
+                            .then(written -> written(
+                                    screen, written, OrderJson::change, each -> screen.wrapped(0, line(each)))));
         }
     }
 

@@ -127,29 +127,29 @@ final class OrderCommand extends BookGroup {
                             .toList()
                     : states;
             LocalDate today = LocalDate.now(ZoneId.systemDefault());
-            return inBook(place, book -> book.read(reading -> {
-                List<OrderStanding> orders = reading.orders().in(asked, most);
-                answer(
-                        screen,
-                        orders,
-                        all -> JsonOut.list(
-                                all, each -> OrderJson.standing(each).put("late", late(each, today))),
-                        all -> all.forEach(each -> screen.wrapped(
-                                0,
-                                line(each) + (late(each, today) ? ", late" : "") + ", "
-                                        + reading.persons().shown(each.customer()))));
-                if (!json()) {
-                    screen.wrapped(0, counts(reading));
-                }
-                return Outcome.sound(Exit.OK);
-            }));
+            return inBook(
+                    place,
+                    book -> book.read(reading -> {
+                        List<OrderStanding> orders = reading.orders().in(asked, most);
+                        answer(
+                                screen,
+                                orders,
+                                all -> JsonOut.list(
+                                        all, each -> OrderJson.standing(each).put("late", late(each, today))),
+                                all -> all.forEach(each -> screen.wrapped(
+                                        0,
+                                        line(each) + (late(each, today) ? ", late" : "") + ", "
+                                                + reading.persons().shown(each.customer()))));
+                        if (!json()) {
+                            screen.wrapped(0, counts(reading));
+                        }
+                        return Outcome.sound(Exit.OK);
+                    }));
         }
 
         /** Days as they are written (ISO 8601) sort as the days do. */
         private static boolean late(OrderStanding order, LocalDate today) {
-            return order.state().owed()
-                    && !order.due().isEmpty()
-                    && order.due().compareTo(today.toString()) < 0;
+            return order.state().owed() && !order.due().isEmpty() && order.due().compareTo(today.toString()) < 0;
         }
 
         private static String counts(Reading reading) {

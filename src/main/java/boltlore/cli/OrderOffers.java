@@ -63,11 +63,18 @@ final class OrderOffers {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return onOrder(place, order, reason, at -> CatalogueSession.of(catalogue)
-                    .then(session -> asked().then(asked -> new OrderDesk(at.book(), at.by())
-                            .quote(at.order(), bench(session, catalogue), asked, at.reason())))
-                    .then(written -> written(screen, written, OrderJson::quotation, quoted -> screen.wrapped(
-                            0, quoted.order() + ", " + line(quoted)))));
+            return onOrder(
+                    place,
+                    order,
+                    reason,
+                    at -> CatalogueSession.of(catalogue)
+                            .then(session -> asked().then(asked -> new OrderDesk(at.book(), at.by())
+                                    .quote(at.order(), bench(session, catalogue), asked, at.reason())))
+                            .then(written -> written(
+                                    screen,
+                                    written,
+                                    OrderJson::quotation,
+                                    quoted -> screen.wrapped(0, quoted.order() + ", " + line(quoted)))));
         }
 
         private Outcome<Asked> asked() {
@@ -165,10 +172,17 @@ final class OrderOffers {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return onOrder(place, order, reason, at -> new OrderDesk(at.book(), at.by())
-                    .confirm(at.order(), due, at.reason())
-                    .then(written -> written(
-                            screen, written, OrderJson::standing, now -> screen.wrapped(0, OrderCommand.line(now)))));
+            return onOrder(
+                    place,
+                    order,
+                    reason,
+                    at -> new OrderDesk(at.book(), at.by())
+                            .confirm(at.order(), due, at.reason())
+                            .then(written -> written(
+                                    screen,
+                                    written,
+                                    OrderJson::standing,
+                                    now -> screen.wrapped(0, OrderCommand.line(now)))));
         }
     }
 
@@ -191,9 +205,14 @@ final class OrderOffers {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return onOrder(place, order, reason, at -> new OrderDesk(at.book(), at.by())
-                    .move(at.order(), to, at.reason())
-                    .then(written -> written(screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
+            return onOrder(
+                    place,
+                    order,
+                    reason,
+                    at -> new OrderDesk(at.book(), at.by())
+                            .move(at.order(), to, at.reason())
+                            .then(written -> written(
+                                    screen, written, OrderJson::standing, now -> moved(screen, at.book(), now))));
         }
 
         /** What leaves the workshop is written down: what is not is told, and stops nothing. */
@@ -206,8 +225,8 @@ final class OrderOffers {
                 if (differences > 0) {
                     screen.wrapped(
                             2,
-                            "Differs from what was designed, or is not written down: " + differences + " parts; 'boltlore"
-                                    + " built show " + now.name() + "' names them.");
+                            "Differs from what was designed, or is not written down: " + differences
+                                    + " parts; 'boltlore" + " built show " + now.name() + "' names them.");
                 }
             }
         }

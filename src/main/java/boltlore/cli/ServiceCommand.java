@@ -43,17 +43,25 @@ final class ServiceCommand extends BookCommand {
 
     @Override
     Outcome<Integer> answer(Screen screen, Place place) {
-        return added().then(added -> catalogue.read().then(known -> onOrder(place, order, reason, at -> new ChangeDesk(
-                        at.book(), at.by())
-                .serve(
-                        at.order(),
-                        added,
-                        known,
-                        known.workshop().currency().getCurrencyCode(),
-                        price,
-                        at.reason())
-                .then(written -> written(
-                        screen, written, OrderJson::change, each -> screen.wrapped(0, ChangeCommand.line(each)))))));
+        return added().then(added -> catalogue
+                .read()
+                .then(known -> onOrder(
+                        place,
+                        order,
+                        reason,
+                        at -> new ChangeDesk(at.book(), at.by())
+                                .serve(
+                                        at.order(),
+                                        added,
+                                        known,
+                                        known.workshop().currency().getCurrencyCode(),
+                                        price,
+                                        at.reason())
+                                .then(written -> written(
+                                        screen,
+                                        written,
+                                        OrderJson::change,
+                                        each -> screen.wrapped(0, ChangeCommand.line(each)))))));
     }
 
     private Outcome<List<Additional>> added() {

@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,7 +27,8 @@ import picocli.CommandLine.Parameters;
 /** What lies in the stores, and what happens to it. */
 @Command(
         name = "stock",
-        description = "What the stores hold: list, short, goods in, count, move, scrap, keep; 'stock --help' lists how.",
+        description =
+                "What the stores hold: list, short, goods in, count, move, scrap, keep; 'stock --help' lists how.",
         subcommands = {
             StockCommand.Listed.class,
             StockShort.class,
@@ -41,7 +41,9 @@ import picocli.CommandLine.Parameters;
 final class StockCommand extends BookGroup {
 
     /** Lists what lies there. */
-    @Command(name = "list", description = "List what lies in the stores, by part: lots, serial numbers, bins, what is kept for whom.")
+    @Command(
+            name = "list",
+            description = "List what lies in the stores, by part: lots, serial numbers, bins, what is kept for whom.")
     static final class Listed extends FrozenCommand {
 
         @Parameters(arity = "0..*", paramLabel = "PART|WORD", description = "Only these parts, or those named so.")
@@ -49,19 +51,24 @@ final class StockCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inStores(place, (book, catalogue) -> book.read(reading -> {
-                List<Stock.Reservation> kept = reading.stock().reservations();
-                List<Stock.Row> rows = reading.stock().all().stream()
-                        .filter(row -> wanted.isEmpty() || wanted.stream().anyMatch(word -> is(row, word, catalogue)))
-                        .toList();
-                return listed(
-                        screen,
-                        rows,
-                        row -> asJson(row.held()).put("quantity", row.quantity()).put("unit", unit(catalogue, row.held())),
-                        row -> plain(row.quantity()) + " " + unit(catalogue, row.held()) + " " + row.held()
-                                + keptFor(row.held(), kept),
-                        "Nothing lies there.");
-            }));
+            return inStores(
+                    place,
+                    (book, catalogue) -> book.read(reading -> {
+                        List<Stock.Reservation> kept = reading.stock().reservations();
+                        List<Stock.Row> rows = reading.stock().all().stream()
+                                .filter(row ->
+                                        wanted.isEmpty() || wanted.stream().anyMatch(word -> is(row, word, catalogue)))
+                                .toList();
+                        return listed(
+                                screen,
+                                rows,
+                                row -> asJson(row.held())
+                                        .put("quantity", row.quantity())
+                                        .put("unit", unit(catalogue, row.held())),
+                                row -> plain(row.quantity()) + " " + unit(catalogue, row.held()) + " " + row.held()
+                                        + keptFor(row.held(), kept),
+                                "Nothing lies there.");
+                    }));
         }
 
         private static boolean is(Stock.Row row, String word, Catalogue catalogue) {
@@ -75,7 +82,8 @@ final class StockCommand extends BookGroup {
 
         private static String keptFor(Held held, List<Stock.Reservation> kept) {
             String says = kept.stream()
-                    .filter(each -> each.part().equals(held.part()) && each.finish().equals(held.finish()))
+                    .filter(each ->
+                            each.part().equals(held.part()) && each.finish().equals(held.finish()))
                     .map(each -> plain(each.quantity()) + " for " + each.order())
                     .collect(Collectors.joining(", "));
             return says.isEmpty() ? "" : "; kept: " + says;
@@ -99,24 +107,34 @@ final class StockCommand extends BookGroup {
     /** Goods in. */
     @Command(
             name = "receive",
-            description = "Take goods in: some or all of a purchase order, or what was made here. A part that was not ordered is"
-                    + " refused, and more than was ordered, unless that is said.")
+            description =
+                    "Take goods in: some or all of a purchase order, or what was made here. A part that was not ordered is"
+                            + " refused, and more than was ordered, unless that is said.")
     static final class Receive extends FrozenCommand {
 
         @Parameters(index = "0", arity = "0..1", paramLabel = "PART", description = "The part.")
         private String part = "";
 
-        @Parameters(index = "1", arity = "0..1", paramLabel = "QUANTITY", converter = Amount.class, description = "How much, in the part's unit.")
+        @Parameters(
+                index = "1",
+                arity = "0..1",
+                paramLabel = "QUANTITY",
+                converter = Amount.class,
+                description = "How much, in the part's unit.")
         private BigDecimal quantity = BigDecimal.ZERO;
 
         @Option(
                 names = "--table",
                 paramLabel = "FILE",
-                description = "All goods of a delivery at once: a CSV with the columns part, quantity, and any of finish, lot,"
-                        + " serial, bin, purchase.")
+                description =
+                        "All goods of a delivery at once: a CSV with the columns part, quantity, and any of finish, lot,"
+                                + " serial, bin, purchase.")
         private @Nullable Path table;
 
-        @Option(names = "--purchase", paramLabel = "NUMBER", description = "Purchase order that it comes with; without it, it was made here.")
+        @Option(
+                names = "--purchase",
+                paramLabel = "NUMBER",
+                description = "Purchase order that it comes with; without it, it was made here.")
         private String purchase = "";
 
         @Option(names = "--over", description = "Take more than was ordered; needs a reason.")
@@ -127,30 +145,35 @@ final class StockCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return arrivals().then(arrivals -> reason().then(why -> by().then(by -> inStores(
-                    place,
-                    (book, catalogue) -> new StoresDesk(book, by, catalogue)
-                            .receive(arrivals, why)
-                            .then(written -> written(
-                                    screen,
-                                    written,
-                                    all -> JsonOut.list(all, StockCommand::asJson),
-                                    all -> all.forEach(each -> screen.wrapped(0, "In: " + each))))))));
+            return arrivals()
+                    .then(arrivals -> reason().then(why -> by().then(by -> inStores(
+                            place,
+                            (book, catalogue) -> new StoresDesk(book, by, catalogue)
+                                    .receive(arrivals, why)
+                                    .then(written -> written(
+                                            screen,
+                                            written,
+                                            all -> JsonOut.list(all, StockCommand::asJson),
+                                            all -> all.forEach(each -> screen.wrapped(0, "In: " + each))))))));
         }
 
         private Outcome<List<Arrival>> arrivals() {
             return table != null
-                    ? GoodsTable.read(table).then(goods -> Outcome.sound(goods.stream().map(this::arrival).toList()))
-                    : part(part).then(number -> above(quantity).then(amount -> held.read()
-                            .then(said -> Outcome.sound(List.of(new Arrival(
-                                    number,
-                                    said.finish(),
-                                    amount,
-                                    purchase,
-                                    said.lot(),
-                                    said.serials(),
-                                    said.bin(),
-                                    over))))));
+                    ? GoodsTable.read(table)
+                            .then(goods -> Outcome.sound(
+                                    goods.stream().map(this::arrival).toList()))
+                    : part(part)
+                            .then(number -> above(quantity)
+                                    .then(amount -> held.read()
+                                            .then(said -> Outcome.sound(List.of(new Arrival(
+                                                    number,
+                                                    said.finish(),
+                                                    amount,
+                                                    purchase,
+                                                    said.lot(),
+                                                    said.serials(),
+                                                    said.bin(),
+                                                    over))))));
         }
 
         private Arrival arrival(GoodsTable.Goods goods) {
@@ -178,7 +201,11 @@ final class StockCommand extends BookGroup {
         @Parameters(index = "0", paramLabel = "PART", description = "The part.")
         private String part = "";
 
-        @Parameters(index = "1", paramLabel = "QUANTITY", converter = Amount.class, description = "How much, in the part's unit.")
+        @Parameters(
+                index = "1",
+                paramLabel = "QUANTITY",
+                converter = Amount.class,
+                description = "How much, in the part's unit.")
         private BigDecimal quantity = BigDecimal.ZERO;
 
         @Mixin
@@ -188,19 +215,23 @@ final class StockCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return part(part).then(number -> held.read().then(said -> reason().then(why -> by().then(by -> inStores(
-                    place,
-                    (book, catalogue) -> work(
-                            screen,
-                            new StoresDesk(book, by, catalogue),
-                            new Held(
-                                    number,
-                                    said.finish(),
-                                    said.lot(),
-                                    said.serials().isEmpty() ? "" : said.serials().get(0),
-                                    said.bin()),
-                            quantity,
-                            why))))));
+            return part(part)
+                    .then(number -> held.read()
+                            .then(said -> reason().then(why -> by().then(by -> inStores(
+                                    place,
+                                    (book, catalogue) -> work(
+                                            screen,
+                                            new StoresDesk(book, by, catalogue),
+                                            new Held(
+                                                    number,
+                                                    said.finish(),
+                                                    said.lot(),
+                                                    said.serials().isEmpty()
+                                                            ? ""
+                                                            : said.serials().get(0),
+                                                    said.bin()),
+                                            quantity,
+                                            why))))));
         }
     }
 
@@ -213,7 +244,9 @@ final class StockCommand extends BookGroup {
                     .then(written -> written(
                             screen,
                             written,
-                            entry -> asJson(entry.held()).put("counted", entry.counted()).put("booked", entry.booked()),
+                            entry -> asJson(entry.held())
+                                    .put("counted", entry.counted())
+                                    .put("booked", entry.booked()),
                             entry -> screen.wrapped(
                                     0,
                                     entry.held() + ": " + plain(entry.counted()) + " counted, " + plain(entry.booked())
@@ -230,13 +263,19 @@ final class StockCommand extends BookGroup {
 
         @Override
         Outcome<Integer> work(Screen screen, StoresDesk desk, Held what, BigDecimal amount, String why) {
-            return Said.text("--to", to, TextShape.LINE).then(bin -> above(amount).then(some -> desk.move(what, some, bin)
-                    .then(written -> written(
-                            screen,
-                            written,
-                            entry -> asJson(entry.held()).put("quantity", entry.quantity()).put("to", entry.to()),
-                            entry -> screen.wrapped(
-                                    0, plain(entry.quantity()) + " " + entry.held() + " to " + entry.to())))));
+            return Said.text("--to", to, TextShape.LINE)
+                    .then(bin -> above(amount)
+                            .then(some -> desk.move(what, some, bin)
+                                    .then(written -> written(
+                                            screen,
+                                            written,
+                                            entry -> asJson(entry.held())
+                                                    .put("quantity", entry.quantity())
+                                                    .put("to", entry.to()),
+                                            entry -> screen.wrapped(
+                                                    0,
+                                                    plain(entry.quantity()) + " " + entry.held() + " to "
+                                                            + entry.to())))));
         }
     }
 
@@ -245,12 +284,14 @@ final class StockCommand extends BookGroup {
     static final class Scrap extends OnHeld {
         @Override
         Outcome<Integer> work(Screen screen, StoresDesk desk, Held what, BigDecimal amount, String why) {
-            return above(amount).then(some -> desk.scrap(what, some, why)
-                    .then(written -> written(
-                            screen,
-                            written,
-                            entry -> asJson(entry.held()).put("quantity", entry.quantity()),
-                            entry -> screen.wrapped(0, "Scrapped: " + plain(entry.quantity()) + " " + entry.held()))));
+            return above(amount)
+                    .then(some -> desk.scrap(what, some, why)
+                            .then(written -> written(
+                                    screen,
+                                    written,
+                                    entry -> asJson(entry.held()).put("quantity", entry.quantity()),
+                                    entry -> screen.wrapped(
+                                            0, "Scrapped: " + plain(entry.quantity()) + " " + entry.held()))));
         }
     }
 
@@ -263,14 +304,18 @@ final class StockCommand extends BookGroup {
 
         @Override
         Outcome<Integer> work(Screen screen, StoresDesk desk, Held what, BigDecimal amount, String why) {
-            return Said.text("--for", order, TextShape.ORDER_NAME).then(name -> desk.reserve(name, what, amount)
-                    .then(written -> written(
-                            screen,
-                            written,
-                            entry -> asJson(entry.held()).put("quantity", entry.quantity()).put("for", entry.order()),
-                            entry -> screen.wrapped(
-                                    0,
-                                    plain(entry.quantity()) + " " + entry.held() + " kept for " + entry.order()))));
+            return Said.text("--for", order, TextShape.ORDER_NAME)
+                    .then(name -> desk.reserve(name, what, amount)
+                            .then(written -> written(
+                                    screen,
+                                    written,
+                                    entry -> asJson(entry.held())
+                                            .put("quantity", entry.quantity())
+                                            .put("for", entry.order()),
+                                    entry -> screen.wrapped(
+                                            0,
+                                            plain(entry.quantity()) + " " + entry.held() + " kept for "
+                                                    + entry.order()))));
         }
     }
 }

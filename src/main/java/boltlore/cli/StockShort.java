@@ -22,27 +22,40 @@ import picocli.CommandLine.Parameters;
 /** Says what is short. */
 @Command(
         name = "short",
-        description = "Say what all owed orders together lack, by the day on which it is needed, for whom, and by when it"
-                + " must be ordered, made or coated.")
+        description =
+                "Say what all owed orders together lack, by the day on which it is needed, for whom, and by when it"
+                        + " must be ordered, made or coated.")
 final class StockShort extends FrozenCommand {
 
     /** Plans over all orders that are owed. */
     static Outcome<ShopPlan> plan(FrozenCommand command, Book book, Catalogue catalogue, @Nullable LocalDate on) {
-        return command.frozen(book, catalogue, (reading, kits) -> kits.owed().then(all -> {
-            if (all.isEmpty()) {
-                return Outcome.faulty(Fault.of(
-                        "", "no order that is owed", "at least one", "'boltlore order confirm NUMBER' makes one."));
-            }
-            LocalDate day = on == null ? FrozenCommand.today() : on;
-            return Outcome.sound(ShopPlan.of(all, catalogue, PurchaseDesk.now(reading, all, day)));
-        }));
+        return command.frozen(
+                book,
+                catalogue,
+                (reading, kits) -> kits.owed().then(all -> {
+                    if (all.isEmpty()) {
+                        return Outcome.faulty(Fault.of(
+                                "",
+                                "no order that is owed",
+                                "at least one",
+                                "'boltlore order confirm NUMBER' makes one."));
+                    }
+                    LocalDate day = on == null ? FrozenCommand.today() : on;
+                    return Outcome.sound(ShopPlan.of(all, catalogue, PurchaseDesk.now(reading, all, day)));
+                }));
     }
 
-
-    @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Plan from that day on; without it today.")
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
+            converter = Day.class,
+            description = "Plan from that day on; without it today.")
     private @Nullable LocalDate on;
 
-    @Parameters(arity = "0..*", paramLabel = "ORDER|PART", description = "Only what these orders lack, or of these parts.")
+    @Parameters(
+            arity = "0..*",
+            paramLabel = "ORDER|PART",
+            description = "Only what these orders lack, or of these parts.")
     private List<String> only = new ArrayList<>();
 
     @Option(names = "--late", description = "Only what should have been ordered or begun by now.")
@@ -51,8 +64,8 @@ final class StockShort extends FrozenCommand {
     @Override
     Outcome<Integer> answer(Screen screen, Place place) {
         HeadStart.forKits();
-        return inStores(place, (book, catalogue) -> plan(this, book, catalogue, on)
-                .then(plan -> told(screen, plan)));
+        return inStores(
+                place, (book, catalogue) -> plan(this, book, catalogue, on).then(plan -> told(screen, plan)));
     }
 
     private Outcome<Integer> told(Screen screen, ShopPlan plan) {
@@ -62,11 +75,7 @@ final class StockShort extends FrozenCommand {
                 .sorted(Comparator.comparingInt(PlannedReceipt::due).thenComparing(PlannedReceipt::item))
                 .toList();
         Outcome<Integer> done = listed(
-                screen,
-                receipts,
-                receipt -> json(plan, receipt),
-                receipt -> says(plan, receipt),
-                "Nothing is short.");
+                screen, receipts, receipt -> json(plan, receipt), receipt -> says(plan, receipt), "Nothing is short.");
         if (!json()) {
             plan.toHurry().forEach(item -> item.brought().forEach(brought -> screen.wrapped(0, sooner(item, brought))));
         }
@@ -80,7 +89,8 @@ final class StockShort extends FrozenCommand {
 
     private static String sooner(ItemPlan item, ItemPlan.Brought brought) {
         return LocalDate.ofEpochDay(brought.wanted()) + ": " + plain(brought.quantity()) + " " + item.item() + " of "
-                + brought.receipt().name() + ", expected on " + LocalDate.ofEpochDay(brought.receipt().period())
+                + brought.receipt().name() + ", expected on "
+                + LocalDate.ofEpochDay(brought.receipt().period())
                 + ": ask for them sooner";
     }
 

@@ -44,8 +44,7 @@ class EntryTest {
                 new OrderHappening.Ordered("A", 2, null),
                 new OrderHappening.Moved("A", OrderState.IN_WORK),
                 new OrderHappening.Issued("A", choices),
-                new ChangeHappening.Proposed(
-                        "A", 1, ChangeHappening.Asker.SUPPLIER, "b2", OFFER, choices, STANDS),
+                new ChangeHappening.Proposed("A", 1, ChangeHappening.Asker.SUPPLIER, "b2", OFFER, choices, STANDS),
                 new ChangeHappening.Decided("A", 1, ChangeState.CARRIED_OUT),
                 new ChangeHappening.ServiceAdded("A", 2, List.of(LINE), "b3", "EUR", new BigDecimal("0")),
                 new BuiltHappening.OfVehicle("A", "OX 1974 0017"),
@@ -61,7 +60,9 @@ class EntryTest {
         Entry entry = Entry.following(6, Entry.NO_CHAIN, STAMP, happening, "why");
         assertThat(entry.happening()).isEqualTo(Outcome.sound(happening));
         assertThat(read(entry.exported())).isEqualTo(Outcome.sound(entry));
-        assertThat(entry.exported()).doesNotContain("\n").startsWith("{\"entry\": 7, \"at\": \"2026-11-30T08:00:00.500Z\"");
+        assertThat(entry.exported())
+                .doesNotContain("\n")
+                .startsWith("{\"entry\": 7, \"at\": \"2026-11-30T08:00:00.500Z\"");
     }
 
     private static Outcome<Entry> read(String line) {
@@ -102,9 +103,11 @@ class EntryTest {
 
     @Test
     void an_entry_with_a_key_that_is_not_known_is_refused() {
-        Entry entry = new Entry(7, STAMP, new Subject("order", "A"), "order moved", "{\"to\": \"draft\", \"x\": 1}", "", "");
-        assertThat(entry.happening().faults()).singleElement().satisfies(fault -> assertThat(fault.found())
-                .contains("unknown key"));
+        Entry entry =
+                new Entry(7, STAMP, new Subject("order", "A"), "order moved", "{\"to\": \"draft\", \"x\": 1}", "", "");
+        assertThat(entry.happening().faults())
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.found()).contains("unknown key"));
     }
 
     /** Of no fraction, tenths, milliseconds and more: always three digits (ISO 8601), so that texts sort as instants do. */

@@ -22,8 +22,7 @@ class KitDifferenceTest {
     @Test
     void the_same_kit_differs_in_nothing_wherever_its_pieces_stand() {
         assertThat(differ(
-                        List.of(line("A", "1", "", "2"), line("A", "1", "", "1")),
-                        List.of(line("A", "1", "", "3.0"))))
+                        List.of(line("A", "1", "", "2"), line("A", "1", "", "1")), List.of(line("A", "1", "", "3.0"))))
                 .isEmpty();
     }
 

@@ -42,10 +42,12 @@ public final class PickDesk {
 
     /** Takes things for an order, all of them or none. */
     public Outcome<Written<List<PickLine>>> take(KitInWork kit, List<Taken> taken, String reason) {
-        return book.write(by, writing -> owed(writing, kit)
-                .then(owed -> Outcome.all(taken.stream()
-                        .map(one -> take(writing, kit, one, reason))
-                        .toList())));
+        return book.write(
+                by,
+                writing -> owed(writing, kit)
+                        .then(owed -> Outcome.all(taken.stream()
+                                .map(one -> take(writing, kit, one, reason))
+                                .toList())));
     }
 
     private static Outcome<PickLine> take(Writing writing, KitInWork kit, Taken taken, String reason) {
@@ -64,11 +66,17 @@ public final class PickDesk {
         Held held = row.held();
         writing.add(new Issued(held, row.quantity(), order, taken.instead(), taken.concession()), reason);
         String wanted = taken.instead().isEmpty() ? taken.part() : taken.instead();
-        writing.add(
-                new Worked(order, wanted, revision(kit, wanted), held.finish(), PICKED, row.quantity()), "");
+        writing.add(new Worked(order, wanted, revision(kit, wanted), held.finish(), PICKED, row.quantity()), "");
         if (!held.lot().isEmpty() || !held.serial().isEmpty()) {
             writing.add(
-                    new Fitted(order, held.part(), revision(kit, held.part()), row.quantity(), held.serial(), held.lot(), ""),
+                    new Fitted(
+                            order,
+                            held.part(),
+                            revision(kit, held.part()),
+                            row.quantity(),
+                            held.serial(),
+                            held.lot(),
+                            ""),
                     reason);
         }
         if (!taken.instead().isEmpty() && !taken.concession().isBlank()) {
@@ -92,8 +100,7 @@ public final class PickDesk {
         PickLine now = find(writing, kit, key);
         if (now.left().signum() == 0 && now.missing().signum() > 0) {
             writing.add(
-                    new ShopHappening.Short(
-                            now.order(), now.part().number().text(), now.finish(), BigDecimal.ZERO),
+                    new ShopHappening.Short(now.order(), now.part().number().text(), now.finish(), BigDecimal.ZERO),
                     "");
             return Outcome.sound(find(writing, kit, key));
         }
@@ -108,22 +115,27 @@ public final class PickDesk {
     }
 
     private static Outcome<Boolean> owed(Reading reading, KitInWork kit) {
-        return OrderDesk.standing(reading, kit.order().name()).then(standing -> standing.state().owed()
-                ? Outcome.sound(true)
-                : Outcome.faulty(Fault.of(
-                        "order " + standing.name(),
-                        "'" + standing.state().written() + "'",
-                        "an order that is ordered and not shipped",
-                        "")));
+        return OrderDesk.standing(reading, kit.order().name())
+                .then(standing -> standing.state().owed()
+                        ? Outcome.sound(true)
+                        : Outcome.faulty(Fault.of(
+                                "order " + standing.name(),
+                                "'" + standing.state().written() + "'",
+                                "an order that is ordered and not shipped",
+                                "")));
     }
 
     /** Says that the bin holds too little: all that is left of the line is missing. */
     public Outcome<Written<PickLine>> missing(KitInWork kit, String part, String finish, String reason) {
         Taken asked = new Taken(part, finish, BigDecimal.ZERO, "", List.of(), "", "", "");
-        return book.write(by, writing -> owed(writing, kit).then(owed -> asked.line(writing, kit)).then(line -> {
-            writing.add(new ShopHappening.Short(line.order(), part, finish, line.left()), reason);
-            return Outcome.sound(find(writing, kit, line.key()));
-        }));
+        return book.write(
+                by,
+                writing -> owed(writing, kit)
+                        .then(owed -> asked.line(writing, kit))
+                        .then(line -> {
+                            writing.add(new ShopHappening.Short(line.order(), part, finish, line.left()), reason);
+                            return Outcome.sound(find(writing, kit, line.key()));
+                        }));
     }
 
     /** Gives something back that the order has got. */
@@ -136,8 +148,8 @@ public final class PickDesk {
             if (all.compareTo(quantity) < 0 || reason.isBlank()) {
                 return Outcome.faulty(Fault.of(
                         "order " + kit.order().name(),
-                        Digits.plain(quantity) + " of " + held.in("") + " back, of which it has got " + Digits.plain(all)
-                                + (reason.isBlank() ? ", without a reason" : ""),
+                        Digits.plain(quantity) + " of " + held.in("") + " back, of which it has got "
+                                + Digits.plain(all) + (reason.isBlank() ? ", without a reason" : ""),
                         "no more than that, and a reason",
                         "Add --reason."));
             }
@@ -155,9 +167,11 @@ public final class PickDesk {
                             quantity.negate()),
                     "");
             writing.add(
-                    new StockHappening.Returned(held.in(bin), quantity, kit.order().name(), instead), reason);
-            return Outcome.sound(find(
-                    writing, kit, Stock.key(instead.isEmpty() ? held.part() : instead, held.finish())));
+                    new StockHappening.Returned(
+                            held.in(bin), quantity, kit.order().name(), instead),
+                    reason);
+            return Outcome.sound(
+                    find(writing, kit, Stock.key(instead.isEmpty() ? held.part() : instead, held.finish())));
         });
     }
 
@@ -171,24 +185,28 @@ public final class PickDesk {
 
     /** Calls an order's picking complete: not while a part is open that safety hangs on, and with a reason while any is. */
     public Outcome<Written<List<PickLine>>> complete(KitInWork kit, String reason) {
-        return book.write(by, writing -> owed(writing, kit).then(owed -> {
-            List<PickLine> open = PickLine.of(writing, kit).stream()
-                    .filter(line -> line.left().signum() > 0)
-                    .toList();
-            List<Fault> faults = new ArrayList<>();
-            open(open.stream().filter(PickLine::safety).toList(), true).forEach(faults::add);
-            if (reason.isBlank()) {
-                open(open.stream().filter(line -> !line.safety()).toList(), false).forEach(faults::add);
-            }
-            if (!faults.isEmpty()) {
-                return Outcome.faulty(faults);
-            }
-            writing.add(
-                    new ShopHappening.Picked(
-                            kit.order().name(), open.stream().map(PickLine::key).toList()),
-                    reason);
-            return Outcome.sound(open);
-        }));
+        return book.write(
+                by,
+                writing -> owed(writing, kit).then(owed -> {
+                    List<PickLine> open = PickLine.of(writing, kit).stream()
+                            .filter(line -> line.left().signum() > 0)
+                            .toList();
+                    List<Fault> faults = new ArrayList<>();
+                    open(open.stream().filter(PickLine::safety).toList(), true).forEach(faults::add);
+                    if (reason.isBlank()) {
+                        open(open.stream().filter(line -> !line.safety()).toList(), false)
+                                .forEach(faults::add);
+                    }
+                    if (!faults.isEmpty()) {
+                        return Outcome.faulty(faults);
+                    }
+                    writing.add(
+                            new ShopHappening.Picked(
+                                    kit.order().name(),
+                                    open.stream().map(PickLine::key).toList()),
+                            reason);
+                    return Outcome.sound(open);
+                }));
     }
 
     private static Stream<Fault> open(List<PickLine> lines, boolean safety) {

@@ -34,7 +34,6 @@ public record PickLine(
     /** Cautions of parts that a kit is not complete without, whoever agrees: people are hurt where one is missing. */
     private static final Set<String> HURTS = Set.of("high-voltage", "lithium");
 
-
     public BigDecimal left() {
         return wanted.subtract(got).max(BigDecimal.ZERO);
     }
@@ -69,7 +68,8 @@ public record PickLine(
         PickingList list = PickingTrade.list(kit);
         Map<String, PickLine> lines = new TreeMap<>();
         Stream.concat(list.walk().stream(), list.fromCoating().stream().map(CoatedRow::row))
-                .forEach(row -> add(lines, kit, row.part(), row.finish(), row.quantity().add(row.spares())));
+                .forEach(row ->
+                        add(lines, kit, row.part(), row.finish(), row.quantity().add(row.spares())));
         list.extras().stream()
                 .filter(extra -> extra.part() != null && !extra.extra().suppliedByCustomer())
                 .forEach(extra -> add(
@@ -100,9 +100,14 @@ public record PickLine(
     private static Set<String> safetyParts(KitInWork kit) {
         List<JointFacts> signed =
                 kit.family().joints().stream().filter(JointFacts::safety).toList();
-        Set<PositionName> positions =
-                signed.stream().map(JointFacts::position).filter(Objects::nonNull).collect(Collectors.toSet());
-        Set<String> shared = signed.stream().map(JointFacts::joint).filter(joint -> !joint.isEmpty()).collect(Collectors.toSet());
+        Set<PositionName> positions = signed.stream()
+                .map(JointFacts::position)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+        Set<String> shared = signed.stream()
+                .map(JointFacts::joint)
+                .filter(joint -> !joint.isEmpty())
+                .collect(Collectors.toSet());
         return kit.bill()
                 .picked()
                 .filter(item -> positions.contains(item.position().name()) || at(item, shared) || hurts(item))

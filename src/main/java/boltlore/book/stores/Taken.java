@@ -92,15 +92,13 @@ public record Taken(
         BigDecimal some = wanted(line);
         BigDecimal free = StoresDesk.free(reading, part, finish, line.order());
         if (free.compareTo(some) < 0) {
-            return Outcome.faulty(
-                    StoresDesk.tooLittle(Stock.key(part, finish), some, free));
+            return Outcome.faulty(StoresDesk.tooLittle(Stock.key(part, finish), some, free));
         }
         List<Stock.Row> fitting = reading.stock().of(part).stream()
                 .filter(row -> row.held().finish().equals(finish))
                 .filter(row -> lot.isEmpty() || row.held().lot().equals(lot))
                 .filter(row -> bin.isEmpty() || row.held().bin().equals(bin))
-                .filter(row -> serials.isEmpty()
-                        || serials.contains(row.held().serial()))
+                .filter(row -> serials.isEmpty() || serials.contains(row.held().serial()))
                 .sorted(Comparator.comparing(
                         row -> !row.held().bin().equals(line.part().bin())))
                 .toList();
@@ -111,7 +109,8 @@ public record Taken(
         Tracked tracked = line.part().tracked();
         String what = "part " + part;
         if (tracked == Tracked.SERIAL && serials.isEmpty()) {
-            return Outcome.faulty(Fault.of(what, "no serial number", "that of each piece", "Scan it, or add --serial."));
+            return Outcome.faulty(
+                    Fault.of(what, "no serial number", "that of each piece", "Scan it, or add --serial."));
         }
         long lots = fitting.stream().map(row -> row.held().lot()).distinct().count();
         return tracked == Tracked.LOT && lot.isEmpty() && lots > 1
@@ -133,8 +132,7 @@ public record Taken(
                 left = left.subtract(some);
             }
         }
-        String what = new Held(part, finish, lot, String.join(" ", serials), bin)
-                .toString();
+        String what = new Held(part, finish, lot, String.join(" ", serials), bin).toString();
         return left.signum() > 0
                 ? Outcome.faulty(StoresDesk.tooLittle(what, wanted, wanted.subtract(left)))
                 : Outcome.sound(drawn);

@@ -37,9 +37,8 @@ public final class PurchaseOrderSheet {
     public static Report compose(Catalogue catalogue, String language, Order order) {
         Phrases words = Phrases.of(PurchaseOrderSheet.class, NAME, language);
         Currency currency = Currency.getInstance(order.currency());
-        BigDecimal total = order.lines().stream()
-                .map(line -> cost(line, currency))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal total =
+                order.lines().stream().map(line -> cost(line, currency)).reduce(BigDecimal.ZERO, BigDecimal::add);
         String title = words.say("title", order.number());
         return Report.named(NAME, title)
                 .about(order.supplier())

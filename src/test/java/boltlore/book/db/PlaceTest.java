@@ -21,7 +21,8 @@ class PlaceTest {
     @Test
     void without_a_word_it_lies_among_the_users_data() {
         assertThat(shown(null, HOME)).isEqualTo("/home/kim/.local/share/boltlore/book.db");
-        assertThat(shown(null, Map.of("HOME", "/home/kim", "XDG_DATA_HOME", "/data"))).isEqualTo("/data/boltlore/book.db");
+        assertThat(shown(null, Map.of("HOME", "/home/kim", "XDG_DATA_HOME", "/data")))
+                .isEqualTo("/data/boltlore/book.db");
     }
 
     @Test
@@ -45,7 +46,9 @@ class PlaceTest {
             })
     void user_and_password_of_a_server_are_never_shown(String url) {
         Place place = ((Outcome.Sound<Place>) Place.of(url, HOME)).value();
-        assertThat(place.shown()).containsIgnoringCase("jdbc:postgresql://host:5433/book").doesNotContain("secret", "kim");
+        assertThat(place.shown())
+                .containsIgnoringCase("jdbc:postgresql://host:5433/book")
+                .doesNotContain("secret", "kim");
         assertThat(place.toString()).doesNotContain("secret");
         assertThat(Trouble.UNREACHABLE.at(place).toString()).doesNotContain("secret");
     }

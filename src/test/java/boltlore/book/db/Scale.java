@@ -73,7 +73,8 @@ public final class Scale {
             }
             System.out.printf(
                     Locale.ROOT, "filled in %d s, seed %s%n", (System.nanoTime() - begun) / 1_000_000_000, words[4]);
-            scale.measure(book).forEach((question, ms) -> System.out.printf(Locale.ROOT, "%-44s %8.1f ms%n", question, ms));
+            scale.measure(book)
+                    .forEach((question, ms) -> System.out.printf(Locale.ROOT, "%-44s %8.1f ms%n", question, ms));
             Runtime runtime = Runtime.getRuntime();
             System.out.printf(Locale.ROOT, "heap, at most%n  %d MB%n", runtime.maxMemory() / 1_000_000);
         }
@@ -167,7 +168,8 @@ public final class Scale {
                         due,
                         new TreeMap<>(Map.of("colour", number % 2 == 0 ? "green" : "grey", "drive-side", "left")),
                         content));
-        Offer offer = new Offer(due, due.plusDays(30), "EUR", new BigDecimal("41000.00"), new BigDecimal("49000.00"), 80);
+        Offer offer =
+                new Offer(due, due.plusDays(30), "EUR", new BigDecimal("41000.00"), new BigDecimal("49000.00"), 80);
         add(handle, new OrderHappening.Quoted(name, 1, offer, new Frozen(content, kept, content, content, content)));
         // The newest are open still: quoted, ordered, in work.
         if (number > orders - orders / 50) {
@@ -223,21 +225,25 @@ public final class Scale {
         List<OrderState> open = OrderState.ALL.stream()
                 .filter(state -> state.open() || state.owed())
                 .toList();
-        measured.put("list of open orders, 200", middle(i -> book.read(
-                reading -> reading.orders().in(open, 200).size())));
-        measured.put("one order with all that happened", middle(i -> book.read(reading -> {
-            String name = name(random.nextInt(orders));
-            int entriesOf = reading.journal()
-                    .of(new Subject("order", name))
-                    .size();
-            return entriesOf
-                    + reading.orders().quotations(name).size()
-                    + reading.orders().find(name).hashCode()
-                    + reading.asBuilt().parts(name).size();
-        })));
-        measured.put("recall of a lot", middle(i -> holding(book, "", "L-" + odd() + "-" + random.nextInt(orders / 500 + 1), "")));
-        measured.put("recall of a serial number", middle(i -> holding(
-                book, "S-" + random.nextInt(orders) + "-7", "", "")));
+        measured.put(
+                "list of open orders, 200",
+                middle(i -> book.read(reading -> reading.orders().in(open, 200).size())));
+        measured.put(
+                "one order with all that happened",
+                middle(i -> book.read(reading -> {
+                    String name = name(random.nextInt(orders));
+                    int entriesOf =
+                            reading.journal().of(new Subject("order", name)).size();
+                    return entriesOf
+                            + reading.orders().quotations(name).size()
+                            + reading.orders().find(name).hashCode()
+                            + reading.asBuilt().parts(name).size();
+                })));
+        measured.put(
+                "recall of a lot",
+                middle(i -> holding(book, "", "L-" + odd() + "-" + random.nextInt(orders / 500 + 1), "")));
+        measured.put(
+                "recall of a serial number", middle(i -> holding(book, "S-" + random.nextInt(orders) + "-7", "", "")));
         measured.put("recall of a drawing", middle(i -> holding(book, "", "", "D-" + 3 * random.nextInt(parts / 3))));
         measured.put("recall of a part in a revision", middle(i -> {
             int part = random.nextInt(parts);
@@ -245,8 +251,11 @@ public final class Scale {
                     .holding(new AsBuilt.Asked(part(part), revision(part), "", "", "", "", ""))
                     .size());
         }));
-        measured.put("all of a chassis number", middle(i -> book.read(reading ->
-                reading.asBuilt().ofChassis("CH " + random.nextInt(orders)).size())));
+        measured.put(
+                "all of a chassis number",
+                middle(i -> book.read(reading -> reading.asBuilt()
+                        .ofChassis("CH " + random.nextInt(orders))
+                        .size())));
         measured.put("confirming an order", middle(i -> confirm(book, i)));
         return measured;
     }

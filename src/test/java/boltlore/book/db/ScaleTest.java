@@ -33,9 +33,7 @@ class ScaleTest {
         Map<String, Double> small = measured(kept, 300, 9_000);
         Map<String, Double> large = measured(kept, 1_500, 45_000);
         large.forEach((question, ms) -> {
-            assertThat(ms)
-                    .as(question)
-                    .isLessThan(question.startsWith("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS);
+            assertThat(ms).as(question).isLessThan(question.startsWith("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS);
             assertThat(ms).as(question).isLessThan(Math.max(LITTLE_MS, STEEPEST * small.get(question)));
         });
     }
