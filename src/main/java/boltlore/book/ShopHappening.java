@@ -37,10 +37,7 @@ public sealed interface ShopHappening extends Happening {
 
         @Override
         public JsonOut.Members data() {
-            return JsonOut.object()
-                    .put("part", part)
-                    .putIfAny("finish", finish)
-                    .put("missing", missing);
+            return JsonOut.object().put("part", part).putIfAny("finish", finish).put("missing", missing);
         }
 
         static Short read(String order, ObjectReader reader) {

@@ -177,8 +177,7 @@ public sealed interface StockHappening extends Happening {
         }
 
         static BuiltIn read(String part, ObjectReader reader) {
-            return new BuiltIn(
-                    Held.read(part, reader), amount(reader), reader.text("into", TextShape.PART_NUMBER));
+            return new BuiltIn(Held.read(part, reader), amount(reader), reader.text("into", TextShape.PART_NUMBER));
         }
     }
 

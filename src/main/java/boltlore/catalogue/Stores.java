@@ -14,10 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastOrders value from which on a supplier takes an order, in the workshop's currency; of those that have one
  */
 public record Stores(
-        @Nullable Layout layout,
-        int coverDays,
-        Map<PartNumber, Kept> kept,
-        Map<String, BigDecimal> leastOrders) {
+        @Nullable Layout layout, int coverDays, Map<PartNumber, Kept> kept, Map<String, BigDecimal> leastOrders) {
 
     /** Of a workshop that says nothing about it: what is needed on one day is bought together. */
     public static final Stores NONE = new Stores(null, 1, Map.of(), Map.of());
@@ -53,7 +50,9 @@ public record Stores(
      * @param coverDays null where the usual ones hold
      */
     public record Kept(
-            PartNumber part, BigDecimal safetyStock, @Nullable Integer coverDays) {}
+            PartNumber part,
+            BigDecimal safetyStock,
+            @Nullable Integer coverDays) {}
 
     public BigDecimal safetyStock(PartNumber part) {
         Kept own = kept.get(part);

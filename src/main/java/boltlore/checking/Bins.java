@@ -36,7 +36,8 @@ final class Bins {
         return layout == null
                 ? Stream.of()
                 : stored(catalogue)
-                        .filter(part -> walk.passes(part.bin()) && walk.place(part.bin()).isEmpty())
+                        .filter(part -> walk.passes(part.bin())
+                                && walk.place(part.bin()).isEmpty())
                         .map(part -> new Remark(
                                 Said.part(part),
                                 Check.BIN_OFF_THE_LAYOUT,

@@ -20,8 +20,9 @@ import picocli.CommandLine.Parameters;
 /** Pieces on their way through the coating shop. */
 @Command(
         name = "coating",
-        description = "Follow pieces through the coating shop: queue, list, mask, hang, coated, out, back, accept, reject, again;"
-                + " 'coating --help' lists how.",
+        description =
+                "Follow pieces through the coating shop: queue, list, mask, hang, coated, out, back, accept, reject, again;"
+                        + " 'coating --help' lists how.",
         subcommands = {
             CoatingCommand.Queue.class,
             CoatingCommand.Listed.class,
@@ -38,7 +39,9 @@ import picocli.CommandLine.Parameters;
 final class CoatingCommand extends BookGroup {
 
     /** Takes orders up. */
-    @Command(name = "queue", description = "Put all pieces of some orders that are to be coated into the queue; those in it stay.")
+    @Command(
+            name = "queue",
+            description = "Put all pieces of some orders that are to be coated into the queue; those in it stay.")
     static final class Queue extends FrozenCommand {
 
         @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Numbers of the orders.")
@@ -47,15 +50,16 @@ final class CoatingCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return orders(orders).then(names -> by().then(by -> inStores(
-                    place,
-                    (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names))
-                            .then(kits -> new CoatDesk(book, by, catalogue).queue(kits))
-                            .then(written -> written(
-                                    screen,
-                                    written,
-                                    all -> JsonOut.list(all, CoatingCommand::asJson),
-                                    all -> screen.wrapped(0, all.size() + " pieces are waiting now."))))));
+            return orders(orders)
+                    .then(names -> by().then(by -> inStores(
+                            place,
+                            (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names))
+                                    .then(kits -> new CoatDesk(book, by, catalogue).queue(kits))
+                                    .then(written -> written(
+                                            screen,
+                                            written,
+                                            all -> JsonOut.list(all, CoatingCommand::asJson),
+                                            all -> screen.wrapped(0, all.size() + " pieces are waiting now."))))));
         }
     }
 
@@ -67,8 +71,9 @@ final class CoatingCommand extends BookGroup {
                 names = "--state",
                 paramLabel = "STATE",
                 split = ",",
-                description = "Only these: waiting, masked, hung, coated, out, back, accepted, rejected, scrapped; without it all"
-                        + " that are not accepted or scrapped.")
+                description =
+                        "Only these: waiting, masked, hung, coated, out, back, accepted, rejected, scrapped; without it all"
+                                + " that are not accepted or scrapped.")
         private List<String> states = new ArrayList<>();
 
         @Option(names = "--order", paramLabel = "ORDER", description = "Only pieces of that order.")
@@ -82,25 +87,29 @@ final class CoatingCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return states().then(asked -> inBook(place, book -> book.read(reading -> {
-                List<Piece> pieces = reading.shop().pieces(asked, order).stream()
-                        .filter(piece -> finish.isEmpty() || piece.finish().equals(finish))
-                        .filter(piece -> load.isEmpty() || piece.load().equals(load))
-                        .toList();
-                Outcome<Integer> done =
-                        listed(screen, pieces, CoatingCommand::asJson, CoatingCommand::says, "No piece is there.");
-                if (!json()) {
-                    CoatDesk.counts(pieces)
-                            .forEach((name, counts) -> screen.wrapped(
-                                    0,
-                                    name + ": "
-                                            + counts.entrySet().stream()
-                                                    .map(each -> each.getValue() + " "
-                                                            + each.getKey().written())
-                                                    .collect(Collectors.joining(", "))));
-                }
-                return done;
-            })));
+            return states().then(asked -> inBook(
+                    place,
+                    book -> book.read(reading -> {
+                        List<Piece> pieces = reading.shop().pieces(asked, order).stream()
+                                .filter(piece ->
+                                        finish.isEmpty() || piece.finish().equals(finish))
+                                .filter(piece -> load.isEmpty() || piece.load().equals(load))
+                                .toList();
+                        Outcome<Integer> done = listed(
+                                screen, pieces, CoatingCommand::asJson, CoatingCommand::says, "No piece is there.");
+                        if (!json()) {
+                            CoatDesk.counts(pieces)
+                                    .forEach((name, counts) -> screen.wrapped(
+                                            0,
+                                            name + ": "
+                                                    + counts.entrySet().stream()
+                                                            .map(each -> each.getValue() + " "
+                                                                    + each.getKey()
+                                                                            .written())
+                                                            .collect(Collectors.joining(", "))));
+                        }
+                        return done;
+                    })));
         }
 
         private Outcome<List<Coat>> states() {
@@ -135,9 +144,8 @@ final class CoatingCommand extends BookGroup {
 
     /** 'BL-1001/PX-12/3 in signal-red: hung in 7, coated again once'. */
     private static String says(Piece piece) {
-        String again = piece.again() == 0
-                ? ""
-                : ", coated again " + (piece.again() == 1 ? "once" : piece.again() + " times");
+        String again =
+                piece.again() == 0 ? "" : ", coated again " + (piece.again() == 1 ? "once" : piece.again() + " times");
         return piece.piece() + " in " + piece.finish() + ": " + piece.state().written()
                 + (piece.load().isEmpty() ? "" : ", " + piece.load()) + again;
     }
@@ -150,7 +158,8 @@ final class CoatingCommand extends BookGroup {
         @Parameters(
                 arity = "1..*",
                 paramLabel = "PIECE",
-                description = "A piece as BL-1001/PX-12/3, all of a part of an order as BL-1001/PX-12, or all of an order.")
+                description =
+                        "A piece as BL-1001/PX-12/3, all of a part of an order as BL-1001/PX-12, or all of an order.")
         private List<String> pieces = new ArrayList<>();
 
         @Option(names = "--load", paramLabel = "LOAD", description = "The oven load, or the coater that they go to.")

@@ -61,7 +61,9 @@ abstract class FrozenCommand extends BookCommand {
     <R> Outcome<Integer> listed(
             Screen screen, List<R> rows, Function<R, JsonOut> asJson, Function<R, String> asText, String none) {
         answer(screen, rows, all -> JsonOut.list(all, asJson), all -> {
-            all.forEach(row -> asText.apply(row).lines().forEach(line -> screen.wrapped(line.startsWith(" ") ? 2 : 0, line.strip())));
+            all.forEach(row -> asText.apply(row)
+                    .lines()
+                    .forEach(line -> screen.wrapped(line.startsWith(" ") ? 2 : 0, line.strip())));
             if (all.isEmpty()) {
                 screen.wrapped(0, none);
             }
@@ -72,7 +74,10 @@ abstract class FrozenCommand extends BookCommand {
     /** What lies in the stores, as one says it on the command line. */
     static final class HeldSaid {
 
-        @Option(names = "--finish", paramLabel = "FINISH", description = "In that finish; bare or not coated without it.")
+        @Option(
+                names = "--finish",
+                paramLabel = "FINISH",
+                description = "In that finish; bare or not coated without it.")
         private String finish = "";
 
         @Option(names = "--lot", paramLabel = "LOT", description = "Of that lot; of a cut part the heat of its bar.")
@@ -95,8 +100,9 @@ abstract class FrozenCommand extends BookCommand {
             List<Fault> faults = new ArrayList<>();
             serials.forEach(serial -> faults.addAll(line("--serial", serial).faults()));
             Outcome<Read> sound = line("--finish", finish)
-                    .then(one -> line("--lot", lot).then(two -> line("--bin", bin)
-                            .then(three -> Outcome.sound(new Read(one, two, List.copyOf(serials), three)))));
+                    .then(one -> line("--lot", lot)
+                            .then(two -> line("--bin", bin)
+                                    .then(three -> Outcome.sound(new Read(one, two, List.copyOf(serials), three)))));
             faults.addAll(sound.faults());
             return faults.isEmpty() ? sound : Outcome.faulty(faults);
         }

@@ -50,8 +50,9 @@ final class GoodsTable {
                     List<Goods> goods = new ArrayList<>();
                     for (CsvTable.Row row : table.rows()) {
                         Outcome<Goods> one = row(table, row);
-                        one.faults().forEach(fault ->
-                                faults.add(table.fault(row, fault.file(), fault.found(), fault.expected())));
+                        one.faults()
+                                .forEach(fault ->
+                                        faults.add(table.fault(row, fault.file(), fault.found(), fault.expected())));
                         one.then(read -> Outcome.sound(goods.add(read)));
                     }
                     return faults.isEmpty() ? Outcome.sound(goods) : Outcome.faulty(faults);

@@ -3,8 +3,8 @@ package boltlore.cli;
 import boltlore.book.Held;
 import boltlore.book.db.Place;
 import boltlore.book.stores.PickDesk;
-import boltlore.book.stores.PickDesk.Line;
-import boltlore.book.stores.PickDesk.Taken;
+import boltlore.book.stores.PickLine;
+import boltlore.book.stores.Taken;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
@@ -42,13 +42,17 @@ final class PickCommand extends BookGroup {
     /** What is left to pick. */
     @Command(
             name = "list",
-            description = "List what is left to pick for some orders together, in walking order, and how far the walk is.")
+            description =
+                    "List what is left to pick for some orders together, in walking order, and how far the walk is.")
     static final class Listed extends FrozenCommand {
 
         @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Numbers of the orders.")
         private List<String> orders = new ArrayList<>();
 
-        @Option(names = "--walk", paramLabel = "RULE", description = "Walk by that rule: s-shape, return, midpoint, largest-gap, combined, shortest.")
+        @Option(
+                names = "--walk",
+                paramLabel = "RULE",
+                description = "Walk by that rule: s-shape, return, midpoint, largest-gap, combined, shortest.")
         private @Nullable String rule;
 
         @Option(names = "--all", description = "What is picked already too.")
@@ -57,15 +61,20 @@ final class PickCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return orders(orders).then(names -> rule().then(by -> inStores(
-                    place,
-                    (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names).then(found -> {
-                        List<Line> lines = found.stream()
-                                .flatMap(kit -> PickDesk.lines(reading, kit).stream())
-                                .filter(line -> all || line.left().signum() > 0)
-                                .toList();
-                        return told(screen, lines, Walk.of(catalogue), by);
-                    })))));
+            return orders(orders)
+                    .then(names -> rule().then(by -> inStores(
+                            place,
+                            (book, catalogue) -> frozen(
+                                    book,
+                                    catalogue,
+                                    (reading, kits) -> kits.of(names).then(found -> {
+                                        List<PickLine> lines = found.stream()
+                                                .flatMap(kit -> PickLine.of(reading, kit).stream())
+                                                .filter(line ->
+                                                        all || line.left().signum() > 0)
+                                                .toList();
+                                        return told(screen, lines, Walk.of(catalogue), by);
+                                    })))));
         }
 
         private Outcome<Optional<RouteRule>> rule() {
@@ -74,16 +83,15 @@ final class PickCommand extends BookGroup {
                     : PickingTrade.rule(rule).then(found -> Outcome.sound(Optional.of(found)));
         }
 
-        private Outcome<Integer> told(Screen screen, List<Line> lines, Walk walk, Optional<RouteRule> by) {
+        private Outcome<Integer> told(Screen screen, List<PickLine> lines, Walk walk, Optional<RouteRule> by) {
             List<String> bins = lines.stream().map(line -> line.part().bin()).toList();
             Comparator<String> order = by.map(one -> walk.order(one, bins)).orElse(walk.order());
-            List<Line> sorted = lines.stream()
-                    .sorted(Comparator.comparing((Line line) -> line.part().bin(), order)
-                            .thenComparing(Line::key)
-                            .thenComparing(Line::order))
+            List<PickLine> sorted = lines.stream()
+                    .sorted(Comparator.comparing((PickLine line) -> line.part().bin(), order)
+                            .thenComparing(PickLine::key)
+                            .thenComparing(PickLine::order))
                     .toList();
-            Outcome<Integer> done =
-                    listed(screen, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
+            Outcome<Integer> done = listed(screen, sorted, PickCommand::asJson, PickCommand::says, "All is picked.");
             if (!json()) {
                 walk.lengths(bins)
                         .filter(lengths -> !sorted.isEmpty())
@@ -102,7 +110,7 @@ final class PickCommand extends BookGroup {
     }
 
     /** 'C-01-02-A-03: 4 each PX-12 in signal-red for BL-1001, 2 picked, short 2'. */
-    private static String says(Line line) {
+    private static String says(PickLine line) {
         String bin = line.part().bin().isEmpty() ? "no bin" : line.part().bin();
         return bin + ": " + FrozenCommand.plain(line.left()) + " " + line.part().unit() + " " + line.key() + " ("
                 + line.part().name().english() + ") for " + line.order()
@@ -111,14 +119,14 @@ final class PickCommand extends BookGroup {
                 + (line.part().tracked() == null ? "" : ", write down the " + tracked(line));
     }
 
-    private static String tracked(Line line) {
+    private static String tracked(PickLine line) {
         return switch (Objects.requireNonNull(line.part().tracked())) {
             case SERIAL -> "serial number";
             case LOT -> "lot";
         };
     }
 
-    private static JsonOut asJson(Line line) {
+    private static JsonOut asJson(PickLine line) {
         return JsonOut.object()
                 .put("order", line.order())
                 .put("bin", line.part().bin())
@@ -144,17 +152,20 @@ final class PickCommand extends BookGroup {
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forKits();
-            return Said.text("ORDER", order, TextShape.ORDER_NAME).then(name -> reason().then(why -> by().then(by ->
-                    inStores(place, (book, catalogue) -> kit(book, catalogue, name)
-                            .then(kit -> work(screen, new PickDesk(book, by), kit, why))))));
+            return Said.text("ORDER", order, TextShape.ORDER_NAME)
+                    .then(name -> reason().then(why -> by().then(by -> inStores(
+                            place,
+                            (book, catalogue) -> kit(book, catalogue, name)
+                                    .then(kit -> work(screen, new PickDesk(book, by), kit, why))))));
         }
     }
 
     /** Taking. */
     @Command(
             name = "take",
-            description = "Take a part for an order: all that is left, or so much. Another part only in its place where the"
-                    + " catalogue names it, or under a concession.")
+            description =
+                    "Take a part for an order: all that is left, or so much. Another part only in its place where the"
+                            + " catalogue names it, or under a concession.")
     static final class Take extends OnLine {
 
         @Parameters(index = "1", arity = "0..1", paramLabel = "PART", description = "The part that is taken.")
@@ -163,11 +174,17 @@ final class PickCommand extends BookGroup {
         @Option(
                 names = "--table",
                 paramLabel = "FILE",
-                description = "All that was taken at once: a CSV with the columns part, quantity, and any of finish, lot, serial,"
-                        + " bin, instead, concession.")
+                description =
+                        "All that was taken at once: a CSV with the columns part, quantity, and any of finish, lot, serial,"
+                                + " bin, instead, concession.")
         private @Nullable Path table;
 
-        @Parameters(index = "2", arity = "0..1", paramLabel = "QUANTITY", converter = FrozenCommand.Amount.class, description = "How much; all that is left without it.")
+        @Parameters(
+                index = "2",
+                arity = "0..1",
+                paramLabel = "QUANTITY",
+                converter = FrozenCommand.Amount.class,
+                description = "How much; all that is left without it.")
         private BigDecimal quantity = BigDecimal.ZERO;
 
         @Mixin
@@ -176,7 +193,10 @@ final class PickCommand extends BookGroup {
         @Option(names = "--instead-of", paramLabel = "PART", description = "The part in whose place it is taken.")
         private String instead = "";
 
-        @Option(names = "--concession", paramLabel = "TEXT", description = "Concession under which it may be, with its number.")
+        @Option(
+                names = "--concession",
+                paramLabel = "TEXT",
+                description = "Concession under which it may be, with its number.")
         private String concession = "";
 
         @Override
@@ -191,17 +211,21 @@ final class PickCommand extends BookGroup {
 
         private Outcome<List<Taken>> taken() {
             return table != null
-                    ? GoodsTable.read(table).then(goods -> Outcome.sound(goods.stream().map(Take::taken).toList()))
-                    : part(part).then(name -> held.read().then(said -> Said.sentence("--concession", concession)
-                            .then(words -> Outcome.sound(List.of(new Taken(
-                                    name,
-                                    said.finish(),
-                                    quantity,
-                                    said.lot(),
-                                    said.serials(),
-                                    said.bin(),
-                                    instead,
-                                    words))))));
+                    ? GoodsTable.read(table)
+                            .then(goods -> Outcome.sound(
+                                    goods.stream().map(Take::taken).toList()))
+                    : part(part)
+                            .then(name -> held.read()
+                                    .then(said -> Said.sentence("--concession", concession)
+                                            .then(words -> Outcome.sound(List.of(new Taken(
+                                                    name,
+                                                    said.finish(),
+                                                    quantity,
+                                                    said.lot(),
+                                                    said.serials(),
+                                                    said.bin(),
+                                                    instead,
+                                                    words))))));
         }
 
         private static Taken taken(GoodsTable.Goods goods) {
@@ -229,9 +253,10 @@ final class PickCommand extends BookGroup {
 
         @Override
         Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
-            return part(part).then(name -> desk.missing(kit, name, finish, why)
-                    .then(written -> written(
-                            screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line)))));
+            return part(part)
+                    .then(name -> desk.missing(kit, name, finish, why)
+                            .then(written -> written(
+                                    screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line)))));
         }
     }
 
@@ -242,7 +267,11 @@ final class PickCommand extends BookGroup {
         @Parameters(index = "1", paramLabel = "PART", description = "The part that comes back.")
         private String part = "";
 
-        @Parameters(index = "2", paramLabel = "QUANTITY", converter = FrozenCommand.Amount.class, description = "How much.")
+        @Parameters(
+                index = "2",
+                paramLabel = "QUANTITY",
+                converter = FrozenCommand.Amount.class,
+                description = "How much.")
         private BigDecimal quantity = BigDecimal.ZERO;
 
         @Mixin
@@ -250,26 +279,36 @@ final class PickCommand extends BookGroup {
 
         @Override
         Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {
-            return part(part).then(name -> StockCommand.above(quantity).then(some -> held.read().then(said -> desk.back(
-                            kit,
-                            new Held(
-                                    name,
-                                    said.finish(),
-                                    said.lot(),
-                                    said.serials().isEmpty() ? "" : said.serials().get(0),
-                                    said.bin()),
-                            some,
-                            why)
-                    .then(written -> written(
-                            screen, written, PickCommand::asJson, line -> screen.wrapped(0, says(line)))))));
+            return part(part)
+                    .then(name -> StockCommand.above(quantity)
+                            .then(some -> held.read()
+                                    .then(said -> desk.back(
+                                                    kit,
+                                                    new Held(
+                                                            name,
+                                                            said.finish(),
+                                                            said.lot(),
+                                                            said.serials().isEmpty()
+                                                                    ? ""
+                                                                    : said.serials()
+                                                                            .get(0),
+                                                            said.bin()),
+                                                    some,
+                                                    why)
+                                            .then(written -> written(
+                                                    screen,
+                                                    written,
+                                                    PickCommand::asJson,
+                                                    line -> screen.wrapped(0, says(line)))))));
         }
     }
 
     /** All picked. */
     @Command(
             name = "complete",
-            description = "Call the picking of an order complete. Refused while a part is open on which safety hangs, and without"
-                    + " a reason while any is.")
+            description =
+                    "Call the picking of an order complete. Refused while a part is open on which safety hangs, and without"
+                            + " a reason while any is.")
     static final class Complete extends OnLine {
         @Override
         Outcome<Integer> work(Screen screen, PickDesk desk, KitInWork kit, String why) {

@@ -29,7 +29,8 @@ import picocli.CommandLine.Parameters;
 /** Purchase orders. */
 @Command(
         name = "purchase",
-        description = "Buy what owed orders lack: plan, place, list, print, promised, close; 'purchase --help' lists how.",
+        description =
+                "Buy what owed orders lack: plan, place, list, print, promised, close; 'purchase --help' lists how.",
         subcommands = {
             PurchaseCommand.Planned.class,
             PurchaseCommand.Placed.class,
@@ -43,21 +44,31 @@ final class PurchaseCommand extends BookGroup {
     /** Writes the purchase list. */
     @Command(
             name = "plan",
-            description = "Write one purchase list for all owed orders against what the stores hold, by supplier, and what is to"
-                    + " make and to coat by when.")
+            description =
+                    "Write one purchase list for all owed orders against what the stores hold, by supplier, and what is to"
+                            + " make and to coat by when.")
     static final class Planned extends FrozenCommand {
 
-        @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Plan from that day on; without it today.")
+        @Option(
+                names = "--on",
+                paramLabel = "DATE",
+                converter = Day.class,
+                description = "Plan from that day on; without it today.")
         private @Nullable LocalDate on;
 
-        @Option(names = "--out", paramLabel = "FOLDER", description = "Where it is written; without it ${DEFAULT-VALUE}.")
+        @Option(
+                names = "--out",
+                paramLabel = "FOLDER",
+                description = "Where it is written; without it ${DEFAULT-VALUE}.")
         private Path out = Path.of("exports", "purchase");
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forSheets();
-            return inStores(place, (book, catalogue) -> StockCommand.plan(this, book, catalogue, on)
-                    .then(plan -> issue(screen, plan)));
+            return inStores(
+                    place,
+                    (book, catalogue) ->
+                            StockShort.plan(this, book, catalogue, on).then(plan -> issue(screen, plan)));
         }
 
         private Outcome<Integer> issue(Screen screen, ShopPlan plan) {
@@ -76,8 +87,7 @@ final class PurchaseCommand extends BookGroup {
             screen.flush();
             return Outcome.sound(command.refused(written.faults(), Exit.NOT_WRITTEN));
         }
-        List<TradeAnswer.OfOrder> answers =
-                List.of(new TradeAnswer.OfOrder("", new FoundBy(by, findings), reports));
+        List<TradeAnswer.OfOrder> answers = List.of(new TradeAnswer.OfOrder("", new FoundBy(by, findings), reports));
         if (command.json()) {
             screen.line(TradeAnswer.json(answers, paths.value()));
         } else {
@@ -89,7 +99,8 @@ final class PurchaseCommand extends BookGroup {
     /** Places purchase orders. */
     @Command(
             name = "place",
-            description = "Place a purchase order with each supplier, or with these, of all that must be ordered by a day.")
+            description =
+                    "Place a purchase order with each supplier, or with these, of all that must be ordered by a day.")
     static final class Placed extends FrozenCommand {
 
         private static final int DAYS_AHEAD = 7;
@@ -110,13 +121,10 @@ final class PurchaseCommand extends BookGroup {
             return reason().then(why -> by().then(by -> inStores(place, (book, catalogue) -> {
                 int known = book.read(reading -> reading.stock().purchases(true).size());
                 LocalDate last = until == null ? today().plusDays(DAYS_AHEAD) : until;
-                return StockCommand.plan(this, book, catalogue, null)
+                return StockShort.plan(this, book, catalogue, null)
                         .then(plan -> new PurchaseDesk(book, by).place(plan, known, suppliers, last, why))
-                        .then(written -> written(
-                                screen,
-                                written,
-                                all -> JsonOut.list(all, PurchaseCommand::asJson),
-                                all -> {
+                        .then(written ->
+                                written(screen, written, all -> JsonOut.list(all, PurchaseCommand::asJson), all -> {
                                     all.forEach(each -> screen.wrapped(0, line(each)));
                                     if (all.isEmpty()) {
                                         screen.wrapped(0, "Nothing must be ordered by " + last + ".");
@@ -135,14 +143,16 @@ final class PurchaseCommand extends BookGroup {
                 .put("open", order.open())
                 .put(
                         "lines",
-                        JsonOut.list(order.lines(), line -> JsonOut.object()
-                                .put("part", line.part())
-                                .put("orderCode", line.orderCode())
-                                .put("quantity", line.quantity())
-                                .put("unit", line.unit())
-                                .put("unitCost", line.unitCost())
-                                .put("due", line.due().toString())
-                                .put("received", line.received())));
+                        JsonOut.list(
+                                order.lines(),
+                                line -> JsonOut.object()
+                                        .put("part", line.part())
+                                        .put("orderCode", line.orderCode())
+                                        .put("quantity", line.quantity())
+                                        .put("unit", line.unit())
+                                        .put("unitCost", line.unitCost())
+                                        .put("due", line.due().toString())
+                                        .put("received", line.received())));
     }
 
     /** 'PO-1001 to Brennock Fixings of 2026-11-30: 12 lines, 3 of them still to come; first due 2026-12-07'. */
@@ -154,13 +164,17 @@ final class PurchaseCommand extends BookGroup {
                 .min(LocalDate::compareTo)
                 .map(day -> "; first due " + day)
                 .orElse("");
-        return order.purchase() + " to " + order.supplier() + " of " + order.on() + ": " + order.lines().size()
+        return order.purchase() + " to " + order.supplier() + " of " + order.on() + ": "
+                + order.lines().size()
                 + (order.lines().size() == 1 ? " line, " : " lines, ")
                 + (order.open() ? left.size() + " still to come" + due : "closed");
     }
 
     /** Lists purchase orders. */
-    @Command(name = "list", description = "List purchase orders of which something is still to come, with what; overdue lines are marked.")
+    @Command(
+            name = "list",
+            description =
+                    "List purchase orders of which something is still to come, with what; overdue lines are marked.")
     static final class Listed extends FrozenCommand {
 
         @Option(names = "--all", description = "Closed ones too.")
@@ -171,14 +185,17 @@ final class PurchaseCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inBook(place, book -> book.read(reading -> listed(
-                    screen,
-                    reading.stock().purchases(all).stream()
-                            .filter(order -> !late || order.lines().stream().anyMatch(Listed::overdue))
-                            .toList(),
-                    PurchaseCommand::asJson,
-                    Listed::says,
-                    "Nothing is on order.")));
+            return inBook(
+                    place,
+                    book -> book.read(reading -> listed(
+                            screen,
+                            reading.stock().purchases(all).stream()
+                                    .filter(order ->
+                                            !late || order.lines().stream().anyMatch(Listed::overdue))
+                                    .toList(),
+                            PurchaseCommand::asJson,
+                            Listed::says,
+                            "Nothing is on order.")));
         }
 
         private static boolean overdue(LineStanding line) {
@@ -189,23 +206,32 @@ final class PurchaseCommand extends BookGroup {
             return line(order)
                     + order.lines().stream()
                             .filter(each -> each.left().signum() > 0)
-                            .map(each -> "\n  " + plain(each.left()) + " of " + plain(each.quantity()) + " " + each.unit() + " "
-                                    + each.part() + ", due " + each.due() + (overdue(each) ? ", overdue" : ""))
+                            .map(each -> "\n  " + plain(each.left()) + " of " + plain(each.quantity()) + " "
+                                    + each.unit() + " " + each.part() + ", due " + each.due()
+                                    + (overdue(each) ? ", overdue" : ""))
                             .collect(Collectors.joining());
         }
     }
 
     /** Prints one. */
-    @Command(name = "print", description = "Write a purchase order as it goes to the supplier, and a goods-in list for the stores.")
+    @Command(
+            name = "print",
+            description = "Write a purchase order as it goes to the supplier, and a goods-in list for the stores.")
     static final class Print extends FrozenCommand {
 
         @Parameters(paramLabel = "NUMBER", description = "The purchase order.")
         private String number = "";
 
-        @Option(names = "--language", paramLabel = "CODE", description = "Language of the supplier, en, de or fr; without it en.")
+        @Option(
+                names = "--language",
+                paramLabel = "CODE",
+                description = "Language of the supplier, en, de or fr; without it en.")
         private String language = "en";
 
-        @Option(names = "--out", paramLabel = "FOLDER", description = "Where it is written; without it exports/purchase/NUMBER.")
+        @Option(
+                names = "--out",
+                paramLabel = "FOLDER",
+                description = "Where it is written; without it exports/purchase/NUMBER.")
         private @Nullable Path out;
 
         @Override
@@ -213,31 +239,32 @@ final class PurchaseCommand extends BookGroup {
             HeadStart.forSheets();
             return Said.text("NUMBER", number, TextShape.ORDER_NAME)
                     .then(name -> Said.text("--language", language, TextShape.LANGUAGE)
-                            .then(words -> inStores(place, (book, catalogue) -> book.read(
-                                            reading -> PurchaseDesk.any(reading, name))
-                                    .then(order -> sheets(
-                                            this,
-                                            screen,
-                                            out == null ? Path.of("exports", "purchase", name) : out,
-                                            "purchase",
-                                            Findings.NONE,
-                                            List.of(PurchaseOrderSheet.compose(
-                                                    catalogue,
-                                                    words,
-                                                    new PurchaseOrderSheet.Order(
-                                                            order.purchase(),
-                                                            order.supplier(),
-                                                            order.currency(),
-                                                            order.on(),
-                                                            order.lines().stream()
-                                                                    .map(line -> new OrderLine(
-                                                                            line.part(),
-                                                                            line.orderCode(),
-                                                                            line.quantity(),
-                                                                            line.unit(),
-                                                                            line.unitCost(),
-                                                                            line.due()))
-                                                                    .toList()))))))));
+                            .then(words -> inStores(
+                                    place,
+                                    (book, catalogue) -> book.read(reading -> PurchaseDesk.any(reading, name))
+                                            .then(order -> sheets(
+                                                    this,
+                                                    screen,
+                                                    out == null ? Path.of("exports", "purchase", name) : out,
+                                                    "purchase",
+                                                    Findings.NONE,
+                                                    List.of(PurchaseOrderSheet.compose(
+                                                            catalogue,
+                                                            words,
+                                                            new PurchaseOrderSheet.Order(
+                                                                    order.purchase(),
+                                                                    order.supplier(),
+                                                                    order.currency(),
+                                                                    order.on(),
+                                                                    order.lines().stream()
+                                                                            .map(line -> new OrderLine(
+                                                                                    line.part(),
+                                                                                    line.orderCode(),
+                                                                                    line.quantity(),
+                                                                                    line.unit(),
+                                                                                    line.unitCost(),
+                                                                                    line.due()))
+                                                                            .toList()))))))));
         }
     }
 
@@ -256,12 +283,16 @@ final class PurchaseCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return part(part).then(name -> reason().then(why -> by().then(by -> inBook(
-                    place,
-                    book -> new PurchaseDesk(book, by)
-                            .promise(number, name, due, why)
-                            .then(written -> written(
-                                    screen, written, PurchaseCommand::asJson, order -> screen.wrapped(0, line(order))))))));
+            return part(part)
+                    .then(name -> reason().then(why -> by().then(by -> inBook(
+                            place,
+                            book -> new PurchaseDesk(book, by)
+                                    .promise(number, name, due, why)
+                                    .then(written -> written(
+                                            screen,
+                                            written,
+                                            PurchaseCommand::asJson,
+                                            order -> screen.wrapped(0, line(order))))))));
         }
     }
 
@@ -279,7 +310,10 @@ final class PurchaseCommand extends BookGroup {
                     book -> new PurchaseDesk(book, by)
                             .close(number, why)
                             .then(written -> written(
-                                    screen, written, PurchaseCommand::asJson, order -> screen.wrapped(0, line(order)))))));
+                                    screen,
+                                    written,
+                                    PurchaseCommand::asJson,
+                                    order -> screen.wrapped(0, line(order)))))));
         }
     }
 }

@@ -49,20 +49,23 @@ final class RackCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return inBook(place, book -> book.read(reading -> listed(
-                    screen,
-                    reading.shop().rests(all).stream()
-                            .filter(rest -> material.isEmpty() || rest.material().equals(material))
-                            .toList(),
-                    rest -> JsonOut.object()
-                            .put("remnant", rest.remnant())
-                            .put("material", rest.material())
-                            .put("lengthMm", rest.lengthMm())
-                            .put("heat", rest.heat())
-                            .put("leftBy", rest.leftBy())
-                            .put("usedBy", rest.usedBy()),
-                    Listed::says,
-                    "Nothing lies on the rack.")));
+            return inBook(
+                    place,
+                    book -> book.read(reading -> listed(
+                            screen,
+                            reading.shop().rests(all).stream()
+                                    .filter(rest -> material.isEmpty()
+                                            || rest.material().equals(material))
+                                    .toList(),
+                            rest -> JsonOut.object()
+                                    .put("remnant", rest.remnant())
+                                    .put("material", rest.material())
+                                    .put("lengthMm", rest.lengthMm())
+                                    .put("heat", rest.heat())
+                                    .put("leftBy", rest.leftBy())
+                                    .put("usedBy", rest.usedBy()),
+                            Listed::says,
+                            "Nothing lies on the rack.")));
         }
 
         private static String says(Rest rest) {
@@ -96,7 +99,11 @@ final class RackCommand extends BookGroup {
         @Parameters(index = "1", paramLabel = "MATERIAL", description = "Its material.")
         private String material = "";
 
-        @Parameters(index = "2", paramLabel = "MM", converter = FrozenCommand.Amount.class, description = "Its length in mm.")
+        @Parameters(
+                index = "2",
+                paramLabel = "MM",
+                converter = FrozenCommand.Amount.class,
+                description = "Its length in mm.")
         private BigDecimal lengthMm = BigDecimal.ZERO;
 
         @Option(names = "--heat", paramLabel = "HEAT", description = "Heat or lot of its bar.")
@@ -106,12 +113,13 @@ final class RackCommand extends BookGroup {
         Outcome<Integer> answer(Screen screen, Place place) {
             Outcome<String> known = heat.isEmpty() ? Outcome.sound("") : Said.text("--heat", heat, TextShape.LINE);
             return Said.text("MARK", mark, TextShape.ORDER_NAME)
-                    .then(name -> Said.text("MATERIAL", material, TextShape.NAME).then(of -> StockCommand.above(lengthMm)
-                            .then(long_ -> known.then(from -> reason().then(why -> by().then(by -> inStores(
-                                    place,
-                                    (book, catalogue) -> new RackDesk(book, by)
-                                            .add(new Kept(name, of, long_, from, ""), catalogue, why)
-                                            .then(written -> kept(this, screen, written)))))))));
+                    .then(name -> Said.text("MATERIAL", material, TextShape.NAME)
+                            .then(of -> StockCommand.above(lengthMm)
+                                    .then(long_ -> known.then(from -> reason().then(why -> by().then(by -> inStores(
+                                            place,
+                                            (book, catalogue) -> new RackDesk(book, by)
+                                                    .add(new Kept(name, of, long_, from, ""), catalogue, why)
+                                                    .then(written -> kept(this, screen, written)))))))));
         }
     }
 
@@ -131,11 +139,12 @@ final class RackCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return Said.text("HEAT", heat, TextShape.LINE).then(known -> reason().then(why -> by().then(by -> inBook(
-                    place,
-                    book -> new RackDesk(book, by)
-                            .heat(mark, known, why)
-                            .then(written -> kept(this, screen, written))))));
+            return Said.text("HEAT", heat, TextShape.LINE)
+                    .then(known -> reason().then(why -> by().then(by -> inBook(
+                            place,
+                            book -> new RackDesk(book, by)
+                                    .heat(mark, known, why)
+                                    .then(written -> kept(this, screen, written))))));
         }
     }
 
@@ -163,8 +172,9 @@ final class RackCommand extends BookGroup {
     /** Cutting. */
     @Command(
             name = "cut",
-            description = "Plan the cutting of some orders with the remnants on the rack first, and write the cutting list; with"
-                    + " --done say that it was cut so: remnants that were used are gone, new ones lie there with their heat.")
+            description =
+                    "Plan the cutting of some orders with the remnants on the rack first, and write the cutting list; with"
+                            + " --done say that it was cut so: remnants that were used are gone, new ones lie there with their heat.")
     static final class Cut extends FrozenCommand {
 
         @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Numbers of the orders.")
@@ -179,40 +189,56 @@ final class RackCommand extends BookGroup {
                 description = "Heat of the new bars of a material; the option again for another.")
         private Map<String, String> heats = new HashMap<>();
 
-        @Option(names = "--out", paramLabel = "FOLDER", description = "Where the list is written; without it ${DEFAULT-VALUE}.")
+        @Option(
+                names = "--out",
+                paramLabel = "FOLDER",
+                description = "Where the list is written; without it ${DEFAULT-VALUE}.")
         private Path out = Path.of("exports", "cut");
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forSheets();
-            return orders(orders).then(names -> reason().then(why -> by().then(by -> inStores(
-                    place,
-                    (book, catalogue) -> frozen(
-                                    book,
-                                    catalogue,
-                                    (reading, kits) -> kits.of(names).then(found -> CuttingTrade.cut(
-                                                    found.stream().map(KitInWork::bill).toList(),
-                                                    RackDesk.rack(reading),
-                                                    catalogue,
-                                                    Findings.NONE)
-                                            .then(cut -> Outcome.sound(new Planned(found, cut)))))
-                            .then(planned -> {
-                                if (!done) {
-                                    List<Report> reports = List.of(planned.cut().sheet().report().get());
-                                    return PurchaseCommand.sheets(
-                                            this, screen, out, "cut", planned.cut().findings(), reports);
-                                }
-                                return new RackDesk(book, by)
-                                        .cut(planned.kits(), planned.cut(), heats, why)
-                                        .then(written -> written(
-                                                screen,
-                                                written,
-                                                all -> JsonOut.list(all, RackCommand::asJson),
-                                                all -> {
-                                                    screen.wrapped(0, all.size() + " new remnants on the rack.");
-                                                    all.forEach(one -> screen.wrapped(0, says(one)));
-                                                }));
-                            })))));
+            return orders(orders)
+                    .then(names -> reason().then(why -> by().then(by -> inStores(
+                            place,
+                            (book, catalogue) -> frozen(
+                                            book,
+                                            catalogue,
+                                            (reading, kits) -> kits.of(names)
+                                                    .then(found -> CuttingTrade.cut(
+                                                                    found.stream()
+                                                                            .map(KitInWork::bill)
+                                                                            .toList(),
+                                                                    RackDesk.rack(reading),
+                                                                    catalogue,
+                                                                    Findings.NONE)
+                                                            .then(cut -> Outcome.sound(new Planned(found, cut)))))
+                                    .then(planned -> {
+                                        if (!done) {
+                                            List<Report> reports = List.of(planned.cut()
+                                                    .sheet()
+                                                    .report()
+                                                    .get());
+                                            return PurchaseCommand.sheets(
+                                                    this,
+                                                    screen,
+                                                    out,
+                                                    "cut",
+                                                    planned.cut().findings(),
+                                                    reports);
+                                        }
+                                        return new RackDesk(book, by)
+                                                .cut(planned.kits(), planned.cut(), heats, why)
+                                                .then(written -> written(
+                                                        screen,
+                                                        written,
+                                                        all -> JsonOut.list(all, RackCommand::asJson),
+                                                        all -> {
+                                                            screen.wrapped(
+                                                                    0, all.size() + " new remnants on the rack.");
+                                                            all.forEach(one -> screen.wrapped(0, says(one)));
+                                                        }));
+                                    })))));
         }
 
         private record Planned(List<KitInWork> kits, CutTogether cut) {}

@@ -43,12 +43,21 @@ final class RecordCommand extends BookGroup {
     /** Commands that judge and keep. */
     abstract static class Judging extends FrozenCommand {
 
-        @Option(names = "--out", paramLabel = "FOLDER", description = "Where the report is written; without it exports/record.")
+        @Option(
+                names = "--out",
+                paramLabel = "FOLDER",
+                description = "Where the report is written; without it exports/record.")
         private Path out = Path.of("exports", "record");
 
         /** Keeps the files as they are with what was found in them, then writes and tells the report. */
         Outcome<Integer> keep(
-                Screen screen, Book book, List<String> orders, String of, List<Path> files, Report report, boolean passed) {
+                Screen screen,
+                Book book,
+                List<String> orders,
+                String of,
+                List<Path> files,
+                Report report,
+                boolean passed) {
             Findings findings = report.findings();
             List<String> codes = findings.all().stream()
                     .map(Finding::kind)
@@ -72,22 +81,29 @@ final class RecordCommand extends BookGroup {
     }
 
     /** Film. */
-    @Command(name = "film", description = "Judge film readings, and powder issued, of orders coated together, and keep them.")
+    @Command(
+            name = "film",
+            description = "Judge film readings, and powder issued, of orders coated together, and keep them.")
     static final class Film extends Judging {
 
         @Parameters(arity = "1..*", paramLabel = "ORDER", description = "Numbers of the orders.")
         private List<String> orders = new ArrayList<>();
 
-        @Option(names = "--record", paramLabel = "FILE", required = true, description = "What was written down; may be given again.")
+        @Option(
+                names = "--record",
+                paramLabel = "FILE",
+                required = true,
+                description = "What was written down; may be given again.")
         private List<Path> files = new ArrayList<>();
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forSheets();
-            return orders(orders).then(names -> inStores(
-                    place,
-                    (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names))
-                            .then(kits -> judged(screen, book, names, kits))));
+            return orders(orders)
+                    .then(names -> inStores(
+                            place,
+                            (book, catalogue) -> frozen(book, catalogue, (reading, kits) -> kits.of(names))
+                                    .then(kits -> judged(screen, book, names, kits))));
         }
 
         private Outcome<Integer> judged(Screen screen, Book book, List<String> names, List<KitInWork> kits) {
@@ -95,33 +111,46 @@ final class RecordCommand extends BookGroup {
             if (job == null) {
                 return Outcome.faulty(Fault.of("", "orders of which nothing is coated", "one with a coated part", ""));
             }
-            return ShopRecord.read(files, job.plan())
-                    .then(record -> {
-                        RecordVerdict verdict = RecordVerdict.of(
-                                job.plan(), record.filmRead(), record.film(), record.issued(), job.workshop());
-                        Report report = FilmSheet.compose(verdict, job);
-                        return keep(screen, book, names, "film", files, report, !report.findings().stops());
-                    });
+            return ShopRecord.read(files, job.plan()).then(record -> {
+                RecordVerdict verdict =
+                        RecordVerdict.of(job.plan(), record.filmRead(), record.film(), record.issued(), job.workshop());
+                Report report = FilmSheet.compose(verdict, job);
+                return keep(
+                        screen,
+                        book,
+                        names,
+                        "film",
+                        files,
+                        report,
+                        !report.findings().stops());
+            });
         }
     }
 
     /** Test. */
-    @Command(name = "test", description = "Judge the record of an order's end-of-line test, and keep it; a retest stands beside it.")
+    @Command(
+            name = "test",
+            description = "Judge the record of an order's end-of-line test, and keep it; a retest stands beside it.")
     static final class Test extends Judging {
 
         @Parameters(index = "0", paramLabel = "ORDER", description = "Number of the order.")
         private String order = "";
 
-        @Parameters(index = "1", arity = "1..*", paramLabel = "FILE", description = "Filled-in records; a later reading replaces an earlier one.")
+        @Parameters(
+                index = "1",
+                arity = "1..*",
+                paramLabel = "FILE",
+                description = "Filled-in records; a later reading replaces an earlier one.")
         private List<Path> files = new ArrayList<>();
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
             HeadStart.forSheets();
-            return Said.text("ORDER", order, TextShape.ORDER_NAME).then(name -> inStores(
-                    place,
-                    (book, catalogue) -> kit(book, catalogue, name).then(kit -> records(name)
-                            .then(records -> judged(screen, book, kit, records)))));
+            return Said.text("ORDER", order, TextShape.ORDER_NAME)
+                    .then(name -> inStores(
+                            place,
+                            (book, catalogue) -> kit(book, catalogue, name)
+                                    .then(kit -> records(name).then(records -> judged(screen, book, kit, records)))));
         }
 
         private Outcome<List<TestRecord>> records(String name) {
@@ -145,8 +174,9 @@ final class RecordCommand extends BookGroup {
             if (!others.isEmpty()) {
                 return Outcome.faulty(others);
             }
-            List<Reading> readings =
-                    records.stream().flatMap(record -> record.readings().stream()).toList();
+            List<Reading> readings = records.stream()
+                    .flatMap(record -> record.readings().stream())
+                    .toList();
             Verdict verdict = Judge.judge(plan, readings, today());
             Report report = TestReport.compose(verdict, kit.catalogue().workshop());
             return keep(screen, book, List.of(kit.order().name()), "test", files, report, verdict.passed());
@@ -154,7 +184,9 @@ final class RecordCommand extends BookGroup {
     }
 
     /** What is kept. */
-    @Command(name = "list", description = "List the records that are kept of an order, the last of each kind is the one that counts.")
+    @Command(
+            name = "list",
+            description = "List the records that are kept of an order, the last of each kind is the one that counts.")
     static final class Listed extends FrozenCommand {
 
         @Parameters(paramLabel = "ORDER", description = "Number of the order.")
@@ -162,12 +194,15 @@ final class RecordCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            return Said.text("ORDER", order, TextShape.ORDER_NAME).then(name -> inBook(place, book -> book.read(reading -> listed(
-                    screen,
-                    reading.shop().records(name),
-                    Listed::asJson,
-                    Listed::says,
-                    "No record is kept of it."))));
+            return Said.text("ORDER", order, TextShape.ORDER_NAME)
+                    .then(name -> inBook(
+                            place,
+                            book -> book.read(reading -> listed(
+                                    screen,
+                                    reading.shop().records(name),
+                                    Listed::asJson,
+                                    Listed::says,
+                                    "No record is kept of it."))));
         }
 
         private static JsonOut asJson(Shop.Record record) {

@@ -56,7 +56,12 @@ public record ItemPlan(
     /** Projected on hand at the end of that period, if all is ordered and comes as planned. */
     public BigDecimal onHandAfter(int period) {
         return data.onHand()
-                .add(sum(data.scheduled(), ScheduledReceipt::period, ScheduledReceipt::quantity, Integer.MIN_VALUE, period))
+                .add(sum(
+                        data.scheduled(),
+                        ScheduledReceipt::period,
+                        ScheduledReceipt::quantity,
+                        Integer.MIN_VALUE,
+                        period))
                 .add(sum(planned, PlannedReceipt::due, PlannedReceipt::quantity, Integer.MIN_VALUE, period))
                 .subtract(sum(gross, Requirement::period, Requirement::quantity, Integer.MIN_VALUE, period));
     }

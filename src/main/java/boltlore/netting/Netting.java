@@ -48,9 +48,7 @@ public record Netting(int now, List<ItemPlan> items) {
             PlanningData own = data.getOrDefault(demand.item(), PlanningData.NONE);
             gross.computeIfAbsent(demand.item(), any -> new ArrayList<>())
                     .add(new Requirement(
-                            demand.period(),
-                            issued(demand.quantity(), own),
-                            new Asker.FromOutside(demand.asker())));
+                            demand.period(), issued(demand.quantity(), own), new Asker.FromOutside(demand.asker())));
         }
         List<ItemPlan> plans = new ArrayList<>();
         levels(gross.keySet(), data).forEach((item, level) -> {
@@ -180,9 +178,8 @@ public record Netting(int now, List<ItemPlan> items) {
                 BigDecimal quantity = to.subtract(from).multiply(each).setScale(DIGITS, RoundingMode.HALF_UP);
                 outside.merge(asker.name(), quantity.stripTrailingZeros(), BigDecimal::add);
             } else if (requirement.asker() instanceof Asker.ForPlanned above) {
-                BigDecimal perOne = requirement
-                        .quantity()
-                        .divide(above.receipt().quantity(), MathContext.DECIMAL128);
+                BigDecimal perOne =
+                        requirement.quantity().divide(above.receipt().quantity(), MathContext.DECIMAL128);
                 follow(
                         above.receipt(),
                         from.divide(perOne, MathContext.DECIMAL128),

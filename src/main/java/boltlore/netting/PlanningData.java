@@ -23,8 +23,8 @@ public record PlanningData(
         List<ScheduledReceipt> scheduled) {
 
     /** Nothing at hand, on its way or kept for safety; available at once, lot for lot. */
-    public static final PlanningData NONE =
-            new PlanningData(BigDecimal.ZERO, BigDecimal.ZERO, 0, LotRule.AS_NEEDED, BigDecimal.ZERO, List.of(), List.of());
+    public static final PlanningData NONE = new PlanningData(
+            BigDecimal.ZERO, BigDecimal.ZERO, 0, LotRule.AS_NEEDED, BigDecimal.ZERO, List.of(), List.of());
 
     public PlanningData {
         contains = List.copyOf(contains);

@@ -93,6 +93,8 @@ public record Route(Block block, List<Point> corners) {
     Route mirrored() {
         return new Route(
                 block.mirrored(),
-                corners.stream().map(each -> new Point(-each.alongMm(), each.awayMm())).toList());
+                corners.stream()
+                        .map(each -> new Point(-each.alongMm(), each.awayMm()))
+                        .toList());
     }
 }

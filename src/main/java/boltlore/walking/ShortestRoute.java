@@ -52,7 +52,8 @@ final class ShortestRoute {
     }
 
     /** Pieces of the way in a row, each walked so often; what they hang on before. */
-    private record Walked(long lengthMm, List<Piece> pieces, @Nullable Walked before) {
+    private record Walked(
+            long lengthMm, List<Piece> pieces, @Nullable Walked before) {
 
         Walked with(List<Piece> more) {
             long sum = more.stream().mapToLong(Piece::walkedMm).sum();
@@ -90,7 +91,8 @@ final class ShortestRoute {
                 .filter(each -> each.getKey().back() != Times.ODD
                         && each.getKey().front() != Times.ODD
                         && !each.getKey().apart())
-                .filter(each -> !aisles.lastKey().equals(block.startMm()) || each.getKey().front() != Times.NEVER)
+                .filter(each -> !aisles.lastKey().equals(block.startMm())
+                        || each.getKey().front() != Times.NEVER)
                 .map(Map.Entry::getValue)
                 .min((one, other) -> Long.compare(one.lengthMm(), other.lengthMm()))
                 .orElseThrow();
@@ -137,7 +139,8 @@ final class ShortestRoute {
                 keep(next, ended(state, back, front, state.joined()), walked.with(pieces));
             });
             for (int times = 1; times <= 2 && !stops.isEmpty(); times++) {
-                List<Piece> through = List.of(new Piece(new Point(along, 0), new Point(along, block.lengthMm()), times));
+                List<Piece> through =
+                        List.of(new Piece(new Point(along, 0), new Point(along, block.lengthMm()), times));
                 keep(next, ended(state, times, times, true), walked.with(through));
             }
         });
@@ -190,7 +193,8 @@ final class ShortestRoute {
         for (Walked part = shortest; part != null; part = part.before()) {
             part.pieces().forEach(piece -> {
                 for (int i = 0; i < piece.times() && piece.walkedMm() > 0; i++) {
-                    open.computeIfAbsent(piece.from(), any -> new ArrayDeque<>()).add(piece.to());
+                    open.computeIfAbsent(piece.from(), any -> new ArrayDeque<>())
+                            .add(piece.to());
                     open.computeIfAbsent(piece.to(), any -> new ArrayDeque<>()).add(piece.from());
                 }
             });

@@ -84,7 +84,9 @@ class WorkingDayTest {
                         .filter(row -> row.get("part").asText().equals(SAFETY))
                         .map(row -> row.get("for").get(FIRST).asText()))
                 .containsExactly("1");
-        assertThat(desk.done("stock", "short", SAFETY)).contains("1 short of " + SAFETY).contains("order by");
+        assertThat(desk.done("stock", "short", SAFETY))
+                .contains("1 short of " + SAFETY)
+                .contains("order by");
 
         desk.done("purchase", "plan", "--out", folder.resolve("plan"));
         assertThat(folder.resolve("plan/purchase-list.xlsx")).isRegularFile();
@@ -105,7 +107,8 @@ class WorkingDayTest {
                 .map(order -> order.get("purchase").asText())
                 .findFirst()
                 .orElseThrow();
-        assertThat(desk.refused("stock", "receive", "FX-N6", "5", "--purchase", of)).contains("which is not on it");
+        assertThat(desk.refused("stock", "receive", "FX-N6", "5", "--purchase", of))
+                .contains("which is not on it");
         assertThat(desk.refused("stock", "receive", SAFETY, "2", "--purchase", of))
                 .contains("of which 1 are still to come");
 
@@ -114,12 +117,17 @@ class WorkingDayTest {
             for (JsonNode line : order.get("lines")) {
                 String part = line.get("part").asText();
                 if (!part.equals(SAFETY)) {
-                    rows.add(row(part, line.get("quantity").asText(), order.get("purchase").asText()));
+                    rows.add(row(
+                            part,
+                            line.get("quantity").asText(),
+                            order.get("purchase").asText()));
                 }
             }
         }
         desk.done("stock", "receive", "--table", written("goods.csv", rows));
-        assertThat(desk.done("purchase", "list")).contains("1 of 1 each " + SAFETY).doesNotContain("FX-N6");
+        assertThat(desk.done("purchase", "list"))
+                .contains("1 of 1 each " + SAFETY)
+                .doesNotContain("FX-N6");
         assertThat(desk.done("stock", "short", SAFETY)).contains("Nothing is short.");
     }
 
@@ -139,8 +147,11 @@ class WorkingDayTest {
             for (String file : new String[] {"catalog/parts"}) {
                 try (Stream<Path> files = Files.list(Path.of(file))) {
                     for (Path each : files.toList()) {
-                        MAPPER.readTree(Files.readString(each)).get("parts").forEach(one ->
-                                parts.put(one.get("part").asText(), one.path("tracked").asText("")));
+                        MAPPER.readTree(Files.readString(each))
+                                .get("parts")
+                                .forEach(one -> parts.put(
+                                        one.get("part").asText(),
+                                        one.path("tracked").asText("")));
                     }
                 }
             }
@@ -161,9 +172,12 @@ class WorkingDayTest {
         assertThat(folder.resolve("cut/cutting-list.xlsx")).isRegularFile();
         desk.done("rack", "cut", FIRST, "--done", "--heat", material() + "=H-9");
         JsonNode rests = json("rack", "list", "--all");
-        assertThat(all(rests).filter(rest -> rest.get("remnant").asText().equals("R-1")).map(rest -> rest.get("usedBy").asText()))
+        assertThat(all(rests)
+                        .filter(rest -> rest.get("remnant").asText().equals("R-1"))
+                        .map(rest -> rest.get("usedBy").asText()))
                 .containsExactly(FIRST);
-        assertThat(all(rests).filter(rest -> rest.get("material").asText().equals(material())
+        assertThat(all(rests)
+                        .filter(rest -> rest.get("material").asText().equals(material())
                                 && rest.get("usedBy").asText().isEmpty())
                         .map(rest -> rest.get("heat").asText()))
                 .isSubsetOf("H-9", "H-4711");
@@ -188,7 +202,9 @@ class WorkingDayTest {
         assertThat(desk.refused("coating", "reject", bad)).contains("what is wrong with them");
         desk.done("coating", "reject", bad, "--reason", "run on the lower edge");
         desk.done("coating", "accept", FIRST);
-        assertThat(desk.done("coating", "list")).contains(bad + " in grey-satin: rejected").contains("grey-satin: 1 rejected");
+        assertThat(desk.done("coating", "list"))
+                .contains(bad + " in grey-satin: rejected")
+                .contains("grey-satin: 1 rejected");
         desk.done("coating", "again", bad);
         desk.done("coating", "hang", bad, "--load", "load-2");
         desk.done("coating", "coated", bad);
@@ -202,7 +218,8 @@ class WorkingDayTest {
         confirm(LATE, 140);
         JsonNode missing = json("stock", "short", LATE);
         assertThat(missing.size()).isGreaterThan(50);
-        assertThat(all(json("coating", "queue", LATE)).map(piece -> piece.get("order").asText()))
+        assertThat(all(json("coating", "queue", LATE))
+                        .map(piece -> piece.get("order").asText()))
                 .containsOnly(LATE);
         assertThat(desk.done("coating", "list", "--state", "accepted")).doesNotContain(LATE);
     }
@@ -221,7 +238,10 @@ class WorkingDayTest {
         desk.done("pick", "take", FIRST, "--table", table);
         assertThat(desk.refused("pick", "take", FIRST, "--table", table)).contains("of which 0 are left to pick");
         desk.done("pick", "missing", FIRST, SAFETY);
-        assertThat(desk.done("pick", "list", FIRST)).contains(SAFETY).contains("short 1").contains("1 line.");
+        assertThat(desk.done("pick", "list", FIRST))
+                .contains(SAFETY)
+                .contains("short 1")
+                .contains("1 line.");
         assertThat(desk.refused("pick", "complete", FIRST, "--reason", "it will come later"))
                 .contains("1 each of " + SAFETY)
                 .contains("cannot be called complete");
@@ -263,7 +283,13 @@ class WorkingDayTest {
 
         FilledFilm film = FilledFilm.of(folder.resolve("coat"), order).all("", "70");
         Ran judged = desk.run(
-                "record", "film", FIRST, "--record", film.in(folder.resolve("film.csv")), "--out", folder.resolve("film"));
+                "record",
+                "film",
+                FIRST,
+                "--record",
+                film.in(folder.resolve("film.csv")),
+                "--out",
+                folder.resolve("film"));
         assertThat(judged.exit()).as(judged.toString()).isIn(Exit.OK, Exit.STOPPED);
         assertThat(desk.done("record", "list", FIRST)).contains("film,").contains("test, passed");
     }
@@ -271,8 +297,10 @@ class WorkingDayTest {
     private void changeInMidWork() throws IOException {
         Path changed = Files.writeString(
                 folder.resolve("changed.json"),
-                Files.readString(Path.of("catalog/orders/bl-1002.json")).replace("\"colour\": \"grey\"", "\"colour\": \"green\""));
-        String effect = desk.done("change", "propose", FIRST, changed, "--asked-by", "customer", "--reason", "green after all");
+                Files.readString(Path.of("catalog/orders/bl-1002.json"))
+                        .replace("\"colour\": \"grey\"", "\"colour\": \"green\""));
+        String effect =
+                desk.done("change", "propose", FIRST, changed, "--asked-by", "customer", "--reason", "green after all");
         assertThat(effect).contains("PV-CR-M").contains("coated already").contains("picked already");
         desk.done("change", "decide", FIRST, "1", "drop", "--reason", "too late");
     }
@@ -285,7 +313,16 @@ class WorkingDayTest {
                 .contains(FIRST + ", shipped")
                 .contains(SAFETY + " rev.")
                 .contains("1 kit.");
-        assertThat(desk.done("change", "service", FIRST, "--part", "VA-PUMP", "--price", "120", "--reason", "recall of the pump"))
+        assertThat(desk.done(
+                        "change",
+                        "service",
+                        FIRST,
+                        "--part",
+                        "VA-PUMP",
+                        "--price",
+                        "120",
+                        "--reason",
+                        "recall of the pump"))
                 .contains(FIRST);
         assertThat(desk.refused("pick", "take", FIRST, "VA-PUMP")).contains("not shipped");
     }

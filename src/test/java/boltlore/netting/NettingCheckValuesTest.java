@@ -54,7 +54,8 @@ class NettingCheckValuesTest {
     @MethodSource("trees")
     @DisplayName("an item of a tree stands at this level and is released so")
     void trees(CheckRow row) {
-        List<CheckRow> tree = trees().filter(each -> each.text("tree").equals(row.text("tree"))).toList();
+        List<CheckRow> tree = trees().filter(each -> each.text("tree").equals(row.text("tree")))
+                .toList();
         ItemPlan plan = netted(tree, 1).of(item(row.text("item"))).orElseThrow();
         assertThat(plan.level()).isEqualTo(row.number("expected_level").intValueExact());
         assertThat(plan.planned().stream()
@@ -66,7 +67,9 @@ class NettingCheckValuesTest {
     @MethodSource("periods")
     @DisplayName("a period has this net requirement")
     void periods(CheckRow row) {
-        List<CheckRow> rows = periods().filter(each -> each.text("case").equals(row.text("case"))).toList();
+        List<CheckRow> rows = periods()
+                .filter(each -> each.text("case").equals(row.text("case")))
+                .toList();
         List<Demand> demands = new ArrayList<>();
         List<ScheduledReceipt> scheduled = new ArrayList<>();
         rows.forEach(each -> {
@@ -83,7 +86,8 @@ class NettingCheckValuesTest {
                 BigDecimal.ZERO,
                 List.of(),
                 scheduled);
-        ItemPlan plan = Netting.of(demands, Map.of(item("X"), data), 1).of(item("X")).orElseThrow();
+        ItemPlan plan =
+                Netting.of(demands, Map.of(item("X"), data), 1).of(item("X")).orElseThrow();
 
         int period = row.number("period").intValueExact();
         assertThat(plan.netIn(period)).isEqualByComparingTo(row.number("expected_net_requirement"));
@@ -106,15 +110,17 @@ class NettingCheckValuesTest {
                         each.number("lead_time_periods").intValueExact(),
                         rows.stream()
                                 .filter(child -> child.text("parents").equals(each.text("item")))
-                                .map(child -> new Component(item(child.text("item")), child.number("quantity_per_parent")))
+                                .map(child ->
+                                        new Component(item(child.text("item")), child.number("quantity_per_parent")))
                                 .toList())));
-        Netting netting = Netting.of(
-                List.of(new Demand(item("Z"), 10, BigDecimal.valueOf(59), "order")), data, 1);
+        Netting netting = Netting.of(List.of(new Demand(item("Z"), 10, BigDecimal.valueOf(59), "order")), data, 1);
 
-        PlannedReceipt only = netting.of(item(row.text("item"))).orElseThrow().planned().get(0);
+        PlannedReceipt only =
+                netting.of(item(row.text("item"))).orElseThrow().planned().get(0);
         assertThat(only.quantity()).isEqualByComparingTo(row.number("expected_quantity"));
         assertThat(only.due()).isEqualTo(row.number("due_period").intValueExact());
-        assertThat(only.release()).isEqualTo(row.number("expected_release_period").intValueExact());
+        assertThat(only.release())
+                .isEqualTo(row.number("expected_release_period").intValueExact());
         assertThat(netting.askedBy(only).outside()).containsOnlyKeys("order");
     }
 
@@ -132,7 +138,8 @@ class NettingCheckValuesTest {
                         List.of(new Demand(item("X"), due, BigDecimal.ONE, "order")), Map.of(item("X"), data), 1)
                 .planned()
                 .get(0);
-        assertThat(only.release()).isEqualTo(row.number("expected_release_period").intValueExact());
+        assertThat(only.release())
+                .isEqualTo(row.number("expected_release_period").intValueExact());
         assertThat(only.lateBy(1)).isEqualTo(2);
         assertThat(only.lateBy(-1)).isZero();
     }
@@ -190,8 +197,8 @@ class NettingCheckValuesTest {
                                             "on its way", Integer.parseInt(each[1]), new BigDecimal(each[0])))
                                     .toList()));
             list(row, "required", " in ")
-                    .forEach(each -> demands.add(
-                            new Demand(item, Integer.parseInt(each[1]), new BigDecimal(each[0]), "plan")));
+                    .forEach(each ->
+                            demands.add(new Demand(item, Integer.parseInt(each[1]), new BigDecimal(each[0]), "plan")));
         }
         return Netting.of(demands, data, now);
     }

@@ -28,13 +28,16 @@ class NettingLaws {
     @Label("the projected stock is never below the safety stock")
     void never_below(@ForAll long seed) {
         Shop shop = new Shop(seed);
-        shop.netting().items().forEach(plan -> IntStream.range(NOW + plan.data().leadPeriods(), 60)
-                .forEach(period -> assertThat(plan.onHandAfter(period)
-                                .add(plan.brought().stream()
-                                        .filter(each -> each.receipt().period() > period && each.wanted() <= period)
-                                        .map(ItemPlan.Brought::quantity)
-                                        .reduce(BigDecimal.ZERO, BigDecimal::add)))
-                        .isGreaterThanOrEqualTo(plan.data().safetyStock())));
+        shop.netting()
+                .items()
+                .forEach(plan -> IntStream.range(NOW + plan.data().leadPeriods(), 60)
+                        .forEach(period -> assertThat(plan.onHandAfter(period)
+                                        .add(plan.brought().stream()
+                                                .filter(each ->
+                                                        each.receipt().period() > period && each.wanted() <= period)
+                                                .map(ItemPlan.Brought::quantity)
+                                                .reduce(BigDecimal.ZERO, BigDecimal::add)))
+                                .isGreaterThanOrEqualTo(plan.data().safetyStock())));
     }
 
     @Property(tries = 300)
@@ -84,7 +87,13 @@ class NettingLaws {
                 List<ScheduledReceipt> more = new ArrayList<>(old.scheduled());
                 more.add(new ScheduledReceipt("order", receipt.due(), receipt.quantity()));
                 return new PlanningData(
-                        old.onHand(), old.safetyStock(), old.leadPeriods(), old.lot(), old.scrapPercent(), old.contains(), more);
+                        old.onHand(),
+                        old.safetyStock(),
+                        old.leadPeriods(),
+                        old.lot(),
+                        old.scrapPercent(),
+                        old.contains(),
+                        more);
             });
             shop.data
                     .getOrDefault(receipt.item(), PlanningData.NONE)
@@ -117,10 +126,17 @@ class NettingLaws {
                 data.put(
                         item(i),
                         new PlanningData(
-                                some(random, 20), some(random, 4), random.nextInt(6), lot, some(random, 3), contains, coming));
+                                some(random, 20),
+                                some(random, 4),
+                                random.nextInt(6),
+                                lot,
+                                some(random, 3),
+                                contains,
+                                coming));
             }
             for (int i = 0; i < 8; i++) {
-                demands.add(new Demand(item(random.nextInt(ITEMS)), 5 + random.nextInt(40), some(random, 12), "order-" + i));
+                demands.add(new Demand(
+                        item(random.nextInt(ITEMS)), 5 + random.nextInt(40), some(random, 12), "order-" + i));
             }
         }
 

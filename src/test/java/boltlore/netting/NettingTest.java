@@ -29,7 +29,8 @@ class NettingTest {
 
         @Test
         void stock_goes_to_the_earliest_order_and_the_rest_is_planned_for_the_later_one() {
-            Netting netting = net(Map.of(BOLT, bolts("12", List.of())), need(BOLT, 120, "10", "late"), need(BOLT, 110, "8", "early"));
+            Netting netting = net(
+                    Map.of(BOLT, bolts("12", List.of())), need(BOLT, 120, "10", "late"), need(BOLT, 110, "8", "early"));
 
             PlannedReceipt only = netting.planned().get(0);
             assertThat(only.quantity()).isEqualByComparingTo("6");
@@ -38,7 +39,8 @@ class NettingTest {
 
         @Test
         void a_component_is_asked_for_by_the_orders_of_its_assembly_slice_by_slice() {
-            Map<StockItem, PlanningData> data = Map.of(FRAME, frames("0", LotRule.fixed(BigDecimal.TEN)), BOLT, bolts("13", List.of()));
+            Map<StockItem, PlanningData> data =
+                    Map.of(FRAME, frames("0", LotRule.fixed(BigDecimal.TEN)), BOLT, bolts("13", List.of()));
             Netting netting = net(data, need(FRAME, 110, "3", "A"), need(FRAME, 120, "4", "B"));
 
             PlannedReceipt bolts = netting.planned().stream()
@@ -113,9 +115,15 @@ class NettingTest {
                     List.of(),
                     List.of());
             // 46 / 0.92 = 50, and a near miss: 47 / 0.92 = 51.09
-            assertThat(net(Map.of(BOLT, data), need(BOLT, 110, "46", "A")).planned().get(0).quantity())
+            assertThat(net(Map.of(BOLT, data), need(BOLT, 110, "46", "A"))
+                            .planned()
+                            .get(0)
+                            .quantity())
                     .isEqualByComparingTo("50");
-            assertThat(net(Map.of(BOLT, data), need(BOLT, 110, "47", "A")).planned().get(0).quantity())
+            assertThat(net(Map.of(BOLT, data), need(BOLT, 110, "47", "A"))
+                            .planned()
+                            .get(0)
+                            .quantity())
                     .isEqualByComparingTo("52");
         }
     }
@@ -126,7 +134,8 @@ class NettingTest {
 
         @Test
         void it_comes_first() {
-            Netting netting = net(Map.of(BOLT, bolts("4", List.of())), need(BOLT, 101, "4", "soon"), need(BOLT, 90, "4", "missed"));
+            Netting netting = net(
+                    Map.of(BOLT, bolts("4", List.of())), need(BOLT, 101, "4", "soon"), need(BOLT, 90, "4", "missed"));
 
             PlannedReceipt only = netting.planned().get(0);
             assertThat(netting.askedBy(only).outside()).containsOnlyKeys("soon");
@@ -138,7 +147,8 @@ class NettingTest {
                     BigDecimal.TEN, BigDecimal.TEN, 7, LotRule.AS_NEEDED, BigDecimal.ZERO, List.of(), List.of());
             Netting netting = net(Map.of(BOLT, data), need(BOLT, 103, "4", "soon"));
 
-            assertThat(netting.planned()).extracting(PlannedReceipt::due, PlannedReceipt::release)
+            assertThat(netting.planned())
+                    .extracting(PlannedReceipt::due, PlannedReceipt::release)
                     .containsExactly(org.assertj.core.groups.Tuple.tuple(NOW + 7, NOW));
         }
 

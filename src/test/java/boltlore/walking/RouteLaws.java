@@ -40,8 +40,9 @@ class RouteLaws {
     }
 
     @Property(tries = 400)
-    @Label("walking through or back, whichever is shorter, is no longer than always the one or always the other; leaving out"
-            + " the largest gap no longer than going to the middle")
+    @Label(
+            "walking through or back, whichever is shorter, is no longer than always the one or always the other; leaving out"
+                    + " the largest gap no longer than going to the middle")
     void ranking(@ForAll long seed) {
         Block block = block(new Random(seed), 30);
         assertThat(length(RouteRule.COMBINED, block))

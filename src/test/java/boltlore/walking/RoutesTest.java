@@ -66,15 +66,20 @@ class RoutesTest {
                         new Point(3_000, 11_000),
                         new Point(6_000, 19_000)));
         // up, 3 along, 9 in and out from the back, 3 along, down, 3 back, 10 in and out from the front, 3 back
-        assertThat(RouteRule.MIDPOINT.route(block).lengthMm()).isEqualTo(20_000 + 3_000 + 18_000 + 3_000 + 20_000 + 3_000 + 20_000 + 3_000);
+        assertThat(RouteRule.MIDPOINT.route(block).lengthMm())
+                .isEqualTo(20_000 + 3_000 + 18_000 + 3_000 + 20_000 + 3_000 + 20_000 + 3_000);
         assertThat(RouteRule.MIDPOINT.route(block).stops())
                 .containsExactly(
-                        new Point(0, 1_000), new Point(3_000, 11_000), new Point(6_000, 19_000), new Point(3_000, 10_000));
+                        new Point(0, 1_000),
+                        new Point(3_000, 11_000),
+                        new Point(6_000, 19_000),
+                        new Point(3_000, 10_000));
     }
 
     @Test
     void begins_at_the_nearer_end() {
-        Block block = Block.of(20_000, 6_000, List.of(new Point(0, 1_000), new Point(3_000, 1_000), new Point(6_000, 1_000)));
+        Block block =
+                Block.of(20_000, 6_000, List.of(new Point(0, 1_000), new Point(3_000, 1_000), new Point(6_000, 1_000)));
         assertThat(RouteRule.S_SHAPE.route(block).stops().get(0)).isEqualTo(new Point(6_000, 1_000));
         assertThat(RouteRule.S_SHAPE.route(block).stops().get(2)).isEqualTo(new Point(0, 1_000));
     }

@@ -28,7 +28,8 @@ final class PurchaseSum implements Sum {
                     promised.part());
         } else if (happening instanceof PurchaseHappening.Closed closed) {
             close(handle, closed.purchase());
-        } else if (happening instanceof StockHappening.Received received && !received.purchase().isEmpty()) {
+        } else if (happening instanceof StockHappening.Received received
+                && !received.purchase().isEmpty()) {
             received(handle, received);
         }
     }

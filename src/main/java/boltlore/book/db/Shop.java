@@ -28,7 +28,8 @@ public final class Shop {
             String piece, String order, String part, String finish, Coat state, String load, int again, long entry) {}
 
     /** A rest of a bar; used by nobody where it lies on the rack. */
-    public record Rest(String remnant, String material, BigDecimal lengthMm, String heat, String leftBy, String usedBy) {}
+    public record Rest(
+            String remnant, String material, BigDecimal lengthMm, String heat, String leftBy, String usedBy) {}
 
     /** A record that was judged. */
     public record Record(String order, long entry, String of, String content, boolean passed, List<String> findings) {}
@@ -66,8 +67,8 @@ public final class Shop {
 
     /** Remnants on the rack, and where they are asked for too those that were used up, by material and length. */
     public List<Rest> rests(boolean usedToo) {
-        return handle.createQuery(
-                        "select * from remnant" + (usedToo ? "" : " where used_by = ''") + " order by material, remnant")
+        return handle.createQuery("select * from remnant" + (usedToo ? "" : " where used_by = ''")
+                        + " order by material, remnant")
                 .map((row, context) -> new Rest(
                         row.getString("remnant"),
                         row.getString("material"),

@@ -85,7 +85,8 @@ public final class Stock {
 
     /** What an order has got and not given back, in the order in which it went out. */
     public List<StockHappening.Issued> issuedTo(String order) {
-        return handle.createQuery("select * from issued_part where order_name = ? order by entry, part, finish, lot, serial, bin")
+        return handle.createQuery(
+                        "select * from issued_part where order_name = ? order by entry, part, finish, lot, serial, bin")
                 .bind(0, order)
                 .map((row, context) -> new StockHappening.Issued(
                         held(row),
@@ -152,8 +153,7 @@ public final class Stock {
         handle.createQuery("select * from pick_short where order_name = ? order by part, finish")
                 .bind(0, order)
                 .map((row, context) -> missing.put(
-                        key(row.getString("part"), row.getString("finish")),
-                        new BigDecimal(row.getString("missing"))))
+                        key(row.getString("part"), row.getString("finish")), new BigDecimal(row.getString("missing"))))
                 .list();
         return missing;
     }

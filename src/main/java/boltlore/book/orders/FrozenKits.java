@@ -41,8 +41,7 @@ public final class FrozenKits {
     }
 
     /** Kits out of a book. */
-    public static Outcome<FrozenKits> in(
-            Reading reading, Bench present, LocalDate today) {
+    public static Outcome<FrozenKits> in(Reading reading, Bench present, LocalDate today) {
         return KeptCatalogue.of(present.folder(), present.catalogue()).then(kept -> {
             FrozenKits kits = new FrozenKits(reading, present, today);
             kits.benches.put(kept.hash(), present);
@@ -57,7 +56,8 @@ public final class FrozenKits {
     /** Of all orders that the workshop owes, by when they are due. */
     public Outcome<List<KitInWork>> owed() {
         List<OrderState> owed = OrderState.ALL.stream().filter(OrderState::owed).toList();
-        return Outcome.all(reading.orders().in(owed, MOST).stream().map(this::of).toList());
+        return Outcome.all(
+                reading.orders().in(owed, MOST).stream().map(this::of).toList());
     }
 
     /** Of these orders, in their order; faulty for one that is not frozen. */
@@ -83,7 +83,9 @@ public final class FrozenKits {
 
     private Order named(Order keyed, OrderStanding standing) {
         OrderBuilder order = new OrderBuilder(KeyedOrder.named(keyed, reading.persons()));
-        return standing.due().isEmpty() ? order.build() : order.due(LocalDate.parse(standing.due())).build();
+        return standing.due().isEmpty()
+                ? order.build()
+                : order.due(LocalDate.parse(standing.due())).build();
     }
 
     private Outcome<KitInWork> kit(Bench bench, Order order, OrderStanding standing) {
@@ -91,8 +93,7 @@ public final class FrozenKits {
             Bill bill = found.bill();
             boolean same = bill != null && Entry.sha256(Kitted.lines(bill)).equals(standing.resolved());
             return bill != null && same
-                    ? Outcome.sound(
-                            new KitInWork(bench.resolver().resolver().plan(order.family()), bill, today))
+                    ? Outcome.sound(new KitInWork(bench.resolver().resolver().plan(order.family()), bill, today))
                     : Outcome.faulty(FrozenKit.another(standing));
         });
     }

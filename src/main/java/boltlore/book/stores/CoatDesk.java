@@ -73,9 +73,7 @@ public final class CoatDesk {
                 .coated()
                 .filter(item -> !item.finish().isEmpty())
                 .forEach(item -> counts.merge(
-                        new PartInFinish(item.part().number().text(), item.finish()),
-                        count(item),
-                        Integer::sum));
+                        new PartInFinish(item.part().number().text(), item.finish()), count(item), Integer::sum));
         return counts;
     }
 
@@ -101,28 +99,33 @@ public final class CoatDesk {
         if ((to == Coat.REJECTED || to == Coat.SCRAPPED) && reason.isBlank()) {
             return Outcome.faulty(Fault.of("", "no reason", "what is wrong with them", "Add --reason."));
         }
-        return book.write(by, writing -> Outcome.all(named.stream()
-                        .map(name -> matching(writing, name, to))
-                        .toList())
-                .then(found -> {
-                    List<Piece> pieces = found.stream().flatMap(List::stream).distinct().toList();
-                    return Outcome.all(pieces.stream()
-                            .map(piece -> move(writing, piece, to, load, reason))
-                            .toList());
-                }));
+        return book.write(
+                by,
+                writing -> Outcome.all(named.stream()
+                                .map(name -> matching(writing, name, to))
+                                .toList())
+                        .then(found -> {
+                            List<Piece> pieces = found.stream()
+                                    .flatMap(List::stream)
+                                    .distinct()
+                                    .toList();
+                            return Outcome.all(pieces.stream()
+                                    .map(piece -> move(writing, piece, to, load, reason))
+                                    .toList());
+                        }));
     }
 
     private static Outcome<List<Piece>> matching(Writing writing, String name, Coat to) {
         Piece one = writing.shop().piece(name).orElse(null);
         if (one != null) {
-            return one.state().next().contains(to)
-                    ? Outcome.sound(List.of(one))
-                    : Outcome.faulty(cannot(one, to));
+            return one.state().next().contains(to) ? Outcome.sound(List.of(one)) : Outcome.faulty(cannot(one, to));
         }
         List<Piece> below = writing.shop().pieces(List.of(), name.split("/", 2)[0]).stream()
                 .filter(piece -> piece.piece().startsWith(name + "/"))
                 .toList();
-        List<Piece> fitting = below.stream().filter(piece -> piece.state().next().contains(to)).toList();
+        List<Piece> fitting = below.stream()
+                .filter(piece -> piece.state().next().contains(to))
+                .toList();
         if (!fitting.isEmpty()) {
             return Outcome.sound(fitting);
         }
@@ -206,10 +209,10 @@ public final class CoatDesk {
         return Outcome.sound(true);
     }
 
-    private static @Nullable Held lying(
-            Writing writing, String part, String finish) {
+    private static @Nullable Held lying(Writing writing, String part, String finish) {
         return writing.stock().of(part).stream()
-                .filter(row -> row.held().finish().equals(finish) && row.quantity().compareTo(BigDecimal.ONE) >= 0)
+                .filter(row ->
+                        row.held().finish().equals(finish) && row.quantity().compareTo(BigDecimal.ONE) >= 0)
                 .map(Stock.Row::held)
                 .findFirst()
                 .orElse(null);
@@ -231,8 +234,8 @@ public final class CoatDesk {
     /** How many pieces stand where, by finish: what each room looks at. */
     public static SortedMap<String, Map<Coat, Integer>> counts(List<Piece> pieces) {
         SortedMap<String, Map<Coat, Integer>> counts = new TreeMap<>();
-        pieces.forEach(piece -> counts.computeIfAbsent(piece.finish(), any -> new TreeMap<>())
-                .merge(piece.state(), 1, Integer::sum));
+        pieces.forEach(piece ->
+                counts.computeIfAbsent(piece.finish(), any -> new TreeMap<>()).merge(piece.state(), 1, Integer::sum));
         return counts;
     }
 }

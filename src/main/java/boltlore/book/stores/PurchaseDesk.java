@@ -13,9 +13,9 @@ import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
+import boltlore.measure.PartNumber;
 import boltlore.netting.PlanningData.ScheduledReceipt;
 import boltlore.netting.StockItem;
-import boltlore.measure.PartNumber;
 import boltlore.trades.KitInWork;
 import boltlore.trades.buying.PurchaseLine;
 import boltlore.trades.buying.ShopPlan;
@@ -49,15 +49,20 @@ public final class PurchaseDesk {
      */
     public static StoresNow now(Reading reading, List<KitInWork> kits, LocalDate today) {
         Map<StockItem, BigDecimal> onHand = new TreeMap<>();
-        reading.stock().all().forEach(row -> onHand.merge(
-                item(row.held().part(), row.held().finish()), row.quantity(), BigDecimal::add));
+        reading.stock()
+                .all()
+                .forEach(row ->
+                        onHand.merge(item(row.held().part(), row.held().finish()), row.quantity(), BigDecimal::add));
         Map<StockItem, List<ScheduledReceipt>> coming = new HashMap<>();
-        reading.stock().purchases(false).forEach(purchase -> purchase.lines().stream()
-                .filter(line -> line.left().signum() > 0)
-                .forEach(line -> coming.computeIfAbsent(item(line.part(), ""), any -> new ArrayList<>())
-                        .add(receipt(purchase, line, today))));
+        reading.stock()
+                .purchases(false)
+                .forEach(purchase -> purchase.lines().stream()
+                        .filter(line -> line.left().signum() > 0)
+                        .forEach(line -> coming.computeIfAbsent(item(line.part(), ""), any -> new ArrayList<>())
+                                .add(receipt(purchase, line, today))));
         Map<String, Map<StockItem, BigDecimal>> issued = new HashMap<>();
-        kits.forEach(kit -> issued.put(kit.order().name(), issued(reading, kit.order().name())));
+        kits.forEach(kit ->
+                issued.put(kit.order().name(), issued(reading, kit.order().name())));
         return new StoresNow(today, onHand, coming, issued);
     }
 
@@ -148,48 +153,63 @@ public final class PurchaseDesk {
         Part part = first.part();
         BigDecimal quantity = ofPart.stream().map(PurchaseLine::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
         List<Offer> offers = part.buying() == null ? List.of() : part.buying().offers();
-        BigDecimal unitCost = offers.isEmpty() ? part.cost() : offers.get(0).at(quantity).cost();
-        LocalDate due = ofPart.stream().map(PurchaseLine::neededOn).min(LocalDate::compareTo).orElseThrow();
+        BigDecimal unitCost =
+                offers.isEmpty() ? part.cost() : offers.get(0).at(quantity).cost();
+        LocalDate due = ofPart.stream()
+                .map(PurchaseLine::neededOn)
+                .min(LocalDate::compareTo)
+                .orElseThrow();
         return new PurchaseHappening.Line(
                 part.number().text(), first.orderCode(), quantity, part.unit(), unitCost, due);
     }
 
     private static void bought(Writing writing, PurchaseLine line) {
-        line.asked().outside().forEach((order, quantity) -> writing.add(
-                new Worked(order, line.part().number().text(), line.part().revision(), "", "bought", quantity), ""));
+        line.asked()
+                .outside()
+                .forEach((order, quantity) -> writing.add(
+                        new Worked(
+                                order, line.part().number().text(), line.part().revision(), "", "bought", quantity),
+                        ""));
     }
 
     /** Notes the day that a supplier has named. */
     public Outcome<Written<PurchaseStanding>> promise(String number, String part, LocalDate due, String reason) {
-        return book.write(by, writing -> open(writing, number).then(purchase -> {
-            if (purchase.lines().stream().noneMatch(line -> line.part().equals(part))) {
-                return Outcome.faulty(Fault.of(
-                        "purchase order " + number,
-                        "part " + part + ", which is not on it",
-                        purchase.lines().stream()
-                                .map(PurchaseStanding.LineStanding::part)
-                                .collect(Collectors.joining(", ")),
-                        ""));
-            }
-            writing.add(new PurchaseHappening.Promised(number, part, due), reason);
-            return open(writing, number);
-        }));
+        return book.write(
+                by,
+                writing -> open(writing, number).then(purchase -> {
+                    if (purchase.lines().stream().noneMatch(line -> line.part().equals(part))) {
+                        return Outcome.faulty(Fault.of(
+                                "purchase order " + number,
+                                "part " + part + ", which is not on it",
+                                purchase.lines().stream()
+                                        .map(PurchaseStanding.LineStanding::part)
+                                        .collect(Collectors.joining(", ")),
+                                ""));
+                    }
+                    writing.add(new PurchaseHappening.Promised(number, part, due), reason);
+                    return open(writing, number);
+                }));
     }
 
     /** Says that the rest will not come. */
     public Outcome<Written<PurchaseStanding>> close(String number, String reason) {
-        return book.write(by, writing -> open(writing, number).then(purchase -> {
-            if (reason.isBlank()) {
-                String left = purchase.lines().stream()
-                        .filter(line -> line.left().signum() > 0)
-                        .map(line -> Digits.plain(line.left()) + " of " + line.part())
-                        .collect(Collectors.joining(", "));
-                return Outcome.faulty(Fault.of(
-                        "purchase order " + number, "no reason", "why " + left + " will not come", "Add --reason."));
-            }
-            writing.add(new PurchaseHappening.Closed(number), reason);
-            return Outcome.sound(writing.stock().purchase(number).orElseThrow());
-        }));
+        return book.write(
+                by,
+                writing -> open(writing, number).then(purchase -> {
+                    if (reason.isBlank()) {
+                        String left = purchase.lines().stream()
+                                .filter(line -> line.left().signum() > 0)
+                                .map(line -> Digits.plain(line.left()) + " of " + line.part())
+                                .collect(Collectors.joining(", "));
+                        return Outcome.faulty(Fault.of(
+                                "purchase order " + number,
+                                "no reason",
+                                "why " + left + " will not come",
+                                "Add --reason."));
+                    }
+                    writing.add(new PurchaseHappening.Closed(number), reason);
+                    return Outcome.sound(writing.stock().purchase(number).orElseThrow());
+                }));
     }
 
     /** A purchase order, open or closed. */

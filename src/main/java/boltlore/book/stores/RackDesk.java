@@ -43,8 +43,14 @@ public final class RackDesk {
     public static RemnantRack rack(Reading reading) {
         List<Shop.Rest> all = reading.shop().rests(true);
         return new RemnantRack(
-                all.stream().filter(rest -> rest.usedBy().isEmpty()).map(RackDesk::remnant).toList(),
-                all.stream().filter(rest -> !rest.usedBy().isEmpty()).map(RackDesk::remnant).toList());
+                all.stream()
+                        .filter(rest -> rest.usedBy().isEmpty())
+                        .map(RackDesk::remnant)
+                        .toList(),
+                all.stream()
+                        .filter(rest -> !rest.usedBy().isEmpty())
+                        .map(RackDesk::remnant)
+                        .toList());
     }
 
     private static Remnant remnant(Shop.Rest rest) {
@@ -62,9 +68,13 @@ public final class RackDesk {
                     Nearest.advice(kept.material(), catalogue.materials().keySet(), "")));
         }
         return book.write(by, writing -> {
-            if (writing.shop().rests(true).stream().anyMatch(rest -> rest.remnant().equals(kept.remnant()))) {
+            if (writing.shop().rests(true).stream()
+                    .anyMatch(rest -> rest.remnant().equals(kept.remnant()))) {
                 return Outcome.faulty(Fault.of(
-                        "remnant " + kept.remnant(), "a mark that was given before", "a mark of its own", "Mark it anew."));
+                        "remnant " + kept.remnant(),
+                        "a mark that was given before",
+                        "a mark of its own",
+                        "Mark it anew."));
             }
             writing.add(kept, reason);
             return Outcome.sound(kept);
@@ -73,11 +83,13 @@ public final class RackDesk {
 
     /** Writes down the heat of a remnant, which is known when its bar is fetched. */
     public Outcome<Written<Kept>> heat(String mark, String heat, String reason) {
-        return book.write(by, writing -> onRack(writing, mark).then(rest -> {
-            Kept kept = new Kept(mark, rest.material(), rest.lengthMm(), heat, rest.leftBy());
-            writing.add(kept, reason);
-            return Outcome.sound(kept);
-        }));
+        return book.write(
+                by,
+                writing -> onRack(writing, mark).then(rest -> {
+                    Kept kept = new Kept(mark, rest.material(), rest.lengthMm(), heat, rest.leftBy());
+                    writing.add(kept, reason);
+                    return Outcome.sound(kept);
+                }));
     }
 
     /** Takes a remnant off the rack. */
@@ -85,11 +97,13 @@ public final class RackDesk {
         if (reason.isBlank()) {
             return Outcome.faulty(Fault.of("remnant " + mark, "no reason", "why it goes", "Add --reason."));
         }
-        return book.write(by, writing -> onRack(writing, mark).then(rest -> {
-            Used used = new Used(mark, "scrap");
-            writing.add(used, reason);
-            return Outcome.sound(used);
-        }));
+        return book.write(
+                by,
+                writing -> onRack(writing, mark).then(rest -> {
+                    Used used = new Used(mark, "scrap");
+                    writing.add(used, reason);
+                    return Outcome.sound(used);
+                }));
     }
 
     private static Outcome<Shop.Rest> onRack(Writing writing, String mark) {
@@ -123,11 +137,17 @@ public final class RackDesk {
             Set<String> taken = cut.after().usedUp().stream().map(Remnant::name).collect(Collectors.toSet());
             List<String> gone = taken.stream()
                     .filter(mark -> !there.contains(mark)
-                            && before.usedUp().stream().noneMatch(used -> used.name().equals(mark)))
+                            && before.usedUp().stream()
+                                    .noneMatch(used -> used.name().equals(mark)))
                     .toList();
-            if (!gone.isEmpty() || !taken.containsAll(before.usedUp().stream().map(Remnant::name).toList())) {
+            if (!gone.isEmpty()
+                    || !taken.containsAll(
+                            before.usedUp().stream().map(Remnant::name).toList())) {
                 return Outcome.faulty(Fault.of(
-                        "", "a rack that another desk has changed just now", "the rack that the plan was made with", "Cut again."));
+                        "",
+                        "a rack that another desk has changed just now",
+                        "the rack that the plan was made with",
+                        "Cut again."));
             }
             String orders = kits.stream().map(kit -> kit.order().name()).collect(Collectors.joining(", "));
             there.stream()
@@ -153,8 +173,7 @@ public final class RackDesk {
         kit.bill()
                 .all()
                 .filter(item -> !item.part().making().cuts().isEmpty())
-                .collect(Collectors.groupingBy(
-                        Item::part, LinkedHashMap::new, Collectors.toList()))
+                .collect(Collectors.groupingBy(Item::part, LinkedHashMap::new, Collectors.toList()))
                 .forEach((part, items) -> writing.add(
                         new Worked(
                                 kit.order().name(),
@@ -169,12 +188,14 @@ public final class RackDesk {
     /** Keeps a filled-in record with what was found in it; an earlier one of the same order stays beside it. */
     public Outcome<Written<List<Judged>>> keep(
             List<String> orders, String of, byte[] record, boolean passed, List<String> findings, String reason) {
-        return book.write(by, writing -> Outcome.all(orders.stream()
-                .map(order -> OrderDesk.standing(writing, order).then(standing -> {
-                    Judged judged = new Judged(order, of, writing.keep(record), passed, findings);
-                    writing.add(judged, reason);
-                    return Outcome.sound(judged);
-                }))
-                .toList()));
+        return book.write(
+                by,
+                writing -> Outcome.all(orders.stream()
+                        .map(order -> OrderDesk.standing(writing, order).then(standing -> {
+                            Judged judged = new Judged(order, of, writing.keep(record), passed, findings);
+                            writing.add(judged, reason);
+                            return Outcome.sound(judged);
+                        }))
+                        .toList()));
     }
 }

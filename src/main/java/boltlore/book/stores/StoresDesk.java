@@ -66,10 +66,13 @@ public final class StoresDesk {
         return Outcome.all(arrivals.stream()
                         .map(arrival -> part(catalogue, arrival.part()))
                         .toList())
-                .then(parts -> book.write(by, writing -> Outcome.all(IntStream.range(0, parts.size())
-                                .mapToObj(i -> receive(writing, arrivals.get(i), parts.get(i), reason))
-                                .toList())
-                        .then(all -> Outcome.sound(all.stream().flatMap(List::stream).toList()))));
+                .then(parts -> book.write(
+                        by,
+                        writing -> Outcome.all(IntStream.range(0, parts.size())
+                                        .mapToObj(i -> receive(writing, arrivals.get(i), parts.get(i), reason))
+                                        .toList())
+                                .then(all -> Outcome.sound(
+                                        all.stream().flatMap(List::stream).toList()))));
     }
 
     private Outcome<List<Held>> receive(Writing writing, Arrival arrival, Part part, String reason) {
@@ -90,9 +93,11 @@ public final class StoresDesk {
         }
         List<Held> held = held(arrival, part);
         BigDecimal each = arrival.serials().isEmpty() ? arrival.quantity() : BigDecimal.ONE;
-        held.forEach(one -> writing.add(
-                new StockHappening.Received(one, each, arrival.purchase(), part.revision()), reason));
-        if (arrival.purchase().isEmpty() && part.source() == Source.MAKE && arrival.finish().isEmpty()) {
+        held.forEach(one ->
+                writing.add(new StockHappening.Received(one, each, arrival.purchase(), part.revision()), reason));
+        if (arrival.purchase().isEmpty()
+                && part.source() == Source.MAKE
+                && arrival.finish().isEmpty()) {
             part.contains().forEach(child -> buildIn(writing, child, arrival.quantity(), part));
         }
         return Outcome.sound(held);
@@ -105,7 +110,9 @@ public final class StoresDesk {
             BigDecimal some = row.quantity().min(left);
             if (some.signum() > 0) {
                 writing.add(
-                        new StockHappening.BuiltIn(row.held(), some, into.number().text()), "");
+                        new StockHappening.BuiltIn(
+                                row.held(), some, into.number().text()),
+                        "");
                 left = left.subtract(some);
             }
         }
@@ -147,11 +154,13 @@ public final class StoresDesk {
     }
 
     private static List<Fault> ordered(Writing writing, Arrival arrival, String reason) {
-        PurchaseStanding purchase =
-                writing.stock().purchase(arrival.purchase()).orElse(null);
+        PurchaseStanding purchase = writing.stock().purchase(arrival.purchase()).orElse(null);
         if (purchase == null) {
             return List.of(Fault.of(
-                    "", "the purchase order '" + arrival.purchase() + "'", "one of the book", "'boltlore purchase list' shows them."));
+                    "",
+                    "the purchase order '" + arrival.purchase() + "'",
+                    "one of the book",
+                    "'boltlore purchase list' shows them."));
         }
         LineStanding line = purchase.lines().stream()
                 .filter(each -> each.part().equals(arrival.part()))
@@ -169,8 +178,8 @@ public final class StoresDesk {
         if (more && (!arrival.over() || reason.isBlank())) {
             return List.of(Fault.of(
                     subject,
-                    Digits.plain(arrival.quantity()) + " of " + arrival.part() + ", of which " + Digits.plain(line.left())
-                            + " are still to come",
+                    Digits.plain(arrival.quantity()) + " of " + arrival.part() + ", of which "
+                            + Digits.plain(line.left()) + " are still to come",
                     "no more than that",
                     "Send the rest back, or take it with --over and say why with --reason."));
         }
@@ -179,60 +188,72 @@ public final class StoresDesk {
 
     /** Says how much lies there; what differs from the book needs a reason. */
     public Outcome<Written<StockHappening.Counted>> count(Held asked, BigDecimal counted, String reason) {
-        return known(asked).then(held -> book.write(by, writing -> {
-            BigDecimal booked = writing.stock().lying(held);
-            if (booked.compareTo(counted) != 0 && reason.isBlank()) {
-                return Outcome.faulty(Fault.of(
-                        held.toString(),
-                        "a count of " + Digits.plain(counted) + " where the book has " + Digits.plain(booked),
-                        "why it differs",
-                        "Count once more, and say with --reason what was found."));
-            }
-            StockHappening.Counted entry = new StockHappening.Counted(held, counted, booked);
-            writing.add(entry, reason);
-            return Outcome.sound(entry);
-        }));
+        return known(asked)
+                .then(held -> book.write(by, writing -> {
+                    BigDecimal booked = writing.stock().lying(held);
+                    if (booked.compareTo(counted) != 0 && reason.isBlank()) {
+                        return Outcome.faulty(Fault.of(
+                                held.toString(),
+                                "a count of " + Digits.plain(counted) + " where the book has " + Digits.plain(booked),
+                                "why it differs",
+                                "Count once more, and say with --reason what was found."));
+                    }
+                    StockHappening.Counted entry = new StockHappening.Counted(held, counted, booked);
+                    writing.add(entry, reason);
+                    return Outcome.sound(entry);
+                }));
     }
 
     /** Lays it into another bin. */
     public Outcome<Written<StockHappening.Moved>> move(Held asked, BigDecimal quantity, String to) {
-        return known(asked).then(held -> book.write(by, writing -> there(writing, held, quantity).then(enough -> {
-            StockHappening.Moved entry = new StockHappening.Moved(held, quantity, to);
-            writing.add(entry, "");
-            return Outcome.sound(entry);
-        })));
+        return known(asked)
+                .then(held -> book.write(
+                        by,
+                        writing -> there(writing, held, quantity).then(enough -> {
+                            StockHappening.Moved entry = new StockHappening.Moved(held, quantity, to);
+                            writing.add(entry, "");
+                            return Outcome.sound(entry);
+                        })));
     }
 
     /** Throws it away, and says why. */
     public Outcome<Written<StockHappening.Scrapped>> scrap(Held asked, BigDecimal quantity, String reason) {
         if (reason.isBlank()) {
-            return Outcome.faulty(
-                    Fault.of("part " + asked.part(), "no reason", "why it is scrapped", "Add --reason."));
+            return Outcome.faulty(Fault.of("part " + asked.part(), "no reason", "why it is scrapped", "Add --reason."));
         }
-        return known(asked).then(held -> book.write(by, writing -> there(writing, held, quantity).then(enough -> {
-            StockHappening.Scrapped entry = new StockHappening.Scrapped(held, quantity);
-            writing.add(entry, reason);
-            return Outcome.sound(entry);
-        })));
+        return known(asked)
+                .then(held -> book.write(
+                        by,
+                        writing -> there(writing, held, quantity).then(enough -> {
+                            StockHappening.Scrapped entry = new StockHappening.Scrapped(held, quantity);
+                            writing.add(entry, reason);
+                            return Outcome.sound(entry);
+                        })));
     }
 
     /** Keeps so much of a part for an order that is owed, as far as nobody else has it kept; 0 lets it go. */
     public Outcome<Written<StockHappening.Reserved>> reserve(String order, Held asked, BigDecimal quantity) {
         return part(catalogue, asked.part())
-                .then(part -> book.write(by, writing -> OrderDesk.standing(writing, order).then(standing -> {
-                    if (!standing.state().owed()) {
-                        return Outcome.faulty(Fault.of(
-                                "order " + order, "'" + standing.state().written() + "'", "an order that is owed", ""));
-                    }
-                    BigDecimal free = free(writing, asked.part(), asked.finish(), order);
-                    if (free.compareTo(quantity) < 0) {
-                        return Outcome.faulty(tooLittle(Stock.key(asked.part(), asked.finish()), quantity, free));
-                    }
-                    StockHappening.Reserved entry = new StockHappening.Reserved(
-                            new Held(asked.part(), asked.finish(), "", "", ""), quantity, order);
-                    writing.add(entry, "");
-                    return Outcome.sound(entry);
-                })));
+                .then(part -> book.write(
+                        by,
+                        writing -> OrderDesk.standing(writing, order).then(standing -> {
+                            if (!standing.state().owed()) {
+                                return Outcome.faulty(Fault.of(
+                                        "order " + order,
+                                        "'" + standing.state().written() + "'",
+                                        "an order that is owed",
+                                        ""));
+                            }
+                            BigDecimal free = free(writing, asked.part(), asked.finish(), order);
+                            if (free.compareTo(quantity) < 0) {
+                                return Outcome.faulty(
+                                        tooLittle(Stock.key(asked.part(), asked.finish()), quantity, free));
+                            }
+                            StockHappening.Reserved entry = new StockHappening.Reserved(
+                                    new Held(asked.part(), asked.finish(), "", "", ""), quantity, order);
+                            writing.add(entry, "");
+                            return Outcome.sound(entry);
+                        })));
     }
 
     /** What lies there of a part and is kept for no other order. */
@@ -283,7 +304,9 @@ public final class StoresDesk {
                         "a part of the catalogue",
                         Nearest.advice(
                                 number,
-                                catalogue.parts().keySet().stream().map(PartNumber::text).toList(),
+                                catalogue.parts().keySet().stream()
+                                        .map(PartNumber::text)
+                                        .toList(),
                                 "'boltlore parts WORD' looks for one.")));
     }
 }

@@ -45,7 +45,10 @@ final class StoresFile {
         BigDecimal safety = reader.findDecimal("safetyStock", Range.POSITIVE);
         Integer cover = reader.findWhole("coverDays", 1, LONGEST_DAYS);
         if (reader.sound() && safety == null && cover == null) {
-            reader.fault("neither 'safetyStock' nor 'coverDays'", "one of them, or both", "Remove it, or say how it is kept.");
+            reader.fault(
+                    "neither 'safetyStock' nor 'coverDays'",
+                    "one of them, or both",
+                    "Remove it, or say how it is kept.");
         }
         return new Stores.Kept(
                 new PartNumber(reading.namedOnce(reader, "part", Kind.KEPT_PART, Kind.PART)),

@@ -33,9 +33,10 @@ import org.jspecify.annotations.Nullable;
 /** The purchase list of all orders, by supplier; what to make and to coat; what to ask for sooner. */
 final class BuyingReport {
 
-    private static final String DATES = "Dates are calendar days. 'Late' counts the days since the last one on which it would have"
-            + " come in time. 'For' names the orders that ask, each with its quantity; 'stock' is what the pack, the least"
-            + " order or a safety stock adds.";
+    private static final String DATES =
+            "Dates are calendar days. 'Late' counts the days since the last one on which it would have"
+                    + " come in time. 'For' names the orders that ask, each with its quantity; 'stock' is what the pack, the least"
+                    + " order or a safety stock adds.";
 
     private final ShopPlan plan;
     private final Currency home;
@@ -66,27 +67,36 @@ final class BuyingReport {
             report.page(page("Sooner", "To ask for sooner", false).add(sooner()));
         }
         if (!plan.toMake().isEmpty()) {
-            report.page(page("To make", "To make", true).add(made("make", plan.toMake(), "Begin by")).note(DATES));
+            report.page(page("To make", "To make", true)
+                    .add(made("make", plan.toMake(), "Begin by"))
+                    .note(DATES));
         }
         if (!plan.toCoat().isEmpty()) {
-            report.page(page("To coat", "To coat", true).add(made("coat", plan.toCoat(), "Bring by")).note(DATES));
+            report.page(page("To coat", "To coat", true)
+                    .add(made("coat", plan.toCoat(), "Bring by"))
+                    .note(DATES));
         }
         return report.build();
     }
 
     private PageBuilder page(String name, String title, boolean landscape) {
-        PageBuilder page = Page.named(name).footer("Purchase list, " + plan.stores().today());
+        PageBuilder page =
+                Page.named(name).footer("Purchase list, " + plan.stores().today());
         return (landscape ? page.landscape() : page).title(title);
     }
 
     private PageBuilder overview(Findings findings) {
-        PageBuilder page = page("Overview", "Purchase list", false).add(head()).add(orders()).add(suppliers());
+        PageBuilder page = page("Overview", "Purchase list", false)
+                .add(head())
+                .add(orders())
+                .add(suppliers());
         FindingsTable.add(page, findings, "en");
         return page;
     }
 
     private ParticularsBuilder head() {
-        return costs(Particulars.named("purchase-head").say("day", "Planned from", plan.stores().today()));
+        return costs(Particulars.named("purchase-head")
+                .say("day", "Planned from", plan.stores().today()));
     }
 
     private ParticularsBuilder sums() {
@@ -95,8 +105,16 @@ final class BuyingReport {
 
     private ParticularsBuilder costs(ParticularsBuilder says) {
         return says.say("together", "Cost, bought together", Kind.money(home, Money.digits(home)), plan.together())
-                .say("apart", "Cost, each order by itself with nothing in stock", Kind.money(home, Money.digits(home)), plan.apart())
-                .say("saved", "Saved", Kind.money(home, Money.digits(home)), plan.apart().subtract(plan.together()));
+                .say(
+                        "apart",
+                        "Cost, each order by itself with nothing in stock",
+                        Kind.money(home, Money.digits(home)),
+                        plan.apart())
+                .say(
+                        "saved",
+                        "Saved",
+                        Kind.money(home, Money.digits(home)),
+                        plan.apart().subtract(plan.together()));
     }
 
     private TableBuilder orders() {
@@ -114,9 +132,17 @@ final class BuyingReport {
                 .text("supplier", "Supplier", 30, Map.Entry::getKey)
                 .whole("lines", "Lines", "", each -> each.getValue().size())
                 .money("cost", "Cost", home, each -> sum(each.getValue()))
-                .date("orderBy", "Order first by", each -> each.getValue().get(0).orderBy())
-                .whole("late", "Lines late", "", each -> told((int)
-                        each.getValue().stream().filter(line -> line.lateDays() > 0).count()))
+                .date(
+                        "orderBy",
+                        "Order first by",
+                        each -> each.getValue().get(0).orderBy())
+                .whole(
+                        "late",
+                        "Lines late",
+                        "",
+                        each -> told((int) each.getValue().stream()
+                                .filter(line -> line.lateDays() > 0)
+                                .count()))
                 .of(bySupplier.entrySet());
     }
 
@@ -140,7 +166,11 @@ final class BuyingReport {
                 .quantity("quantity", "To order", "", PurchaseLine::quantity)
                 .text("unit", "Unit", 5, line -> line.part().unit())
                 .quantity("pack", "Pack of", "", line -> bought(line.part(), Buying::packOf))
-                .text("price", "Price of one", 14, line -> line.currency() + " " + line.unitCost().toPlainString())
+                .text(
+                        "price",
+                        "Price of one",
+                        14,
+                        line -> line.currency() + " " + line.unitCost().toPlainString())
                 .column(Column.money("cost", "Cost", home), line -> Cell.of(line.homeCost()))
                 .date("needed", "Needed", PurchaseLine::neededOn)
                 .text("for", "For", 34, line -> PurchaseLine.says(line.asked()))
@@ -176,14 +206,22 @@ final class BuyingReport {
         return TableSpec.<PlannedReceipt>named(name)
                 .date("release", beginBy, receipt -> StoresNow.date(receipt.release()))
                 .whole("late", "Late", "days", receipt -> told(receipt.lateBy(now)))
-                .text("part", "Part number", 14, receipt -> receipt.item().part().text())
+                .text(
+                        "part",
+                        "Part number",
+                        14,
+                        receipt -> receipt.item().part().text())
                 .text("revision", "Rev.", 4, receipt -> plan.part(receipt).revision())
                 .text("name", "Name", 40, receipt -> plan.part(receipt).name().english())
                 .text("finish", "Finish", 20, receipt -> finish(receipt))
                 .quantity("quantity", "Quantity", "", PlannedReceipt::quantity)
                 .text("unit", "Unit", 5, receipt -> plan.part(receipt).unit())
                 .date("needed", "Ready by", receipt -> StoresNow.date(receipt.due()))
-                .text("for", "For", 40, receipt -> PurchaseLine.says(plan.netting().askedBy(receipt)))
+                .text(
+                        "for",
+                        "For",
+                        40,
+                        receipt -> PurchaseLine.says(plan.netting().askedBy(receipt)))
                 .of(receipts);
     }
 
@@ -198,7 +236,10 @@ final class BuyingReport {
                 .text("receipt", "Order", row -> row.brought().receipt().name())
                 .text("part", "Part number", row -> row.item().item().toString())
                 .quantity("quantity", "Quantity", "", row -> row.brought().quantity())
-                .date("expected", "Expected", row -> date(row.brought().receipt().period()))
+                .date(
+                        "expected",
+                        "Expected",
+                        row -> date(row.brought().receipt().period()))
                 .date("needed", "Needed", row -> date(row.brought().wanted()))
                 .of(plan.toHurry().stream()
                         .flatMap(item -> item.brought().stream().map(brought -> new Row(item, brought)))

@@ -74,10 +74,14 @@ public final class BuyingTrade extends Trade {
                         .askedBy(receipt)
                         .outside()
                         .keySet()
-                        .forEach(order -> late.computeIfAbsent(order, any -> new ArrayList<>()).add(receipt)));
+                        .forEach(order -> late.computeIfAbsent(order, any -> new ArrayList<>())
+                                .add(receipt)));
         return plan.orders().stream()
                 .filter(order -> late.containsKey(order.kit().order().name()))
-                .map(order -> tooLate(order, late.getOrDefault(order.kit().order().name(), List.of()), plan.netting().now()));
+                .map(order -> tooLate(
+                        order,
+                        late.getOrDefault(order.kit().order().name(), List.of()),
+                        plan.netting().now()));
     }
 
     private static Finding tooLate(OrderNeeds order, List<PlannedReceipt> late, int now) {
@@ -91,7 +95,11 @@ public final class BuyingTrade extends Trade {
                 Map.of(
                         "order", name,
                         "due", order.due(),
-                        "items", (int) late.stream().map(PlannedReceipt::item).distinct().count(),
+                        "items",
+                                (int) late.stream()
+                                        .map(PlannedReceipt::item)
+                                        .distinct()
+                                        .count(),
                         "part", worst.item().toString(),
                         "days", worst.lateBy(now)));
     }
@@ -109,16 +117,18 @@ public final class BuyingTrade extends Trade {
     }
 
     private static Stream<Finding> sooner(ShopPlan plan) {
-        return plan.toHurry().stream().flatMap(item -> item.brought().stream()
-                .map(brought -> new Finding(
-                        BuyingFinding.NEEDED_SOONER,
-                        brought.receipt().name() + " " + item.item(),
-                        Map.of(
-                                "receipt", brought.receipt().name(),
-                                "part", item.item().toString(),
-                                "quantity", Digits.plain(brought.quantity()),
-                                "expected", StoresNow.date(brought.receipt().period()),
-                                "needed", StoresNow.date(brought.wanted())))));
+        return plan.toHurry().stream()
+                .flatMap(item -> item.brought().stream()
+                        .map(brought -> new Finding(
+                                BuyingFinding.NEEDED_SOONER,
+                                brought.receipt().name() + " " + item.item(),
+                                Map.of(
+                                        "receipt", brought.receipt().name(),
+                                        "part", item.item().toString(),
+                                        "quantity", Digits.plain(brought.quantity()),
+                                        "expected",
+                                                StoresNow.date(brought.receipt().period()),
+                                        "needed", StoresNow.date(brought.wanted())))));
     }
 
     private static Stream<Finding> tooSmall(ShopPlan plan) {

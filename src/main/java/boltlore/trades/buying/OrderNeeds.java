@@ -104,7 +104,9 @@ record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockIte
                 madeOf.put(
                         bare,
                         item.inside().stream()
-                                .map(child -> new Component(describe(child), child.quantity().divide(item.quantity(), MathContext.DECIMAL128)))
+                                .map(child -> new Component(
+                                        describe(child),
+                                        child.quantity().divide(item.quantity(), MathContext.DECIMAL128)))
                                 .toList());
             }
             return whole;
@@ -117,7 +119,12 @@ record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockIte
             }
             return String.join(
                     "+",
-                    item.all().map(Item::finish).filter(finish -> !finish.isEmpty()).distinct().sorted().toList());
+                    item.all()
+                            .map(Item::finish)
+                            .filter(finish -> !finish.isEmpty())
+                            .distinct()
+                            .sorted()
+                            .toList());
         }
 
         private void extra(Extra extra) {
@@ -170,7 +177,10 @@ record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockIte
                     got = got.subtract(covered);
                     if (covered.compareTo(day.getValue()) < 0) {
                         left.add(new Demand(
-                                item, day.getKey(), day.getValue().subtract(covered), kit.order().name()));
+                                item,
+                                day.getKey(),
+                                day.getValue().subtract(covered),
+                                kit.order().name()));
                     }
                 }
             });

@@ -58,7 +58,8 @@ public record PurchaseLine(
         Currency home = catalogue.workshop().currency();
         Optional<Offer> offer = offers(part).stream().findFirst();
         Currency currency = offer.map(Offer::currency).orElse(home);
-        BigDecimal unitCost = offer.map(each -> each.at(receipt.quantity()).cost()).orElse(part.cost());
+        BigDecimal unitCost =
+                offer.map(each -> each.at(receipt.quantity()).cost()).orElse(part.cost());
         BigDecimal homeUnitCost =
                 offer.map(each -> each.at(receipt.quantity()).homeCost()).orElse(part.cost());
         return new PurchaseLine(

@@ -8,6 +8,7 @@ import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
+import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
 import boltlore.report.Phrases;
 import boltlore.report.Report;
@@ -36,9 +37,8 @@ public final class PurchaseOrderSheet {
     public static Report compose(Catalogue catalogue, String language, Order order) {
         Phrases words = Phrases.of(PurchaseOrderSheet.class, NAME, language);
         Currency currency = Currency.getInstance(order.currency());
-        BigDecimal total = order.lines().stream()
-                .map(line -> cost(line, currency))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal total =
+                order.lines().stream().map(line -> cost(line, currency)).reduce(BigDecimal.ZERO, BigDecimal::add);
         String title = words.say("title", order.number());
         return Report.named(NAME, title)
                 .about(order.supplier())
@@ -55,20 +55,28 @@ public final class PurchaseOrderSheet {
                         .footer(title)
                         .title(title)
                         .add(Particulars.named("head")
-                                .say("buyer", words.say("buyer"), catalogue.workshop().name() + ", " + catalogue.workshop().place())
+                                .say("buyer", words.say("buyer"), buyer(catalogue))
                                 .say("supplier", words.say("supplier"), order.supplier())
                                 .say("on", words.say("on"), words.day(order.on())))
                         .add(lines(catalogue, words, language, order, currency, total))
                         .note(words.say("note"))
                         .signatures(words.say("signed")))
-                .page(Page.named("Goods in")
-                        .landscape()
-                        .footer("Goods in, " + order.number())
-                        .title("Goods in, " + order.number() + ", " + order.supplier())
-                        .add(goodsIn(catalogue, order))
-                        .note("Write what came; a part that is not on this list is put aside and the supplier asked."
-                                + " Lots and serial numbers as they stand on the goods."))
+                .page(goodsInPage(catalogue, order))
                 .build();
+    }
+
+    private static String buyer(Catalogue catalogue) {
+        return catalogue.workshop().name() + ", " + catalogue.workshop().place();
+    }
+
+    private static PageBuilder goodsInPage(Catalogue catalogue, Order order) {
+        return Page.named("Goods in")
+                .landscape()
+                .footer("Goods in, " + order.number())
+                .title("Goods in, " + order.number() + ", " + order.supplier())
+                .add(goodsIn(catalogue, order))
+                .note("Write what came; a part that is not on this list is put aside and the supplier asked."
+                        + " Lots and serial numbers as they stand on the goods.");
     }
 
     private static BigDecimal cost(OrderLine line, Currency currency) {

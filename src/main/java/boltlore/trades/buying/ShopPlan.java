@@ -46,7 +46,8 @@ public record ShopPlan(
         Catalogue catalogue = withParts(today, kits);
         List<OrderNeeds> orders = kits.stream()
                 .map(kit -> OrderNeeds.of(kit, stores))
-                .sorted(Comparator.comparing(OrderNeeds::due).thenComparing(each -> each.kit().order().name()))
+                .sorted(Comparator.comparing(OrderNeeds::due)
+                        .thenComparing(each -> each.kit().order().name()))
                 .toList();
         Netting netting = net(orders, stores, catalogue);
         BigDecimal apart = kits.stream()
@@ -91,10 +92,10 @@ public record ShopPlan(
     }
 
     /** Coating is a step of its own, from the bare part to the one in its finish. */
-    private static PlanningData data(
-            StockItem item, List<Component> contents, StoresNow stores, Catalogue catalogue) {
+    private static PlanningData data(StockItem item, List<Component> contents, StoresNow stores, Catalogue catalogue) {
         Part part = catalogue.part(item.part());
-        boolean coating = contents.size() == 1 && contents.get(0).item().equals(OrderNeeds.bare(item)) && isCoated(item);
+        boolean coating =
+                contents.size() == 1 && contents.get(0).item().equals(OrderNeeds.bare(item)) && isCoated(item);
         return new PlanningData(
                 stores.onHand().getOrDefault(item, BigDecimal.ZERO),
                 isCoated(item) ? BigDecimal.ZERO : catalogue.stores().safetyStock(part.number()),
@@ -137,14 +138,16 @@ public record ShopPlan(
         return netting.of(receipt.item())
                 .map(plan -> plan.data().contains())
                 .filter(contents -> isCoated(receipt.item()))
-                .filter(contents -> contents.size() == 1
-                        && contents.get(0).item().equals(OrderNeeds.bare(receipt.item())))
+                .filter(contents ->
+                        contents.size() == 1 && contents.get(0).item().equals(OrderNeeds.bare(receipt.item())))
                 .isPresent();
     }
 
     /** Items of which something that is ordered is needed before it is expected. */
     public List<ItemPlan> toHurry() {
-        return netting.items().stream().filter(plan -> !plan.brought().isEmpty()).toList();
+        return netting.items().stream()
+                .filter(plan -> !plan.brought().isEmpty())
+                .toList();
     }
 
     /** What is to be done: 'order', 'make' or 'coat'. */

@@ -54,9 +54,10 @@ public final class CuttingTrade extends Trade {
         Catalogue catalogue = kits.get(0).catalogue();
         List<Bill> bills = kits.stream().map(KitInWork::bill).toList();
         Findings left = stopped.stream().map(StoppedOrder::finding).collect(Findings.collected());
-        return rack(options, catalogue).then(read -> cut(bills, read.rack(), catalogue, left)
-                .then(cut -> Outcome.sound(List.of(new TradeResult(
-                        "", cut.findings(), List.of(cut.sheet()), left(cut.plan(), read, options))))));
+        return rack(options, catalogue)
+                .then(read -> cut(bills, read.rack(), catalogue, left)
+                        .then(cut -> Outcome.sound(List.of(new TradeResult(
+                                "", cut.findings(), List.of(cut.sheet()), left(cut.plan(), read, options))))));
     }
 
     /**

@@ -57,10 +57,7 @@ public record PickingList(
 
     /** What somebody must decide or find out before the kit can be handed out whole. */
     Findings findings(KitInWork kit) {
-        return Stream.of(
-                        onHold(new FindingWords(kit.family())),
-                        offTheWalk(Walk.of(kit.catalogue())),
-                        withoutBin())
+        return Stream.of(onHold(new FindingWords(kit.family())), offTheWalk(Walk.of(kit.catalogue())), withoutBin())
                 .flatMap(Function.identity())
                 .collect(Findings.collected());
     }

@@ -119,7 +119,9 @@ final class PickingReport {
     private static Optional<String> walk(KitInWork kit, PickingList list) {
         List<String> bins = list.walk().stream().map(row -> row.part().bin()).toList();
         return Walk.of(kit.catalogue()).lengths(bins).map(lengths -> {
-            String unmeasured = lengths.unmeasured() == 0 ? "" : "; without " + lengths.unmeasured() + " bins that are not measured";
+            String unmeasured = lengths.unmeasured() == 0
+                    ? ""
+                    : "; without " + lengths.unmeasured() + " bins that are not measured";
             return metres(lengths.asListed()) + " m in the usual order, at the shortest "
                     + metres(lengths.of(RouteRule.SHORTEST)) + " m" + unmeasured;
         });

@@ -62,14 +62,18 @@ public final class Walk {
     /** How far one walks for these bins; empty where the aisles are not measured. */
     public Optional<Lengths> lengths(Collection<String> bins) {
         return Optional.ofNullable(layout).map(known -> {
-            List<Point> stops =
-                    bins.stream().sorted(order()).flatMap(bin -> place(bin).stream()).distinct().toList();
+            List<Point> stops = bins.stream()
+                    .sorted(order())
+                    .flatMap(bin -> place(bin).stream())
+                    .distinct()
+                    .toList();
             Block block = Block.of(known.aisleLengthMm(), known.startMm(), stops);
             Map<RouteRule, Long> byRule = new EnumMap<>(RouteRule.class);
             for (RouteRule rule : RouteRule.values()) {
                 byRule.put(rule, rule.route(block).lengthMm());
             }
-            int unmeasured = (int) bins.stream().filter(bin -> place(bin).isEmpty()).count();
+            int unmeasured =
+                    (int) bins.stream().filter(bin -> place(bin).isEmpty()).count();
             return new Lengths(Route.inOrder(block, stops).lengthMm(), byRule, unmeasured);
         });
     }
@@ -80,20 +84,23 @@ public final class Walk {
             return order();
         }
         List<Point> stops = bins.stream().flatMap(bin -> place(bin).stream()).toList();
-        List<Point> passed = rule.route(Block.of(layout.aisleLengthMm(), layout.startMm(), stops)).stops();
-        return Comparator.comparingInt((String bin) -> place(bin).map(passed::indexOf).orElse(passed.size()))
+        List<Point> passed = rule.route(Block.of(layout.aisleLengthMm(), layout.startMm(), stops))
+                .stops();
+        return Comparator.comparingInt(
+                        (String bin) -> place(bin).map(passed::indexOf).orElse(passed.size()))
                 .thenComparing(order());
     }
 
     /** The middle of its bay; empty where that is not measured, or lies beyond the end of the aisle. */
     public Optional<Point> place(String bin) {
-        return Optional.ofNullable(layout).flatMap(known -> onTheWay(bin).flatMap(read -> {
-            Stores.Aisle aisle = known.aisles().get(read.aisle());
-            long awayMm = aisle == null ? -1 : aisle.bayAtMm(read.bay());
-            return aisle == null || awayMm < 0 || awayMm > known.aisleLengthMm()
-                    ? Optional.empty()
-                    : Optional.of(new Point(aisle.atMm(), awayMm));
-        }));
+        return Optional.ofNullable(layout)
+                .flatMap(known -> onTheWay(bin).flatMap(read -> {
+                    Stores.Aisle aisle = known.aisles().get(read.aisle());
+                    long awayMm = aisle == null ? -1 : aisle.bayAtMm(read.bay());
+                    return aisle == null || awayMm < 0 || awayMm > known.aisleLengthMm()
+                            ? Optional.empty()
+                            : Optional.of(new Point(aisle.atMm(), awayMm));
+                }));
     }
 
     /** Order of bins as they are passed; a bin that is not written as one, or in an aisle not listed, comes last. */

@@ -17,8 +17,6 @@ import boltlore.book.db.Server;
 import boltlore.book.db.Stock;
 import boltlore.book.db.Tables;
 import boltlore.book.db.Written;
-import boltlore.book.stores.PickDesk.Line;
-import boltlore.book.stores.PickDesk.Taken;
 import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.catalogue.Catalogue;
 import boltlore.faults.Fault;
@@ -114,9 +112,8 @@ class StoresInBookTest {
     }
 
     private static BigDecimal lying(Book book, String part) {
-        return book.read(reading -> reading.stock().of(part).stream()
-                .map(Stock.Row::quantity)
-                .reduce(BigDecimal.ZERO, BigDecimal::add));
+        return book.read(reading ->
+                reading.stock().of(part).stream().map(Stock.Row::quantity).reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
     private static Taken taken(String part, String quantity, String... serials) {
@@ -192,7 +189,8 @@ class StoresInBookTest {
         @EnumSource
         void a_delivery_with_one_slip_is_not_taken_in_at_all(Where kept) {
             in(kept, book -> {
-                refused(stores(book).receive(List.of(arrival("HE-1", "1", "PO-1", ""), arrival("HO-16", "1", "PO-1", "")), ""));
+                refused(stores(book)
+                        .receive(List.of(arrival("HE-1", "1", "PO-1", ""), arrival("HO-16", "1", "PO-1", "")), ""));
                 assertThat(lying(book, "HE-1")).isZero();
             });
         }
@@ -224,7 +222,8 @@ class StoresInBookTest {
                 there(book, arrival("TL-KEY", "5", "", ""));
                 Held key = Held.of("TL-KEY", "");
                 sound(stores(book).count(key, new BigDecimal("5"), ""));
-                assertThat(refused(stores(book).count(key, new BigDecimal("4"), ""))).contains("where the book has 5");
+                assertThat(refused(stores(book).count(key, new BigDecimal("4"), "")))
+                        .contains("where the book has 5");
                 sound(stores(book).count(key, new BigDecimal("4"), "one had fallen behind the rack"));
                 assertThat(lying(book, "TL-KEY")).isEqualByComparingTo("4");
             });
@@ -241,7 +240,8 @@ class StoresInBookTest {
                         .contains("4 wanted where 3 may be taken");
                 assertThat(refused(stores(book).scrap(key, BigDecimal.ONE, ""))).contains("no reason");
                 sound(stores(book).scrap(key, BigDecimal.ONE, "bent"));
-                assertThat(refused(stores(book).scrap(key, new BigDecimal("3"), "bent"))).contains("where 2 may");
+                assertThat(refused(stores(book).scrap(key, new BigDecimal("3"), "bent")))
+                        .contains("where 2 may");
                 assertThat(lying(book, "TL-KEY")).isEqualByComparingTo("4");
             });
         }
@@ -300,10 +300,11 @@ class StoresInBookTest {
         void piece_by_piece_and_goes_on_where_it_stopped(Where kept) {
             in(kept, book -> {
                 there(book, arrival("HE-1", "1", "", ""), arrival("CO-1", "1", "", "", "S-7"));
-                Line heater = one(picking(book).take(KIT, List.of(taken("HE-1", "0")), ""));
+                PickLine heater = one(picking(book).take(KIT, List.of(taken("HE-1", "0")), ""));
                 assertThat(heater.left()).isZero();
                 assertThat(line(book, "CO-1").left()).isEqualByComparingTo("1");
-                assertThat(refused(picking(book).take(KIT, List.of(taken("CO-1", "1")), ""))).isEqualTo("no serial number");
+                assertThat(refused(picking(book).take(KIT, List.of(taken("CO-1", "1")), "")))
+                        .isEqualTo("no serial number");
                 sound(picking(book).take(KIT, List.of(taken("CO-1", "1", "S-7")), ""));
                 assertThat(line(book, "CO-1").left()).isZero();
                 assertThat(inAKit(book, "S-7")).isTrue();
@@ -315,8 +316,10 @@ class StoresInBookTest {
         void with_no_part_that_its_kit_does_not_hold_and_no_more_than_it_holds(Where kept) {
             in(kept, book -> {
                 there(book, arrival("TL-KEY", "1", "", ""), arrival("HE-1", "2", "", ""));
-                assertThat(refused(picking(book).take(KIT, List.of(taken("TL-KEY", "1")), ""))).contains("does not hold");
-                assertThat(refused(picking(book).take(KIT, List.of(taken("HE-1", "2")), ""))).contains("1 are left");
+                assertThat(refused(picking(book).take(KIT, List.of(taken("TL-KEY", "1")), "")))
+                        .contains("does not hold");
+                assertThat(refused(picking(book).take(KIT, List.of(taken("HE-1", "2")), "")))
+                        .contains("1 are left");
             });
         }
 
@@ -326,12 +329,16 @@ class StoresInBookTest {
             in(kept, book -> {
                 there(book, arrival("TL-KEY", "1", "", ""));
                 Taken instead = new Taken("TL-KEY", "", BigDecimal.ONE, "", List.of(), "", "HE-1", "");
-                assertThat(refused(picking(book).take(KIT, List.of(instead), ""))).contains("does not allow");
-                Taken conceded = new Taken("TL-KEY", "", BigDecimal.ONE, "", List.of(), "", "HE-1", "C-12: for the photo");
-                assertThat(one(picking(book).take(KIT, List.of(conceded), "")).left()).isZero();
+                assertThat(refused(picking(book).take(KIT, List.of(instead), "")))
+                        .contains("does not allow");
+                Taken conceded =
+                        new Taken("TL-KEY", "", BigDecimal.ONE, "", List.of(), "", "HE-1", "C-12: for the photo");
+                assertThat(one(picking(book).take(KIT, List.of(conceded), "")).left())
+                        .isZero();
                 List<BuiltNote> notes = book.read(reading -> reading.asBuilt().notes(ORDER));
-                assertThat(notes).singleElement().satisfies(note -> assertThat(note.says())
-                        .contains("TL-KEY in the place of HE-1: C-12"));
+                assertThat(notes)
+                        .singleElement()
+                        .satisfies(note -> assertThat(note.says()).contains("TL-KEY in the place of HE-1: C-12"));
             });
         }
 
@@ -350,8 +357,9 @@ class StoresInBookTest {
                 there(book, arrival("HE-1", "1", "", ""), arrival("BX-1", "1", "", ""));
                 sound(picking(book).take(KIT, List.of(taken("HE-1", "1"), taken("BX-1", "1")), ""));
                 assertThat(line(book, "HE-1").missing()).isZero();
-                assertThat(sound(picking(book).complete(KIT, "the rest will follow")).value())
-                        .extracting(Line::safety)
+                assertThat(sound(picking(book).complete(KIT, "the rest will follow"))
+                                .value())
+                        .extracting(PickLine::safety)
                         .containsOnly(false);
             });
         }
@@ -363,12 +371,14 @@ class StoresInBookTest {
                 there(book, arrival("CO-1", "1", "", "", "S-7"));
                 sound(picking(book).take(KIT, List.of(taken("CO-1", "1", "S-7")), ""));
                 Held piece = new Held("CO-1", "", "", "S-7", "");
-                assertThat(refused(picking(book).back(KIT, piece, BigDecimal.ONE, ""))).contains("without a reason");
+                assertThat(refused(picking(book).back(KIT, piece, BigDecimal.ONE, "")))
+                        .contains("without a reason");
                 sound(picking(book).back(KIT, piece, BigDecimal.ONE, "scratched"));
                 assertThat(lying(book, "CO-1")).isEqualByComparingTo("1");
                 assertThat(line(book, "CO-1").left()).isEqualByComparingTo("1");
                 assertThat(inAKit(book, "S-7")).isFalse();
-                assertThat(refused(picking(book).back(KIT, piece, BigDecimal.ONE, "again"))).contains("it has got 0");
+                assertThat(refused(picking(book).back(KIT, piece, BigDecimal.ONE, "again")))
+                        .contains("it has got 0");
             });
         }
 
@@ -376,14 +386,14 @@ class StoresInBookTest {
             return book.read(reading -> reading.asBuilt().inWith("CO-1", serial).isPresent());
         }
 
-        private Line line(Book book, String part) {
-            return book.read(reading -> PickDesk.lines(reading, KIT)).stream()
+        private PickLine line(Book book, String part) {
+            return book.read(reading -> PickLine.of(reading, KIT)).stream()
                     .filter(line -> line.part().number().text().equals(part))
                     .findFirst()
                     .orElseThrow();
         }
 
-        private static Line one(Outcome<Written<List<Line>>> taken) {
+        private static PickLine one(Outcome<Written<List<PickLine>>> taken) {
             return sound(taken).value().get(0);
         }
     }
@@ -401,23 +411,30 @@ class StoresInBookTest {
                 CoatDesk desk = new CoatDesk(book, by("Lou"), CATALOGUE);
                 assertThat(sound(desk.queue(List.of(KIT))).value()).hasSizeGreaterThan(2);
                 assertThat(sound(desk.queue(List.of(KIT))).value()).isEmpty();
-                assertThat(refused(desk.move(List.of(PIECE), Coat.ACCEPTED, "", ""))).contains("'waiting'");
-                assertThat(refused(desk.move(List.of(PIECE), Coat.HUNG, "", ""))).isEqualTo("no load");
+                assertThat(refused(desk.move(List.of(PIECE), Coat.ACCEPTED, "", "")))
+                        .contains("'waiting'");
+                assertThat(refused(desk.move(List.of(PIECE), Coat.HUNG, "", "")))
+                        .isEqualTo("no load");
                 for (Coat step : List.of(Coat.HUNG, Coat.COATED)) {
                     sound(desk.move(List.of(ORDER + "/BR-1"), step, "load 1", ""));
                 }
-                assertThat(refused(desk.move(List.of(PIECE), Coat.REJECTED, "", ""))).isEqualTo("no reason");
+                assertThat(refused(desk.move(List.of(PIECE), Coat.REJECTED, "", "")))
+                        .isEqualTo("no reason");
                 sound(desk.move(List.of(PIECE), Coat.REJECTED, "", "run"));
-                assertThat(sound(desk.move(List.of(ORDER + "/BR-1"), Coat.ACCEPTED, "", "")).value()).hasSize(1);
+                assertThat(sound(desk.move(List.of(ORDER + "/BR-1"), Coat.ACCEPTED, "", ""))
+                                .value())
+                        .hasSize(1);
                 sound(desk.move(List.of(PIECE), Coat.WAITING, "", ""));
-                int again = book.read(reading -> reading.shop().piece(PIECE).orElseThrow().again());
+                int again = book.read(
+                        reading -> reading.shop().piece(PIECE).orElseThrow().again());
                 assertThat(again).isEqualTo(1);
             });
         }
 
         @ParameterizedTest
         @EnumSource
-        void gives_accepted_pieces_to_the_stores_in_their_finish_and_takes_back_what_is_rejected_after_that(Where kept) {
+        void gives_accepted_pieces_to_the_stores_in_their_finish_and_takes_back_what_is_rejected_after_that(
+                Where kept) {
             in(kept, book -> {
                 CoatDesk desk = new CoatDesk(book, by("Lou"), CATALOGUE);
                 there(book, arrival("BR-1", "1", "", ""));
@@ -460,7 +477,8 @@ class StoresInBookTest {
                 assertThat(refused(desk.scrap("R-1", ""))).isEqualTo("no reason");
                 sound(desk.scrap("R-1", "bent"));
                 assertThat(refused(desk.scrap("R-1", "bent"))).contains("R-1");
-                assertThat(book.read(reading -> RackDesk.rack(reading)).usedUp()).hasSize(1);
+                assertThat(book.read(reading -> RackDesk.rack(reading)).usedUp())
+                        .hasSize(1);
             });
         }
     }

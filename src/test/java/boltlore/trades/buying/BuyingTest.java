@@ -44,9 +44,16 @@ class BuyingTest {
 
     private static CatalogueSketch shop() {
         return new CatalogueSketch()
-                .part(bolt("FX-M8", "M8", null).leadDays(10).buying(buying("100", null, "0.20", "0.10")).bin("F-01-01-A-01"))
+                .part(bolt("FX-M8", "M8", null)
+                        .leadDays(10)
+                        .buying(buying("100", null, "0.20", "0.10"))
+                        .bin("F-01-01-A-01"))
                 .part(bought("HE-1").leadDays(30).bin("H-01-01-A-01"))
-                .part(made("FR-1").leadDays(4).contains("TB-1", "2").joined(Joined.WELDED).coat("chassis", "0.2"))
+                .part(made("FR-1")
+                        .leadDays(4)
+                        .contains("TB-1", "2")
+                        .joined(Joined.WELDED)
+                        .coat("chassis", "0.2"))
                 .part(made("TB-1").leadDays(3))
                 .position(at("heater").line("heater", "HE-1", "1", each("FX-M8", "30")))
                 .position(at("frame").line("frame", "FR-1", "1"));
@@ -67,8 +74,14 @@ class BuyingTest {
                                 new Offer.PriceBreak(BigDecimal.ONE, new BigDecimal(first), new BigDecimal(first)),
                                 new Offer.PriceBreak(
                                         new BigDecimal("200"), new BigDecimal(second), new BigDecimal(second)))),
-                new Offer("Supplier B", "B-1", euro, 2, null, null, List.of(
-                        new Offer.PriceBreak(BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE)))));
+                new Offer(
+                        "Supplier B",
+                        "B-1",
+                        euro,
+                        2,
+                        null,
+                        null,
+                        List.of(new Offer.PriceBreak(BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE)))));
     }
 
     private static ShopPlan plan(Catalogue catalogue, StoresNow stores, String... orders) {
@@ -138,8 +151,10 @@ class BuyingTest {
             ShopPlan plan = plan(shop().draw(), stores, "A");
             assertThat(plan.purchases()).isEmpty();
             // one bolt fewer, and a pack must be bought
-            StoresNow fewer = new StoresNow(MAY, Map.of(item("FX-M8"), new BigDecimal("19")), Map.of(), stores.issued());
-            assertThat(line(plan(shop().draw(), fewer, "A"), "FX-M8").quantity()).isEqualByComparingTo("100");
+            StoresNow fewer =
+                    new StoresNow(MAY, Map.of(item("FX-M8"), new BigDecimal("19")), Map.of(), stores.issued());
+            assertThat(line(plan(shop().draw(), fewer, "A"), "FX-M8").quantity())
+                    .isEqualByComparingTo("100");
         }
     }
 
@@ -151,12 +166,16 @@ class BuyingTest {
         @DisplayName("through levels: the coated frame, the bare one before it, its tubes before that")
         void levels() {
             ShopPlan plan = plan(shop().draw(), empty(), "A", "B");
-            assertThat(plan.toCoat()).extracting(receipt -> receipt.item().toString()).containsExactly("FR-1 in black");
+            assertThat(plan.toCoat())
+                    .extracting(receipt -> receipt.item().toString())
+                    .containsExactly("FR-1 in black");
             assertThat(plan.toMake())
                     .extracting(receipt -> receipt.item().toString(), PlannedReceipt::release)
                     .containsExactly(
-                            org.assertj.core.groups.Tuple.tuple("TB-1", plan.toMake().get(1).release() - 3),
-                            org.assertj.core.groups.Tuple.tuple("FR-1", plan.toCoat().get(0).release() - 4));
+                            org.assertj.core.groups.Tuple.tuple(
+                                    "TB-1", plan.toMake().get(1).release() - 3),
+                            org.assertj.core.groups.Tuple.tuple(
+                                    "FR-1", plan.toCoat().get(0).release() - 4));
             assertThat(plan.toMake().get(0).quantity()).isEqualByComparingTo("4");
             assertThat(plan.forWhom(plan.toMake().get(0))).isEqualTo("A 2, B 2");
         }
@@ -165,10 +184,7 @@ class BuyingTest {
         @DisplayName("and what lies there in that finish is not coated again")
         void coated_in_stock() {
             StoresNow stores = new StoresNow(
-                    MAY,
-                    Map.of(new StockItem(new PartNumber("FR-1"), "black"), BigDecimal.ONE),
-                    Map.of(),
-                    Map.of());
+                    MAY, Map.of(new StockItem(new PartNumber("FR-1"), "black"), BigDecimal.ONE), Map.of(), Map.of());
             assertThat(plan(shop().draw(), stores, "A").toMake()).isEmpty();
             StoresNow otherFinish = new StoresNow(
                     MAY, Map.of(new StockItem(new PartNumber("FR-1"), "zinc"), BigDecimal.ONE), Map.of(), Map.of());
@@ -182,7 +198,10 @@ class BuyingTest {
 
         private List<String> kinds(ShopPlan plan) {
             Findings findings = BuyingTrade.work(plan, Findings.NONE).findings();
-            return findings.all().stream().map(Finding::kind).map(kind -> kind.code()).toList();
+            return findings.all().stream()
+                    .map(Finding::kind)
+                    .map(kind -> kind.code())
+                    .toList();
         }
 
         @Test
@@ -194,7 +213,11 @@ class BuyingTest {
             StoresNow dayAfter = StoresNow.empty(NEEDED.minusDays(29));
             ShopPlan plan = plan(catalogue, dayAfter, "A");
             assertThat(kinds(plan)).containsExactly("ordered too late");
-            assertThat(BuyingTrade.work(plan, Findings.NONE).findings().all().get(0).says())
+            assertThat(BuyingTrade.work(plan, Findings.NONE)
+                            .findings()
+                            .all()
+                            .get(0)
+                            .says())
                     .contains("A, due 2025-06-30: one item should have been ordered")
                     .contains("HE-1, a day late");
         }
@@ -205,7 +228,9 @@ class BuyingTest {
             StoresNow late = new StoresNow(
                     MAY,
                     Map.of(),
-                    Map.of(item("HE-1"), List.of(new ScheduledReceipt("PO-1", StoresNow.day(NEEDED) + 1, BigDecimal.ONE))),
+                    Map.of(
+                            item("HE-1"),
+                            List.of(new ScheduledReceipt("PO-1", StoresNow.day(NEEDED) + 1, BigDecimal.ONE))),
                     Map.of());
             assertThat(kinds(plan(shop().draw(), late, "A"))).containsExactly("needed sooner");
             StoresNow onTime = new StoresNow(
@@ -220,7 +245,8 @@ class BuyingTest {
         @DisplayName("an order to a supplier below the least that he takes")
         void least_order() {
             // one heater at 1.00 and a pack of bolts at 20.00
-            assertThat(kinds(plan(shop().stores(least("21.00")).draw(), empty(), "A"))).isEmpty();
+            assertThat(kinds(plan(shop().stores(least("21.00")).draw(), empty(), "A")))
+                    .isEmpty();
             assertThat(kinds(plan(shop().stores(least("21.01")).draw(), empty(), "A")))
                     .containsExactly("below least order");
         }
@@ -232,7 +258,8 @@ class BuyingTest {
         @Test
         @DisplayName("a bought part that names no supplier")
         void no_supplier() {
-            CatalogueSketch shop = shop().part(bought("KN-1").buying(null)).position(at("knob").line("knob", "KN-1", "1"));
+            CatalogueSketch shop =
+                    shop().part(bought("KN-1").buying(null)).position(at("knob").line("knob", "KN-1", "1"));
             assertThat(kinds(plan(shop.draw(), empty(), "A"))).containsExactly("no supplier");
         }
 

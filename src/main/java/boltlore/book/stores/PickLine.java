@@ -1,0 +1,125 @@
+package boltlore.book.stores;
+
+import boltlore.bill.Item;
+import boltlore.bill.Origin;
+import boltlore.book.db.Reading;
+import boltlore.book.db.Stock;
+import boltlore.catalogue.JointFacts;
+import boltlore.catalogue.Part;
+import boltlore.measure.PositionName;
+import boltlore.trades.KitInWork;
+import boltlore.trades.picking.CoatedRow;
+import boltlore.trades.picking.PickingList;
+import boltlore.trades.picking.PickingTrade;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What one order gets of one part in one finish.
+ *
+ * @param wanted with the spares for its bags
+ * @param got of it, or of what stands in for it
+ * @param missing as it was told that the bin holds too little
+ * @param safety whether drive, battery, steering, brakes or people hang on it, or high voltage
+ */
+public record PickLine(
+        String order, Part part, String finish, BigDecimal wanted, BigDecimal got, BigDecimal missing, boolean safety) {
+
+    /** Cautions of parts that a kit is not complete without, whoever agrees: people are hurt where one is missing. */
+    private static final Set<String> HURTS = Set.of("high-voltage", "lithium");
+
+    public BigDecimal left() {
+        return wanted.subtract(got).max(BigDecimal.ZERO);
+    }
+
+    public String key() {
+        return Stock.key(part.number().text(), finish);
+    }
+
+    /** All lines of a kit with what the order has got of each. */
+    public static List<PickLine> of(Reading reading, KitInWork kit) {
+        String order = kit.order().name();
+        Map<String, BigDecimal> got = new TreeMap<>();
+        reading.stock().issuedTo(order).forEach(issued -> {
+            String for_ = issued.instead().isEmpty() ? issued.held().part() : issued.instead();
+            got.merge(Stock.key(for_, issued.held().finish()), issued.quantity(), BigDecimal::add);
+        });
+        Map<String, BigDecimal> missing = reading.stock().shortOf(order);
+        Set<String> safety = safetyParts(kit);
+        return wanted(kit)
+                .map(line -> new PickLine(
+                        order,
+                        line.part(),
+                        line.finish(),
+                        line.wanted(),
+                        got.getOrDefault(line.key(), BigDecimal.ZERO),
+                        missing.getOrDefault(line.key(), BigDecimal.ZERO),
+                        safety.contains(line.part().number().text())))
+                .toList();
+    }
+
+    private static Stream<PickLine> wanted(KitInWork kit) {
+        PickingList list = PickingTrade.list(kit);
+        Map<String, PickLine> lines = new TreeMap<>();
+        Stream.concat(list.walk().stream(), list.fromCoating().stream().map(CoatedRow::row))
+                .forEach(row ->
+                        add(lines, kit, row.part(), row.finish(), row.quantity().add(row.spares())));
+        list.extras().stream()
+                .filter(extra -> extra.part() != null && !extra.extra().suppliedByCustomer())
+                .forEach(extra -> add(
+                        lines,
+                        kit,
+                        Objects.requireNonNull(extra.part()),
+                        extra.part().coat() == null ? "" : extra.extra().finish(),
+                        extra.extra().quantity()));
+        return lines.values().stream();
+    }
+
+    private static void add(Map<String, PickLine> lines, KitInWork kit, Part part, String finish, BigDecimal more) {
+        PickLine line = new PickLine(kit.order().name(), part, finish, more, BigDecimal.ZERO, BigDecimal.ZERO, false);
+        lines.merge(
+                line.key(),
+                line,
+                (one, other) -> new PickLine(
+                        one.order(),
+                        one.part(),
+                        one.finish(),
+                        one.wanted().add(other.wanted()),
+                        BigDecimal.ZERO,
+                        BigDecimal.ZERO,
+                        false));
+    }
+
+    /** Parts at joints that are signed for, and those whose cautions say so. */
+    private static Set<String> safetyParts(KitInWork kit) {
+        List<JointFacts> signed =
+                kit.family().joints().stream().filter(JointFacts::safety).toList();
+        Set<PositionName> positions = signed.stream()
+                .map(JointFacts::position)
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+        Set<String> shared = signed.stream()
+                .map(JointFacts::joint)
+                .filter(joint -> !joint.isEmpty())
+                .collect(Collectors.toSet());
+        return kit.bill()
+                .picked()
+                .filter(item -> positions.contains(item.position().name()) || at(item, shared) || hurts(item))
+                .map(item -> item.part().number().text())
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean at(Item item, Set<String> joints) {
+        return item.origin() instanceof Origin.AtJoint joint && joints.contains(joint.joint());
+    }
+
+    private static boolean hurts(Item item) {
+        return item.all().anyMatch(each -> each.part().cautions().stream().anyMatch(HURTS::contains));
+    }
+}
