@@ -50,15 +50,6 @@ class CoatCommandTest {
         }
 
         @Test
-        void a_hanging_plan_is_written_where_it_is_asked_for() {
-            assertThat(boltlore("coat", FIRST, "--out", out()).exit()).isZero();
-            assertThat(out().resolve("hanging-plan.xlsx")).doesNotExist();
-            assertThat(boltlore("coat", FIRST, "--hanging", "--out", out()).exit())
-                    .isZero();
-            assertThat(out().resolve("hanging-plan.xlsx")).isRegularFile();
-        }
-
-        @Test
         void with_a_first_day_what_comes_late_is_told() {
             Ran ran = boltlore("coat", FIRST, "--start", "2026-06-15", "--out", out());
             assertThat(ran.exit()).as("%s", ran).isZero();

@@ -72,8 +72,21 @@ class KitCommandTest {
                 .isDirectoryContaining("glob:**/powder-coat-batch.xlsx")
                 .isDirectoryContaining("glob:**/csv")
                 .isDirectoryContaining("glob:**/json")
-                .isDirectoryNotContaining("glob:**/hanging-plan.xlsx")
+                .isDirectoryNotContaining("glob:**/job-cards.xlsx")
                 .isDirectoryNotContaining("glob:**/cutting-list.xlsx");
+    }
+
+    @Test
+    @DisplayName("writes job cards where they are asked for, and no cost stands on them")
+    void writes_job_cards_where_they_are_asked_for() {
+        Ran ran = Ran.boltlore("kit", "--job-cards", ORDERS.resolve("bl-1001.json"), "--out", out);
+
+        assertThat(ran.exit()).as(ran.toString()).isEqualTo(Exit.OK);
+        assertThat(out.resolve("BL-1001/job-cards.xlsx")).isRegularFile();
+        assertThat(out.resolve("BL-1001/csv/job-cards-steps.csv"))
+                .content()
+                .contains("saw")
+                .doesNotContain("EUR");
     }
 
     @Test
@@ -85,7 +98,6 @@ class KitCommandTest {
         assertThat(ran.out()).doesNotContain("must be mended");
         assertThat(out.resolve("BL-1001"))
                 .isDirectoryContaining("glob:**/bill.xlsx")
-                .isDirectoryContaining("glob:**/hanging-plan.xlsx")
                 .isDirectoryContaining("glob:**/cutting-list.xlsx")
                 .isDirectoryContaining("glob:**/weight-statement.xlsx")
                 .isDirectoryContaining("glob:**/charging-and-high-voltage.xlsx")

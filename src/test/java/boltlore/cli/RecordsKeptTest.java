@@ -41,7 +41,6 @@ class RecordsKeptTest {
                 "price",
                 "test",
                 "cut",
-                "coat --hanging",
                 "coat")) {
             List<Object> words = new ArrayList<>(List.of(command.split(" ")));
             boolean together = command.startsWith("c") && !command.equals("charging");

@@ -67,7 +67,7 @@ final class ChargingPage {
                     way -> way.either(ac -> ac.chain().whatLimits(), DcCharging::limits));
 
     private static final TableSpec<Comparison> COMPARED = TableSpec.<Comparison>named("compared")
-            .text("subject", "Subject", 16, Comparison::about)
+            .text("what", "Subject", 16, Comparison::about)
             .text("verdict", "Result", 8, Comparison::verdict)
             .text("comparison", "Compared with its limit", 74, Comparison::says);
 

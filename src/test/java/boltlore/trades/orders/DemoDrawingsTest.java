@@ -2,8 +2,6 @@ package boltlore.trades.orders;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boltlore.bill.Bill;
-import boltlore.catalogue.Catalogue;
 import boltlore.demo.Demo;
 import boltlore.faults.Outcome;
 import boltlore.findings.Findings;
@@ -17,9 +15,7 @@ import boltlore.report.xlsx.XlsxWriter;
 import boltlore.trades.KitInWork;
 import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
-import boltlore.trades.coating.CoatJob;
-import boltlore.trades.coating.CoatPlanner;
-import boltlore.trades.coating.HangingSheet;
+import boltlore.trades.coating.CoatingTrade;
 import boltlore.trades.cutting.CuttingTrade;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -73,11 +69,15 @@ class DemoDrawingsTest {
         List<KitInWork> kits = Stream.of("bl-1001", "bl-1002", "bl-1004", "bl-1010", "bl-1011", "bl-2001", "bl-2002")
                 .map(Demo::kit)
                 .toList();
-        List<Bill> bills = kits.stream().map(KitInWork::bill).toList();
-        Catalogue catalogue = Demo.catalogue();
         Outcome<List<TradeResult>> cut = new CuttingTrade().work(kits, Given.NONE);
         List<Drawing> drawings = Stream.of(
-                        HangingSheet.compose(CoatJob.of(CoatPlanner.plan(bills, catalogue), catalogue)),
+                        ((Outcome.Sound<List<TradeResult>>) new CoatingTrade().work(kits, Given.NONE))
+                                .value()
+                                .get(0)
+                                .sheets()
+                                .get(0)
+                                .report()
+                                .get(),
                         ((Outcome.Sound<List<TradeResult>>) cut)
                                 .value()
                                 .get(0)
