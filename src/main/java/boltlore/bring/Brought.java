@@ -123,9 +123,13 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
                 .toList();
     }
 
-    /** The mapping's text. */
-    public String mappingText() {
-        return MappingFile.write(mapping);
+    /**
+     * The mapping's text.
+     *
+     * @param schemas the way from its file to the folder of schemas
+     */
+    public String mappingText(String schemas) {
+        return MappingFile.write(mapping, schemas);
     }
 
     /** The files of the catalogue, by their path within it; to be written only where nothing is open. */

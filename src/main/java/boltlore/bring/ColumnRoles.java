@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -63,14 +62,16 @@ final class ColumnRoles {
 
     /** A column that adds up its neighbours counts; they are shares of it. */
     private void shares() {
-        for (List<Integer> run : Relations.runs(known.unnamed(profile -> profile.filled() == 0 || profile.isNumeric()))) {
+        for (List<Integer> run :
+                Relations.runs(known.unnamed(profile -> profile.filled() == 0 || profile.isNumeric()))) {
             List<Integer> sums = columns.keySet().stream()
                     .filter(at -> !run.contains(at))
                     .filter(at -> List.of(Role.QUANTITY, Role.TOTAL, Role.LEFT).contains(known.role(at)))
                     .filter(at -> relations.isSum(at, run))
                     .toList();
             if (sums.size() == 1) {
-                run.forEach(at -> known.set(at, Role.SHARE, true, "column " + Sheet.letters(sums.get(0)) + " adds it up"));
+                run.forEach(
+                        at -> known.set(at, Role.SHARE, true, "column " + Sheet.letters(sums.get(0)) + " adds it up"));
                 known.set(sums.get(0), Role.QUANTITY, true, "it adds up the columns beside it");
             }
         }
@@ -79,16 +80,15 @@ final class ColumnRoles {
     /** Columns of marks or quantities, one for each value of an option. */
     private void values() {
         List<Integer> counted = known.with(Role.QUANTITY).stream()
-                .filter(at ->
-                        !meanings.containsKey(at) ? false : !meanings.get(at).whole())
+                .filter(at -> meanings.containsKey(at) && !known.isWhole(at))
                 .toList();
         if (counted.size() >= 2 && counted.size() == known.with(Role.QUANTITY).size()) {
-            counted.forEach(at -> value(at, meanings.get(at).rest(), true));
+            counted.forEach(at -> value(at, known.rest(at), true));
         }
         List<Integer> marks = columns.keySet().stream()
                 .filter(at -> known.profile(at).isMarks() && !table.heading(at).isEmpty())
                 .filter(at -> known.role(at) == Role.LEFT
-                        || !meanings.get(at).whole()
+                        || !known.isWhole(at)
                         || !table.group(at).isEmpty())
                 .toList();
         marks.forEach(at -> value(at, table.heading(at), true));

@@ -30,15 +30,27 @@ final class ColumnsSoFar {
     }
 
     Profile profile(int column) {
-        return profiles.get(column);
+        return Objects.requireNonNull(profiles.get(column));
     }
 
     Role role(int column) {
-        return columns.get(column).role();
+        return Objects.requireNonNull(columns.get(column)).role();
+    }
+
+    /** Whether all of its heading is a word for what it is. */
+    boolean isWhole(int column) {
+        Words.Meaning meaning = meanings.get(column);
+        return meaning != null && meaning.whole();
+    }
+
+    /** What its heading says beside the word for what it is. */
+    String rest(int column) {
+        Words.Meaning meaning = meanings.get(column);
+        return meaning == null ? "" : meaning.rest();
     }
 
     void set(int column, Role role, boolean sure, String because) {
-        columns.compute(column, (at, known) -> known.as(role, sure, because));
+        columns.computeIfPresent(column, (at, known) -> known.as(role, sure, because));
     }
 
     List<Integer> with(Role role) {

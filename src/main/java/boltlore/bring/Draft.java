@@ -2,18 +2,14 @@ package boltlore.bring;
 
 import static java.util.Map.entry;
 
-import boltlore.grid.Sheet;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -184,7 +180,8 @@ final class Draft {
         String written = entry.text(Role.UNIT);
         Optional<Amount> said = Amount.unit(written);
         if (said.isPresent()) {
-            return new Amount(amount.number().multiply(said.get().number()), said.get().unit());
+            return new Amount(
+                    amount.number().multiply(said.get().number()), said.get().unit());
         }
         if (!written.isEmpty()) {
             String says = "the unit '" + written + "' is not known: how many in each, set, m, l or kg?";

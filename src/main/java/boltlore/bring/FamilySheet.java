@@ -63,9 +63,10 @@ public final class FamilySheet {
                         .landscape()
                         .frozen(3)
                         .title(title)
-                        .note("A mark where the line is fitted; an option without a mark does not matter. Position, line, part,"
-                                + " quantity, marks and condition are taken back by 'boltlore bring --onto'; what else is"
-                                + " changed is not.")
+                        .note(
+                                "A mark where the line is fitted; an option without a mark does not matter. Position, line, part,"
+                                        + " quantity, marks and condition are taken back by 'boltlore bring --onto'; what else is"
+                                        + " changed is not.")
                         .add(lines(family).of(rows)))
                 .page(options(family))
                 .page(limits(family))
@@ -83,12 +84,15 @@ public final class FamilySheet {
         for (Option option : family.options()) {
             for (OptionValue value : option.values()) {
                 String heading = option.name() + IS + value.value();
-                Column column =
-                        new Column(option.name() + "-" + value.value(), heading, Kind.text().oneOf(MARK));
+                Column column = new Column(
+                        option.name() + "-" + value.value(),
+                        heading,
+                        Kind.text().oneOf(MARK));
                 table.column(column, row -> mark(row.line().when(), option.name(), value.value()));
             }
         }
-        return table.text("otherwise", OTHERWISE, 40, row -> otherwise(row.line().when()))
+        return table.text(
+                        "otherwise", OTHERWISE, 40, row -> otherwise(row.line().when()))
                 .text("note", "Note", row -> row.line().note());
     }
 

@@ -88,7 +88,8 @@ final class HeadingRoles {
             Profile profile = known.profile(at);
             boolean named = !known.with(Role.NAME).isEmpty();
             if (known.role(at) == Role.ITEM && profile.isText() && !(named && !profile.isCodes())) {
-                boolean codes = profile.isCodes() && known.with(Role.PART_NUMBER).isEmpty();
+                boolean codes =
+                        profile.isCodes() && known.with(Role.PART_NUMBER).isEmpty();
                 known.set(
                         at,
                         codes ? Role.PART_NUMBER : named ? Role.ITEM : Role.NAME,

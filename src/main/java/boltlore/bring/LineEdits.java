@@ -99,7 +99,7 @@ public final class LineEdits {
         }
         lines.keySet().stream()
                 .filter(name -> !seen.contains(name))
-                .forEach(name -> edits.add(KitEdit.removed(positionOf.get(name), name)));
+                .forEach(name -> edits.add(KitEdit.removed(positionOf.getOrDefault(name, ""), name)));
         return faults.isEmpty() ? Outcome.sound(List.copyOf(edits)) : Outcome.faulty(faults);
     }
 
@@ -153,7 +153,7 @@ public final class LineEdits {
         String now = flat(when);
         if (known == null || !position.equals(positionOf.get(name))) {
             if (known != null) {
-                edits.add(KitEdit.removed(positionOf.get(name), name));
+                edits.add(KitEdit.removed(positionOf.getOrDefault(name, ""), name));
             }
             edits.add(KitEdit.added(position, name, part, FamilySheet.plain(quantity), now));
             return;

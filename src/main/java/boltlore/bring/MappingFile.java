@@ -78,10 +78,14 @@ public final class MappingFile {
                 reader.text("is"));
     }
 
-    /** Its text, the same for the same mapping. */
-    static String write(Mapping mapping) {
+    /**
+     * Its text, the same for the same mapping.
+     *
+     * @param schemas the way from it to the folder of schemas
+     */
+    static String write(Mapping mapping, String schemas) {
         JsonOut.Members json = JsonOut.object()
-                .put("$schema", "schema/" + SCHEMA)
+                .put("$schema", schemas + "/" + SCHEMA)
                 .put("family", mapping.family())
                 .putIfAny("encoding", mapping.encoding());
         JsonOut.Members missing = JsonOut.object();

@@ -87,8 +87,7 @@ final class Missing {
         if (!into.isNew() && into.stages().size() != 1) {
             lacking("stage");
         }
-        boolean strange =
-                parts.stream().anyMatch(part -> !into.subSystems().contains(part.subSystem()));
+        boolean strange = parts.stream().anyMatch(part -> !into.subSystems().contains(part.subSystem()));
         if (!into.isNew() && strange) {
             lacking("subSystem");
         }
@@ -98,7 +97,8 @@ final class Missing {
     private void unknownSuppliers(Collection<DraftPart> parts) {
         parts.stream()
                 .map(part -> part.entry().text(Role.SUPPLIER))
-                .filter(name -> !into.isNew() && !name.isEmpty() && !into.suppliers().contains(name))
+                .filter(name ->
+                        !into.isNew() && !name.isEmpty() && !into.suppliers().contains(name))
                 .distinct()
                 .forEach(name -> doubts.add(new Doubt(
                         "supplier '" + name + "'",
@@ -120,8 +120,7 @@ final class Missing {
         if (given.containsKey("currency")) {
             said.put("currency", given.get("currency"));
         } else {
-            said.put(
-                    "currency", found.isEmpty() ? into.currency().isEmpty() ? Mapping.OPEN : into.currency() : found);
+            said.put("currency", found.isEmpty() ? into.currency().isEmpty() ? Mapping.OPEN : into.currency() : found);
         }
         String currency = said.get("currency");
         if (!into.currency().isEmpty() && !currency.equals(Mapping.OPEN) && !currency.equals(into.currency())) {

@@ -39,10 +39,10 @@ record OpenedFile(String name, List<Sheet> sheets, boolean commaLikely, String e
         return CsvSheet.read(file, bytes, encoding).then(csv -> Outcome.sound(csv(name, csv)));
     }
 
-    /** The first entry of such an archive is its type, not packed (ODF 1.3 part 2, 3.3). */
+    /** Names of entries stand in an archive as they are; only one of the two formats has a list of types (ECMA-376 part 2). */
     private static boolean isOpenDocument(byte[] bytes) {
-        String head = new String(bytes, 0, Math.min(bytes.length, 200), StandardCharsets.ISO_8859_1);
-        return head.contains("opendocument");
+        String names = new String(bytes, StandardCharsets.ISO_8859_1);
+        return names.contains("content.xml") && !names.contains("[Content_Types].xml");
     }
 
     private static OpenedFile workbook(String name, List<Sheet> sheets) {

@@ -113,7 +113,7 @@ final class Options {
             return Map.of(NOT_FITTED, List.of());
         }
         for (String option : names) {
-            if (marked.get(option).isEmpty() && matters(read, option, answers, doubts)) {
+            if (marked.getOrDefault(option, List.of()).isEmpty() && matters(read, option, answers, doubts)) {
                 return Map.of(NOT_FITTED, List.of());
             }
         }

@@ -15,21 +15,13 @@ final class RowAmounts {
 
     private final Table table;
     private final List<Column> columns;
-    private final Relations relations;
     private final boolean decimalComma;
     private final Answers answers;
     private final List<Doubt> doubts;
 
-    RowAmounts(
-            Table table,
-            List<Column> columns,
-            Relations relations,
-            boolean decimalComma,
-            Answers answers,
-            List<Doubt> doubts) {
+    RowAmounts(Table table, List<Column> columns, boolean decimalComma, Answers answers, List<Doubt> doubts) {
         this.table = table;
         this.columns = columns;
-        this.relations = relations;
         this.decimalComma = decimalComma;
         this.answers = answers;
         this.doubts = doubts;
@@ -42,7 +34,8 @@ final class RowAmounts {
         }
     }
 
-    @Nullable Amount quantity(RowLook look) {
+    @Nullable
+    Amount quantity(RowLook look) {
         Optional<Column> column =
                 columns.stream().filter(each -> each.role() == Role.QUANTITY).findFirst();
         if (column.isEmpty()) {
@@ -82,13 +75,10 @@ final class RowAmounts {
             String name = look.text(Role.NAME);
             doubt(look, at, true, "'" + name + "' is counted without a unit: is that pieces, m, kg or l?", "");
         }
-        if (bare
-                && relations.number(look.row(), at) != null
-                && look.cells(Role.QUANTITY).get(at).isText()) {
-            String text = look.cells(Role.QUANTITY).get(at).text();
-            if (text.matches("\\d{1,3}[.,]\\d{3}")) {
-                doubt(look, at, true, "'" + text + "': do three digits follow a decimal sign or one of thousands?", "");
-            }
+        GridCell cell = look.line().cell(at);
+        if (bare && cell.isText() && cell.text().matches("\\d{1,3}[.,]\\d{3}")) {
+            String says = "'" + cell.text() + "': do three digits follow a decimal sign or one of thousands?";
+            doubt(look, at, true, says, "");
         }
     }
 

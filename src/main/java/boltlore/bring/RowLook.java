@@ -78,6 +78,11 @@ final class RowLook {
         return !cells(role).isEmpty();
     }
 
+    /** A value that nobody could read is one all the same. */
+    private static boolean isUnread(GridCell cell) {
+        return cell.kind() == GridCell.Kind.UNREAD;
+    }
+
     boolean isNamed() {
         return NAMING.stream().anyMatch(this::has);
     }
@@ -89,10 +94,11 @@ final class RowLook {
     /** Whether some cell counts something, shares and labels aside. */
     boolean counts() {
         boolean quantity = cells(Role.QUANTITY).values().stream()
-                .anyMatch(cell -> cell.text().chars().anyMatch(Character::isDigit));
+                .anyMatch(cell -> isUnread(cell) || cell.text().chars().anyMatch(Character::isDigit));
         return quantity
                 || cells(Role.VALUE).values().stream()
-                        .anyMatch(cell -> cell.text().length() <= LONGEST_MARK || cell.number() != null);
+                        .anyMatch(cell ->
+                                isUnread(cell) || cell.text().length() <= LONGEST_MARK || cell.number() != null);
     }
 
     /** Whether the row says anything of a part beside a name. */

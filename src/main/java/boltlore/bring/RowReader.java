@@ -2,7 +2,6 @@ package boltlore.bring;
 
 import boltlore.grid.GridCell;
 import boltlore.grid.Sheet;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -10,8 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 
 /** Reads the rows of one table: which name parts, how many of each, and what each other row is. */
 final class RowReader {
@@ -48,7 +45,7 @@ final class RowReader {
                 .toList();
         this.usual = usual();
         this.totals = new Totals(table, columns, relations);
-        this.amounts = new RowAmounts(table, columns, relations, decimalComma, answers, doubts);
+        this.amounts = new RowAmounts(table, columns, decimalComma, answers, doubts);
     }
 
     private Look usual() {

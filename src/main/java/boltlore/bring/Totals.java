@@ -92,10 +92,9 @@ final class Totals {
             look.cells(role).forEach((column, cell) -> {
                 BigDecimal said = relations.number(look.row(), column);
                 BigDecimal sum = above(look.row(), column, false);
-                boolean other = said != null
+                if (said != null
                         && !Relations.near(said, sum)
-                        && !Relations.near(said, above(look.row(), column, true));
-                if (other) {
+                        && !Relations.near(said, above(look.row(), column, true))) {
                     doubts.add(new Doubt(
                             table.address(look.row(), column),
                             look.row(),

@@ -152,23 +152,27 @@ final class Words {
     /** Whether a short text says so: it is one of the words, or begins with them. */
     static boolean says(Saying saying, String text) {
         String plain = plain(text);
-        return ALL.sayings.get(saying).stream()
+        return ALL.sayings(saying).stream()
                 .anyMatch(word -> !word.isEmpty() && (plain.equals(word) || plain.startsWith(word + " ")));
+    }
+
+    private Set<String> sayings(Saying saying) {
+        return sayings.getOrDefault(saying, Set.of());
     }
 
     /** Whether a text says nothing else. */
     static boolean isJust(Saying saying, String text) {
-        return ALL.sayings.get(saying).contains(plain(text));
+        return ALL.sayings(saying).contains(plain(text));
     }
 
     /** Whether the words stand anywhere in the text. */
     static boolean mentions(Saying saying, String text) {
         String plain = ' ' + plain(text) + ' ';
-        return ALL.sayings.get(saying).stream().anyMatch(word -> !word.isEmpty() && plain.contains(' ' + word + ' '));
+        return ALL.sayings(saying).stream().anyMatch(word -> !word.isEmpty() && plain.contains(' ' + word + ' '));
     }
 
     /** Whether the text is one of the words, as it stands: signs are words here. */
     static boolean is(Saying saying, String text) {
-        return ALL.sayings.get(saying).contains(text.toLowerCase(Locale.ROOT).strip());
+        return ALL.sayings(saying).contains(text.toLowerCase(Locale.ROOT).strip());
     }
 }

@@ -95,7 +95,7 @@ final class BringCommand extends RoomCommand {
         if (!json() && System.console() != null && !brought.mapping().open().isEmpty()) {
             brought = new BringTalk(screen, file, known).ask(brought);
         }
-        List<Fault> unkept = new MappingKept(kept).keep(brought.mappingText());
+        List<Fault> unkept = new MappingKept(kept).keep(brought, into == null ? Path.of("catalog") : into);
         List<String> open = brought.mapping().open();
         if (json()) {
             answers.add(BroughtText.json(brought));

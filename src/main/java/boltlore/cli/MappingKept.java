@@ -1,5 +1,6 @@
 package boltlore.cli;
 
+import boltlore.bring.Brought;
 import boltlore.exports.KeptFile;
 import boltlore.faults.Fault;
 import java.io.IOException;
@@ -7,11 +8,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 
 /** The file of a mapping, which holds all that people have answered: it is written anew only where something was added. */
 record MappingKept(Path file) {
 
-    List<Fault> keep(String text) {
+    /**
+     * Keeps it.
+     *
+     * @param catalogue where the schemas stand beside the rest
+     */
+    List<Fault> keep(Brought brought, Path catalogue) {
+        String text = brought.mappingText(way(catalogue.resolve("schema")));
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         try {
             if (!Files.exists(file) || !new String(Files.readAllBytes(file), StandardCharsets.UTF_8).equals(text)) {
@@ -26,5 +34,14 @@ record MappingKept(Path file) {
                     "a folder that can be written to",
                     "Name another file with --mapping."));
         }
+    }
+
+    /** From the mapping's folder, with '/' between the steps. */
+    private String way(Path schemas) {
+        Path from = Objects.requireNonNull(file.toAbsolutePath().normalize().getParent());
+        Path to = schemas.toAbsolutePath().normalize();
+        return Objects.equals(from.getRoot(), to.getRoot())
+                ? from.relativize(to).toString().replace('\\', '/')
+                : to.toUri().toString().replaceFirst("/$", "");
     }
 }

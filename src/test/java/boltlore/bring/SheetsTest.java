@@ -190,11 +190,11 @@ class SheetsTest {
     @Test
     void is_read_the_same_from_the_mapping_that_it_gave() throws IOException {
         Brought first = read("orchard-marks.xlsx");
-        Outcome<Mapping> kept = Brought.mapping("m", first.mappingText().getBytes(StandardCharsets.UTF_8));
+        Outcome<Mapping> kept = Brought.mapping("m", first.mappingText("schema").getBytes(StandardCharsets.UTF_8));
 
         assertThat(read("orchard-marks.xlsx", ((Outcome.Sound<Mapping>) kept).value())
-                        .mappingText())
-                .isEqualTo(first.mappingText());
+                        .mappingText("schema"))
+                .isEqualTo(first.mappingText("schema"));
     }
 
     private static String flat(String json) {

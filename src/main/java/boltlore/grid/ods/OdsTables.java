@@ -20,8 +20,10 @@ final class OdsTables {
     static final class TooLarge extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
+        static final String SAYS = "more than 200,000 cells with something in them";
+
         TooLarge() {
-            super("more than 200,000 cells with something in them");
+            super(SAYS);
         }
     }
 

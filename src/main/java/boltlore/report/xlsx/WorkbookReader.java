@@ -9,15 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
-import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.Workbook;
-import org.apache.poi.util.RecordFormatException;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Reads workbooks that other programs wrote, XLSX (ECMA-376) and XLS, as plain sheets of cells. No formula is calculated. */
@@ -44,18 +41,7 @@ public final class WorkbookReader {
             return FileMagic.valueOf(bytes) == FileMagic.OLE2 ? old(file, bytes) : packed(file, bytes);
         } catch (EncryptedDocumentException locked) {
             return refused(file, "a workbook with a password", "Save it without one.");
-        } catch (IOException
-                | InvalidFormatException
-                | POIXMLException
-                | OpenXML4JRuntimeException
-                | RecordFormatException
-                | IllegalStateException
-                | IllegalArgumentException
-                | IndexOutOfBoundsException
-                | NullPointerException
-                | ClassCastException
-                | UnsupportedOperationException
-                | ArithmeticException broken) {
+        } catch (IOException | InvalidFormatException | RuntimeException broken) {
             // The library meets a damaged file with whatever its code runs into first.
             return refused(
                     file,
