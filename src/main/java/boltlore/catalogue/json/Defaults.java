@@ -27,6 +27,11 @@ final class Defaults {
     /** Keys that may be left out of a part where the workshop has a default. */
     static final List<String> OF_PARTS = List.of("revision", "unit", "source", "supplier", "leadDays", "scrapPercent");
 
+    private static final List<String> OF_ANY = List.of("revision", "unit", "source");
+
+    /** Nothing of what the base vehicle brings. */
+    private static final List<String> OF_SUPPLIED = List.of("scrapPercent");
+
     static final List<String> OF_POSITIONS = List.of("fill", "stage", "subSystem", "bag");
     static final List<String> OF_LINES = List.of("quantity");
 
@@ -93,14 +98,12 @@ final class Defaults {
     }
 
     private void part(Map<String, Json> part, SourceLocation at) {
-        given("parts", OF_PARTS).forEach((key, value) -> {
-            if (!OF_BOUGHT.contains(key)) {
-                part.putIfAbsent(key, value);
-            }
-        });
-        boolean bought =
-                part.get("source") instanceof Json.Text source && source.text().equals("buy");
-        if (bought && !part.containsKey("offers")) {
+        given("parts", OF_ANY).forEach(part::putIfAbsent);
+        String source = text(part.get("source")).orElse("");
+        if (!source.equals("donor")) {
+            given("parts", OF_SUPPLIED).forEach(part::putIfAbsent);
+        }
+        if (source.equals("buy") && !part.containsKey("offers")) {
             given("parts", OF_BOUGHT).forEach(part::putIfAbsent);
         }
     }
