@@ -220,7 +220,7 @@ class CoatCommandTest {
             assertThat(ran.exit()).isZero();
             assertThat(flat(ran))
                     .contains("powder above theoretical: Run 1,")
-                    .contains("0.5 kg issued, 0.175 kg theoretical");
+                    .contains("0.5 kg issued, 0.173 kg theoretical");
         }
 
         @Test
