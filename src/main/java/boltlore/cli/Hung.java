@@ -32,23 +32,23 @@ record Hung(Room room, String name, Supplier<Object> made) {
 
     private static Stream<Hung> own() {
         return Stream.of(
-                new Hung(SALES, "families", () -> new FamiliesCommand()),
-                new Hung(SALES, "choose", () -> new ChooseCommand()),
-                new Hung(SALES, "ask", () -> new AskCommand()),
-                new Hung(SALES, "kit", () -> new KitCommand()),
-                new Hung(SALES, "compare", () -> new CompareCommand()),
-                new Hung(SALES, "order", () -> new OrderCommand()),
-                new Hung(SALES, "change", () -> new ChangeCommand()),
-                new Hung(STORES, "parts", () -> new PartsCommand()),
-                new Hung(STORES, "why", () -> new WhyCommand()),
-                new Hung(FABRICATION, "film-check", () -> new FilmCommand()),
-                new Hung(BENCH, "test-result", () -> new TestResultCommand()),
-                new Hung(BENCH, "built", () -> new BuiltCommand()),
-                new Hung(BENCH, "recall", () -> new RecallCommand()),
-                new Hung(ENGINEERING, "check", () -> new CheckCommand()),
-                new Hung(ENGINEERING, "prove", () -> new ProveCommand()),
-                new Hung(ENGINEERING, "orders", () -> new OrdersCommand()),
-                new Hung(OFFICE, "person", () -> new PersonCommand()),
-                new Hung(OFFICE, "book", () -> new BookKeeping()));
+                new Hung(SALES, "families", FamiliesCommand::new),
+                new Hung(SALES, "choose", ChooseCommand::new),
+                new Hung(SALES, "ask", AskCommand::new),
+                new Hung(SALES, "kit", KitCommand::new),
+                new Hung(SALES, "compare", CompareCommand::new),
+                new Hung(SALES, "order", OrderCommand::new),
+                new Hung(SALES, "change", ChangeCommand::new),
+                new Hung(STORES, "parts", PartsCommand::new),
+                new Hung(STORES, "why", WhyCommand::new),
+                new Hung(FABRICATION, "film-check", FilmCommand::new),
+                new Hung(BENCH, "test-result", TestResultCommand::new),
+                new Hung(BENCH, "built", BuiltCommand::new),
+                new Hung(BENCH, "recall", RecallCommand::new),
+                new Hung(ENGINEERING, "check", CheckCommand::new),
+                new Hung(ENGINEERING, "prove", ProveCommand::new),
+                new Hung(ENGINEERING, "orders", OrdersCommand::new),
+                new Hung(OFFICE, "person", PersonCommand::new),
+                new Hung(OFFICE, "book", BookKeeping::new));
     }
 }
