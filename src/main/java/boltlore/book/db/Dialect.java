@@ -78,6 +78,9 @@ enum Dialect {
     private static final int REACH_MS = 5_000;
     private static final int MOST_CONNECTIONS = 4;
 
+    /** For each connection, of which a desk has a few. */
+    private static final int CACHE_KIB = 32 * 1024;
+
     private final String text;
     private final String number;
     private final String bytes;
@@ -140,6 +143,7 @@ enum Dialect {
         config.setSynchronous(SynchronousMode.FULL);
         config.enforceForeignKeys(true);
         config.setBusyTimeout(BUSY_MS);
+        config.setCacheSize(-CACHE_KIB);
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
         return source;
