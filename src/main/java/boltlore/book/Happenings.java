@@ -60,7 +60,7 @@ final class Happenings {
         kinds.put(PurchaseHappening.Placed.KIND, PurchaseHappening.Placed::read);
         kinds.put(PurchaseHappening.Promised.KIND, PurchaseHappening.Promised::read);
         kinds.put(PurchaseHappening.Closed.KIND, PurchaseHappening.Closed::read);
-        kinds.put(ShopHappening.Short.KIND, ShopHappening.Short::read);
+        kinds.put(ShopHappening.FoundShort.KIND, ShopHappening.FoundShort::read);
         kinds.put(ShopHappening.Picked.KIND, ShopHappening.Picked::read);
         kinds.put(ShopHappening.Coating.KIND, ShopHappening.Coating::read);
         kinds.put(ShopHappening.Kept.KIND, ShopHappening.Kept::read);

@@ -21,7 +21,7 @@ public sealed interface ShopHappening extends Happening {
      *
      * @param missing 0 where it is not short any more
      */
-    record Short(String order, String part, String finish, BigDecimal missing) implements ShopHappening {
+    record FoundShort(String order, String part, String finish, BigDecimal missing) implements ShopHappening {
 
         static final String KIND = "pick short";
 
@@ -40,8 +40,8 @@ public sealed interface ShopHappening extends Happening {
             return JsonOut.object().put("part", part).putIfAny("finish", finish).put("missing", missing);
         }
 
-        static Short read(String order, ObjectReader reader) {
-            return new Short(
+        static FoundShort read(String order, ObjectReader reader) {
+            return new FoundShort(
                     order,
                     reader.text("part", TextShape.PART_NUMBER),
                     reader.findText("finish", TextShape.LINE).orElse(""),

@@ -205,7 +205,7 @@ final class RecordCommand extends BookGroup {
                                     "No record is kept of it."))));
         }
 
-        private static JsonOut asJson(Shop.Record record) {
+        private static JsonOut asJson(Shop.KeptRecord record) {
             return JsonOut.object()
                     .put("order", record.order())
                     .put("entry", record.entry())
@@ -215,7 +215,7 @@ final class RecordCommand extends BookGroup {
                     .put("content", record.content());
         }
 
-        private static String says(Shop.Record record) {
+        private static String says(Shop.KeptRecord record) {
             return "entry " + record.entry() + ": " + record.of() + ", " + (record.passed() ? "passed" : "not passed")
                     + (record.findings().isEmpty() ? "" : " (" + String.join(", ", record.findings()) + ")");
         }

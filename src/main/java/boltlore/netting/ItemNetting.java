@@ -6,9 +6,10 @@ import boltlore.netting.Requirement.Asker;
 import boltlore.netting.Supply.From;
 import boltlore.netting.Supply.Peg;
 import java.math.BigDecimal;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedList;
+import java.util.Deque;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -33,7 +34,7 @@ final class ItemNetting {
     private final int safeFrom;
     private final List<Requirement> requirements;
     private final NavigableMap<Integer, BigDecimal> asked = new TreeMap<>();
-    private final LinkedList<Coming> coming = new LinkedList<>();
+    private final Deque<Coming> coming = new ArrayDeque<>();
     private final List<PlannedReceipt> planned = new ArrayList<>();
     private final List<Brought> brought = new ArrayList<>();
     private final List<Supply> unpegged = new ArrayList<>();
@@ -115,12 +116,12 @@ final class ItemNetting {
             all.add(new Requirement(safeFrom, data.safetyStock(), new Asker.Safety()));
             all.sort(EARLIEST_FIRST);
         }
-        LinkedList<Peg> open = new LinkedList<>();
+        Deque<Peg> open = new ArrayDeque<>();
         all.forEach(each -> open.add(new Peg(each, BigDecimal.ZERO, each.quantity())));
         return unpegged.stream().map(supply -> pegged(supply, open)).toList();
     }
 
-    private static Supply pegged(Supply supply, LinkedList<Peg> open) {
+    private static Supply pegged(Supply supply, Deque<Peg> open) {
         List<Peg> pegs = new ArrayList<>();
         BigDecimal left = supply.quantity();
         while (left.signum() > 0 && !open.isEmpty()) {

@@ -137,7 +137,7 @@ public record Netting(int now, List<ItemPlan> items) {
     /** Follows the pegs up, slice by slice: the first pieces of a lot go where its first peg points. */
     private static final class Pegging {
 
-        private final Map<PlannedReceipt, Supply> supplies = new IdentityHashMap<>();
+        private final IdentityHashMap<PlannedReceipt, Supply> supplies = new IdentityHashMap<>();
         private final SortedMap<String, BigDecimal> outside = new TreeMap<>();
 
         Pegging(Netting netting) {

@@ -19,7 +19,11 @@ public record Block(long lengthMm, long startMm, SortedMap<Long, SortedSet<Long>
     /** A place on the way: along the front, and away from it. */
     public record Point(long alongMm, long awayMm) {}
 
-    /** @throws IllegalArgumentException for a stop that lies in no aisle */
+    /**
+     * With these stops, each told once.
+     *
+     * @throws IllegalArgumentException for a stop that lies in no aisle
+     */
     public static Block of(long lengthMm, long startMm, List<Point> stops) {
         SortedMap<Long, SortedSet<Long>> byAisle = new TreeMap<>();
         for (Point stop : stops) {

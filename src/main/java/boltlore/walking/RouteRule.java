@@ -36,6 +36,7 @@ public enum RouteRule {
     /** No walk is shorter. */
     SHORTEST(walker -> new ShortestRoute(walker.block).corners());
 
+    @SuppressWarnings("ImmutableEnumChecker") // a function that changes nothing
     private final Function<Walker, List<Point>> way;
 
     RouteRule(Function<Walker, List<Point>> way) {

@@ -122,8 +122,8 @@ final class ShortestRoute {
 
     private boolean goesOn(State state, int back, int front, long from) {
         boolean evenly = state.back().plus(back) != Times.ODD && state.front().plus(front) != Times.ODD;
-        boolean backGoesOn = back > 0 || state.back() == Times.NEVER || state.joined() && front > 0;
-        boolean frontGoesOn = front > 0 || state.front() == Times.NEVER || state.joined() && back > 0;
+        boolean backGoesOn = back > 0 || state.back() == Times.NEVER || (state.joined() && front > 0);
+        boolean frontGoesOn = front > 0 || state.front() == Times.NEVER || (state.joined() && back > 0);
         boolean started = from != block.startMm() || state.front() != Times.NEVER || front > 0;
         return evenly && backGoesOn && frontGoesOn && started;
     }

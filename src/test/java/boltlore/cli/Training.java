@@ -62,6 +62,17 @@ public final class Training {
                         List.<Object>of("change", "list", "BL-1001"),
                         List.<Object>of("recall", "--serial", "1"),
                         List.<Object>of("person", "list"),
+                        List.<Object>of("stock", "short"),
+                        List.<Object>of("stock", "short", "--json"),
+                        List.<Object>of("purchase", "place"),
+                        List.<Object>of("purchase", "list"),
+                        List.<Object>of("stock", "receive", "PV-CR-M", "1", "--serial", "1"),
+                        List.<Object>of("stock", "list"),
+                        List.<Object>of("pick", "list", "BL-1001"),
+                        List.<Object>of("coating", "queue", "BL-1001"),
+                        List.<Object>of("coating", "list"),
+                        List.<Object>of("rack", "list"),
+                        List.<Object>of("record", "list", "BL-1001"),
                         List.<Object>of("book", "check"))
                 .map(words -> Stream.concat(words.stream(), at.stream()).toList())
                 .toList();
@@ -99,6 +110,7 @@ public final class Training {
                 List.of("why", ORDERS, "PV-CR-E", "--json"),
                 List.of("cut", ORDER, "--out", out.resolve("cutting")),
                 List.of("coat", ORDER, "--out", out.resolve("coating")),
+                List.of("buy", ORDER, "--out", out.resolve("buying")),
                 List.of("fixings", ORDER, "--out", out.resolve("fixings")),
                 List.of("test", ORDER, "--out", out.resolve("testing")),
                 List.of(

@@ -32,7 +32,7 @@ public final class Shop {
             String remnant, String material, BigDecimal lengthMm, String heat, String leftBy, String usedBy) {}
 
     /** A record that was judged. */
-    public record Record(String order, long entry, String of, String content, boolean passed, List<String> findings) {}
+    public record KeptRecord(String order, long entry, String of, String content, boolean passed, List<String> findings) {}
 
     /** Pieces by finish, then by their name; all states where none is named, all orders where none is. */
     public List<Piece> pieces(List<Coat> states, String order) {
@@ -80,10 +80,10 @@ public final class Shop {
     }
 
     /** Records of an order, the first one first; the last of a kind is the one that counts. */
-    public List<Record> records(String order) {
+    public List<KeptRecord> records(String order) {
         return handle.createQuery("select * from judged_record where order_name = ? order by entry")
                 .bind(0, order)
-                .map((row, context) -> new Record(
+                .map((row, context) -> new KeptRecord(
                         row.getString("order_name"),
                         row.getLong("entry"),
                         row.getString("of_what"),

@@ -21,7 +21,7 @@ final class ShopSum implements Sum {
 
     @Override
     public void take(Handle handle, long entry, Happening happening) {
-        if (happening instanceof ShopHappening.Short missing) {
+        if (happening instanceof ShopHappening.FoundShort missing) {
             missing(handle, entry, missing);
         } else if (happening instanceof ShopHappening.Picked picked) {
             handle.execute(
@@ -40,7 +40,7 @@ final class ShopSum implements Sum {
         }
     }
 
-    private static void missing(Handle handle, long entry, ShopHappening.Short missing) {
+    private static void missing(Handle handle, long entry, ShopHappening.FoundShort missing) {
         handle.execute(
                 "delete from pick_short where order_name = ? and part = ? and finish = ?",
                 missing.order(),

@@ -100,7 +100,7 @@ public final class PickDesk {
         PickLine now = find(writing, kit, key);
         if (now.left().signum() == 0 && now.missing().signum() > 0) {
             writing.add(
-                    new ShopHappening.Short(now.order(), now.part().number().text(), now.finish(), BigDecimal.ZERO),
+                    new ShopHappening.FoundShort(now.order(), now.part().number().text(), now.finish(), BigDecimal.ZERO),
                     "");
             return Outcome.sound(find(writing, kit, key));
         }
@@ -133,7 +133,7 @@ public final class PickDesk {
                 writing -> owed(writing, kit)
                         .then(owed -> asked.line(writing, kit))
                         .then(line -> {
-                            writing.add(new ShopHappening.Short(line.order(), part, finish, line.left()), reason);
+                            writing.add(new ShopHappening.FoundShort(line.order(), part, finish, line.left()), reason);
                             return Outcome.sound(find(writing, kit, line.key()));
                         }));
     }

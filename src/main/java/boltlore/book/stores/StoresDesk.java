@@ -143,7 +143,7 @@ public final class StoresDesk {
         Set<String> different = new HashSet<>(arrival.serials());
         boolean asMany = quantity.compareTo(BigDecimal.valueOf(different.size())) == 0
                 && different.size() == arrival.serials().size();
-        if (part.tracked() == Tracked.SERIAL && !asMany || !arrival.serials().isEmpty() && !asMany) {
+        if (!asMany && (part.tracked() == Tracked.SERIAL || !arrival.serials().isEmpty())) {
             faults.add(Fault.of(
                     subject,
                     different.size() + " different serial numbers for " + Digits.plain(quantity) + " pieces",

@@ -48,8 +48,6 @@ record OrderNeeds(KitInWork kit, LocalDate due, List<Demand> needs, Map<StockIte
     /** Goes through the bill once. */
     private static final class Reading {
 
-        private record Asked(StockItem item, int day) {}
-
         private final KitInWork kit;
         private final StoresNow stores;
         private final KitTimes times;
