@@ -33,8 +33,7 @@ class PrintedSheetsTest {
 
     private static final int MOST_OF_A_KIT = 72;
 
-    private static final List<String> WITH_EVERY_KIT =
-            List.of("bill", "contents", "picking-list", "powder-coat-batch");
+    private static final List<String> WITH_EVERY_KIT = List.of("bill", "contents", "picking-list", "powder-coat-batch");
 
     @Test
     void keep_the_law_of_pages_and_a_limit_of_paper(@TempDir Path folder) throws IOException, InterruptedException {

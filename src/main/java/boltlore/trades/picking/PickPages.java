@@ -45,10 +45,7 @@ final class PickPages {
     private static final TableSpec<Serial> SERIALS = TableSpec.<Serial>named("serials")
             .text("part", "Part", serial -> serial.row().part().number().text())
             .text("name", "Name", 30, serial -> serial.row().part().name().english())
-            .text(
-                    "piece",
-                    "Piece",
-                    Serial::says)
+            .text("piece", "Piece", Serial::says)
             .box(Column.blank("number", "Serial or lot number").atMost(26))
             .box(Column.blank("next", "Serial number of the second").atMost(26))
             .box(Column.tick("secondCount", "2nd count"));
@@ -82,8 +79,8 @@ final class PickPages {
 
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
-        TableSpec<PickRow> spec = columns.<PickRow>of("bins", "Bin", true, Handed::of)
-                .text("stages", "For", 22, PickPages::byStage);
+        TableSpec<PickRow> spec =
+                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, PickPages::byStage);
         PickColumns.cautions(spec, 14, PickRow::cautions).box(Column.tick("picked", "Picked"));
         PickColumns.beside(spec, Handed::of);
         or(spec, rows, PickRow::part);
@@ -125,7 +122,8 @@ final class PickPages {
 
     /** The same by itself, for paper: few parts have any. */
     void alternates(PageBuilder page, List<PickRow> rows) {
-        List<PickRow> some = rows.stream().filter(row -> hasAlternate(row.part())).toList();
+        List<PickRow> some =
+                rows.stream().filter(row -> hasAlternate(row.part())).toList();
         if (!some.isEmpty()) {
             page.heading("Where one is short")
                     .add(TableSpec.<PickRow>named("alternates")
@@ -157,7 +155,8 @@ final class PickPages {
         PickColumns.cautions(spec, 18, ExtraRow::cautions);
         return titled("Outside the kit", "Outside the universal kit", "outside the kit")
                 .note(OUTSIDE)
-                .add(PickColumns.beside(spec.box(Column.tick("picked", "Picked")), Handed::of).of(rows))
+                .add(PickColumns.beside(spec.box(Column.tick("picked", "Picked")), Handed::of)
+                        .of(rows))
                 .signatures("Picked by", "Second count by");
     }
 

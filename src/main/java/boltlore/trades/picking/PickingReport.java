@@ -50,7 +50,10 @@ final class PickingReport {
         apart(report, list.fromCoating(), pages::fromCoating);
         apart(report, list.extras(), pages::extras);
         apart(report, list.onHold(), pages::onHold);
-        apart(report, list.walk().stream().filter(row -> PickColumns.numbers(row) > 0).toList(), pages::serials);
+        apart(
+                report,
+                list.walk().stream().filter(row -> PickColumns.numbers(row) > 0).toList(),
+                pages::serials);
         apart(report, list.bags(), pages::bags);
         pages.bagTables(list.bags()).forEach(report::data);
         return report.build();

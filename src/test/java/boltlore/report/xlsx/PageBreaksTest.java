@@ -30,7 +30,8 @@ class PageBreaksTest {
 
     @Test
     void a_short_table_that_does_not_fit_the_rest_of_a_sheet_goes_to_the_next_with_its_heading() {
-        LaidPage page = laid(Page.named("One").add(list("first", 45)).heading("Second").add(list("second", 20)));
+        LaidPage page =
+                laid(Page.named("One").add(list("first", 45)).heading("Second").add(list("second", 20)));
         int heading = page.stretches().get(1).first();
         assertThat(PageBreaks.of(page).after()).containsExactly(heading - 1);
         assertThat(PageBreaks.of(page).repeated()).isEmpty();
@@ -38,7 +39,8 @@ class PageBreaksTest {
 
     @Test
     void one_that_fits_stays_on_it() {
-        LaidPage page = laid(Page.named("One").add(list("first", 30)).heading("Second").add(list("second", 20)));
+        LaidPage page =
+                laid(Page.named("One").add(list("first", 30)).heading("Second").add(list("second", 20)));
         assertThat(PageBreaks.of(page).after()).isEmpty();
     }
 
@@ -46,8 +48,9 @@ class PageBreaksTest {
     void signatures_take_rows_with_them_rather_than_stand_alone() {
         LaidPage page = laid(Page.named("One").add(list("list", 57)).signatures("Checked by", "Released by"));
         LaidTable table = page.table("list");
-        assertThat(PageBreaks.of(page).after()).singleElement().satisfies(row -> assertThat(row)
-                .isBetween(table.firstRow(), table.lastRow() - 1));
+        assertThat(PageBreaks.of(page).after())
+                .singleElement()
+                .satisfies(row -> assertThat(row).isBetween(table.firstRow(), table.lastRow() - 1));
     }
 
     @Test
@@ -56,7 +59,8 @@ class PageBreaksTest {
             TableBuilder table = list("list", rows);
             table.total("all", "All");
             LaidPage page = laid(Page.named("One").add(table));
-            assertThat(PageBreaks.of(page).after()).doesNotContain(page.table("list").lastRow() - 1);
+            assertThat(PageBreaks.of(page).after())
+                    .doesNotContain(page.table("list").lastRow() - 1);
         }
     }
 
@@ -69,11 +73,13 @@ class PageBreaksTest {
         LaidPage page = laid(Page.named("One").add(list("list", 120)).add(form));
         assertThat(page.stretches().stream()
                         .map(Stretch::block)
-                        .filter(block -> block instanceof Table table && table.name().equals("form")))
+                        .filter(block ->
+                                block instanceof Table table && table.name().equals("form")))
                 .hasSizeGreaterThan(1);
         assertThat(page.stretches().stream()
                         .map(Stretch::block)
-                        .filter(block -> block instanceof Table table && table.name().equals("list")))
+                        .filter(block ->
+                                block instanceof Table table && table.name().equals("list")))
                 .hasSize(1);
     }
 

@@ -51,7 +51,12 @@ class XlsxWidthTest {
     void a_row_is_as_high_as_its_longest_cell_has_lines() {
         TableBuilder table = Table.named("list").columns(Column.text("a", "A").atMost(10), Column.text("b", "B"));
         table.row().put("a", "one");
-        table.row().put("a", "one two three four five six seven eight nine ten ".repeat(8).strip());
+        table.row()
+                .put(
+                        "a",
+                        "one two three four five six seven eight nine ten "
+                                .repeat(8)
+                                .strip());
         Page page = Page.named("One")
                 .add(figures(14, new BigDecimal("1000000.5")))
                 .add(table)
