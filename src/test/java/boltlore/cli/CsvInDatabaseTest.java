@@ -74,10 +74,11 @@ class CsvInDatabaseTest {
     void each_part_lies_in_bags_as_often_as_it_is_taken_from_bins_and_from_coating() throws SQLException {
         String taken = "(select \"part\", coalesce(\"take\", \"measure\") as n from \"picking-list-bins\" union all"
                 + " select \"part\", coalesce(\"take\", \"measure\") from \"picking-list-from-coating\")";
-        String different = "select count(*) from (select \"part\", sum(cast(n as decimal(20, 3))) as taken from " + taken
-                + " group by \"part\") as t join (select \"part\", sum(cast(coalesce(\"take\", \"measure\") as"
-                + " decimal(20, 3))) as packed from \"picking-list-bags\" group by \"part\") as b"
-                + " on t.\"part\" = b.\"part\" where taken is distinct from packed";
+        String different =
+                "select count(*) from (select \"part\", sum(cast(n as decimal(20, 3))) as taken from " + taken
+                        + " group by \"part\") as t join (select \"part\", sum(cast(coalesce(\"take\", \"measure\") as"
+                        + " decimal(20, 3))) as packed from \"picking-list-bags\" group by \"part\") as b"
+                        + " on t.\"part\" = b.\"part\" where taken is distinct from packed";
         assertThat(number(different)).isZero();
         assertThat(number("select count(distinct \"part\") from " + taken))
                 .isEqualByComparingTo(number("select count(distinct \"part\") from \"picking-list-bags\""));

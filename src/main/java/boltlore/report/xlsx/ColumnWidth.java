@@ -69,9 +69,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
 
     /** Of the columns that are printed, which are the first. */
     static List<ColumnWidth> of(Table table) {
-        return IntStream.range(0, onPaper(table))
-                .mapToObj(i -> of(table, i))
-                .toList();
+        return IntStream.range(0, onPaper(table)).mapToObj(i -> of(table, i)).toList();
     }
 
     /** Of the columns beside the paper, where nothing needs to be wrapped. */
@@ -92,9 +90,10 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
             case TEXT -> text(table, i, heading);
             case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
             case TICK -> box(heading, 6, 6, 6);
-            case BLANK -> column.widest() == Column.USUAL_WIDEST
-                    ? box(heading, 10, 12, 18)
-                    : box(heading, column.widest(), column.widest(), column.widest());
+            case BLANK ->
+                column.widest() == Column.USUAL_WIDEST
+                        ? box(heading, 10, 12, 18)
+                        : box(heading, column.widest(), column.widest(), column.widest());
             case SIGNATURE -> box(heading, 13, 18, 26);
         };
     }

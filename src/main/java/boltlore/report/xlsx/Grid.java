@@ -120,7 +120,8 @@ final class Grid {
         for (int i = beside.size(); i < more.size(); i++) {
             beside.add(more.get(i));
         }
-        List<Integer> starts = new ArrayList<>(onPaper.starts().subList(0, onPaper.starts().size() - 1));
+        List<Integer> starts =
+                new ArrayList<>(onPaper.starts().subList(0, onPaper.starts().size() - 1));
         for (int i = 0; i <= more.size(); i++) {
             starts.add(columns() + i);
         }

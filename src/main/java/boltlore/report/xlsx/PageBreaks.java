@@ -68,9 +68,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     /** Whether a table may go on as another with the same headings: one with boxes for the pen that nothing refers to. */
     static boolean splits(Table table) {
         return table.columns().stream().anyMatch(column -> column.kind().form().isByHand())
-                && table.rows().stream()
-                        .flatMap(row -> row.cells().stream())
-                        .noneMatch(Cell.Worked.class::isInstance);
+                && table.rows().stream().flatMap(row -> row.cells().stream()).noneMatch(Cell.Worked.class::isInstance);
     }
 
     static PageBreaks of(LaidPage page) {

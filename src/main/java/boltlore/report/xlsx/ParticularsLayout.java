@@ -52,7 +52,8 @@ final class ParticularsLayout {
             label = Math.max(label, FontMetrics.width(entry.label()));
             value = Math.max(value, text(entry).length());
         }
-        return List.of(ColumnWidth.text(label + indents * INDENT, WIDEST_LABEL), ColumnWidth.prose(value, WIDEST_VALUE));
+        return List.of(
+                ColumnWidth.text(label + indents * INDENT, WIDEST_LABEL), ColumnWidth.prose(value, WIDEST_VALUE));
     }
 
     Map<String, Spot> spots(int firstRow) {

@@ -38,9 +38,7 @@ final class TableLayout {
     }
 
     private static double high(Kind.Form form) {
-        return form == Kind.Form.TICK
-                ? LookStyle.TICK
-                : form.isByHand() ? LookStyle.BY_HAND : LookStyle.lineHeight();
+        return form == Kind.Form.TICK ? LookStyle.TICK : form.isByHand() ? LookStyle.BY_HAND : LookStyle.lineHeight();
     }
 
     LaidRow heading() {

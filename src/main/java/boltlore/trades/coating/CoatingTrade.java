@@ -72,9 +72,7 @@ public final class CoatingTrade extends Trade {
                     .map(CoatingTrade::missing)
                     .toList();
             return faults.isEmpty()
-                    ? Outcome.sound(job.stream()
-                            .map(CoatingTrade::work)
-                            .toList())
+                    ? Outcome.sound(job.stream().map(CoatingTrade::work).toList())
                     : Outcome.faulty(faults);
         });
     }

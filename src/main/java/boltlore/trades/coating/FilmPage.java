@@ -37,7 +37,9 @@ final class FilmPage {
                 .text("piece", "Piece", FilmPiece::mark)
                 .text("read", "To read", piece -> piece.toRead() ? "read" : "");
         for (int reading = 1; reading <= FilmAcceptance.READINGS; reading++) {
-            film.box(Column.blank("reading-" + reading, "Film " + reading).in("µm").atMost(9));
+            film.box(Column.blank("reading-" + reading, "Film " + reading)
+                    .in("µm")
+                    .atMost(9));
         }
         return film.box(Column.blank("mean", "Mean").in("µm"))
                 .box(new Column("good", "Accepted", Kind.blank().oneOf("yes", "no")))
@@ -64,7 +66,8 @@ final class FilmPage {
             page.note(EarthTable.BARE);
         }
         for (OvenBatch batch : batches) {
-            page.heading("Batch " + batch.number() + ": " + batch.finish().says().english())
+            page.heading("Batch " + batch.number() + ": "
+                            + batch.finish().says().english())
                     .note("Film limits " + CoatCodes.limits(batch.finish()) + ", lot " + CoatCodes.lot(batch) + ". "
                             + acceptance(batch))
                     .add(readings(batch, job.again()));

@@ -23,6 +23,7 @@ final class HangingDrawing {
     private static final double FOOT_MM = 3;
     /** Of the oven's height, below the lowest piece. */
     private static final int BELOW_MM = 80;
+
     private static final double WORDS_MM = 2.2;
     private static final double SMALL_MM = 1.7;
     private static final double HOOK_MM = 1.2;

@@ -73,7 +73,9 @@ final class RunPage {
     private PageBuilder run() {
         Powder powder = job.shop().powders().get(run.powder());
         PowderUse use = PowderUse.of(run, job.workshop());
-        PageBuilder page = page(powder == null ? "" : ", " + powder.says()).add(particulars(use)).add(booth());
+        PageBuilder page = page(powder == null ? "" : ", " + powder.says())
+                .add(particulars(use))
+                .add(booth());
         CautionNotes.always(page, "coating-oven", job.workshop(), "en");
         List<MasksToFetch> masks = MasksToFetch.of(run);
         if (!masks.isEmpty()) {
@@ -154,8 +156,7 @@ final class RunPage {
     }
 
     private static TableSpec<Hanging> pieces() {
-        TableSpec<Hanging> pieces =
-                TableSpec.<Hanging>named("load-pieces").whole("number", "No.", "", Hanging::number);
+        TableSpec<Hanging> pieces = TableSpec.<Hanging>named("load-pieces").whole("number", "No.", "", Hanging::number);
         CoatWords.named(pieces, 30, Hanging::row)
                 .text(
                         "pass",
@@ -163,7 +164,11 @@ final class RunPage {
                         hanging -> hanging.queue().passOf(hanging.row()).says());
         CoatWords.marked(pieces, 18, Hanging::row);
         CoatWords.counted(pieces, Hanging::row)
-                .whole("hooks", "Hooks each", "", hanging -> hanging.row().coat().hangPoints())
+                .whole(
+                        "hooks",
+                        "Hooks each",
+                        "",
+                        hanging -> hanging.row().coat().hangPoints())
                 .box(Column.tick("hung", "Hung"))
                 .besideThePaper();
         return CoatWords.measured(

@@ -2,7 +2,6 @@ package boltlore.trades.picking;
 
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
-import boltlore.report.Column;
 import boltlore.report.TableSpec;
 import java.math.BigDecimal;
 import java.util.List;
@@ -132,7 +131,9 @@ record PickColumns(int digits) {
 
     /** How many numbers are written down: one for each piece with a serial number, one for a lot. */
     static int numbers(PickRow row) {
-        return row.part().tracked() == null ? 0 : isLot(row) ? 1 : row.quantity().intValue();
+        return row.part().tracked() == null
+                ? 0
+                : isLot(row) ? 1 : row.quantity().intValue();
     }
 
     static boolean isLot(PickRow row) {

@@ -48,10 +48,7 @@ final class PickPages {
     private static final TableSpec<Serial> SERIALS = TableSpec.<Serial>named("serials")
             .text("part", "Part", serial -> serial.row().part().number().text())
             .text("name", "Name", 30, serial -> serial.row().part().name().english())
-            .text(
-                    "piece",
-                    "Piece",
-                    Serial::says)
+            .text("piece", "Piece", Serial::says)
             .box(Column.blank("number", "Serial or lot number").atMost(26))
             .box(Column.blank("next", "Serial number of the second").atMost(26))
             .box(Column.tick("secondCount", "2nd count"));
@@ -141,7 +138,8 @@ final class PickPages {
 
     /** The same by itself, for paper: few parts have any. */
     void alternates(PageBuilder page, List<PickRow> rows) {
-        List<PickRow> some = rows.stream().filter(row -> hasAlternate(row.part())).toList();
+        List<PickRow> some =
+                rows.stream().filter(row -> hasAlternate(row.part())).toList();
         if (!some.isEmpty()) {
             page.heading("Where one is short")
                     .add(TableSpec.<PickRow>named("alternates")
@@ -173,7 +171,8 @@ final class PickPages {
         PickColumns.cautions(spec, 18, ExtraRow::cautions);
         return titled("Outside the kit", "Outside the universal kit", "outside the kit")
                 .note(OUTSIDE)
-                .add(PickColumns.beside(spec.box(Column.tick("picked", "Picked")), Handed::of).of(rows))
+                .add(PickColumns.beside(spec.box(Column.tick("picked", "Picked")), Handed::of)
+                        .of(rows))
                 .signatures("Picked by", "Second count by");
     }
 

@@ -2,11 +2,9 @@ package boltlore.trades.shipping;
 
 import boltlore.catalogue.Finish;
 import boltlore.catalogue.Part;
+import boltlore.measure.Digits;
 import boltlore.order.Extra;
 import boltlore.order.Order;
-import java.util.ArrayList;
-import java.math.BigDecimal;
-import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
 import boltlore.report.Kind;
@@ -20,8 +18,10 @@ import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.picking.OnHold;
-import java.util.List;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -197,7 +197,10 @@ final class PackingPage {
         }
         Packed loose = lot.packed().get(0);
         String finish = finish(loose.goods().finish());
-        return part(loose, part -> part.number() + " " + name(part), loose.goods().name())
+        return part(
+                        loose,
+                        part -> part.number() + " " + name(part),
+                        loose.goods().name())
                 + (finish.isEmpty() ? "" : ", " + finish);
     }
 
@@ -205,7 +208,8 @@ final class PackingPage {
     private String quantity(Lot lot) {
         Packed first = lot.packed().get(0);
         return lot.bag().isEmpty()
-                ? Digits.plain(first.quantity()) + " " + phrases.unit(first.goods().unit(), first.quantity())
+                ? Digits.plain(first.quantity()) + " "
+                        + phrases.unit(first.goods().unit(), first.quantity())
                 : phrases.say("bagOf", String.valueOf(lot.packed().size()));
     }
 

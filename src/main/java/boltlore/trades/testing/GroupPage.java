@@ -19,7 +19,6 @@ final class GroupPage {
 
     private static final int KILO = 3;
 
-
     private record Line(int number, TestRow row, String box, String tested, String limit, String unit) {}
 
     private final TestWords words;

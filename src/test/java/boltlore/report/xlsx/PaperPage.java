@@ -191,7 +191,8 @@ final class PaperPage extends PDFGraphicsStreamEngine {
         if (corners.isEmpty()) {
             return;
         }
-        Rectangle2D.Double box = new Rectangle2D.Double(corners.get(0).getX(), corners.get(0).getY(), 0, 0);
+        Rectangle2D.Double box =
+                new Rectangle2D.Double(corners.get(0).getX(), corners.get(0).getY(), 0, 0);
         corners.forEach(box::add);
         getGraphicsState().intersectClippingPath(new java.awt.geom.GeneralPath(box));
     }

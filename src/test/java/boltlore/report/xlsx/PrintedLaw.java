@@ -39,7 +39,8 @@ public record PrintedLaw(Map<String, Integer> pages, List<String> offences) {
         try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(workbook));
                 PDDocument document = Loader.loadPDF(pdf.toFile())) {
             Map<String, Integer> first = new LinkedHashMap<>();
-            for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
+            for (PDOutlineItem item :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
                 first.put(item.getTitle(), document.getPages().indexOf(item.findDestinationPage(document)));
             }
             List<String> names = new ArrayList<>(first.keySet());

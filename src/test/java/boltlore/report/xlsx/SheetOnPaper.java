@@ -57,7 +57,9 @@ final class SheetOnPaper {
         this.sheet = sheet;
         this.pages = pages;
         String area = sheet.getWorkbook().getPrintArea(sheet.getWorkbook().getSheetIndex(sheet));
-        this.lastColumn = new AreaReference(area, SpreadsheetVersion.EXCEL2007).getLastCell().getCol();
+        this.lastColumn = new AreaReference(area, SpreadsheetVersion.EXCEL2007)
+                .getLastCell()
+                .getCol();
         for (PaperPage page : pages) {
             Map<String, Integer> tokens = new HashMap<>();
             page.words().forEach(word -> {
@@ -119,8 +121,7 @@ final class SheetOnPaper {
     private static boolean holds(Map<String, Integer> on, List<String> tokens) {
         Map<String, Integer> needed = new HashMap<>();
         tokens.forEach(token -> needed.merge(token, 1, Integer::sum));
-        return needed.entrySet().stream()
-                .allMatch(each -> on.getOrDefault(each.getKey(), 0) >= each.getValue());
+        return needed.entrySet().stream().allMatch(each -> on.getOrDefault(each.getKey(), 0) >= each.getValue());
     }
 
     /** Words of the row's texts; a number's look depends on the program's language. */
@@ -136,7 +137,9 @@ final class SheetOnPaper {
 
     /** A word of letters, and any word beside others, may go on in the next line after its hyphens; a mark may not. */
     static List<String> tokens(String text) {
-        List<String> words = Arrays.stream(text.split("[\\s\\u00A0]+")).filter(word -> !word.isEmpty()).toList();
+        List<String> words = Arrays.stream(text.split("[\\s\\u00A0]+"))
+                .filter(word -> !word.isEmpty())
+                .toList();
         return words.stream()
                 .flatMap(word -> word.matches(".*[-/].*") && mayBreak(words, word) ? pieces(word) : Stream.of(word))
                 .toList();
@@ -162,15 +165,21 @@ final class SheetOnPaper {
             }
             BorderStyle top = style.getBorderTop();
             BorderStyle bottom = style.getBorderBottom();
-            if (top == BorderStyle.MEDIUM && bottom == BorderStyle.MEDIUM && style.getFont().getBold()) {
+            if (top == BorderStyle.MEDIUM
+                    && bottom == BorderStyle.MEDIUM
+                    && style.getFont().getBold()) {
                 return Kind.COLUMN_HEADING;
             }
             if (style.getFillPattern() == FillPatternType.SOLID_FOREGROUND) {
                 return Kind.GROUP;
             }
-            if (top == BorderStyle.NONE && bottom == BorderStyle.HAIR && !style.getFont().getBold()
+            if (top == BorderStyle.NONE
+                            && bottom == BorderStyle.HAIR
+                            && !style.getFont().getBold()
                     || bottom == BorderStyle.DOUBLE
-                    || top == BorderStyle.THIN && bottom == BorderStyle.THIN && style.getFont().getBold()) {
+                    || top == BorderStyle.THIN
+                            && bottom == BorderStyle.THIN
+                            && style.getFont().getBold()) {
                 return Kind.TABLE;
             }
             if (bottom == BorderStyle.THIN && style.getBorderLeft() == BorderStyle.NONE) {
@@ -265,7 +274,8 @@ final class SheetOnPaper {
             }
             for (Cell cell : row) {
                 XSSFCellStyle style = (XSSFCellStyle) cell.getCellStyle();
-                boolean box = cell.getColumnIndex() <= lastColumn && style.getBorderLeft() == BorderStyle.THIN
+                boolean box = cell.getColumnIndex() <= lastColumn
+                        && style.getBorderLeft() == BorderStyle.THIN
                         && style.getBorderTop() == BorderStyle.THIN
                         && cell.getCellType() == CellType.BLANK
                         && !isCovered(cell)

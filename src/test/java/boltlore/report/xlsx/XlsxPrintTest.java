@@ -112,20 +112,21 @@ class XlsxPrintTest {
         }
 
         @Test
-        void is_not_repeated_above_a_second_long_table_that_has_another_one() {
-            assertThat(titlesWithSecondTableOf(16)).isEmpty();
+        void is_not_repeated_where_no_table_runs_over() {
+            assertThat(titlesWithTablesOf(30, 20)).isEmpty();
         }
 
         @Test
-        void is_repeated_where_the_second_table_is_short() {
-            assertThat(titlesWithSecondTableOf(15)).hasSize(1);
+        void is_repeated_of_the_table_that_runs_over() {
+            assertThat(titlesWithTablesOf(90, 20)).containsExactly("One!$1:$1");
+            assertThat(titlesWithTablesOf(20, 90)).containsExactly("One!$23:$23");
         }
 
         /** A small screen is 1280 dots wide and 800 high; what stays in view leaves most of it to the rows. */
         @Test
         void stays_in_view_only_where_all_above_it_takes_a_quarter_of_a_small_screen_at_most() {
-            assertThat(headedBy(5).find(FIRST, "//pane/@ySplit")).containsExactly("11.0");
-            assertThat(headedBy(6).find(FIRST, "//pane")).isEmpty();
+            assertThat(headedBy(6).find(FIRST, "//pane/@ySplit")).containsExactly("13.0");
+            assertThat(headedBy(7).find(FIRST, "//pane")).isEmpty();
         }
 
         private Opened headedBy(int headings) {
@@ -155,8 +156,8 @@ class XlsxPrintTest {
                     .containsExactly("1.0");
         }
 
-        private Iterable<String> titlesWithSecondTableOf(int rows) {
-            PageBuilder page = Page.named("One").add(list("first", 4, 50)).add(list("second", 2, rows));
+        private Iterable<String> titlesWithTablesOf(int first, int second) {
+            PageBuilder page = Page.named("One").add(list("first", 4, first)).add(list("second", 2, second));
             Opened opened = Opened.of(Report.named("list", "List").page(page).build());
             return opened.find(BOOK, "//definedName[@name='_xlnm.Print_Titles']");
         }

@@ -92,7 +92,10 @@ final class BillTable {
 
     private void where() {
         spec.whole("level", "Level", "", row -> row.item().level())
-                .text("position", "Position", row -> row.item().position().says().english())
+                .text(
+                        "position",
+                        "Position",
+                        row -> row.item().position().says().english())
                 .text(
                         "finish",
                         "Finish",

@@ -69,7 +69,8 @@ final class BuyPage {
     }
 
     private void howMany() {
-        int digits = new MinorUnit(costed.currency()).digits(purchases.stream().map(Purchase::part).map(Part::cost), 4);
+        int digits = new MinorUnit(costed.currency())
+                .digits(purchases.stream().map(Purchase::part).map(Part::cost), 4);
         spec.column(
                         new Column("unitCost", "Unit cost", Kind.money(costed.currency(), digits)),
                         purchase -> Cell.of(purchase.part().cost()))

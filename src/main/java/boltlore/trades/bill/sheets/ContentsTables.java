@@ -65,10 +65,7 @@ final class ContentsTables {
     /** A box for the number of each part that has one. */
     TableBuilder numbers(List<BagPage> bags) {
         return TableSpec.<BagRow>named("numbers")
-                .text(
-                        "part",
-                        phrases.say("part"),
-                        row -> row.part().number().text())
+                .text("part", phrases.say("part"), row -> row.part().number().text())
                 .text("name", phrases.say("name"), 40, row -> row.part().name().in(language))
                 .quantity("quantity", phrases.say("quantity"), "", BagRow::quantity)
                 .box(Column.blank("tracked", phrases.say("tracked")).atMost(26))

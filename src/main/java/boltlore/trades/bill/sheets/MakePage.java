@@ -1,12 +1,9 @@
 package boltlore.trades.bill.sheets;
 
-import static boltlore.report.Formula.cell;
-
 import boltlore.catalogue.Drawing;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Wording;
 import boltlore.report.CautionNotes;
-import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.PageBuilder;
 import boltlore.report.TableBuilder;

@@ -163,8 +163,8 @@ final class CostTables {
     }
 
     private <R> TableSpec<R> elements(TableSpec<R> spec, List<Element> elements, Function<R, Elements> of) {
-        elements.forEach(element -> spec.money(
-                key(element), element.says(), currency, row -> orEmpty(of.apply(row), element)));
+        elements.forEach(
+                element -> spec.money(key(element), element.says(), currency, row -> orEmpty(of.apply(row), element)));
         return spec.money("total", "Full cost", currency, row -> of.apply(row).total());
     }
 

@@ -1,0 +1,97 @@
+package boltlore.report.xlsx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boltlore.report.Column;
+import boltlore.report.Page;
+import boltlore.report.PageBuilder;
+import boltlore.report.Table;
+import boltlore.report.TableBuilder;
+import boltlore.report.xlsx.LaidPage.LaidTable;
+import boltlore.report.xlsx.LaidPage.Stretch;
+import org.junit.jupiter.api.Test;
+
+/** A sheet of A4 takes about 58 rows of a table upright (common practice, no source: body of nine points). */
+class PageBreaksTest {
+
+    @Test
+    void what_fits_one_sheet_is_not_broken_and_repeats_nothing() {
+        PageBreaks breaks = PageBreaks.of(laid(Page.named("One").add(list("list", 50))));
+        assertThat(breaks.after()).isEmpty();
+        assertThat(breaks.repeated()).isEmpty();
+    }
+
+    @Test
+    void headings_of_a_table_that_runs_over_are_repeated() {
+        PageBreaks breaks = PageBreaks.of(laid(Page.named("One").add(list("list", 70))));
+        assertThat(breaks.after()).hasSize(1);
+        assertThat(breaks.repeated().map(table -> table.table().name())).contains("list");
+    }
+
+    @Test
+    void a_short_table_that_does_not_fit_the_rest_of_a_sheet_goes_to_the_next_with_its_heading() {
+        LaidPage page =
+                laid(Page.named("One").add(list("first", 45)).heading("Second").add(list("second", 20)));
+        int heading = page.stretches().get(1).first();
+        assertThat(PageBreaks.of(page).after()).containsExactly(heading - 1);
+        assertThat(PageBreaks.of(page).repeated()).isEmpty();
+    }
+
+    @Test
+    void one_that_fits_stays_on_it() {
+        LaidPage page =
+                laid(Page.named("One").add(list("first", 30)).heading("Second").add(list("second", 20)));
+        assertThat(PageBreaks.of(page).after()).isEmpty();
+    }
+
+    @Test
+    void signatures_take_rows_with_them_rather_than_stand_alone() {
+        LaidPage page = laid(Page.named("One").add(list("list", 57)).signatures("Checked by", "Released by"));
+        LaidTable table = page.table("list");
+        assertThat(PageBreaks.of(page).after())
+                .singleElement()
+                .satisfies(row -> assertThat(row).isBetween(table.firstRow(), table.lastRow() - 1));
+    }
+
+    @Test
+    void a_sum_is_not_parted_from_its_last_row() {
+        for (int rows = 50; rows < 62; rows++) {
+            TableBuilder table = list("list", rows);
+            table.total("all", "All");
+            LaidPage page = laid(Page.named("One").add(table));
+            assertThat(PageBreaks.of(page).after())
+                    .doesNotContain(page.table("list").lastRow() - 1);
+        }
+    }
+
+    @Test
+    void a_form_that_runs_over_goes_on_with_the_same_headings_though_another_table_s_are_repeated() {
+        TableBuilder form = Table.named("form").columns(Column.text("a", "Tested"), Column.blank("b", "Reading"));
+        for (int i = 0; i < 40; i++) {
+            form.row().put("a", "Place " + i);
+        }
+        LaidPage page = laid(Page.named("One").add(list("list", 120)).add(form));
+        assertThat(page.stretches().stream()
+                        .map(Stretch::block)
+                        .filter(block ->
+                                block instanceof Table table && table.name().equals("form")))
+                .hasSizeGreaterThan(1);
+        assertThat(page.stretches().stream()
+                        .map(Stretch::block)
+                        .filter(block ->
+                                block instanceof Table table && table.name().equals("list")))
+                .hasSize(1);
+    }
+
+    private static LaidPage laid(PageBuilder page) {
+        return PageLayout.lay(page.build(), "en");
+    }
+
+    private static TableBuilder list(String name, int rows) {
+        TableBuilder table = Table.named(name).columns(Column.text("a", "Part"), Column.text("b", "Name"));
+        for (int i = 0; i < rows; i++) {
+            table.row().put("a", "PV-" + i).put("b", "Bracket number " + i);
+        }
+        return table;
+    }
+}
