@@ -68,8 +68,15 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
         all.addAll(draft.doubts());
         all.stream()
                 .filter(doubt -> doubt.open() && !isOfColumn(doubt))
-                .forEach(doubt -> answers.putIfAbsent(
-                        doubt.at(), new Mapping.Asked(doubt.at(), doubt.says(), doubt.suggests(), Mapping.OPEN)));
+                .forEach(doubt -> {
+                    Mapping.Asked asked =
+                            new Mapping.Asked(doubt.at(), doubt.says(), doubt.suggests(), Mapping.OPEN);
+                    if (doubt.says().startsWith(Answers.NOT_UNDERSTOOD)) {
+                        answers.put(doubt.at(), asked);
+                    } else {
+                        answers.putIfAbsent(doubt.at(), asked);
+                    }
+                });
         Mapping whole =
                 new Mapping(given.family(), given.encoding(), draft.missing(), tabled, List.copyOf(answers.values()));
         return new Brought(

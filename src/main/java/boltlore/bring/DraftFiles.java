@@ -116,7 +116,7 @@ final class DraftFiles {
             json.put("supplier", supplier);
         }
         json.putIfAny("orderCode", line(entry.text(Role.ORDER_CODE)));
-        put(json, "leadDays", entry.text(Role.LEAD_DAYS).replaceAll("\\D.*", ""));
+        put(json, "leadDays", part.leadDays());
         costs(json, part);
         json.putIfAny("bin", part.bin());
         mass(json, part);

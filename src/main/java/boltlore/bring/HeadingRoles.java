@@ -105,6 +105,8 @@ final class HeadingRoles {
                         && profile.isText()
                         && known.with(Role.QUANTITY).isEmpty();
                 known.set(at, words ? Role.QUANTITY : role, true, "its heading says 'number', and so do its values");
+            } else if (known.role(at) == Role.ORDER_CODE && profile.isDesignators()) {
+                known.set(at, Role.REFERENCE, true, "its values are places on a board");
             } else if (known.role(at) == Role.REFERENCE && profile.isRepeated()) {
                 known.set(at, Role.GROUP, true, "the same few texts come back");
             } else if (known.role(at) == Role.PART_NUMBER

@@ -31,6 +31,9 @@ final class Words {
         OUTSIDE,
         TOOLS,
         OPTIONAL,
+        /** Of a column among values: fitted whichever of them is chosen. */
+        ALL,
+        WEEKS,
         ALTERNATE,
         PRIMARY,
         /** Sold by length, mass or volume. */
@@ -92,7 +95,7 @@ final class Words {
 
     /** Small letters and digits with single blanks between, without accents. */
     static String plain(String text) {
-        String letters = Normalizer.normalize(text.replace("ß", "ss"), Normalizer.Form.NFKD)
+        String letters = Normalizer.normalize(text.replace("ß", "ss").replace("#", " no "), Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}+", "")
                 .toLowerCase(Locale.ROOT);
         return letters.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
