@@ -22,6 +22,8 @@ final class HeadingRoles {
             Role.MAKER,
             Role.REVISION);
 
+    private static final int LONGEST_QUANTITY = 15;
+
     private final Table table;
     private final ColumnsSoFar known;
     private final TreeMap<Integer, Words.Meaning> meanings;
@@ -66,7 +68,11 @@ final class HeadingRoles {
         columns.put(at, new Column(at, heading, role, "", "", meaning != null, because));
         boolean wordsUnderNumbers = profile.filled() > 0
                 && switch (role) {
-                    case QUANTITY, LEVEL, MASS, PACK, LEAD_DAYS -> profile.isText() && !profile.isMarks();
+                    // 'As needed' under 'Quantity' is a quantity that must be asked for, and no other column.
+                    case QUANTITY -> profile.isText()
+                            && !profile.isMarks()
+                            && (!known.isWhole(at) || profile.averageLength() > LONGEST_QUANTITY);
+                    case LEVEL, MASS, PACK, LEAD_DAYS -> profile.isText() && !profile.isMarks();
                     case TOTAL -> profile.isText() && profile.isCodes();
                     default -> false;
                 };

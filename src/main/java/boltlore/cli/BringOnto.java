@@ -9,7 +9,6 @@ import boltlore.catalogue.json.KitEdits;
 import boltlore.exports.NewFiles;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.json.JsonFile;
 import boltlore.logic.Deadline;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -37,7 +36,7 @@ record BringOnto(
 
     int bring(Path file) {
         Outcome<Integer> exit = CatalogueReader.read(catalogue)
-                .then(before -> JsonFile.bytes(file)
+                .then(before -> BringCommand.bytes(file)
                         .then(bytes -> family(file, before)
                                 .then(family -> LineEdits.read(file.toString(), bytes, family)
                                         .then(edits -> changed(before, family, edits)))));
