@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 
 /** What the lists of a file come to as parts and lines of a catalogue, and what that leaves open. */
@@ -50,7 +50,7 @@ final class Draft {
         return missing.said();
     }
 
-    TreeMap<String, String> files() {
+    SortedMap<String, String> files() {
         return new DraftFiles(brought, List.copyOf(parts.values()), options, missing.said()).files();
     }
 

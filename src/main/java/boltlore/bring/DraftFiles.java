@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Writes parts and lines as files of a catalogue. */
@@ -32,9 +33,9 @@ final class DraftFiles {
         this.into = brought.into();
     }
 
-    TreeMap<String, String> files() {
+    SortedMap<String, String> files() {
         String family = brought.mapping().family();
-        TreeMap<String, String> files = new TreeMap<>();
+        SortedMap<String, String> files = new TreeMap<>();
         files.put("parts/" + family + ".json", partsFile());
         files.put("families/" + family + "/family.json", familyFile(family));
         files.put("families/" + family + "/kit/all.json", kitFile());

@@ -51,7 +51,7 @@ final class DraftPart {
 
     /** One number has one meaning: another name under it is told. */
     void seen(Entry again, TableRead where, List<Doubt> doubts) {
-        if (again != entry && !Words.plain(again.name()).equals(Words.plain(entry.name()))) {
+        if (again.row() != entry.row() && !Words.plain(again.name()).equals(Words.plain(entry.name()))) {
             String at = where.table().address(again.row(), where.table().firstColumn());
             doubts.add(new Doubt(
                     at,
@@ -113,7 +113,8 @@ final class DraftPart {
         Optional<BigDecimal> cost = cell(Role.COST).filter(each -> each.signum() >= 0);
         Optional<BigDecimal> pack = packOf();
         return perPack && pack.isPresent()
-                ? cost.map(all -> all.divide(pack.get(), DECIMALS_OF_COST, RoundingMode.HALF_UP).stripTrailingZeros())
+                ? cost.map(all -> all.divide(pack.get(), DECIMALS_OF_COST, RoundingMode.HALF_UP)
+                        .stripTrailingZeros())
                 : cost;
     }
 

@@ -1,7 +1,7 @@
 package boltlore.bring;
 
 import java.util.List;
-import java.util.TreeMap;
+import java.util.SortedMap;
 
 /** What columns are by the words of their headings, as far as their values do not belie it. */
 final class HeadingRoles {
@@ -26,8 +26,8 @@ final class HeadingRoles {
 
     private final Table table;
     private final ColumnsSoFar known;
-    private final TreeMap<Integer, Words.Meaning> meanings;
-    private final TreeMap<Integer, Column> columns;
+    private final SortedMap<Integer, Words.Meaning> meanings;
+    private final SortedMap<Integer, Column> columns;
 
     HeadingRoles(Table table, ColumnsSoFar known) {
         this.table = table;
@@ -69,9 +69,10 @@ final class HeadingRoles {
         boolean wordsUnderNumbers = profile.filled() > 0
                 && switch (role) {
                     // 'As needed' under 'Quantity' is a quantity that must be asked for, and no other column.
-                    case QUANTITY -> profile.isText()
-                            && !profile.isMarks()
-                            && (!known.isWhole(at) || profile.averageLength() > LONGEST_QUANTITY);
+                    case QUANTITY ->
+                        profile.isText()
+                                && !profile.isMarks()
+                                && (!known.isWhole(at) || profile.averageLength() > LONGEST_QUANTITY);
                     case LEVEL, MASS, PACK, LEAD_DAYS -> profile.isText() && !profile.isMarks();
                     case TOTAL -> profile.isText() && profile.isCodes();
                     default -> false;
@@ -80,7 +81,7 @@ final class HeadingRoles {
                 && (role == Role.DESCRIPTION
                         || role == Role.UNIT
                         || role == Role.SUPPLIER
-                        || role == Role.NAME && profile.isRunning());
+                        || (role == Role.NAME && profile.isRunning()));
         if (role == Role.NAME && profile.isRunning()) {
             known.set(at, Role.ITEM, true, "its numbers run on from row to row");
         } else if (wordsUnderNumbers || numbersUnderWords) {

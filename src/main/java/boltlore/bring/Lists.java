@@ -23,15 +23,21 @@ final class Lists {
     private static List<TableRead> withRest(Sheet sheet, List<TableRead> tables) {
         List<TableRead> all = new ArrayList<>(tables);
         if (!tables.isEmpty()) {
-            int first = tables.stream().mapToInt(read -> read.table().firstHead()).min().orElse(0);
+            int first = tables.stream()
+                    .mapToInt(read -> read.table().firstHead())
+                    .min()
+                    .orElse(0);
             List<TableRead.Left> left = new ArrayList<>();
-            sheet.rows().headMap(first).values().forEach(line -> left.add(new TableRead.Left(
-                    line.number(),
-                    line.cells().stream()
-                            .filter(cell -> !cell.isEmpty())
-                            .map(GridCell::text)
-                            .collect(Collectors.joining(" | ")),
-                    "above the headings")));
+            sheet.rows()
+                    .headMap(first)
+                    .values()
+                    .forEach(line -> left.add(new TableRead.Left(
+                            line.number(),
+                            line.cells().stream()
+                                    .filter(cell -> !cell.isEmpty())
+                                    .map(GridCell::text)
+                                    .collect(Collectors.joining(" | ")),
+                            "above the headings")));
             left.addAll(tables.get(0).left());
             all.set(0, tables.get(0).with(left));
         }
@@ -53,6 +59,6 @@ final class Lists {
                 .filter(cell -> cell.text().length() < 20)
                 .mapToInt(cell -> Amount.commaOrPoint(cell.text()))
                 .sum();
-        return comma > 0 || comma == 0 && likely;
+        return comma == 0 ? likely : comma > 0;
     }
 }

@@ -4,6 +4,7 @@ import boltlore.grid.GridCell;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -52,8 +53,8 @@ final class RowAmounts {
         }
         int at = column.get().at();
         Optional<String> said = answers.at(table.address(look.row(), at));
-        Optional<Amount> answered = said.or(() ->
-                        answers.at(table.address(look.row(), Draft.column(columns, Role.NAME, table))))
+        Optional<Amount> answered = said.or(
+                        () -> answers.at(table.address(look.row(), Draft.column(columns, Role.NAME, table))))
                 .flatMap(text -> Amount.of(text, text.contains(",")));
         if (answered.isPresent()) {
             return answered.get();
@@ -93,8 +94,8 @@ final class RowAmounts {
         }
     }
 
-    TreeMap<Integer, Amount> values(RowLook look) {
-        TreeMap<Integer, Amount> values = new TreeMap<>();
+    SortedMap<Integer, Amount> values(RowLook look) {
+        SortedMap<Integer, Amount> values = new TreeMap<>();
         columns.stream().filter(column -> column.role() == Role.VALUE).forEach(column -> {
             GridCell cell = look.line().cell(column.at());
             Optional<String> said = answers.at(table.address(look.row(), column.at()));

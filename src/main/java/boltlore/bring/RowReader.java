@@ -17,7 +17,6 @@ final class RowReader {
 
     private final Table table;
     private final List<Column> columns;
-    private final Relations relations;
     private final boolean decimalComma;
     private final Answers answers;
     private final Section section;
@@ -36,7 +35,6 @@ final class RowReader {
     RowReader(Table table, List<Column> columns, Relations relations, boolean decimalComma, Answers answers) {
         this.table = table;
         this.columns = columns;
-        this.relations = relations;
         this.decimalComma = decimalComma;
         this.answers = answers;
         this.section = new Section(table);
@@ -70,8 +68,8 @@ final class RowReader {
         totals.below(entries, left, doubts);
         columnDoubts();
         tableDoubts();
-        doubts.removeIf(doubt ->
-                answers.at(doubt.at()).isPresent() && !doubt.says().startsWith(Answers.NOT_UNDERSTOOD));
+        doubts.removeIf(
+                doubt -> answers.at(doubt.at()).isPresent() && !doubt.says().startsWith(Answers.NOT_UNDERSTOOD));
         doubts.sort(Comparator.comparing(Doubt::row));
         return new TableRead(
                 table, decimalComma, columns, List.copyOf(entries), List.copyOf(left), List.copyOf(doubts));
@@ -143,10 +141,10 @@ final class RowReader {
             return true;
         }
         boolean apart = look.isMerged()
-                || look.isOutsideOfNames() && !look.has(Role.DESCRIPTION)
-                || look.isBold() && !usual.bold()
+                || (look.isOutsideOfNames() && !look.has(Role.DESCRIPTION))
+                || (look.isBold() && !usual.bold())
                 || text.endsWith(":")
-                || isCapitals(text) && !usual.capitals()
+                || (isCapitals(text) && !usual.capitals())
                 || Section.isWord(text);
         if (apart || text.length() > LONGEST_HEADING) {
             return true;
@@ -199,13 +197,15 @@ final class RowReader {
     private void saysOutside(RowLook look) {
         table.columns()
                 .filter(at -> look.line().cell(at).isText()
-                        && Words.isJust(Words.Saying.OUTSIDE, look.line().cell(at).text()))
+                        && Words.isJust(
+                                Words.Saying.OUTSIDE, look.line().cell(at).text()))
                 .findFirst()
                 .ifPresent(at -> doubt(
                         look,
                         at,
                         true,
-                        "'" + look.text(Role.NAME) + "' is marked '" + look.line().cell(at).text() + "': is it needed?",
+                        "'" + look.text(Role.NAME) + "' is marked '"
+                                + look.line().cell(at).text() + "': is it needed?",
                         Answers.LEAVE_OUT));
     }
 

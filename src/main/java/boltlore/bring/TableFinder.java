@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
@@ -143,7 +142,7 @@ final class TableFinder {
         long kinds = meanings.stream().map(Words.Meaning::role).distinct().count();
         return texts > filled.size() - texts
                 && kinds >= 2
-                && (whole >= 2 || whole == 1 && meanings.size() * 2 >= filled.size())
+                && (whole >= 2 || (whole == 1 && meanings.size() * 2 >= filled.size()))
                 && whole * 4 + meanings.size() >= filled.size()
                 && filled.stream()
                         .noneMatch(cell -> cell.isText() && cell.text().startsWith("http"));
@@ -159,7 +158,7 @@ final class TableFinder {
             boolean above = texts >= 2 && texts * 3 >= here.size() * 2L && !hasNumberBelowText(rows, i);
             if (above && hasNumber(rows.get(i + 1))) {
                 last = Optional.of(rows.get(i));
-            } else if (last.isPresent() || !above && texts > 1) {
+            } else if (last.isPresent() || (!above && texts > 1)) {
                 return last;
             }
         }
@@ -214,7 +213,6 @@ final class TableFinder {
         boolean two = isSecond(head);
         int lowest = two ? head + 1 : head;
         boolean over = isGroups(head - 1);
-        TreeMap<Integer, String> headings = new TreeMap<>();
         List<String> groups = new ArrayList<>();
         List<String> texts = new ArrayList<>();
         int end = lastColumn(head, lowest, last);
@@ -228,7 +226,6 @@ final class TableFinder {
             texts.add(heading.isEmpty() && over ? cellText(head - 1, column) : heading);
             groups.add(named ? spread(head, column) : above);
         }
-        headings.clear();
         return new Table(
                 sheet, over ? head - 1 : head, lowest + 1, last, first, List.copyOf(texts), List.copyOf(groups), sure);
     }
@@ -304,6 +301,6 @@ final class TableFinder {
                         && sheet.mergedAt(row, column)
                                 .map(block -> block.lastColumn() > block.firstColumn())
                                 .orElse(false));
-        return texts >= 2 && texts == above.size() || part && texts >= 1;
+        return (texts >= 2 && texts == above.size()) || (part && texts >= 1);
     }
 }

@@ -124,7 +124,7 @@ final class Words {
     }
 
     private static boolean better(Meaning one, Meaning other) {
-        return one.whole() && !other.whole() || one.whole() == other.whole() && one.words() > other.words();
+        return one.whole() == other.whole() ? one.words() > other.words() : one.whole();
     }
 
     private static @Nullable Meaning meaning(Role role, List<String> phrase, List<String> tokens) {

@@ -95,7 +95,7 @@ final class BringCommand extends RoomCommand {
             return refused(read.faults(), Exit.FAULTS);
         }
         Brought brought = sound.value();
-        if (!json() && System.console() != null && !brought.mapping().open().isEmpty()) {
+        if (!json() && isTerminal() && !brought.mapping().open().isEmpty()) {
             brought = new BringTalk(screen, input(), file, known).ask(brought);
         }
         List<Fault> unkept = new MappingKept(kept).keep(brought, into == null ? Path.of("catalog") : into);
@@ -110,6 +110,12 @@ final class BringCommand extends RoomCommand {
             return refused(unkept, Exit.NOT_WRITTEN);
         }
         return !open.isEmpty() ? Exit.OPEN : into == null ? Exit.OK : write(screen, brought, into);
+    }
+
+    /** From Java 22 on there is a console without a terminal too; reading from it then ends at once, and nothing is asked. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean isTerminal() {
+        return System.console() != null;
     }
 
     private static BufferedReader input() {

@@ -202,14 +202,16 @@ class SheetsTest {
 
         @Test
         void takes_the_cost_as_it_is_where_that_is() throws IOException {
-            String parts = flat(answered("packs-and-weeks.csv", Map.of()).files().get("parts/kit.json"));
+            String parts =
+                    flat(answered("packs-and-weeks.csv", Map.of()).files().get("parts/kit.json"));
 
             assertThat(parts).contains("\"cost\": \"5.00\"");
         }
 
         @Test
         void makes_days_of_weeks() throws IOException {
-            String parts = flat(answered("packs-and-weeks.csv", Map.of()).files().get("parts/kit.json"));
+            String parts =
+                    flat(answered("packs-and-weeks.csv", Map.of()).files().get("parts/kit.json"));
 
             assertThat(parts).contains("\"leadDays\": 14").contains("\"leadDays\": 21");
         }
@@ -230,7 +232,8 @@ class SheetsTest {
     void asks_again_where_an_answer_means_nothing() throws IOException {
         Brought brought = read("board-not-fitted.csv");
         Mapping.Open open = brought.mapping().questions().stream()
-                .filter(each -> each.at().equals("board-not-fitted!F4") || each.at().equals("board-not-fitted!E4"))
+                .filter(each ->
+                        each.at().equals("board-not-fitted!F4") || each.at().equals("board-not-fitted!E4"))
                 .findFirst()
                 .orElseThrow();
 
@@ -243,7 +246,9 @@ class SheetsTest {
                 .filter(each -> each.at().equals("hecktraeger-1252!E8"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(read("hecktraeger-1252.csv", read("hecktraeger-1252.csv").mapping().answered(quantity, "perhaps"))
+        assertThat(read(
+                                "hecktraeger-1252.csv",
+                                read("hecktraeger-1252.csv").mapping().answered(quantity, "perhaps"))
                         .mapping()
                         .open())
                 .anySatisfy(asked -> assertThat(asked).contains("'perhaps' is neither a quantity"));

@@ -120,8 +120,8 @@ class BringCommandTest {
     @Test
     void asks_in_the_terminal_and_reads_anew_with_each_answer() throws IOException {
         Files.writeString(list, SOUND.replace(";2;pcs", ";2 or 3;pcs").replace(";3,5;m", ";;m"));
-        Brought brought = ((Outcome.Sound<Brought>) Brought.read(
-                        list.toString(), Files.readAllBytes(list), null, "hay-cart", Known.NOTHING))
+        Brought brought = ((Outcome.Sound<Brought>)
+                        Brought.read(list.toString(), Files.readAllBytes(list), null, "hay-cart", Known.NOTHING))
                 .value();
         StringWriter shown = new StringWriter();
         Screen screen = new Screen(new PrintWriter(shown));
