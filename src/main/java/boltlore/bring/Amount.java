@@ -48,7 +48,7 @@ public record Amount(BigDecimal number, String unit) {
     }
 
     private static void put(Map<String, Amount> units, String unit, String times, String written) {
-        for (String word : written.split(" ")) {
+        for (String word : written.split(" ", -1)) {
             units.put(word, new Amount(new BigDecimal(times), unit));
         }
     }

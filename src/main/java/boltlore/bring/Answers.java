@@ -12,6 +12,9 @@ record Answers(Map<String, String> byAddress) {
     static final String LEAVE_OUT = "leave out";
     static final String HEADING = "heading";
 
+    /** Begins the doubt about an answer that means nothing: it is asked again. */
+    static final String NOT_UNDERSTOOD = "the answer ";
+
     Optional<String> at(String address) {
         return Optional.ofNullable(byAddress.get(address));
     }

@@ -3,6 +3,7 @@ package boltlore.bring;
 import boltlore.json.JsonOut;
 import java.util.List;
 import java.util.Locale;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Small working files to begin with and to be changed: a family of three options, a part, a position, an option. */
@@ -15,8 +16,8 @@ public final class Beginnings {
     private Beginnings() {}
 
     /** A workshop with defaults that need not be written again. */
-    public static TreeMap<String, String> workshop(String name, String currency) {
-        TreeMap<String, String> files = new Start(name, currency)
+    public static SortedMap<String, String> workshop(String name, String currency) {
+        SortedMap<String, String> files = new Start(name, currency)
                 .stages(List.of(STAGE))
                 .subSystems(List.of(SUB_SYSTEM))
                 .suppliers(List.of(SUPPLIER))
@@ -45,7 +46,7 @@ public final class Beginnings {
     }
 
     /** A family of three options, with a part for each of their values, that is proved without a finding. */
-    public static TreeMap<String, String> family(String name, Place place) {
+    public static SortedMap<String, String> family(String name, Place place) {
         String number = name.toUpperCase(Locale.ROOT);
         List<JsonOut> parts = List.of(
                 part(number + "-FRAME-E", "Frame, early body", place, 1),
@@ -65,7 +66,7 @@ public final class Beginnings {
                         line(number + "-PEDAL-R", "drive-side", "right"))),
                 place.complete(line(number + "-LAMP", "lamp", "yes")),
                 place.complete(JsonOut.object().put("part", number + "-BOLT").put("quantity", "8")));
-        TreeMap<String, String> files = new TreeMap<>();
+        SortedMap<String, String> files = new TreeMap<>();
         files.put("parts/" + name + ".json", partsFile(parts));
         files.put("families/" + name + "/family.json", familyFile(name));
         files.put("families/" + name + "/kit/all.json", kitFile(positions));
@@ -91,17 +92,17 @@ public final class Beginnings {
     }
 
     /** A part with the position that it stands in, in files of their own. */
-    public static TreeMap<String, String> part(String number, String family, Place place) {
+    public static SortedMap<String, String> part(String number, String family, Place place) {
         String name = number.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        TreeMap<String, String> files = new TreeMap<>();
+        SortedMap<String, String> files = new TreeMap<>();
         files.put("parts/" + name + ".json", partsFile(List.of(part(number, words(name), place, 1))));
         files.putAll(position(name, number, family, place));
         return files;
     }
 
     /** A position with its only part. */
-    public static TreeMap<String, String> position(String name, String part, String family, Place place) {
-        TreeMap<String, String> files = new TreeMap<>();
+    public static SortedMap<String, String> position(String name, String part, String family, Place place) {
+        SortedMap<String, String> files = new TreeMap<>();
         JsonOut position = place.complete(JsonOut.object().put("position", name).put("part", part));
         files.put("families/" + family + "/kit/" + name + ".json", kitFile(List.of(position)));
         return files;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,10 +66,14 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
         Mapping first = new Mapping(given.family(), given.encoding(), given.missing(), tabled, List.of());
         Draft draft = Draft.of(new Brought(opened.name(), first, tables, List.of(), into), given.given());
         all.addAll(draft.doubts());
-        all.stream()
-                .filter(doubt -> doubt.open() && !isOfColumn(doubt))
-                .forEach(doubt -> answers.putIfAbsent(
-                        doubt.at(), new Mapping.Asked(doubt.at(), doubt.says(), doubt.suggests(), Mapping.OPEN)));
+        all.stream().filter(doubt -> doubt.open() && !isOfColumn(doubt)).forEach(doubt -> {
+            Mapping.Asked asked = new Mapping.Asked(doubt.at(), doubt.says(), doubt.suggests(), Mapping.OPEN);
+            if (doubt.says().startsWith(Answers.NOT_UNDERSTOOD)) {
+                answers.put(doubt.at(), asked);
+            } else {
+                answers.putIfAbsent(doubt.at(), asked);
+            }
+        });
         Mapping whole =
                 new Mapping(given.family(), given.encoding(), draft.missing(), tabled, List.copyOf(answers.values()));
         return new Brought(
@@ -133,7 +137,7 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
     }
 
     /** The files of the catalogue, by their path within it; to be written only where nothing is open. */
-    public TreeMap<String, String> files() {
+    public SortedMap<String, String> files() {
         return Draft.of(this, mapping.given()).files();
     }
 

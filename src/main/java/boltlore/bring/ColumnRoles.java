@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -32,8 +33,8 @@ final class ColumnRoles {
     private final Table table;
     private final Relations relations;
     private final ColumnsSoFar known;
-    private final TreeMap<Integer, Words.Meaning> meanings;
-    private final TreeMap<Integer, Column> columns;
+    private final SortedMap<Integer, Words.Meaning> meanings;
+    private final SortedMap<Integer, Column> columns;
 
     private ColumnRoles(Table table, Relations relations, boolean decimalComma) {
         this.table = table;
@@ -95,7 +96,7 @@ final class ColumnRoles {
         boolean none = known.with(Role.QUANTITY).isEmpty();
         for (List<Integer> run : Relations.runs(known.unnamed(profile -> profile.isWhole() && !profile.isRunning()))) {
             boolean beside = run.stream().anyMatch(at -> marks.contains(at - 1) || marks.contains(at + 1));
-            if (none && run.size() >= 2 || beside) {
+            if ((none && run.size() >= 2) || beside) {
                 run.stream()
                         .filter(at -> !table.heading(at).isEmpty())
                         .forEach(at -> value(at, table.heading(at), table.sure()));
@@ -147,7 +148,7 @@ final class ColumnRoles {
                                         .filter(column -> says(column) == says(best))
                                         .count()
                                 > 1;
-                all.stream().filter(column -> column != best).forEach(column -> second(column, best));
+                all.stream().filter(column -> column.at() != best.at()).forEach(column -> second(column, best));
                 if (rival) {
                     known.set(best.at(), role, false, "more than one column counts");
                 }

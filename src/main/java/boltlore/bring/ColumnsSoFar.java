@@ -2,15 +2,16 @@ package boltlore.bring;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /** What is known of a table's columns while it is found out: headings, looks, and what each is taken for so far. */
 final class ColumnsSoFar {
 
-    private final TreeMap<Integer, Profile> profiles = new TreeMap<>();
-    private final TreeMap<Integer, Words.Meaning> meanings = new TreeMap<>();
-    private final TreeMap<Integer, Column> columns = new TreeMap<>();
+    private final SortedMap<Integer, Profile> profiles = new TreeMap<>();
+    private final SortedMap<Integer, Words.Meaning> meanings = new TreeMap<>();
+    private final SortedMap<Integer, Column> columns = new TreeMap<>();
 
     ColumnsSoFar(Table table, boolean decimalComma) {
         table.columns().forEach(column -> {
@@ -20,12 +21,12 @@ final class ColumnsSoFar {
     }
 
     /** What headings mean, by column; the caller may forget what misleads. */
-    TreeMap<Integer, Words.Meaning> meanings() {
+    SortedMap<Integer, Words.Meaning> meanings() {
         return meanings;
     }
 
     /** The columns from left to right, as they are taken so far. */
-    TreeMap<Integer, Column> columns() {
+    SortedMap<Integer, Column> columns() {
         return columns;
     }
 

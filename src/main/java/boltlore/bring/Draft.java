@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import org.jspecify.annotations.Nullable;
 
 /** What the lists of a file come to as parts and lines of a catalogue, and what that leaves open. */
@@ -50,17 +50,21 @@ final class Draft {
         return missing.said();
     }
 
-    TreeMap<String, String> files() {
+    SortedMap<String, String> files() {
         return new DraftFiles(brought, List.copyOf(parts.values()), options, missing.said()).files();
     }
 
     private void table(TableRead read) {
         options.columnsOf(read);
         levels.begin(read);
+        boolean perPack = perPack(read);
         Map<String, DraftPart> byName = new HashMap<>();
         for (Entry entry : read.entries()) {
             DraftPart part = parts.computeIfAbsent(key(entry), key -> new DraftPart(read, entry));
             part.seen(entry, read, doubts);
+            if (perPack) {
+                part.perPack();
+            }
             if (entry.alternate()) {
                 alternate(read, entry, part, byName.get(entry.name()));
             } else {
@@ -68,6 +72,23 @@ final class Draft {
                 use(read, entry, part);
             }
         }
+    }
+
+    /** Where a list says how many are sold together, its prices may be for one or for all of those: that is asked. */
+    private boolean perPack(TableRead read) {
+        Optional<Column> cost = read.columns().stream()
+                .filter(column -> column.role() == Role.COST)
+                .findFirst();
+        boolean packs = read.columns().stream().anyMatch(column -> column.role() == Role.PACK);
+        if (cost.isEmpty() || !packs) {
+            return false;
+        }
+        String at = read.table().address(read.table().firstHead(), cost.get().at());
+        Optional<String> answer = answers.at(at);
+        if (answer.isEmpty()) {
+            doubts.add(new Doubt(at, 0, true, "is the cost that of one piece (piece), or of a pack (pack)?", "piece"));
+        }
+        return answer.map("pack"::equals).orElse(false);
     }
 
     private static String key(Entry entry) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Writes parts and lines as files of a catalogue. */
@@ -32,9 +33,9 @@ final class DraftFiles {
         this.into = brought.into();
     }
 
-    TreeMap<String, String> files() {
+    SortedMap<String, String> files() {
         String family = brought.mapping().family();
-        TreeMap<String, String> files = new TreeMap<>();
+        SortedMap<String, String> files = new TreeMap<>();
         files.put("parts/" + family + ".json", partsFile());
         files.put("families/" + family + "/family.json", familyFile(family));
         files.put("families/" + family + "/kit/all.json", kitFile());
@@ -116,7 +117,7 @@ final class DraftFiles {
             json.put("supplier", supplier);
         }
         json.putIfAny("orderCode", line(entry.text(Role.ORDER_CODE)));
-        put(json, "leadDays", entry.text(Role.LEAD_DAYS).replaceAll("\\D.*", ""));
+        put(json, "leadDays", part.leadDays());
         costs(json, part);
         json.putIfAny("bin", part.bin());
         mass(json, part);

@@ -1,6 +1,7 @@
 package boltlore.bring;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -29,6 +30,8 @@ final class DraftPart {
             Role.PACK, "Pack: ",
             Role.LINK, "Link: "));
 
+    private static final int DAYS = 7;
+    private static final int DECIMALS_OF_COST = 6;
     private static final BigDecimal GRAMS = new BigDecimal("0.001");
 
     private final TableRead read;
@@ -39,6 +42,7 @@ final class DraftPart {
     private String number = "";
     private String unit = "";
     private boolean elsewhere;
+    private boolean perPack;
 
     DraftPart(TableRead read, Entry entry) {
         this.read = read;
@@ -47,7 +51,7 @@ final class DraftPart {
 
     /** One number has one meaning: another name under it is told. */
     void seen(Entry again, TableRead where, List<Doubt> doubts) {
-        if (again != entry && !Words.plain(again.name()).equals(Words.plain(entry.name()))) {
+        if (again.row() != entry.row() && !Words.plain(again.name()).equals(Words.plain(entry.name()))) {
             String at = where.table().address(again.row(), where.table().firstColumn());
             doubts.add(new Doubt(
                     at,
@@ -104,8 +108,24 @@ final class DraftPart {
         return unit.isEmpty() ? "each" : unit;
     }
 
+    /** Of one piece; where the list's is for a pack, divided by how many are in it. */
     Optional<BigDecimal> cost() {
-        return cell(Role.COST).filter(cost -> cost.signum() >= 0);
+        Optional<BigDecimal> cost = cell(Role.COST).filter(each -> each.signum() >= 0);
+        Optional<BigDecimal> pack = packOf();
+        return perPack && pack.isPresent()
+                ? cost.map(all -> all.divide(pack.get(), DECIMALS_OF_COST, RoundingMode.HALF_UP)
+                        .stripTrailingZeros())
+                : cost;
+    }
+
+    /** How many are in a pack. */
+    Optional<BigDecimal> packOf() {
+        return cell(Role.PACK).filter(pack -> pack.signum() > 0);
+    }
+
+    /** The list's costs are for a pack each. */
+    void perPack() {
+        perPack = true;
     }
 
     /** In the unit of its heading. */
@@ -143,6 +163,23 @@ final class DraftPart {
             }
         });
         return String.join("; ", notes);
+    }
+
+    /** Whole days, of weeks seven each; empty where the row says none that are plain. */
+    String leadDays() {
+        String text = entry.text(Role.LEAD_DAYS);
+        String heading = heading(Role.LEAD_DAYS);
+        boolean weeks = Words.mentions(Words.Saying.WEEKS, heading) || Words.mentions(Words.Saying.WEEKS, text);
+        String number = text.replaceFirst("\\s*[\\p{L}.()]+$", "");
+        return number.matches("\\d{1,3}") ? String.valueOf(Integer.parseInt(number) * (weeks ? DAYS : 1)) : "";
+    }
+
+    private String heading(Role role) {
+        return read.columns().stream()
+                .filter(column -> column.role() == role)
+                .map(Column::heading)
+                .findFirst()
+                .orElse("");
     }
 
     /** The bin, where it is written as the catalogue writes bins. */

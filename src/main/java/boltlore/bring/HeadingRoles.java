@@ -1,7 +1,7 @@
 package boltlore.bring;
 
 import java.util.List;
-import java.util.TreeMap;
+import java.util.SortedMap;
 
 /** What columns are by the words of their headings, as far as their values do not belie it. */
 final class HeadingRoles {
@@ -22,10 +22,12 @@ final class HeadingRoles {
             Role.MAKER,
             Role.REVISION);
 
+    private static final int LONGEST_QUANTITY = 15;
+
     private final Table table;
     private final ColumnsSoFar known;
-    private final TreeMap<Integer, Words.Meaning> meanings;
-    private final TreeMap<Integer, Column> columns;
+    private final SortedMap<Integer, Words.Meaning> meanings;
+    private final SortedMap<Integer, Column> columns;
 
     HeadingRoles(Table table, ColumnsSoFar known) {
         this.table = table;
@@ -66,7 +68,12 @@ final class HeadingRoles {
         columns.put(at, new Column(at, heading, role, "", "", meaning != null, because));
         boolean wordsUnderNumbers = profile.filled() > 0
                 && switch (role) {
-                    case QUANTITY, LEVEL, MASS, PACK, LEAD_DAYS -> profile.isText() && !profile.isMarks();
+                    // 'As needed' under 'Quantity' is a quantity that must be asked for, and no other column.
+                    case QUANTITY ->
+                        profile.isText()
+                                && !profile.isMarks()
+                                && (!known.isWhole(at) || profile.averageLength() > LONGEST_QUANTITY);
+                    case LEVEL, MASS, PACK, LEAD_DAYS -> profile.isText() && !profile.isMarks();
                     case TOTAL -> profile.isText() && profile.isCodes();
                     default -> false;
                 };
@@ -74,7 +81,7 @@ final class HeadingRoles {
                 && (role == Role.DESCRIPTION
                         || role == Role.UNIT
                         || role == Role.SUPPLIER
-                        || role == Role.NAME && profile.isRunning());
+                        || (role == Role.NAME && profile.isRunning()));
         if (role == Role.NAME && profile.isRunning()) {
             known.set(at, Role.ITEM, true, "its numbers run on from row to row");
         } else if (wordsUnderNumbers || numbersUnderWords) {
@@ -105,6 +112,8 @@ final class HeadingRoles {
                         && profile.isText()
                         && known.with(Role.QUANTITY).isEmpty();
                 known.set(at, words ? Role.QUANTITY : role, true, "its heading says 'number', and so do its values");
+            } else if (known.role(at) == Role.ORDER_CODE && profile.isDesignators()) {
+                known.set(at, Role.REFERENCE, true, "its values are places on a board");
             } else if (known.role(at) == Role.REFERENCE && profile.isRepeated()) {
                 known.set(at, Role.GROUP, true, "the same few texts come back");
             } else if (known.role(at) == Role.PART_NUMBER

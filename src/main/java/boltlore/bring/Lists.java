@@ -2,7 +2,9 @@ package boltlore.bring;
 
 import boltlore.grid.GridCell;
 import boltlore.grid.Sheet;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Reads all lists of a workbook. */
 final class Lists {
@@ -11,9 +13,35 @@ final class Lists {
 
     /** Every table of a sheet with what was read from it. */
     static List<TableRead> read(Sheet sheet, Mapping mapping, boolean commaLikely) {
-        return TableFinder.find(sheet).stream()
+        List<TableRead> tables = TableFinder.find(sheet).stream()
                 .map(table -> read(table, mapping, commaLikely))
                 .toList();
+        return withRest(sheet, tables);
+    }
+
+    /** What stands above the headings belongs to no table, and is told with the first. */
+    private static List<TableRead> withRest(Sheet sheet, List<TableRead> tables) {
+        List<TableRead> all = new ArrayList<>(tables);
+        if (!tables.isEmpty()) {
+            int first = tables.stream()
+                    .mapToInt(read -> read.table().firstHead())
+                    .min()
+                    .orElse(0);
+            List<TableRead.Left> left = new ArrayList<>();
+            sheet.rows()
+                    .headMap(first)
+                    .values()
+                    .forEach(line -> left.add(new TableRead.Left(
+                            line.number(),
+                            line.cells().stream()
+                                    .filter(cell -> !cell.isEmpty())
+                                    .map(GridCell::text)
+                                    .collect(Collectors.joining(" | ")),
+                            "above the headings")));
+            left.addAll(tables.get(0).left());
+            all.set(0, tables.get(0).with(left));
+        }
+        return all;
     }
 
     private static TableRead read(Table table, Mapping mapping, boolean commaLikely) {
@@ -31,6 +59,6 @@ final class Lists {
                 .filter(cell -> cell.text().length() < 20)
                 .mapToInt(cell -> Amount.commaOrPoint(cell.text()))
                 .sum();
-        return comma > 0 || comma == 0 && likely;
+        return comma == 0 ? likely : comma > 0;
     }
 }

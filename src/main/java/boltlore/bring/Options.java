@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** The options that columns of values stand for, by the names that the catalogue gives them. */
 final class Options {
@@ -27,11 +28,16 @@ final class Options {
     private final Map<String, String> words = new LinkedHashMap<>();
 
     void columnsOf(TableRead read) {
-        valueColumns(read).forEach(column -> {
+        valueColumns(read).stream().filter(column -> !isAll(column)).forEach(column -> {
             words.putIfAbsent(option(column), column.option());
             values.computeIfAbsent(option(column), key -> new LinkedHashMap<>())
                     .putIfAbsent(value(column), column.value());
         });
+    }
+
+    /** A column among those of values that stands for all of them. */
+    private static boolean isAll(Column column) {
+        return Words.isJust(Words.Saying.ALL, column.value());
     }
 
     private static List<Column> valueColumns(TableRead read) {
@@ -81,13 +87,11 @@ final class Options {
                 .forEach(column -> {
                     Amount amount = entry.values().getOrDefault(column.at(), new Amount(BigDecimal.ZERO, ""));
                     if (amount.number().signum() > 0) {
+                        String unit = amount.unit().equals("mark") ? "" : amount.unit();
+                        Amount each = new Amount(amount.number().stripTrailingZeros(), unit);
                         byQuantity
-                                .computeIfAbsent(
-                                        new Amount(
-                                                amount.number().stripTrailingZeros(),
-                                                amount.unit().equals("mark") ? "" : amount.unit()),
-                                        key -> new ArrayList<>())
-                                .add(column);
+                                .computeIfAbsent(each, key -> new ArrayList<>())
+                                .addAll(isAll(column) ? ofOption(read, option) : List.of(column));
                     }
                 });
         return byQuantity;
@@ -104,7 +108,10 @@ final class Options {
             List<String> fitted = valueColumns(read).stream()
                     .filter(column -> option(column).equals(option))
                     .filter(column -> isFitted(entry, column))
-                    .map(this::value)
+                    .flatMap(column -> isAll(column)
+                            ? values.getOrDefault(option, Map.of()).keySet().stream()
+                            : Stream.of(value(column)))
+                    .distinct()
                     .toList();
             some |= !fitted.isEmpty();
             marked.put(option, fitted);
@@ -119,6 +126,12 @@ final class Options {
         }
         counted.ifPresent(marked::remove);
         return withoutAll(marked);
+    }
+
+    private List<Column> ofOption(TableRead read, String option) {
+        return valueColumns(read).stream()
+                .filter(column -> option(column).equals(option) && !isAll(column))
+                .toList();
     }
 
     private static boolean isFitted(Entry entry, Column column) {

@@ -27,6 +27,7 @@ final class Profile {
     private int formulas;
     private int rising;
     private int letters;
+    private int designators;
     private @Nullable BigDecimal before;
     private final Set<String> distinct = new HashSet<>();
 
@@ -48,9 +49,11 @@ final class Profile {
             boolean sign = Words.is(Words.Saying.MARK, text);
             marks += sign ? 1 : 0;
             blanks += Words.is(Words.Saying.BLANK, text) && cell.number() == null ? 1 : 0;
-            BigDecimal number = cell.number() != null
-                    ? cell.number()
-                    : Amount.of(cell, decimalComma).map(Amount::number).orElse(null);
+            BigDecimal number = Amount.of(cell, decimalComma)
+                    .map(Amount::number)
+                    .or(() -> Amount.money(cell, decimalComma))
+                    .orElse(null);
+            designators += text.matches("[A-Z]{1,3}\\d+([ ,;-]+[A-Z]{1,3}\\d+)*") ? 1 : 0;
             if (number != null) {
                 numbers++;
                 wholes += number.stripTrailingZeros().scale() <= 0 ? 1 : 0;
@@ -86,6 +89,11 @@ final class Profile {
 
     boolean isCodes() {
         return filled > 0 && codes * 10 >= filled * 6;
+    }
+
+    /** Places on a circuit board: C1, C2. */
+    boolean isDesignators() {
+        return filled > 0 && designators * 10 >= filled * 8;
     }
 
     /** Whole numbers that grow from row to row, as running numbers do. */

@@ -4,6 +4,7 @@ import boltlore.grid.GridCell;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +35,15 @@ final class RowAmounts {
         }
     }
 
+    private void notUnderstood(RowLook look, int column, String answer) {
+        doubts.add(new Doubt(
+                table.address(look.row(), column),
+                look.row(),
+                true,
+                Answers.NOT_UNDERSTOOD + "'" + answer + "' is neither a quantity, such as 2 or 0.5 m, nor 'leave out'",
+                ""));
+    }
+
     @Nullable
     Amount quantity(RowLook look) {
         Optional<Column> column =
@@ -42,12 +52,14 @@ final class RowAmounts {
             return null;
         }
         int at = column.get().at();
-        Optional<Amount> answered = answers.at(table.address(look.row(), at))
-                .or(() -> answers.at(table.address(look.row(), Draft.column(columns, Role.NAME, table))))
+        Optional<String> said = answers.at(table.address(look.row(), at));
+        Optional<Amount> answered = said.or(
+                        () -> answers.at(table.address(look.row(), Draft.column(columns, Role.NAME, table))))
                 .flatMap(text -> Amount.of(text, text.contains(",")));
         if (answered.isPresent()) {
             return answered.get();
         }
+        said.ifPresent(text -> notUnderstood(look, at, text));
         GridCell cell = look.line().cell(at);
         Optional<Amount> read = Amount.of(cell, decimalComma);
         if (cell.isEmpty()) {
@@ -82,19 +94,23 @@ final class RowAmounts {
         }
     }
 
-    TreeMap<Integer, Amount> values(RowLook look) {
-        TreeMap<Integer, Amount> values = new TreeMap<>();
+    SortedMap<Integer, Amount> values(RowLook look) {
+        SortedMap<Integer, Amount> values = new TreeMap<>();
         columns.stream().filter(column -> column.role() == Role.VALUE).forEach(column -> {
             GridCell cell = look.line().cell(column.at());
-            String text = answers.at(table.address(look.row(), column.at())).orElse(cell.text());
-            Optional<Amount> read = Amount.of(text, decimalComma);
+            Optional<String> said = answers.at(table.address(look.row(), column.at()));
+            String text = said.orElse(cell.text());
+            Optional<Amount> read = said.isEmpty() && cell.kind() == GridCell.Kind.UNREAD
+                    ? Optional.empty()
+                    : Amount.of(text, decimalComma);
             if (Words.is(Words.Saying.MARK, text)) {
                 values.put(column.at(), new Amount(BigDecimal.ONE, "mark"));
-            } else if (read.isPresent() && cell.kind() != GridCell.Kind.UNREAD) {
+            } else if (read.isPresent()) {
                 values.put(column.at(), read.get());
-            } else if (cell.isEmpty() || Words.is(Words.Saying.BLANK, text)) {
+            } else if (text.isEmpty() || Words.is(Words.Saying.BLANK, text)) {
                 values.put(column.at(), new Amount(BigDecimal.ZERO, ""));
             } else {
+                said.ifPresent(answer -> notUnderstood(look, column.at(), answer));
                 doubt(look, column.at(), true, "'" + text + "' is neither a mark nor a plain number", "");
             }
         });

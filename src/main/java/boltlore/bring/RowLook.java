@@ -5,6 +5,7 @@ import boltlore.grid.Sheet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -55,8 +56,8 @@ final class RowLook {
     }
 
     /** The cells of that kind with something in them, by column. */
-    TreeMap<Integer, GridCell> cells(Role role) {
-        TreeMap<Integer, GridCell> cells = new TreeMap<>();
+    SortedMap<Integer, GridCell> cells(Role role) {
+        SortedMap<Integer, GridCell> cells = new TreeMap<>();
         with(role).forEach(column -> {
             GridCell cell = line.cell(column.at());
             if (!cell.isEmpty()) {

@@ -17,7 +17,6 @@ final class RowReader {
 
     private final Table table;
     private final List<Column> columns;
-    private final Relations relations;
     private final boolean decimalComma;
     private final Answers answers;
     private final Section section;
@@ -36,7 +35,6 @@ final class RowReader {
     RowReader(Table table, List<Column> columns, Relations relations, boolean decimalComma, Answers answers) {
         this.table = table;
         this.columns = columns;
-        this.relations = relations;
         this.decimalComma = decimalComma;
         this.answers = answers;
         this.section = new Section(table);
@@ -70,6 +68,8 @@ final class RowReader {
         totals.below(entries, left, doubts);
         columnDoubts();
         tableDoubts();
+        doubts.removeIf(
+                doubt -> answers.at(doubt.at()).isPresent() && !doubt.says().startsWith(Answers.NOT_UNDERSTOOD));
         doubts.sort(Comparator.comparing(Doubt::row));
         return new TableRead(
                 table, decimalComma, columns, List.copyOf(entries), List.copyOf(left), List.copyOf(doubts));
@@ -78,7 +78,11 @@ final class RowReader {
     private void row(int index) {
         RowLook look = looks.get(index);
         Optional<String> answer = answers.at(table.address(look.row(), nameColumn()));
-        if (answer.isPresent() && answer.get().equals(Answers.LEAVE_OUT)) {
+        boolean out = table.columns()
+                .anyMatch(at -> answers.at(table.address(look.row(), at))
+                        .filter(Answers.LEAVE_OUT::equals)
+                        .isPresent());
+        if (out) {
             leave(look, "as answered");
         } else if (answer.isPresent() && answer.get().equals(Answers.HEADING)) {
             section.begin(look.shown());
@@ -131,11 +135,16 @@ final class RowReader {
             return false;
         }
         String text = only.get().text();
+        if (look.has(Role.PART_NUMBER) && text.matches("[^ ]*\\d[^ ]*")) {
+            String says = "'" + text + "' stands alone: is it a heading, or the number of a part without a quantity?";
+            doubt(look, nameColumn(), true, says, Answers.HEADING);
+            return true;
+        }
         boolean apart = look.isMerged()
-                || look.isOutsideOfNames() && !look.has(Role.DESCRIPTION)
-                || look.isBold() && !usual.bold()
+                || (look.isOutsideOfNames() && !look.has(Role.DESCRIPTION))
+                || (look.isBold() && !usual.bold())
                 || text.endsWith(":")
-                || isCapitals(text) && !usual.capitals()
+                || (isCapitals(text) && !usual.capitals())
                 || Section.isWord(text);
         if (apart || text.length() > LONGEST_HEADING) {
             return true;
@@ -178,9 +187,26 @@ final class RowReader {
             String counted = quantity == null ? "" : quantity.number().toPlainString();
             doubt(look, nameColumn(), true, "the row is hidden: is it needed?", counted);
         }
+        saysOutside(look);
         entries.add(entry);
         amounts.money(look);
         totals.product(look, doubts);
+    }
+
+    /** A cell that says nothing but that the part is not fitted. */
+    private void saysOutside(RowLook look) {
+        table.columns()
+                .filter(at -> look.line().cell(at).isText()
+                        && Words.isJust(
+                                Words.Saying.OUTSIDE, look.line().cell(at).text()))
+                .findFirst()
+                .ifPresent(at -> doubt(
+                        look,
+                        at,
+                        true,
+                        "'" + look.text(Role.NAME) + "' is marked '"
+                                + look.line().cell(at).text() + "': is it needed?",
+                        Answers.LEAVE_OUT));
     }
 
     private void columnDoubts() {

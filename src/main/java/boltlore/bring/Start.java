@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** The files of a small workshop to begin with: no market, no oven, one place to fit parts at, and the usual cautions. */
@@ -80,8 +81,8 @@ public final class Start {
     }
 
     /** Texts by path. */
-    public TreeMap<String, String> files() {
-        TreeMap<String, String> files = new TreeMap<>();
+    public SortedMap<String, String> files() {
+        SortedMap<String, String> files = new TreeMap<>();
         files.put("workshop/workshop.json", workshopFile());
         files.put("workshop/markets.json", empty("markets").written());
         files.put(

@@ -4,9 +4,9 @@ import boltlore.grid.GridCell;
 import boltlore.grid.Sheet;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
@@ -76,6 +76,9 @@ final class TableFinder {
             heads = texts().map(List::of).orElse(List.of());
         }
         List<Table> tables = new ArrayList<>();
+        if (heads.isEmpty()) {
+            headless().ifPresent(tables::add);
+        }
         for (int i = 0; i < heads.size(); i++) {
             int last = i + 1 < heads.size()
                     ? heads.get(i + 1) - 1
@@ -83,6 +86,20 @@ final class TableFinder {
             tables.add(table(heads.get(i), last, sure));
         }
         return tables.stream().filter(table -> !table.lines().isEmpty()).toList();
+    }
+
+    /** Rows of names and numbers without any heading: what each column is must be asked. */
+    private Optional<Table> headless() {
+        List<Integer> rows = sheet.rows().keySet().stream()
+                .filter(row -> hasNumber(row) && filled(row).stream().anyMatch(TableFinder::isWord))
+                .toList();
+        if (rows.size() < FEWEST_ROWS) {
+            return Optional.empty();
+        }
+        int from = rows.get(0);
+        int last = sheet.rows().lastKey();
+        List<String> none = Collections.nCopies(lastColumn(from, from - 1, last) - first, "");
+        return Optional.of(new Table(sheet, from, from, last, first, none, none, false));
     }
 
     /** Rows that are headings by their words. */
@@ -125,7 +142,7 @@ final class TableFinder {
         long kinds = meanings.stream().map(Words.Meaning::role).distinct().count();
         return texts > filled.size() - texts
                 && kinds >= 2
-                && (whole >= 2 || whole == 1 && meanings.size() * 2 >= filled.size())
+                && (whole >= 2 || (whole == 1 && meanings.size() * 2 >= filled.size()))
                 && whole * 4 + meanings.size() >= filled.size()
                 && filled.stream()
                         .noneMatch(cell -> cell.isText() && cell.text().startsWith("http"));
@@ -137,11 +154,11 @@ final class TableFinder {
         Optional<Integer> last = Optional.empty();
         for (int i = 0; i + 1 < rows.size(); i++) {
             List<GridCell> here = filled(rows.get(i));
-            long texts = here.stream().filter(GridCell::isText).count();
+            long texts = here.stream().filter(TableFinder::isWord).count();
             boolean above = texts >= 2 && texts * 3 >= here.size() * 2L && !hasNumberBelowText(rows, i);
             if (above && hasNumber(rows.get(i + 1))) {
                 last = Optional.of(rows.get(i));
-            } else if (last.isPresent() || !above && texts > 1) {
+            } else if (last.isPresent() || (!above && texts > 1)) {
                 return last;
             }
         }
@@ -153,9 +170,9 @@ final class TableFinder {
         int row = rows.get(at);
         List<Integer> below = rows.subList(at + 1, Math.min(rows.size(), at + 6));
         return IntStream.range(first, beyond)
-                .filter(column -> sheet.cell(row, column).number() != null && !isSumOfBelow(row, column))
+                .filter(column -> isNumber(sheet.cell(row, column)) && !isSumOfBelow(row, column))
                 .anyMatch(column -> below.stream()
-                                .filter(each -> sheet.cell(each, column).number() != null)
+                                .filter(each -> isNumber(sheet.cell(each, column)))
                                 .count()
                         > below.size() / 2);
     }
@@ -178,6 +195,14 @@ final class TableFinder {
         return false;
     }
 
+    private static boolean isNumber(GridCell cell) {
+        return Amount.of(cell, false).isPresent() || Amount.of(cell, true).isPresent();
+    }
+
+    private static boolean isWord(GridCell cell) {
+        return cell.isText() && !isNumber(cell);
+    }
+
     private boolean hasNumber(int row) {
         return filled(row).stream()
                 .anyMatch(cell -> Amount.of(cell, false).isPresent()
@@ -188,7 +213,6 @@ final class TableFinder {
         boolean two = isSecond(head);
         int lowest = two ? head + 1 : head;
         boolean over = isGroups(head - 1);
-        TreeMap<Integer, String> headings = new TreeMap<>();
         List<String> groups = new ArrayList<>();
         List<String> texts = new ArrayList<>();
         int end = lastColumn(head, lowest, last);
@@ -202,7 +226,6 @@ final class TableFinder {
             texts.add(heading.isEmpty() && over ? cellText(head - 1, column) : heading);
             groups.add(named ? spread(head, column) : above);
         }
-        headings.clear();
         return new Table(
                 sheet, over ? head - 1 : head, lowest + 1, last, first, List.copyOf(texts), List.copyOf(groups), sure);
     }
@@ -278,6 +301,6 @@ final class TableFinder {
                         && sheet.mergedAt(row, column)
                                 .map(block -> block.lastColumn() > block.firstColumn())
                                 .orElse(false));
-        return texts >= 2 && texts == above.size() || part && texts >= 1;
+        return (texts >= 2 && texts == above.size()) || (part && texts >= 1);
     }
 }

@@ -20,6 +20,10 @@ public record TableRead(
     /** A row that was left out, and why. */
     public record Left(int row, String text, String because) {}
 
+    TableRead with(List<Left> others) {
+        return new TableRead(table, decimalComma, columns, entries, List.copyOf(others), doubts);
+    }
+
     /** Whether the table counts anything: a list of names alone is none to build by. */
     boolean counts() {
         return columns.stream().anyMatch(column -> column.role() == Role.QUANTITY || column.role() == Role.VALUE);

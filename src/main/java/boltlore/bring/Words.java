@@ -31,6 +31,9 @@ final class Words {
         OUTSIDE,
         TOOLS,
         OPTIONAL,
+        /** Of a column among values: fitted whichever of them is chosen. */
+        ALL,
+        WEEKS,
         ALTERNATE,
         PRIMARY,
         /** Sold by length, mass or volume. */
@@ -92,7 +95,7 @@ final class Words {
 
     /** Small letters and digits with single blanks between, without accents. */
     static String plain(String text) {
-        String letters = Normalizer.normalize(text.replace("ß", "ss"), Normalizer.Form.NFKD)
+        String letters = Normalizer.normalize(text.replace("ß", "ss").replace("#", " no "), Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}+", "")
                 .toLowerCase(Locale.ROOT);
         return letters.replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
@@ -121,7 +124,7 @@ final class Words {
     }
 
     private static boolean better(Meaning one, Meaning other) {
-        return one.whole() && !other.whole() || one.whole() == other.whole() && one.words() > other.words();
+        return one.whole() == other.whole() ? one.words() > other.words() : one.whole();
     }
 
     private static @Nullable Meaning meaning(Role role, List<String> phrase, List<String> tokens) {

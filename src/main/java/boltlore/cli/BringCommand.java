@@ -8,6 +8,9 @@ import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonFile;
 import boltlore.json.JsonOut;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -83,7 +86,7 @@ final class BringCommand extends RoomCommand {
     private int bring(Screen screen, Path file, List<JsonOut> answers) {
         Path kept = mapping != null ? mapping : file.resolveSibling(file.getFileName() + ".bring.json");
         Outcome<Known> known = BroughtInto.known(into);
-        Outcome<Brought> read = known.then(there -> JsonFile.bytes(file)
+        Outcome<Brought> read = known.then(there -> bytes(file)
                 .then(bytes -> given(kept)
                         .then(found -> Brought.read(
                                 file.toString(), bytes, found.isEmpty() ? null : found.get(0), family(file), there))));
@@ -92,8 +95,8 @@ final class BringCommand extends RoomCommand {
             return refused(read.faults(), Exit.FAULTS);
         }
         Brought brought = sound.value();
-        if (!json() && System.console() != null && !brought.mapping().open().isEmpty()) {
-            brought = new BringTalk(screen, file, known).ask(brought);
+        if (!json() && isTerminal() && !brought.mapping().open().isEmpty()) {
+            brought = new BringTalk(screen, input(), file, known).ask(brought);
         }
         List<Fault> unkept = new MappingKept(kept).keep(brought, into == null ? Path.of("catalog") : into);
         List<String> open = brought.mapping().open();
@@ -107,6 +110,30 @@ final class BringCommand extends RoomCommand {
             return refused(unkept, Exit.NOT_WRITTEN);
         }
         return !open.isEmpty() ? Exit.OPEN : into == null ? Exit.OK : write(screen, brought, into);
+    }
+
+    /** From Java 22 on there is a console without a terminal too; reading from it then ends at once, and nothing is asked. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean isTerminal() {
+        return System.console() != null;
+    }
+
+    private static BufferedReader input() {
+        return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    }
+
+    /** The spreadsheet's bytes, if it is a plain file of bearable size. */
+    static Outcome<byte[]> bytes(Path file) {
+        Outcome<byte[]> read = JsonFile.bytes(file);
+        return read.faults().isEmpty()
+                ? read
+                : Outcome.faulty(read.faults().stream()
+                        .map(fault -> Fault.of(
+                                fault.file(),
+                                fault.found(),
+                                fault.expected().replace("a JSON file", "a spreadsheet"),
+                                fault.advice()))
+                        .toList());
     }
 
     private static Outcome<List<Mapping>> given(Path kept) {

@@ -9,7 +9,6 @@ import boltlore.catalogue.json.KitEdits;
 import boltlore.exports.NewFiles;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
-import boltlore.json.JsonFile;
 import boltlore.logic.Deadline;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -19,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +37,7 @@ record BringOnto(
 
     int bring(Path file) {
         Outcome<Integer> exit = CatalogueReader.read(catalogue)
-                .then(before -> JsonFile.bytes(file)
+                .then(before -> BringCommand.bytes(file)
                         .then(bytes -> family(file, before)
                                 .then(family -> LineEdits.read(file.toString(), bytes, family)
                                         .then(edits -> changed(before, family, edits)))));
@@ -68,9 +68,9 @@ record BringOnto(
     }
 
     /** Reads the edited catalogue from a folder of its own, which is gone when the proof is made. */
-    private Outcome<Integer> proved(Catalogue before, String family, TreeMap<String, String> changes) {
+    private Outcome<Integer> proved(Catalogue before, String family, SortedMap<String, String> changes) {
         try {
-            TreeMap<String, byte[]> whole = contents();
+            SortedMap<String, byte[]> whole = contents();
             changes.forEach((path, text) -> whole.put(path, text.getBytes(StandardCharsets.UTF_8)));
             Path aside = Files.createTempDirectory("boltlore");
             try {
@@ -115,7 +115,7 @@ record BringOnto(
         return Outcome.sound(exit);
     }
 
-    private Outcome<Integer> written(TreeMap<String, byte[]> whole, Path folder) {
+    private Outcome<Integer> written(SortedMap<String, byte[]> whole, Path folder) {
         return NewFiles.write(folder, whole).then(files -> {
             screen.line("Written into " + folder + ": " + files.size() + " files.");
             return Outcome.sound(Exit.OK);
@@ -123,8 +123,8 @@ record BringOnto(
     }
 
     /** All files of the catalogue's folder by path. */
-    private TreeMap<String, byte[]> contents() throws IOException {
-        TreeMap<String, byte[]> contents = new TreeMap<>();
+    private SortedMap<String, byte[]> contents() throws IOException {
+        SortedMap<String, byte[]> contents = new TreeMap<>();
         try (Stream<Path> all = Files.walk(catalogue)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
                 String path = catalogue.relativize(file).toString().replace('\\', '/');

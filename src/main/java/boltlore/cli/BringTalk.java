@@ -4,21 +4,17 @@ import boltlore.bring.Brought;
 import boltlore.bring.Known;
 import boltlore.bring.Mapping;
 import boltlore.faults.Outcome;
-import boltlore.json.JsonFile;
 import java.io.BufferedReader;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 
 /** Asks in the terminal what is open in a mapping, one question at a time; an empty answer puts a question off. */
-record BringTalk(Screen screen, Path file, Outcome<Known> into) {
+record BringTalk(Screen screen, BufferedReader in, Path file, Outcome<Known> into) {
 
     Brought ask(Brought brought) {
-        Dialogue talk =
-                new Dialogue(screen, new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)));
+        Dialogue talk = new Dialogue(screen, in);
         screen.wrapped(
                 0,
                 "Answer with what is asked for; 'yes' takes what is likely, 'leave out' leaves a row or table out, Enter puts"
@@ -48,7 +44,7 @@ record BringTalk(Screen screen, Path file, Outcome<Known> into) {
 
     /** Reads the file anew, for an answer may lead to other questions. */
     private Brought again(Brought before, Mapping mapping) {
-        Outcome<Brought> read = into.then(known -> JsonFile.bytes(file)
+        Outcome<Brought> read = into.then(known -> BringCommand.bytes(file)
                 .then(bytes -> Brought.read(file.toString(), bytes, mapping, mapping.family(), known)));
         return read instanceof Outcome.Sound<Brought> sound ? sound.value() : before;
     }

@@ -12,6 +12,7 @@ import boltlore.measure.PartNumber;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -56,7 +57,7 @@ final class NewCommand extends RoomCommand {
 
     @Override
     int run(Screen screen) {
-        Outcome<TreeMap<String, String>> files = what == What.workshop ? workshop() : within();
+        Outcome<SortedMap<String, String>> files = what == What.workshop ? workshop() : within();
         if (what == What.option && files.faults().isEmpty()) {
             screen.wrapped(
                     0, "Put this among the 'options' of family.json, and conditions that name it into the lines:");
@@ -88,7 +89,7 @@ final class NewCommand extends RoomCommand {
                         + ". Change what stands in the files; check --watch tells at each saving what is wrong.";
     }
 
-    private Outcome<TreeMap<String, String>> workshop() {
+    private Outcome<SortedMap<String, String>> workshop() {
         String says = String.valueOf(Path.of(name).toAbsolutePath().normalize().getFileName());
         if (CurrencyReading.known(currency).isEmpty()) {
             return fault("currency '" + currency + "'", CurrencyReading.EXPECTED, CurrencyReading.ADVICE);
@@ -98,7 +99,7 @@ final class NewCommand extends RoomCommand {
                 : fault("a folder named '" + says + "'", TextShape.LINE.says(), "");
     }
 
-    private Outcome<TreeMap<String, String>> within() {
+    private Outcome<SortedMap<String, String>> within() {
         TextShape shape = what == What.part ? TextShape.PART_NUMBER : TextShape.NAME;
         if (!shape.fits().test(name)) {
             return fault("'" + name + "'", shape.says(), "");
@@ -106,7 +107,7 @@ final class NewCommand extends RoomCommand {
         return CatalogueReader.readAsFar(catalogue.folder()).then(read -> files(read.rest()));
     }
 
-    private Outcome<TreeMap<String, String>> files(Catalogue known) {
+    private Outcome<SortedMap<String, String>> files(Catalogue known) {
         Beginnings.Place place = place(known);
         if (what == What.family) {
             return Outcome.sound(Beginnings.family(name, place));
@@ -138,7 +139,7 @@ final class NewCommand extends RoomCommand {
                 known.parts().size());
     }
 
-    private static Outcome<TreeMap<String, String>> fault(String found, String expected, String advice) {
+    private static Outcome<SortedMap<String, String>> fault(String found, String expected, String advice) {
         return Outcome.faulty(Fault.of("", found, expected, advice));
     }
 }

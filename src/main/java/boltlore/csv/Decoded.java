@@ -38,7 +38,7 @@ record Decoded(String charset, boolean certain, String text) {
 
     /** By its byte order mark (Unicode 23.8), or by the zero bytes of every second place. */
     private static Optional<Decoded> marked(byte[] bytes) {
-        int first = bytes.length > 1 ? (bytes[0] & 0xFF) << 8 | bytes[1] & 0xFF : 0;
+        int first = bytes.length > 1 ? ((bytes[0] & 0xFF) << 8) | (bytes[1] & 0xFF) : 0;
         if (first == 0xEFBB && bytes.length > 2 && (bytes[2] & 0xFF) == 0xBF) {
             return decode(bytes, 3, "UTF-8", true);
         }

@@ -180,6 +180,80 @@ class SheetsTest {
         }
     }
 
+    @Nested
+    @DisplayName("that counts packs and weeks")
+    class Packs {
+
+        @Test
+        void asks_whether_a_cost_is_for_one_or_for_a_pack() throws IOException {
+            assertThat(read("packs-and-weeks.csv").mapping().open())
+                    .singleElement()
+                    .isEqualTo("packs-and-weeks!E2: is the cost that of one piece (piece), or of a pack (pack)?");
+        }
+
+        @Test
+        void divides_the_cost_of_a_pack_where_that_is_the_answer() throws IOException {
+            String parts = flat(answered("packs-and-weeks.csv", Map.of("packs-and-weeks!E2", "pack"))
+                    .files()
+                    .get("parts/kit.json"));
+
+            assertThat(parts).contains("\"cost\": \"0.1\"").contains("\"cost\": \"12\"");
+        }
+
+        @Test
+        void takes_the_cost_as_it_is_where_that_is() throws IOException {
+            String parts =
+                    flat(answered("packs-and-weeks.csv", Map.of()).files().get("parts/kit.json"));
+
+            assertThat(parts).contains("\"cost\": \"5.00\"");
+        }
+
+        @Test
+        void makes_days_of_weeks() throws IOException {
+            String parts =
+                    flat(answered("packs-and-weeks.csv", Map.of()).files().get("parts/kit.json"));
+
+            assertThat(parts).contains("\"leadDays\": 14").contains("\"leadDays\": 21");
+        }
+    }
+
+    @Test
+    void fits_what_is_marked_as_common_whichever_is_chosen() throws IOException {
+        Brought brought = answered(
+                "common-column.csv", Map.of("missing/cost", "1", "missing/massKg", "1", "missing/currency", "EUR"));
+
+        assertThat(flat(brought.files().get("families/kit/kit/all.json")))
+                .contains("\"quantity\": \"1\", \"when\": {\"variant\": \"lhd\"}")
+                .contains("\"quantity\": \"4\"}");
+        assertThat(brought.files().get("families/kit/family.json")).doesNotContain("ommon");
+    }
+
+    @Test
+    void asks_again_where_an_answer_means_nothing() throws IOException {
+        Brought brought = read("board-not-fitted.csv");
+        Mapping.Open open = brought.mapping().questions().stream()
+                .filter(each ->
+                        each.at().equals("board-not-fitted!F4") || each.at().equals("board-not-fitted!E4"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(read("board-not-fitted.csv", brought.mapping().answered(open, "leave out"))
+                        .tables()
+                        .get(0)
+                        .entries())
+                .hasSize(2);
+        Mapping.Open quantity = read("hecktraeger-1252.csv").mapping().questions().stream()
+                .filter(each -> each.at().equals("hecktraeger-1252!E8"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(read(
+                                "hecktraeger-1252.csv",
+                                read("hecktraeger-1252.csv").mapping().answered(quantity, "perhaps"))
+                        .mapping()
+                        .open())
+                .anySatisfy(asked -> assertThat(asked).contains("'perhaps' is neither a quantity"));
+    }
+
     @Test
     void says_grams_where_its_heading_does() throws IOException {
         Brought brought = answered("hecktraeger-1252.csv", Map.of("hecktraeger-1252!E8", "leave out"));

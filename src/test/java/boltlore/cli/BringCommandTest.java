@@ -3,7 +3,14 @@ package boltlore.cli;
 import static boltlore.cli.Ran.boltlore;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boltlore.bring.Brought;
+import boltlore.bring.Known;
+import boltlore.faults.Outcome;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -108,6 +115,33 @@ class BringCommandTest {
             assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
             assertThat(ran.err()).contains("'nam'", "'name'");
         }
+    }
+
+    @Test
+    void asks_in_the_terminal_and_reads_anew_with_each_answer() throws IOException {
+        Files.writeString(list, SOUND.replace(";2;pcs", ";2 or 3;pcs").replace(";3,5;m", ";;m"));
+        Brought brought = ((Outcome.Sound<Brought>)
+                        Brought.read(list.toString(), Files.readAllBytes(list), null, "hay-cart", Known.NOTHING))
+                .value();
+        StringWriter shown = new StringWriter();
+        Screen screen = new Screen(new PrintWriter(shown));
+
+        Brought answered = new BringTalk(
+                        screen, new BufferedReader(new StringReader("3\n\n")), list, Outcome.sound(Known.NOTHING))
+                .ask(brought);
+
+        assertThat(brought.mapping().open()).hasSize(2);
+        assertThat(answered.mapping().open()).singleElement().asString().contains("'Cable 2x1.5' has no quantity");
+        screen.flush();
+        assertThat(shown.toString()).contains("the quantity '2 or 3' is no plain number");
+    }
+
+    @Test
+    void says_that_a_spreadsheet_is_not_there() {
+        Ran ran = boltlore("bring", folder.resolve("none.xlsx"));
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("nothing of that name; expected a spreadsheet");
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -29,10 +30,10 @@ public final class KitEdits {
     }
 
     /** The files that change, as texts by their path within the folder; a line that is in no file is a fault. */
-    public static Outcome<TreeMap<String, String>> apply(Path folder, String family, List<KitEdit> edits) {
+    public static Outcome<SortedMap<String, String>> apply(Path folder, String family, List<KitEdit> edits) {
         return CatalogueFolder.look(folder).then(files -> {
             KitEdits put = new KitEdits(edits);
-            TreeMap<String, String> texts = new TreeMap<>();
+            SortedMap<String, String> texts = new TreeMap<>();
             files.files().forEach((path, file) -> {
                 if (path.startsWith("families/" + family + "/kit/")) {
                     JsonFile.read(file).then(tree -> {

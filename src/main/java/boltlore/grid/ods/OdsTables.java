@@ -160,7 +160,7 @@ final class OdsTables {
         if (formula.contains("file:") || formula.contains("DDE(")) {
             return GridCell.unread("a value from another file");
         }
-        if (content.startsWith("#") && !formula.isEmpty() || content.startsWith("Err:")) {
+        if ((content.startsWith("#") && !formula.isEmpty()) || content.startsWith("Err:")) {
             return GridCell.unread("the error " + content);
         }
         switch (type) {
