@@ -143,7 +143,7 @@ class AxleLoadsCommandTest {
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains(
-                        "Stop, axle-loads: Weight above limit: Converted, fully laden: the front axle carries 1162 kg, 62 kg more than its limit"
+                        "Stop, axle-loads: Weight above limit: Converted, fully laden: the front axle carries 1161.9 kg, 61.9 kg more than its limit"
                                 + " of 1100 kg. Of the kit, most comes from Battery module");
         assertThat(out().resolve("BL-1001/weight-statement.xlsx")).isRegularFile();
     }
