@@ -30,8 +30,8 @@ class ScaleTest {
     @ParameterizedTest
     @EnumSource
     void questions_stay_quick_while_the_book_grows_fivefold(BookTest.Kept kept) {
-        Map<String, Double> small = measured(kept, 300, 9_000);
-        Map<String, Double> large = measured(kept, 1_500, 45_000);
+        Map<String, Double> small = measured(kept, 200, 4_000);
+        Map<String, Double> large = measured(kept, 1_000, 20_000);
         large.forEach((question, ms) -> {
             assertThat(ms).as(question).isLessThan(question.startsWith("confirming") ? MOST_TO_CONFIRM_MS : MOST_MS);
             assertThat(ms).as(question).isLessThan(Math.max(LITTLE_MS, STEEPEST * small.get(question)));
