@@ -98,7 +98,8 @@ public sealed interface BuiltHappening extends Happening {
 
         static TakenOut read(String order, ObjectReader reader) {
             return new TakenOut(
-                    order, reader.decimal("fitted", Range.NOT_NEGATIVE).longValue());
+                    order,
+                    reader.decimal("fitted", Range.between(1, Long.MAX_VALUE)).longValue());
         }
     }
 

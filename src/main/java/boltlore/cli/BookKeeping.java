@@ -8,7 +8,6 @@ import boltlore.book.db.Transfer;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.json.JsonOut;
-import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -19,7 +18,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -175,18 +173,12 @@ final class BookKeeping extends BookGroup {
             }
             return inBookOrNew(
                     place,
-                    book -> read(book).then(entries -> {
-                        screen.wrapped(0, entries + " entries from " + file + " in " + place.shown());
-                        return Outcome.sound(Exit.OK);
-                    }));
-        }
-
-        private Outcome<Long> read(Book book) {
-            try (BufferedReader lines = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-                return new Transfer(book).read(file.toString(), lines);
-            } catch (IOException e) {
-                return Outcome.faulty(Fault.of(file.toString(), "a file that cannot be read", "a readable file", ""));
-            }
+                    book -> new Transfer(book)
+                            .read(file.toString(), () -> Files.newBufferedReader(file, StandardCharsets.UTF_8))
+                            .then(entries -> {
+                                screen.wrapped(0, entries + " entries from " + file + " in " + place.shown());
+                                return Outcome.sound(Exit.OK);
+                            }));
         }
     }
 
@@ -217,7 +209,7 @@ final class BookKeeping extends BookGroup {
         }
 
         private static Outcome<Long> moved(Book from, Book copy) {
-            return through(from, lines -> new Transfer(copy).read(from.place().shown(), lines))
+            return through(from, copy)
                     .then(entries -> Tables.of(from).equals(Tables.of(copy))
                             ? Outcome.sound(entries)
                             : Outcome.faulty(Fault.of(
@@ -229,16 +221,16 @@ final class BookKeeping extends BookGroup {
         }
 
         /** A file between the two keeps a large book out of memory. */
-        private static Outcome<Long> through(Book from, Function<BufferedReader, Outcome<Long>> taken) {
+        private static Outcome<Long> through(Book from, Book copy) {
             @Nullable Path between = null;
             try {
-                between = Files.createTempFile("boltlore", ".jsonl");
-                try (BufferedWriter out = Files.newBufferedWriter(between, StandardCharsets.UTF_8)) {
+                Path file = Files.createTempFile("boltlore", ".jsonl");
+                between = file;
+                try (BufferedWriter out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
                     new Transfer(from).export(out);
                 }
-                try (BufferedReader lines = Files.newBufferedReader(between, StandardCharsets.UTF_8)) {
-                    return taken.apply(lines);
-                }
+                return new Transfer(copy)
+                        .read(from.place().shown(), () -> Files.newBufferedReader(file, StandardCharsets.UTF_8));
             } catch (IOException | UncheckedIOException e) {
                 return Outcome.faulty(Fault.of(
                         String.valueOf(between), "no room for a file on the way", "room for the whole book", ""));

@@ -74,7 +74,7 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource({
-        "prob, No command 'frob'. Did you mean 'prove'?",
+        "prob, No command 'prob'. Did you mean 'prove'?",
         "kitt, No command 'kitt'. Did you mean 'kit'?",
         "--versoin, No option '--versoin'. Did you mean '--version'?",
         "kit --defualts x, No option '--defualts' of 'boltlore kit'. Did you mean '--defaults'?",

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
@@ -102,12 +103,20 @@ public final class Book implements AutoCloseable {
 
     /** Leaves nothing of what was erased in pages that are free by now. */
     public void sweep() {
+        tend(dialect::sweep);
+    }
+
+    /** Lets the database know that very many entries have come. */
+    void count() {
+        tend(dialect::count);
+    }
+
+    /** What may as well be done the next time, where it cannot be done now. */
+    private void tend(Consumer<Handle> work) {
         try (Handle handle = Jdbi.open(source)) {
-            dialect.sweep(handle);
+            work.accept(handle);
         } catch (RuntimeException thrown) {
-            Trouble trouble = Trouble.of(thrown);
-            // What was erased is erased; the pages are swept the next time.
-            if (trouble == Trouble.DEFECT) {
+            if (Trouble.of(thrown) == Trouble.DEFECT) {
                 throw thrown;
             }
         }

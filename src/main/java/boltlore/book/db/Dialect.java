@@ -37,6 +37,12 @@ enum Dialect {
             handle.execute("vacuum");
             handle.execute("pragma wal_checkpoint(truncate)");
         }
+
+        @Override
+        void count(Handle handle) {
+            handle.execute("pragma analysis_limit = 1000");
+            handle.execute("analyze");
+        }
     },
     POSTGRESQL("text collate \"C\"", "bigint", "bytea") {
         @Override
@@ -61,11 +67,19 @@ enum Dialect {
         void sweep(Handle handle) {
             handle.execute("vacuum full person");
         }
+
+        @Override
+        void count(Handle handle) {
+            handle.execute("analyze");
+        }
     };
 
     private static final int BUSY_MS = 20_000;
     private static final int REACH_MS = 5_000;
     private static final int MOST_CONNECTIONS = 4;
+
+    /** For each connection, of which a desk has a few. */
+    private static final int CACHE_KIB = 32 * 1024;
 
     private final String text;
     private final String number;
@@ -90,6 +104,9 @@ enum Dialect {
 
     /** Writes anew what holds remains of erased rows. */
     abstract void sweep(Handle handle);
+
+    /** Counts what the tables hold, by which the database chooses its ways to an answer; asked for after very many entries. */
+    abstract void count(Handle handle);
 
     static Dialect of(Place place) {
         return place instanceof Place.InFile ? SQLITE : POSTGRESQL;
@@ -126,6 +143,7 @@ enum Dialect {
         config.setSynchronous(SynchronousMode.FULL);
         config.enforceForeignKeys(true);
         config.setBusyTimeout(BUSY_MS);
+        config.setCacheSize(-CACHE_KIB);
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
         return source;

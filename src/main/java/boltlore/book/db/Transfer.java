@@ -85,9 +85,26 @@ public final class Transfer {
      * nothing.
      *
      * @param name what messages call the export
+     * @param lines opened anew for each try
      */
-    public Outcome<Long> read(String name, BufferedReader lines) {
-        return book.transactionOutcome(true, handle -> new Replay(name, handle).of(lines));
+    public Outcome<Long> read(String name, Lines lines) {
+        Outcome<Long> entries = book.transactionOutcome(true, handle -> {
+            try (BufferedReader opened = lines.open()) {
+                return new Replay(name, handle).of(opened);
+            } catch (IOException e) {
+                return Outcome.faulty(
+                        Fault.of(name, "lines that cannot be read", "lines of JSON in UTF-8", "Check the file."));
+            }
+        });
+        if (entries.faults().isEmpty()) {
+            book.count();
+        }
+        return entries;
+    }
+
+    /** An export to read from its first line. */
+    public interface Lines {
+        BufferedReader open() throws IOException;
     }
 
     /** One import under way. */
@@ -107,17 +124,13 @@ public final class Transfer {
             this.reading = new Reading(handle);
         }
 
-        Outcome<Long> of(BufferedReader lines) {
-            try {
-                for (@Nullable String text = lines.readLine(); text != null; text = lines.readLine()) {
-                    line++;
-                    Outcome<Long> taken = take(text);
-                    if (!taken.faults().isEmpty()) {
-                        return taken;
-                    }
+        Outcome<Long> of(BufferedReader lines) throws IOException {
+            for (@Nullable String text = lines.readLine(); text != null; text = lines.readLine()) {
+                line++;
+                Outcome<Long> taken = take(text);
+                if (!taken.faults().isEmpty()) {
+                    return taken;
                 }
-            } catch (IOException e) {
-                return Outcome.faulty(fault("a line that cannot be read", "lines of JSON in UTF-8", ""));
             }
             return last == 0 ? Outcome.faulty(fault("no entry", "the export of a book", "")) : longer();
         }

@@ -86,8 +86,6 @@ enum Trouble {
         if (state == null) {
             return thrown instanceof java.sql.SQLTransientConnectionException ? UNREACHABLE : DEFECT;
         }
-        boolean sameNumber =
-                state.equals("23505") && String.valueOf(thrown.getMessage()).contains("journal_pkey");
         return switch (state) {
             case "40001", "40P01" -> CONFLICT;
             case "53100" -> FULL;
@@ -97,7 +95,7 @@ enum Trouble {
             default -> {
                 String kind = state.substring(0, 2).toUpperCase(Locale.ROOT);
                 boolean gone = kind.equals("08") || kind.equals("57") || kind.equals("28");
-                yield sameNumber ? CONFLICT : gone ? UNREACHABLE : DEFECT;
+                yield gone ? UNREACHABLE : DEFECT;
             }
         };
     }

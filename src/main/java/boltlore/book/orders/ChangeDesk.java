@@ -25,8 +25,6 @@ import boltlore.trades.costing.quote.QuoteRequest;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -95,8 +93,6 @@ public final class ChangeDesk {
             }
             Frozen stands = stands(writing, resolved, catalogue, content, kit);
             int number = writing.changes().of(now.name()).size() + 1;
-            SortedMap<String, String> choices = new TreeMap<>();
-            order.order().choices().values().forEach((option, value) -> choices.put(option.text(), value));
             writing.add(
                     new ChangeHappening.Proposed(
                             now.name(),
@@ -104,7 +100,7 @@ public final class ChangeDesk {
                             asker,
                             now.resolved(),
                             Kitted.offer(resolved.pricing().quotation().orElseThrow()),
-                            choices,
+                            OrderDesk.choices(order.order()),
                             stands),
                     reason);
             return Outcome.sound(ChangeEffect.of(

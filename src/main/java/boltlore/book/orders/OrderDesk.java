@@ -60,10 +60,14 @@ public final class OrderDesk {
     }
 
     private static OrderHappening.Drafted drafted(Order keyed, String content) {
-        SortedMap<String, String> choices = new TreeMap<>();
-        keyed.choices().values().forEach((option, value) -> choices.put(option.text(), value));
         return new OrderHappening.Drafted(
-                keyed.name(), keyed.family(), keyed.customer(), keyed.partner(), keyed.due(), choices, content);
+                keyed.name(), keyed.family(), keyed.customer(), keyed.partner(), keyed.due(), choices(keyed), content);
+    }
+
+    static SortedMap<String, String> choices(Order order) {
+        SortedMap<String, String> choices = new TreeMap<>();
+        order.choices().values().forEach((option, value) -> choices.put(option.text(), value));
+        return choices;
     }
 
     /** What is asked of a quotation beside what the order has agreed. */

@@ -46,7 +46,8 @@ create table customer_order (
     catalogue ${text} not null
 );
 create index customer_order_state on customer_order (state, due, name);
-create index customer_order_kit on customer_order (kit);
+-- What a recall tells of an order stands in the index itself.
+create index customer_order_kit on customer_order (kit, name, state, customer);
 create index customer_order_customer on customer_order (customer);
 
 create table order_choice (
@@ -148,6 +149,7 @@ create table vehicle (
     chassis ${text} not null
 );
 create index vehicle_chassis on vehicle (chassis);
+create index vehicle_of_order on vehicle (order_name, chassis);
 
 create table built_part (
     entry ${number} primary key,

@@ -183,7 +183,7 @@ class BookTest {
             String first = exported(book);
             Kept other = kept == Kept.IN_FILE ? Kept.ON_SERVER : Kept.IN_FILE;
             try (Book copy = book(other)) {
-                assertThat(sound(new Transfer(copy).read("export", new BufferedReader(new StringReader(first)))))
+                assertThat(sound(new Transfer(copy).read("export", () -> new BufferedReader(new StringReader(first)))))
                         .isEqualTo(26L);
                 assertThat(exported(copy)).isEqualTo(first);
                 assertThat(Tables.of(copy)).isEqualTo(Tables.of(book));
@@ -198,7 +198,7 @@ class BookTest {
             draft(book, "A");
             draft(book, "B");
             String changed = exported(book).replace("\"name\": \"B\"", "\"name\": \"X\"");
-            Outcome<Long> read = new Transfer(copy).read("export", new BufferedReader(new StringReader(changed)));
+            Outcome<Long> read = new Transfer(copy).read("export", () -> new BufferedReader(new StringReader(changed)));
             assertThat(read.faults()).hasSize(1);
             assertThat(read.faults().get(0).found()).contains("entry 4 that was changed");
             assertThat(read.faults().get(0).line()).isEqualTo(5);

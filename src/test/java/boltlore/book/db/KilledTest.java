@@ -30,7 +30,7 @@ class KilledTest {
 
     private static final int KILLS = Integer.getInteger("boltlore.kills", 20);
     private static final long SEED = Long.getLong("boltlore.seed", System.nanoTime());
-    private static final int LONGEST_MS = 1200;
+    private static final int LONGEST_MS = 1000;
 
     @TempDir
     private Path folder;
@@ -48,8 +48,12 @@ class KilledTest {
         Running two = new Running(place, "two");
         try {
             for (int kill = 1; kill <= KILLS; kill++) {
-                TimeUnit.MILLISECONDS.sleep(300 + random.nextInt(LONGEST_MS));
                 boolean first = random.nextBoolean();
+                // Every other time it is killed while it writes, else wherever it may be: starting, opening, writing.
+                if (kill % 2 == 0) {
+                    (first ? one : two).untilItWrites();
+                }
+                TimeUnit.MILLISECONDS.sleep(random.nextInt(LONGEST_MS));
                 told.addAll((first ? one : two).killed());
                 if (first) {
                     one = new Running(place, "one");
@@ -119,6 +123,13 @@ class KilledTest {
                 }
             } catch (IOException killed) {
                 // The last line may be cut off; it was not told then.
+            }
+        }
+
+        void untilItWrites() throws InterruptedException {
+            for (int waited = 0; told.isEmpty(); waited++) {
+                assertThat(waited).as("tenths of a second without a word").isLessThan(1200);
+                TimeUnit.MILLISECONDS.sleep(100);
             }
         }
 

@@ -110,6 +110,7 @@ public final class Scale {
                 flush(handle);
             });
         }
+        book.count();
     }
 
     private static void inTransaction(Book book, Consumer<Handle> work) {
@@ -275,8 +276,7 @@ public final class Scale {
         By by = new By(Instant.EPOCH.plusSeconds(last), FIRST, "desk", "Person number 1");
         Outcome<Written<Integer>> written = book.write(by, writing -> {
             String name = name(orders - 1 - i);
-            writing.orders().find(name).orElseThrow();
-            int version = writing.orders().quotations(name).size();
+            int version = writing.orders().find(name).orElseThrow().version();
             writing.add(new OrderHappening.Ordered(name, version, FIRST), "");
             return Outcome.sound(writing.orders().find(name).orElseThrow().confirmed());
         });
@@ -284,14 +284,15 @@ public final class Scale {
     }
 
     private static double middle(IntUnaryOperator question) {
-        question.applyAsInt(TRIES);
+        int answers = question.applyAsInt(TRIES);
         double[] took = new double[TRIES];
         for (int i = 0; i < TRIES; i++) {
             long begun = System.nanoTime();
-            question.applyAsInt(i);
+            answers += question.applyAsInt(i);
             took[i] = (System.nanoTime() - begun) / 1e6;
         }
         Arrays.sort(took);
-        return took[TRIES / 2];
+        // What nobody looks at need not be worked out.
+        return answers == Integer.MIN_VALUE ? 0 : took[TRIES / 2];
     }
 }
