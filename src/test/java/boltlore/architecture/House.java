@@ -13,7 +13,9 @@ final class House {
     static final String PLAN = """
             trades.scheduling.finite:
             grid:
+            walking:
             measure:
+            netting: measure
             faults:
             grid.ods: faults grid
             json: faults measure
@@ -52,7 +54,7 @@ final class House {
             proof.json: catalogue choices json logic measure proof proof.revision
             proof.sheets: catalogue findings logic proof report
             trades: bill catalogue choices faults findings json measure order report resolution
-            trades.picking: bill catalogue explanation faults findings measure order report resolution trades
+            trades.picking: bill catalogue explanation faults findings measure order report resolution trades walking
             trades.fixings: bill catalogue faults findings measure report resolution trades trades.picking
             trades.coating: bill catalogue choices csv faults findings json measure order report report.drawing
                 resolution trades
@@ -66,6 +68,8 @@ final class House {
             trades.braking: bill catalogue choices faults findings order report trades trades.weighing
             trades.costing.path: bill catalogue choices measure order resolution trades.coating
             trades.costing: bill catalogue measure order trades.coating trades.costing.path
+            trades.buying: bill catalogue faults findings measure netting order report resolution trades trades.costing
+                trades.costing.path trades.picking
             trades.costing.cost: bill catalogue choices measure order resolution trades.coating trades.costing
             trades.costing.quote: bill catalogue choices faults json measure order order.json resolution trades
                 trades.costing trades.costing.cost trades.costing.path
@@ -103,11 +107,14 @@ final class House {
             book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure order
                 order.json resolution resolution.rules trades trades.costing trades.costing.cost trades.costing.quote
                 trades.orders
-            cli: answers answers.json bill book bring book.db book.orders catalogue catalogue.json checking choices choosing
-                choosing.json csv explanation exports faults findings json logic measure order order.json proof
-                proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report report.json
-                report.text report.xlsx resolution resolution.rules trades trades.coating trades.coating.written
-                trades.costing trades.costing.cost trades.costing.quote trades.orders trades.testing
+            book.stores: bill book book.db book.orders catalogue faults measure netting order trades trades.buying
+                trades.cutting trades.picking
+            cli: answers answers.json bill book bring book.db book.orders book.stores catalogue catalogue.json checking
+                choices choosing choosing.json csv explanation exports faults findings json logic measure netting order
+                order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report
+                report.json report.text report.xlsx resolution resolution.rules trades trades.buying trades.coating
+                trades.coating.written trades.costing trades.costing.cost trades.costing.quote trades.cutting
+                trades.orders trades.picking trades.testing walking
             """;
 
     /** Library root to the one package that may know it. */

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -34,6 +35,8 @@ class WorkingDayTest {
         IN_FILE,
         ON_SERVER
     }
+
+    private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
 
     @TempDir
     private Path folder;
@@ -62,7 +65,7 @@ class WorkingDayTest {
     private void confirm(String order, int days) {
         desk.done("order", "draft", "catalog/orders/" + order.toLowerCase(java.util.Locale.ROOT) + ".json");
         desk.done("order", "quote", order);
-        assertThat(desk.done("order", "confirm", order, "--due", LocalDate.now().plusDays(days)))
+        assertThat(desk.done("order", "confirm", order, "--due", TODAY.plusDays(days)))
                 .contains(order + ", pannier-van: ordered (version 1)");
     }
 
@@ -91,9 +94,9 @@ class WorkingDayTest {
         desk.done("purchase", "plan", "--out", folder.resolve("plan"));
         assertThat(folder.resolve("plan/purchase-list.xlsx")).isRegularFile();
 
-        JsonNode placed = json("purchase", "place", "--until", LocalDate.now().plusDays(150));
+        JsonNode placed = json("purchase", "place", "--until", TODAY.plusDays(150));
         assertThat(placed.size()).isGreaterThan(8);
-        assertThat(desk.done("purchase", "place", "--until", LocalDate.now().plusDays(150)))
+        assertThat(desk.done("purchase", "place", "--until", TODAY.plusDays(150)))
                 .contains("Nothing must be ordered");
         String number = placed.get(0).get("purchase").asText();
         desk.done("purchase", "print", number, "--language", "de", "--out", folder.resolve("order"));

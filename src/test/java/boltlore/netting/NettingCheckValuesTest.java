@@ -60,7 +60,7 @@ class NettingCheckValuesTest {
         assertThat(plan.level()).isEqualTo(row.number("expected_level").intValueExact());
         assertThat(plan.planned().stream()
                         .map(receipt -> receipt.quantity().toPlainString() + " in " + receipt.release()))
-                .containsExactly(row.text("expected_releases").split("; "));
+                .containsExactly(row.text("expected_releases").split("; ", -1));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -145,8 +145,8 @@ class NettingCheckValuesTest {
     }
 
     private static ItemPlan record(CheckRow row) {
-        String[] gross = row.text("gross").split(" ");
-        String[] scheduled = row.text("scheduled").split(" ");
+        String[] gross = row.text("gross").split(" ", -1);
+        String[] scheduled = row.text("scheduled").split(" ", -1);
         List<Demand> demands = new ArrayList<>();
         List<ScheduledReceipt> coming = new ArrayList<>();
         for (int i = 0; i < gross.length; i++) {
@@ -170,7 +170,7 @@ class NettingCheckValuesTest {
     private static String along(CheckRow row, IntFunction<BigDecimal> value) {
         return String.join(
                 " ",
-                IntStream.rangeClosed(1, row.text("gross").split(" ").length)
+                IntStream.rangeClosed(1, row.text("gross").split(" ", -1).length)
                         .mapToObj(value)
                         .map(BigDecimal::toPlainString)
                         .toList());
@@ -204,7 +204,7 @@ class NettingCheckValuesTest {
     }
 
     private static Stream<String[]> list(CheckRow row, String column, String between) {
-        return row.has(column) ? Stream.of(row.text(column).split("; ")).map(each -> each.split(between)) : Stream.of();
+        return row.has(column) ? Stream.of(row.text(column).split("; ", -1)).map(each -> each.split(between, -1)) : Stream.of();
     }
 
     private static PlanningData data(int lead, List<Component> contains) {
