@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -34,9 +35,9 @@ final class Grid {
     /** Columns beside the paper. */
     private final List<Double> beside = new ArrayList<>();
     /** Of the blocks' own columns, from the left; empty where the blocks share the main table's. */
-    private final TreeSet<Double> edges;
+    private final NavigableSet<Double> edges;
 
-    private Grid(List<Double> widths, TreeSet<Double> edges) {
+    private Grid(List<Double> widths, NavigableSet<Double> edges) {
         this.widths = new ArrayList<>(widths);
         this.edges = edges;
     }
