@@ -89,7 +89,7 @@ final class PageLayout implements Block.Cases<Void> {
         List<Block> blocks = new ArrayList<>();
         for (Stretch stretch : laid.stretches()) {
             boolean repeated = breaks.repeated()
-                    .filter(table -> table.table() == stretch.block())
+                    .filter(table -> table.table().equals(stretch.block()))
                     .isPresent();
             if (stretch.block() instanceof Table table && PageBreaks.splits(table) && !repeated) {
                 int from = 0;
