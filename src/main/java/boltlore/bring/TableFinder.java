@@ -2,7 +2,6 @@ package boltlore.bring;
 
 import boltlore.grid.GridCell;
 import boltlore.grid.Sheet;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -73,7 +72,7 @@ final class TableFinder {
         List<Integer> heads = heads();
         boolean sure = !heads.isEmpty();
         if (!sure) {
-            heads = texts().map(List::of).orElse(List.of());
+            heads = new TextRows(sheet, first, beyond).last().map(List::of).orElse(List.of());
         }
         List<Table> tables = new ArrayList<>();
         if (heads.isEmpty()) {
@@ -91,7 +90,7 @@ final class TableFinder {
     /** Rows of names and numbers without any heading: what each column is must be asked. */
     private Optional<Table> headless() {
         List<Integer> rows = sheet.rows().keySet().stream()
-                .filter(row -> hasNumber(row) && filled(row).stream().anyMatch(TableFinder::isWord))
+                .filter(row -> TextRows.isData(filled(row)))
                 .toList();
         if (rows.size() < FEWEST_ROWS) {
             return Optional.empty();
@@ -146,67 +145,6 @@ final class TableFinder {
                 && whole * 4 + meanings.size() >= filled.size()
                 && filled.stream()
                         .noneMatch(cell -> cell.isText() && cell.text().startsWith("http"));
-    }
-
-    /** The last row of several texts and hardly a number above a row with numbers below those texts. */
-    private Optional<Integer> texts() {
-        List<Integer> rows = new ArrayList<>(sheet.rows().keySet());
-        Optional<Integer> last = Optional.empty();
-        for (int i = 0; i + 1 < rows.size(); i++) {
-            List<GridCell> here = filled(rows.get(i));
-            long texts = here.stream().filter(TableFinder::isWord).count();
-            boolean above = texts >= 2 && texts * 3 >= here.size() * 2L && !hasNumberBelowText(rows, i);
-            if (above && hasNumber(rows.get(i + 1))) {
-                last = Optional.of(rows.get(i));
-            } else if (last.isPresent() || (!above && texts > 1)) {
-                return last;
-            }
-        }
-        return last;
-    }
-
-    /** Whether this row is one like those below it, and no heading: a number stands in it where they have theirs. */
-    private boolean hasNumberBelowText(List<Integer> rows, int at) {
-        int row = rows.get(at);
-        List<Integer> below = rows.subList(at + 1, Math.min(rows.size(), at + 6));
-        return IntStream.range(first, beyond)
-                .filter(column -> isNumber(sheet.cell(row, column)) && !isSumOfBelow(row, column))
-                .anyMatch(column -> below.stream()
-                                .filter(each -> isNumber(sheet.cell(each, column)))
-                                .count()
-                        > below.size() / 2);
-    }
-
-    /** Whether the number is the sum of some rows right below it. */
-    private boolean isSumOfBelow(int row, int column) {
-        BigDecimal number = sheet.cell(row, column).number();
-        BigDecimal sum = BigDecimal.ZERO;
-        int added = 0;
-        for (Sheet.Line line : sheet.rows().tailMap(row, false).values()) {
-            BigDecimal next = line.cell(column).number();
-            if (next != null) {
-                sum = sum.add(next);
-                added++;
-                if (added >= FEWEST_ROWS && number != null && Relations.near(number, sum)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private static boolean isNumber(GridCell cell) {
-        return Amount.of(cell, false).isPresent() || Amount.of(cell, true).isPresent();
-    }
-
-    private static boolean isWord(GridCell cell) {
-        return cell.isText() && !isNumber(cell);
-    }
-
-    private boolean hasNumber(int row) {
-        return filled(row).stream()
-                .anyMatch(cell -> Amount.of(cell, false).isPresent()
-                        || Amount.of(cell, true).isPresent());
     }
 
     private Table table(int head, int last, boolean sure) {
