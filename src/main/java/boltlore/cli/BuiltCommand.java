@@ -1,7 +1,6 @@
 package boltlore.cli;
 
 import boltlore.book.BuiltHappening.Fitted;
-import boltlore.book.BuiltHappening.Noted;
 import boltlore.book.BuiltPart;
 import boltlore.book.db.Place;
 import boltlore.book.orders.AsBuiltRecord;
@@ -14,6 +13,7 @@ import boltlore.json.TextShape;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -198,11 +198,7 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            String kind = switch (what) {
-                case READING -> Noted.READING;
-                case CONCESSION -> Noted.CONCESSION;
-                case SIGNATURE -> Noted.SIGNATURE;
-            };
+            String kind = what.name().toLowerCase(Locale.ROOT);
             return Said.text("OF", of, TextShape.LINE)
                     .then(about -> Said.text("TEXT", says, TextShape.LINE)
                             .then(text -> onOrder(
@@ -280,7 +276,7 @@ final class BuiltCommand extends BookGroup {
 
         @Override
         Outcome<Integer> answer(Screen screen, Place place) {
-            String done = stage.name().toLowerCase(java.util.Locale.ROOT);
+            String done = stage.name().toLowerCase(Locale.ROOT);
             return Said.text("PART", part, TextShape.PART_NUMBER)
                     .then(number -> FittedTable.amount("--quantity", quantity.abs())
                             .then(amount -> onOrder(
