@@ -70,11 +70,11 @@ public sealed interface ShopHappening extends Happening {
 
         @Override
         public JsonOut.Members data() {
-            return JsonOut.object().put("open", JsonOut.texts(open));
+            return withTexts(JsonOut.object(), "open", open);
         }
 
         static Picked read(String order, ObjectReader reader) {
-            return new Picked(order, reader.texts("open", TextShape.LINE, (text, spot) -> text));
+            return new Picked(order, reader.findTexts("open", TextShape.LINE, (text, spot) -> text));
         }
     }
 
@@ -247,11 +247,9 @@ public sealed interface ShopHappening extends Happening {
 
         @Override
         public JsonOut.Members data() {
-            return JsonOut.object()
-                    .put("of", of)
-                    .put("content", content)
-                    .put("passed", passed)
-                    .put("findings", JsonOut.texts(findings));
+            JsonOut.Members members =
+                    JsonOut.object().put("of", of).put("content", content).put("passed", passed);
+            return withTexts(members, "findings", findings);
         }
 
         static Judged read(String order, ObjectReader reader) {
@@ -260,7 +258,12 @@ public sealed interface ShopHappening extends Happening {
                     reader.text("of", TextShape.WORDS),
                     reader.text("content"),
                     reader.truth("passed", false),
-                    reader.texts("findings", TextShape.LINE, (text, spot) -> text));
+                    reader.findTexts("findings", TextShape.LINE, (text, spot) -> text));
         }
+    }
+
+    /** A list is told where it holds something. */
+    private static JsonOut.Members withTexts(JsonOut.Members members, String key, List<String> texts) {
+        return texts.isEmpty() ? members : members.put(key, JsonOut.texts(texts));
     }
 }

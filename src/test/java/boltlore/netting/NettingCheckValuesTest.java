@@ -204,7 +204,9 @@ class NettingCheckValuesTest {
     }
 
     private static Stream<String[]> list(CheckRow row, String column, String between) {
-        return row.has(column) ? Stream.of(row.text(column).split("; ", -1)).map(each -> each.split(between, -1)) : Stream.of();
+        return row.has(column)
+                ? Stream.of(row.text(column).split("; ", -1)).map(each -> each.split(between, -1))
+                : Stream.of();
     }
 
     private static PlanningData data(int lead, List<Component> contains) {

@@ -32,7 +32,8 @@ public final class Shop {
             String remnant, String material, BigDecimal lengthMm, String heat, String leftBy, String usedBy) {}
 
     /** A record that was judged. */
-    public record KeptRecord(String order, long entry, String of, String content, boolean passed, List<String> findings) {}
+    public record KeptRecord(
+            String order, long entry, String of, String content, boolean passed, List<String> findings) {}
 
     /** Pieces by finish, then by their name; all states where none is named, all orders where none is. */
     public List<Piece> pieces(List<Coat> states, String order) {

@@ -100,7 +100,8 @@ public final class PickDesk {
         PickLine now = find(writing, kit, key);
         if (now.left().signum() == 0 && now.missing().signum() > 0) {
             writing.add(
-                    new ShopHappening.FoundShort(now.order(), now.part().number().text(), now.finish(), BigDecimal.ZERO),
+                    new ShopHappening.FoundShort(
+                            now.order(), now.part().number().text(), now.finish(), BigDecimal.ZERO),
                     "");
             return Outcome.sound(find(writing, kit, key));
         }
