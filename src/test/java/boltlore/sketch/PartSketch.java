@@ -247,9 +247,7 @@ public final class PartSketch {
 
     public PartSketch supersededBy(String part, boolean serviceOnly) {
         return upkept(
-                upkeep.documents(),
-                new Upkeep.Successor(new PartNumber(part), null, serviceOnly),
-                upkeep.alternates());
+                upkeep.documents(), new Upkeep.Successor(new PartNumber(part), null, serviceOnly), upkeep.alternates());
     }
 
     public PartSketch or(String part) {

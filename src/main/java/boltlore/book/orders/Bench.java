@@ -54,13 +54,18 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
         return OrderKit.of(resolver, order, false).then(found -> {
             Bill bill = found.bill();
             return bill == null || !found.issuesSheets()
-                    ? stopped(order, KitTrades.byRules(found.resolution(), found.misfits(), order).findings().all())
+                    ? stopped(
+                            order,
+                            KitTrades.byRules(found.resolution(), found.misfits(), order)
+                                    .findings()
+                                    .all())
                     : Outcome.sound(new KitInWork(resolver.resolver().plan(order.family()), bill, today));
         });
     }
 
     private static Outcome<KitInWork> stopped(Order order, List<Finding> findings) {
-        List<String> said = findings.stream().filter(Finding::stops).map(Finding::says).toList();
+        List<String> said =
+                findings.stream().filter(Finding::stops).map(Finding::says).toList();
         List<String> all = said.isEmpty() ? List.of("choices that make no kit yet") : said;
         return Outcome.faulty(all.stream()
                 .map(says -> Fault.of(

@@ -27,9 +27,8 @@ final class CatalogueFolder {
     static final String FINISHES = "finishes.json";
     static final String MATERIALS = "materials.json";
 
-    private static final List<String> SINGLE =
-            List.of(
-                    WORKSHOP, MARKETS, COATING, CAUTIONS, DEFAULTS, PRICING, SHIPPING, CAPACITY, STORES, FINISHES, MATERIALS);
+    private static final List<String> SINGLE = List.of(
+            WORKSHOP, MARKETS, COATING, CAUTIONS, DEFAULTS, PRICING, SHIPPING, CAPACITY, STORES, FINISHES, MATERIALS);
     private static final List<String> NOT_CATALOGUE = List.of("orders", "remnants", "schema", "lists");
     private static final List<String> FAMILY = List.of(
             "family.json",

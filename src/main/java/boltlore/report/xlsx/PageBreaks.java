@@ -172,7 +172,8 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
 
         private double within(Stretch stretch, int row) {
             if (stretch.block() instanceof Table table) {
-                boolean repeats = repeated.filter(each -> each.table().id().equals(table.id())).isPresent();
+                boolean repeats = repeated.filter(each -> each.table().id().equals(table.id()))
+                        .isPresent();
                 double headless = repeats ? 0 : splits(table) ? SPLIT : HEADLESS;
                 return headless + within(table.rows(), row - stretch.first() - 1);
             }

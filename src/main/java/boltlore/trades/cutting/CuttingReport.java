@@ -185,11 +185,6 @@ final class CuttingReport {
         return table;
     }
 
-    /** A sheet's name has no room for what a material is called, and its key is nobody's word. */
-    private static String page(List<MaterialCuts> all, MaterialCuts cuts) {
-        return "Material " + (all.indexOf(cuts) + 1);
-    }
-
     private static BigDecimal sum(List<MaterialCuts> all, Function<MaterialCuts, BigDecimal> of) {
         return all.stream().map(of).reduce(BigDecimal.ZERO, BigDecimal::add);
     }

@@ -6,7 +6,6 @@ import boltlore.catalogue.Part;
 import boltlore.explanation.FindingWords;
 import boltlore.measure.Digits;
 import boltlore.measure.Wording;
-import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Look;
 import boltlore.report.Note;
@@ -95,8 +94,8 @@ final class PickPages {
 
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
-        TableSpec<PickRow> spec = columns.<PickRow>of("bins", "Bin", true, Handed::of)
-                .text("stages", "For", 22, this::byStage);
+        TableSpec<PickRow> spec =
+                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, this::byStage);
         PickColumns.cautions(spec, 14, PickRow::cautions).box(Column.tick("picked", "Picked"));
         PickColumns.beside(spec, Handed::of);
         or(spec, rows, PickRow::part);

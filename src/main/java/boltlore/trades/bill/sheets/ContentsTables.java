@@ -5,7 +5,6 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
 import boltlore.measure.Wording;
-import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Phrases;
 import boltlore.report.TableBuilder;

@@ -60,7 +60,8 @@ final class GlancePage {
                 .collect(Collectors.groupingBy(
                         Finding::severity,
                         TreeMap::new,
-                        Collectors.mapping(finding -> finding.kind().title("en"), Collectors.toCollection(TreeSet::new))))
+                        Collectors.mapping(
+                                finding -> finding.kind().title("en"), Collectors.toCollection(TreeSet::new))))
                 .forEach((severity, kinds) -> page.add(new Note(
                         Look.NOTE, "finding", severity.says() + ", see the findings", String.join(", ", kinds))));
     }
