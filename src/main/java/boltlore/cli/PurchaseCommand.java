@@ -10,11 +10,8 @@ import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
 import boltlore.report.Report;
 import boltlore.trades.FoundBy;
-import boltlore.trades.TradeResult;
-import boltlore.trades.buying.BuyingTrade;
 import boltlore.trades.buying.PurchaseOrderSheet;
 import boltlore.trades.buying.PurchaseOrderSheet.OrderLine;
-import boltlore.trades.buying.ShopPlan;
 import boltlore.trades.orders.SheetFormats;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -32,7 +29,7 @@ import picocli.CommandLine.Parameters;
         description =
                 "Buy what owed orders lack: plan, place, list, print, promised, close; 'purchase --help' lists how.",
         subcommands = {
-            PurchaseCommand.Planned.class,
+            PurchasePlanned.class,
             PurchaseCommand.Placed.class,
             PurchaseCommand.Listed.class,
             PurchaseCommand.Print.class,
@@ -40,44 +37,6 @@ import picocli.CommandLine.Parameters;
             PurchaseCommand.Close.class
         })
 final class PurchaseCommand extends BookGroup {
-
-    /** Writes the purchase list. */
-    @Command(
-            name = "plan",
-            description =
-                    "Write one purchase list for all owed orders against what the stores hold, by supplier, and what is to"
-                            + " make and to coat by when.")
-    static final class Planned extends FrozenCommand {
-
-        @Option(
-                names = "--on",
-                paramLabel = "DATE",
-                converter = Day.class,
-                description = "Plan from that day on; without it today.")
-        private @Nullable LocalDate on;
-
-        @Option(
-                names = "--out",
-                paramLabel = "FOLDER",
-                description = "Where it is written; without it ${DEFAULT-VALUE}.")
-        private Path out = Path.of("exports", "purchase");
-
-        @Override
-        Outcome<Integer> answer(Screen screen, Place place) {
-            HeadStart.forSheets();
-            return inStores(
-                    place,
-                    (book, catalogue) ->
-                            StockShort.plan(this, book, catalogue, on).then(plan -> issue(screen, plan)));
-        }
-
-        private Outcome<Integer> issue(Screen screen, ShopPlan plan) {
-            TradeResult result = BuyingTrade.work(plan, Findings.NONE);
-            List<Report> reports =
-                    result.sheets().stream().map(sheet -> sheet.report().get()).toList();
-            return sheets(this, screen, out, "purchase", result.findings(), reports);
-        }
-    }
 
     /** Writes reports and tells what was found. */
     static Outcome<Integer> sheets(

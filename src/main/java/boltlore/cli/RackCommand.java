@@ -10,7 +10,6 @@ import boltlore.faults.Outcome;
 import boltlore.findings.Findings;
 import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
-import boltlore.report.Report;
 import boltlore.trades.KitInWork;
 import boltlore.trades.cutting.CuttingTrade;
 import boltlore.trades.cutting.CuttingTrade.CutTogether;
@@ -213,32 +212,27 @@ final class RackCommand extends BookGroup {
                                                                     catalogue,
                                                                     Findings.NONE)
                                                             .then(cut -> Outcome.sound(new Planned(found, cut)))))
-                                    .then(planned -> {
-                                        if (!done) {
-                                            List<Report> reports = List.of(planned.cut()
-                                                    .sheet()
-                                                    .report()
-                                                    .get());
-                                            return PurchaseCommand.sheets(
-                                                    this,
-                                                    screen,
-                                                    out,
-                                                    "cut",
-                                                    planned.cut().findings(),
-                                                    reports);
-                                        }
-                                        return new RackDesk(book, by)
-                                                .cut(planned.kits(), planned.cut(), heats, why)
-                                                .then(written -> written(
-                                                        screen,
-                                                        written,
-                                                        all -> JsonOut.list(all, RackCommand::asJson),
-                                                        all -> {
-                                                            screen.wrapped(
-                                                                    0, all.size() + " new remnants on the rack.");
-                                                            all.forEach(one -> screen.wrapped(0, says(one)));
-                                                        }));
-                                    })))));
+                                    .then(planned -> done
+                                            ? cut(screen, new RackDesk(book, by), planned, why)
+                                            : list(screen, planned.cut()))))));
+        }
+
+        private Outcome<Integer> list(Screen screen, CutTogether cut) {
+            return PurchaseCommand.sheets(
+                    this,
+                    screen,
+                    out,
+                    "cut",
+                    cut.findings(),
+                    List.of(cut.sheet().report().get()));
+        }
+
+        private Outcome<Integer> cut(Screen screen, RackDesk rack, Planned planned, String why) {
+            return rack.cut(planned.kits(), planned.cut(), heats, why)
+                    .then(written -> written(screen, written, all -> JsonOut.list(all, RackCommand::asJson), all -> {
+                        screen.wrapped(0, all.size() + " new remnants on the rack.");
+                        all.forEach(one -> screen.wrapped(0, says(one)));
+                    }));
         }
 
         private record Planned(List<KitInWork> kits, CutTogether cut) {}

@@ -4,7 +4,6 @@ import boltlore.book.Held;
 import boltlore.book.db.Place;
 import boltlore.book.db.Stock;
 import boltlore.book.stores.StoresDesk;
-import boltlore.book.stores.StoresDesk.Arrival;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Part;
 import boltlore.faults.Fault;
@@ -13,12 +12,10 @@ import boltlore.json.JsonOut;
 import boltlore.json.TextShape;
 import boltlore.measure.PartNumber;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -32,7 +29,7 @@ import picocli.CommandLine.Parameters;
         subcommands = {
             StockCommand.Listed.class,
             StockShort.class,
-            StockCommand.Receive.class,
+            StockReceived.class,
             StockCommand.Count.class,
             StockCommand.Move.class,
             StockCommand.Scrap.class,
@@ -102,91 +99,6 @@ final class StockCommand extends BookGroup {
     private static String unit(Catalogue catalogue, Held held) {
         Part part = catalogue.parts().get(new PartNumber(held.part()));
         return part == null ? "" : part.unit();
-    }
-
-    /** Goods in. */
-    @Command(
-            name = "receive",
-            description =
-                    "Take goods in: some or all of a purchase order, or what was made here. A part that was not ordered is"
-                            + " refused, and more than was ordered, unless that is said.")
-    static final class Receive extends FrozenCommand {
-
-        @Parameters(index = "0", arity = "0..1", paramLabel = "PART", description = "The part.")
-        private String part = "";
-
-        @Parameters(
-                index = "1",
-                arity = "0..1",
-                paramLabel = "QUANTITY",
-                converter = Amount.class,
-                description = "How much, in the part's unit.")
-        private BigDecimal quantity = BigDecimal.ZERO;
-
-        @Option(
-                names = "--table",
-                paramLabel = "FILE",
-                description =
-                        "All goods of a delivery at once: a CSV with the columns part, quantity, and any of finish, lot,"
-                                + " serial, bin, purchase.")
-        private @Nullable Path table;
-
-        @Option(
-                names = "--purchase",
-                paramLabel = "NUMBER",
-                description = "Purchase order that it comes with; without it, it was made here.")
-        private String purchase = "";
-
-        @Option(names = "--over", description = "Take more than was ordered; needs a reason.")
-        private boolean over;
-
-        @Mixin
-        private HeldSaid held = new HeldSaid();
-
-        @Override
-        Outcome<Integer> answer(Screen screen, Place place) {
-            return arrivals()
-                    .then(arrivals -> reason().then(why -> by().then(by -> inStores(
-                            place,
-                            (book, catalogue) -> new StoresDesk(book, by, catalogue)
-                                    .receive(arrivals, why)
-                                    .then(written -> written(
-                                            screen,
-                                            written,
-                                            all -> JsonOut.list(all, StockCommand::asJson),
-                                            all -> all.forEach(each -> screen.wrapped(0, "In: " + each))))))));
-        }
-
-        private Outcome<List<Arrival>> arrivals() {
-            return table != null
-                    ? GoodsTable.read(table)
-                            .then(goods -> Outcome.sound(
-                                    goods.stream().map(this::arrival).toList()))
-                    : part(part)
-                            .then(number -> above(quantity)
-                                    .then(amount -> held.read()
-                                            .then(said -> Outcome.sound(List.of(new Arrival(
-                                                    number,
-                                                    said.finish(),
-                                                    amount,
-                                                    purchase,
-                                                    said.lot(),
-                                                    said.serials(),
-                                                    said.bin(),
-                                                    over))))));
-        }
-
-        private Arrival arrival(GoodsTable.Goods goods) {
-            return new Arrival(
-                    goods.part(),
-                    goods.finish(),
-                    goods.quantity(),
-                    goods.purchase().isEmpty() ? purchase : goods.purchase(),
-                    goods.lot(),
-                    goods.serials(),
-                    goods.bin(),
-                    over);
-        }
     }
 
     static Outcome<BigDecimal> above(BigDecimal quantity) {

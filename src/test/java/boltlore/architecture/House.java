@@ -100,16 +100,17 @@ final class House {
             trades.cutting.packing: measure
             trades.cutting: bill catalogue choices faults findings json measure order report report.drawing resolution
                 trades trades.cutting.packing
-            trades.orders: bill choices explanation faults findings order proof.fits report report.csv report.html report.json
-                report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging trades.coating
-                trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving trades.fixings
-                trades.mounting trades.picking trades.scheduling trades.shipping trades.spares trades.testing trades.weighing
+            trades.orders: bill choices explanation faults findings order proof.fits report report.csv report.html
+                report.json report.xlsx resolution trades trades.bill.sheets trades.braking trades.charging
+                trades.coating trades.cooling trades.costing.quote trades.costing.sheets trades.cutting trades.driving
+                trades.fixings trades.mounting trades.picking trades.scheduling trades.shipping trades.spares
+                trades.testing trades.weighing
             book.orders: answers bill book book.db catalogue catalogue.json choices faults findings json measure order
                 order.json resolution resolution.rules trades trades.costing trades.costing.cost trades.costing.quote
                 trades.orders
             book.stores: bill book book.db book.orders catalogue faults measure netting order trades trades.buying
                 trades.cutting trades.picking
-            cli: answers answers.json bill book bring book.db book.orders book.stores catalogue catalogue.json checking
+            cli: answers answers.json bill book book.db book.orders book.stores bring catalogue catalogue.json checking
                 choices choosing choosing.json csv explanation exports faults findings json logic measure netting order
                 order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report
                 report.json report.text report.xlsx resolution resolution.rules trades trades.buying trades.coating

@@ -71,11 +71,11 @@ record Judged(int right, int asked, List<String> wrong) {
             Entry entry = entries.remove(row.getKey());
             if (isAsked(open, truth, row.getKey(), tables)) {
                 asked++;
-            } else if (entry != null && said(truth, entry).equals(row.getValue()) && isName(truth, tables, entry)) {
+            } else if (entry != null && said(entry).equals(row.getValue()) && isName(truth, tables, entry)) {
                 right++;
             } else {
                 wrong.add(truth.file() + " " + truth.sheet() + " row " + row.getKey() + ": " + row.getValue()
-                        + " read as " + (entry == null ? "nothing" : said(truth, entry) + " " + entry.name()));
+                        + " read as " + (entry == null ? "nothing" : said(entry) + " " + entry.name()));
             }
         }
         for (Entry left : entries.values()) {
@@ -107,7 +107,7 @@ record Judged(int right, int asked, List<String> wrong) {
         return ofTable || open.stream().anyMatch(asked -> asked.matches("(?s)" + cell));
     }
 
-    private static String said(Truth truth, Entry entry) {
+    private static String said(Entry entry) {
         if (!entry.values().isEmpty()) {
             return entry.values().values().stream()
                     .map(amount -> plain(amount.number()))

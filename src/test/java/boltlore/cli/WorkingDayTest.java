@@ -36,7 +36,7 @@ class WorkingDayTest {
         ON_SERVER
     }
 
-    private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
+    private final LocalDate today = LocalDate.now(ZoneId.systemDefault());
 
     @TempDir
     private Path folder;
@@ -65,7 +65,7 @@ class WorkingDayTest {
     private void confirm(String order, int days) {
         desk.done("order", "draft", "catalog/orders/" + order.toLowerCase(java.util.Locale.ROOT) + ".json");
         desk.done("order", "quote", order);
-        assertThat(desk.done("order", "confirm", order, "--due", TODAY.plusDays(days)))
+        assertThat(desk.done("order", "confirm", order, "--due", today.plusDays(days)))
                 .contains(order + ", pannier-van: ordered (version 1)");
     }
 
@@ -94,9 +94,9 @@ class WorkingDayTest {
         desk.done("purchase", "plan", "--out", folder.resolve("plan"));
         assertThat(folder.resolve("plan/purchase-list.xlsx")).isRegularFile();
 
-        JsonNode placed = json("purchase", "place", "--until", TODAY.plusDays(150));
+        JsonNode placed = json("purchase", "place", "--until", today.plusDays(150));
         assertThat(placed.size()).isGreaterThan(8);
-        assertThat(desk.done("purchase", "place", "--until", TODAY.plusDays(150)))
+        assertThat(desk.done("purchase", "place", "--until", today.plusDays(150)))
                 .contains("Nothing must be ordered");
         String number = placed.get(0).get("purchase").asText();
         desk.done("purchase", "print", number, "--language", "de", "--out", folder.resolve("order"));

@@ -136,7 +136,7 @@ public final class PartSketch {
         return this;
     }
 
-    public PartSketch tracked(Tracked value) {
+    public PartSketch tracked(@Nullable Tracked value) {
         tracked = value;
         return this;
     }

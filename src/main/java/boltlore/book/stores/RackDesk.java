@@ -135,14 +135,7 @@ public final class RackDesk {
             Set<String> left =
                     cut.after().remnants().stream().map(Remnant::name).collect(Collectors.toSet());
             Set<String> taken = cut.after().usedUp().stream().map(Remnant::name).collect(Collectors.toSet());
-            List<String> gone = taken.stream()
-                    .filter(mark -> !there.contains(mark)
-                            && before.usedUp().stream()
-                                    .noneMatch(used -> used.name().equals(mark)))
-                    .toList();
-            if (!gone.isEmpty()
-                    || !taken.containsAll(
-                            before.usedUp().stream().map(Remnant::name).toList())) {
+            if (isAnother(before, there, taken)) {
                 return Outcome.faulty(Fault.of(
                         "",
                         "a rack that another desk has changed just now",
@@ -167,6 +160,13 @@ public final class RackDesk {
             kits.forEach(kit -> worked(writing, kit));
             return Outcome.sound(kept);
         });
+    }
+
+    /** Whether the rack is not the one that the plan took these remnants from. */
+    private static boolean isAnother(RemnantRack rack, Set<String> there, Set<String> taken) {
+        Set<String> used = rack.usedUp().stream().map(Remnant::name).collect(Collectors.toSet());
+        return !taken.containsAll(used)
+                || taken.stream().anyMatch(mark -> !there.contains(mark) && !used.contains(mark));
     }
 
     private static void worked(Writing writing, KitInWork kit) {

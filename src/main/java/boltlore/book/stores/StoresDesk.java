@@ -2,32 +2,21 @@ package boltlore.book.stores;
 
 import boltlore.book.By;
 import boltlore.book.Held;
-import boltlore.book.PurchaseStanding;
-import boltlore.book.PurchaseStanding.LineStanding;
 import boltlore.book.StockHappening;
 import boltlore.book.db.Book;
 import boltlore.book.db.Reading;
 import boltlore.book.db.Stock;
-import boltlore.book.db.Writing;
 import boltlore.book.db.Written;
 import boltlore.book.orders.OrderDesk;
 import boltlore.catalogue.Catalogue;
-import boltlore.catalogue.Contained;
 import boltlore.catalogue.Part;
-import boltlore.catalogue.Source;
-import boltlore.catalogue.Tracked;
 import boltlore.faults.Fault;
 import boltlore.faults.Nearest;
 import boltlore.faults.Outcome;
 import boltlore.measure.Digits;
 import boltlore.measure.PartNumber;
-import boltlore.trades.picking.Units;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Goods in, counting, moving, scrapping, keeping for an order. Nothing is ever taken that is not there. */
@@ -69,121 +58,10 @@ public final class StoresDesk {
                 .then(parts -> book.write(
                         by,
                         writing -> Outcome.all(IntStream.range(0, parts.size())
-                                        .mapToObj(i -> receive(writing, arrivals.get(i), parts.get(i), reason))
+                                        .mapToObj(i -> GoodsIn.receive(writing, arrivals.get(i), parts.get(i), reason))
                                         .toList())
                                 .then(all -> Outcome.sound(
                                         all.stream().flatMap(List::stream).toList()))));
-    }
-
-    private Outcome<List<Held>> receive(Writing writing, Arrival arrival, Part part, String reason) {
-        List<Fault> faults = new ArrayList<>(tracking(part, arrival));
-        arrival.serials().stream()
-                .filter(serial -> writing.stock().knowsSerial(arrival.part(), serial))
-                .map(serial -> Fault.of(
-                        "part " + arrival.part(),
-                        "serial number " + serial + ", which came in before",
-                        "each serial number once",
-                        "Read it again on the piece; one that came back from an order goes by 'pick back'."))
-                .forEach(faults::add);
-        if (!arrival.purchase().isEmpty()) {
-            faults.addAll(ordered(writing, arrival, reason));
-        }
-        if (!faults.isEmpty()) {
-            return Outcome.faulty(faults);
-        }
-        List<Held> held = held(arrival, part);
-        BigDecimal each = arrival.serials().isEmpty() ? arrival.quantity() : BigDecimal.ONE;
-        held.forEach(one ->
-                writing.add(new StockHappening.Received(one, each, arrival.purchase(), part.revision()), reason));
-        if (arrival.purchase().isEmpty()
-                && part.source() == Source.MAKE
-                && arrival.finish().isEmpty()) {
-            part.contains().forEach(child -> buildIn(writing, child, arrival.quantity(), part));
-        }
-        return Outcome.sound(held);
-    }
-
-    /** What an assembly is made of leaves the stores with it, as far as it lies there: it may have come straight from the saw. */
-    private static void buildIn(Writing writing, Contained child, BigDecimal assemblies, Part into) {
-        BigDecimal left = child.quantity().multiply(assemblies);
-        for (Stock.Row row : writing.stock().of(child.part().text())) {
-            BigDecimal some = row.quantity().min(left);
-            if (some.signum() > 0) {
-                writing.add(
-                        new StockHappening.BuiltIn(
-                                row.held(), some, into.number().text()),
-                        "");
-                left = left.subtract(some);
-            }
-        }
-    }
-
-    private static List<Held> held(Arrival arrival, Part part) {
-        String bin = arrival.bin().isEmpty() ? part.bin() : arrival.bin();
-        Held one = new Held(arrival.part(), arrival.finish(), arrival.lot(), "", bin);
-        return arrival.serials().isEmpty()
-                ? List.of(one)
-                : arrival.serials().stream()
-                        .map(serial -> new Held(one.part(), one.finish(), one.lot(), serial, bin))
-                        .toList();
-    }
-
-    /** Lots and serial numbers as the part asks for them. */
-    private static List<Fault> tracking(Part part, Arrival arrival) {
-        List<Fault> faults = new ArrayList<>();
-        String subject = "part " + part.number();
-        BigDecimal quantity = arrival.quantity();
-        boolean whole = quantity.stripTrailingZeros().scale() <= 0;
-        if (!whole && !Units.measured(part.unit())) {
-            faults.add(Fault.of(subject, Digits.plain(quantity) + " " + part.unit(), "whole pieces", ""));
-        }
-        if (part.tracked() == Tracked.LOT && arrival.lot().isEmpty()) {
-            faults.add(Fault.of(subject, "no lot", "the lot that stands on the goods", "Add --lot."));
-        }
-        Set<String> different = new HashSet<>(arrival.serials());
-        boolean asMany = quantity.compareTo(BigDecimal.valueOf(different.size())) == 0
-                && different.size() == arrival.serials().size();
-        if (!asMany && (part.tracked() == Tracked.SERIAL || !arrival.serials().isEmpty())) {
-            faults.add(Fault.of(
-                    subject,
-                    different.size() + " different serial numbers for " + Digits.plain(quantity) + " pieces",
-                    "one for each piece",
-                    "Add --serial for each."));
-        }
-        return faults;
-    }
-
-    private static List<Fault> ordered(Writing writing, Arrival arrival, String reason) {
-        PurchaseStanding purchase = writing.stock().purchase(arrival.purchase()).orElse(null);
-        if (purchase == null) {
-            return List.of(Fault.of(
-                    "",
-                    "the purchase order '" + arrival.purchase() + "'",
-                    "one of the book",
-                    "'boltlore purchase list' shows them."));
-        }
-        LineStanding line = purchase.lines().stream()
-                .filter(each -> each.part().equals(arrival.part()))
-                .findFirst()
-                .orElse(null);
-        String subject = "purchase order " + purchase.purchase();
-        if (line == null) {
-            return List.of(Fault.of(
-                    subject,
-                    "part " + arrival.part() + ", which is not on it",
-                    purchase.lines().stream().map(LineStanding::part).collect(Collectors.joining(", ")),
-                    "Put the goods aside and ask the supplier; nothing was taken in."));
-        }
-        boolean more = arrival.quantity().compareTo(line.left()) > 0;
-        if (more && (!arrival.over() || reason.isBlank())) {
-            return List.of(Fault.of(
-                    subject,
-                    Digits.plain(arrival.quantity()) + " of " + arrival.part() + ", of which "
-                            + Digits.plain(line.left()) + " are still to come",
-                    "no more than that",
-                    "Send the rest back, or take it with --over and say why with --reason."));
-        }
-        return List.of();
     }
 
     /** Says how much lies there; what differs from the book needs a reason. */

@@ -20,7 +20,7 @@ final class HangingDrawing {
     private static final double EDGE_MM = 1;
     private static final double BETWEEN_MM = 6;
     private static final double HEAD_MM = 5;
-    private static final double FOOT_MM = 3;
+    private static final double FOOT_MM = 5;
     /** Of the oven's height, below the lowest piece. */
     private static final int BELOW_MM = 80;
 
@@ -37,6 +37,8 @@ final class HangingDrawing {
     private final double shownMm;
 
     private final List<Mark> marks = new ArrayList<>();
+    /** Where numbers stand below their pieces. */
+    private final List<Point> below = new ArrayList<>();
 
     private HangingDrawing(HangingPlan plan) {
         this.plan = plan;
@@ -113,7 +115,7 @@ final class HangingDrawing {
         number(place, viewLeft, new Point(middle, bottom), top, right - left);
     }
 
-    /** In the piece where it has room, else below it, and clear of the oven's ends. */
+    /** In the piece where it has room, else below it, clear of the oven's ends and of its neighbour's number. */
     private void number(Place place, double viewLeft, Point foot, double top, double roomMm) {
         String number =
                 String.valueOf(place.piece().number()) + (place.rails() > 1 ? " on " + place.rails() + " rails" : "");
@@ -122,7 +124,14 @@ final class HangingDrawing {
         } else {
             double clear = Mark.Lettering.widthMm(number, SMALL_MM) / 2 + Mark.THICK_MM;
             double x = Math.min(Math.max(foot.xMm(), viewLeft + clear), viewLeft + viewMm - clear);
-            marks.add(Mark.centred(new Point(x, foot.yMm() + SMALL_MM), number, SMALL_MM));
+            double lower = below.stream()
+                            .anyMatch(other -> Math.abs(other.xMm() - x) < 2 * clear
+                                    && Math.abs(other.yMm() - foot.yMm() - SMALL_MM) < SMALL_MM)
+                    ? 2.2
+                    : 1;
+            Point at = new Point(x, foot.yMm() + lower * SMALL_MM);
+            below.add(at);
+            marks.add(Mark.centred(at, number, SMALL_MM));
         }
     }
 }

@@ -18,9 +18,6 @@ import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.picking.OnHold;
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -143,55 +140,25 @@ final class PackingPage {
                 .of(shipment.byCustomer());
     }
 
-    /** A bag with all that is in it, or one part that lies loose. */
-    private record Lot(List<Packed> packed) {
-
-        String bag() {
-            return packed.get(0).goods().bag();
-        }
-
-        BigDecimal kg() {
-            return packed.stream()
-                    .filter(each -> each.goods().eachKg() != null)
-                    .map(Packed::kg)
-                    .reduce(BigDecimal.ZERO, BigDecimal::add);
-        }
-    }
-
-    private static List<Lot> lots(Crate crate) {
-        Map<String, List<Packed>> bags = new LinkedHashMap<>();
-        List<Lot> lots = new ArrayList<>();
-        for (Packed packed : crate.packed()) {
-            if (packed.goods().bag().isEmpty()) {
-                lots.add(new Lot(List.of(packed)));
-            } else {
-                bags.computeIfAbsent(packed.goods().bag(), none -> new ArrayList<>())
-                        .add(packed);
-            }
-        }
-        bags.values().forEach(packed -> lots.add(new Lot(packed)));
-        return lots;
-    }
-
     /** What lies in which crate, without any price: of a bag its name, for the contents list says what is in it. */
     private TableBuilder byCrate() {
-        TableSpec<Lot> spec = TableSpec.<Lot>named("crate-contents")
+        TableSpec<CrateLot> spec = TableSpec.<CrateLot>named("crate-contents")
                 .text("what", phrases.say("name"), 70, this::says)
                 .text("quantity", phrases.say("quantity"), 14, this::quantity)
-                .decimal("mass", phrases.say("mass"), "kg", 2, Lot::kg)
+                .decimal("mass", phrases.say("mass"), "kg", 2, CrateLot::kg)
                 .box(Column.tick("checked", phrases.say("checked")))
-                .code("bag-id", Lot::bag);
+                .code("bag-id", CrateLot::bag);
         TableBuilder table = spec.empty();
         for (Crate crate : shipment.crates()) {
             table.group("crate-" + crate.number(), heading(crate));
-            lots(crate).forEach(lot -> spec.add(table, "", lot));
+            CrateLot.of(crate).forEach(lot -> spec.add(table, "", lot));
             table.subtotal(phrases.say("net")).sum("mass", crate.netKg());
         }
         table.total("total", phrases.say("total")).sumOfSubtotals("mass", shipment.netKg());
         return table;
     }
 
-    private String says(Lot lot) {
+    private String says(CrateLot lot) {
         if (!lot.bag().isEmpty()) {
             return words.bag(lot.bag());
         }
@@ -205,7 +172,7 @@ final class PackingPage {
     }
 
     /** '12 parts' of a bag, '2 each' of what lies loose. */
-    private String quantity(Lot lot) {
+    private String quantity(CrateLot lot) {
         Packed first = lot.packed().get(0);
         return lot.bag().isEmpty()
                 ? Digits.plain(first.quantity()) + " "

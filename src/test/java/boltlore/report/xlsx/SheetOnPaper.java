@@ -173,13 +173,10 @@ final class SheetOnPaper {
             if (style.getFillPattern() == FillPatternType.SOLID_FOREGROUND) {
                 return Kind.GROUP;
             }
-            if (top == BorderStyle.NONE
-                            && bottom == BorderStyle.HAIR
-                            && !style.getFont().getBold()
+            boolean bold = style.getFont().getBold();
+            if ((top == BorderStyle.NONE && bottom == BorderStyle.HAIR && !bold)
                     || bottom == BorderStyle.DOUBLE
-                    || top == BorderStyle.THIN
-                            && bottom == BorderStyle.THIN
-                            && style.getFont().getBold()) {
+                    || (top == BorderStyle.THIN && bottom == BorderStyle.THIN && bold)) {
                 return Kind.TABLE;
             }
             if (bottom == BorderStyle.THIN && style.getBorderLeft() == BorderStyle.NONE) {

@@ -15,6 +15,7 @@ import boltlore.checkvalues.CheckRow;
 import boltlore.checkvalues.CheckTable;
 import boltlore.report.Page;
 import boltlore.report.Report;
+import boltlore.report.Table;
 import boltlore.trades.FoundBy;
 import java.util.List;
 import java.util.stream.Stream;
@@ -67,19 +68,20 @@ class CoatSheetTest {
     class Pages {
 
         @Test
-        void a_page_for_each_batch_and_send_out_after_the_overview() {
+        void all_batches_flow_on_and_each_run_and_send_out_has_its_page() {
             Report sheet = sheet(order("BL-1").with(1, PLAIN, OWN_BLACK).with(1, MASKED, ZINC_BY_AREA));
             assertThat(sheet.pages())
                     .extracting(Page::name)
-                    .containsExactly("Overview", "Powders", "Batch 1", "Run 1", "Batch 1 film", "Send-out 2");
+                    .containsExactly("Overview", "Powders", "Batches", "Run 1", "Film", "Send-out 2");
         }
 
         @Test
-        void earth_points_of_sent_out_pieces_are_measured_on_a_page_of_its_own_when_they_are_back() {
+        void earth_points_of_sent_out_pieces_are_measured_when_they_are_back() {
             Report sheet = sheet(order("BL-1").with(1, EARTHED, ZINC_BY_AREA));
-            assertThat(sheet.pages())
-                    .extracting(Page::name)
-                    .containsExactly("Overview", "Send-out 1", "Send-out 1 back");
+            assertThat(sheet.pages()).extracting(Page::name).containsExactly("Overview", "Send-out 1");
+            assertThat(sheet.page("Send-out 1").tables())
+                    .extracting(Table::name)
+                    .contains("earth");
         }
 
         @Test

@@ -11,6 +11,7 @@ import boltlore.faults.Outcome;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.report.Approved;
+import boltlore.report.Cell;
 import boltlore.report.Column;
 import boltlore.report.Kind;
 import boltlore.report.Page;
@@ -62,12 +63,11 @@ class PickingReportTest {
     }
 
     @Test
-    @DisplayName("What is held back has no box to tick; what is picked has three")
+    @DisplayName("What is held back has no box to tick; what is picked has one")
     void boxes() {
         Report sheet = sheet(withoutAir());
         assertThat(byHand(table(sheet.page("On hold"), "on-hold"))).isEmpty();
-        assertThat(byHand(table(sheet.page("From coating"), "from-coating")))
-                .containsExactly("batch", "picked", "secondCount", "short");
+        assertThat(byHand(table(sheet.page("From coating"), "from-coating"))).containsExactly("picked");
     }
 
     @Test
@@ -80,18 +80,20 @@ class PickingReportTest {
     }
 
     @Test
-    void the_number_box_says_what_to_write_into_it() {
-        Table walk = table(sheet(withAir()).page("Pick list"), "bins");
-        assertThat(cell(walk, "HO-16", "number")).isEqualTo("lot");
-        assertThat(cell(walk, "CO-1", "number")).isEqualTo("no.");
-        assertThat(cell(walk, "FX-M12", "number")).isEqualTo("–");
+    void the_page_for_numbers_says_what_to_write_into_its_boxes() {
+        Table serials = table(sheet(withAir()).page("Serials"), "serials");
+        assertThat(cell(serials, "HO-16", "piece")).isEqualTo("lot");
+        assertThat(cell(serials, "CO-1", "piece")).isEqualTo("1 of 1");
+        assertThat(serials.rows())
+                .noneMatch(row -> row.cells().get(0) instanceof Cell.Words part
+                        && part.text().equals("FX-M12"));
     }
 
     @Test
-    void each_fit_stage_has_a_page_of_bags_and_nothing_has_a_page_that_is_not_there() {
+    void all_bags_are_counted_on_one_page_and_nothing_has_a_page_that_is_not_there() {
         assertThat(sheet(withAir()).pages())
                 .extracting(Page::name)
-                .containsExactly("Pick list", "From coating", "Bags front", "Bags cabin", "Bags rear");
+                .containsExactly("Pick list", "From coating", "Serials", "Second count");
     }
 
     @Test
