@@ -34,6 +34,41 @@ class EntryTest {
             2, "motor", "PV-CR-E", "B", "green", new BigDecimal("1.071"), "m", "make", true, "lot", "D-7", "2");
 
     static Stream<Happening> every_kind() {
+        return Stream.concat(ofOrders(), Stream.concat(ofStores(), ofRooms()));
+    }
+
+    private static Stream<Happening> ofStores() {
+        Held held = new Held("PX-12", "signal-red", "4711", "8", "C-01-02-A-03");
+        BigDecimal two = new BigDecimal("2.5");
+        LocalDate day = LocalDate.of(2027, 1, 2);
+        PurchaseHappening.Line line = new PurchaseHappening.Line("PX-12", "O-1", two, "m", new BigDecimal("3.20"), day);
+        return Stream.of(
+                new StockHappening.Received(held, two, "P-1", "B"),
+                new StockHappening.Issued(held, two, "A", "PX-13", "C-7"),
+                new StockHappening.Returned(held, two, "A", ""),
+                new StockHappening.Moved(held, two, "C-01-02-A-04"),
+                new StockHappening.Counted(held, BigDecimal.ZERO, two),
+                new StockHappening.BuiltIn(held, two, "PX-20"),
+                new StockHappening.Scrapped(held, two),
+                new StockHappening.Coated(held, two, "black"),
+                new StockHappening.Reserved(held, two, "A"),
+                new PurchaseHappening.Placed("P-1", "Bolt Bros", "EUR", day, List.of(line)),
+                new PurchaseHappening.Promised("P-1", "PX-12", day),
+                new PurchaseHappening.Closed("P-1"));
+    }
+
+    private static Stream<Happening> ofRooms() {
+        return Stream.of(
+                new ShopHappening.FoundShort("A", "PX-12", "", new BigDecimal("2")),
+                new ShopHappening.Picked("A", List.of("PX-12")),
+                new ShopHappening.Picked("A", List.of()),
+                new ShopHappening.Coating("A-3", "A", "PX-12", "black", ShopHappening.Coat.HUNG, "load 4"),
+                new ShopHappening.Kept("R-9", "s235-flat-40x5", new BigDecimal("1262"), "H-2", "A"),
+                new ShopHappening.Used("R-9", "A"),
+                new ShopHappening.Judged("A", "film", "c0ffee", false, List.of("Film below the least: 12 µm.")));
+    }
+
+    private static Stream<Happening> ofOrders() {
         TreeMap<String, String> choices = new TreeMap<>(java.util.Map.of("colour", "green"));
         return Stream.of(
                 new BookBegun("x"),

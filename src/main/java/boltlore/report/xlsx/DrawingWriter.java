@@ -14,6 +14,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The charts and pictures of a worksheet, held by its cells, so that they are never wider than its columns print. */
 record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
 
+    /** In points: a picture that begins on a page's very edge is printed on the page before as well, where nobody sees it. */
+    private static final double CLEAR_OF_BREAK = 0.75;
+
     void write() {
         page.charts().forEach(this::chart);
         page.pictures().forEach(this::picture);
@@ -32,7 +35,8 @@ record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
     private void picture(LaidPicture laid) {
         int number = book.addPicture(Png.encode(laid.drawing()), Workbook.PICTURE_TYPE_PNG);
         double right = laid.width() / PageLayout.POINTS_PER_CHARACTER;
-        XSSFClientAnchor anchor = anchor(0, laid.row(), right, laid.row(), laid.height());
+        XSSFClientAnchor anchor = anchor(0, laid.row(), right, laid.row(), CLEAR_OF_BREAK + laid.height());
+        anchor.setDy1(Units.toEMU(CLEAR_OF_BREAK));
         XSSFPicture picture = sheet.createDrawingPatriarch().createPicture(anchor, number);
         var properties = picture.getCTPicture().getNvPicPr().getCNvPr();
         properties.setName("Picture " + properties.getId());

@@ -14,8 +14,13 @@ import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Stretch;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Where one sheet of paper ends and the next begins, and which table's headings stand on top of each: of all ways the
@@ -72,14 +77,18 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     }
 
     static PageBreaks of(LaidPage page) {
-        double paper = paper(page);
+        double paper = paper(page) - ROUNDED;
+        Set<Table> splitting = page.stretches().stream()
+                .flatMap(stretch -> stretch.block() instanceof Table table ? Stream.of(table) : Stream.empty())
+                .filter(PageBreaks::splits)
+                .collect(Collectors.toCollection(() -> Collections.newSetFromMap(new IdentityHashMap<>())));
         List<Optional<LaidTable>> candidates = new ArrayList<>(List.of(Optional.empty()));
         page.tables().values().stream()
                 .filter(table -> !table.table().rows().isEmpty())
                 .forEach(table -> candidates.add(Optional.of(table)));
-        Ways best = new Ways(page, paper - ROUNDED, Optional.empty());
+        Ways best = new Ways(page, paper, Optional.empty(), splitting);
         for (Optional<LaidTable> repeated : candidates) {
-            Ways ways = new Ways(page, paper - ROUNDED, repeated);
+            Ways ways = new Ways(page, paper, repeated, splitting);
             best = ways.harm() < best.harm() ? ways : best;
         }
         return best.breaks();
@@ -91,22 +100,30 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         private final LaidPage page;
         private final double paper;
         private final Optional<LaidTable> repeated;
+        /** Tables that go on as others with the same headings. */
+        private final Set<Table> splitting;
+
         private final int size;
         private final double[] upTo;
         private final int[] substance;
         private final int[] signed;
+        /** Height of the headings that are repeated above what begins with a row. */
+        private final double[] above;
+
         private final double[] harmBefore;
         private final double[] least;
         private final int[] from;
 
-        Ways(LaidPage page, double paper, Optional<LaidTable> repeated) {
+        Ways(LaidPage page, double paper, Optional<LaidTable> repeated, Set<Table> splitting) {
             this.page = page;
             this.paper = paper;
             this.repeated = repeated;
+            this.splitting = splitting;
             this.size = page.rows().size();
             this.upTo = new double[size + 1];
             this.substance = new int[size + 1];
             this.signed = new int[size + 1];
+            this.above = new double[size + 1];
             this.harmBefore = new double[size + 1];
             this.least = new double[size + 1];
             this.from = new int[size + 1];
@@ -115,6 +132,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
                 upTo[row + 1] = upTo[row] + page.rows().get(row).height();
             }
             count();
+            head();
             for (int i = 0; i < page.stretches().size(); i++) {
                 weigh(i);
             }
@@ -174,7 +192,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             if (stretch.block() instanceof Table table) {
                 boolean repeats = repeated.filter(each -> each.table().id().equals(table.id()))
                         .isPresent();
-                double headless = repeats ? 0 : splits(table) ? SPLIT : HEADLESS;
+                double headless = repeats ? 0 : splitting.contains(table) ? SPLIT : HEADLESS;
                 return headless + within(table.rows(), row - stretch.first() - 1);
             }
             return stretch.block() instanceof BarCharts ? NEVER : TORN;
@@ -196,7 +214,7 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             least[0] = 0;
             for (int end = 1; end <= size; end++) {
                 for (int start = end - 1; start >= 0; start--) {
-                    double height = upTo[end] - upTo[start] + above(start);
+                    double height = upTo[end] - upTo[start] + above[start];
                     if (height > paper && start < end - 1) {
                         break;
                     }
@@ -209,17 +227,18 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
             }
         }
 
-        /** Height of the headings that are repeated above what begins with that row. */
-        private double above(int start) {
+        private void head() {
+            repeated.ifPresent(table -> Arrays.fill(
+                    above,
+                    table.firstRow(),
+                    size + 1,
+                    page.rows().get(table.firstRow() - 1).height()));
             for (Stretch stretch : page.stretches()) {
-                boolean within = start > stretch.first() && start <= stretch.last();
-                if (within && stretch.block() instanceof Table table && splits(table)) {
-                    return page.rows().get(stretch.first()).height();
+                if (stretch.block() instanceof Table table && splitting.contains(table)) {
+                    double headings = page.rows().get(stretch.first()).height();
+                    Arrays.fill(above, stretch.first() + 1, stretch.last() + 1, headings);
                 }
             }
-            return repeated.filter(table -> start >= table.firstRow())
-                    .map(table -> page.rows().get(table.firstRow() - 1).height())
-                    .orElse(0.0);
         }
 
         private double harmOf(int start, int end, double height) {

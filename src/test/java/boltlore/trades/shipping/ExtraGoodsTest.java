@@ -75,7 +75,30 @@ class ExtraGoodsTest {
                 "Battery tray with battery",
                 "Batteriekabel mit Akku",
                 "Câble de batterie et batterie",
-                "Battery box, filled"
+                "Battery box, filled",
+                "Cordless drill",
+                "Kabellose Bohrmaschine",
+                "Perceuse sans fil",
+                "Coin cells for the remote",
+                "Knopfzellen",
+                "Pile bouton",
+                "Hoverboard",
+                "Elektroroller",
+                "Trottinette électrique",
+                "Démarreur de secours",
+                "CO2 cartridges",
+                "CO2-Patrone",
+                "Cartouche de CO2",
+                "Methylated spirit",
+                "Spiritus",
+                "Alcool à brûler",
+                "Ether starting fluid",
+                "White-spirit",
+                "Testbenzin",
+                "Lackstift",
+                "Signalfackel",
+                "Feu à main",
+                "Batteriekasten, gefüllt"
             })
     void stops_where_its_words_smell_of_dangerous_goods_and_nobody_says_what_it_is(String says) {
         assertThat(with(says, null).stops())
@@ -107,7 +130,17 @@ class ExtraGoodsTest {
                 "Lithium grease, 400 g",
                 "Graisse au lithium",
                 "Lambda probe (oxygen sensor)",
-                "Feuerlöscherhalter"
+                "Feuerlöscherhalter",
+                "Ethernet cable",
+                "Batteriekasten-Aufkleber",
+                "Batteriekasten, leer",
+                "Battery loom",
+                "Faisceau de batterie",
+                "Kältemittelschlauch",
+                "Akkulaufzeitanzeige",
+                "Câble des gaz",
+                "Petrol cap",
+                "Bouchon d'essence"
             })
     void of_other_words_is_ordinary_goods(String says) {
         assertThat(with(says, null).stops()).isEmpty();
