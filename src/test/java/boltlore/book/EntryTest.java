@@ -41,8 +41,7 @@ class EntryTest {
         Held held = new Held("PX-12", "signal-red", "4711", "8", "C-01-02-A-03");
         BigDecimal two = new BigDecimal("2.5");
         LocalDate day = LocalDate.of(2027, 1, 2);
-        PurchaseHappening.Line line =
-                new PurchaseHappening.Line("PX-12", "O-1", two, "m", new BigDecimal("3.20"), day);
+        PurchaseHappening.Line line = new PurchaseHappening.Line("PX-12", "O-1", two, "m", new BigDecimal("3.20"), day);
         return Stream.of(
                 new StockHappening.Received(held, two, "P-1", "B"),
                 new StockHappening.Issued(held, two, "A", "PX-13", "C-7"),

@@ -36,6 +36,7 @@ final class ElectricsFile {
     private static final int LEAST_TRIP = 4;
     /** What protects people who touch a live part (IEC 60364-4-41, 415.1.1). */
     private static final int MOST_TRIP = 30;
+
     private static final int SLOWEST_MS = 1_000;
 
     private final Reading reading;
