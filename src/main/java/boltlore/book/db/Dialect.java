@@ -51,6 +51,10 @@ enum Dialect {
                     toWrite ? TransactionIsolationLevel.SERIALIZABLE : TransactionIsolationLevel.REPEATABLE_READ);
             handle.setReadOnly(!toWrite);
             handle.begin();
+            if (toWrite) {
+                // Before anything is read: desks that write wait for each other, so that a busy one starves nobody.
+                handle.execute("lock table journal in exclusive mode");
+            }
         }
 
         @Override
