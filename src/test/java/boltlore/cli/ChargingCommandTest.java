@@ -174,9 +174,7 @@ class ChargingCommandTest {
                 "\"highestVolts\": \"430\" | \"highestVolts\": \"400\" | the pack goes from 288 to 403.2 V.",
                 "\"direct\": {\"volts\": \"1000\" | \"direct\": {\"volts\": \"400\" | the inlet is rated 400 V.",
                 "\"inSeries\": 8, \"inParallel\": 2 | \"inSeries\": 8, \"inParallel\": 3 | The kit has 16 of BM-44, the pack 24",
-                "\"fuse\": \"main-400\", \"cable\": \"HV-W95\" | \"fuse\": \"main-400\", \"cable\": \"HV-W35\" | no HV-W35 is at the position",
-                "\"part\": \"HV-F400\" | \"part\": \"HV-F250\" | the kit has no HV-F250.",
-                "\"part\": \"HV-CB400\" | \"part\": \"HV-CB250\" | the kit has no HV-CB250."
+                "\"fuse\": \"main-400\", \"cable\": \"HV-W95\" | \"fuse\": \"main-400\", \"cable\": \"HV-W35\" | no HV-W35 is at the position"
             })
     void what_is_too_much_is_told_and_ends_with_another_code(String from, @Nullable String to, String says)
             throws IOException {
@@ -185,6 +183,18 @@ class ChargingCommandTest {
         assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
         assertThat(flat(ran.out())).contains("Stop, charging: ").contains(says);
         assertThat(out().resolve("BL-1001/charging-and-high-voltage.xlsx")).isRegularFile();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"HV-F400, HV-F250", "HV-CB400, HV-CB250"})
+    void a_fuse_that_is_not_in_the_kit_stops_the_kit(String from, String to) throws IOException {
+        Path catalogue =
+                ChangedCatalogue.in(folder, ELECTRICS, "\"part\": \"" + from + "\"", "\"part\": \"" + to + "\"");
+        Ran ran = boltlore("charging", FIRST, "--catalogue", catalogue, "--out", out());
+        assertThat(ran.exit()).as("%s", ran).isEqualTo(Exit.STOPPED);
+        assertThat(flat(ran.out()))
+                .contains("Stop, kit: Branch without its fuse: ")
+                .contains("(" + to + "), which is not in the kit.");
     }
 
     @Test

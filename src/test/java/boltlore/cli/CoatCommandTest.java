@@ -219,7 +219,7 @@ class CoatCommandTest {
             Ran ran = boltlore("film-check", SECOND, "--record", powder, "--out", out());
             assertThat(ran.exit()).isZero();
             assertThat(flat(ran))
-                    .contains("powder above theoretical: Run 1,")
+                    .contains("Powder above theoretical: Run 1,")
                     .contains("0.5 kg issued, 0.173 kg theoretical");
         }
 

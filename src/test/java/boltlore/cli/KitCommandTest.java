@@ -162,7 +162,7 @@ class KitCommandTest {
         Ran ran = Ran.boltlore("kit", ORDERS.resolve("bl-1006.json"), "--out", out);
 
         assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-        assertThat(ran.out()).contains("conflict").contains("No sheets written");
+        assertThat(ran.out()).contains("Conflict: ").contains("No sheets written");
         assertThat(out).isEmptyDirectory();
     }
 
@@ -172,8 +172,8 @@ class KitCommandTest {
         Ran asked = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--defaults", "--out", out);
         Ran silent = Ran.boltlore("kit", ORDERS.resolve("bl-1007.json"), "--out", out);
 
-        assertThat(asked.out()).contains("default applied");
-        assertThat(silent.out()).doesNotContain("default applied");
+        assertThat(asked.out()).contains("Default applied");
+        assertThat(silent.out()).doesNotContain("Default applied");
     }
 
     @Test

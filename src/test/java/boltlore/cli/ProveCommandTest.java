@@ -207,7 +207,7 @@ class ProveCommandTest {
         Ran kit = Ran.boltlore("kit", folder, "--catalogue", EXAMPLES, "--out", folder.resolve("out"));
 
         assertThat(kit.exit()).isEqualTo(Exit.STOPPED);
-        assertThat(kit.out()).contains("required part missing").contains("two alternatives selected");
+        assertThat(kit.out()).contains("Required part missing").contains("Two alternatives selected");
     }
 
     @Test

@@ -152,7 +152,7 @@ class TestResultCommandTest {
             Ran ran = judge(first().write("interlock-loop", "value", "").in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(ran.out())
-                    .contains("test not made: Resistance of the closed loop, whole vehicle")
+                    .contains("Test not made: Resistance of the closed loop, whole vehicle")
                     .doesNotContain("failed");
         }
 
@@ -162,14 +162,14 @@ class TestResultCommandTest {
                     .in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
             assertThat(flat(ran.out()))
-                    .contains("reading of no test: tipping.tipper-pump is filled in with stationary");
+                    .contains("Reading of no test: tipping.tipper-pump is filled in with stationary");
         }
 
         @Test
         void a_value_without_its_unit_is_told_in_words() {
             Ran ran = judge(first().write("bonding.charger", "unit", "").in(file("record.json")));
             assertThat(flat(ran.out()))
-                    .contains("reading not judged: Bonding to the chassis, On-board charger")
+                    .contains("Reading not judged: Bonding to the chassis, On-board charger")
                     .contains("the unit is missing, it should be ohm");
         }
     }
@@ -268,7 +268,7 @@ class TestResultCommandTest {
                     .head("limits");
             Ran ran = judge(first.head("limits", limits).in(file("record.json")));
             assertThat(ran.exit()).isEqualTo(Exit.STOPPED);
-            assertThat(ran.out()).contains("BL-1002, ").contains("Not passed: ").contains("reading of no test: ");
+            assertThat(ran.out()).contains("BL-1002, ").contains("Not passed: ").contains("Reading of no test: ");
         }
 
         @Test

@@ -38,7 +38,7 @@ class RandomCatalogueTest {
 
     @BeforeAll
     static void draw() {
-        for (long seed = 0; seed < 150; seed++) {
+        for (long seed = 0; seed < 600; seed++) {
             Catalogue catalogue = RandomCatalogue.draw(seed);
             Oracle oracle = new Oracle(catalogue);
             for (Choices choices : new Variants(catalogue.family(Trial.FAMILY)).spread(6)) {
