@@ -50,7 +50,7 @@ class BuiltInBookTest {
         void recalled() {
             desk.done("built", "fit", "BL-1001", "--part", "CH-11X", "--serial", "S-1", "--lot", "L-7");
             desk.done("built", "fit", "BL-1002", "--part", "VA-PUMP", "--lot", "L-7");
-            desk.done("built", "fit", "BL-1002", "--part", "PV-EYE", "--quantity", "4", "--heat", "H-12");
+            desk.done("built", "fit", "BL-1002", "--part", "FX-EYE10", "--quantity", "4", "--heat", "H-12");
             desk.done("built", "vehicle", "BL-1001", "OX 1974 0017");
 
             assertThat(desk.done("recall", "--serial", "S-1"))
