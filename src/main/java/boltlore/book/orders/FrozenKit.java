@@ -35,11 +35,16 @@ public final class FrozenKit {
         byte[] content = book.read(reading -> reading.contents().of(content(reading.orders(), standing)));
         return bench.order(standing.name(), content).then(keyed -> {
             Order named = book.read(reading -> KeyedOrder.named(keyed, reading.persons()));
-            return OrderKit.of(bench.resolver(), named, false).then(kit -> {
-                Bill bill = kit.bill();
-                boolean same = bill != null && Entry.sha256(Kitted.lines(bill)).equals(standing.resolved());
-                return same ? Outcome.sound(kit) : Outcome.faulty(another(standing));
-            });
+            return again(bench, named, standing);
+        });
+    }
+
+    /** Resolves an order again; faulty where it comes to another kit than the one that was kept, or to none. */
+    static Outcome<OrderKit> again(Bench bench, Order order, OrderStanding standing) {
+        return OrderKit.of(bench.resolver(), order, false).then(kit -> {
+            Bill bill = kit.bill();
+            boolean same = bill != null && Entry.sha256(Kitted.lines(bill)).equals(standing.resolved());
+            return same ? Outcome.sound(kit) : Outcome.faulty(another(standing));
         });
     }
 
@@ -61,7 +66,7 @@ public final class FrozenKit {
                 "'boltlore kit FILE' makes the sheets of an order that is no more than a draft.");
     }
 
-    static Fault another(OrderStanding standing) {
+    private static Fault another(OrderStanding standing) {
         return Fault.of(
                 "order " + standing.name(),
                 "another kit than the one that was kept",

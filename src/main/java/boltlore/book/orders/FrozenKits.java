@@ -1,8 +1,5 @@
 package boltlore.book.orders;
 
-import boltlore.answers.OrderKit;
-import boltlore.bill.Bill;
-import boltlore.book.Entry;
 import boltlore.book.OrderStanding;
 import boltlore.book.OrderState;
 import boltlore.book.db.Reading;
@@ -13,13 +10,11 @@ import boltlore.faults.Outcome;
 import boltlore.order.Order;
 import boltlore.order.OrderBuilder;
 import boltlore.trades.KitInWork;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Kits of orders as they were frozen: by the catalogue that the book has kept with each, whatever the catalogue says now. One
@@ -89,13 +84,9 @@ public final class FrozenKits {
     }
 
     private Outcome<KitInWork> kit(Bench bench, Order order, OrderStanding standing) {
-        return OrderKit.of(bench.resolver(), order, false).then(found -> {
-            Bill bill = found.bill();
-            boolean same = bill != null && Entry.sha256(Kitted.lines(bill)).equals(standing.resolved());
-            return bill != null && same
-                    ? Outcome.sound(new KitInWork(bench.resolver().resolver().plan(order.family()), bill, today))
-                    : Outcome.faulty(FrozenKit.another(standing));
-        });
+        return FrozenKit.again(bench, order, standing)
+                .then(kit -> Outcome.sound(new KitInWork(
+                        bench.resolver().resolver().plan(order.family()), Objects.requireNonNull(kit.bill()), today)));
     }
 
     private Outcome<Bench> bench(String hash) {
@@ -103,28 +94,11 @@ public final class FrozenKits {
         if (known != null) {
             return Outcome.sound(known);
         }
-        return laidOut(hash).then(read -> {
-            benches.put(hash, read);
-            return Outcome.sound(read);
-        });
-    }
-
-    private Outcome<Bench> laidOut(String hash) {
-        try {
-            Path folder = Files.createTempDirectory("boltlore-catalogue");
-            try {
-                KeptCatalogue.lay(reading.contents(), hash, folder);
-                return CatalogueReader.read(folder)
-                        .then(catalogue -> Outcome.sound(Bench.of(catalogue, present.folder())));
-            } finally {
-                KeptBench.delete(folder);
-            }
-        } catch (IOException e) {
-            return Outcome.faulty(Fault.of(
-                    "catalogue " + hash,
-                    "no room to lay a kept catalogue out",
-                    "room in the system's folder for files on the way",
-                    String.valueOf(e.getMessage())));
-        }
+        return KeptBench.laidOut(folder -> KeptCatalogue.lay(reading.contents(), hash, folder), CatalogueReader::read)
+                .then(catalogue -> {
+                    Bench read = Bench.of(catalogue, present.folder());
+                    benches.put(hash, read);
+                    return Outcome.sound(read);
+                });
     }
 }

@@ -23,18 +23,30 @@ public final class KeptBench {
      * @return faulty also where this program cannot read so old a catalogue any more
      */
     public static <T> Outcome<T> with(Book book, String catalogue, Function<Bench, Outcome<T>> work) {
-        try {
-            Path folder = Files.createTempDirectory("boltlore-catalogue");
-            try {
-                book.read(reading -> {
+        return laidOut(
+                folder -> book.read(reading -> {
                     try {
                         KeptCatalogue.lay(reading.contents(), catalogue, folder);
                         return true;
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
-                });
-                return CatalogueReader.read(folder).then(read -> work.apply(Bench.of(read, folder)));
+                }),
+                folder -> CatalogueReader.read(folder).then(read -> work.apply(Bench.of(read, folder))));
+    }
+
+    /** Lays a kept catalogue out in a folder. */
+    interface Laying {
+        void into(Path folder) throws IOException;
+    }
+
+    /** Lays a kept catalogue out, works with its folder and takes that away again. */
+    static <T> Outcome<T> laidOut(Laying laying, Function<Path, Outcome<T>> work) {
+        try {
+            Path folder = Files.createTempDirectory("boltlore-catalogue");
+            try {
+                laying.into(folder);
+                return work.apply(folder);
             } finally {
                 delete(folder);
             }
@@ -47,7 +59,7 @@ public final class KeptBench {
         }
     }
 
-    static void delete(Path folder) throws IOException {
+    private static void delete(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(path);
