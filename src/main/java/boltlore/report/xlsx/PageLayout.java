@@ -79,6 +79,9 @@ final class PageLayout implements Block.Cases<Void> {
      */
     static LaidPage lay(Page page, String language) {
         LaidPage whole = whole(page, language);
+        if (page.tables().noneMatch(PageBreaks::splits)) {
+            return whole;
+        }
         Page split = split(whole);
         return split.equals(page) ? whole : whole(split, language);
     }
