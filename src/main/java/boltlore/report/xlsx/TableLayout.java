@@ -20,6 +20,9 @@ final class TableLayout {
     private final Table table;
     private final Grid.Spans spans;
     private final double[] widths;
+    /** Width for text, in characters. */
+    private final double[] room;
+
     private final double least;
     private final int onPaper;
     private final Map<Look, List<CellStyleKey>> byLook = new EnumMap<>(Look.class);
@@ -29,6 +32,10 @@ final class TableLayout {
         this.spans = spans;
         this.widths = IntStream.range(0, table.columns().size())
                 .mapToDouble(i -> grid.width(spans.start(i), spans.start(i + 1)))
+                .toArray();
+        List<CellStyleKey> headings = styles(Look.COLUMN_HEADING);
+        this.room = IntStream.range(0, widths.length)
+                .mapToDouble(i -> widths[i] - (headings.get(i).indented() ? ColumnWidth.INDENT : 0))
                 .toArray();
         this.onPaper = ColumnWidth.onPaper(table);
         this.least = table.columns().stream()
@@ -49,7 +56,7 @@ final class TableLayout {
             String text = table.columns().get(i).headingWithUnit();
             cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), Cell.of(text)));
             if (i < onPaper) {
-                height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, room(i)));
+                height = Math.max(height, LookStyle.height(Look.COLUMN_HEADING, text, room[i]));
             }
         }
         return new LaidRow(height, table.id(), cells);
@@ -71,7 +78,7 @@ final class TableLayout {
             Cell cell = row.cells().get(i);
             cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), cell));
             if (i < onPaper && cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
-                height = Math.max(height, LookStyle.height(look, words.text(), room(i)));
+                height = Math.max(height, LookStyle.height(look, words.text(), room[i]));
             }
         }
         return new LaidRow(height, table.id(), cells);
@@ -90,11 +97,6 @@ final class TableLayout {
     }
 
     private boolean mayWrap(String text, int column) {
-        return text.length() + 3 >= room(column) || text.indexOf('\n') >= 0;
-    }
-
-    /** Width for text, in characters. */
-    private double room(int column) {
-        return widths[column] - (ColumnWidth.followsFigures(table, column) ? ColumnWidth.INDENT : 0);
+        return text.length() + 3 >= room[column] || text.indexOf('\n') >= 0;
     }
 }

@@ -67,6 +67,19 @@ class XlsxWidthTest {
     }
 
     @Test
+    void a_heading_over_a_box_stands_away_from_its_rule_and_wraps_sooner() {
+        assertThat(heading(Column.text("until", "Calibrated until"))).isEqualTo(LookStyle.lineHeight());
+        assertThat(heading(Column.blank("until", "Calibrated until"))).isGreaterThan(LookStyle.lineHeight() * 1.5);
+    }
+
+    private static double heading(Column second) {
+        List<ColumnWidth> widths = List.of(ColumnWidth.fixed(30), ColumnWidth.fixed(14.9));
+        Grid grid = Grid.of(widths, false);
+        Table table = Table.named("list").columns(Column.text("a", "A"), second).build();
+        return new TableLayout(grid, table, grid.span(widths)).heading().height();
+    }
+
+    @Test
     void a_short_text_of_two_lines_makes_its_row_higher_than_one_of_one_line() {
         TableBuilder table = Table.named("list").columns(Column.text("a", "A name with room"));
         table.row().put("a", "a, b");
