@@ -58,6 +58,9 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
     private static final double WRONG_HEADING = 30_000;
     private static final double WASTE = 20_000;
     private static final double LONE_ROW = 2_000;
+    /** A table's heading, with what is said before the table, on another sheet of paper than its first rows. */
+    private static final double LEFT_BEHIND = 6_000;
+
     private static final double UNLED = 300;
     private static final double WITHIN_GROUP = 30;
     private static final double SPLIT = 200;
@@ -170,12 +173,34 @@ record PageBreaks(List<Integer> after, Optional<LaidTable> repeated) {
         private void weigh(int i) {
             Stretch stretch = page.stretches().get(i);
             if (i > 0) {
-                harmBefore[stretch.first()] =
-                        between(page.stretches().get(i - 1).block(), stretch.block());
+                harmBefore[stretch.first()] = leads(i)
+                        ? LEFT_BEHIND
+                        : between(page.stretches().get(i - 1).block(), stretch.block());
             }
             for (int row = stretch.first() + 1; row <= stretch.last(); row++) {
                 harmBefore[row] = within(stretch, row);
             }
+        }
+
+        /** Whether a heading and nothing but notes stand between the break before that block and the table that they lead to. */
+        private boolean leads(int i) {
+            int before = i - 1;
+            while (before >= 0 && block(before) instanceof Note) {
+                before--;
+            }
+            int after = i;
+            while (after < page.stretches().size() && block(after) instanceof Note) {
+                after++;
+            }
+            return before >= 0
+                    && before < i - 1
+                    && after < page.stretches().size()
+                    && block(before) instanceof Heading
+                    && (block(after) instanceof Table || block(after) instanceof Particulars);
+        }
+
+        private Block block(int i) {
+            return page.stretches().get(i).block();
         }
 
         private static double between(Block before, Block after) {

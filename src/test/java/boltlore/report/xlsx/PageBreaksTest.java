@@ -9,6 +9,7 @@ import boltlore.report.Table;
 import boltlore.report.TableBuilder;
 import boltlore.report.xlsx.LaidPage.LaidTable;
 import boltlore.report.xlsx.LaidPage.Stretch;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** A sheet of A4 takes about 58 rows of a table upright (common practice, no source: body of nine points). */
@@ -42,6 +43,36 @@ class PageBreaksTest {
         LaidPage page =
                 laid(Page.named("One").add(list("first", 30)).heading("Second").add(list("second", 20)));
         assertThat(PageBreaks.of(page).after()).isEmpty();
+    }
+
+    @Test
+    void what_is_said_before_a_table_stays_with_its_heading_and_its_first_rows() {
+        for (int rows = 40; rows < 58; rows++) {
+            LaidPage page = laid(led(rows).add(list("second", 20)));
+            Stretch heading = page.stretches().get(1);
+            Stretch table = page.stretches().get(4);
+            assertThat(PageBreaks.of(page).after())
+                    .as("%d rows", rows)
+                    .noneMatch(row -> row >= heading.first() && row < table.first() + 2);
+        }
+    }
+
+    @Test
+    void notes_that_lead_to_no_table_may_be_parted() {
+        assertThat(IntStream.range(40, 58)).anySatisfy(rows -> {
+            LaidPage page = laid(led(rows));
+            assertThat(PageBreaks.of(page).after())
+                    .contains(page.stretches().get(2).last() + 1);
+        });
+    }
+
+    /** A table, a heading, and two cautions. */
+    private static PageBuilder led(int rows) {
+        return Page.named("One")
+                .add(list("first", rows))
+                .heading("Second")
+                .note("Isolate first.")
+                .note("Two people.");
     }
 
     @Test
