@@ -1,5 +1,6 @@
 package boltlore.bring;
 
+import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
 import boltlore.grid.Sheet;
 import java.util.ArrayList;
@@ -21,8 +22,18 @@ public record Brought(String file, Mapping mapping, List<TableRead> tables, List
     /** Reads a file; a null mapping is proposed. */
     public static Outcome<Brought> read(String file, byte[] bytes, @Nullable Mapping given, String family, Known into) {
         String encoding = given == null || given.encoding().isEmpty() ? null : given.encoding();
-        return OpenedFile.read(file, bytes, encoding)
-                .then(opened -> Outcome.sound(of(opened, given == null ? Mapping.empty(family) : given, into)));
+        return OpenedFile.read(file, bytes, encoding).then(opened -> {
+            Brought brought = of(opened, given == null ? Mapping.empty(family) : given, into);
+            return brought.tables().isEmpty() ? Outcome.faulty(noList(file)) : Outcome.sound(brought);
+        });
+    }
+
+    private static Fault noList(String file) {
+        return Fault.of(
+                file,
+                "no list of parts in any sheet that is shown",
+                "rows of parts under a row of headings, such as part, name, quantity",
+                "Check that it is the right file; unhide the sheet that holds the list.");
     }
 
     /** A mapping from its bytes. */

@@ -51,6 +51,17 @@ class BringCommandTest {
     }
 
     @Test
+    void a_file_without_a_list_is_refused_and_nothing_is_kept_beside_it() throws IOException {
+        Ran ran = bring("Dear Sir,\nthe parts come on Monday.\n");
+
+        assertThat(ran.exit()).isEqualTo(Exit.FAULTS);
+        assertThat(ran.err()).contains("found no list of parts in any sheet that is shown");
+        assertThat(folder).isDirectoryContaining(path -> path.equals(list));
+        assertThat(folder.resolve("hay-cart.csv.bring.json")).doesNotExist();
+        assertThat(into).doesNotExist();
+    }
+
+    @Test
     void writes_a_catalogue_that_can_be_read_and_says_what_is_doubtful_in_it() throws IOException {
         Ran ran = bring(SOUND);
 
