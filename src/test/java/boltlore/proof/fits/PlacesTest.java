@@ -165,7 +165,7 @@ class PlacesTest {
 
         @Test
         void of_the_lifting_eyes_of_a_box_that_hangs_above_people() {
-            String four = "\"part\": \"ST-EYE\", \"quantity\": \"4\"";
+            String four = "\"part\": \"FX-EYE10\", \"quantity\": \"4\"";
             assertThat(demo().inKit(PICKUP, "battery", four, four.replace("4", "3"))
                             .found(PICKUP))
                     .containsExactly("safety quantity does not follow: lifting-eyes");

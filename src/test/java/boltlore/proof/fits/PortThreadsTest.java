@@ -152,7 +152,7 @@ class PortThreadsTest {
         assertThat(found("1/4-18 NPT", "G 1/4"))
                 .singleElement()
                 .asString()
-                .contains("TB-HUB-250 port outlet (coolant, fitting, NPT thread, 13.716 x 1.411 mm, male)")
-                .contains("TB-LAMP port inlet (coolant, fitting, G thread, 13.157 x 1.337 mm, female)");
+                .contains("(TB-HUB-500), port outlet (coolant, fitting, NPT thread, 13.716 x 1.411 mm, male)")
+                .contains("(TB-LAMP), port inlet (coolant, fitting, G thread, 13.157 x 1.337 mm, female)");
     }
 }
