@@ -89,15 +89,14 @@ class RandomRevisionsTest {
         return cases.stream().anyMatch(each -> new Truth(order).of(each.condition()));
     }
 
-    /** A line takes an earlier line's condition, another one's quantity grows, and a limit goes. */
+    /** A line takes an earlier line's condition, days among them, another one's quantity grows, and a limit goes. */
     private static Catalogue edited(Catalogue catalogue, Random chance) {
         Family family = catalogue.family(Trial.FAMILY);
         List<Line> lines = family.lines().toList();
         int changed = chance.nextInt(lines.size());
+        Line earlier = lines.get(chance.nextInt(changed + 1));
         Line first = Altered.with(
-                lines.get(changed),
-                "when",
-                lines.get(chance.nextInt(changed + 1)).when());
+                Altered.with(lines.get(changed), "when", earlier.when()), "effectivity", earlier.effectivity());
         Line second = lines.get(chance.nextInt(lines.size()));
         List<Line> edits = new ArrayList<>(List.of(first));
         if (!second.name().equals(first.name())) {
