@@ -11,10 +11,14 @@ import boltlore.logic.Deadline;
 import boltlore.logic.MinimalConflict;
 import boltlore.measure.OptionName;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -31,6 +35,8 @@ public final class Prover {
     private final List<Answer> answers = new ArrayList<>();
     /** Places of statements that are known to be false, and not yet why: to know is quick, to explain may not be. */
     private final Set<Integer> refuted = new HashSet<>();
+    /** Places of all statements that are known to be false, by each name that they are about, the first one first. */
+    private final Map<String, SortedSet<Integer>> falseAbout = new HashMap<>();
 
     private boolean ended;
     private int answered;
@@ -119,6 +125,7 @@ public final class Prover {
                                     statement, explained || statement.kind().endsAll()));
             if (answer.isEmpty()) {
                 refuted.add(place);
+                heed(place);
                 return false;
             }
             set(place, answer.get());
@@ -126,6 +133,7 @@ public final class Prover {
             if (!e.moreTimeHelps()) {
                 answers.set(place, new Answer.NotDecided(statement, e.why()));
                 refuted.remove(place);
+                heed(place);
             }
             return !e.moreTimeHelps();
         }
@@ -136,6 +144,7 @@ public final class Prover {
     private void set(int place, Answer answer) {
         answers.set(place, answer);
         refuted.remove(place);
+        heed(place);
         if (answer instanceof Answer.Defect defect) {
             ended |= defect.statement().kind().endsAll();
             tell(defect);
@@ -154,19 +163,28 @@ public final class Prover {
         }
     }
 
-    private Optional<Answer> saidAlready(Statement statement, int at) {
-        if (statement.kind().saidAlreadyBy().isEmpty()) {
-            return Optional.empty();
+    /** Keeps the index of what is false in step with what was just found of a statement. */
+    private void heed(int place) {
+        Statement statement = answers.get(place).statement();
+        boolean isFalse = refuted.contains(place) || answers.get(place) instanceof Answer.Defect;
+        for (String name : Set.copyOf(List.of(statement.subject(), statement.detail()))) {
+            if (isFalse) {
+                falseAbout.computeIfAbsent(name, key -> new TreeSet<>()).add(place);
+            } else {
+                falseAbout.getOrDefault(name, new TreeSet<>()).remove(place);
+            }
         }
-        return IntStream.range(0, answers.size())
-                .filter(place ->
-                        place != at && (answers.get(place) instanceof Answer.Defect || refuted.contains(place)))
-                .mapToObj(place -> answers.get(place).statement())
-                .filter(said -> statement.kind().saidAlreadyBy().contains(said.kind()))
-                .filter(said -> said.subject().equals(statement.subject())
-                        || said.detail().equals(statement.subject()))
-                .findFirst()
-                .map(said -> new Answer.SaidAlready(statement, said));
+    }
+
+    private Optional<Answer> saidAlready(Statement statement, int at) {
+        return statement.kind().saidAlreadyBy().isEmpty()
+                ? Optional.empty()
+                : falseAbout.getOrDefault(statement.subject(), new TreeSet<>()).stream()
+                        .filter(place -> place != at)
+                        .map(place -> answers.get(place).statement())
+                        .filter(said -> statement.kind().saidAlreadyBy().contains(said.kind()))
+                        .findFirst()
+                        .map(said -> new Answer.SaidAlready(statement, said));
     }
 
     /** Empty where it is false and the answer is not to be explained. */
