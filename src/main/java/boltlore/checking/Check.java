@@ -53,6 +53,7 @@ public enum Check {
     CRATE("goes into no crate"),
     UN_NUMBER("battery without its UN number"),
     NO_BRANCH("power cable that no branch judges"),
+    CONDUCTORS("conductors of a power cable"),
     ALTERNATE("alternate unlike its part"),
     NO_CENTRE("work without a work centre"),
     OVEN_DAY("oven's day in two lengths"),

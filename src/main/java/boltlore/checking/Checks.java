@@ -45,6 +45,7 @@ public final class Checks {
             PlausibleMass::remarks,
             BranchesHold::remarks,
             CablesJudged::remarks,
+            CableConductors::remarks,
             HandsFollow::remarks,
             Bins::offTheWalk,
             Bins::offTheLayout,

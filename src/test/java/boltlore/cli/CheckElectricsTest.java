@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("Checking a catalogue finds, before any order does,")
 class CheckElectricsTest {
 
+    private static final String CABLES = "parts/pannier-high-voltage.json";
     private static final String ELECTRICS = "families/pannier-van/electrics.json";
 
     @TempDir
@@ -41,6 +43,32 @@ class CheckElectricsTest {
             })
     void electrics(String from, String to, String found) throws IOException {
         assertThat(check(ELECTRICS, from, to)).contains("electrics pannier-van").contains(found);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{\"part\": \"HV-W95\", \"perMetre\": \"2\"}, {\"part\": \"HV-W50\", \"perMetre\": \"2\"} | HV-W95 and HV-W50 in one cable",
+                "{\"part\": \"HV-W95\", \"perMetre\": \"1\"} | found 1 × HV-W95 side by side",
+                "{\"part\": \"HV-W95\", \"perMetre\": \"2\"} | ",
+                "{\"part\": \"HV-W95\", \"perMetre\": \"4\"} | "
+            })
+    void conductors_of_a_cable(String contains, @Nullable String found) throws IOException {
+        Path catalogue = ChangedCatalogue.in(folder, CABLES, "\"PV-HD-BL\"", "\"PV-HD-BL\"");
+        Path parts = catalogue.resolve(CABLES);
+        Files.writeString(
+                parts,
+                Files.readString(parts)
+                        .replaceFirst(
+                                "(\"PV-HD-BL\", \"revision.*?)\\{\"part\": \"HV-W95\", \"perMetre\": \"2\"}",
+                                "$1" + contains));
+        String said = boltlore("check", catalogue).out().replaceAll("\\s+", " ");
+        if (found == null) {
+            assertThat(said).doesNotContain("PV-HD-BL");
+        } else {
+            assertThat(said).contains("PV-HD-BL").contains(found);
+        }
     }
 
     @Test
