@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisplayName("Checking a catalogue finds, before any order does,")
 class CheckElectricsTest {
 
+    private static final String CABLES = "parts/pannier-high-voltage.json";
     private static final String ELECTRICS = "families/pannier-van/electrics.json";
 
     @TempDir
@@ -41,6 +43,32 @@ class CheckElectricsTest {
             })
     void electrics(String from, String to, String found) throws IOException {
         assertThat(check(ELECTRICS, from, to)).contains("electrics pannier-van").contains(found);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{\"part\": \"HV-W95\", \"perMetre\": \"2\"}, {\"part\": \"HV-W50\", \"perMetre\": \"2\"} | HV-W95 and HV-W50 in one cable",
+                "{\"part\": \"HV-W95\", \"perMetre\": \"1\"} | found 1 × HV-W95 side by side",
+                "{\"part\": \"HV-W95\", \"perMetre\": \"2\"} | ",
+                "{\"part\": \"HV-W95\", \"perMetre\": \"4\"} | "
+            })
+    void conductors_of_a_cable(String contains, @Nullable String found) throws IOException {
+        Path catalogue = ChangedCatalogue.in(folder, CABLES, "\"PV-HD-BL\"", "\"PV-HD-BL\"");
+        Path parts = catalogue.resolve(CABLES);
+        Files.writeString(
+                parts,
+                Files.readString(parts)
+                        .replaceFirst(
+                                "(\"PV-HD-BL\", \"revision.*?)\\{\"part\": \"HV-W95\", \"perMetre\": \"2\"}",
+                                "$1" + contains));
+        String said = boltlore("check", catalogue).out().replaceAll("\\s+", " ");
+        if (found == null) {
+            assertThat(said).doesNotContain("PV-HD-BL");
+        } else {
+            assertThat(said).contains("PV-HD-BL").contains(found);
+        }
     }
 
     @Test
@@ -161,6 +189,77 @@ class CheckElectricsTest {
         withoutCautions(catalogue, part);
         assertThat(boltlore("check", catalogue).out().replaceAll("\\s+", " "))
                 .contains("part " + part + ": found no caution 'high-voltage'; expected that caution, for " + because);
+    }
+
+    /** Areas and resistances: IEC 60228, class 5; what lies within a table's row is left to the data sheet. */
+    @ParameterizedTest
+    @DisplayName("figures of a cable that no copper of that area has")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"ohmPerKm\": \"0.386\" | \"ohmPerKm\": \"0.0386\" | cable pannier-van/HV-W50: found 0.0386 Ω/km for 50 mm²; expected from 0.3448 (solid copper) to 0.393 Ω/km",
+                "\"ohmPerKm\": \"0.386\" | \"ohmPerKm\": \"0.4\" | cable pannier-van/HV-W50: found 0.4 Ω/km",
+                "\"ohmPerKm\": \"0.386\" | \"ohmPerKm\": \"0.387\" | cable stook-pickup/HV-W50: found other figures than in another family",
+                "\"areaMm2\": \"50\" | \"areaMm2\": \"95\" | cable pannier-van/HV-W50: found 0.386 Ω/km for 95 mm²",
+                "\"hottestC\": 125, \"volts\": \"1000\", \"amps\": \"64\" | \"hottestC\": 125, \"volts\": \"1000\", \"amps\": \"640\" | cable pannier-van/HV-W6: found 640 A for 6 mm²; expected at most 87 A",
+                "\"amps\": \"310\", | \"amps\": \"350\", | cable pannier-van/HV-W50: found 350 A for 50 mm²",
+                "copper up to 90 °C\", \"kFactor\": \"143\" | copper up to 90 °C\", \"kFactor\": \"226\" | cable pannier-van/HV-W3X2: found 'kFactor' 226"
+            })
+    void figures_of_a_cable(String from, String to, String found) throws IOException {
+        assertThat(check(ELECTRICS, from, to)).contains(found);
+    }
+
+    @ParameterizedTest
+    @DisplayName("a pack that no lithium cells make, or that does not follow from its modules in series and side by side")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"resistanceMilliohm\": \"46\" | \"resistanceMilliohm\": \"460\" | pack pannier-van/two-strings: found 'resistanceMilliohm' at 20.91 % of the nominal voltage",
+                "\"resistanceMilliohm\": \"46\" | \"resistanceMilliohm\": \"92\" | pack pannier-van/two-strings: found 'resistanceMilliohm' that comes to 23 for each module or string; expected 11.5",
+                "\"resistanceMilliohm\": \"92\" | \"resistanceMilliohm\": \"9.2\" | pack pannier-van/one-string: found 'resistanceMilliohm' at 0.21 %",
+                "\"lowestVolts\": \"288\", \"resistanceMilliohm\": \"92\" | \"lowestVolts\": \"348\", \"resistanceMilliohm\": \"92\" | pack pannier-van/one-string: found 'lowestVolts' at 98.86 %",
+                "\"usableKwh\": \"25\" | \"usableKwh\": \"12\" | pack pannier-van/one-string: found 'usableKwh' at 42.61 % of the nominal energy",
+                "\"peakAmps\": \"600\" | \"peakAmps\": \"900\" | pack pannier-van/two-strings: found 'peakAmps' that comes to 450 for each module or string; expected 300",
+                "\"chargeAmps\": \"117\" | \"chargeAmps\": \"1170\" | pack pannier-van/one-string: found 'chargeAmps' at 1462.5 %"
+            })
+    void figures_of_a_pack(String from, String to, String found) throws IOException {
+        assertThat(check(ELECTRICS, from, to)).contains(found);
+    }
+
+    @ParameterizedTest
+    @DisplayName("limits that are wider than standards or common practice have them")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"yJoule\": \"0.2\" | \"yJoule\": \"0.5\" | electrics pannier-van/limits: found 'yJoule' 0.5; expected at most 0.2 J",
+                "\"unfusedMm\": 300 | \"unfusedMm\": 3000 | electrics pannier-van/limits: found 'unfusedMm' 3000; expected at most 1000 mm",
+                "\"dropPercent\": \"3\" | \"dropPercent\": \"30\" | electrics pannier-van/limits: found 'dropPercent' 30",
+                "\"withinMilliseconds\": 300 | \"withinMilliseconds\": 900 | electrics pannier-van/outlet: found 'withinMilliseconds' 900; expected at most 300 ms",
+                "\"microfarad\": \"820\" | \"microfarad\": \"0.82\" | electrics pannier-van/capacitor inverter-90-kw: found 'microfarad' 0.82",
+                "\"microfarad\": \"820\" | \"microfarad\": \"8200\" | electrics pannier-van/capacitor inverter-90-kw: found 'microfarad' 8200",
+                "\"yNanofarad\": \"400\" | \"yNanofarad\": \"4000\" | electrics pannier-van/capacitor inverter-90-kw: found 'yNanofarad' 4000"
+            })
+    void wide_limits(String from, String to, String found) throws IOException {
+        assertThat(check(ELECTRICS, from, to)).contains(found);
+    }
+
+    @ParameterizedTest
+    @DisplayName("and lets what is only near them be")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"unfusedMm\": 300 | \"unfusedMm\": 1000",
+                "\"dropPercent\": \"3\" | \"dropPercent\": \"5\"",
+                "\"yJoule\": \"0.2\" | \"yJoule\": \"0.1999\"",
+                "\"resistanceMilliohm\": \"46\" | \"resistanceMilliohm\": \"48\"",
+                "\"lowestVolts\": \"288\" | \"lowestVolts\": \"300\""
+            })
+    void near_limits(String from, String to) throws IOException {
+        assertThat(check(ELECTRICS, from, to)).contains("The data is consistent.");
     }
 
     @Test

@@ -20,6 +20,11 @@ public enum FitFinding implements Kind {
     NEIGHBOURS_APART("path or circuit broken", STOP),
     /** {flows} of {unit} (0 V, 1 A, 2 phases) go through {port} of {part} on {run}, which is rated for {rated}. */
     PORT_BELOW_WHAT_FLOWS("port below what flows", STOP),
+    /**
+     * {port} of {part} is rated {rated} of {unit}, and its {device} (0 inlet, 1 charger, 2 V2L outlet, 3 inlet on direct
+     * current) is said to be of {declared}.
+     */
+    PORT_UNLIKE_ITS_DEVICE("port unlike its device", STOP),
     /** {port} at {position} is joined to nothing. */
     PORT_LEADS_NOWHERE("port leads nowhere", STOP),
     /** More ports are joined to nothing than there are of {blank}, which closes {ports}. */
@@ -46,6 +51,25 @@ public enum FitFinding implements Kind {
     QUANTITY_DOES_NOT_FOLLOW("quantity does not follow", CHECK),
     /** {branch} is there, and {part}, which is its {fuse} or holds it, is not; {end}: 0 where it is fed, 1 at its other end. */
     BRANCH_WITHOUT_ITS_FUSE("branch without its fuse", STOP),
+    /** {branch} hangs on what {feeds} it by {run} (0 pack, 1 12 V battery, 2 mains, 3 charger), and electrics.json has {said}. */
+    BRANCH_FED_BY_ANOTHER("branch against its path", STOP),
+    /** {other} lies behind {branch}, which does not name it ({name}) under 'feeds'. */
+    BRANCH_LEAVES_OUT("branch against its path", STOP),
+    /** {branch} names {other} ({name}) under 'feeds', which does not lie behind it. */
+    BRANCH_FEEDS_BESIDES("branch against its path", STOP),
+    /**
+     * On {run} the {branch} {carries} something else than its 'feeds' says: 0 what a device draws, 1 what the charger gives,
+     * 2 direct current from an inlet, 3 what the charger draws, 4 what the V2L outlet gives.
+     */
+    BRANCH_FEEDS_ANOTHER_KIND("branch against its path", STOP),
+    /** {branch} is reckoned with {share} of what it feeds, and carries {least} of it at least. */
+    BRANCH_SHARE_TOO_SMALL("branch against its path", STOP),
+    /** {branch} is reckoned with {watts}, and {part} behind it takes {least} W. */
+    BRANCH_POWER_TOO_SMALL("branch against its path", STOP),
+    /** A cable stands at {position} that no branch is about. */
+    CABLE_WITHOUT_BRANCH("cable without its branch", STOP),
+    /** Two branches are about the cable at {position}. */
+    CABLE_OF_TWO_BRANCHES("cable without its branch", STOP),
     /** Inside another: {part}, {port}, {flow}, {kind}, {half} (0 male, 1 female). */
     PORT("port", NOTE),
     /** Inside another: the same of a hose or spigot, with {bore} in mm. */

@@ -28,11 +28,29 @@ public final class FitKinds {
                     "Give these orders a part that is rated for it, or correct the ratings of the ports.",
                     WeakPorts::findings),
             new FitStatements(
+                    "port unlike its device",
+                    Severity.STOP,
+                    "Every port of inlet, charger and V2L outlet is rated as the options and electrics.json say of the device.",
+                    "Take both from the device's data sheet: the port's ratings, and the facts of the option or electrics.json.",
+                    RatedEnds::findings),
+            new FitStatements(
                     "branch without its fuse",
                     Severity.STOP,
                     "Every branch of electrics.json has its fuses in the kit.",
                     "Add a line for these orders that brings the fuse, or name another in electrics.json.",
                     BranchFuses::findings),
+            new FitStatements(
+                    "branch against its path",
+                    Severity.STOP,
+                    "Every branch of electrics.json is fed and loaded as the energy paths through its cable show.",
+                    "Correct 'fedBy' or 'feeds' of the branch in electrics.json, or the path in fits.json.",
+                    BranchPaths::findings),
+            new FitStatements(
+                    "cable without its branch",
+                    Severity.STOP,
+                    "Every power cable has exactly one branch of electrics.json in each order.",
+                    "Correct the conditions of the branches at that position in electrics.json.",
+                    CableBranches::findings),
             new FitStatements(
                     "port leads nowhere",
                     Severity.STOP,

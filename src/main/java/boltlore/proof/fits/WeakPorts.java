@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class WeakPorts {
 
-    private enum Rating {
+    /** What a port is rated for. */
+    enum Rating {
         VOLTS(" V", joint -> joint.volts()),
         AMPS(" A", joint -> joint.amps()),
         PHASES(" phases", joint -> joint.phases() == null ? null : BigDecimal.valueOf(joint.phases()));
