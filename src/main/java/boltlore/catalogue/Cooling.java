@@ -1,5 +1,6 @@
 package boltlore.catalogue;
 
+import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
 import java.math.BigDecimal;
 import java.util.List;
@@ -16,6 +17,7 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
      *
      * @param viscosityMpas dynamic viscosity in mPa s
      * @param specificHeat in J/(kg K)
+     * @param concentratePercent share of concentrate by volume that the figures stand for; null where nobody says
      */
     public record Coolant(
             String name,
@@ -23,6 +25,7 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
             BigDecimal densityKgM3,
             BigDecimal viscosityMpas,
             BigDecimal specificHeat,
+            @Nullable BigDecimal concentratePercent,
             String source) {}
 
     /** A point of a curve: pressure in kPa at a flow in l/min. */
@@ -42,9 +45,30 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
      * Something that coolant flows through, of which the pressure drop at one flow is known; it goes with the flow's square.
      *
      * @param leastLitresPerMin flow that it needs; null where it needs none
+     * @param holdsLitres of coolant; null where nobody says
      */
     public record Passage(
-            String says, FlowPoint drop, @Nullable BigDecimal leastLitresPerMin) {}
+            String says,
+            FlowPoint drop,
+            @Nullable BigDecimal leastLitresPerMin,
+            @Nullable BigDecimal holdsLitres) {}
+
+    /**
+     * What a circuit is calculated with, as parts of the kit.
+     *
+     * @param pumpAt position of the pump whose curve it is; null where nobody says
+     * @param pumpPart that pump; null where nobody says
+     * @param coolantAt position of the coolant that fills the circuit; null where nobody says
+     * @param tankLitres that stand in its tank when it is full; 0 without one
+     */
+    public record Fitted(
+            @Nullable PositionName pumpAt,
+            @Nullable PartNumber pumpPart,
+            @Nullable PositionName coolantAt,
+            BigDecimal tankLitres) {
+
+        public static final Fitted NONE = new Fitted(null, null, null, BigDecimal.ZERO);
+    }
 
     /**
      * A closed circuit of pump, hoses, what is cooled, and a radiator.
@@ -70,5 +94,6 @@ public record Cooling(List<Coolant> coolants, List<CoolantCircuit> circuits) {
             BigDecimal radiatorWattsPerKelvin,
             BigDecimal airC,
             BigDecimal mostC,
+            Fitted fitted,
             String source) {}
 }

@@ -8,12 +8,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What of a family must fit together whatever is ordered: energy paths and circuits, boxes and what they hold, shafts
- * between their flanges, quantities that follow from others.
+ * between their flanges, quantities that follow from others, what earth straps join.
  */
-public record Fits(List<Run> runs, List<Box> boxes, List<Shaft> shafts, List<Follows> quantities) {
+public record Fits(
+        List<Run> runs, List<Box> boxes, List<Shaft> shafts, List<Follows> quantities, List<Strap> straps) {
 
     /** Of a family that says nothing of what must fit. */
-    public static final Fits NONE = new Fits(List.of(), List.of(), List.of(), List.of());
+    public static final Fits NONE = new Fits(List.of(), List.of(), List.of(), List.of(), List.of());
 
     /**
      * An energy path, from where it begins to where it ends; or a circuit, of which the last step is joined to the first.
@@ -68,6 +69,15 @@ public record Fits(List<Run> runs, List<Box> boxes, List<Shaft> shafts, List<Fol
 
     /** So many for each of what is counted; below 0 for so many fewer. */
     public record Share(Counted counted, BigDecimal each) {}
+
+    /**
+     * One earth strap: what it joins.
+     *
+     * @param position at which the strap stands, perhaps with others
+     * @param when it is there
+     * @param ends positions that it is bolted to, one or two; with one alone its other end is on the base vehicle
+     */
+    public record Strap(PositionName position, Condition when, List<PositionName> ends) {}
 
     /** What can be counted in a kit. */
     public sealed interface Counted {}

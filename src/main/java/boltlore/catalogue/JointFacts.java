@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param tighteningFactor greatest over least preload of the tool, or null where it is a torque wrench
  * @param slip what shears the joint, or null
  * @param bearing what may bear under the heads, or null
+ * @param securedBy what keeps its bolts from coming loose where neither thread lock nor nut does, in words, or empty
  * @param stages how its bolts are tightened one after the other, or null where it is in one go and in any order
  */
 public record JointFacts(
@@ -34,7 +35,38 @@ public record JointFacts(
         @Nullable BigDecimal tighteningFactor,
         @Nullable Slip slip,
         @Nullable Bearing bearing,
-        @Nullable Stages stages) {
+        @Nullable Stages stages,
+        String securedBy) {
+
+    /** Of which nothing else keeps the bolts from coming loose. */
+    public JointFacts(
+            @Nullable PositionName position,
+            String joint,
+            boolean safety,
+            @Nullable BigDecimal clampMm,
+            @Nullable Into into,
+            @Nullable BigDecimal depthMm,
+            @Nullable String thread,
+            @Nullable OwnTorque torque,
+            @Nullable BigDecimal tighteningFactor,
+            @Nullable Slip slip,
+            @Nullable Bearing bearing,
+            @Nullable Stages stages) {
+        this(
+                position,
+                joint,
+                safety,
+                clampMm,
+                into,
+                depthMm,
+                thread,
+                torque,
+                tighteningFactor,
+                slip,
+                bearing,
+                stages,
+                "");
+    }
 
     /** Tightened in one go. */
     public JointFacts(

@@ -25,6 +25,12 @@ public record Port(
         this(name, kind, mates, blank, null);
     }
 
+    /** Which way it flows through a pump, a compressor, a valve. */
+    public enum Way {
+        IN,
+        OUT
+    }
+
     /** Which of two that fit one another: pin or spigot, socket or hose. */
     public enum Half {
         MALE,
@@ -37,6 +43,7 @@ public record Port(
      * @param boreMm nominal bore of a hose or outer diameter of the spigot that it goes over, in mm
      * @param phases of mains, 1 or 3
      * @param thread by which it is screwed in
+     * @param way in which it flows: into the part or out of it; null where either will do
      */
     public record Joint(
             Flow flow,
@@ -45,7 +52,8 @@ public record Port(
             @Nullable BigDecimal volts,
             @Nullable BigDecimal amps,
             @Nullable Integer phases,
-            @Nullable ThreadName thread) {
+            @Nullable ThreadName thread,
+            @Nullable Way way) {
 
         /** One that is plugged, pushed or bolted together. */
         public Joint(
@@ -55,7 +63,7 @@ public record Port(
                 @Nullable BigDecimal volts,
                 @Nullable BigDecimal amps,
                 @Nullable Integer phases) {
-            this(flow, half, boreMm, volts, amps, phases, null);
+            this(flow, half, boreMm, volts, amps, phases, null, null);
         }
 
         private boolean fits(Joint other) {

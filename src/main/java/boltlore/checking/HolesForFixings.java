@@ -55,7 +55,7 @@ final class HolesForFixings {
 
     /** A nut has a thread but no length: it sits on a bolt that has its hole already. */
     private Optional<Fixing> bolt(Need need) {
-        return Optional.ofNullable(plan.part(need.part()).fixing()).filter(fixing -> fixing.lengthMm() != null);
+        return Optional.ofNullable(plan.part(need.part()).fixing()).filter(Fixing::isBolt);
     }
 
     private Optional<Remark> of(Line line, Part part, String thread, MetricHoles wanted, List<Need> needs) {

@@ -30,7 +30,7 @@ final class ThreadsMate {
     private record Brought(Part part, Fixing fixing, BigDecimal many, String joint) {
 
         boolean isBolt() {
-            return fixing.lengthMm() != null;
+            return fixing.isBolt();
         }
     }
 
@@ -53,7 +53,7 @@ final class ThreadsMate {
         return position.lines().stream().flatMap(line -> {
             List<Brought> all = brought(line);
             List<Brought> nuts =
-                    new ArrayList<>(all.stream().filter(each -> !each.isBolt()).toList());
+                    new ArrayList<>(all.stream().filter(each -> each.fixing().isNut()).toList());
             all.stream()
                     .filter(Brought::isBolt)
                     .forEach(bolt -> needed(plan.needsOf(bolt.part().number()), bolt.many())
@@ -83,7 +83,7 @@ final class ThreadsMate {
         return needs.stream().flatMap(need -> {
             Part part = plan.part(need.part());
             Fixing fixing = part.fixing();
-            return fixing == null
+            return fixing == null || fixing.isWasher()
                     ? Stream.empty()
                     : Stream.of(
                             need.ask() instanceof Need.Each each

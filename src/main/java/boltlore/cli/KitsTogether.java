@@ -15,6 +15,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -72,6 +74,16 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
                                 .distinct()
                                 .collect(Collectors.joining(", "))))
                 .toList();
+    }
+
+    /** What stops the kits that are worked on, whichever trade finds it, by orders' names; trades look at several at once. */
+    Map<String, KitTrades> tradesOfEach() {
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        Map<String, KitTrades> each = new ConcurrentHashMap<>();
+        kits.parallelStream()
+                .forEach(kit -> bill(kit).forEach(bill -> each.put(
+                        kit.order().name(), KitTrades.of(new KitInWork(plan(bill), bill, today), kit.misfits()))));
+        return each;
     }
 
     /** What the rules found of an order. */

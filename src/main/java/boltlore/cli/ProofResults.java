@@ -26,20 +26,25 @@ import java.util.function.BiFunction;
 final class ProofResults implements ProofTask.Done {
 
     private final List<FamilyProof> proofs;
+    private final List<TrialKits> trials;
     private final List<Witnesses.Witness> witnesses;
     private final IdentityHashMap<Answer.Defect, String> files = new IdentityHashMap<>();
 
     private final List<String> written = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
 
-    private ProofResults(List<FamilyProof> proofs, List<Witnesses.Witness> witnesses) {
+    private ProofResults(
+            List<FamilyProof> proofs, List<TrialKits> trials, List<Witnesses.Witness> witnesses) {
         this.proofs = proofs;
+        this.trials = trials;
         this.witnesses = witnesses;
     }
 
-    static ProofResults of(Catalogue catalogue, List<FamilyProof> proofs) {
+    /** @param trials of each proof, what was tried beside it */
+    static ProofResults of(Catalogue catalogue, List<FamilyProof> proofs, List<TrialKits> trials) {
         return new ProofResults(
                 proofs,
+                trials,
                 proofs.stream()
                         .flatMap(proof -> Witnesses.find(catalogue, proof).stream())
                         .toList());
@@ -105,12 +110,20 @@ final class ProofResults implements ProofTask.Done {
 
     @Override
     public JsonOut json() {
-        return JsonOut.list(proofs, proof -> ProofJson.encode(proof, this::witness));
+        return JsonOut.list(
+                proofs,
+                proof -> ProofJson.encode(proof, this::witness)
+                        .put("trialKits", trials.get(proofs.indexOf(proof)).json()));
     }
 
     @Override
     public void print(Screen screen) {
-        proofs.forEach(proof -> ProofText.print(screen, proof, this::witness));
+        for (int i = 0; i < proofs.size(); i++) {
+            ProofText.print(screen, proofs.get(i), this::witness);
+            screen.line("");
+            screen.line("Tried:");
+            screen.wrapped(2, trials.get(i).says());
+        }
         if (!written.isEmpty()) {
             screen.line("");
             screen.line("Written:");
@@ -128,7 +141,9 @@ final class ProofResults implements ProofTask.Done {
         if (proofs.stream().flatMap(FamilyProof::openDefects).findAny().isPresent()) {
             return Exit.STOPPED;
         }
-        return proofs.stream().anyMatch(ProofResults::isOpen) ? Exit.UNDECIDED : Exit.OK;
+        boolean open = proofs.stream().anyMatch(ProofResults::isOpen)
+                || trials.stream().anyMatch(tried -> !tried.complete());
+        return open ? Exit.UNDECIDED : Exit.OK;
     }
 
     private static boolean isOpen(FamilyProof proof) {

@@ -23,11 +23,16 @@ record ProvingTask(
 
     @Override
     public Done done(Deadline until, ProofProgress progress) {
+        CatalogueSession session = CatalogueSession.of(catalogue);
         List<FamilyProof> proofs = new ArrayList<>();
+        List<TrialKits> trials = new ArrayList<>();
         for (Family family : families) {
-            proofs.add(Prover.prove(catalogue, family, Kinds.all(), until, progress.of(family.name())));
+            FamilyProof proof = Prover.prove(catalogue, family, Kinds.all(), until, progress.of(family.name()));
+            TrialKits tried = TrialKits.of(session, proof, until);
+            trials.add(tried);
+            proofs.add(tried.with(proof));
         }
-        ProofResults results = ProofResults.of(catalogue, proofs);
+        ProofResults results = ProofResults.of(catalogue, proofs, trials);
         if (files.witnesses != null) {
             results.writeWitnesses(files.witnesses, write);
         }

@@ -146,7 +146,9 @@ final class TradeCommand extends RoomCommand {
         List<Path> written = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
         List<TradeAnswer.OfOrder> answers = new ArrayList<>();
-        for (TradeResult result : results) {
+        StoppedSheets stopped = new StoppedSheets(trade.name(), kits);
+        for (TradeResult plain : results) {
+            TradeResult result = stopped.headed(plain, order(kits, plain));
             List<Report> reports =
                     result.sheets().stream().map(sheet -> sheet.report().get()).toList();
             Outcome<List<Path>> outcome = write(of(kits, result), result, reports);
@@ -165,7 +167,7 @@ final class TradeCommand extends RoomCommand {
         }
         boolean stops =
                 answers.stream().anyMatch(answer -> answer.found().findings().stops());
-        return kits.stopped().isEmpty() && !stops ? Exit.OK : Exit.STOPPED;
+        return kits.stopped().isEmpty() && !stops && !stopped.any() ? Exit.OK : Exit.STOPPED;
     }
 
     /** The sheets, and where these are written what stands apart from them. */

@@ -12,5 +12,5 @@ import java.util.List;
  */
 public record Cause(List<Choice> choices, boolean onlyThen) {
 
-    static final Cause NONE = new Cause(List.of(), true);
+    public static final Cause NONE = new Cause(List.of(), true);
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * What a trade has made of one order, or of several together.
@@ -62,6 +63,15 @@ public record TradeResult(String folder, Findings findings, List<Sheet> sheets, 
     /** Of one order, with one report. */
     public static TradeResult of(KitInWork kit, Findings findings, Supplier<Report> report) {
         return new TradeResult(kit.order().name(), findings, List.of(Sheet.of(report)));
+    }
+
+    /** With each report as that function makes it. */
+    public TradeResult each(UnaryOperator<Report> as) {
+        List<Sheet> others = sheets.stream()
+                .map(sheet -> new Sheet(
+                        sheet.folder(), () -> as.apply(sheet.report().get()), sheet.beside(), sheet.always()))
+                .toList();
+        return new TradeResult(folder, findings, others, apart);
     }
 
     /** With some of its sheets. */

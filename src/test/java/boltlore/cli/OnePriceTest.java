@@ -147,7 +147,7 @@ class OnePriceTest {
         var plan = RESOLVER.plan(kit.order().family());
         KitInWork inWork = new KitInWork(plan, kit.bill(), LocalDate.of(2026, 3, 2));
         Stream<Supplier<Report>> all = Stream.concat(
-                OrderSheets.prepare(inWork, pricing, List.of(), false).stream(),
+                OrderSheets.prepare(inWork, pricing, new KitTrades(List.of(), Map.of()), false).stream(),
                 KitTrades.of(inWork, kit.misfits()).results().values().stream()
                         .flatMap(List::stream)
                         .flatMap(result -> result.sheets().stream())

@@ -1,5 +1,8 @@
 package boltlore.catalogue.json;
 
+import java.math.BigDecimal;
+import boltlore.json.KeyRule;
+import boltlore.measure.PartNumber;
 import boltlore.catalogue.Cooling;
 import boltlore.catalogue.Cooling.Coolant;
 import boltlore.catalogue.Cooling.CoolantCircuit;
@@ -20,6 +23,9 @@ final class CoolingReading {
     private static final Range BORE = Range.above(0, 100);
     private static final Range CELSIUS = Range.between(-50, 150);
     private static final int MOST_FITTINGS = 100;
+    private static final Range LITRES = Range.between(0, 100);
+    private static final KeyRule PUMP_WITH_PART = new KeyRule.Needs("pumpAt", "pumpPart");
+    private static final KeyRule PART_WITH_PUMP = new KeyRule.Needs("pumpPart", "pumpAt");
 
     private final Reading reading;
     private final ConditionReading overOptions;
@@ -41,6 +47,7 @@ final class CoolingReading {
                 reader.decimal("densityKgM3", Range.between(500, 2_000)),
                 reader.decimal("viscosityMpas", Range.above(0, 1_000)),
                 reader.decimal("specificHeat", Range.between(1_000, 5_000)),
+                reader.findDecimal("concentratePercent", Range.between(0, 100)),
                 reader.text("source"));
     }
 
@@ -59,6 +66,7 @@ final class CoolingReading {
                 reader.decimal("radiatorWattsPerKelvin", Range.above(0, 10_000)),
                 reader.decimal("airC", CELSIUS),
                 reader.decimal("mostC", CELSIUS),
+                fitted(reader),
                 reader.text("source"));
         if (reader.sound() && !isWhole(circuit.pump())) {
             reader.faultAt(
@@ -68,6 +76,24 @@ final class CoolingReading {
                     "Give both ends of the pump's curve.");
         }
         return circuit;
+    }
+
+    private Cooling.Fitted fitted(ObjectReader reader) {
+        String pumpAt = reading.findMentioned(reader, "pumpAt", Kind.POSITION);
+        String pumpPart = reading.findMentioned(reader, "pumpPart", Kind.PART);
+        String coolantAt = reading.findMentioned(reader, "coolantAt", Kind.POSITION);
+        BigDecimal tank = reader.findDecimal("tankLitres", LITRES);
+        if (reader.breaks(PUMP_WITH_PART) || reader.breaks(PART_WITH_PUMP)) {
+            reader.fault(
+                    "not both 'pumpAt' and 'pumpPart'",
+                    "where the pump stands, and the part whose curve it is",
+                    "Name both.");
+        }
+        return new Cooling.Fitted(
+                pumpAt == null ? null : new PositionName(pumpAt),
+                pumpPart == null ? null : new PartNumber(pumpPart),
+                coolantAt == null ? null : new PositionName(coolantAt),
+                tank == null ? BigDecimal.ZERO : tank);
     }
 
     private static boolean isWhole(List<FlowPoint> pump) {
@@ -102,7 +128,8 @@ final class CoolingReading {
         return new Passage(
                 reader.text("says"),
                 reader.object("drop", CoolingReading::drop),
-                reader.findDecimal("leastLitresPerMin", Range.above(0, 1_000)));
+                reader.findDecimal("leastLitresPerMin", Range.above(0, 1_000)),
+                reader.findDecimal("holdsLitres", LITRES));
     }
 
     private static FlowPoint drop(ObjectReader reader) {

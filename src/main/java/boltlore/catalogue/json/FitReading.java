@@ -1,5 +1,10 @@
 package boltlore.catalogue.json;
 
+import java.util.TreeSet;
+import java.util.TreeMap;
+import java.util.SortedSet;
+import java.util.SortedMap;
+import boltlore.measure.OptionName;
 import boltlore.catalogue.EnvelopeMm;
 import boltlore.catalogue.Flow;
 import boltlore.catalogue.Geometry;
@@ -20,6 +25,7 @@ final class FitReading {
     static final Allowed<Flow> FLOWS = Allowed.of(Flow.values(), Flow::written);
 
     private static final Allowed<Port.Half> HALVES = Allowed.of(Port.Half.values());
+    private static final Allowed<Port.Way> WAYS = Allowed.of(Port.Way.values());
     private static final KeyRule SOMETHING_SAID = new KeyRule.OneWay("flow", "mates", "flow mates");
     private static final Range BORE = Range.above(0, 500);
     private static final int ONE_PHASE = 1;
@@ -32,7 +38,7 @@ final class FitReading {
             24);
 
     /** All of these mean nothing without a flow. */
-    private static final List<String> OF_A_FLOW = List.of("half", "boreMm", "volts", "amps", "phases", "thread");
+    private static final List<String> OF_A_FLOW = List.of("half", "boreMm", "volts", "amps", "phases", "thread", "way");
 
     private FitReading() {}
 
@@ -47,7 +53,8 @@ final class FitReading {
                 reader.findDecimal("volts", PackReading.VOLTS),
                 reader.findDecimal("amps", PackReading.AMPS),
                 reader.findWhole("phases", ONE_PHASE, THREE_PHASES),
-                reader.findText("thread", THREAD).flatMap(ThreadName::of).orElse(null));
+                reader.findText("thread", THREAD).flatMap(ThreadName::of).orElse(null),
+                reader.findOneOf("way", WAYS));
         if (reader.breaks(SOMETHING_SAID)) {
             reader.fault(
                     "neither 'flow' nor 'mates'",
@@ -69,8 +76,12 @@ final class FitReading {
         EnvelopeMm size = reader.findObject("sizeMm", CoatingFile::sizeMm).orElse(null);
         EnvelopeMm inner = reader.findObject("innerMm", CoatingFile::sizeMm).orElse(null);
         String mirror = reading.findMentioned(reader, "mirrorOf", Kind.PART);
-        return size == null && inner == null && mirror == null
+        SortedMap<OptionName, SortedSet<String>> madeFor = new TreeMap<>();
+        reader.findObjects("madeFor", each -> madeFor.computeIfAbsent(
+                        new OptionName(each.text("option", TextShape.NAME)), option -> new TreeSet<>())
+                .addAll(each.texts("values", TextShape.NAME, (value, spot) -> value)));
+        return size == null && inner == null && mirror == null && madeFor.isEmpty()
                 ? Geometry.NONE
-                : new Geometry(size, inner, mirror == null ? null : new PartNumber(mirror));
+                : new Geometry(size, inner, mirror == null ? null : new PartNumber(mirror), madeFor);
     }
 }

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** families/…/fits.json: energy paths and circuits, boxes and their contents, shafts, quantities that follow. */
+/** families/…/fits.json: energy paths and circuits, boxes and their contents, shafts, quantities that follow, earth straps. */
 final class FitsFile {
 
     private static final Range EACH = Range.between(-10_000, 10_000);
@@ -52,7 +52,8 @@ final class FitsFile {
                 Stream.concat(paths.stream(), circuits.stream()).toList(),
                 reader.findObjects("boxes", this::box),
                 reader.findObjects("shafts", this::shaft),
-                reader.findObjects("quantities", this::follows));
+                reader.findObjects("quantities", this::follows),
+                reader.findObjects("straps", this::strap));
     }
 
     private Fits.Run circuit(ObjectReader reader) {
@@ -136,6 +137,15 @@ final class FitsFile {
     private Fits.Flange flange(ObjectReader reader) {
         return new Fits.Flange(
                 overOptions.orAlways(reader, "when"), reader.whole("stationMm", -LONGEST_MM, LONGEST_MM));
+    }
+
+    private Fits.Strap strap(ObjectReader reader) {
+        String to = reading.findMentioned(reader, "to", Kind.POSITION);
+        PositionName from = position(reader, "from");
+        return new Fits.Strap(
+                position(reader, "strap"),
+                overOptions.orAlways(reader, "when"),
+                to == null ? List.of(from) : List.of(from, new PositionName(to)));
     }
 
     private Fits.Follows follows(ObjectReader reader) {

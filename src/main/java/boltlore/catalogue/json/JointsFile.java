@@ -45,7 +45,8 @@ final class JointsFile {
                 reader.findDecimal("tighteningFactor", Range.between(1, 4)),
                 reader.findObject("slip", JointsFile::slip).orElse(null),
                 reader.findObject("bearing", JointsFile::bearing).orElse(null),
-                stages.read(reader));
+                stages.read(reader),
+                reader.findText("securedBy", TextShape.LINE).orElse(""));
         StagesReading.agree(joint, reader);
         return reading.sources().put(joint, reader.spot());
     }

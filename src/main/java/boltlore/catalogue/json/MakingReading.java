@@ -30,6 +30,7 @@ final class MakingReading {
     private static final Range BEND = Range.above(0, 135);
 
     private static final Allowed<Joined> JOINED = Allowed.of(Joined.values());
+    private static final Allowed<Fixing.Washer> WASHERS = Allowed.of(Fixing.Washer.values());
     private static final KeyRule WITH_ITS_TABLE = new KeyRule.Needs("torqueNm", "torqueTable", "friction");
     private static final Range TIMES = Range.above(0, 10);
     private static final Range PLUS = Range.between(-100_000, 100_000);
@@ -137,7 +138,8 @@ final class MakingReading {
                 reader.findText("torqueTable", TextShape.LINE).orElse(null),
                 reader.findDecimal("friction", Range.above(0, 1)),
                 reader.findText("threadLock", TextShape.LINE).orElse(null),
-                reader.findObject("prevailing", MakingReading::prevailing).orElse(null));
+                reader.findObject("prevailing", MakingReading::prevailing).orElse(null),
+                reader.findOneOf("washer", WASHERS));
         if (reader.breaks(WITH_ITS_TABLE)) {
             reader.faultAt(
                     "torqueNm",

@@ -70,6 +70,22 @@ public enum FitFinding implements Kind {
     CABLE_WITHOUT_BRANCH("cable without its branch", STOP),
     /** Two branches are about the cable at {position}. */
     CABLE_OF_TWO_BRANCHES("cable without its branch", STOP),
+    /** {position} holds drive unit or battery with {bolts}, and joints.json has no such joint to be signed for. */
+    HEAVY_JOINT_NOT_NAMED("heavy joint not named", STOP),
+    /** The {bolts} at {position} are large, or something keeps them from coming loose, and joints.json has no such joint. */
+    JOINT_NOT_NAMED("joint not named", CHECK),
+    /** {part}, drive unit or battery box, hangs on no mount of driving.json. */
+    HANGS_ON_NO_MOUNT("hangs on no mount", STOP),
+    /** An earth strap of {strap} is bolted to {part}, which is coated there. */
+    EARTH_FACE_COATED("earth strap on a coat", STOP),
+    /** An earth strap of {strap} is bolted to {position}, where nothing stands. */
+    EARTH_STRAP_LOOSE("earth strap loose", STOP),
+    /** There are more or fewer straps {strap} than fits.json says what they join. */
+    EARTH_STRAPS_NOT_NAMED("earth straps not named", STOP),
+    /** {run} goes into or out of {part} at {port}, which is the other way round (0 its outlet, 1 its inlet). */
+    FLOWS_BACKWARDS("flows backwards", STOP),
+    /** {part} is made for {option} {values}, and stands in other orders. */
+    MADE_FOR_ANOTHER("made for another vehicle", STOP),
     /** Inside another: {part}, {port}, {flow}, {kind}, {half} (0 male, 1 female). */
     PORT("port", NOTE),
     /** Inside another: the same of a hose or spigot, with {bore} in mm. */

@@ -99,7 +99,55 @@ public final class FitKinds {
                     Severity.CHECK,
                     "Every quantity that follows from another does.",
                     "Correct the quantity of the line, or of what it follows from.",
-                    Quantities::others));
+                    Quantities::others),
+            new FitStatements(
+                    "heavy joint not named",
+                    Severity.STOP,
+                    "Every bolted joint that holds drive unit, shaft or battery is signed for.",
+                    "Name the position in joints.json, with 'safety'.",
+                    JointsNamed::heavy),
+            new FitStatements(
+                    "joint not named",
+                    Severity.CHECK,
+                    "Every joint with secured or large bolts is named in joints.json.",
+                    "Name the position in joints.json, with 'safety' where somebody signs for it.",
+                    JointsNamed::others),
+            new FitStatements(
+                    "hangs on no mount",
+                    Severity.STOP,
+                    "Drive unit and battery boxes hang on mounts that are judged.",
+                    "Name the position under 'carries' of its mounts in driving.json.",
+                    JointsNamed::unmounted),
+            new FitStatements(
+                    "earth strap on a coat",
+                    Severity.STOP,
+                    "Every earth strap is bolted to bare metal.",
+                    "Give the coated part a masked earth face, or bolt the strap to another part.",
+                    EarthStraps::coated),
+            new FitStatements(
+                    "earth strap loose",
+                    Severity.STOP,
+                    "Every earth strap is bolted to something at both ends.",
+                    "Fit the part, or correct 'straps' in fits.json.",
+                    EarthStraps::loose),
+            new FitStatements(
+                    "earth straps not named",
+                    Severity.STOP,
+                    "Of every earth strap it is said what it joins.",
+                    "Correct the quantity of the line, or 'straps' in fits.json.",
+                    EarthStraps::unnamed),
+            new FitStatements(
+                    "flows backwards",
+                    Severity.STOP,
+                    "Everything flows through pumps, compressors and valves the right way round.",
+                    "Turn the part round: exchange 'in' and 'out' of the step in fits.json.",
+                    Directions::findings),
+            new FitStatements(
+                    "made for another vehicle",
+                    Severity.STOP,
+                    "Every part stands only in orders that it is made for.",
+                    "Exchange the parts of the lines, or correct their conditions or 'madeFor' in the part master.",
+                    MadeFor::findings));
 
     private FitKinds() {}
 

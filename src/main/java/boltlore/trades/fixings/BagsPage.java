@@ -16,7 +16,7 @@ final class BagsPage {
     private static final String RULE =
             "Count = net on the scale / mass of each, rounded; the net of the right count stands in the row. It is certain only where the mass of each is known"
                     + " within half a piece in the whole count (0.5 divided by the count). Where the part master's last digit is too coarse for that, weigh ten"
-                    + " of the batch first, or count by hand. Spares: up to M8 the larger of one and 5 % rounded up (workshop's own value).";
+                    + " of the batch first, or count by hand. Spares: up to M8, and of self-locking nuts of any size, the larger of one and 5 % rounded up (workshop's own value).";
 
     private BagsPage() {}
 

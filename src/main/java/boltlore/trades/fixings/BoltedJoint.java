@@ -97,6 +97,21 @@ public record BoltedJoint(
                 .orElse(null);
     }
 
+    /** Whether thread lock, a self-locking thread, or what joints.json says keeps it from coming loose. */
+    public boolean isSecured() {
+        return !securedBy().isEmpty();
+    }
+
+    /** What keeps it from coming loose, in words; empty where nothing does. */
+    public String securedBy() {
+        if (fixing().threadLock() != null) {
+            return fixing().threadLock();
+        }
+        return prevailingNm() != null
+                ? "by the self-locking nut, new each time"
+                : facts == null ? "" : facts.securedBy();
+    }
+
     /** The highest that the wrench is set to in Nm: the torque, and on top what the self-locking thread takes. */
     public @Nullable BigDecimal wrenchNm() {
         BigDecimal torque = torqueNm();

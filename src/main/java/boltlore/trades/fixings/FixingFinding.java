@@ -20,6 +20,16 @@ public enum FixingFinding implements Kind {
     BOLT_OF_OTHER_THREAD(STOP),
     /** {bolts} bolts go into nuts, and only {nuts} of their {thread} come with them. */
     NUTS_TOO_FEW(STOP),
+    /** {bolts} bolts of {thread}, and {washers} washers for them. */
+    WASHERS_TOO_FEW(CHECK),
+    /** The same where the joint holds drive, battery, steering, brakes or people. */
+    SAFETY_WASHERS_TOO_FEW(STOP),
+    /** The bolts have {bolt}, a washer that comes with them is for {washer}. */
+    WASHER_OF_OTHER_SIZE(STOP),
+    /** Nothing keeps bolts that are signed for from coming loose. */
+    NOT_SECURED(STOP),
+    /** {lock} is put on bolts that take a self-locking nut. */
+    SECURED_TWICE(CHECK),
     BOLT_NOT_KNOWN(CHECK),
     BOLT_TOO_SHORT_FOR_NUT(STOP),
     THREAD_TOO_SHORT(STOP),

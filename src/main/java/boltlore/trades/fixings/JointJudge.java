@@ -3,6 +3,7 @@ package boltlore.trades.fixings;
 import boltlore.catalogue.Fixing;
 import boltlore.catalogue.JointFacts;
 import boltlore.catalogue.JointFacts.Into;
+import boltlore.catalogue.ThreadName;
 import boltlore.findings.Finding;
 import boltlore.measure.Digits;
 import boltlore.measure.Wording;
@@ -11,6 +12,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +51,8 @@ final class JointJudge {
         judge.stretch();
         judge.sequence();
         judge.length(joint.facts());
+        judge.washers();
+        judge.secured();
         return judge.findings.stream();
     }
 
@@ -83,7 +87,7 @@ final class JointJudge {
         if (facts.into() == Into.NUT || facts.into() == Into.RIVET_NUT) {
             BigDecimal nuts = joint.with().stream()
                     .filter(each -> each.part().fixing() != null
-                            && each.part().fixing().lengthMm() == null
+                            && each.part().fixing().isNut()
                             && each.part().fixing().thread().equals(bolt))
                     .map(BoltedJoint.Accompanying::quantity)
                     .reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -92,6 +96,52 @@ final class JointJudge {
             }
         } else if (facts.thread() != null && !facts.thread().equals(bolt)) {
             found(FixingFinding.BOLT_OF_OTHER_THREAD, "bolt", bolt, "hole", facts.thread());
+        }
+    }
+
+    /**
+     * Each bolt has a washer of its own size under its head, unless it needs none. Common practice, no source: it spares the
+     * coat and evens the friction that the torque stands for.
+     */
+    private void washers() {
+        if (joint.fixing().washer() != null) {
+            return;
+        }
+        BigDecimal washers = BigDecimal.ZERO;
+        for (BoltedJoint.Accompanying each : joint.with()) {
+            Fixing washer = each.part().fixing();
+            if (washer != null && washer.isWasher()) {
+                washers = washers.add(each.quantity());
+                if (!ThreadName.mate(joint.fixing().thread(), washer.thread())) {
+                    found(
+                            FixingFinding.WASHER_OF_OTHER_SIZE,
+                            "bolt",
+                            joint.fixing().thread(),
+                            "washer",
+                            washer.thread());
+                }
+            }
+        }
+        if (washers.compareTo(joint.quantity()) < 0) {
+            found(
+                    joint.safety() ? FixingFinding.SAFETY_WASHERS_TOO_FEW : FixingFinding.WASHERS_TOO_FEW,
+                    "bolts",
+                    joint.quantity(),
+                    "thread",
+                    joint.fixing().thread(),
+                    "washers",
+                    washers);
+        }
+    }
+
+    /** One means keeps a joint that is signed for from coming loose, and not two that spoil each other. */
+    private void secured() {
+        boolean lock = joint.fixing().threadLock() != null;
+        boolean locking = joint.prevailingNm() != null;
+        if (lock && locking) {
+            found(FixingFinding.SECURED_TWICE, "lock", Objects.requireNonNull(joint.fixing().threadLock()));
+        } else if (joint.safety() && !joint.isSecured()) {
+            found(FixingFinding.NOT_SECURED);
         }
     }
 

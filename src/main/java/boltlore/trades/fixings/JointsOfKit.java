@@ -40,15 +40,14 @@ final class JointsOfKit {
             item.inside().stream()
                     .flatMap(Item::all)
                     .filter(JointsOfKit::isBolt)
-                    .forEach(bolt -> joints.add(joint(bolt, List.of())));
+                    .forEach(bolt -> joints.add(joint(bolt, beside(item, bolt))));
         }
         return List.copyOf(joints);
     }
 
-    /** A nut has a thread but no length. */
     private static boolean isBolt(Item item) {
         Fixing fixing = item.part().fixing();
-        return fixing != null && fixing.lengthMm() != null;
+        return fixing != null && fixing.isBolt();
     }
 
     private BoltedJoint joint(Item bolt, List<BoltedJoint.Accompanying> with) {
@@ -87,6 +86,21 @@ final class JointsOfKit {
         return List.copyOf(with);
     }
 
+    /** Inside an assembly, the nuts and washers of its thread that the assembly holds. */
+    private static List<BoltedJoint.Accompanying> beside(Item assembly, Item bolt) {
+        return assembly.inside().stream()
+                .flatMap(Item::all)
+                .filter(item -> !isBolt(item) && isOfThread(item, bolt))
+                .map(JointsOfKit::accompanying)
+                .toList();
+    }
+
+    private static boolean isOfThread(Item item, Item bolt) {
+        Fixing own = item.part().fixing();
+        Fixing thread = bolt.part().fixing();
+        return own != null && thread != null && ThreadName.mate(thread.thread(), own.thread());
+    }
+
     private static BoltedJoint.Accompanying accompanying(Item item) {
         return new BoltedJoint.Accompanying(item.part(), item.quantity());
     }
@@ -97,7 +111,7 @@ final class JointsOfKit {
         Fixing thread = bolt.part().fixing();
         return nut != null
                 && thread != null
-                && nut.lengthMm() == null
+                && nut.isNut()
                 && ThreadName.mate(thread.thread(), nut.thread())
                 && item.line().equals(bolt.line())
                 && items.stream().filter(JointsOfKit::isBolt).noneMatch(other -> isAskedBy(item, other));

@@ -7,6 +7,8 @@ import boltlore.findings.Findings;
 import boltlore.order.Order;
 import boltlore.order.Waiver;
 import boltlore.resolution.FindingKind;
+import boltlore.report.Report;
+import boltlore.report.StopsAtHead;
 import boltlore.resolution.Resolution;
 import boltlore.trades.FoundBy;
 import boltlore.trades.KitFinding;
@@ -14,9 +16,11 @@ import boltlore.trades.KitInWork;
 import boltlore.trades.Trade;
 import boltlore.trades.TradeResult;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What all trades make of one kit, and all that they found.
@@ -47,7 +51,27 @@ public record KitTrades(List<FoundBy> found, Map<String, List<TradeResult>> resu
         }
         Findings ofKit = byRules.findings().and(waivedInVain(kit.order(), byRules.findings(), byTrades));
         found.add(0, new FoundBy(byRules.by(), ofKit));
-        return new KitTrades(List.copyOf(found), made);
+        KitTrades all = new KitTrades(List.copyOf(found), made);
+        made.replaceAll((trade, results) -> results.stream()
+                .map(result -> result.each(report -> all.headed(trade, report)))
+                .toList());
+        return all;
+    }
+
+    /** The report with what stops this order at its head, what its own trade found first. */
+    public Report headed(String trade, Report report) {
+        return StopsAtHead.on(
+                report,
+                stops(trade).map(finding -> new StopsAtHead.Stop("", finding)).toList());
+    }
+
+    /** All that stops this order, what that trade found first. */
+    public Stream<Finding> stops(String trade) {
+        return found.stream()
+                .sorted(Comparator.comparing(by -> !by.by().equals(trade)))
+                .flatMap(by -> by.findings().all().stream())
+                .filter(Finding::stops)
+                .distinct();
     }
 
     /** Waivers that speak of nothing that the rules or any trade found; told only here, where all have looked. */

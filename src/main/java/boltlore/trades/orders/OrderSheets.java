@@ -1,7 +1,6 @@
 package boltlore.trades.orders;
 
 import boltlore.report.Report;
-import boltlore.trades.FoundBy;
 import boltlore.trades.KitInWork;
 import boltlore.trades.bill.sheets.BillReport;
 import boltlore.trades.bill.sheets.ContentsReport;
@@ -23,14 +22,16 @@ public final class OrderSheets {
      * @param jobCards whether a card for each made part is asked for too
      */
     public static List<Supplier<Report>> prepare(
-            KitInWork kit, OrderPricing pricing, List<FoundBy> found, boolean jobCards) {
+            KitInWork kit, OrderPricing pricing, KitTrades trades, boolean jobCards) {
         PickingList packed = PickingTrade.list(kit);
         List<Supplier<Report>> sheets = new ArrayList<>(List.of(
-                () -> BillReport.compose(pricing, packed, found),
+                () -> BillReport.compose(pricing, packed, trades.found()),
                 () -> ContentsReport.compose(kit.plan(), kit.bill(), packed)));
         if (jobCards) {
             sheets.add(() -> BillReport.jobCards(pricing.costed()));
         }
-        return sheets;
+        return sheets.stream()
+                .<Supplier<Report>>map(sheet -> () -> trades.headed("kit", sheet.get()))
+                .toList();
     }
 }

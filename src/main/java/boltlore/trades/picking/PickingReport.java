@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
 final class PickingReport {
 
     private static final String HOW_TO = "Take what stands under 'Take': it holds one spare for each 20, or part of 20,"
-            + " small fixings of a bag. Write down below what is short and go on; do not put another part in its place";
+            + " small fixings and self-locking nuts of a bag. Write down below what is short and go on; do not put another part in its place";
     private static final String NO_OTHER = HOW_TO + ".";
     private static final String OR_OTHER =
             HOW_TO + ", except what stands under 'Where one is short': then write down what was taken instead.";

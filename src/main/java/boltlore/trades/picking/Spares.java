@@ -13,7 +13,8 @@ import java.util.stream.Stream;
 
 /**
  * Spare small fixings in each bag: 5 % rounded up, at least one, for threads up to M8 and the washers that come with
- * them. Larger bolts are counted out one by one and not lost. Common practice, no source.
+ * them, and for self-locking nuts of any size, which are used once. Larger bolts are counted out one by one and not lost.
+ * Common practice, no source.
  */
 final class Spares {
 
@@ -24,9 +25,13 @@ final class Spares {
     private final Set<PartNumber> small = new TreeSet<>();
 
     Spares(Stream<Part> picked) {
-        picked.filter(Spares::isSmallFixing).forEach(fixing -> {
-            small.add(fixing.number());
-            fixing.needs().stream().map(Need::part).forEach(small::add);
+        picked.forEach(fixing -> {
+            if (isSmallFixing(fixing)) {
+                small.add(fixing.number());
+                fixing.needs().stream().map(Need::part).forEach(small::add);
+            } else if (isUsedOnce(fixing)) {
+                small.add(fixing.number());
+            }
         });
     }
 
@@ -39,6 +44,11 @@ final class Spares {
     /** The larger of one and 5 % rounded up. */
     private static BigDecimal add(BigDecimal quantity) {
         return quantity.multiply(SHARE).setScale(0, RoundingMode.CEILING).max(BigDecimal.ONE);
+    }
+
+    /** A nut that was turned off again has lost what makes it hold. */
+    private static boolean isUsedOnce(Part part) {
+        return part.fixing() != null && part.fixing().prevailing() != null;
     }
 
     private static boolean isSmallFixing(Part part) {

@@ -1,0 +1,95 @@
+package boltlore.report;
+
+import boltlore.findings.Finding;
+import boltlore.findings.Sentences;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Says at the head of a sheet what stops its order, whichever room found it: whoever cuts, coats, picks or packs reads
+ * his own sheet only.
+ */
+public final class StopsAtHead {
+
+    /** What programs know such a line by. */
+    public static final String KEY = "stop";
+
+    /**
+     * Something that stops an order.
+     *
+     * @param order its name where the sheet is of several orders, else empty
+     */
+    public record Stop(String order, Finding finding) {
+
+        private String says(String language) {
+            String sentence = finding.says(language);
+            return order.isEmpty() ? sentence : order + Note.colon(language) + sentence;
+        }
+    }
+
+    private StopsAtHead() {}
+
+    /**
+     * The report with a line for each stop under the title of its first page and in what a terminal shows, in the page's
+     * language; its further pages, which may hang elsewhere, say that there is one and where to read it.
+     *
+     * @param stops in the order in which they are told; none leaves the report as it is
+     */
+    public static Report on(Report report, List<Stop> stops) {
+        if (stops.isEmpty()) {
+            return report;
+        }
+        Page first = report.pages().get(0);
+        List<Page> pages = IntStream.range(0, report.pages().size())
+                .mapToObj(at -> {
+                    Page page = report.pages().get(at);
+                    String language = page.languageIn(report);
+                    return under(page, at == 0 ? lines(stops, language) : List.of(pointer(first, stops, language)));
+                })
+                .toList();
+        return new Report(
+                report.file(),
+                report.title(),
+                report.subject(),
+                report.author(),
+                report.dated(),
+                report.language(),
+                report.findings(),
+                under(report.glance(), lines(stops, "en")),
+                pages,
+                report.data());
+    }
+
+    private static List<Block> lines(List<Stop> stops, String language) {
+        return stops.stream()
+                .<Block>map(stop -> Note.caution(KEY, lead(List.of(stop), language), stop.says(language)))
+                .distinct()
+                .toList();
+    }
+
+    /** What must not go on: all work, or only the shipping where no more than that is stopped. */
+    private static String lead(List<Stop> stops, String language) {
+        boolean shipping =
+                stops.stream().allMatch(stop -> stop.finding().kind().room().equals("ship"));
+        return Sentences.word(shipping ? "stopped.ship" : "stopped", language);
+    }
+
+    private static Block pointer(Page first, List<Stop> stops, String language) {
+        String where = Sentences.word("stopped.where", language)
+                .replace("{page}", first.name())
+                .replace("{count}", String.valueOf(stops.size()));
+        return Note.caution(KEY, lead(stops, language), where);
+    }
+
+    private static Page under(Page page, List<Block> lines) {
+        return new Page(page.name(), page.language(), page.print(), under(page.blocks(), lines));
+    }
+
+    private static List<Block> under(List<Block> blocks, List<Block> lines) {
+        boolean titled = !blocks.isEmpty() && blocks.get(0) instanceof Heading heading && heading.look() == Look.TITLE;
+        List<Block> all = new ArrayList<>(blocks);
+        all.addAll(titled ? 1 : 0, lines);
+        return all;
+    }
+}
