@@ -13,6 +13,8 @@ import boltlore.resolution.OrderResolver;
 import boltlore.resolution.Resolution;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +43,14 @@ public record OrderKit(
                         resolution,
                         misfits(resolver, settled, resolution),
                         bill(resolver, settled, resolution))));
+    }
+
+    /** The kit of the order under other choices, where they make one that ships. */
+    public static Function<Choices, Optional<Bill>> beside(OrderResolver resolver, Order order) {
+        return choices -> of(resolver, order.withChoices(choices), false) instanceof Outcome.Sound<OrderKit> sound
+                        && sound.value().issuesSheets()
+                ? Optional.ofNullable(sound.value().bill())
+                : Optional.empty();
     }
 
     public boolean issuesSheets() {

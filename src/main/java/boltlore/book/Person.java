@@ -17,6 +17,11 @@ public record Person(
     public static final String CUSTOMER = "customer";
     public static final String STAFF = "staff";
 
+    /** The same with other details. */
+    public Person with(SortedMap<String, String> others) {
+        return new Person(key, role, name, others, since, erased);
+    }
+
     /** How a person whose data are erased is called. */
     public String shown() {
         return erased.isEmpty() ? name : key + " (erased)";

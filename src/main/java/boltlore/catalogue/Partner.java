@@ -1,4 +1,16 @@
 package boltlore.catalogue;
 
-/** A partner workshop with the language of its papers. */
-public record Partner(String name, String says, String language) {}
+import boltlore.measure.Party;
+
+/**
+ * A partner workshop with the language of its papers.
+ *
+ * @param consignee where its kits go, and who pays for them; unknown where nobody has said
+ */
+public record Partner(String name, String says, String language, Party consignee) {
+
+    /** One whose address nobody has said. */
+    public Partner(String name, String says, String language) {
+        this(name, says, language, Party.UNKNOWN);
+    }
+}

@@ -5,8 +5,10 @@ import boltlore.catalogue.EffectivityScale;
 import boltlore.catalogue.Option;
 import boltlore.faults.Fault;
 import boltlore.faults.Outcome;
+import boltlore.measure.Party;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderBuilder;
 import boltlore.order.OrderTerms;
 import boltlore.order.json.OrderReader;
@@ -14,7 +16,9 @@ import boltlore.order.json.OrderWriter;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +37,10 @@ enum AskedHead {
             "Brackets that support nothing in this kit: leave them out, or keep them? 'out' or 'keep'.",
             true),
     PLACED("placed", "When was the order placed? A date, as 2027-03-12.", false),
+    ADDRESS(
+            "address",
+            "Where do the crates go? Lines of the address and the country's two letters with ';' between: 'Row 1; Town; IE'.",
+            true),
     LANGUAGE("language", "In which language are the papers?", true);
 
     /** What is asked: a question of the family, something else that an order says, or whether it is to be written. */
@@ -108,7 +116,7 @@ enum AskedHead {
             case BRACKETS -> order.leftOut() instanceof LeftOut.Undecided;
             case CHASSIS -> order.chassis().isEmpty() && asks(order, EffectivityScale.By.CHASSIS);
             case PLACED -> order.placed() == null && asks(order, EffectivityScale.By.PLACED);
-            case LANGUAGE -> false;
+            case ADDRESS, LANGUAGE -> false;
         };
     }
 
@@ -132,9 +140,32 @@ enum AskedHead {
             case BRACKETS -> brackets(order, text);
             case PLACED ->
                 day(text).then(day -> Outcome.sound(builder.placed(day).build()));
+            case ADDRESS -> address(order, text);
             case LANGUAGE -> Outcome.sound(builder.language(text).build());
         };
         return changed.then(said -> checked(said, catalogue));
+    }
+
+    /** Only the address; whom to ask for and all numbers stay as they were. */
+    private static Outcome<Order> address(Order order, String text) {
+        List<String> lines = Arrays.stream(text.split(";", -1)).map(String::strip).toList();
+        if (lines.size() < 2) {
+            return otherThan(text, "an address, as 'Row 1; Town; IE'");
+        }
+        Party before = order.addresses().consignee();
+        Party known = before == null ? Party.UNKNOWN.called(order.customer()) : before;
+        Party consignee = new Party(
+                known.name(),
+                lines.subList(0, lines.size() - 1),
+                lines.get(lines.size() - 1).toUpperCase(Locale.ROOT),
+                known.contact(),
+                known.phone(),
+                known.email(),
+                known.taxNumber(),
+                known.eori());
+        return Outcome.sound(new OrderBuilder(order)
+                .addresses(new OrderAddresses(consignee, order.addresses().invoice()))
+                .build());
     }
 
     private static Outcome<LocalDate> day(String text) {
@@ -159,7 +190,9 @@ enum AskedHead {
         if (!DiscountGiven.isWritten(text)) {
             return otherThan(text, "per cent, as 2.5");
         }
-        OrderTerms terms = new OrderTerms(new BigDecimal(text), order.terms().currency());
+        OrderTerms agreed = order.terms();
+        OrderTerms terms =
+                new OrderTerms(new BigDecimal(text), agreed.currency(), agreed.delivery(), agreed.payment());
         return Outcome.sound(new OrderBuilder(order).terms(terms).build());
     }
 

@@ -2,6 +2,7 @@ package boltlore.cli;
 
 import boltlore.catalogue.Catalogue;
 import boltlore.explanation.FindingWords;
+import boltlore.measure.Party;
 import boltlore.order.Order;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -61,6 +62,8 @@ final class HeadQuestions {
         say(says, "through ", order.partner().isEmpty() ? null : order.partner());
         say(says, "vehicle built ", order.donorBuilt());
         say(says, "chassis number ", order.chassis().isEmpty() ? null : order.chassis());
+        Party consignee = order.addresses().consignee();
+        say(says, "crates go to ", consignee == null ? null : consignee.inLine());
         say(says, "placed ", order.placed());
         say(says, "due ", order.due());
         BigDecimal discount = order.terms().discountPercent();

@@ -123,7 +123,10 @@ final class KitRun {
     private OrderOutcome sheets(OrderKit kit) {
         Bill bill = kit.bill();
         FamilyPlan plan = session.plan(kit.order().family());
-        KitInWork inWork = bill == null ? null : new KitInWork(plan, bill, LocalDate.now(ZoneId.systemDefault()));
+        KitInWork inWork = bill == null
+                ? null
+                : new KitInWork(plan, bill, LocalDate.now(ZoneId.systemDefault()))
+                        .beside(OrderKit.beside(session.resolver(), kit.order()));
         OrderPricing priced = inWork == null ? null : QuoteOptions.pricing(inWork, TradeOption.Given.NONE);
         if (inWork == null || priced == null || !kit.issuesSheets()) {
             List<FoundBy> found = List.of(KitsTogether.found(kit));

@@ -54,7 +54,8 @@ record KitsTogether(CatalogueSession session, List<OrderKit> kits) {
     List<KitInWork> inWork() {
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
         return bills().stream()
-                .map(bill -> new KitInWork(plan(bill), bill, today))
+                .map(bill -> new KitInWork(plan(bill), bill, today)
+                        .beside(OrderKit.beside(session.resolver(), bill.order())))
                 .toList();
     }
 

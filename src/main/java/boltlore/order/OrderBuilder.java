@@ -39,6 +39,7 @@ public final class OrderBuilder {
     private OrderTerms terms = OrderTerms.NONE;
     private Map<String, BigDecimal> measuredMm = Map.of();
     private String chassis = "";
+    private OrderAddresses addresses = OrderAddresses.NONE;
 
     public OrderBuilder(Choices choices) {
         this.choices = choices;
@@ -63,6 +64,7 @@ public final class OrderBuilder {
         this.terms = order.terms();
         this.measuredMm = order.measuredMm();
         this.chassis = order.chassis();
+        this.addresses = order.addresses();
     }
 
     public OrderBuilder name(String other) {
@@ -140,6 +142,11 @@ public final class OrderBuilder {
         return this;
     }
 
+    public OrderBuilder addresses(OrderAddresses other) {
+        this.addresses = other;
+        return this;
+    }
+
     /** The order, with what its date and chassis number settle. */
     public Order build() {
         Order order = plain();
@@ -177,6 +184,7 @@ public final class OrderBuilder {
                 notes,
                 terms,
                 measuredMm,
-                chassis);
+                chassis,
+                addresses);
     }
 }

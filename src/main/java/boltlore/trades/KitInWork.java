@@ -10,6 +10,7 @@ import boltlore.resolution.FamilyPlan;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The kit of one order that nothing stops, and what the trades have worked out of it, each once. */
@@ -19,12 +20,36 @@ public final class KitInWork {
     private final Bill bill;
     private final LocalDate today;
     private final Map<Class<?>, Object> made = new HashMap<>();
+    private Function<Choices, Optional<Bill>> others = choices -> Optional.empty();
+    private int version = 1;
 
     /** @param today stands in where an order has no date */
     public KitInWork(FamilyPlan plan, Bill bill, LocalDate today) {
         this.plan = plan.measured(bill.order());
         this.bill = bill;
         this.today = today;
+    }
+
+    /** @param kits the kit of the same order under other choices, as far as they make one that ships */
+    public KitInWork beside(Function<Choices, Optional<Bill>> kits) {
+        others = kits;
+        return this;
+    }
+
+    /** @param number which version of its quotation the kit is that of, from 1 */
+    public KitInWork version(int number) {
+        version = number;
+        return this;
+    }
+
+    /** Which version of its quotation this is, from 1. */
+    public int version() {
+        return version;
+    }
+
+    /** The kit of the same order under other choices; empty where they make none that ships, or nobody can say. */
+    public Optional<Bill> otherwise(Choices choices) {
+        return others.apply(choices);
     }
 
     /** What one trade makes of the kit and another one needs as well. */

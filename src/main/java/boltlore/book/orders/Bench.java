@@ -59,7 +59,8 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
                             KitTrades.byRules(found.resolution(), found.misfits(), order)
                                     .findings()
                                     .all())
-                    : Outcome.sound(new KitInWork(resolver.resolver().plan(order.family()), bill, today));
+                    : Outcome.sound(new KitInWork(resolver.resolver().plan(order.family()), bill, today)
+                            .beside(OrderKit.beside(resolver, order)));
         });
     }
 

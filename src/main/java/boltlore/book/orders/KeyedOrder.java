@@ -1,6 +1,7 @@
 package boltlore.book.orders;
 
 import boltlore.book.Person;
+import boltlore.book.PersonHappening;
 import boltlore.book.db.Persons;
 import boltlore.book.db.Writing;
 import boltlore.faults.Fault;
@@ -24,12 +25,6 @@ record KeyedOrder(Order order) {
 
     /** Takes persons down who are not known yet; faulty where a name may be several customers'. */
     static Outcome<KeyedOrder> of(Writing writing, Order order) {
-        return customer(writing, order)
-                .then(customer -> Outcome.sound(
-                        new KeyedOrder(named(order, name -> customer.key(), name -> staff(writing, name)))));
-    }
-
-    private static Outcome<Person> customer(Writing writing, Order order) {
         List<Person> known = writing.persons().named(order.customer(), Person.CUSTOMER);
         if (known.size() > 1) {
             String keys = known.stream().map(Person::key).collect(Collectors.joining(", "));
@@ -39,8 +34,20 @@ record KeyedOrder(Order order) {
                     "one customer",
                     "Say which with --customer KEY; 'boltlore person list' shows them."));
         }
-        return Outcome.sound(
-                known.isEmpty() ? writing.addPerson(Person.CUSTOMER, order.customer(), new TreeMap<>()) : known.get(0));
+        KeptPlaces places = new KeptPlaces(known.isEmpty() ? new TreeMap<>() : known.get(0).details());
+        Order placed = places.keyed(order);
+        String key = known.isEmpty()
+                ? writing.addPerson(Person.CUSTOMER, order.customer(), places.details())
+                        .key()
+                : withPlaces(writing, known.get(0), places);
+        return Outcome.sound(new KeyedOrder(named(placed, name -> key, name -> staff(writing, name))));
+    }
+
+    private static String withPlaces(Writing writing, Person customer, KeptPlaces places) {
+        if (!places.details().equals(customer.details())) {
+            writing.changePerson(customer.with(places.details()), PersonHappening.What.CHANGED, "");
+        }
+        return customer.key();
     }
 
     private static String staff(Writing writing, String name) {
@@ -52,7 +59,7 @@ record KeyedOrder(Order order) {
 
     /** The order with the names again, as far as they are not erased. */
     static Order named(Order keyed, Persons persons) {
-        return named(keyed, persons::shown, persons::shown);
+        return named(KeptPlaces.named(keyed, persons), persons::shown, persons::shown);
     }
 
     private static Order named(Order order, UnaryOperator<String> customer, UnaryOperator<String> who) {

@@ -40,7 +40,8 @@ final class PricingFile {
                 selling.rates(reader),
                 reader.whole("validDays", 1, 366),
                 excluded(reader),
-                subSystems(reader));
+                subSystems(reader),
+                selling.terms(reader));
     }
 
     private List<Wording> excluded(ObjectReader reader) {

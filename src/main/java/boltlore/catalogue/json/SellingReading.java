@@ -5,9 +5,11 @@ import boltlore.catalogue.PartnerTerms;
 import boltlore.catalogue.PriceStep;
 import boltlore.catalogue.Profit;
 import boltlore.catalogue.SalesTax;
+import boltlore.catalogue.SellingTerms;
 import boltlore.json.Allowed;
 import boltlore.json.CurrencyReading;
 import boltlore.json.ObjectReader;
+import boltlore.json.PartyReading;
 import boltlore.json.Range;
 import java.math.BigDecimal;
 import java.util.Collections;
@@ -52,8 +54,28 @@ final class SellingReading {
                 reader.findObject("price", SellingReading::profit).orElse(null),
                 discount == null ? BigDecimal.ZERO : discount,
                 CurrencyReading.find(reader, "currency"),
-                reader.findObject("tax", this::tax).orElse(null));
+                reader.findObject("tax", this::tax).orElse(null),
+                reader.findObject("delivery", PartyReading::delivery).orElse(null));
         return reading.sources().put(terms, reader.spot("currency"));
+    }
+
+    SellingTerms terms(ObjectReader reader) {
+        List<SellingTerms.ClassValue> values = reader.findObjects("customsValues", SellingReading::value);
+        for (int i = 1; i < values.size(); i++) {
+            String hs = values.get(i).hs();
+            if (values.subList(0, i).stream().anyMatch(other -> other.hs().equals(hs))) {
+                reader.faultAt("customsValues", "'" + hs + "' a second time", "each class once", "Remove one of them.");
+            }
+        }
+        return new SellingTerms(
+                reading.findWording(reader, "payment").orElse(null),
+                reader.findObject("delivery", PartyReading::delivery).orElse(null),
+                values);
+    }
+
+    private static SellingTerms.ClassValue value(ObjectReader reader) {
+        return new SellingTerms.ClassValue(
+                reader.text("hs", Shapes.HS_BEGINNING), reader.decimal("perKg", Range.POSITIVE));
     }
 
     Map<String, SalesTax> taxes(ObjectReader reader) {

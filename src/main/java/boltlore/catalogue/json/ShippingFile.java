@@ -12,9 +12,11 @@ import boltlore.catalogue.UsualCrate;
 import boltlore.catalogue.Wood;
 import boltlore.json.Allowed;
 import boltlore.json.ObjectReader;
+import boltlore.json.PartyReading;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Party;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -55,11 +57,11 @@ final class ShippingFile {
     }
 
     private static Consignor consignor(ObjectReader reader) {
-        return new Consignor(
-                reader.texts("address", TextShape.LINE, (line, location) -> line),
-                reader.text("country", Shapes.COUNTRY),
-                reader.text("phone", TextShape.LINE),
-                reader.findText("adviser", TextShape.LINE).orElse(""));
+        Party at = PartyReading.nameless(reader);
+        if (reader.sound() && at.phone().isEmpty()) {
+            reader.fault("no 'phone'", "a number at which somebody answers while goods are under way", "Add it.");
+        }
+        return new Consignor(at, reader.findText("adviser", TextShape.LINE).orElse(""));
     }
 
     private CrateType crate(ObjectReader reader) {

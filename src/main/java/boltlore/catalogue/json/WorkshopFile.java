@@ -9,8 +9,10 @@ import boltlore.catalogue.Supply;
 import boltlore.catalogue.Workshop;
 import boltlore.json.CurrencyReading;
 import boltlore.json.ObjectReader;
+import boltlore.json.PartyReading;
 import boltlore.json.Range;
 import boltlore.json.TextShape;
+import boltlore.measure.Party;
 import boltlore.measure.Wording;
 import java.math.BigDecimal;
 import java.util.Collections;
@@ -94,10 +96,13 @@ final class WorkshopFile {
     }
 
     private Partner partner(ObjectReader reader) {
+        String name = reading.named(reader, "partner", Kind.PARTNER);
         return new Partner(
-                reading.named(reader, "partner", Kind.PARTNER),
+                name,
                 reader.text("says"),
-                reading.mentioned(reader, "language", Kind.LANGUAGE));
+                reading.mentioned(reader, "language", Kind.LANGUAGE),
+                reader.findObject("consignee", each -> PartyReading.read(each, name))
+                        .orElse(Party.UNKNOWN));
     }
 
     private Map<String, String> suppliers(ObjectReader reader) {

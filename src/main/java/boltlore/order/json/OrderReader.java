@@ -10,12 +10,14 @@ import boltlore.json.Faults;
 import boltlore.json.Json;
 import boltlore.json.JsonFile;
 import boltlore.json.ObjectReader;
+import boltlore.json.PartyReading;
 import boltlore.json.Range;
 import boltlore.json.SchemaName;
 import boltlore.json.TextShape;
 import boltlore.json.Values;
 import boltlore.measure.OptionName;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderBuilder;
 import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
@@ -42,13 +44,16 @@ public final class OrderReader {
             "^(19|20|21)[0-9]{2}(-[0-9]{2}){0,2}$",
             10);
 
-    private static final Pattern CHASSIS_NUMBER =
-            Pattern.compile("^([A-Za-z0-9 ./-]*[A-Za-z ./-])?[0-9]{1," + Order.RUNNING_DIGITS + "}$");
+    /** Of 17 letters and digits, it is a vehicle identification number (ISO 3779): capitals but I, O and Q. */
+    private static final Pattern CHASSIS_NUMBER = Pattern.compile(
+            "^(?=[A-HJ-NPR-Z0-9]{17}$|(?![A-Za-z0-9]{17}$))([A-Za-z0-9 ./-]*[A-Za-z ./-])?[0-9]{1,"
+                    + Order.RUNNING_DIGITS + "}$");
 
     private static final TextShape CHASSIS = new TextShape(
             text -> text.length() <= 30 && CHASSIS_NUMBER.matcher(text).matches(),
             "a chassis number of letters, digits, ' ', '.', '/' and '-' that ends with its running number of at most "
-                    + Order.RUNNING_DIGITS + " digits, at most 30 long",
+                    + Order.RUNNING_DIGITS + " digits, at most 30 long; of just 17 letters and digits, as ISO 3779 has them:"
+                    + " capitals without I, O and Q",
             CHASSIS_NUMBER.pattern(),
             30);
 
@@ -119,10 +124,22 @@ public final class OrderReader {
                 reader.findText("notes").orElse(""),
                 reader.findObject("terms", OrderReader::terms).orElse(OrderTerms.NONE),
                 new MeasuredReading(family, faults).read(reader),
-                reader.findText("chassis", CHASSIS).orElse(""));
+                reader.findText("chassis", CHASSIS).orElse(""),
+                addresses(reader));
         dates(order, reader);
         reader.done();
         return faults.orElse(new OrderBuilder(order).build());
+    }
+
+    /** Called as the customer where they have no name of their own. */
+    private static OrderAddresses addresses(ObjectReader reader) {
+        String customer =
+                reader.member("customer").map(json -> json instanceof Json.Text text ? text.text() : "").orElse("");
+        return new OrderAddresses(
+                reader.findObject("consignee", each -> PartyReading.read(each, customer))
+                        .orElse(null),
+                reader.findObject("invoice", each -> PartyReading.read(each, customer))
+                        .orElse(null));
     }
 
     private String partner(ObjectReader reader) {
@@ -151,7 +168,11 @@ public final class OrderReader {
 
     private static OrderTerms terms(ObjectReader reader) {
         BigDecimal discount = reader.findDecimal("discountPercent", DISCOUNT);
-        return new OrderTerms(discount, CurrencyReading.find(reader, "currency"));
+        return new OrderTerms(
+                discount,
+                CurrencyReading.find(reader, "currency"),
+                reader.findObject("delivery", PartyReading::delivery).orElse(null),
+                reader.findText("payment", TextShape.LINE).orElse(""));
     }
 
     private static Waiver waiver(ObjectReader reader) {

@@ -5,11 +5,13 @@ import boltlore.catalogue.ShippedBattery;
 import boltlore.catalogue.Station;
 import boltlore.catalogue.Transport;
 import boltlore.json.JsonOut;
+import boltlore.json.PartyReading;
 import boltlore.measure.OptionName;
 import boltlore.order.Extra;
 import boltlore.order.ExtraGoods;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
+import boltlore.order.OrderAddresses;
 import boltlore.order.OrderTerms;
 import boltlore.order.Waiver;
 import java.math.BigDecimal;
@@ -57,8 +59,18 @@ public final class OrderWriter {
             new TreeMap<>(order.measuredMm()).forEach(measured::put);
             out.put("measured", measured);
         }
+        addresses(out, order.addresses());
         return terms(lists(out, order).putIfAny("notes", order.notes()), order.terms())
                 .written();
+    }
+
+    private static void addresses(JsonOut.Members out, OrderAddresses addresses) {
+        if (addresses.consignee() != null) {
+            out.put("consignee", PartyReading.written(addresses.consignee()));
+        }
+        if (addresses.invoice() != null) {
+            out.put("invoice", PartyReading.written(addresses.invoice()));
+        }
     }
 
     private static JsonOut.Members lists(JsonOut.Members out, Order order) {
@@ -134,11 +146,14 @@ public final class OrderWriter {
             return out;
         }
         String currency = terms.currency() == null ? null : terms.currency().getCurrencyCode();
-        return out.put(
-                "terms",
-                JsonOut.object()
-                        .putIfAny("discountPercent", terms.discountPercent())
-                        .putIfAny("currency", currency));
+        JsonOut.Members agreed = JsonOut.object()
+                .putIfAny("discountPercent", terms.discountPercent())
+                .putIfAny("currency", currency)
+                .putIfAny("payment", terms.payment());
+        if (terms.delivery() != null) {
+            agreed.put("delivery", PartyReading.written(terms.delivery()));
+        }
+        return out.put("terms", agreed);
     }
 
     private static JsonOut waiver(Waiver waiver) {

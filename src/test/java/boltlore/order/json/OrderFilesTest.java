@@ -6,9 +6,11 @@ import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.json.CatalogueReader;
 import boltlore.choices.Choice;
 import boltlore.faults.Fault;
+import boltlore.measure.DeliveryTerm;
 import boltlore.measure.LineName;
 import boltlore.measure.OptionName;
 import boltlore.measure.PartNumber;
+import boltlore.measure.Party;
 import boltlore.order.Extra;
 import boltlore.order.LeftOut;
 import boltlore.order.Order;
@@ -47,7 +49,26 @@ class OrderFilesTest {
         assertThat(plain.placed()).isEqualTo(LocalDate.of(2026, 3, 2));
         assertThat(plain.due()).isEqualTo(LocalDate.of(2026, 5, 4));
         assertThat(plain.notes()).isEqualTo("Ring before delivery.");
-        assertThat(plain.terms()).isEqualTo(new OrderTerms(new BigDecimal("2.5"), Currency.getInstance("GBP")));
+        assertThat(plain.terms()).isEqualTo(new OrderTerms(
+                        new BigDecimal("2.5"),
+                        Currency.getInstance("GBP"),
+                        new DeliveryTerm(DeliveryTerm.Rule.DAP, "Nowhere"),
+                        "At once."));
+    }
+
+    @Test
+    void says_where_crates_and_invoice_go() {
+        assertThat(plain.addresses().consignee())
+                .isEqualTo(new Party(
+                        "A. Customer, yard",
+                        List.of("Row 1", "Nowhere"),
+                        "IE",
+                        "Somebody",
+                        "+353 20 915 0101",
+                        "a@b.example",
+                        "IE0000002XX",
+                        "IE0000002XX"));
+        assertThat(plain.addresses().invoice()).extracting(Party::country).isEqualTo("FR");
     }
 
     @Test

@@ -105,9 +105,47 @@ class OrderSlipsTest {
                     "/chassis",
                     "'CT 0207x'",
                     "a chassis number of letters, digits, ' ', '.', '/' and '-' that ends with its running number of at"
-                            + " most 9 digits, at most 30 long",
+                            + " most 9 digits, at most 30 long; of just 17 letters and digits, as ISO 3779 has them: capitals"
+                            + " without I, O and Q",
                     "");
             assertSound("\"CT 0207\"", "\"CT-x 123456789\"");
+        }
+
+        /** The worked example of a check digit in 49 CFR 565.15 (from memory) keeps the letters of ISO 3779. */
+        @Test
+        void a_vehicle_identification_number_with_a_letter_that_it_never_has() {
+            assertThat(PlainOrder.changed("\"CT 0207\"", "\"1M8GDM9AXKPO42788\"").faults())
+                    .extracting(fault -> fault.place())
+                    .containsExactly("/chassis");
+            assertSound("\"chassis\": \"CT 0207\"", "\"chassis\": \"1M8GDM9AXKP002788\"");
+        }
+
+        @Test
+        void a_country_that_goes_by_another_code() {
+            assertFault(
+                    "\"country\": \"FR\"",
+                    "\"country\": \"UK\"",
+                    8,
+                    "/invoice/country",
+                    "'UK'",
+                    "the code of a country, of two capital letters (ISO 3166: IE, GB, FR …)",
+                    "");
+            assertSound("\"country\": \"FR\"", "\"country\": \"GB\"");
+        }
+
+        @Test
+        void a_term_of_delivery_that_is_none_of_the_eleven() {
+            assertThat(PlainOrder.changed("\"DAP\"", "\"DAT\"").faults())
+                    .extracting(fault -> fault.found())
+                    .containsExactly("'DAT'");
+            assertSound("\"DAP\"", "\"DPU\"");
+        }
+
+        @Test
+        void an_invoice_without_an_address() {
+            assertThat(PlainOrder.changed("\"name\": \"A. Customer\", \"address\": [\"Row 1\", \"Nowhere\"]", "\"name\": \"A\"").faults())
+                    .extracting(fault -> fault.found())
+                    .containsExactly("no 'address'");
         }
 
         @Test
@@ -131,7 +169,7 @@ class OrderSlipsTest {
                     "/note",
                     "the unknown key 'note'",
                     "one of $schema, order, family, donorBuilt, placed, choices, fixed, customer, partner, language, due,"
-                            + " rank, leftOut, waived, extra, notes, terms, measured, chassis",
+                            + " rank, leftOut, waived, extra, notes, terms, measured, chassis, consignee, invoice",
                     "Did you mean 'notes'?");
         }
     }

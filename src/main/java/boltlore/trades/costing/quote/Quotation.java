@@ -2,6 +2,7 @@ package boltlore.trades.costing.quote;
 
 import boltlore.catalogue.ExchangeRate;
 import boltlore.catalogue.SalesTax;
+import boltlore.measure.DeliveryTerm;
 import boltlore.measure.PartNumber;
 import boltlore.measure.Percent;
 import boltlore.trades.costing.MinorUnit;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param tax null where the workshop knows of none for the market
  * @param leadDays calendar days from the confirmed order to shipping
  * @param cores what is credited for old units that come back, outside the price
+ * @param terms of payment and delivery, and which version it is
  */
 public record Quotation(
         LocalDate on,
@@ -32,7 +34,21 @@ public record Quotation(
         BigDecimal discountPercent,
         @Nullable SalesTax tax,
         int leadDays,
-        List<CoreCredit> cores) {
+        List<CoreCredit> cores,
+        Terms terms) {
+
+    /**
+     * On what terms it is made.
+     *
+     * @param version of the order's quotation, from 1
+     * @param delivery or null where nobody has said
+     * @param payment when it is paid, in the order's language, or empty
+     */
+    public record Terms(int version, @Nullable DeliveryTerm delivery, String payment) {
+
+        /** Of which nobody has said anything. */
+        public static final Terms NONE = new Terms(1, null, "");
+    }
 
     public Quotation {
         extras = List.copyOf(extras);
@@ -50,7 +66,7 @@ public record Quotation(
             BigDecimal discountPercent,
             @Nullable SalesTax tax,
             int leadDays) {
-        this(on, validUntil, currency, rate, kitPrice, extras, discountPercent, tax, leadDays, List.of());
+        this(on, validUntil, currency, rate, kitPrice, extras, discountPercent, tax, leadDays, List.of(), Terms.NONE);
     }
 
     /**

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 public final class QuoteOptions {
 
     private static final Pattern PERCENT = Pattern.compile("[0-9]{1,3}(\\.[0-9]{1,4})?");
+    private static final Pattern WHOLE = Pattern.compile("[1-9][0-9]{0,2}");
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
     private static final TradeOption<BigDecimal> DISCOUNT = TradeOption.of(
@@ -34,7 +35,13 @@ public final class QuoteOptions {
             "The day of the quotation; without it the date of the order, or else today.",
             QuoteOptions::day);
 
-    public static final List<TradeOption<?>> ALL = List.of(DISCOUNT, CURRENCY, ON);
+    private static final TradeOption<Integer> VERSION = TradeOption.of(
+            "--quoted-as",
+            "NUMBER",
+            "Which version of the order's quotation it is, printed in its number; without it 1.",
+            QuoteOptions::version);
+
+    public static final List<TradeOption<?>> ALL = List.of(DISCOUNT, CURRENCY, ON, VERSION);
 
     private QuoteOptions() {}
 
@@ -46,11 +53,22 @@ public final class QuoteOptions {
     }
 
     private static OrderPricing price(KitInWork kit, Given options) {
-        QuoteRequest asked = new QuoteRequest(
+        return OrderPricing.of(kit.bill(), kit.catalogue(), asked(kit, options));
+    }
+
+    /** What these options ask for of the order's quotation. */
+    public static QuoteRequest asked(KitInWork kit, Given options) {
+        return new QuoteRequest(
                 options.get(ON).orElse(kit.day()),
                 options.get(DISCOUNT).orElse(null),
-                options.get(CURRENCY).orElse(null));
-        return OrderPricing.of(kit.bill(), kit.catalogue(), asked);
+                options.get(CURRENCY).orElse(null),
+                options.get(VERSION).orElse(kit.version()));
+    }
+
+    private static Outcome<Integer> version(String written) {
+        return WHOLE.matcher(written).matches()
+                ? Outcome.sound(Integer.valueOf(written))
+                : VERSION.refused("'" + written + "'", "a whole number from 1 to 999");
     }
 
     private static Outcome<BigDecimal> discount(String written) {

@@ -9,6 +9,8 @@ import boltlore.catalogue.Profit;
 import boltlore.catalogue.Role;
 import boltlore.catalogue.SalesTax;
 import boltlore.faults.Outcome;
+import boltlore.measure.DeliveryTerm;
+import boltlore.measure.Wording;
 import boltlore.order.Extra;
 import boltlore.order.OrderTerms;
 import boltlore.trades.costing.MinorUnit;
@@ -67,7 +69,8 @@ public final class Quoting {
                 discount(),
                 tax(),
                 leadDays,
-                cores(rate));
+                cores(rate),
+                new Quotation.Terms(asked.version(), delivery(), payment()));
         return new Calculation(cost, profit(), reckoned, quotation);
     }
 
@@ -148,6 +151,21 @@ public final class Quoting {
                 .map(OptionValue::value)
                 .orElse("");
         return agreed != null ? agreed : prices.taxes().get(market);
+    }
+
+    private @Nullable DeliveryTerm delivery() {
+        if (agreed.delivery() != null) {
+            return agreed.delivery();
+        }
+        return terms != null && terms.delivery() != null
+                ? terms.delivery()
+                : prices.selling().delivery();
+    }
+
+    private String payment() {
+        Wording usual = prices.selling().payment();
+        String language = cost.costed().bill().order().language();
+        return !agreed.payment().isEmpty() ? agreed.payment() : usual == null ? "" : usual.in(language);
     }
 
     /** No longer than the exchange rate that the price rests on. */

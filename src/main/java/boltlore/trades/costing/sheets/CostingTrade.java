@@ -11,6 +11,7 @@ import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import boltlore.trades.TradeResult.Sheet;
 import boltlore.trades.costing.quote.Calculation;
+import boltlore.trades.costing.quote.OptionPrices;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuoteOptions;
@@ -49,14 +50,15 @@ public final class CostingTrade extends Trade {
         Findings findings = CostingFindings.find(
                 pricing, pricing.quotation().map(Quotation::on).orElse(kit.day()));
         return pricing.calculation() instanceof Outcome.Sound<Calculation> sound
-                ? Outcome.sound(new TradeResult(kit.order().name(), findings, sheets(kit, sound.value(), findings)))
+                ? Outcome.sound(new TradeResult(kit.order().name(), findings, sheets(kit, sound.value(), findings, options)))
                 : options.has(WITH_KIT)
                         ? Outcome.sound(new TradeResult(kit.order().name(), findings, List.of()))
                         : Outcome.faulty(pricing.calculation().faults());
     }
 
     /** What leaves the house and what must not, in folders of their own; findings are the workshop's. */
-    private static List<Sheet> sheets(KitInWork kit, Calculation calculation, Findings findings) {
+    private static List<Sheet> sheets(
+            KitInWork kit, Calculation calculation, Findings findings, Given options) {
         return List.of(
                 new Sheet(
                         "workshop",
@@ -65,7 +67,15 @@ public final class CostingTrade extends Trade {
                 new Sheet(
                         "customer",
                         () -> QuotationSheet.compose(
-                                calculation.quotation(), kit.bill(), AxleLoadsTrade.weighing(kit), kit.catalogue()),
+                                calculation.quotation(),
+                                kit.bill(),
+                                AxleLoadsTrade.weighing(kit),
+                                kit.catalogue(),
+                                OptionPrices.of(
+                                                kit,
+                                                QuoteOptions.asked(kit, options),
+                                                calculation.quotation().kitPrice())
+                                        .orElse(null)),
                         List::of));
     }
 }

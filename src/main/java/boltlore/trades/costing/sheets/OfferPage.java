@@ -3,6 +3,11 @@ package boltlore.trades.costing.sheets;
 import boltlore.catalogue.ExchangeRate;
 import boltlore.catalogue.SalesTax;
 import boltlore.explanation.ChoiceWords;
+import boltlore.measure.Party;
+import boltlore.order.Order;
+import boltlore.report.Cell;
+import boltlore.report.Column;
+import boltlore.report.Formula;
 import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Particulars;
@@ -11,18 +16,25 @@ import boltlore.report.Phrases;
 import boltlore.report.Signatures;
 import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
+import boltlore.trades.Parties;
+import boltlore.trades.costing.quote.OptionPrices;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.costing.quote.QuotedExtra;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The first page of a quotation: for whom, what, for how much, until when. */
 final class OfferPage {
 
     private static final int DAYS_IN_A_WEEK = 7;
 
-    private record Line(String key, String part, String says, BigDecimal amount) {}
+    private static final String AMOUNT = "amount";
+    private static final int PERCENT = 2;
+
+    private record Line(String key, String part, String says, Cell amount) {}
 
     private final QuotedOrder quoted;
     private final Quotation quotation;
@@ -40,6 +52,9 @@ final class OfferPage {
         page.heading(phrases.say("chosen"))
                 .note("chosen", String.join(". ", ChoiceWords.say(quoted.order(), quoted.language())) + ".");
         page.heading(phrases.say("price")).add(prices());
+        if (quoted.options() != null) {
+            page.note("options", phrases.say("optionsSay"));
+        }
         if (!quotation.extras().isEmpty()) {
             page.note("extras", phrases.say("extrasSay"));
         }
@@ -71,41 +86,123 @@ final class OfferPage {
     }
 
     private ParticularsBuilder head() {
+        Order order = quoted.order();
         ParticularsBuilder says = Particulars.named("order")
-                .say("order", phrases.say("order"), quoted.order().name())
-                .say("customer", phrases.say("customer"), quoted.order().customer())
-                .say("vehicle", phrases.say("vehicle"), quoted.family().says().in(quoted.language()));
-        if (!quoted.order().partner().isEmpty()) {
-            says.say("partner", phrases.say("partner"), quoted.order().partner());
+                .say("number", phrases.say("number"), quoted.number())
+                .say("order", phrases.say("order"), order.name())
+                .say("on", phrases.say("on"), quotation.on())
+                .say("valid-until", phrases.say("validUntil"), quotation.validUntil());
+        parties(says);
+        says.say("vehicle", phrases.say("vehicle"), quoted.family().says().in(quoted.language()));
+        if (!order.chassis().isEmpty()) {
+            says.say("chassis", phrases.say("chassis"), order.chassis());
         }
-        return says.say("on", phrases.say("on"), quotation.on())
-                .say("valid-until", phrases.say("validUntil"), quotation.validUntil())
-                .say("currency", phrases.say("currency"), quotation.currency().getCurrencyCode())
+        says.say("currency", phrases.say("currency"), quotation.currency().getCurrencyCode())
                 .say("lead", phrases.say("lead"), phrases.say("leadDays", String.valueOf(quotation.leadDays())));
+        if (quotation.terms().delivery() != null) {
+            says.say("delivery", phrases.say("delivery"), quotation.terms().delivery().says());
+        }
+        return quotation.terms().payment().isEmpty()
+                ? says
+                : says.say("payment", phrases.say("payment"), quotation.terms().payment());
     }
 
-    /** Kit, extras, discount, tax and total, as the customer sees them. */
-    private TableBuilder prices() {
-        List<Line> lines = new ArrayList<>(List.of(new Line("kit", "", phrases.say("kit"), quotation.kitPrice())));
-        quotation.extras().forEach(extra -> lines.add(new Line("extra", part(extra), extra(extra), extra.price())));
-        if (quotation.discount().signum() != 0) {
-            String discount = phrases.say("discount", phrases.number(quotation.discountPercent()));
-            lines.add(new Line("discount", "", discount, quotation.discount().negate()));
+    /** Who sells, who pays, and who receives it where that is somebody else; each with what the tax office knows it by. */
+    private void parties(ParticularsBuilder says) {
+        Order order = quoted.order();
+        Parties parties = Parties.of(order, quoted.catalogue());
+        party(says, "seller", parties.seller());
+        says.say("customer", phrases.say("customer"), order.customer());
+        if (!order.partner().isEmpty()) {
+            says.say("partner", phrases.say("partner"), order.partner());
         }
-        TableBuilder table = TableSpec.<Line>named("price")
+        parties.buyer().ifPresent(buyer -> party(says, "buyer", buyer));
+        parties.consignee()
+                .filter(consignee -> !parties.buyer().equals(Optional.of(consignee)))
+                .ifPresent(consignee -> says.say("consignee", phrases.say("consignee"), consignee.inLine()));
+    }
+
+    private void party(ParticularsBuilder says, String key, Party party) {
+        says.say(key, phrases.say(key), party.inLine());
+        if (!party.taxNumber().isEmpty()) {
+            says.say(key + "-tax-number", phrases.say("taxNumber"), party.taxNumber());
+        }
+    }
+
+    /** Kit with its options, extras, discount, tax and total, as the customer sees them; all sums are live. */
+    private TableBuilder prices() {
+        TableSpec<Line> spec = TableSpec.<Line>named("price")
                 .text("position", phrases.say("position"), 76, Line::says)
-                .money("amount", phrases.say("amount"), quotation.currency(), Line::amount)
+                .column(Column.money(AMOUNT, phrases.say("amount"), quotation.currency()), Line::amount)
                 .code("line", Line::key)
-                .code("part", Line::part)
-                .of(lines);
-        table.total("net", phrases.say("net")).sum("amount", quotation.net());
+                .code("part", Line::part);
+        TableBuilder table = spec.empty();
+        List<Line> lines = kit();
+        quotation.extras().forEach(extra ->
+                lines.add(new Line("extra", part(extra), extra(extra), Cell.of(extra.price()))));
+        List<Formula> listed = new ArrayList<>();
+        for (Line line : lines) {
+            String key = "line-" + (listed.size() + 1);
+            spec.add(table, key, line);
+            listed.add(Formula.cell(key, AMOUNT));
+        }
+        if (quotation.discount().signum() != 0) {
+            String says = phrases.say("discount", phrases.number(quotation.discountPercent()));
+            spec.add(table, "", new Line("discount", "", says, discount(listed)));
+        }
+        table.total("net", phrases.say("net")).sum(AMOUNT, quotation.net());
+        Formula total = Formula.cell("net", AMOUNT);
         SalesTax tax = quotation.tax();
         if (tax != null) {
             String says = phrases.say("tax", tax.says().in(quoted.language()), phrases.number(tax.percent()));
-            table.subtotal("tax", says).put("amount", quotation.taxAmount());
+            table.subtotal("tax", says)
+                    .put(AMOUNT, rounded(Formula.product(total, percent(tax.percent()))), quotation.taxAmount());
+            total = Formula.sum(total, Formula.cell("tax", AMOUNT));
         }
-        table.total("total", phrases.say("total")).put("amount", quotation.total());
+        table.total("total", phrases.say("total")).put(AMOUNT, total, quotation.total());
         return table;
+    }
+
+    /** The kit in one line, or in its plainest form and option by option, which come to the same. */
+    private List<Line> kit() {
+        OptionPrices options = quoted.options();
+        List<Line> lines = new ArrayList<>();
+        if (options == null) {
+            lines.add(new Line("kit", "", phrases.say("kit"), Cell.of(quotation.kitPrice())));
+            return lines;
+        }
+        lines.add(new Line("kit", "", phrases.say("plainKit"), Cell.of(options.plain())));
+        for (int i = options.steps().size() - 1; i >= 0; i--) {
+            OptionPrices.Step step = options.steps().get(i);
+            lines.add(new Line("option", "", option(step), Cell.of(step.amount())));
+        }
+        return lines;
+    }
+
+    private String option(OptionPrices.Step step) {
+        String language = quoted.language();
+        String chosen = step.changed().stream()
+                .map(changed -> changed.chosen().says().in(language))
+                .collect(Collectors.joining(" + "));
+        String without = step.changed().stream()
+                .map(changed -> changed.without().says().in(language))
+                .collect(Collectors.joining(" + "));
+        return phrases.say("option", chosen, without);
+    }
+
+    private Cell discount(List<Formula> listed) {
+        Formula list = new Formula.Sum(listed);
+        BigDecimal off = quotation.discountPercent().negate();
+        return Cell.of(
+                rounded(Formula.product(list, percent(off))), quotation.discount().negate());
+    }
+
+    private static Formula percent(BigDecimal percent) {
+        return Formula.fixed(percent.movePointLeft(PERCENT));
+    }
+
+    private Formula rounded(Formula amount) {
+        return amount.rounded(Math.max(0, quotation.currency().getDefaultFractionDigits()));
     }
 
     private static String part(QuotedExtra extra) {

@@ -10,6 +10,7 @@ import boltlore.report.PageBuilder;
 import boltlore.report.Phrases;
 import boltlore.report.Report;
 import boltlore.report.TableSpec;
+import boltlore.trades.costing.quote.OptionPrices;
 import boltlore.trades.costing.quote.Quotation;
 import boltlore.trades.weighing.Weighing;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.SortedSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The quotation of one order, in the order's language. It is made of a quotation, which holds no cost, and of the bill
@@ -30,8 +32,18 @@ public final class QuotationSheet {
     private QuotationSheet() {}
 
     public static Report compose(Quotation quotation, Bill bill, Weighing weighing, Catalogue catalogue) {
+        return compose(quotation, bill, weighing, catalogue, null);
+    }
+
+    /** @param options what each option makes of the price, or null where nobody can say */
+    public static Report compose(
+            Quotation quotation,
+            Bill bill,
+            Weighing weighing,
+            Catalogue catalogue,
+            @Nullable OptionPrices options) {
         Phrases phrases = phrases(bill.order().language());
-        QuotedOrder quoted = new QuotedOrder(quotation, bill, catalogue, phrases);
+        QuotedOrder quoted = new QuotedOrder(quotation, bill, catalogue, phrases, options);
         return Report.named(FILE, phrases.say("title"))
                 .about(phrases.say("order") + " " + bill.order().name())
                 .by(catalogue.workshop().name())

@@ -1,6 +1,8 @@
 package boltlore.trades.costing.sheets;
 
+import boltlore.catalogue.Pack;
 import boltlore.choices.Choices;
+import boltlore.choices.Conditions;
 import boltlore.power.ChosenPower;
 import boltlore.power.Power;
 import boltlore.report.CautionNotes;
@@ -8,6 +10,7 @@ import boltlore.report.Page;
 import boltlore.report.PageBuilder;
 import boltlore.report.Phrases;
 import boltlore.trades.weighing.Weighing;
+import java.util.List;
 
 /** What else belongs to a quotation: brackets, weight, charging, cautions. */
 final class TermsPage {
@@ -27,10 +30,31 @@ final class TermsPage {
         page.title(phrases.say("terms"));
         UnusedBrackets.on(page, quoted);
         page.heading(phrases.say("weight")).note("weight", WeightStatement.say(weighing, phrases));
+        battery(page);
         page.heading(phrases.say("charging"))
                 .note("charging", charging(quoted.order().choices()));
         cautions(page);
         return page;
+    }
+
+    /** What the pack holds; nothing is said of a family whose packs nobody has described. */
+    private void battery(PageBuilder page) {
+        Choices choices = quoted.order().choices();
+        List<Pack> packs = quoted.family().electrics().packs().stream()
+                .filter(pack -> Conditions.holds(pack.when(), choices))
+                .toList();
+        if (packs.size() == 1) {
+            Pack pack = packs.get(0);
+            page.heading(phrases.say("battery"))
+                    .note(
+                            "battery",
+                            phrases.say(
+                                    "batteryHolds",
+                                    phrases.number(pack.nominalKwh(), 1),
+                                    phrases.number(pack.usableKwh(), 1),
+                                    phrases.number(pack.nominalVolts(), 0),
+                                    String.valueOf(pack.modules())));
+        }
     }
 
     /** With what power the vehicle charges and feeds loads. */

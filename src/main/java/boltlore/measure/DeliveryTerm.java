@@ -1,0 +1,42 @@
+package boltlore.measure;
+
+/**
+ * Where cost and risk pass to the buyer, by a rule of Incoterms 2020 (International Chamber of Commerce, publication 723)
+ * and its named place.
+ */
+public record DeliveryTerm(Rule rule, String place) {
+
+    /** The eleven rules; the last four are for sea and inland waterway only. */
+    public enum Rule {
+        EXW,
+        FCA,
+        CPT,
+        CIP,
+        DAP,
+        DPU,
+        DDP,
+        FAS,
+        FOB,
+        CFR,
+        CIF;
+
+        public boolean bySeaOnly() {
+            return compareTo(FAS) >= 0;
+        }
+
+        /** Whether the seller clears for export; under EXW the buyer does. */
+        public boolean sellerExports() {
+            return this != EXW;
+        }
+
+        /** Whether the seller pays carriage to the named place, so that the price holds it. */
+        public boolean carriagePaid() {
+            return !(this == EXW || this == FCA || this == FAS || this == FOB);
+        }
+    }
+
+    /** 'FCA Ostrevale, Incoterms 2020'. */
+    public String says() {
+        return rule + " " + place + ", Incoterms 2020";
+    }
+}
