@@ -59,6 +59,7 @@ record Hung(Room room, String name, Supplier<Object> made) {
                 new Hung(ENGINEERING, "check", CheckCommand::new),
                 new Hung(ENGINEERING, "prove", ProveCommand::new),
                 new Hung(ENGINEERING, "orders", OrdersCommand::new),
+                new Hung(OFFICE, "desk", DeskCommand::new),
                 new Hung(OFFICE, "person", PersonCommand::new),
                 new Hung(OFFICE, "book", BookKeeping::new));
     }

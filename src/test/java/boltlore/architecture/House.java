@@ -110,6 +110,14 @@ final class House {
                 trades.orders
             book.stores: bill book book.db book.orders catalogue faults measure netting order trades trades.buying
                 trades.cutting trades.picking
+            desk.frame: book book.db book.orders faults report
+            desk.bench: book desk.frame
+            desk.engineering: desk.frame
+            desk.fabrication: desk.frame
+            desk.office: book desk.frame
+            desk.sales: book desk.frame
+            desk.stores: book desk.frame
+            desk: book book.db
             cli: answers answers.json bill book book.db book.orders book.stores bring catalogue catalogue.json checking
                 choices choosing choosing.json csv explanation exports faults findings json logic measure netting order
                 order.json proof proof.evidence proof.json proof.kinds proof.revision proof.sample proof.sheets report
@@ -130,6 +138,11 @@ final class House {
             Map.entry("org.apache.commons.compress", "report.xlsx"),
             Map.entry("org.apache.commons.csv", "csv"),
             Map.entry("picocli", "cli"),
+            Map.entry("io.javalin", "desk.frame"),
+            Map.entry("org.eclipse.jetty", "desk.frame"),
+            Map.entry("jakarta.servlet", "desk.frame"),
+            Map.entry("kotlin", "desk.frame"),
+            Map.entry("gg.jte", "desk.frame"),
             Map.entry("org.jdbi", "book.db"),
             Map.entry("org.flywaydb", "book.db"),
             Map.entry("com.zaxxer.hikari", "book.db"),

@@ -1,0 +1,135 @@
+package boltlore.cli;
+
+import boltlore.book.By;
+import boltlore.book.db.Place;
+import boltlore.book.orders.Bench;
+import boltlore.catalogue.Catalogue;
+import boltlore.desk.DemoBook;
+import boltlore.desk.Desk;
+import boltlore.desk.frame.Server;
+import boltlore.desk.frame.Workshop;
+import boltlore.faults.Fault;
+import boltlore.faults.Outcome;
+import boltlore.json.JsonOut;
+import java.io.IOException;
+import java.net.URI;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Opens the pages of the rooms for the browsers of this machine, until it is interrupted. */
+@Command(name = "desk", description = "Open the pages of all rooms in a browser of this machine; Ctrl-C ends it.")
+final class DeskCommand extends BookCommand {
+
+    private static final int PORT = 7326;
+    private static final int HIGHEST_PORT = 65_535;
+    private static final long LONGEST_WAIT_SECONDS = 10;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            description = "Port on the loop-back address, " + PORT + " without it; 0 takes one that is free.")
+    private int port = PORT;
+
+    @Option(
+            names = "--demo",
+            description =
+                    "Show the orders of the catalogue's folder 'orders' in a book of its own, which is thrown away"
+                            + " at the end.")
+    private boolean demo;
+
+    @Option(names = "--open", description = "Open the browser too.")
+    private boolean open;
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
+
+    @Override
+    Outcome<Integer> answer(Screen screen, Place place) {
+        if (port < 0 || port > HIGHEST_PORT) {
+            return Outcome.faulty(Fault.of("--port", String.valueOf(port), "a number from 0 to " + HIGHEST_PORT, ""));
+        }
+        HeadStart.forKits();
+        return catalogue.read().then(read -> by().then(by -> demo ? demo(screen, read) : open(screen, read, place)));
+    }
+
+    private Outcome<Integer> open(Screen screen, Catalogue read, Place place) {
+        return inBookOrNew(place, book -> serve(screen, new Workshop(Bench.of(read, catalogue.folder()), book)));
+    }
+
+    private Outcome<Integer> demo(Screen screen, Catalogue read) {
+        Bench bench = Bench.of(read, catalogue.folder());
+        return DemoBook.with(place -> inBookOrNew(
+                place,
+                book -> new DemoBook(book, bench, this::who)
+                        .fill()
+                        .then(quoted -> serve(screen, new Workshop(bench, book)))));
+    }
+
+    /** Who works here was looked at before the desk was opened. */
+    private By who() {
+        if (by() instanceof Outcome.Sound<By> sound) {
+            return sound.value();
+        }
+        throw new IllegalStateException("The name was sound before");
+    }
+
+    private Outcome<Integer> serve(Screen screen, Workshop workshop) {
+        CountDownLatch asked = new CountDownLatch(1);
+        CountDownLatch closed = new CountDownLatch(1);
+        Thread ending = new Thread(() -> end(asked, closed), "ending");
+        Runtime.getRuntime().addShutdownHook(ending);
+        try (Server server = Desk.open(workshop, port, this::who, aside())) {
+            screen.line(
+                    json()
+                            ? JsonOut.object()
+                                    .put("desk", server.address().toString())
+                                    .written()
+                                    .stripTrailing()
+                            : "The desk is open at " + server.address() + " for this machine alone; Ctrl-C ends it.");
+            screen.flush();
+            if (open) {
+                browse(server.address());
+            }
+            asked.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            closed.countDown();
+            Interruptible.forget(ending);
+        }
+        return Outcome.sound(Exit.OK);
+    }
+
+    /** What was begun is finished before the program ends. */
+    private static void end(CountDownLatch asked, CountDownLatch closed) {
+        asked.countDown();
+        try {
+            if (!closed.await(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS)) {
+                return;
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Where there is no browser to be had, the address has been printed. */
+    private static void browse(URI address) {
+        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+        List<String> words = system.contains("win")
+                ? List.of("rundll32", "url.dll,FileProtocolHandler", address.toString())
+                : List.of(system.contains("mac") ? "open" : "xdg-open", address.toString());
+        try {
+            new ProcessBuilder(words)
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+        } catch (IOException e) {
+            // Nothing is lost: the address stands on the screen.
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package boltlore.desk.frame;
+
+import boltlore.report.SheetFile;
+import java.util.List;
+
+/** What a room answers to a call. */
+public sealed interface Answer {
+
+    /**
+     * A page.
+     *
+     * @param title in the browser's head, and the page's own heading
+     * @param template its place below the templates, as "stores/today.jte"
+     * @param page the template's model
+     * @param refused what was not done, and why, in sentences; none where the page was only asked for
+     */
+    record Shown(String title, String template, Object page, List<String> refused) implements Answer {
+
+        /** The page under what was refused. */
+        public Shown refusing(List<String> sentences) {
+            return new Shown(title, template, page, List.copyOf(sentences));
+        }
+    }
+
+    /**
+     * Something was done; the browser is sent to the page that shows it, so that reloading that does nothing again.
+     *
+     * @param path below this desk, as "/stores"
+     */
+    record Done(String path) implements Answer {}
+
+    /** A file to keep. */
+    record Handed(SheetFile file) implements Answer {}
+
+    /**
+     * There is no such thing.
+     *
+     * @param says what there is none of, in a sentence
+     */
+    record Missing(String says) implements Answer {}
+
+    static Shown page(String title, String template, Object page) {
+        return new Shown(title, template, page, List.of());
+    }
+}

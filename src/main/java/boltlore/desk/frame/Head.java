@@ -1,0 +1,33 @@
+package boltlore.desk.frame;
+
+import java.util.List;
+
+/**
+ * What the layout needs beside the page itself.
+ *
+ * @param room path of the room that the page belongs to
+ * @param rooms those that may be entered
+ * @param token proves that a form came from a page of this desk
+ * @param once a new one for each page that is shown, so that a form which is sent twice is done once
+ * @param refused what was not done, and why
+ * @param call what was asked or said, for fields that were refused
+ */
+public record Head(
+        String title, String room, List<Entrance> rooms, String token, String once, List<String> refused, Call call) {
+
+    /** A room in the row of rooms. */
+    public record Entrance(String path, String says) {
+        public boolean leadsTo(String room) {
+            return path.equals(room);
+        }
+    }
+
+    /** What was typed into a field that was refused, or else what is usual. */
+    public String typed(String field, String usual) {
+        return refused.isEmpty() ? usual : call.said(field);
+    }
+
+    public String who() {
+        return call.by().name();
+    }
+}

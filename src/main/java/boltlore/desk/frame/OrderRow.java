@@ -1,0 +1,39 @@
+package boltlore.desk.frame;
+
+import boltlore.book.OrderStanding;
+import boltlore.book.OrderState;
+import boltlore.book.db.Reading;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * An order of the book in a list of them.
+ *
+ * @param due day as 2026-06-19, or empty
+ * @param late whether it is owed and its day is past
+ * @param customer the name, or that it is erased
+ */
+public record OrderRow(String number, String family, String state, String due, boolean late, String customer) {
+
+    private static final int MOST = 200;
+
+    /** First what is due first; at most 200. */
+    public static List<OrderRow> list(Reading reading, List<OrderState> states, LocalDate today) {
+        return reading.orders().in(states, MOST).stream()
+                .map(order -> of(reading, order, today))
+                .toList();
+    }
+
+    /** Days as they are written (ISO 8601) sort as the days do. */
+    private static OrderRow of(Reading reading, OrderStanding order, LocalDate today) {
+        boolean late =
+                order.state().owed() && !order.due().isEmpty() && order.due().compareTo(today.toString()) < 0;
+        return new OrderRow(
+                order.name(),
+                order.family(),
+                order.state().written(),
+                order.due(),
+                late,
+                reading.persons().shown(order.customer()));
+    }
+}

@@ -1,0 +1,29 @@
+package boltlore.desk.frame;
+
+import java.util.function.Function;
+
+/** The pages of one room. It knows what it shows and which calls of the book it makes, and nothing of the web. */
+public interface Room {
+
+    /** Who works here. */
+    Role role();
+
+    /** The beginning of all its paths, as "/stores"; its first page stands there. */
+    String path();
+
+    /** Names in the row of rooms, as "Stores". */
+    String says();
+
+    /** Says which call is answered by which page. */
+    void open(Doors doors);
+
+    /** What stands at a path. Names in braces, as "/stores/part/{part}", are handed on. */
+    interface Doors {
+
+        /** A page that changes nothing, however often it is looked at. */
+        void look(String path, Function<Call, Answer> answer);
+
+        /** What a form says. It came from a page of this desk: that is looked at before. */
+        void act(String path, Function<Call, Answer> answer);
+    }
+}

@@ -1,0 +1,35 @@
+package boltlore.desk.frame;
+
+import boltlore.faults.Fault;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Faults in the words of a page. */
+public final class Sentences {
+
+    /** On a page nobody types commands: advice that names one is left to the terminal. */
+    private static final Pattern COMMAND = Pattern.compile("'boltlore |(?<!\\w)--\\w");
+
+    private Sentences() {}
+
+    public static List<String> of(List<Fault> faults) {
+        return faults.stream().map(Sentences::of).toList();
+    }
+
+    static String of(Fault fault) {
+        String place = String.join(" ", List.of(fault.file(), fault.place())).strip();
+        StringBuilder words = new StringBuilder(place.isEmpty() ? "" : place + ": ");
+        words.append("found ").append(fault.found());
+        if (!fault.expected().isEmpty()) {
+            words.append("; expected ").append(fault.expected());
+        }
+        boolean told =
+                !fault.advice().isEmpty() && !COMMAND.matcher(fault.advice()).find();
+        if (told) {
+            words.append(". ").append(fault.advice());
+        }
+        words.setCharAt(0, Character.toUpperCase(words.charAt(0)));
+        return words.append(words.toString().endsWith(".") || words.toString().endsWith("?") ? "" : ".")
+                .toString();
+    }
+}

@@ -1,0 +1,174 @@
+package boltlore.desk.frame;
+
+import boltlore.book.By;
+import boltlore.book.db.BookLost;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import java.io.PrintWriter;
+import java.net.URI;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.ServerConnector;
+
+/** Answers browsers: looks at each request, hands it to its room, and writes what that answers. */
+public final class Server implements AutoCloseable {
+
+    private static final String LOOP_BACK = "127.0.0.1";
+    private static final long LARGEST_FORM_BYTES = 256L * 1024;
+    private static final int LARGEST_HEADERS_BYTES = 16 * 1024;
+    private static final int SILENT_MS = 30_000;
+
+    private final List<Room> rooms;
+    private final Supplier<By> by;
+    private final PrintWriter log;
+    private final Guard guard = new Guard(false);
+    private final Pages pages;
+    private final AtomicLong failures = new AtomicLong();
+    private final Javalin javalin;
+
+    /**
+     * Begins to answer, on the loop-back address alone.
+     *
+     * @param port 0 takes one that is free
+     * @param by who works here, asked anew for each call
+     * @param log where failures of the program are told, without anything that was asked or said
+     */
+    public Server(List<Room> rooms, int port, Supplier<By> by, PrintWriter log) {
+        this.rooms = List.copyOf(rooms);
+        this.by = by;
+        this.log = log;
+        this.pages = new Pages(rooms);
+        this.javalin = Javalin.create(config -> configure(config, port));
+        javalin.start();
+    }
+
+    public URI address() {
+        return URI.create("http://" + LOOP_BACK + ":" + javalin.port() + "/");
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+
+    private void configure(JavalinConfig config, int port) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = LARGEST_FORM_BYTES;
+        config.jetty.modifyHttpConfiguration(Server::quiet);
+        config.jetty.addConnector((server, http) -> {
+            ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+            connector.setHost(LOOP_BACK);
+            connector.setPort(port);
+            connector.setIdleTimeout(SILENT_MS);
+            return connector;
+        });
+        config.routes.before(context -> guard.look(context, hosts()));
+        Assets.byPath().forEach((path, asset) -> config.routes.get(path, asset::hand));
+        config.routes.get("/", context -> context.redirect(rooms.get(0).path(), HttpStatus.SEE_OTHER));
+        rooms.forEach(room -> room.open(doors(config, room)));
+        failures(config);
+    }
+
+    private static void quiet(HttpConfiguration http) {
+        http.setSendServerVersion(false);
+        http.setSendXPoweredBy(false);
+        http.setRequestHeaderSize(LARGEST_HEADERS_BYTES);
+    }
+
+    private void failures(JavalinConfig config) {
+        config.routes.exception(
+                Guard.Refused.class, (refused, context) -> tell(context, refused.status(), refused.says()));
+        config.routes.exception(BookLost.class, (lost, context) -> tell(context, 503, Sentences.of(lost.fault())));
+        config.routes.exception(
+                HttpResponseException.class, (answer, context) -> tell(context, answer.getStatus(), says(answer)));
+        config.routes.exception(Exception.class, this::failed);
+    }
+
+    private static String says(HttpResponseException answer) {
+        return switch (answer.getStatus()) {
+            case 404 -> "There is no such page here.";
+            case 413 -> "The form was too large; nothing was changed.";
+            default -> "The request was not understood; nothing was changed.";
+        };
+    }
+
+    /** Names that lead here without a name server that somebody else looks after. */
+    private Set<String> hosts() {
+        int port = javalin.port();
+        return Set.of(LOOP_BACK + ":" + port, "localhost:" + port, "[::1]:" + port);
+    }
+
+    private Room.Doors doors(JavalinConfig config, Room room) {
+        return new Room.Doors() {
+            @Override
+            public void look(String path, Function<Call, Answer> answer) {
+                config.routes.get(path, context -> answer(context, room, context.queryParamMap(), answer));
+            }
+
+            @Override
+            public void act(String path, Function<Call, Answer> answer) {
+                config.routes.post(path, context -> answer(context, room, context.formParamMap(), answer));
+            }
+        };
+    }
+
+    private void answer(Context context, Room room, Map<String, List<String>> said, Function<Call, Answer> asked) {
+        Call call = new Call(context.pathParamMap(), said, by.get());
+        Answer answer = asked.apply(call);
+        if (answer instanceof Answer.Shown shown) {
+            context.status(shown.refused().isEmpty() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT);
+            context.html(pages.write(shown, room.path(), token(context), call));
+        } else if (answer instanceof Answer.Done done) {
+            context.redirect(done.path(), HttpStatus.SEE_OTHER);
+        } else if (answer instanceof Answer.Handed handed) {
+            context.contentType(Handed.type(handed.file().name()));
+            context.header(
+                    "Content-Disposition", Handed.disposition(handed.file().name()));
+            context.result(handed.file().content());
+        } else if (answer instanceof Answer.Missing missing) {
+            tell(context, 404, missing.says());
+        }
+    }
+
+    private static String token(Context context) {
+        String token = context.attribute(Guard.TOKEN);
+        return token == null ? "" : token;
+    }
+
+    private void tell(Context context, int status, String says) {
+        context.status(status);
+        context.html(pages.failed(
+                status == 404 ? "Nothing here" : "Not done",
+                says,
+                token(context),
+                new Call(Map.of(), Map.of(), by.get())));
+    }
+
+    /** What was asked or said may be personal: of a failure only its number, its page and its place in the program are told. */
+    private void failed(Exception failure, Context context) {
+        long number = failures.incrementAndGet();
+        synchronized (log) {
+            log.println("Failure " + number + ": " + failure.getClass().getName());
+            for (StackTraceElement line : failure.getStackTrace()) {
+                log.println("    " + line);
+            }
+            log.flush();
+        }
+        tell(
+                context,
+                500,
+                "The desk could not do that. It is failure " + number
+                        + " of this desk; what it wrote says more. Look whether it was done before you do it again.");
+    }
+}

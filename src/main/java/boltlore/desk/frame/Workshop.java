@@ -1,0 +1,12 @@
+package boltlore.desk.frame;
+
+import boltlore.book.db.Book;
+import boltlore.book.orders.Bench;
+
+/**
+ * What all rooms work with.
+ *
+ * @param bench the catalogue, ready to resolve orders; several may use it at once
+ * @param book the open book
+ */
+public record Workshop(Bench bench, Book book) {}

@@ -1,0 +1,27 @@
+/**
+ * The desk: pages for the rooms, in a browser. Puts the rooms in their row; what they stand in is {@code desk.frame}, and
+ * what each shows is in a package of its own.
+ *
+ * <p>A room is added, or grown, by:
+ *
+ * <ol>
+ *   <li>a package {@code desk.NAME} with a class that is a {@link boltlore.desk.frame.Room}: its {@code open} says which
+ *       path is answered by which method. {@code look} is a page, {@code act} is what a form says. A method takes a {@link
+ *       boltlore.desk.frame.Call} and gives an {@link boltlore.desk.frame.Answer}: a page, 'done, look there', a file, or
+ *       'there is none'. It knows nothing of the web, so a test calls it as it is;
+ *   <li>templates in {@code src/main/jte/NAME}, each with {@code @param Head head} and {@code @param ITS_RECORD page}, inside
+ *       {@code @template.frame.layout(head = head, content = @`…`)}. A page's record is public and holds what is shown,
+ *       calculated already. Each form begins with {@code @template.frame.proof(head = head)}; a field that may be refused
+ *       shows {@code head.typed("name", usual)}. Style: words and tables first; the classes of {@code desk.css} that are
+ *       there already ({@code facts}, {@code rows}, {@code number}, {@code fields}, {@code field}, {@code acts}, {@code
+ *       next}) before new ones;
+ *   <li>its line in {@link boltlore.desk.Desk}, and a journey in a browser beside its tests ({@code DeskInBrowserTest}).
+ * </ol>
+ *
+ * <p>A method that acts makes one call of the book with {@code call.by()}; faults become {@code
+ * shown.refusing(Sentences.of(faults))} of the page that the form stood on, so that what was typed is still there.
+ */
+@NullMarked
+package boltlore.desk;
+
+import org.jspecify.annotations.NullMarked;

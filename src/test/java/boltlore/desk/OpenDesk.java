@@ -1,0 +1,89 @@
+package boltlore.desk;
+
+import boltlore.book.By;
+import boltlore.book.db.Book;
+import boltlore.book.db.Place;
+import boltlore.book.orders.Bench;
+import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.json.CatalogueReader;
+import boltlore.desk.frame.Server;
+import boltlore.desk.frame.Workshop;
+import boltlore.faults.Outcome;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+
+/** A desk at a book of its own, on a port that is free. */
+final class OpenDesk implements AutoCloseable {
+
+    private static final Path FOLDER = Path.of("catalog");
+
+    /** Read once: it never changes, and reading it takes longer than most journeys. */
+    private static final Bench BENCH = Bench.of(sound(CatalogueReader.read(FOLDER)), FOLDER);
+
+    private final StringWriter log = new StringWriter();
+    private final Book book;
+    private final Server server;
+
+    private OpenDesk(Book book, int port) {
+        this.book = book;
+        this.server = Desk.open(new Workshop(BENCH, book), port, OpenDesk::by, new PrintWriter(log, true));
+    }
+
+    /** At an empty book in that folder, or the one that is there. */
+    static OpenDesk at(Path folder, int port) {
+        return new OpenDesk(sound(Book.openOrBegin(new Place.InFile(folder.resolve("book.db")))), port);
+    }
+
+    static OpenDesk at(Path folder) {
+        return at(folder, 0);
+    }
+
+    /** With the demo's orders. */
+    OpenDesk withDemo() {
+        sound(new DemoBook(book, BENCH, OpenDesk::by).fill());
+        return this;
+    }
+
+    static By by() {
+        return new By(Instant.now(), LocalDate.now(ZoneId.systemDefault()), "front desk", "Kim Aster");
+    }
+
+    static Catalogue catalogue() {
+        return BENCH.catalogue();
+    }
+
+    Book book() {
+        return book;
+    }
+
+    URI address() {
+        return server.address();
+    }
+
+    URI page(String path) {
+        return address().resolve(path);
+    }
+
+    /** What was told of failures. */
+    String log() {
+        return log.toString();
+    }
+
+    private static <T> T sound(Outcome<T> outcome) {
+        if (outcome instanceof Outcome.Sound<T> sound) {
+            return sound.value();
+        }
+        throw new AssertionError(outcome.faults().toString());
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        book.close();
+    }
+}
