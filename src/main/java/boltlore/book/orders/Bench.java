@@ -54,17 +54,7 @@ public record Bench(Catalogue catalogue, OrderResolver resolver, Path folder) {
 
     /** The kit of an order; faulty with all that stops it. */
     Outcome<KitInWork> kit(Order order, LocalDate today) {
-        return OrderKit.of(resolver, order, false).then(found -> {
-            Bill bill = found.bill();
-            return bill == null || !found.issuesSheets()
-                    ? stopped(
-                            order,
-                            KitTrades.byRules(found.resolution(), found.misfits(), order)
-                                    .findings()
-                                    .all())
-                    : Outcome.sound(new KitInWork(resolver.resolver().plan(order.family()), bill, today)
-                            .beside(OrderKit.beside(resolver, order)));
-        });
+        return found(order).then(found -> Outcome.sound(kit(found, today)));
     }
 
     private KitInWork kit(OrderKit found, LocalDate today) {
