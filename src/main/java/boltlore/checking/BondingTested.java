@@ -24,7 +24,7 @@ final class BondingTested {
     }
 
     /** A lead that only closes the interlock bears no high voltage, and so no caution. */
-    private static Set<PartNumber> connected(Catalogue catalogue) {
+    static Set<PartNumber> connected(Catalogue catalogue) {
         return catalogue.parts().values().stream()
                 .filter(part -> !part.connectors().isEmpty())
                 .flatMap(part -> Stream.concat(

@@ -37,6 +37,8 @@ public final class Checks {
             SizesAgree::remarks,
             SheetCautions::remarks,
             BondingTested::remarks,
+            HighVoltageTested::remarks,
+            CircuitsTested::remarks,
             TestOrder::remarks,
             CoatingGiven::remarks,
             SelfLocking::remarks,

@@ -15,6 +15,7 @@ import boltlore.catalogue.PowerCable;
 import boltlore.catalogue.PrechargeResistor;
 import boltlore.measure.PartNumber;
 import boltlore.measure.PositionName;
+import boltlore.trades.charging.HighVoltage;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
@@ -48,14 +49,14 @@ final class HighVoltageParts {
 
     private void add(Family family) {
         Electrics electrics = family.electrics();
-        Set<PartNumber> only12 = onlyLowVoltage(electrics);
+        Set<PartNumber> low = onlyLow(electrics);
         Stream.of(
                         electrics.packs().stream().map(Pack::module),
                         electrics.resistors().stream().map(PrechargeResistor::part),
                         electrics.fuses().stream().map(Fuse::part),
                         electrics.cables().stream().map(PowerCable::part))
                 .flatMap(parts -> parts)
-                .filter(part -> !only12.contains(part))
+                .filter(part -> !low.contains(part))
                 .forEach(part -> because.putIfAbsent(part, "electrics.json of " + family.name() + " names it"));
         at(family, positions(electrics), "where electrics.json has a cable");
         tests(family)
@@ -71,16 +72,38 @@ final class HighVoltageParts {
     }
 
     private static Stream<Branch> high(Electrics electrics, boolean high) {
-        return electrics.branches().stream()
-                .filter(branch -> high != (branch.fedBy() instanceof Branch.FedBy.LowVoltage));
+        return electrics.branches().stream().filter(branch -> high == isHigh(electrics, branch));
     }
 
-    /** Cables and fuses that only branches of the 12 V battery have. */
-    private static Set<PartNumber> onlyLowVoltage(Electrics electrics) {
-        Set<PartNumber> low = high(electrics, false)
-                .flatMap(branch -> parts(electrics, branch))
+    /** A pack of up to 60 V is no high voltage, and so are its cables none. */
+    private static boolean isHigh(Electrics electrics, Branch branch) {
+        if (branch.fedBy() instanceof Branch.FedBy.Pack) {
+            return electrics.packs().isEmpty()
+                    || electrics.packs().stream().anyMatch(pack -> HighVoltage.direct(pack.highestVolts()));
+        }
+        return !(branch.fedBy() instanceof Branch.FedBy.LowVoltage);
+    }
+
+    /** Modules, cables and fuses that are rated for no high voltage, or that only branches without it have. */
+    private static Set<PartNumber> onlyLow(Electrics electrics) {
+        Set<PartNumber> low = Stream.of(
+                        high(electrics, false).flatMap(branch -> parts(electrics, branch)),
+                        electrics.packs().stream()
+                                .filter(pack -> !HighVoltage.direct(pack.highestVolts()))
+                                .map(Pack::module),
+                        electrics.cables().stream()
+                                .filter(cable -> !HighVoltage.direct(cable.volts()))
+                                .map(PowerCable::part),
+                        electrics.fuses().stream()
+                                .filter(fuse -> !HighVoltage.direct(fuse.volts()))
+                                .map(Fuse::part))
+                .flatMap(parts -> parts)
                 .collect(Collectors.toSet());
         high(electrics, true).flatMap(branch -> parts(electrics, branch)).forEach(low::remove);
+        electrics.packs().stream()
+                .filter(pack -> HighVoltage.direct(pack.highestVolts()))
+                .map(Pack::module)
+                .forEach(low::remove);
         return low;
     }
 

@@ -191,6 +191,22 @@ class CheckElectricsTest {
                 .contains("part " + part + ": found no caution 'high-voltage'; expected that caution, for " + because);
     }
 
+    /** Voltage class A up to 60 V: ISO 6469-3 and UN Regulation 100; from memory. */
+    @ParameterizedTest
+    @DisplayName("but asks for no caution for high voltage of a cable of 60 V that stands in no branch yet, as of one of 1000 V")
+    @CsvSource({"60, false", "1000, true"})
+    void no_caution(String volts, boolean asked) throws IOException {
+        String unused = "{\"cable\": \"LV-CON13\", \"areaMm2\": \"25\", \"ohmPerKm\": \"0.78\", \"hottestC\": 105, \"volts\": \""
+                + volts + "\", \"amps\": \"150\", \"assumed\": \"clipped\", \"kFactor\": \"115\"},";
+        String cables = "\"cables\": [";
+        String said = check(ELECTRICS, cables, cables + unused);
+        if (asked) {
+            assertThat(said).contains("part LV-CON13: found no caution 'high-voltage'");
+        } else {
+            assertThat(said).doesNotContain("no caution 'high-voltage'");
+        }
+    }
+
     /** Areas and resistances: IEC 60228, class 5; what lies within a table's row is left to the data sheet. */
     @ParameterizedTest
     @DisplayName("figures of a cable that no copper of that area has")

@@ -10,6 +10,11 @@ import org.jspecify.annotations.Nullable;
  * bolts (SAE J429, after a public table in psi, 1 psi = 0.00689476 MPa).
  */
 public enum PropertyClass {
+    C4_6("4.6", 4, new Strength(225, 240, 400), "16", new Strength(225, 240, 400)),
+    C4_8("4.8", 4, new Strength(310, 340, 420), "16", new Strength(310, 340, 420)),
+    C5_6("5.6", 5, new Strength(280, 300, 500), "16", new Strength(280, 300, 500)),
+    C5_8("5.8", 5, new Strength(380, 420, 520), "16", new Strength(380, 420, 520)),
+    C6_8("6.8", 6, new Strength(440, 480, 600), "16", new Strength(440, 480, 600)),
     C8_8("8.8", 8, new Strength(580, 640, 800), "16", new Strength(600, 660, 830)),
     C10_9("10.9", 10, new Strength(830, 940, 1040), "16", new Strength(830, 940, 1040)),
     C12_9("12.9", 12, new Strength(970, 1100, 1220), "16", new Strength(970, 1100, 1220)),

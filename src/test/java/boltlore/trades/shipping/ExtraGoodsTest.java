@@ -98,6 +98,9 @@ class ExtraGoodsTest {
                 "Lackstift",
                 "Signalfackel",
                 "Feu à main",
+                "Airbag cover with airbag",
+                "Pot de peinture noire",
+                "Panneau et peinture",
                 "Batteriekasten, gefüllt"
             })
     void stops_where_its_words_smell_of_dangerous_goods_and_nobody_says_what_it_is(String says) {
@@ -140,6 +143,10 @@ class ExtraGoodsTest {
                 "Akkulaufzeitanzeige",
                 "Câble des gaz",
                 "Petrol cap",
+                "Panneau peinture noire",
+                "Airbag cover, bare",
+                "Airbagabdeckung, lackiert",
+                "Cache d'airbag, nu",
                 "Bouchon d'essence"
             })
     void of_other_words_is_ordinary_goods(String says) {

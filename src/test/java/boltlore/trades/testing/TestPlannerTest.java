@@ -66,10 +66,10 @@ class TestPlannerTest {
 
     @Test
     void the_second_string_is_tested_where_there_is_one() {
-        assertThat(keys("bl-1001")).contains("isolation-string.rear-box", "contactors-rest.second-string-contactors");
+        assertThat(keys("bl-1001")).contains("isolation-string.second-string-contactors", "contactors-rest.second-string-contactors");
         assertThat(keys("bl-1002"))
-                .contains("isolation-string.battery-box")
-                .noneMatch(key -> key.contains("rear-box."));
+                .contains("isolation-string.contactors")
+                .noneMatch(key -> key.contains("second-string"));
     }
 
     @Test
@@ -124,7 +124,7 @@ class TestPlannerTest {
         assertThat(plan(order).rows().map(TestRow::key).toList())
                 .containsSubsequence(
                         "insulation-link.junction-box",
-                        "isolation-string.battery-box",
+                        "isolation-string.contactors",
                         "precharge-volts",
                         "isolation-link.junction-box");
     }
