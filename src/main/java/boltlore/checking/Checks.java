@@ -56,6 +56,10 @@ public final class Checks {
             Bins::offTheLayout,
             CratesTake::remarks,
             CapacityGiven::remarks,
+            ValuesUsed::remarks,
+            CountsSaid::remarks,
+            StationsPlausible::remarks,
+            ShopPlausible::remarks,
             Translations::remarks,
             Translations::unnamedBags);
 

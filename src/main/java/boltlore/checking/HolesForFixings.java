@@ -1,5 +1,7 @@
 package boltlore.checking;
 
+import boltlore.measure.PartNumber;
+import boltlore.catalogue.Fits;
 import boltlore.catalogue.Catalogue;
 import boltlore.catalogue.Family;
 import boltlore.catalogue.Fixing;
@@ -34,8 +36,40 @@ final class HolesForFixings {
     static Stream<Remark> remarks(Catalogue catalogue) {
         return catalogue.families().values().stream().flatMap(family -> {
             HolesForFixings check = new HolesForFixings(catalogue, family);
-            return family.lines().flatMap(check::of);
+            return Stream.concat(
+                    family.lines().flatMap(check::of),
+                    family.positions().stream().flatMap(check::uncounted));
         });
+    }
+
+    /**
+     * Bolts that are signed for follow from the holes that they go through; of a part without holes nothing tells that one is
+     * missing, unless fits.json says what their number follows from.
+     */
+    private Stream<Remark> uncounted(Position position) {
+        boolean signed = family.joints().stream()
+                .anyMatch(facts -> facts.safety() && position.name().equals(facts.position()));
+        return !signed
+                ? Stream.empty()
+                : position.lines().stream()
+                        .filter(line -> plan.part(line.part()).holes().isEmpty())
+                        .flatMap(line -> Stream.concat(
+                                        line.needs().stream(), plan.needsOf(line.part()).stream())
+                                .filter(need -> bolt(need).isPresent() && !follows(need.part()))
+                                .map(need -> new Remark(
+                                        Said.line(family, line),
+                                        Check.HOLE_UNKNOWN,
+                                        need.part() + " for " + line.part() + ", of which no holes are listed",
+                                        "the holes that these bolts go through, for they are signed for",
+                                        "List them under 'holes' of the part, or say in fits.json what their number"
+                                                + " follows from")));
+    }
+
+    private boolean follows(PartNumber bolt) {
+        return family.fits().quantities().stream()
+                .flatMap(follows -> follows.of().stream())
+                .anyMatch(share -> share.counted() instanceof Fits.PartsInKit of
+                        && of.part().equals(bolt));
     }
 
     private Stream<Remark> of(Line line) {

@@ -4,29 +4,40 @@ import boltlore.findings.Kind;
 import boltlore.findings.Severity;
 
 /**
- * What a licensed brake workshop must look at. Each is a Check, on purpose, although a rear axle that locks first may make
- * the vehicle spin, and Directive 71/320/EEC does not allow it to a new type: shares, valve and centre of gravity are
- * estimates that only a brake tester and a brake test confirm; base vehicles are older than the directive, and may lock
- * their rear axle first as they were built; and what puts it right is no part of the kit, so that stopping the kit would
- * not. Who waives it answers for the refit.
+ * What a licensed brake workshop must look at. What cannot stop the car within the rule stops the order: a rear axle that locks
+ * first by the brakes alone, an axle that brakes too much of the whole, a vacuum that does not last for the full applications
+ * that vehicles are approved with. What less recuperation or a larger reservoir than the rule asks puts right, and whatever
+ * cannot be judged, a person looks at and answers for.
  */
 public enum BrakingFinding implements Kind {
     /** The vehicle could spin: {case}, {rate}, {most}. */
-    REAR_AXLE_LOCKS_FIRST,
+    REAR_AXLE_LOCKS_FIRST(Severity.STOP),
     /** The same while the drive unit recuperates, and not without it: {case}, {rate}, {most}, {kn}. */
-    REAR_AXLE_LOCKS_FIRST_RECUPERATING,
+    REAR_AXLE_LOCKS_FIRST_RECUPERATING(Severity.CHECK),
     /** One axle brakes too much of the whole: {case}, {axle} (0 front, 1 rear), {rate}, {grip}, {least}. */
-    ADHESION_NOT_USED,
+    ADHESION_NOT_USED(Severity.STOP),
+    /** The same while the drive unit recuperates, and not without it. */
+    ADHESION_NOT_USED_RECUPERATING(Severity.CHECK),
     /** Half and half is what one writes who has not looked: {percent}. */
-    BRAKE_SHARE_GUESSED,
+    BRAKE_SHARE_GUESSED(Severity.CHECK),
     /** {wanted}, {least}. */
-    VACUUM_APPLICATIONS_FEW,
-    /** {helped}, {wanted}, {least}. */
-    VACUUM_RESERVE_SHORT;
+    VACUUM_APPLICATIONS_FEW(Severity.CHECK),
+    /** Fewer applications than the workshop wants, and no fewer than the rule: {helped}, {wanted}, {least}. */
+    VACUUM_RESERVE_SHORT(Severity.CHECK),
+    /** Fewer than vehicles are approved with: {helped}, {rule}, {least}. */
+    VACUUM_BELOW_RULE(Severity.STOP),
+    /** The conversion changes the mass by {kg} kg, and {file} is not there: whether the brakes suit it nobody knows. */
+    BRAKES_NOT_JUDGED(Severity.CHECK);
+
+    private final Severity severity;
+
+    BrakingFinding(Severity severity) {
+        this.severity = severity;
+    }
 
     @Override
     public Severity severity() {
-        return Severity.CHECK;
+        return severity;
     }
 
     @Override

@@ -20,6 +20,7 @@ import boltlore.trades.TradeOption.Given;
 import boltlore.trades.TradeResult;
 import boltlore.trades.weighing.AxleLoads;
 import boltlore.trades.weighing.AxleLoadsTrade;
+import boltlore.trades.weighing.Growth;
 import boltlore.trades.weighing.CaseLoads;
 import boltlore.trades.weighing.LoadCase;
 import boltlore.trades.weighing.OnAxles;
@@ -87,7 +88,7 @@ public final class BrakingTrade extends Trade {
         List<AxleBalance> balances = brakes == null ? List.of() : balances(kit, brakes);
         Recuperation drive = Recuperation.of(kit);
         if (brakes != null && balances.isEmpty()) {
-            found.add(missing("'donor' with 'centreHeightMm' in family.json, or a station in weights.json,"));
+            found.add(missing(kit, "'donor' with 'centreHeightMm' in family.json, or a station in weights.json,"));
         }
         balances.stream().flatMap(balance -> balance(balance, drive)).forEach(found::add);
         Stream.ofNullable(brakes).flatMap(BrakingTrade::guessed).forEach(found::add);
@@ -104,12 +105,23 @@ public final class BrakingTrade extends Trade {
         if (held.size() == 1) {
             return held.get(0);
         }
-        found.add(missing(file));
+        found.add(missing(kit, file));
         return null;
     }
 
-    private static Finding missing(String file) {
-        return Finding.of(KitFinding.NOT_JUDGED, "braking", "trade", "Braking", "file", file);
+    /** A vehicle that weighs something else than before needs its brakes judged; of one that nobody weighs it is a note. */
+    private static Finding missing(KitInWork kit, String file) {
+        Growth growth = AxleLoadsTrade.weighing(kit).growth();
+        BigDecimal kg = growth == null ? BigDecimal.ZERO : growth.afterKg().subtract(growth.beforeKg());
+        return kg.signum() == 0
+                ? Finding.of(KitFinding.NOT_JUDGED, "braking", "trade", "Braking", "file", file)
+                : Finding.of(
+                        BrakingFinding.BRAKES_NOT_JUDGED,
+                        "brakes",
+                        "kg",
+                        kg.setScale(1, RoundingMode.HALF_UP),
+                        "file",
+                        file);
     }
 
     /** In every load case of the converted vehicle; what goes aboard lifts the centre of gravity that the statement has. */
@@ -174,7 +186,7 @@ public final class BrakingTrade extends Trade {
                 .filter(each -> !Double.isNaN(each.wasteful()))
                 .filter(each -> !told || isFront(each, each.wasteful()))
                 .limit(1)
-                .map(BrakingTrade::wasteful)
+                .map(each -> wasteful(each, each == balance))
                 .forEach(found::add);
         return found.stream();
     }
@@ -198,11 +210,11 @@ public final class BrakingTrade extends Trade {
                 BigDecimal.valueOf(balance.recuperation().newton() / MM).setScale(2, RoundingMode.HALF_UP));
     }
 
-    private static Finding wasteful(AxleBalance balance) {
+    private static Finding wasteful(AxleBalance balance, boolean brakesAlone) {
         double rate = balance.wasteful();
         double grip = balance.asked(rate);
         return Finding.of(
-                BrakingFinding.ADHESION_NOT_USED,
+                brakesAlone ? BrakingFinding.ADHESION_NOT_USED : BrakingFinding.ADHESION_NOT_USED_RECUPERATING,
                 balance.loadCase().says(),
                 "case",
                 balance.loadCase().wording(),
@@ -241,6 +253,17 @@ public final class BrakingTrade extends Trade {
     }
 
     private static Stream<Finding> shortOf(VacuumReserve reserve) {
+        if (reserve.helped() < LEAST_APPLICATIONS) {
+            return Stream.of(Finding.of(
+                    BrakingFinding.VACUUM_BELOW_RULE,
+                    "vacuum",
+                    "helped",
+                    reserve.helped(),
+                    "rule",
+                    LEAST_APPLICATIONS,
+                    "least",
+                    reserve.vacuum().leastKpa()));
+        }
         return reserve.helped() >= reserve.vacuum().applications()
                 ? Stream.of()
                 : Stream.of(Finding.of(

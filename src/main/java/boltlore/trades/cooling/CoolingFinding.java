@@ -17,6 +17,24 @@ public enum CoolingFinding implements Kind {
     /** {circuit}: fittings {fittings} are reckoned with {bore} mm, and the circuit's hoses have ports of {ports} mm. */
     FITTING_BORE_DIFFERS(CHECK),
 
+    /** {circuit} is reckoned with the curve of {part}, and {fitted} stands at {position}. */
+    PUMP_OF_OTHER_CURVE(STOP),
+
+    /** {circuit}: nobody says which pump has the curve. */
+    PUMP_NOT_NAMED(CHECK),
+
+    /** {circuit} holds {holds} l, and the kit mixes {mixed} l for it. */
+    COOLANT_TOO_LITTLE(CHECK),
+
+    /** {circuit} holds {holds} l, and the kit mixes {mixed} l for it, more than {times} times as much. */
+    COOLANT_TOO_MUCH(CHECK),
+
+    /** {circuit} is reckoned with {reckoned} per cent of concentrate, and the kit's is mixed to {mixed} per cent. */
+    COOLANT_MIX_DIFFERS(CHECK),
+
+    /** {circuit}: nobody says what it holds or which coolant fills it. */
+    COOLANT_AMOUNT_NOT_JUDGED(Severity.NOTE),
+
     /** {circuit}, {hottest}, {most}, {air}, {heat}. */
     COOLANT_TOO_HOT(CHECK);
 

@@ -54,6 +54,7 @@ public final class CoolingTrade extends Trade {
         List<Finding> found = new ArrayList<>();
         List<CircuitFlow> circuits = circuits(kit, found);
         circuits.stream().flatMap(CoolingTrade::judge).forEach(found::add);
+        circuits.stream().flatMap(flow -> Filled.findings(flow, kit)).forEach(found::add);
         circuits.stream()
                 .map(CircuitFlow::circuit)
                 .flatMap(circuit -> Bores.findings(circuit, kit.bill().items()).stream())

@@ -39,6 +39,13 @@ public record Growth(
         return limit == null ? BigDecimal.ZERO : afterKg.multiply(Percent.fraction(limit.tolerancePercent()));
     }
 
+    /** What is said of the mass by the market's limit. */
+    LimitCheck.Standing standing() {
+        return exceeded()
+                ? LimitCheck.Standing.ABOVE
+                : undecided() ? LimitCheck.Standing.NOT_DECIDED : LimitCheck.Standing.WITHIN;
+    }
+
     /** So near to the limit, below or above it, that only the weighbridge can tell. */
     public boolean undecided() {
         return limit != null && overKg().abs().compareTo(toleranceKg()) <= 0;

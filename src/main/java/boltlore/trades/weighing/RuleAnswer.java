@@ -8,7 +8,6 @@ import boltlore.catalogue.MarketCondition;
 import boltlore.catalogue.MassLimit;
 import boltlore.catalogue.RatedMotor;
 import boltlore.measure.Digits;
-import boltlore.measure.Percent;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
@@ -32,7 +31,7 @@ public record RuleAnswer(MarketCondition condition, String found, Answer answer)
     public enum Answer {
         MET("met, as computed"),
         NOT_MET("not met"),
-        NEAR("not decided: weigh the vehicle"),
+        NEAR(LimitCheck.Standing.NOT_DECIDED.says()),
         OPEN("for a person to look at");
 
         private final String says;
@@ -54,7 +53,7 @@ public record RuleAnswer(MarketCondition condition, String found, Answer answer)
     /** Of all conditions of the market. */
     static List<RuleAnswer> of(
             MassLimit limit, Bill bill, Catalogue catalogue, @Nullable Donor donor, @Nullable OnAxles onAxles) {
-        BigDecimal tolerance = Percent.fraction(limit.tolerancePercent());
+        BigDecimal tolerance = limit.tolerancePercent();
         return limit.conditions().stream()
                 .map(each -> switch (each.judge()) {
                     case POWER -> power(each, bill, catalogue, donor);
@@ -104,7 +103,7 @@ public record RuleAnswer(MarketCondition condition, String found, Answer answer)
             return new RuleAnswer(condition, found, Answer.NOT_MET);
         }
         boolean near = checks.stream()
-                .anyMatch(check -> check.marginKg().compareTo(check.loadKg().multiply(tolerance)) < 0);
+                .anyMatch(check -> check.standing(tolerance) == LimitCheck.Standing.NOT_DECIDED);
         return new RuleAnswer(condition, found, near ? Answer.NEAR : Answer.MET);
     }
 

@@ -2,7 +2,6 @@ package boltlore.trades.weighing;
 
 import boltlore.catalogue.Chassis;
 import boltlore.catalogue.MassLimit;
-import boltlore.findings.Severity;
 import boltlore.measure.Digits;
 import boltlore.report.CautionNotes;
 import boltlore.report.Column;
@@ -17,6 +16,7 @@ import boltlore.report.TableBuilder;
 import boltlore.report.TableSpec;
 import boltlore.trades.KitInWork;
 import boltlore.trades.KitReport;
+import boltlore.trades.weighing.LimitCheck.Standing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -74,7 +74,7 @@ final class StatementPage {
         page.title("Weight statement").add(head(weighing, kit));
         OnAxles onAxles = weighing.onAxles();
         if (onAxles != null) {
-            page.heading("Axle loads").add(loads(onAxles, true));
+            page.heading("Axle loads").add(loads(onAxles, weighing));
             page.picture(SideView.draw(onAxles));
         }
         Growth growth = weighing.growth();
@@ -95,11 +95,11 @@ final class StatementPage {
 
     /** The loads alone, narrow enough for a terminal. */
     static TableBuilder glance(OnAxles onAxles) {
-        return loads(onAxles, false);
+        return loads(onAxles, null);
     }
 
     /** Axle loads before and after, unladen and loaded, with what is left to each limit where that is wanted. */
-    private static TableBuilder loads(OnAxles onAxles, boolean margins) {
+    private static TableBuilder loads(OnAxles onAxles, @Nullable Weighing margins) {
         Chassis chassis = onAxles.chassis();
         TableSpec<CaseLoads> spec = TableSpec.<CaseLoads>named("axle-loads")
                 .text("condition", "Condition", 40, row -> row.loadCase().says());
@@ -110,7 +110,7 @@ final class StatementPage {
                     "kg",
                     1,
                     row -> row.loads().on(limited));
-            if (margins) {
+            if (margins != null) {
                 spec.decimal(
                         limited.key() + "-margin",
                         "Margin, " + limited.key(),
@@ -120,8 +120,8 @@ final class StatementPage {
             }
         }
         spec.percent("share", "Front share", 1, row -> row.loads().frontPercent());
-        if (margins) {
-            spec.text("remark", "Result", 24, row -> remark(row, chassis));
+        if (margins != null) {
+            spec.text("remark", "Result", 24, row -> remark(row, chassis, margins));
         }
         TableBuilder table = spec.of(onAxles.cases());
         RowBuilder limits = table.total("limits", "Limits");
@@ -129,12 +129,20 @@ final class StatementPage {
         return table;
     }
 
-    private static String remark(CaseLoads row, Chassis chassis) {
-        boolean exceeded = row.checks(chassis).anyMatch(LimitCheck::exceeded);
+    /** The worst that axles and whole vehicle come to; unladen also by the market's limit, which is for the unladen vehicle. */
+    private static String remark(CaseLoads row, Chassis chassis, Weighing weighing) {
         if (row.loadCase() == LoadCase.BEFORE) {
-            return exceeded ? "above a limit" : "as weighed";
+            boolean exceeded = row.checks(chassis).anyMatch(LimitCheck::exceeded);
+            return exceeded ? Standing.ABOVE.says() : "as weighed";
         }
-        return exceeded ? Severity.STOP.says() : "OK";
+        Growth growth = weighing.growth();
+        Stream<Standing> byMarket =
+                row.loadCase() == LoadCase.UNLADEN && growth != null ? Stream.of(growth.standing()) : Stream.of();
+        Stream<Standing> byLimits = row.checks(chassis).map(check -> check.standing(weighing.tolerancePercent()));
+        return Stream.concat(byLimits, byMarket)
+                .max(Comparator.naturalOrder())
+                .map(Standing::says)
+                .orElse("");
     }
 
     /** The figures before and after conversion, each with its limit. */
@@ -226,18 +234,11 @@ final class StatementPage {
                                 KG,
                                 growth.overKg().negate())
                         .say("mass-tolerance", "Tolerance", KG, growth.toleranceKg())
-                        .say("mass-answer", "Mass by the market limit", answer(growth));
+                        .say("mass-answer", "Mass by the market limit", growth.standing().says());
             }
         }
         OnAxles onAxles = weighing.onAxles();
         return onAxles == null ? says : onAxles(says, weighing, onAxles);
-    }
-
-    private static String answer(Growth growth) {
-        if (growth.exceeded()) {
-            return "above";
-        }
-        return growth.undecided() ? "not decided: weigh the vehicle" : "within";
     }
 
     private static ParticularsBuilder onAxles(ParticularsBuilder says, Weighing weighing, OnAxles onAxles) {
