@@ -129,6 +129,7 @@ final class House {
             Map.entry("org.apache.xmlbeans", "report.xlsx"),
             Map.entry("org.apache.commons.compress", "report.xlsx"),
             Map.entry("org.apache.commons.csv", "csv"),
+            Map.entry("com.google.zxing", "report.drawing"),
             Map.entry("picocli", "cli"),
             Map.entry("org.jdbi", "book.db"),
             Map.entry("org.flywaydb", "book.db"),
