@@ -57,6 +57,10 @@ public record Column(String key, String heading, String unit, Kind kind, int wid
         return new Column(key, heading, Kind.date());
     }
 
+    public static Column code(String key, String heading) {
+        return new Column(key, heading, Kind.code());
+    }
+
     public static Column tick(String key, String heading) {
         return new Column(key, heading, Kind.tick());
     }

@@ -44,6 +44,8 @@ public record Kind(Form form, int scale, String unit, Entry entry) {
         /** 25 is 25 %, not 0.25. */
         PERCENT,
         DATE,
+        /** A text that machines read; people read it beside it. */
+        CODE,
         /** A box for one tick. */
         TICK,
         /** A box for a hand-written count, reading or serial number. */
@@ -103,6 +105,11 @@ public record Kind(Form form, int scale, String unit, Entry entry) {
 
     public static Kind date() {
         return new Kind(Form.DATE, 0, "");
+    }
+
+    /** Of at most 25 capitals, digits, blanks and signs of {@code $%*+-./:}, so that it stays small. */
+    public static Kind code() {
+        return new Kind(Form.CODE, 0, "");
     }
 
     public static Kind tick() {

@@ -74,7 +74,7 @@ public final class Printed {
     public static BigDecimal rounded(Kind kind, BigDecimal value) {
         return switch (kind.form()) {
             case DECIMAL, MONEY, PERCENT -> value.setScale(kind.scale(), RoundingMode.HALF_UP);
-            case TEXT, WHOLE, QUANTITY, DATE, TICK, BLANK, SIGNATURE -> value.stripTrailingZeros();
+            case TEXT, WHOLE, QUANTITY, DATE, CODE, TICK, BLANK, SIGNATURE -> value.stripTrailingZeros();
         };
     }
 

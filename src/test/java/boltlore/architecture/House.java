@@ -137,6 +137,7 @@ final class House {
             Map.entry("org.apache.xmlbeans", "report.xlsx"),
             Map.entry("org.apache.commons.compress", "report.xlsx"),
             Map.entry("org.apache.commons.csv", "csv"),
+            Map.entry("com.google.zxing", "report.drawing"),
             Map.entry("picocli", "cli"),
             Map.entry("io.javalin", "desk.frame"),
             Map.entry("org.eclipse.jetty", "desk.frame"),

@@ -57,6 +57,14 @@ public sealed interface Mark {
         }
     }
 
+    /**
+     * A text that machines read.
+     *
+     * @param at its upper left corner
+     * @param sideMm of the dark squares; the white around it is left by who draws
+     */
+    record Code(Point at, String text, double sideMm) implements Mark {}
+
     static Mark outline(List<Point> corners) {
         return new Line(closed(corners), THICK_MM, false);
     }

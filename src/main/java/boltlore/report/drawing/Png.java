@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.awt.image.IndexColorModel;
@@ -78,9 +79,26 @@ public final class Png {
                     line.dashed() ? DASHES_MM : null,
                     0));
             pen.draw(path(line));
+        } else if (mark instanceof Mark.Code code) {
+            code(code, pen);
         } else if (mark instanceof Mark.Lettering lettering) {
             pen.fill(Typeface.outline(lettering));
         }
+    }
+
+    private static void code(Mark.Code code, Graphics2D pen) {
+        MachineCode.Squares squares = MachineCode.squares(code.text());
+        double side = code.sideMm() / squares.side();
+        Path2D dark = new Path2D.Double();
+        squares.dark()
+                .forEach(run -> dark.append(
+                        new Rectangle2D.Double(
+                                code.at().xMm() + run.from() * side,
+                                code.at().yMm() + run.row() * side,
+                                run.count() * side,
+                                side),
+                        false));
+        pen.fill(dark);
     }
 
     private static Path2D path(Mark.Line line) {

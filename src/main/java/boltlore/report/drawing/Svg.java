@@ -22,7 +22,26 @@ public final class Svg {
     }
 
     private static String mark(Mark mark) {
+        if (mark instanceof Mark.Code code) {
+            return code(code);
+        }
         return mark instanceof Mark.Line line ? line(line) : lettering((Mark.Lettering) mark);
+    }
+
+    /** One path, so that no hair of white stands between its squares. */
+    private static String code(Mark.Code code) {
+        MachineCode.Squares squares = MachineCode.squares(code.text());
+        double side = code.sideMm() / squares.side();
+        String path = squares.dark().stream()
+                .map(run -> "M" + run.from() + " " + run.row() + "h" + run.count() + "v1h-" + run.count() + "z")
+                .collect(Collectors.joining());
+        return "<path transform=\"translate(" + number(code.at().xMm()) + " "
+                + number(code.at().yMm()) + ") scale(" + exact(side) + ")\" d=\"" + path
+                + "\" fill=\"black\" shape-rendering=\"crispEdges\"/>";
+    }
+
+    private static String exact(double value) {
+        return BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).toPlainString();
     }
 
     private static String line(Mark.Line line) {

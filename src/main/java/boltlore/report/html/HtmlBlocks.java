@@ -16,6 +16,7 @@ import boltlore.report.Printed;
 import boltlore.report.Row;
 import boltlore.report.Signatures;
 import boltlore.report.Table;
+import boltlore.report.drawing.MachineCode;
 import boltlore.report.drawing.Svg;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -103,6 +104,9 @@ final class HtmlBlocks implements Block.Cases<String> {
     }
 
     private String cell(Kind kind, Cell cell, boolean plain) {
+        if (kind.form() == Kind.Form.CODE && cell instanceof Cell.Words words) {
+            return Svg.encode(MachineCode.alone(words.text()));
+        }
         boolean toFill = plain && kind.form().isByHand() && cell == Cell.EMPTY;
         return toFill ? "<span class=\"pen\"></span>" : escaped(Printed.inColumn(kind, cell, language));
     }

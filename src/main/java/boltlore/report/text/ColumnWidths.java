@@ -61,6 +61,9 @@ final class ColumnWidths {
     private static int natural(Table table, int i, String language) {
         Column column = table.columns().get(i);
         int heading = Wrapping.longestWord(column.headingWithUnit());
+        if (column.kind().form() == Form.CODE) {
+            return heading;
+        }
         int cells = table.rows().stream()
                 .filter(row -> row.cells().size() > i)
                 .mapToInt(row -> length(column, row, i, language))

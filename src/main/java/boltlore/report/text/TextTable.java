@@ -2,6 +2,7 @@ package boltlore.report.text;
 
 import boltlore.report.Cell;
 import boltlore.report.Column;
+import boltlore.report.Kind;
 import boltlore.report.Printed;
 import boltlore.report.Row;
 import boltlore.report.Row.RowKind;
@@ -116,12 +117,13 @@ final class TextTable {
 
     private List<String> cell(Row row, int i) {
         Column column = table.columns().get(i);
-        String text = Printed.inColumn(column.kind(), row.cells().get(i), language);
+        boolean code = column.kind().form() == Kind.Form.CODE;
+        String text = code ? "" : Printed.inColumn(column.kind(), row.cells().get(i), language);
         if (text.isEmpty() && row.isPlain()) {
             text = switch (column.kind().form()) {
                 case TICK -> "[ ]";
                 case BLANK, SIGNATURE -> "_".repeat(widths[i]);
-                case TEXT, WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> "";
+                case TEXT, WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE, CODE -> "";
             };
         }
         return aligned(i, text);

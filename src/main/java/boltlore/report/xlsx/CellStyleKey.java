@@ -83,7 +83,7 @@ record CellStyleKey(
             case DECIMAL, PERCENT -> "0" + decimals;
             case MONEY -> "#,##0" + decimals;
             case BLANK -> kind.entry().day() ? DATE : GENERAL;
-            case TEXT, QUANTITY, TICK, SIGNATURE -> GENERAL;
+            case TEXT, QUANTITY, CODE, TICK, SIGNATURE -> GENERAL;
         };
     }
 }

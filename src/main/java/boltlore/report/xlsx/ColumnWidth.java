@@ -27,6 +27,10 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
     private static final double POINT = 0.5;
 
     static final double INDENT = 1.5;
+
+    /** Of a code with the white around it. */
+    private static final double CODE = LookStyle.CODE / PageLayout.POINTS_PER_CHARACTER + 0.2;
+
     private static final double WIDEST_BESIDE = 90;
     private static final double LEAST_PROSE = 18;
     private static final int LONGEST_WORD_KEPT = 22;
@@ -90,6 +94,7 @@ record ColumnWidth(double least, double usual, double full, List<Double> texts) 
             case TEXT -> text(table, i, heading);
             case WHOLE, DECIMAL, QUANTITY, MONEY, PERCENT, DATE -> fixed(Math.max(heading, figures(table, i)) + AIR);
             case TICK -> box(heading, 6, 6, 6);
+            case CODE -> fixed(Math.max(heading + AIR, CODE));
             case BLANK ->
                 column.widest() == Column.USUAL_WIDEST
                         ? box(heading, 10, 12, 18)

@@ -1,8 +1,13 @@
 package boltlore.report.xlsx;
 
+import boltlore.report.drawing.MachineCode;
 import boltlore.report.drawing.Png;
 import boltlore.report.xlsx.LaidPage.LaidChart;
+import boltlore.report.xlsx.LaidPage.LaidCode;
 import boltlore.report.xlsx.LaidPage.LaidPicture;
+import boltlore.report.xlsx.LaidPage.Spot;
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.poi.ss.usermodel.ClientAnchor.AnchorType;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.util.Units;
@@ -20,6 +25,31 @@ record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
     void write() {
         page.charts().forEach(this::chart);
         page.pictures().forEach(this::picture);
+        Map<String, Integer> numbers = new HashMap<>();
+        page.codes()
+                .forEach(code -> code(
+                        code,
+                        numbers.computeIfAbsent(
+                                code.text(),
+                                text -> book.addPicture(
+                                        Png.encode(MachineCode.alone(text)), Workbook.PICTURE_TYPE_PNG))));
+    }
+
+    /** In the middle of its row, at the left of its cell. */
+    private void code(LaidCode laid, int number) {
+        Spot spot = laid.spot();
+        double above = Math.max(0, (page.rows().get(spot.row()).height() - LookStyle.CODE) / 2);
+        XSSFClientAnchor anchor = new XSSFClientAnchor(
+                Units.toEMU(CLEAR_OF_BREAK),
+                Units.toEMU(above),
+                Units.toEMU(CLEAR_OF_BREAK + LookStyle.CODE),
+                Units.toEMU(above + LookStyle.CODE),
+                spot.column(),
+                spot.row(),
+                spot.column(),
+                spot.row());
+        anchor.setAnchorType(AnchorType.MOVE_DONT_RESIZE);
+        described(sheet.createDrawingPatriarch().createPicture(anchor, number), laid.text());
     }
 
     private void chart(LaidChart laid) {
@@ -37,10 +67,15 @@ record DrawingWriter(XSSFWorkbook book, XSSFSheet sheet, LaidPage page) {
         double right = laid.width() / PageLayout.POINTS_PER_CHARACTER;
         XSSFClientAnchor anchor = anchor(0, laid.row(), right, laid.row(), CLEAR_OF_BREAK + laid.height());
         anchor.setDy1(Units.toEMU(CLEAR_OF_BREAK));
-        XSSFPicture picture = sheet.createDrawingPatriarch().createPicture(anchor, number);
+        described(
+                sheet.createDrawingPatriarch().createPicture(anchor, number),
+                laid.drawing().says());
+    }
+
+    private static void described(XSSFPicture picture, String says) {
         var properties = picture.getCTPicture().getNvPicPr().getCNvPr();
         properties.setName("Picture " + properties.getId());
-        properties.setDescr(laid.drawing().says());
+        properties.setDescr(says);
     }
 
     /** @param left and right in characters from the left edge of the grid, and points below the last row's top */

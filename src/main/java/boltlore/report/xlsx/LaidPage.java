@@ -23,6 +23,7 @@ import java.util.function.Predicate;
  * @param mainTable name of the widest table, or empty
  * @param particulars where each value stands, by the block's name and the particular's key
  * @param dates lines for the date of a signature
+ * @param codes texts that machines read, each over its cell
  * @param stretches which rows each block takes, from top to bottom; between two lies a strip of white
  */
 record LaidPage(
@@ -35,6 +36,7 @@ record LaidPage(
         List<Spot> dates,
         List<LaidChart> charts,
         List<LaidPicture> pictures,
+        List<LaidCode> codes,
         List<Stretch> stretches) {
 
     /** A page on which nothing stands yet. */
@@ -46,6 +48,7 @@ record LaidPage(
                 new ArrayList<>(),
                 new LinkedHashMap<>(),
                 new LinkedHashMap<>(),
+                new ArrayList<>(),
                 new ArrayList<>(),
                 new ArrayList<>(),
                 new ArrayList<>(),
@@ -145,6 +148,9 @@ record LaidPage(
 
     /** A drawing over one row that is left white; sizes as it is shown, in points. */
     record LaidPicture(Drawing drawing, int row, double width, double height) {}
+
+    /** A text that machines read, over the cell that it stands in. */
+    record LaidCode(String text, Spot spot) {}
 
     LaidTable table(String name) {
         return Objects.requireNonNull(tables.get(name), name);

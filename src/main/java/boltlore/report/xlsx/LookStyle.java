@@ -39,6 +39,9 @@ record LookStyle(
     /** A box for a tick. */
     static final double TICK = 12.5;
 
+    /** A code of 21 squares of 0.26 mm and three of white on each side, which the cell's own edges add to: 7 mm. */
+    static final double CODE = 19.9;
+
     private static final double LINE_PER_POINT = 1.2;
     private static final double AIR = 1.7;
 

@@ -214,7 +214,10 @@ final class PageLayout implements Block.Cases<Void> {
         TableLayout layout = new TableLayout(grid, table, spans);
         rows.add(layout.heading());
         laid.tables().put(table.id(), new LaidTable(table, rows.size(), spans));
-        table.rows().forEach(row -> rows.add(layout.row(row)));
+        for (Row row : table.rows()) {
+            layout.codes(row, rows.size(), laid.codes());
+            rows.add(layout.row(row));
+        }
         return null;
     }
 

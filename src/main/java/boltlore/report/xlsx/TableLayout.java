@@ -7,7 +7,9 @@ import boltlore.report.Look;
 import boltlore.report.Row;
 import boltlore.report.Table;
 import boltlore.report.xlsx.LaidPage.LaidCell;
+import boltlore.report.xlsx.LaidPage.LaidCode;
 import boltlore.report.xlsx.LaidPage.LaidRow;
+import boltlore.report.xlsx.LaidPage.Spot;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -45,6 +47,9 @@ final class TableLayout {
     }
 
     private static double high(Kind.Form form) {
+        if (form == Kind.Form.CODE) {
+            return LookStyle.CODE;
+        }
         return form == Kind.Form.TICK ? LookStyle.TICK : form.isByHand() ? LookStyle.BY_HAND : LookStyle.lineHeight();
     }
 
@@ -75,13 +80,26 @@ final class TableLayout {
         }
         List<CellStyleKey> styles = styles(look);
         for (int i = from; i < table.columns().size(); i++) {
-            Cell cell = row.cells().get(i);
+            Cell cell = isCode(i) ? Cell.EMPTY : row.cells().get(i);
             cells.add(new LaidCell(spans.start(i), spans.span(i), styles.get(i), cell));
             if (i < onPaper && cell instanceof Cell.Words words && mayWrap(words.text(), i)) {
                 height = Math.max(height, LookStyle.height(look, words.text(), room[i]));
             }
         }
         return new LaidRow(height, table.id(), cells);
+    }
+
+    /** The texts of a row that machines read, which stand over their cells as pictures. */
+    void codes(Row row, int at, List<LaidCode> codes) {
+        for (int i = 0; i < onPaper; i++) {
+            if (isCode(i) && row.cells().get(i) instanceof Cell.Words words) {
+                codes.add(new LaidCode(words.text(), new Spot(spans.start(i), at)));
+            }
+        }
+    }
+
+    private boolean isCode(int column) {
+        return table.columns().get(column).kind().form() == Kind.Form.CODE;
     }
 
     /** One for each column, the same object for all rows of a look. */

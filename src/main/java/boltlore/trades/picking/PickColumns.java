@@ -2,6 +2,8 @@ package boltlore.trades.picking;
 
 import boltlore.catalogue.Part;
 import boltlore.catalogue.Tracked;
+import boltlore.report.Cell;
+import boltlore.report.Column;
 import boltlore.report.TableSpec;
 import java.math.BigDecimal;
 import java.util.List;
@@ -123,6 +125,13 @@ record PickColumns(int digits) {
                     BigDecimal more = handed.apply(row).spares();
                     return more.signum() > 0 ? more : null;
                 });
+    }
+
+    /** The part's number for a scanner, as 'boltlore pick take' has it. */
+    static <R> TableSpec<R> scan(TableSpec<R> spec, Function<R, Part> part) {
+        return spec.column(
+                Column.code("scan", "Scan"),
+                row -> Cell.of(part.apply(row).number().text()));
     }
 
     static <R> TableSpec<R> cautions(TableSpec<R> spec, int widest, Function<R, List<String>> codes) {

@@ -95,8 +95,9 @@ final class PickPages {
     /** What comes from the bins, in walking order. */
     TableBuilder walk(List<PickRow> rows) {
         TableSpec<PickRow> spec =
-                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 22, this::byStage);
-        PickColumns.cautions(spec, 14, PickRow::cautions).box(Column.tick("picked", "Picked"));
+                columns.<PickRow>of("bins", "Bin", true, Handed::of).text("stages", "For", 34, this::byStage);
+        PickColumns.scan(PickColumns.cautions(spec, 12, PickRow::cautions), PickRow::part)
+                .box(Column.tick("picked", "Picked"));
         PickColumns.beside(spec, Handed::of);
         or(spec, rows, PickRow::part);
         return spec.of(rows);
@@ -107,7 +108,10 @@ final class PickPages {
         TableSpec<CoatedRow> spec = columns.<CoatedRow>of(
                         "from-coating", "Bin, once coated", false, coated -> Handed.of(coated.row()))
                 .text("stages", "For", 22, coated -> byStage(coated.row()));
-        PickColumns.cautions(spec, 14, coated -> coated.row().cautions()).box(Column.tick("picked", "Picked"));
+        PickColumns.scan(
+                        PickColumns.cautions(spec, 12, coated -> coated.row().cautions()),
+                        coated -> coated.row().part())
+                .box(Column.tick("picked", "Picked"));
         PickColumns.beside(spec, coated -> Handed.of(coated.row()));
         or(spec, rows, coated -> coated.row().part());
         TableBuilder table = spec.empty();

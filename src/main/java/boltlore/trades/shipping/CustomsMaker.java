@@ -1,9 +1,11 @@
 package boltlore.trades.shipping;
 
 import boltlore.catalogue.Customs;
+import boltlore.catalogue.SellingTerms;
 import boltlore.measure.Digits;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
@@ -13,23 +15,23 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Groups what is sent by customs code and origin. The customs value is the price paid or payable (transaction value,
- * Article 1 of the WTO agreement on customs valuation): extras at their own price, the kit's price shared out by cost, with
- * the {@linkplain LargestRemainder largest remainder method}, so that the lines add up to what the customer pays. No cost
- * stands in a line, only its share of the price.
+ * Article 1 of the WTO agreement on customs valuation): extras at their own price, the kit's price shared out by mass and by
+ * what the workshop's own list says a kilogram of each class is worth, with the {@linkplain LargestRemainder largest
+ * remainder method}, so that the lines add up to what the customer pays. No cost is looked at, so none can be worked out.
  */
 final class CustomsMaker {
 
     private final @Nullable SellingPrice price;
-    private final PieceCosts costs;
+    private final SellingTerms selling;
 
-    private CustomsMaker(@Nullable SellingPrice price, PieceCosts costs) {
+    private CustomsMaker(@Nullable SellingPrice price, SellingTerms selling) {
         this.price = price;
-        this.costs = costs;
+        this.selling = selling;
     }
 
     /** By code, then by origin; goods without a code first. */
-    static List<CustomsLine> make(List<Goods> goods, @Nullable SellingPrice price, PieceCosts costs) {
-        return new CustomsMaker(price, costs).lines(groups(goods));
+    static List<CustomsLine> make(List<Goods> goods, @Nullable SellingPrice price, SellingTerms selling) {
+        return new CustomsMaker(price, selling).lines(groups(goods));
     }
 
     private List<CustomsLine> lines(List<List<Goods>> groups) {
@@ -67,10 +69,21 @@ final class CustomsMaker {
     }
 
     private BigDecimal weight(List<Goods> group) {
+        BigDecimal perKg = perKg(selling, hs(group.get(0)));
         return group.stream()
                 .filter(goods -> goods.extra() == null)
-                .map(costs::of)
+                .map(goods -> goods.kg(goods.quantity()).multiply(perKg))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** Value of a kilogram by the workshop's list; of a class that is not in it the least, and 1 where there is no list. */
+    static BigDecimal perKg(SellingTerms selling, String hs) {
+        return selling.customsValue(hs)
+                .map(SellingTerms.ClassValue::perKg)
+                .or(() -> selling.customsValues().stream()
+                        .map(SellingTerms.ClassValue::perKg)
+                        .min(Comparator.naturalOrder()))
+                .orElse(BigDecimal.ONE);
     }
 
     private static CustomsLine line(List<Goods> group, @Nullable BigDecimal value) {

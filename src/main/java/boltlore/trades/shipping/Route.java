@@ -20,6 +20,11 @@ public record Route(By by, List<String> to, boolean leavesNow) {
         this(by, to, true);
     }
 
+    /** To that country where nobody has said another. */
+    Route orElseTo(String country) {
+        return to.isEmpty() ? new Route(by, List.of(country), leavesNow) : this;
+    }
+
     /** Whether a border is crossed; one that nobody has spoken of is taken to be. */
     public boolean crossesBorder(Shipping shipping) {
         return to.isEmpty()

@@ -4,20 +4,34 @@ import boltlore.order.Extra;
 import boltlore.trades.costing.quote.OrderPricing;
 import boltlore.trades.costing.quote.Quotation;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the customer pays, without sales tax: the price paid or payable that customs values are made of. It holds no cost.
  *
  * @param kit price of the kit alone
  * @param extras price of each extra of the order, equal ones added up
+ * @param on day of the quotation, or null
+ * @param terms of payment and delivery
  */
-public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDecimal> extras) {
+public record SellingPrice(
+        Currency currency,
+        BigDecimal kit,
+        Map<Extra, BigDecimal> extras,
+        @Nullable LocalDate on,
+        Quotation.Terms terms) {
+
+    /** Of a price of which no more is known. */
+    public SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDecimal> extras) {
+        this(currency, kit, extras, null, Quotation.Terms.NONE);
+    }
 
     /** Of the order's quotation; empty where it has no price. */
     public static Optional<SellingPrice> of(OrderPricing pricing) {
@@ -38,7 +52,7 @@ public record SellingPrice(Currency currency, BigDecimal kit, Map<Extra, BigDeci
         for (int i = 0; i < ordered.size(); i++) {
             extras.merge(ordered.get(i), net.get(i + 1), BigDecimal::add);
         }
-        return new SellingPrice(quotation.currency(), net.get(0), extras);
+        return new SellingPrice(quotation.currency(), net.get(0), extras, quotation.on(), quotation.terms());
     }
 
     /** Kit and extras. */

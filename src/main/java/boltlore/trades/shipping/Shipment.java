@@ -1,6 +1,7 @@
 package boltlore.trades.shipping;
 
 import boltlore.bill.Bill;
+import boltlore.catalogue.SellingTerms;
 import boltlore.catalogue.ShippedBattery;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Workshop;
@@ -8,6 +9,7 @@ import boltlore.findings.Findings;
 import boltlore.measure.PartNumber;
 import boltlore.order.Extra;
 import boltlore.order.Order;
+import boltlore.trades.Parties;
 import boltlore.trades.picking.OnHold;
 import java.math.BigDecimal;
 import java.util.List;
@@ -22,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param onHold what is not packed until the order decides on brackets that support nothing
  * @param customs lines that add up to the price
  * @param price null where the order has none
+ * @param parties who sends, receives and pays
+ * @param selling by which the price is shared out over customs lines
  */
 public record Shipment(
         Bill bill,
@@ -32,7 +36,9 @@ public record Shipment(
         List<Packed> tooLarge,
         List<OnHold> onHold,
         List<CustomsLine> customs,
-        @Nullable SellingPrice price) {
+        @Nullable SellingPrice price,
+        Parties parties,
+        SellingTerms selling) {
 
     public Order order() {
         return bill.order();
@@ -76,7 +82,8 @@ public record Shipment(
                         CrateFindings.find(this),
                         DangerousFindings.find(this, together),
                         BatteryFindings.find(this),
-                        BorderFindings.find(this))
+                        BorderFindings.find(this),
+                        AddressFindings.find(this))
                 .flatMap(List::stream)
                 .collect(Findings.collected());
     }

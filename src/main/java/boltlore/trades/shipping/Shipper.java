@@ -1,9 +1,12 @@
 package boltlore.trades.shipping;
 
 import boltlore.catalogue.Catalogue;
+import boltlore.catalogue.PriceBook;
+import boltlore.catalogue.SellingTerms;
 import boltlore.catalogue.Shipping;
 import boltlore.catalogue.Stage;
 import boltlore.catalogue.Workshop;
+import boltlore.trades.Parties;
 import boltlore.trades.costing.CostedBill;
 import boltlore.trades.picking.PickingList;
 import java.math.BigDecimal;
@@ -41,8 +44,21 @@ public final class Shipper {
         List<Crate> crates = new ArrayList<>();
         List<Packed> tooLarge = new ArrayList<>();
         loads(goods).forEach((load, all) -> pack(load, all, crates, tooLarge));
-        List<CustomsLine> customs = CustomsMaker.make(goods, price, PieceCosts.of(costed));
-        return new Shipment(costed.bill(), workshop, shipping, route, crates, tooLarge, list.onHold(), customs, price);
+        PriceBook prices = costed.catalogue().prices();
+        SellingTerms selling = prices == null ? SellingTerms.NONE : prices.selling();
+        Parties parties = Parties.of(costed.bill().order(), costed.catalogue());
+        return new Shipment(
+                costed.bill(),
+                workshop,
+                shipping,
+                parties.consignee().map(consignee -> route.orElseTo(consignee.country())).orElse(route),
+                crates,
+                tooLarge,
+                list.onHold(),
+                CustomsMaker.make(goods, price, selling),
+                price,
+                parties,
+                selling);
     }
 
     private void pack(Load load, List<Goods> goods, List<Crate> crates, List<Packed> tooLarge) {
