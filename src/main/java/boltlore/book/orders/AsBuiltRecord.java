@@ -2,6 +2,7 @@ package boltlore.book.orders;
 
 import boltlore.book.BuiltNote;
 import boltlore.book.BuiltPart;
+import boltlore.book.BuiltReading;
 import boltlore.book.KitLine;
 import boltlore.book.OrderStanding;
 import boltlore.book.db.Reading;
@@ -21,7 +22,12 @@ import java.util.TreeSet;
  * @param differences in sentences; none where all that must be written down was, and nothing else went in
  */
 public record AsBuiltRecord(
-        OrderStanding order, String chassis, List<BuiltPart> parts, List<BuiltNote> notes, List<String> differences) {
+        OrderStanding order,
+        String chassis,
+        List<BuiltPart> parts,
+        List<BuiltNote> notes,
+        List<BuiltReading> readings,
+        List<String> differences) {
 
     public static AsBuiltRecord of(Reading reading, OrderStanding order) {
         List<BuiltPart> parts = reading.asBuilt().parts(order.name());
@@ -32,6 +38,7 @@ public record AsBuiltRecord(
                 reading.asBuilt().chassis(order.name()).orElse(""),
                 parts,
                 reading.asBuilt().notes(order.name()),
+                reading.asBuilt().readings(order.name()),
                 differences(designed, parts));
     }
 
@@ -94,6 +101,7 @@ public record AsBuiltRecord(
                 .putIfAny("chassis", chassis)
                 .put("parts", JsonOut.list(parts, OrderJson::built))
                 .put("notes", JsonOut.list(notes, OrderJson::note))
+                .put("readings", JsonOut.list(readings, OrderJson::reading))
                 .put("differences", JsonOut.texts(differences));
     }
 }

@@ -287,7 +287,7 @@ public final class HoldPoints {
                 .map(OrderChange::stands)
                 .reduce((one, other) -> other)
                 .orElseGet(() -> reading.orders().quotations(order.name()).stream()
-                        .filter(quoted -> quoted.version() == Math.max(1, order.confirmed()))
+                        .filter(quoted -> quoted.version() == (order.confirmed() > 0 ? order.confirmed() : order.version()))
                         .map(QuotedVersion::stands)
                         .findFirst()
                         .orElse(new Frozen("", "", "", "", "", "", "")));

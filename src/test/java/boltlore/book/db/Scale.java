@@ -171,7 +171,7 @@ public final class Scale {
                         content));
         Offer offer =
                 new Offer(due, due.plusDays(30), "EUR", new BigDecimal("41000.00"), new BigDecimal("49000.00"), 80);
-        add(handle, new OrderHappening.Quoted(name, 1, offer, new Frozen(content, kept, content, content, content)));
+        add(handle, new OrderHappening.Quoted(name, 1, offer, new Frozen(content, kept, content, content, content, "", "")));
         // The newest are open still: quoted, ordered, in work.
         if (number > orders - orders / 50) {
             return;
